@@ -1,0 +1,1 @@
+"""Reading STEP files: product structure, names, placements, units, entity numbers, plausibility."""

@@ -1,0 +1,67 @@
+"""The Assembly: placed bodies in millimetres, as plain frozen values (imports no CAD kernel)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True)
+class Entity:
+    """Where a face stands in the STEP file: the record ``#number`` on the line ``line`` (1-based)."""
+
+    number: int
+    line: int
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Part:
+    """One placed body (solid, or sheet body) of the assembly.
+
+    Attributes
+    ----------
+    id : "p1", "p2", ... in reading order
+    name : product or instance name, '' when the file gives none; of several solids in one product
+        each gets its own Part with the same name and path
+    path : names from the root of the product tree down to this body's product
+    kind : 'solid', 'sheet' (open shell or loose faces) or 'other'; only solids can be cover or base
+    shape : placed TopoDS_Shape in mm, in assembly coordinates; opaque outside assembly/ and kernel/
+    solids, faces : counts
+    colour : RGB 0..1 or None
+    transparency : 0 opaque .. 1 clear, or None
+    entities : one per face, in the order of a TopExp_Explorer over the shape; None where unknown
+    file : index into Assembly.files
+    notes : what is odd about this part (not closed, healed, mirrored placement ...), as sentences
+    """
+
+    id: str
+    name: str
+    path: tuple[str, ...]
+    kind: str
+    shape: Any
+    solids: int
+    faces: int
+    colour: tuple[float, float, float] | None = None
+    transparency: float | None = None
+    entities: tuple[Entity | None, ...] = ()
+    file: int = 0
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ModelFile:
+    """One file as read: name without folders, SHA-256, schema and length unit as declared."""
+
+    name: str
+    sha256: str
+    step_schema: str
+    length_unit: str
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Assembly:
+    """All placed bodies of the model, in mm, in one frame."""
+
+    files: tuple[ModelFile, ...]
+    parts: tuple[Part, ...]
+    notes: tuple[str, ...] = field(default=())
