@@ -1,0 +1,187 @@
+"""Which faces of two bodies oppose each other within a small distance, along which direction.
+
+Everything here works on coarse facets: it finds, it does not measure.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+
+from seamcheck.joint.frame import Frame
+from seamcheck.kernel import Body
+
+LARGEST_GAP = 1.0  # mm, parts drawn further apart than this do not count as facing
+LARGEST_OVERLAP = 1.2  # mm, a rib drawn deeper than this into the other part does not count
+STEEPEST = 0.75  # cosine between a face's normal and the direction in which it can oppose
+_DEFLECTION, _ANGLE = 0.05, 0.35  # mm, radians: facets that are good enough to find
+_MOST_SAMPLES = 64  # per facet
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Surface:
+    """Coarse facets of the faces of one body that lie near the other body.
+
+    corners (m, 3, 3) mm; normal (m, 3) unit, outward; area (m,) mm²; face (m,) index
+    """
+
+    corners: np.ndarray
+    normal: np.ndarray
+    area: np.ndarray
+    face: np.ndarray
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Coverage:
+    """How much of each face of one side is opposed by the other side.
+
+    face (k,) index; share (k,) 0..1 of the face's area; gap (k,) mm mean; gap_min (k,) mm; area (k,) mm²
+    """
+
+    face: np.ndarray
+    share: np.ndarray
+    gap: np.ndarray
+    gap_min: np.ndarray
+    area: np.ndarray
+
+
+def near_surface(body: Body, other_box: np.ndarray, reach: float = LARGEST_GAP) -> Surface:
+    """Facets of the faces whose boxes come within reach of the other body's box."""
+    low, high = body.boxes[:, :3], body.boxes[:, 3:]
+    with np.errstate(invalid="ignore"):
+        near = np.all((low <= other_box[3:] + reach) & (high >= other_box[:3] - reach), axis=1)
+    facets = body.facets(np.flatnonzero(near), _DEFLECTION, _ANGLE)
+    across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
+    length = np.linalg.norm(across, axis=1)
+    keep = length > 1e-9
+    return Surface(
+        facets.corners[keep], across[keep] / length[keep, None], length[keep] / 2, facets.face[keep]
+    )
+
+
+def directions(a: Surface, b: Surface, most: int = 6) -> list[np.ndarray]:
+    """Unit directions from a to b in which faces of the two oppose, largest area first."""
+    normals, weights = a.normal, a.area.copy()
+    found: list[np.ndarray] = []
+    total = weights.sum()
+    while len(found) < most and weights.sum() > 0.002 * total:
+        seed = normals[int(np.argmax(_cluster_weight(normals, weights)))]
+        member = (normals @ seed > 0.9) & (weights > 0)
+        mean = (normals[member] * weights[member, None]).sum(axis=0)
+        mean /= np.linalg.norm(mean)
+        weights[(normals @ mean > 0.9) | member] = 0.0
+        if (b.normal @ mean < -STEEPEST).any():
+            found.append(mean)
+    return found
+
+
+def _cluster_weight(normals: np.ndarray, weights: np.ndarray) -> np.ndarray:
+    """Area that shares a facet's direction, by rounding the directions to a coarse grid."""
+    keys = np.round(normals * 8).astype(int) @ np.array([1, 64, 4096])
+    _, inverse = np.unique(keys, return_inverse=True)
+    sums = np.bincount(inverse, weights=weights)
+    return sums[inverse] * (weights > 0)
+
+
+def coverage(side: Surface, other: Surface, frame: Frame, sign: float = 1.0) -> Coverage:
+    """How each face of one side is opposed by the other along the frame's z (sign +1) or against it (-1).
+
+    Samples on the side's facets are projected onto the other's facets; a sample is opposed where the
+    distance along the direction lies between -LARGEST_OVERLAP and LARGEST_GAP.
+    """
+    z = sign * frame.axes[2]
+    mine = np.flatnonzero(side.normal @ z > STEEPEST)
+    theirs = np.flatnonzero(other.normal @ z < -STEEPEST)
+    if not len(mine) or not len(theirs):
+        nothing = np.empty(0)
+        return Coverage(nothing.astype(int), nothing, nothing, nothing, nothing)
+    points, owner = _samples(side.corners[mine], side.area[mine])
+    weight = (side.area[mine] / np.bincount(owner, minlength=len(mine)))[owner]
+    gap = surface_distance(frame.local(points), frame.local(other.corners[theirs]), sign)
+    hit = np.isfinite(gap)
+    faces, place = np.unique(side.face[mine][owner], return_inverse=True)
+    area = np.bincount(place, weights=weight)
+    opposed = np.bincount(place, weights=weight * hit)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        mean = np.bincount(place, weights=np.where(hit, weight * np.nan_to_num(gap), 0.0)) / opposed
+    least = np.full(len(faces), np.inf)
+    np.minimum.at(least, place[hit], gap[hit])
+    return Coverage(faces, opposed / area, mean, least, area)
+
+
+def surface_distance(points: np.ndarray, triangles: np.ndarray, sign: float) -> np.ndarray:
+    """Signed distance along z from each point to the nearest triangle above (sign +1) or below (-1) it.
+
+    Parameters
+    ----------
+    points : (n, 3); triangles : (m, 3, 3), both in one frame, mm
+
+    Returns
+    -------
+    (n,) float, mm, within [-LARGEST_OVERLAP, LARGEST_GAP]; NaN where there is none
+    """
+    heights, index = heights_at(points, triangles)
+    distance = sign * (heights - points[index, 2])
+    ok = (distance >= -LARGEST_OVERLAP) & (distance <= LARGEST_GAP)
+    out = np.full(len(points), np.nan)
+    order = np.argsort(-np.abs(distance[ok]), kind="stable")
+    out[index[ok][order]] = distance[ok][order]  # the smallest is written last
+    return out
+
+
+def heights_at(points: np.ndarray, triangles: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Heights of all triangles over or under each point.
+
+    Returns
+    -------
+    (k,) float z of the triangle, (k,) int index of the point
+    """
+    flat = triangles[:, :, :2]
+    doubled = _doubled(flat)
+    keep = np.flatnonzero(np.abs(doubled) > 1e-12)
+    if not len(keep) or not len(points):
+        return np.empty(0), np.empty(0, dtype=int)
+    low, high = flat[keep].min(axis=1), flat[keep].max(axis=1)
+    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    index, hit = tree.query(shapely.points(points[:, :2]))
+    hit = keep[hit]
+    a, b, c = (flat[hit, k] for k in range(3))
+    p = points[index, :2]
+    area = doubled[hit]
+    wa = _cross(b - p, c - p) / area
+    wb = _cross(c - p, a - p) / area
+    wc = 1.0 - wa - wb
+    inside = (wa >= -1e-9) & (wb >= -1e-9) & (wc >= -1e-9)
+    z = triangles[hit, 0, 2] * wa + triangles[hit, 1, 2] * wb + triangles[hit, 2, 2] * wc
+    return z[inside], index[inside]
+
+
+def _doubled(flat: np.ndarray) -> np.ndarray:
+    return _cross(flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0])
+
+
+def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
+    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
+
+
+def _samples(corners: np.ndarray, area: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Centroids of evenly split facets: points (n, 3) and the facet each belongs to (n,)."""
+    split = np.clip(np.ceil(np.sqrt(area / 0.5)), 1, np.sqrt(_MOST_SAMPLES)).astype(int)
+    points, owner = [], []
+    for k in np.unique(split):
+        which = np.flatnonzero(split == k)
+        bary = _barycentres(int(k))
+        points.append((bary @ corners[which]).reshape(-1, 3))
+        owner.append(np.repeat(which, len(bary)))
+    return np.concatenate(points), np.concatenate(owner)
+
+
+def _barycentres(k: int) -> np.ndarray:
+    """Barycentric coordinates of the centroids of a triangle split into k² equal ones."""
+    i, j = np.meshgrid(np.arange(k), np.arange(k), indexing="ij")
+    up = np.stack([i, j], axis=-1)[i + j < k]
+    down = np.stack([i, j], axis=-1)[i + j < k - 1]
+    first = np.concatenate([up + 1 / 3, down + 2 / 3]) / k
+    return np.column_stack([first, 1 - first.sum(axis=1)])

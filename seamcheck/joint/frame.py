@@ -1,0 +1,46 @@
+"""The press frame: z from the part that carries the rib into the opposite part."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Frame:
+    """A right-handed frame.
+
+    Attributes
+    ----------
+    origin : (3,) mm
+    axes : (3, 3) rows are the unit vectors x, y, z in assembly coordinates
+    """
+
+    origin: np.ndarray
+    axes: np.ndarray
+
+    @staticmethod
+    def along(z: np.ndarray, origin: np.ndarray) -> Frame:
+        """Frame with the given z; x is the assembly axis most across z, made square to it."""
+        z = np.asarray(z, dtype=float) / np.linalg.norm(z)
+        seed = np.eye(3)[int(np.argmin(np.abs(z)))]
+        x = seed - (seed @ z) * z
+        x /= np.linalg.norm(x)
+        return Frame(np.asarray(origin, dtype=float), np.array([x, np.cross(z, x), z]))
+
+    def local(self, points: np.ndarray) -> np.ndarray:
+        """Assembly coordinates (..., 3) to frame coordinates (..., 3)."""
+        return (np.asarray(points) - self.origin) @ self.axes.T
+
+    def world(self, points: np.ndarray) -> np.ndarray:
+        """Frame coordinates (..., 3) to assembly coordinates (..., 3)."""
+        return np.asarray(points) @ self.axes + self.origin
+
+    def local_vectors(self, vectors: np.ndarray) -> np.ndarray:
+        """Directions (..., 3) from assembly to frame coordinates."""
+        return np.asarray(vectors) @ self.axes.T
+
+    def world_vectors(self, vectors: np.ndarray) -> np.ndarray:
+        """Directions (..., 3) from frame to assembly coordinates."""
+        return np.asarray(vectors) @ self.axes

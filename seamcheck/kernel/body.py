@@ -1,0 +1,220 @@
+"""One solid body, its faces numbered in the order of the shape's own explorer."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+from OCP.Bnd import Bnd_Box
+from OCP.BRep import BRep_Builder, BRep_Tool
+from OCP.BRepAdaptor import BRepAdaptor_Surface
+from OCP.BRepBndLib import BRepBndLib
+from OCP.BRepMesh import BRepMesh_IncrementalMesh
+from OCP.GeomAbs import GeomAbs_SurfaceType
+from OCP.GeomLib import GeomLib_IsPlanarSurface
+from OCP.gp import gp_Pnt, gp_Vec
+from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_REVERSED
+from OCP.TopExp import TopExp, TopExp_Explorer
+from OCP.TopLoc import TopLoc_Location
+from OCP.TopoDS import TopoDS, TopoDS_Compound
+from OCP.TopTools import TopTools_IndexedMapOfShape
+
+from seamcheck.kernel.curves import edge_points
+
+_PLANE = GeomAbs_SurfaceType.GeomAbs_Plane
+_FREE = (
+    GeomAbs_SurfaceType.GeomAbs_BSplineSurface,
+    GeomAbs_SurfaceType.GeomAbs_BezierSurface,
+    GeomAbs_SurfaceType.GeomAbs_OtherSurface,
+    GeomAbs_SurfaceType.GeomAbs_SurfaceOfExtrusion,
+)
+_FLAT_WITHIN = 1e-5  # mm: a free-form surface that stays this close to a plane is a plane
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Facets:
+    """Triangles of some faces: corners (m, 3, 3) mm, outward by the right hand; face (m,) face index."""
+
+    corners: np.ndarray
+    face: np.ndarray
+
+
+class Body:
+    """A shape with its faces, their boxes, planes, outlines and facets as arrays.
+
+    Parameters
+    ----------
+    shape : placed TopoDS_Shape in mm
+    """
+
+    def __init__(self, shape: Any) -> None:
+        self.shape = shape
+        self._edges = TopTools_IndexedMapOfShape()
+        TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
+        self._polylines: dict[tuple[int, float], np.ndarray] = {}
+
+    @cached_property
+    def faces(self) -> list[Any]:
+        """TopoDS_Face in explorer order."""
+        explorer = TopExp_Explorer(self.shape, TopAbs_FACE)
+        found = []
+        while explorer.More():
+            found.append(TopoDS.Face_s(explorer.Current()))
+            explorer.Next()
+        return found
+
+    @cached_property
+    def boxes(self) -> np.ndarray:
+        """(n, 6) mm: lowest x, y, z and highest x, y, z of every face; NaN for an empty one."""
+        out = np.full((len(self.faces), 6), np.nan)
+        for i, face in enumerate(self.faces):
+            box = Bnd_Box()
+            BRepBndLib.Add_s(face, box, False)
+            if not box.IsVoid():
+                out[i] = box.Get()
+        return out
+
+    @cached_property
+    def box(self) -> np.ndarray:
+        """(6,) mm, box of the whole body, without meshing it."""
+        box = Bnd_Box()
+        BRepBndLib.Add_s(self.shape, box, False)
+        return np.full(6, np.nan) if box.IsVoid() else np.array(box.Get())
+
+    @cached_property
+    def planes(self) -> np.ndarray:
+        """(n, 4) outward unit normal and offset (n . x = d) of every planar face; NaN for the others."""
+        out = np.full((len(self.faces), 4), np.nan)
+        for i, face in enumerate(self.faces):
+            surface = BRepAdaptor_Surface(face, False)
+            kind = surface.GetType()
+            if kind == _PLANE:
+                plane = surface.Plane()
+            elif kind in _FREE:
+                test = GeomLib_IsPlanarSurface(BRep_Tool.Surface_s(face), _FLAT_WITHIN)
+                if not test.IsPlanar():
+                    continue
+                plane = test.Plan()
+            else:
+                continue
+            position = plane.Position()
+            x, y = position.XDirection(), position.YDirection()
+            normal = np.cross((x.X(), x.Y(), x.Z()), (y.X(), y.Y(), y.Z()))
+            if kind in _FREE and normal @ _surface_normal(surface) < 0:
+                normal = -normal  # the fitted plane knows nothing of the surface's own sense
+            if face.Orientation() == TopAbs_REVERSED:
+                normal = -normal
+            point = plane.Location()
+            out[i, :3] = normal
+            out[i, 3] = normal @ (point.X(), point.Y(), point.Z())
+        return out
+
+    def outline(self, face_index: int, tolerance: float) -> list[np.ndarray]:
+        """Edges of one face as polylines, seams and collapsed edges left out.
+
+        Returns
+        -------
+        list of (k, 3) float, mm; they join at shared end points but come in no order
+        """
+        face = self.faces[face_index]
+        lines = []
+        explorer = TopExp_Explorer(face, TopAbs_EDGE)
+        seen: dict[int, int] = {}
+        while explorer.More():
+            index = self._edges.FindIndex(explorer.Current())
+            seen[index] = seen.get(index, 0) + 1
+            explorer.Next()
+        for index, times in seen.items():
+            if times % 2 == 0:  # walked forth and back: a seam inside the face
+                continue
+            edge = TopoDS.Edge_s(self._edges.FindKey(index))
+            if BRep_Tool.Degenerated_s(edge):
+                continue
+            lines.append(self._polyline(index, edge, tolerance))
+        return lines
+
+    def _polyline(self, index: int, edge: Any, tolerance: float) -> np.ndarray:
+        key = (index, tolerance)
+        if key not in self._polylines:
+            points = edge_points(edge, tolerance)
+            first, last = TopExp.FirstVertex_s(edge), TopExp.LastVertex_s(edge)
+            for place, vertex in ((0, first), (-1, last)):
+                if not vertex.IsNull():  # neighbours share the vertex, so their lines meet exactly
+                    p = BRep_Tool.Pnt_s(vertex)
+                    points[place] = (p.X(), p.Y(), p.Z())
+            points.setflags(write=False)
+            self._polylines[key] = points
+        return self._polylines[key]
+
+    def edge_indices(self, face_index: int) -> set[int]:
+        """Numbers of the edges round one face; faces that share a number are neighbours."""
+        explorer = TopExp_Explorer(self.faces[face_index], TopAbs_EDGE)
+        found = set()
+        while explorer.More():
+            found.add(self._edges.FindIndex(explorer.Current()))
+            explorer.Next()
+        return found
+
+    def facets(self, face_indices: Iterable[int], deflection: float, angle: float = 0.3) -> Facets:
+        """Triangles of the given faces.
+
+        Parameters
+        ----------
+        face_indices : which faces
+        deflection : mm, largest distance between surface and triangles
+        angle : radians, largest turn between neighbouring triangles' edges
+        """
+        indices = list(face_indices)
+        builder, compound = BRep_Builder(), TopoDS_Compound()
+        builder.MakeCompound(compound)
+        for i in indices:
+            builder.Add(compound, self.faces[i])
+        if indices:
+            BRepMesh_IncrementalMesh(compound, deflection, False, angle, False)
+        corners, owners = [], []
+        for i in indices:
+            triangles = _triangulation(self.faces[i])
+            if len(triangles):
+                corners.append(triangles)
+                owners.append(np.full(len(triangles), i))
+        if not corners:
+            return Facets(np.empty((0, 3, 3)), np.empty(0, dtype=int))
+        return Facets(np.concatenate(corners), np.concatenate(owners))
+
+
+def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:
+    """Unit normal dU x dV of a surface at the middle of its parameter range."""
+    u = (surface.FirstUParameter() + surface.LastUParameter()) / 2
+    v = (surface.FirstVParameter() + surface.LastVParameter()) / 2
+    point, du, dv = gp_Pnt(), gp_Vec(), gp_Vec()
+    surface.D1(u, v, point, du, dv)
+    normal = np.cross((du.X(), du.Y(), du.Z()), (dv.X(), dv.Y(), dv.Z()))
+    return normal / np.linalg.norm(normal)
+
+
+def _triangulation(face: Any) -> np.ndarray:
+    """(m, 3, 3) corners of a face's stored triangles, outward by the right hand; empty if it has none."""
+    place = TopLoc_Location()
+    mesh = BRep_Tool.Triangulation_s(face, place)
+    if mesh is None:
+        return np.empty((0, 3, 3))
+    nodes = np.empty((mesh.NbNodes(), 3))
+    for i in range(1, mesh.NbNodes() + 1):
+        p = mesh.Node(i)
+        nodes[i - 1] = (p.X(), p.Y(), p.Z())
+    if not place.IsIdentity():
+        m = place.Transformation()
+        matrix = np.array([[m.Value(r, c) for c in range(1, 5)] for r in range(1, 4)])
+        nodes = nodes @ matrix[:, :3].T + matrix[:, 3]
+        mirrored = np.linalg.det(matrix[:, :3]) < 0
+    else:
+        mirrored = False
+    index = np.array([mesh.Triangle(i).Get() for i in range(1, mesh.NbTriangles() + 1)], dtype=int) - 1
+    if index.size == 0:
+        return np.empty((0, 3, 3))
+    if (face.Orientation() == TopAbs_REVERSED) != mirrored:
+        index = index[:, ::-1]
+    return nodes[index]
