@@ -1,0 +1,194 @@
+"""From the region of the rib top to the paths along its middle."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import shapely
+
+from seamcheck.contour.contour import Contour, Path
+from seamcheck.contour.midline import Border, settle, steady
+from seamcheck.contour.skeleton import Chain, skeleton
+from seamcheck.errors import NotReviewed
+from seamcheck.joint import Joint
+from seamcheck.joint.contact import heights_at
+
+_SPACING = 0.2  # mm between nodes, less on narrow ribs
+
+
+def trace_contour(joint: Joint, settings: Any = None) -> Contour:
+    """Trace the centre line of a joint's rib top.
+
+    Returns
+    -------
+    Contour in the joint's press frame
+
+    Raises
+    ------
+    NotReviewed : no-seam where the region has no middle to follow
+    """
+    polygons = [p for p in shapely.get_parts(joint.region) if p.area > 1e-6]
+    width = _typical_width(polygons)
+    border = Border(shapely.MultiPolygon(polygons))
+    rib_top = joint.frame.local(joint.rib.facets(joint.rib_faces, 0.001, 0.1).corners)
+    paths: list[Path] = []
+    junctions: dict[str, np.ndarray] = {}
+    for polygon in sorted(polygons, key=lambda p: (-round(p.area, 6), tuple(np.round(p.bounds, 3)))):
+        chains, nodes = skeleton(polygon, 2 * polygon.area / polygon.length)
+        names = {}
+        for node, place in nodes.items():
+            names[node] = f"J{len(junctions) + 1}"
+            junctions[names[node]] = _lift(place[None], rib_top)[0]
+        for chain in chains:
+            path = _path(f"c{len(paths) + 1}", chain, names, border, width, rib_top, joint.up)
+            if path is not None:
+                paths.append(path)
+    if not paths:
+        raise NotReviewed("no-seam", "The faces between cover and base have no centre line that could be followed.")
+    return Contour(tuple(paths), junctions, width)
+
+
+def _typical_width(polygons: list[shapely.Polygon]) -> float:
+    return 2 * sum(p.area for p in polygons) / sum(p.length for p in polygons)
+
+
+def _path(
+    ident: str,
+    chain: Chain,
+    names: dict[int, str],
+    border: Border,
+    width: float,
+    rib_top: np.ndarray,
+    up: float,
+) -> Path | None:
+    line = chain.points
+    if len(line) < 2:
+        return None
+    if chain.closed:
+        line = np.vstack([line, line[:1]])
+    line = _oriented(line, chain.closed, up)
+    flipped = not np.array_equal(line[0], chain.points[0]) and not chain.closed
+    marks = chain.ends[::-1] if flipped else chain.ends
+    spacing = min(_SPACING, width / 5)
+    points = _resample(line, spacing, chain.closed)
+    if len(points) < 3:
+        return None
+    for _ in range(2):
+        u = _across(points, chain.closed, up)
+        settled, u = settle(points, u, border, 3 * width)
+        free = _away_from_junctions(points, marks, width)
+        points = np.where(free[:, None], settled, points)
+        ring = np.vstack([points, points[:1]]) if chain.closed else points
+        points = _resample(ring, spacing, chain.closed)
+    if chain.closed:
+        points = _start_at_far_point(points)
+    u = _across(points, chain.closed, up)
+    points_settled, u_settled = settle(points, u, border, 3 * width)
+    free = _away_from_junctions(points, marks, width)
+    points = np.where(free[:, None], points_settled, points)
+    u = np.where(free[:, None], u_settled, u)
+    angle = steady(np.unwrap(np.arctan2(u[:, 1], u[:, 0])), spacing, width, chain.closed)
+    u = np.column_stack([np.cos(angle), np.sin(angle)])
+    room = [0.0, 0.0]
+    if not chain.closed:
+        points, u, room = _extend_to_ends(points, u, marks, border, width, up)
+    lifted = _lift(points, rib_top)
+    s, length = _arc_length(lifted, np.unwrap(np.arctan2(u[:, 1], u[:, 0])), chain.closed)
+    ends = () if chain.closed else tuple("open" if m is None else f"junction:{names[m]}" for m in marks)
+    return Path(ident, chain.closed, ends, s, length, lifted, u, (room[0], room[1]))
+
+
+def _oriented(line: np.ndarray, closed: bool, up: float) -> np.ndarray:
+    """Run loops, and arches seen as closed by their chord, counter-clockwise seen from the light."""
+    x, y = line[:, 0], line[:, 1]
+    turn = float(np.sum(x * np.roll(y, -1) - y * np.roll(x, -1)))
+    return line[::-1] if turn * up < 0 else line
+
+
+def _resample(line: np.ndarray, spacing: float, closed: bool) -> np.ndarray:
+    steps = np.linalg.norm(np.diff(line, axis=0), axis=1)
+    s = np.append(0.0, np.cumsum(steps))
+    keep = np.append(True, steps > 1e-12)
+    count = max(3, round(s[-1] / spacing))
+    at = np.linspace(0.0, s[-1], count + 1)
+    if closed:
+        at = at[:-1]
+    return np.column_stack([np.interp(at, s[keep], line[keep, k]) for k in (0, 1)])
+
+
+def _across(points: np.ndarray, closed: bool, up: float) -> np.ndarray:
+    """Unit vectors u = t x v from central differences; v = up * z."""
+    if closed:
+        t = np.roll(points, -1, axis=0) - np.roll(points, 1, axis=0)
+    else:
+        t = np.gradient(points, axis=0)
+    t /= np.maximum(np.linalg.norm(t, axis=1, keepdims=True), 1e-12)
+    return up * np.column_stack([t[:, 1], -t[:, 0]])
+
+
+def _away_from_junctions(points: np.ndarray, marks: tuple, width: float) -> np.ndarray:
+    free = np.ones(len(points), dtype=bool)
+    for mark, place in zip(marks, (0, -1), strict=True):
+        if mark is not None:
+            free &= np.linalg.norm(points - points[place], axis=1) > 1.2 * width
+    return free
+
+
+def _start_at_far_point(points: np.ndarray) -> np.ndarray:
+    """Begin a loop at the node farthest from the middle of all: a place that a rotation does not move."""
+    far = np.round(np.linalg.norm(points - points.mean(axis=0), axis=1), 3)
+    return np.roll(points, -int(np.argmax(far)), axis=0)
+
+
+def _extend_to_ends(
+    points: np.ndarray, u: np.ndarray, marks: tuple, border: Border, width: float, up: float
+) -> tuple[np.ndarray, np.ndarray, list[float]]:
+    """Run a path on straight to the face that ends the rib."""
+    room = [0.0, 0.0]
+    t = up * np.column_stack([-u[:, 1], u[:, 0]])
+    pieces, across = [points], [u]
+    for place, sign in ((0, -1.0), (-1, 1.0)):
+        if marks[place] is not None:
+            continue
+        inner = min(max(1, round(0.6 * width / np.linalg.norm(points[1] - points[0]))), len(points) - 1)
+        steady_t = t[inner] if place == 0 else t[-1 - inner]
+        _, ahead = border.chord(points[place][None], sign * steady_t[None], 3 * width)
+        if not np.isfinite(ahead[0]) or ahead[0] < 1e-6:
+            continue
+        end = points[place] + sign * ahead[0] * steady_t
+        room[place] = float(ahead[0])
+        steady_u = u[inner] if place == 0 else u[-1 - inner]
+        if place == 0:
+            pieces.insert(0, end[None])
+            across.insert(0, steady_u[None])
+        else:
+            pieces.append(end[None])
+            across.append(steady_u[None])
+    return np.vstack(pieces), np.vstack(across), room
+
+
+def _lift(points: np.ndarray, rib_top: np.ndarray) -> np.ndarray:
+    """Put points (n, 2) onto the rib top: (n, 3); beside it the nearest height along the path is taken."""
+    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), rib_top)
+    z = np.full(len(points), -np.inf)
+    np.maximum.at(z, index, height)
+    known = np.flatnonzero(np.isfinite(z))
+    if not len(known):
+        return np.column_stack([points, np.zeros(len(points))])
+    missing = np.flatnonzero(~np.isfinite(z))
+    if len(missing):
+        z[missing] = np.interp(missing, known, z[known])
+    return np.column_stack([points, z])
+
+
+def _arc_length(points: np.ndarray, angle: np.ndarray, closed: bool) -> tuple[np.ndarray, float]:
+    """Arc length (n,) and total; each chord is lengthened to the arc that its turn belongs to."""
+    ring = np.vstack([points, points[:1]]) if closed else points
+    turns = np.diff(np.append(angle, angle[0]) if closed else angle)
+    turns = np.arctan2(np.sin(turns), np.cos(turns))
+    chord = np.linalg.norm(np.diff(ring, axis=0), axis=1)
+    half = np.abs(turns) / 2
+    arc = chord * np.where((half > 1e-6) & (half < 0.5), half / np.maximum(np.sin(half), 1e-12), 1.0)
+    s = np.append(0.0, np.cumsum(arc))
+    return (s[:-1], float(s[-1])) if closed else (s, float(s[-1]))

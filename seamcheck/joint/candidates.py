@@ -1,0 +1,170 @@
+"""Readings of one pair of bodies: which faces could be its seam, who carries the rib, where light comes from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint.contact import Surface, coverage, directions, heights_at, near_surface
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.light import LightSide, inner_points, light_side
+from seamcheck.joint.patches import SAME_LEVEL, WIDEST, Patch, find_patches
+from seamcheck.kernel import Body
+
+LONGEST_DROP = 0.9  # mm: a stretch of rib may lie lower than the rest by up to this and still belong to it
+_FREE_ENOUGH = 0.5  # share of the seam over which the way of the light must be free
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Candidate:
+    """One reading of one pair.
+
+    carrier, counter : part ids; frame : z from carrier into counter
+    patches : the seam's bands; gap : mm, level of the seam; length : mm
+    through_counter, through_carrier : what the light would meet on the two ways in
+    """
+
+    carrier: str
+    counter: str
+    frame: Frame
+    patches: tuple[Patch, ...]
+    faces: tuple[int, ...]
+    region: BaseGeometry
+    gap: float
+    length: float
+    rib_like: bool
+    through_counter: LightSide
+    through_carrier: LightSide
+
+    @property
+    def falls(self) -> float:
+        return float(np.average([p.falls for p in self.patches], weights=[p.length for p in self.patches]))
+
+    @property
+    def share(self) -> float:
+        return float(np.average([p.share for p in self.patches], weights=[p.length for p in self.patches]))
+
+    @property
+    def encloses(self) -> float:
+        return sum(p.encloses for p in self.patches)
+
+    @property
+    def free(self) -> float:
+        return max(self.through_counter.free, self.through_carrier.free)
+
+    @property
+    def score(self) -> float:
+        """Length of the seam, less where it hardly stands out, is hardly opposed or hides from the light."""
+        around = 1.0 if self.encloses > 0.2 * (self.length / 4) ** 2 else 0.6
+        return self.length * self.falls * self.share * around * self.free * (1.0 if self.rib_like else 0.3)
+
+
+def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> list[Candidate]:
+    """All readings of two bodies that lie near each other."""
+    a, b = (bodies[i] for i in ids)
+    surface_a, surface_b = near_surface(a, b.box), near_surface(b, a.box)
+    if not len(surface_a.area) or not len(surface_b.area):
+        return []
+    others = [body for part, body in bodies.items() if part not in ids]
+    found = []
+    for direction in directions(surface_a, surface_b):
+        for carrier, counter, z, own, opposite in (
+            (ids[0], ids[1], direction, surface_a, surface_b),
+            (ids[1], ids[0], -direction, surface_b, surface_a),
+        ):
+            frame = Frame.along(z, bodies[carrier].box[:3])
+            candidate = _read(carrier, counter, frame, own, opposite, bodies, others)
+            if candidate is not None:
+                found.append(candidate)
+    return found
+
+
+def _read(
+    carrier: str,
+    counter: str,
+    frame: Frame,
+    own: Surface,
+    opposite: Surface,
+    bodies: dict[str, Body],
+    others: list[Body],
+) -> Candidate | None:
+    patches = find_patches(bodies[carrier], own, coverage(own, opposite, frame), frame, 1.0)
+    chosen, rib_like = _choose(patches)
+    if not chosen:
+        return None
+    faces = tuple(sorted({f for patch in chosen for f in patch.faces}))
+    region = shapely.unary_union([patch.region for patch in chosen])
+    points = _on_top(inner_points(region), own, faces, frame)
+    gap = min(patch.gap for patch in chosen)
+    return Candidate(
+        carrier,
+        counter,
+        frame,
+        tuple(chosen),
+        faces,
+        region,
+        gap,
+        sum(patch.length for patch in chosen),
+        rib_like,
+        light_side(points, 1.0, bodies[counter], others, frame),
+        light_side(points, -1.0, bodies[carrier], others, frame),
+    )
+
+
+def _choose(patches: list[Patch]) -> tuple[list[Patch], bool]:
+    """The bands that make up the seam: the lowest level of long, narrow, standing-out bands."""
+    bands = [p for p in patches if p.width <= WIDEST and p.length >= 4 * p.width and p.share >= 0.5]
+    ribs = [p for p in bands if p.falls >= 0.75 and not p.rounded]
+    rib_like = True
+    if not ribs:
+        ribs = [p for p in bands if p.falls >= 0.75 and p.rounded]
+    if not ribs:
+        rib_like, ribs = False, [p for p in bands if not p.rounded]
+    if not ribs:
+        return [], False
+    longest = max(p.length for p in ribs)
+    level = min(p.gap for p in ribs if p.length >= 0.5 * longest)
+    seam = [p for p in ribs if abs(p.gap - level) <= SAME_LEVEL]
+    if rib_like:
+        seam = _with_low_stretches(seam, patches, level)
+    return seam, rib_like
+
+
+def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -> list[Patch]:
+    """Add bands that continue the seam end to end at another level (a lowered or raised stretch of rib)."""
+    width = float(np.median([p.width for p in seam]))
+    rest = [
+        p
+        for p in patches
+        if p not in seam and not p.rounded and abs(p.gap - level) <= LONGEST_DROP and p.width <= 2.0 * width
+    ]
+    grew = True
+    while grew and rest:
+        grew = False
+        border = shapely.unary_union([p.region for p in seam]).buffer(0.03)
+        for patch in list(rest):
+            shared = patch.region.boundary.intersection(border).length
+            sides = patch.region.length / 2 - shared
+            if 0 < shared <= 3.0 * width and sides > 0.3 * width:
+                seam.append(patch)
+                rest.remove(patch)
+                grew = True
+    return seam
+
+
+def _on_top(points: np.ndarray, own: Surface, faces: tuple[int, ...], frame: Frame) -> np.ndarray:
+    """Lift points (n, 2) onto the seam's faces: (m, 3), those that meet one."""
+    mine = np.isin(own.face, faces)
+    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), frame.local(own.corners[mine]))
+    best = np.full(len(points), -np.inf)
+    np.maximum.at(best, index, height)
+    lifted = np.column_stack([points, best])
+    return lifted[np.isfinite(best)]
+
+
+def is_free(side: LightSide) -> bool:
+    """Whether light can come in on this side over most of the seam."""
+    return side.free >= _FREE_ENOUGH and np.isfinite(side.thickness)

@@ -1,0 +1,285 @@
+"""From an assembly to its joints: who is cover, who is base, where the light comes from, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+import numpy as np
+import shapely
+
+from seamcheck.assembly.parts import Assembly, Part
+from seamcheck.errors import NotReviewed, UsageError
+from seamcheck.joint.beam import pull_direction
+from seamcheck.joint.candidates import Candidate, is_free, read_pair
+from seamcheck.joint.contact import LARGEST_GAP
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.joint import Joint
+from seamcheck.joint.names import named_part
+from seamcheck.joint.regions import union_region
+from seamcheck.kernel import Body
+
+_EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
+_WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
+_TOUCHING = 0.02  # mm: the modelled state is 'touching' up to this gap or overlap
+
+
+def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
+    """All joints of an assembly.
+
+    Parameters
+    ----------
+    assembly : as read
+    settings : uses cover, base (part name, id or None) and beam ((3,) or None)
+
+    Raises
+    ------
+    NotReviewed : no-solid, single-part, no-contact, no-seam or ambiguous
+    UsageError : a part name that doesn't occur
+    """
+    solids = [part for part in assembly.parts if part.kind == "solid"]
+    if not solids:
+        raise NotReviewed("no-solid", "The model holds no solid body. Export cover and base as solids, not as surfaces.")
+    if len(solids) == 1:
+        raise NotReviewed(
+            "single-part",
+            f"The model holds one part only ({_name(solids[0])}). A seam needs a cover and a base: give the "
+            "assembly, or both files together.",
+        )
+    cover = named_part(settings.cover, solids, "--cover")
+    base = named_part(settings.base, solids, "--base")
+    if cover is not None and cover is base:
+        raise UsageError("--cover and --base name the same part. Name two different parts.")
+    bodies = {part.id: Body(part.shape) for part in solids}
+    pairs = list(_near_pairs(solids, bodies))
+    if cover or base:
+        pairs = [pair for pair in pairs if all(p is None or p.id in pair for p in (cover, base))]
+    if not pairs:
+        raise NotReviewed("no-contact", _no_contact(solids, bodies))
+    beam = None if settings.beam is None else np.asarray(settings.beam, dtype=float)
+    if beam is not None:
+        beam = beam / np.linalg.norm(beam)
+    readings = [
+        reading
+        for pair in pairs
+        for candidate in read_pair(pair, bodies)
+        for reading in _readings(candidate, cover, base, beam)
+    ]
+    parts = {part.id: part for part in assembly.parts}
+    chosen = _choose(readings, bodies, parts)
+    return [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
+
+
+class _Reading:
+    """A candidate with the side on which the light comes in."""
+
+    def __init__(self, candidate: Candidate, through_counter: bool, doubt: str = "") -> None:
+        self.candidate = candidate
+        self.through_counter = through_counter
+        self.doubt = doubt
+        self.cover = candidate.counter if through_counter else candidate.carrier
+        self.base = candidate.carrier if through_counter else candidate.counter
+        self.side = candidate.through_counter if through_counter else candidate.through_carrier
+        self.beam = -candidate.frame.axes[2] if through_counter else candidate.frame.axes[2]
+
+
+def _readings(
+    candidate: Candidate, cover: Part | None, base: Part | None, beam: np.ndarray | None
+) -> list[_Reading]:
+    """The ways in which light can reach a candidate, settled where one is clearly better."""
+    both = [_Reading(candidate, True), _Reading(candidate, False)]
+    settled = [
+        r
+        for r in both
+        if (cover is None or r.cover == cover.id)
+        and (base is None or r.base == base.id)
+        and (beam is None or r.beam @ beam > 0.7)
+    ]
+    if cover or base or beam is not None:
+        return settled[:1] if len(settled) == 1 else _clearer(settled)
+    return _clearer([r for r in both if is_free(r.side)])
+
+
+def _clearer(readings: list[_Reading]) -> list[_Reading]:
+    """Of two open sides the one with the much thinner part; both in doubt where they are alike."""
+    if len(readings) < 2:
+        return readings
+    first, second = sorted(readings, key=lambda r: r.side.thickness)
+    if second.side.thickness > 1.5 * first.side.thickness or not is_free(second.side):
+        return [first]
+    return [first, second]
+
+
+def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, Part]) -> list[_Reading]:
+    if not readings:
+        raise NotReviewed(
+            "no-seam",
+            "Parts touch, but no narrow band between them stands out like a weld rib with a free way for the "
+            "light. Check that cover and base are in their welded position, or name them with --cover and --base.",
+        )
+    volume = {i: _box_volume(bodies[i]) for r in readings for i in (r.cover, r.base)}
+
+    def worth(reading: _Reading) -> float:
+        smaller = min(volume[reading.cover], volume[reading.base])
+        return reading.candidate.score * smaller ** (1 / 3)
+
+    ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
+    chosen: list[_Reading] = []
+    for reading in ranked:
+        if worth(reading) < _WORTH * worth(ranked[0]) or worth(reading) <= 0:
+            break
+        rivals = [r for r in chosen if {r.cover, r.base} & {reading.cover, reading.base}]
+        same_base = [r for r in rivals if r.base == reading.base and r.cover != reading.cover]
+        if not rivals or (len(same_base) == len(rivals) and not _overlap(reading, same_base)):
+            chosen.append(reading)
+            continue
+        rival = max(rivals, key=worth)
+        if worth(reading) > _EQUALLY_GOOD * worth(rival):
+            rival = _by_transparency(rival, reading, parts) or _doubt(rival, reading, parts)
+    return chosen
+
+
+def _overlap(reading: _Reading, others: list[_Reading]) -> bool:
+    """Whether a seam lies under or over another one (light would have to pass two parts)."""
+    for other in others:
+        axes = other.candidate.frame
+        if abs(axes.axes[2] @ reading.candidate.frame.axes[2]) < 0.9:
+            continue
+        outline = shapely.get_coordinates(reading.candidate.region)
+        world = reading.candidate.frame.world(np.column_stack([outline, np.zeros(len(outline))]))
+        mine = shapely.MultiPoint(axes.local(world)[:, :2]).convex_hull
+        theirs = other.candidate.region.convex_hull
+        if mine.intersection(theirs).area > 0.5 * min(mine.area, theirs.area):
+            return True
+    return False
+
+
+def _by_transparency(first: _Reading, second: _Reading, parts: dict[str, Part]) -> _Reading | None:
+    """Where only the roles are in doubt, a part drawn see-through is taken as the cover: a hint."""
+    if {first.cover, first.base} != {second.cover, second.base} or first.cover == second.cover:
+        return None
+    clear = {i: parts[i].transparency or 0.0 for i in (first.cover, second.cover)}
+    if abs(clear[first.cover] - clear[second.cover]) < 0.2:
+        return None
+    better, worse = (first, second) if clear[first.cover] > clear[second.cover] else (second, first)
+    if better is not first:  # the ranked one is already chosen; turn it
+        first.cover, first.base, first.side, first.beam = better.cover, better.base, better.side, better.beam
+        first.candidate, first.through_counter = better.candidate, better.through_counter
+    first.doubt = (
+        f"By geometry {_name(parts[worse.cover])} could be the cover as well; {_name(parts[better.cover])} is drawn "
+        "see-through (a hint, no proof)."
+    )
+    return first
+
+
+def _doubt(first: _Reading, second: _Reading, parts: dict[str, Part]) -> _Reading:
+    def say(r: _Reading) -> str:
+        return f"{_name(parts[r.cover])} as cover on {_name(parts[r.base])}"
+
+    raise NotReviewed(
+        "ambiguous",
+        f"Two readings are about equally good: {say(first)}, or {say(second)}. "
+        "Say which one with --cover and --base (and --beam, if the light comes from the other side).",
+    )
+
+
+def _joint(
+    ident: str, reading: _Reading, bodies: dict[str, Body], parts: dict[str, Part], beam: np.ndarray | None
+) -> Joint:
+    candidate = reading.candidate
+    z = candidate.frame.axes[2]
+    rib, counter = bodies[candidate.carrier], bodies[candidate.counter]
+    notes = []
+    if beam is not None:
+        z = beam * np.sign(beam @ z)
+        notes.append("The light's direction was given.")
+    else:
+        pull = pull_direction(rib, candidate.faces, z)
+        if pull is not None:
+            z = pull
+            notes.append("The light runs along the direction of pull of the rib's flanks.")
+        else:
+            notes.append("The light runs square to the seam faces (the flanks leave the direction open).")
+    origin = candidate.frame.world(np.append(shapely.get_coordinates(candidate.region.centroid)[0], 0.0))
+    frame = Frame.along(z, origin)
+    region = union_region(rib, candidate.faces, frame)
+    side, other = reading.side, (
+        candidate.through_carrier if reading.through_counter else candidate.through_counter
+    )
+    cover, base = parts[reading.cover], parts[reading.base]
+    rib_on = ("base" if reading.through_counter else "cover") if candidate.rib_like else "none"
+    why = [
+        f"{_name(parts[candidate.carrier])} carries a band {np.mean([p.width for p in candidate.patches]):.2f} mm "
+        f"wide and {candidate.length:.0f} mm long that faces {_name(parts[candidate.counter])} at "
+        f"{candidate.gap:+.2f} mm; beside it the surface falls away on {candidate.falls:.0%} of its border.",
+        f"{_name(cover)} is the cover: {side.thickness:.2f} mm thick over the seam, and the way out is free over "
+        f"{side.free:.0%} of it.",
+        f"{_name(base)} is the base: "
+        + (
+            f"on its side the light would have to pass {other.thickness:.1f} mm."
+            if is_free(other)
+            else "on its side the way of the light is not free."
+        ),
+        *notes,
+        *([reading.doubt] if reading.doubt else []),
+    ]
+    return Joint(
+        ident,
+        (cover.id,),
+        (base.id,),
+        rib_on,
+        -z if reading.through_counter else z,
+        _state(candidate.gap),
+        tuple(why),
+        frame,
+        candidate.carrier,
+        candidate.counter,
+        candidate.faces,
+        (),
+        region,
+        any(p.rounded for p in candidate.patches),
+        candidate.gap,
+        bodies,
+        parts,
+    )
+
+
+def _state(gap: float) -> str:
+    if abs(gap) <= _TOUCHING:
+        return "touching"
+    return "gap" if gap > 0 else "overlap"
+
+
+def _near_pairs(solids: list[Part], bodies: dict[str, Body]) -> Iterable[tuple[str, str]]:
+    """Pairs of parts whose boxes come within reach."""
+    boxes = np.array([bodies[part.id].box for part in solids])
+    low, high = boxes[:, :3], boxes[:, 3:]
+    for i in range(len(solids)):
+        with np.errstate(invalid="ignore"):
+            near = np.all((low <= high[i] + LARGEST_GAP) & (high >= low[i] - LARGEST_GAP), axis=1)
+        for j in np.flatnonzero(near):
+            if j > i:
+                yield solids[i].id, solids[j].id
+
+
+def _box_volume(body: Body) -> float:
+    return float(np.prod(np.maximum(body.box[3:] - body.box[:3], 1e-6)))
+
+
+def _no_contact(solids: list[Part], bodies: dict[str, Body]) -> str:
+    nearest, names = np.inf, ("", "")
+    for i, a in enumerate(solids):
+        for b in solids[i + 1 :]:
+            low = np.maximum(bodies[a.id].box[:3], bodies[b.id].box[:3])
+            high = np.minimum(bodies[a.id].box[3:], bodies[b.id].box[3:])
+            apart = float(np.linalg.norm(np.maximum(low - high, 0.0)))
+            if apart < nearest:
+                nearest, names = apart, (_name(a), _name(b))
+    return (
+        f"No two parts come close enough to be welded: the nearest, {names[0]} and {names[1]}, are about "
+        f"{nearest:.2f} mm apart, the search stops at {LARGEST_GAP:.2f} mm. Move the cover to its welded position."
+    )
+
+
+def _name(part: Part) -> str:
+    return f"'{part.name}' ({part.id})" if part.name else part.id

@@ -1,0 +1,64 @@
+"""The Joint: one cover, one base, the light's direction and the faces of the seam."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.assembly.parts import Part
+from seamcheck.joint.frame import Frame
+from seamcheck.kernel import Body
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Joint:
+    """A seam between two parts.
+
+    Attributes
+    ----------
+    id : "j1", "j2", ...
+    cover, base : part ids
+    rib_on : 'base', 'cover' or 'none'
+    beam : (3,) unit vector in which the light travels, from cover into base
+    modelled_state : 'touching', 'gap', 'overlap' or 'mixed'
+    why : reasons for roles, light and seam, as sentences
+    frame : press frame; z from the part with the rib into the opposite part
+    rib, counter : the bodies that carry the rib and face it; others : every other body
+    rib_faces, counter_faces : seam faces of both
+    region : the rib top seen along z, polygon(s) in the frame, mm
+    rounded : the rib top has no flat; region then is the footprint of its rounding
+    bodies : part id -> Body of every solid; parts : part id -> Part
+    """
+
+    id: str
+    cover: tuple[str, ...]
+    base: tuple[str, ...]
+    rib_on: str
+    beam: np.ndarray
+    modelled_state: str
+    why: tuple[str, ...]
+    frame: Frame
+    rib_part: str
+    counter_part: str
+    rib_faces: tuple[int, ...]
+    counter_faces: tuple[int, ...]
+    region: BaseGeometry
+    rounded: bool
+    gap: float
+    bodies: dict[str, Body] = field(repr=False)
+    parts: dict[str, Part] = field(repr=False)
+
+    @property
+    def rib(self) -> Body:
+        return self.bodies[self.rib_part]
+
+    @property
+    def counter(self) -> Body:
+        return self.bodies[self.counter_part]
+
+    @property
+    def up(self) -> float:
+        """+1 where the frame's z runs against the light (rib on the base), -1 where along it."""
+        return 1.0 if float(self.frame.axes[2] @ self.beam) < 0 else -1.0

@@ -1,0 +1,109 @@
+"""On which side of a seam the light can come in: through which part, how thick, and is the way free."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint.contact import heights_at
+from seamcheck.joint.frame import Frame
+from seamcheck.kernel import Body
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class LightSide:
+    """What stands over the seam on one side.
+
+    thickness : mm, median of the part's plastic over the seam; NaN where nothing covers it
+    free : 0..1 of the seam's samples with exactly one stretch of the part and nothing else above
+    """
+
+    thickness: float
+    free: float
+
+
+def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body], frame: Frame) -> LightSide:
+    """Look from points of the seam along sign * z through one part.
+
+    Parameters
+    ----------
+    points : (n, 3) mm, in the frame, on the seam
+    sign : +1 or -1, the way out along the frame's z
+    through : the part that would be the cover; others : every other body of the assembly
+    """
+    if not len(points):
+        return LightSide(float("nan"), 0.0)
+    stretches, thickness = _column(points, sign, through, frame)
+    blocked = np.zeros(len(points), dtype=bool)
+    for other in others:
+        if _may_stand_over(other.box, points, sign, frame):
+            count, _ = _column(points, sign, other, frame)
+            blocked |= count > 0
+    free = (stretches == 1) & ~blocked
+    some = thickness > 0
+    return LightSide(float(np.median(thickness[some])) if some.any() else float("nan"), float(free.mean()))
+
+
+def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
+    """(n, 2) points well inside a region, spread along it."""
+    width = 2 * region.area / max(region.length, 1e-9)
+    inside = region
+    for part in (0.4, 0.25, 0.1):
+        shrunk = region.buffer(-part * width)
+        if not shrunk.is_empty and shrunk.area > 0:
+            inside = shrunk
+            break
+    border = inside.boundary
+    count = int(np.clip(border.length / 0.5, 8, most))
+    on_border = shapely.line_interpolate_point(border, (np.arange(count) + 0.37) / count, normalized=True)
+    return shapely.get_coordinates(on_border)
+
+
+def _column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
+    """Stretches of the body above each point, and their summed thickness in mm."""
+    facets = body.facets(_faces_over(body, points[:, :2], frame), 0.05, 0.35)
+    corners = frame.local(facets.corners)
+    across = sign * np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])[:, 2]
+    count = np.zeros(len(points), dtype=int)
+    thickness = np.zeros(len(points))
+    for facing in (1, -1):
+        height, index = heights_at(points, corners[np.sign(across) == facing])
+        above = sign * (height - points[index, 2])
+        # each hit once: neighbouring triangles share their common edge
+        hits = np.unique(np.column_stack([index, np.round(above, 4)]), axis=0)
+        hits = hits[hits[:, 1] > -1.5]
+        place = hits[:, 0].astype(int)
+        np.add.at(thickness, place, facing * hits[:, 1])
+        if facing == 1:
+            np.add.at(count, place, 1)
+    return count, thickness
+
+
+def _faces_over(body: Body, points: np.ndarray, frame: Frame) -> np.ndarray:
+    """Faces whose boxes, seen along z, hold one of the points."""
+    low, high = flat_boxes(body.boxes, frame)
+    sound = np.flatnonzero(np.isfinite(low).all(axis=1))
+    if not len(sound):
+        return sound
+    tree = shapely.STRtree(shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1]))
+    return sound[np.unique(tree.query(shapely.points(points))[1])]
+
+
+def flat_boxes(boxes: np.ndarray, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
+    """Boxes (n, 6) in assembly coordinates to the bounds (n, 2), (n, 2) of their projection along z."""
+    centre = frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, :2]
+    half = ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(frame.axes[:2]).T
+    return centre - half, centre + half
+
+
+def _may_stand_over(box: np.ndarray, points: np.ndarray, sign: float, frame: Frame) -> bool:
+    if not np.isfinite(box).all():
+        return False
+    low, high = flat_boxes(box[None], frame)
+    centre = sign * frame.local((box[:3] + box[3:]) / 2)[2]
+    top = centre + ((box[3:] - box[:3]) / 2) @ np.abs(frame.axes[2])
+    over = np.all((points[:, :2] >= low[0]) & (points[:, :2] <= high[0]), axis=1)
+    return bool((over & (sign * points[:, 2] < top)).any())

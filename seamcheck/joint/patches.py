@@ -1,0 +1,142 @@
+"""Bands of opposed faces that could be the top of a weld rib, for one pair of bodies and one direction."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from scipy.sparse import coo_array
+from scipy.sparse.csgraph import connected_components
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint.contact import STEEPEST, Coverage, Surface, heights_at
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.regions import union_region
+from seamcheck.kernel import Body
+
+LEAST_SHARE = 0.4  # of a face's area that must be opposed
+SAME_LEVEL = 0.15  # mm: bands whose gaps differ by less belong to one seam
+SMOOTH = 0.9962  # cosine of 5 degrees: faces that meet more sharply are not one band
+WIDEST = 6.0  # mm, mean width beyond which a band is no rib
+FALLEN = 0.15  # mm that the surface beside a rib lies lower than its top
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Patch:
+    """A connected band of faces of one body that the other body opposes.
+
+    faces : indices; region : its projection, mm; gap : mm, area-weighted mean; share : 0..1 opposed
+    length, width : mm, half the perimeter and area over it (a band's length and mean width)
+    falls : 0..1 of its border beside which the own body's surface lies lower or is absent
+    rounded : its faces curve from top to flank (a rib top without a flat)
+    """
+
+    faces: tuple[int, ...]
+    region: BaseGeometry
+    gap: float
+    share: float
+    length: float
+    width: float
+    falls: float
+    rounded: bool = False
+
+    @property
+    def encloses(self) -> float:
+        """Area inside the band's loops, mm²."""
+        polygons = getattr(self.region, "geoms", [self.region])
+        return sum(shapely.Polygon(ring).area for polygon in polygons for ring in polygon.interiors)
+
+
+def find_patches(body: Body, side: Surface, cover: Coverage, frame: Frame, sign: float) -> list[Patch]:
+    """Bands among the opposed faces of one side; the side's top faces along sign * z."""
+    if not len(cover.face):
+        return []
+    z = sign * frame.axes[2]
+    flat_share = _flat_share(side, z)
+    opposed = cover.face[cover.share >= LEAST_SHARE]
+    patches = []
+    for rounded in (False, True):
+        members = [int(f) for f in opposed if (flat_share[int(f)] < 0.95) == rounded]
+        for group in _groups(body, side, members, z, smooth=not rounded):
+            patch = _patch(body, side, cover, group, frame, sign, rounded)
+            if patch is not None:
+                patches.append(patch)
+    return patches
+
+
+def _flat_share(side: Surface, z: np.ndarray) -> dict[int, float]:
+    faces, place = np.unique(side.face, return_inverse=True)
+    flat = side.normal @ z > STEEPEST
+    share = np.bincount(place, weights=side.area * flat) / np.bincount(place, weights=side.area)
+    return dict(zip(faces.tolist(), share.tolist(), strict=True))
+
+
+def _groups(body: Body, side: Surface, members: list[int], z: np.ndarray, smooth: bool) -> list[list[int]]:
+    """Faces joined over shared edges, where they meet smoothly."""
+    if not members:
+        return []
+    by_edge: dict[int, list[int]] = {}
+    for place, face in enumerate(members):
+        for edge in body.edge_indices(face):
+            by_edge.setdefault(edge, []).append(place)
+    pairs = [(places[0], other) for places in by_edge.values() for other in places[1:]]
+    if smooth and pairs:
+        mean = np.array([_mean_normal(side, face, z) for face in members])
+        planar = np.isfinite(body.planes[members, 0])
+        pairs = [(a, b) for a, b in pairs if not (planar[a] and planar[b]) or mean[a] @ mean[b] > SMOOTH]
+    rows, cols = np.array(pairs, dtype=int).reshape(-1, 2).T
+    graph = coo_array((np.ones(len(rows)), (rows, cols)), shape=(len(members), len(members)))
+    _, label = connected_components(graph, directed=False)
+    return [[members[i] for i in np.flatnonzero(label == k)] for k in range(label.max() + 1)]
+
+
+def _mean_normal(side: Surface, face: int, z: np.ndarray) -> np.ndarray:
+    mine = (side.face == face) & (side.normal @ z > 0)
+    total = (side.normal[mine] * side.area[mine, None]).sum(axis=0)
+    return total / np.linalg.norm(total)
+
+
+def _patch(
+    body: Body, side: Surface, cover: Coverage, faces: list[int], frame: Frame, sign: float, rounded: bool
+) -> Patch | None:
+    region = union_region(body, faces, frame, 0.02)
+    if region.is_empty or region.area <= 0:
+        return None
+    mine = np.isin(cover.face, faces)
+    area = cover.area[mine]
+    with np.errstate(invalid="ignore"):
+        gap = np.nansum(cover.gap[mine] * area * cover.share[mine]) / np.sum(area * cover.share[mine])
+    if rounded:
+        gap = float(cover.gap_min[mine].min())
+    length = region.length / 2
+    return Patch(
+        tuple(sorted(faces)),
+        region,
+        float(gap),
+        float(np.sum(area * cover.share[mine]) / area.sum()),
+        float(length),
+        float(region.area / length),
+        _falls(region, side, faces, frame, sign),
+        rounded,
+    )
+
+
+def _falls(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame, sign: float) -> float:
+    """Share of the band's border beside which the own surface lies lower than the band, or is absent."""
+    beside = region.buffer(0.2, quad_segs=4).boundary
+    count = int(np.clip(beside.length / 1.0, 16, 400))
+    at = shapely.get_coordinates(shapely.line_interpolate_point(beside, np.linspace(0, 1, count, False), True))
+    z = sign * frame.axes[2]
+    own = np.isin(side.face, faces) & (side.normal @ z > 0)
+    top = sign * frame.local(side.corners[own].reshape(-1, 3))
+    nearest = np.argmin(((at[:, None] - sign * top[None, :, :2]) ** 2).sum(axis=2), axis=1)
+    level = top[nearest, 2]
+    facing = (side.normal @ z > 0.2) & ~np.isin(side.face, faces)
+    points = np.column_stack([at, np.zeros(count)])
+    height, index = heights_at(points, frame.local(side.corners[facing]))
+    height = sign * height
+    near = height > level[index] - 3.0  # what lies far below is another floor
+    highest = np.full(count, -np.inf)
+    np.maximum.at(highest, index[near], height[near])
+    return float(np.mean(highest < level - FALLEN))
