@@ -1,0 +1,255 @@
+"""Energy, time, force and cooling: orders of magnitude from melt, light and process."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+
+def melted_area(displaced: ArrayLike, layer: ArrayLike, width: ArrayLike) -> np.ndarray:
+    """Area (mm²) of the section that melts: what is displaced and a layer left on each side of the seam."""
+    return np.asarray(displaced, dtype=float) + 2.0 * np.asarray(layer, dtype=float) * np.asarray(
+        width, dtype=float
+    )
+
+
+def heat_to_weld(heat: float, rise: float, fusion: float) -> float:
+    """Heat (J/g) that melts the polymer: mean cp (J/(g·K)) times rise (K), and fusion (J/g)."""
+    return heat * rise + fusion
+
+
+def energy_per_length(density: float, area: ArrayLike, heat: float) -> np.ndarray:
+    """Energy (J per mm of seam) that melts ``area`` (mm²): density (g/cm³) times area times heat (J/g).
+
+    No heat is lost to the surroundings: a lower bound.
+    """
+    return density * 1e-3 * np.asarray(area, dtype=float) * heat
+
+
+def squeeze_speed(pressure: float, layer: ArrayLike, viscosity: float, width: ArrayLike) -> np.ndarray:
+    """Speed (mm/s) at which a melt layer (mm) is pressed out of a strip (mm wide): p h³ / (μ w²).
+
+    Pressure in MPa, viscosity in Pa·s. Newtonian lubrication film between parallel plates, F/L = μ w³ V / h³.
+    """
+    return (
+        pressure
+        * np.asarray(layer, dtype=float) ** 3
+        / (viscosity * 1e-6 * np.asarray(width, dtype=float) ** 2)
+    )
+
+
+def steady_layer(speed: float, pressure: float, viscosity: float, width: float) -> float:
+    """Melt layer (mm) at which as much is pressed out as melts at ``speed`` (mm/s)."""
+    return (speed * viscosity * 1e-6 * width**2 / pressure) ** (1.0 / 3.0)
+
+
+def cooling_depth(diffusivity: float, time: float) -> float:
+    """Depth (mm) that heat reaches in ``time`` (s): √(4 a t), diffusivity in mm²/s."""
+    return math.sqrt(4.0 * diffusivity * time)
+
+
+def first_pass_rise(
+    power: float, transmission: float, speed: float, width: float, depth: float, density: float, heat: float
+) -> float:
+    """Rise (K) of the base's surface in one pass, all heat in ``width`` times ``depth`` (mm)."""
+    return power * transmission / (speed * width * depth * density * 1e-3 * heat)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class EnergyInputs:
+    """What the estimate is made from; arrays per station, over all paths of the joint.
+
+    Attributes
+    ----------
+    displaced : collapse (mm) -> (n,) mm² of rib section displaced
+    length : (n,) mm that each station stands for
+    width : (n,) mm, rib width
+    transmission : (n,) share 0..1, or all NaN when unknown
+    collapse : mm
+    numbers : density, heat, fusion, rise, layer and, where known, use, power, speed, pressure, viscosity,
+        diffusivity, depth, cold_heat, handling, hold; units as in the functions above
+    transmission_factor, width_factor : applied to all stations; for the sensitivity and the ranges
+    """
+
+    displaced: Callable[[float], np.ndarray]
+    length: np.ndarray
+    width: np.ndarray
+    transmission: np.ndarray
+    collapse: float
+    numbers: Mapping[str, float]
+    transmission_factor: float = 1.0
+    width_factor: float = 1.0
+
+
+def melt_energy(inputs: EnergyInputs) -> np.ndarray:
+    """Energy (J/mm) that each station needs to melt."""
+    n = inputs.numbers
+    displaced = inputs.displaced(inputs.collapse) * inputs.width_factor
+    area = melted_area(displaced, n["layer"], inputs.width * inputs.width_factor)
+    return energy_per_length(n["density"], area, heat_to_weld(n["heat"], n["rise"], n["fusion"]))
+
+
+def estimate(inputs: EnergyInputs) -> dict[str, float]:
+    """Return every result that the inputs suffice for.
+
+    Stations without a value are taken as the mean of the others, weighted by their length.
+    """
+    n, out = inputs.numbers, {}
+    total = float(inputs.length.sum())
+    width = _mean(inputs.width, inputs.length) * inputs.width_factor
+    if "pressure" in n and width == width:
+        out["clamp_force"] = n["pressure"] * width * total
+    if "speed" in n:
+        out["pass_time"] = total / n["speed"]
+        out["cooling_depth"] = cooling_depth(n["diffusivity"], out["pass_time"])
+    if "density" not in n:
+        return out
+    need = melt_energy(inputs)
+    mean = _mean(need, inputs.length)
+    if mean != mean:
+        return out
+    out["energy_per_length"] = mean
+    out["melt_energy"] = mean * total
+    through = inputs.transmission * inputs.transmission_factor
+    dose = need / (through * n["use"])
+    even = _mean(dose, inputs.length)
+    if even != even:
+        return out
+    out["laser_energy"] = even * total
+    out["laser_energy_even"] = float(np.nanmax(dose)) * total
+    light = _mean(through, inputs.length)
+    if "power" not in n:
+        return out
+    power = n["power"]
+    out["weld_time"] = out["laser_energy"] / power
+    out["weld_time_even"] = out["laser_energy_even"] / power
+    out["cycle_time"] = out["weld_time"] + n["handling"] + n["hold"]
+    heat = heat_to_weld(n["heat"], n["rise"], n["fusion"])
+    out["melting_speed"] = power * light * n["use"] / (total * width * n["density"] * 1e-3 * heat)
+    if "pressure" in n:
+        out["steady_layer"] = steady_layer(out["melting_speed"], n["pressure"], n["viscosity"], width)
+    if "speed" in n:
+        speed = n["speed"]
+        out["passes"] = float(math.ceil(round(out["laser_energy"] * speed / (power * total), 9)))
+        out["passes_even"] = float(math.ceil(round(out["laser_energy_even"] * speed / (power * total), 9)))
+        out["first_pass_rise"] = first_pass_rise(
+            power, light, speed, width, n["depth"], n["density"], n["cold_heat"]
+        )
+    return out
+
+
+RESULTS: dict[str, tuple[str, str, str]] = {
+    "energy_per_length": (
+        "J/mm",
+        "energy to melt one millimetre of seam",
+        "density · melted area · (mean heat · rise + heat of fusion), no losses",
+    ),
+    "melt_energy": ("J", "energy to melt the whole seam", "energy per length over the whole path"),
+    "laser_energy": (
+        "J",
+        "laser energy, dosed along the seam as each place needs",
+        "energy to melt / (transmission of the place · share that becomes heat)",
+    ),
+    "laser_energy_even": (
+        "J",
+        "laser energy at even power and speed, until the slowest place has melted",
+        "largest need of any place, over the whole path",
+    ),
+    "weld_time": ("s", "time with the laser on, dosed", "laser energy / power"),
+    "weld_time_even": ("s", "time with the laser on, at even power and speed", "laser energy (even) / power"),
+    "passes": ("1", "passes round the seam, dosed", "laser energy · speed / (power · length), rounded up"),
+    "passes_even": (
+        "1",
+        "passes round the seam, at even power and speed",
+        "laser energy (even) · speed / (power · length), rounded up",
+    ),
+    "pass_time": ("s", "time of one pass", "length / speed, without jumps and slow corners"),
+    "cycle_time": ("s", "cycle", "weld time + handling + hold"),
+    "melting_speed": (
+        "mm/s",
+        "mean speed of the collapse while melting",
+        "power · transmission · share / (length · width · density · heat)",
+    ),
+    "first_pass_rise": (
+        "K",
+        "rise of the base's surface in one pass",
+        "power · transmission / (speed · width · absorption depth · density · heat); more than "
+        "200 to 300 K asks for a look at charring (assumption)",
+    ),
+    "cooling_depth": (
+        "mm",
+        "depth that heat reaches between two passes",
+        "√(4 · diffusivity · pass time); much more than the absorption depth: the rib does not melt "
+        "all at once",
+    ),
+    "clamp_force": ("N", "clamp force", "pressure · rib width · length"),
+    "steady_layer": (
+        "mm",
+        "melt layer while the rib collapses",
+        "where pressing out and melting are equally fast: (speed · viscosity · width² / pressure)^(1/3)",
+    ),
+}
+"""Results of :func:`estimate`: unit, what it is, how it is computed."""
+
+SENSITIVE = (
+    "density",
+    "heat",
+    "fusion",
+    "rise",
+    "layer",
+    "use",
+    "power",
+    "speed",
+    "pressure",
+    "viscosity",
+    "diffusivity",
+    "depth",
+    "cold_heat",
+    "handling",
+    "hold",
+)
+
+
+def sensitivity(inputs: EnergyInputs, change: float = 0.1) -> dict[str, dict[str, tuple[float, float]]]:
+    """What a change of each input by ``change`` (share) down and up does to each result, as shares of it.
+
+    Beside the numbers: 'transmission', 'rib width' and 'collapse'. Results that don't move are left out.
+    """
+    nominal = estimate(inputs)
+    table: dict[str, dict[str, tuple[float, float]]] = {}
+
+    def shifts(name: str, factor: float) -> EnergyInputs:
+        if name == "transmission":
+            return replace(inputs, transmission_factor=inputs.transmission_factor * factor)
+        if name == "rib width":
+            return replace(inputs, width_factor=inputs.width_factor * factor)
+        if name == "collapse":
+            return replace(inputs, collapse=inputs.collapse * factor)
+        return replace(inputs, numbers={**inputs.numbers, name: inputs.numbers[name] * factor})
+
+    for name in (
+        *(key for key in SENSITIVE if key in inputs.numbers),
+        "transmission",
+        "rib width",
+        "collapse",
+    ):
+        down, up = estimate(shifts(name, 1.0 - change)), estimate(shifts(name, 1.0 + change))
+        moved = {}
+        for key, value in nominal.items():
+            if value and key in down and key in up:
+                pair = (down[key] / value - 1.0, up[key] / value - 1.0)
+                if max(abs(pair[0]), abs(pair[1])) > 1e-9:
+                    moved[key] = pair
+        if moved:
+            table[name] = moved
+    return table
+
+
+def _mean(values: np.ndarray, weights: np.ndarray) -> float:
+    known = np.isfinite(values)
+    weight = float(weights[known].sum())
+    return float(np.sum(values[known] * weights[known]) / weight) if weight > 0.0 else float("nan")

@@ -1,0 +1,100 @@
+"""A number with its unit, the range it is expected in, and where it comes from.
+
+Every material value that seamcheck uses or prints travels as a :class:`Known`, so that no number from memory
+can be mistaken for one from a standard or from the user's own measurement.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from typing import SupportsFloat
+
+STANDINGS: dict[str, str] = {
+    "measured": "from the model",
+    "given": "given in the settings",
+    "source": "published source",
+    "common practice": "common practice, no published source found",
+    "from memory": "from memory, unverified",
+    "assumption": "assumption of this project; set your own",
+    "computed": "computed from the inputs listed with it",
+}
+"""Every standing that a number can have, and how it reads."""
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """One number, its unit, its range and its standing.
+
+    Attributes
+    ----------
+    value : in ``unit``
+    unit : '1' for a pure number
+    standing : a key of STANDINGS
+    source : the source or the reason, in a few words; '' when the standing says it all
+    low, high : the range that the number is expected in; both equal to ``value`` when none is known
+    """
+
+    value: float
+    unit: str
+    standing: str
+    source: str = ""
+    low: float = float("nan")
+    high: float = float("nan")
+
+    def __post_init__(self) -> None:
+        if self.standing not in STANDINGS:
+            raise ValueError(f"unknown standing {self.standing!r}")
+        if self.low != self.low:  # not a number: no range given
+            object.__setattr__(self, "low", self.value)
+        if self.high != self.high:
+            object.__setattr__(self, "high", self.value)
+        if not self.low <= self.value <= self.high:
+            raise ValueError(f"{self.value} does not lie in its range {self.low} to {self.high}")
+
+    def spread(self, relative: float) -> Known:
+        """Return the same number with a range of plus and minus ``relative`` times itself."""
+        half = abs(self.value) * relative
+        return replace(self, low=self.value - half, high=self.value + half)
+
+    def as_dict(self) -> dict:
+        """Return the entry of the review document."""
+        entry: dict = {"value": rounded(self.value), "unit": self.unit, "standing": self.standing}
+        if self.source:
+            entry["source"] = self.source
+        if self.low < self.value or self.high > self.value:
+            entry["low"], entry["high"] = rounded(self.low), rounded(self.high)
+        return entry
+
+
+def given(value: float, unit: str, source: str = "") -> Known:
+    """Return a number that the user wrote into the settings."""
+    return Known(float(value), unit, "given", source)
+
+
+def assumed(
+    value: float, unit: str, source: str = "", low: float = float("nan"), high: float = float("nan")
+) -> Known:
+    """Return a number that this project assumes until the user sets it."""
+    return Known(float(value), unit, "assumption", source, low, high)
+
+
+def remembered(
+    value: float, unit: str, source: str = "", low: float = float("nan"), high: float = float("nan")
+) -> Known:
+    """Return a number written down from memory."""
+    return Known(float(value), unit, "from memory", source, low, high)
+
+
+def rounded(value: SupportsFloat | None, digits: int = 6) -> float | None:
+    """Return ``value`` with ``digits`` significant digits; None for what JSON has no number for."""
+    if value is None or not math.isfinite(number := float(value)):
+        return None
+    return float(f"{number:.{digits}g}")
+
+
+def weakest(inputs: Iterable[Known]) -> str:
+    """Return the weakest standing among ``inputs``: a result is no better than that."""
+    order = ["measured", "given", "computed", "source", "common practice", "from memory", "assumption"]
+    return max((known.standing for known in inputs), key=order.index, default="computed")

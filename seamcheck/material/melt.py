@@ -1,0 +1,202 @@
+"""Melt balance: what the rib gives at a collapse, what the traps hold, and the collapse window.
+
+Depths are counted downward from the rib's own top. ``collapse`` is counted from first rest of the cover, the
+same at every station; where the gap is larger by ``late``, the rib collapses only by ``collapse - late``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
+"""collapse (mm, from first rest) -> (melt, inner trap, outer trap), each (n,) mm²."""
+
+FULL = 99.0
+"""Highest trap fill that is reported; stands for a trap that has no room left at all."""
+
+
+def fillet_loss(radius: ArrayLike, angle: ArrayLike) -> np.ndarray:
+    """Area (mm²) that a fillet takes from a corner with the inner angle ``angle`` (rad).
+
+    r² (cot(β/2) - (π - β)/2): the two tangents less the circular sector; 0.2146 r² at 90°.
+    """
+    angle = np.asarray(angle, dtype=float)
+    return np.asarray(radius, dtype=float) ** 2 * (1.0 / np.tan(angle / 2.0) - (np.pi - angle) / 2.0)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class RibSection:
+    """The rib's section: straight flanks with draft and fillets at the top; arrays broadcast over stations.
+
+    Attributes
+    ----------
+    width : mm, between the flank lines extended to the top (the virtual width)
+    tan_inner, tan_outer : tangents of the flanks' drafts
+    radius : mm, of the fillets at the top
+    """
+
+    width: np.ndarray
+    tan_inner: np.ndarray
+    tan_outer: np.ndarray
+    radius: np.ndarray
+
+    def displaced(self, depth: ArrayLike) -> np.ndarray:
+        """Area (mm²) of the section above ``depth`` (mm below the top); 0 for a depth of 0 or less."""
+        deep = np.maximum(np.asarray(depth, dtype=float), 0.0)
+        area = self.width * deep + deep**2 * (self.tan_inner + self.tan_outer) / 2.0
+        for tan in (self.tan_inner, self.tan_outer):
+            area = area - self._fillet_loss(deep, tan)
+        return np.maximum(area, 0.0)
+
+    def _fillet_loss(self, depth: np.ndarray, tan: np.ndarray) -> np.ndarray:
+        """Area that one fillet takes above ``depth``: flank line less arc, integrated in closed form."""
+        draft = np.arctan(tan)
+        tangent = self.radius * np.tan(np.pi / 4.0 - draft / 2.0)
+        reach = np.minimum(depth, self.radius * (1.0 - np.sin(draft)))
+        rise = self.radius - reach
+        with np.errstate(invalid="ignore", divide="ignore"):
+            cosine = np.where(self.radius > 0.0, np.clip(rise / self.radius, -1.0, 1.0), 1.0)
+        under_arc = (
+            self.radius**2 * np.arccos(cosine) - rise * np.sqrt(np.maximum(self.radius**2 - rise**2, 0.0))
+        ) / 2.0
+        return reach**2 * tan / 2.0 + tangent * reach - under_arc
+
+
+def rib_section(
+    top: np.ndarray, mid: np.ndarray, height: np.ndarray, draft_inner: np.ndarray, draft_outer: np.ndarray
+) -> RibSection:
+    """Return the section that fits the surveyed widths at the top and at half height, and the drafts (°).
+
+    The fillets are those that explain what the top is narrower than the extended flank lines (both alike).
+    """
+    tan_inner, tan_outer = np.tan(np.radians(draft_inner)), np.tan(np.radians(draft_outer))
+    virtual = mid - height / 2.0 * (tan_inner + tan_outer)
+    both = sum(np.tan(np.pi / 4.0 - np.arctan(tan) / 2.0) for tan in (tan_inner, tan_outer))
+    radius = np.maximum(virtual - top, 0.0) / both
+    radius = np.where(radius < 0.002, 0.0, radius)  # what the survey can't tell from a sharp edge
+    return RibSection(np.where(radius > 0.0, virtual, top), tan_inner, tan_outer, radius)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class TrapSection:
+    """One flash trap: flat floor, upright wall, the rib's flank; closed by the cover's underside.
+
+    ``wall`` (mm) is how far the wall stands from the flank line at the rib's top, ``height`` (mm) the floor
+    below the rib's top, ``tan`` the tangent of the flank's draft.
+    """
+
+    wall: np.ndarray
+    height: np.ndarray
+    tan: np.ndarray
+
+    def area(self, depth: ArrayLike) -> np.ndarray:
+        """Room (mm²) with the cover's underside ``depth`` mm below the rib's top; 0 on the floor."""
+        deep = np.minimum(np.asarray(depth, dtype=float), self.height)
+        return np.maximum(self.wall * (self.height - deep) - self.tan * (self.height**2 - deep**2) / 2.0, 0.0)
+
+
+def trap_section(area: np.ndarray, depth: np.ndarray, height: np.ndarray, draft: np.ndarray) -> TrapSection:
+    """Return the trap with the surveyed ``area`` (mm²) at ``depth`` mm of the cover below the rib's top."""
+    tan = np.tan(np.radians(draft))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        left = height - depth
+        wall = np.where(left > 1e-6, (area + tan * (height**2 - depth**2) / 2.0) / left, np.nan)
+    return TrapSection(wall, height, tan)
+
+
+def fill(melt: np.ndarray, room: np.ndarray, expansion: float, share: float = 1.0) -> np.ndarray:
+    """Share of a trap's room that the melt takes: expansion · share · melt / room, at most FULL."""
+    with np.errstate(divide="ignore", invalid="ignore"):
+        value = expansion * share * np.asarray(melt, dtype=float) / np.asarray(room, dtype=float)
+    value = np.where((np.asarray(room) <= 0.0) & (np.asarray(melt) > 0.0), FULL, value)
+    return np.where((np.asarray(room) <= 0.0) & (np.asarray(melt) <= 0.0), 0.0, np.minimum(value, FULL))
+
+
+def bend_factor(curvature: np.ndarray, offset: np.ndarray) -> np.ndarray:
+    """Length along the path at ``offset`` mm beside it, for each mm of the path: 1 - κ u, at least 0."""
+    return np.maximum(1.0 - curvature * offset, 0.0)
+
+
+def largest_holding(collapses: np.ndarray, surplus: np.ndarray) -> np.ndarray:
+    """Largest collapse (mm) at which the traps still hold the melt, for each station.
+
+    Parameters
+    ----------
+    collapses : (m,) mm, ascending
+    surplus : (m, n) mm², melt less the room it may take, rising with the collapse; NaN where unknown
+
+    Returns
+    -------
+    (n,) mm, straight between the rows; inf where the traps hold it up to the last collapse, NaN where
+        unknown.
+    """
+    known = np.isfinite(surplus).all(axis=0)
+    over = surplus > 0.0
+    first = np.argmax(over, axis=0)
+    held = np.full(surplus.shape[1], np.inf)
+    for i in np.flatnonzero(known & over.any(axis=0)):
+        k = int(first[i])
+        if k == 0:
+            held[i] = 0.0
+            continue
+        below, above = surplus[k - 1, i], surplus[k, i]
+        held[i] = collapses[k - 1] + (collapses[k] - collapses[k - 1]) * (-below) / (above - below)
+    held[~known] = np.nan
+    return held
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class AreaGrid:
+    """Melt and trap areas of all stations at a row of collapses; straight between the rows.
+
+    collapses : (m,) mm from first rest, ascending
+    melt, inner, outer : (m, n) mm²
+    """
+
+    collapses: np.ndarray
+    melt: np.ndarray
+    inner: np.ndarray
+    outer: np.ndarray
+
+    def melt_at(self, collapse: float) -> np.ndarray:
+        """Return the displaced area (n,) mm² at a collapse; the last row beyond the grid."""
+        c = self.collapses
+        k = int(np.clip(np.searchsorted(c, collapse) - 1, 0, len(c) - 2))
+        share = float(np.clip((collapse - c[k]) / (c[k + 1] - c[k]), 0.0, 1.0))
+        return self.melt[k] + share * (self.melt[k + 1] - self.melt[k])
+
+
+def closed_form(
+    rib: RibSection, inner: TrapSection, outer: TrapSection, late: np.ndarray, scale: np.ndarray
+) -> AreasAt:
+    """Return the areas at any collapse by the closed-form sections of every station.
+
+    late : (n,) mm, how much later than first rest the cover reaches the rib there
+    scale : (n,) surveyed melt area over that of ``rib``; takes up what the plain section leaves out
+    """
+
+    def areas(collapse: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        depth = collapse - late
+        return scale * rib.displaced(depth), inner.area(depth), outer.area(depth)
+
+    return areas
+
+
+def area_grid(areas_at: AreasAt, collapses: np.ndarray) -> AreaGrid:
+    """Return the areas at all ``collapses`` (mm, ascending)."""
+    melt, inner, outer = (
+        np.array(rows) for rows in zip(*(areas_at(float(c)) for c in collapses), strict=True)
+    )
+    return AreaGrid(np.asarray(collapses, dtype=float), melt, inner, outer)
+
+
+def joined(grids: list[AreaGrid]) -> AreaGrid:
+    """Return the grids of several paths, which share their collapses, as one."""
+    return AreaGrid(
+        grids[0].collapses,
+        *(np.concatenate([getattr(g, key) for g in grids], axis=1) for key in ("melt", "inner", "outer")),
+    )

@@ -1,0 +1,265 @@
+"""Light at and in the cover: reflection, refraction, absorption, the way from a scanner to the rib.
+
+Pure functions on floats and arrays. Angles are radians, lengths mm, wavelengths µm. ``n`` is the refractive
+index of the plastic against air (1). Formulas are those of geometrical optics (E. Hecht, Optics, chapters 4
+and 5) unless a note names another source.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+Array = np.ndarray
+
+
+def normal_reflectance(n: ArrayLike) -> Array:
+    """Share of light that one surface reflects at normal incidence: ((n - 1) / (n + 1))²."""
+    n = np.asarray(n, dtype=float)
+    return ((n - 1.0) / (n + 1.0)) ** 2
+
+
+def reflectance(incidence: ArrayLike, n: ArrayLike) -> tuple[Array, Array, Array]:
+    """Share of light that one surface reflects at an angle (Fresnel).
+
+    Parameters
+    ----------
+    incidence : rad, angle in air against the surface normal, 0 <= incidence < pi/2
+    n : refractive index of the plastic
+
+    Returns
+    -------
+    (across, along, mean) : shares 0..1 for light polarised across the plane of incidence (s), in it (p), and
+        their mean, which holds for unpolarised light.
+    """
+    incidence, n = np.asarray(incidence, dtype=float), np.asarray(n, dtype=float)
+    cos_air, cos_in = np.cos(incidence), np.cos(refraction_angle(incidence, n))
+    across = ((cos_air - n * cos_in) / (cos_air + n * cos_in)) ** 2
+    along = ((n * cos_air - cos_in) / (n * cos_air + cos_in)) ** 2
+    return across, along, (across + along) / 2.0
+
+
+def polarising_angle(n: ArrayLike) -> Array:
+    """Angle of incidence (rad) at which light polarised in the plane of incidence passes whole (Brewster)."""
+    return np.arctan(np.asarray(n, dtype=float))
+
+
+def refraction_angle(incidence: ArrayLike, n: ArrayLike) -> Array:
+    """Angle in the plastic (rad) for an angle of incidence in air (rad): sin θ1 = n sin θ2 (Snell)."""
+    return np.arcsin(np.sin(np.asarray(incidence, dtype=float)) / np.asarray(n, dtype=float))
+
+
+def refract(directions: ArrayLike, normals: ArrayLike, n: ArrayLike) -> Array:
+    """Turn rays at a surface between air and plastic (Snell's law in vector form).
+
+    Parameters
+    ----------
+    directions : (..., 3) unit vectors in which the light travels in air
+    normals : (..., 3) unit normals of the surface, on the side that the light comes from
+    n : (...) or float, refractive index of the plastic
+
+    Returns
+    -------
+    (..., 3) unit vectors in the plastic; NaN for a ray that comes from behind the surface.
+
+    Notes
+    -----
+    d2 = d1 / n + (cos θ1 / n - cos θ2) N, with cos θ1 = -N·d1.
+    """
+    directions, normals = np.asarray(directions, dtype=float), np.asarray(normals, dtype=float)
+    index = np.asarray(n, dtype=float)[..., None]
+    cos_air = -np.sum(directions * normals, axis=-1, keepdims=True)
+    cos_in = np.sqrt(1.0 - (1.0 - cos_air**2) / index**2)
+    turned = directions / index + (cos_air / index - cos_in) * normals
+    return np.where(cos_air > 0.0, turned, np.nan)
+
+
+def slab_transmission(absorption: ArrayLike, thickness: ArrayLike, n: ArrayLike) -> Array:
+    """Share of light that a clear plate in air lets through, all inner reflections counted.
+
+    Parameters
+    ----------
+    absorption : 1/mm, absorption coefficient
+    thickness : mm
+    n : refractive index
+
+    Notes
+    -----
+    Incoherent sum over reflections: T = (1-R)² e^(-αt) / (1 - R² e^(-2αt)). Without absorption it is
+    2n / (n² + 1), the most that any plate of that index can pass.
+    """
+    r = normal_reflectance(n)
+    inside = np.exp(-np.asarray(absorption, dtype=float) * np.asarray(thickness, dtype=float))
+    return (1.0 - r) ** 2 * inside / (1.0 - (r * inside) ** 2)
+
+
+def surface_limit(n: ArrayLike) -> Array:
+    """Most that a plate without any absorption or back-scatter passes: 2n / (n² + 1)."""
+    n = np.asarray(n, dtype=float)
+    return 2.0 * n / (n**2 + 1.0)
+
+
+def absorption_coefficient(k: ArrayLike, wavelength: ArrayLike) -> Array:
+    """Absorption coefficient (1/mm) from the imaginary index ``k`` and the wavelength (µm): 4 π k / λ."""
+    return 4.0 * np.pi * np.asarray(k, dtype=float) / np.asarray(wavelength, dtype=float) * 1000.0
+
+
+def two_flux_transmission(scatter: ArrayLike, absorption: ArrayLike, thickness: ArrayLike) -> Array:
+    """Share of diffuse light that a scattering layer passes, without its surfaces.
+
+    Parameters
+    ----------
+    scatter, absorption : 1/mm, back-scatter and absorption coefficients S and A
+    thickness : mm
+
+    Notes
+    -----
+    Two-flux theory (P. Kubelka, J. Opt. Soc. Am. 38, 1948): a = (S + A)/S, b = √(a² - 1),
+    T = b / (a sinh(bSt) + b cosh(bSt)); without absorption 1 / (1 + S t), without scatter e^(-A t).
+    """
+    s, a_, t = np.broadcast_arrays(*(np.asarray(x, dtype=float) for x in (scatter, absorption, thickness)))
+    q = np.sqrt(a_ * (a_ + 2.0 * s))  # = b S, stays finite when S is 0
+    x = q * t
+    with np.errstate(divide="ignore", invalid="ignore"):  # sinh(x)/q -> t when q -> 0
+        sinh_over_q = np.where(x > 1e-6, np.sinh(x) / q, t * (1.0 + x**2 / 6.0))
+    return 1.0 / ((s + a_) * sinh_over_q + np.cosh(x))
+
+
+def path_in_plastic(thickness: ArrayLike, incidence: ArrayLike, n: ArrayLike) -> Array:
+    """Way of a ray through a plane cover (mm): t / cos θ2."""
+    return np.asarray(thickness, dtype=float) / np.cos(refraction_angle(incidence, n))
+
+
+def cover_shift(incidence: ArrayLike, thickness: ArrayLike, n: ArrayLike) -> Array:
+    """How far a plane cover moves the ray, at its underside (mm): t (tan θ1 - tan θ2)."""
+    incidence = np.asarray(incidence, dtype=float)
+    return np.asarray(thickness, dtype=float) * (np.tan(incidence) - np.tan(refraction_angle(incidence, n)))
+
+
+def focus_shift(thickness: ArrayLike, n: ArrayLike) -> Array:
+    """How much deeper a plane cover puts the focus, for small angles (mm): t (1 - 1/n)."""
+    return np.asarray(thickness, dtype=float) * (1.0 - 1.0 / np.asarray(n, dtype=float))
+
+
+def scanner_entry(
+    height: ArrayLike, radius: ArrayLike, thickness: ArrayLike, n: ArrayLike
+) -> tuple[Array, Array, Array, Array]:
+    """Where the ray from a scanner enters a plane cover, so that it meets a point under it.
+
+    Parameters
+    ----------
+    height : mm, the pivot above the cover's top face, > 0
+    radius : mm, the point from the foot of the pivot, measured in the plane of the top face, >= 0
+    thickness : mm, the point below the top face, >= 0
+    n : refractive index of the cover, > 1
+
+    Returns
+    -------
+    (entry, incidence, refracted, path) : mm from the foot of the pivot; rad in air; rad in the plastic; mm in
+        the plastic. Broadcast over the arguments.
+
+    Notes
+    -----
+    The one root of x + t tan θ2(x) = r in 0..r, tan θ1 = x / H. The left side rises steadily, its slope is
+    greater than 1, and it is concave; Newton's method, kept inside a shrinking bracket, needs a few steps.
+    """
+    h, r, t, index = np.broadcast_arrays(
+        *(np.asarray(a, dtype=float) for a in (height, radius, thickness, n))
+    )
+    low, high = np.zeros_like(r), r.copy()
+    x = np.clip(h * r / (h + t / index), low, high)
+    for _ in range(60):
+        sine = x / np.hypot(x, h)
+        root = np.sqrt(index**2 - sine**2)  # n cos θ2
+        miss = x + t * sine / root - r
+        low, high = np.where(miss < 0.0, x, low), np.where(miss > 0.0, x, high)
+        slope = 1.0 + t * index**2 / root**3 * h**2 / np.hypot(x, h) ** 3
+        step = x - miss / slope
+        new = np.where((step >= low) & (step <= high), step, (low + high) / 2.0)
+        done = np.max(np.abs(new - x), initial=0.0, where=np.isfinite(new)) < 1e-13 * (
+            1.0 + np.nanmax(r, initial=0.0)
+        )
+        x = new
+        if done:
+            break
+    incidence = np.arctan2(x, h)
+    refracted = refraction_angle(incidence, index)
+    return x, incidence, refracted, t / np.cos(refracted)
+
+
+def entry_points(
+    pivots: ArrayLike, targets: ArrayLike, tops: ArrayLike, normals: ArrayLike, n: ArrayLike
+) -> tuple[Array, Array, Array, Array]:
+    """Where rays from a pivot enter tilted plane tops, so that each meets its target in the plastic.
+
+    Parameters
+    ----------
+    pivots : (3,) or (m, 3) mm, where the rays start
+    targets : (m, 3) mm, points below the top
+    tops : (m, 3) mm, any point of the top plane over each target
+    normals : (m, 3) unit normals of the tops, toward the pivot
+    n : refractive index of the plastic
+
+    Returns
+    -------
+    points : (m, 3) mm, on the top plane
+    incidence : (m,) rad in air, against the top's normal
+    path : (m,) mm in the plastic
+    directions : (m, 3) unit vectors of the rays in air, from the pivot
+
+    NaN where the pivot lies below the top plane, or the target above it.
+    """
+    pivots, targets, tops, normals = (np.asarray(a, dtype=float) for a in (pivots, targets, tops, normals))
+    height = np.sum((pivots - tops) * normals, axis=-1)
+    depth = np.sum((tops - targets) * normals, axis=-1)
+    sound = (height > 0.0) & (depth >= 0.0)
+    height, depth = np.where(sound, height, np.nan), np.where(sound, depth, np.nan)
+    foot = pivots - height[..., None] * normals
+    across = targets + depth[..., None] * normals - foot
+    radius = np.linalg.norm(across, axis=-1)
+    entry, incidence, _, path = scanner_entry(height, radius, depth, n)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        share = np.where(radius > 0.0, entry / radius, 0.0)
+    points = foot + share[..., None] * across
+    rays = points - pivots
+    return points, incidence, path, rays / np.linalg.norm(rays, axis=-1, keepdims=True)
+
+
+def spot_stretch(incidence: ArrayLike) -> Array:
+    """Length of the light spot along the tilt against its diameter: 1 / cos θ1."""
+    return 1.0 / np.cos(np.asarray(incidence, dtype=float))
+
+
+def corridor_half_width(
+    width: ArrayLike,
+    margin: ArrayLike,
+    thickness: ArrayLike,
+    half_angle: ArrayLike,
+    n: ArrayLike,
+    above: ArrayLike = 0.0,
+) -> Array:
+    """Half the width (mm) of the space that a converging beam needs at ``above`` mm over the top face.
+
+    Parameters
+    ----------
+    width : mm, of the beam at the rib
+    margin : mm, position tolerance
+    thickness : mm, of the cover
+    half_angle : rad, of convergence in air
+    n : refractive index of the cover
+    """
+    inside = np.tan(refraction_angle(half_angle, n))
+    at_top = (
+        np.asarray(width, dtype=float) / 2.0
+        + np.asarray(margin, dtype=float)
+        + np.asarray(thickness) * inside
+    )
+    return at_top + np.asarray(above, dtype=float) * np.tan(np.asarray(half_angle, dtype=float))
+
+
+def scatter_spread(thickness: ArrayLike, scatter_angle: ArrayLike) -> Array:
+    """Sideways spread (mm, rms) by small-angle scatter spread evenly through the cover: t θ_rms / √3.
+
+    ``scatter_angle`` (rad, rms after the whole thickness) has to be measured; there is no default.
+    """
+    return np.asarray(thickness, dtype=float) * np.asarray(scatter_angle, dtype=float) / np.sqrt(3.0)
