@@ -2,16 +2,19 @@
 
 import json
 from dataclasses import replace
+from importlib import resources
 
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from jsonschema import Draft202012Validator
 from material_surveys import ring, run, survey
 
 from seamcheck.limits.quantities import REASONS
 from seamcheck.material import MaterialSettings, assess
 from seamcheck.material.declarations import MATERIAL_QUANTITIES, MATERIAL_REASONS, MATERIAL_RULES
+from seamcheck.material.text import material_lines
 
 PP = {
     "cover": "PP", "base": "PP", "plaques": [[1.0, 55.0], [2.0, 36.0]],
@@ -337,3 +340,26 @@ def test_rules_name_declared_quantities():
         assert rule.fails in ("below", "above")
         assert rule.severity in ("must-fix", "attention")
         assert all((rule.what, rule.harm, rule.remedy, rule.standing))
+
+
+SCHEMA = json.loads(
+    resources.files("seamcheck.material").joinpath("data/material.schema.json").read_text("utf-8")
+)
+
+
+@pytest.mark.parametrize("keys", [(), ("cover", "base"), ("plaques",), tuple(PP)])
+def test_the_section_follows_its_schema_and_reads_as_text(keys):
+    gap = np.where(np.arange(801) == 5, 0.1, 0.0)
+    path = run(gap=gap, thickness=np.linspace(1.0, 4.5, 801), radius=5.0)
+    settings_ = MaterialSettings.from_table({key: PP[key] for key in keys})
+    section = json.loads(json.dumps(assess(survey(path), settings_, 0.4).document, allow_nan=False))
+    Draft202012Validator.check_schema(SCHEMA)
+    Draft202012Validator(SCHEMA).validate(section)
+    text = "\n".join(material_lines(section))
+    assert "Collapse window" in text
+    assert "no approval" in text
+    assert ("Transmission c1" in text) == ("plaques" in keys)
+    assert "nan" not in text.lower().replace("nanometre", "")
+    if keys == tuple(PP):
+        assert "Trial weld required" in text
+        assert "make it" in text
