@@ -157,8 +157,15 @@ ENTRIES: tuple[Entry, ...] = (
     Entry("tolerance", "trap", "%", "± of the flash trap's area", 0, 90),
     Entry("tolerance", "gap", "mm", "± of the gap between rib and cover", 0, 2),
     Entry("tolerance", "travel", "mm", "± of the free travel", 0, 5),
-    Entry("tolerance", "flatness_cover", "mm", "flatness of the cover's seam face under the clamp", 0, 10),
-    Entry("tolerance", "flatness_rib", "mm", "flatness of the rib's top under the clamp", 0, 10),
+    Entry(
+        "tolerance",
+        "flatness_cover",
+        "mm",
+        "flatness of the cover's seam face that is left under the clamp",
+        0,
+        10,
+    ),
+    Entry("tolerance", "flatness_rib", "mm", "flatness of the rib's top that is left under the clamp", 0, 10),
     Entry("samples", "count", "1", "tolerance combinations to try", 100, 200000, assumed(2000.0, "1")),
     Entry("samples", "seed", "1", "start of the random numbers", 0, 2**31, assumed(1.0, "1")),
 )

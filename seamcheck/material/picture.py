@@ -1,0 +1,80 @@
+"""The collapse window as one picture (SVG), drawn from the numbers in the review document alone."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from html import escape
+
+WIDTH, HEIGHT = 640, 300
+LEFT, RIGHT, TOP, BOTTOM = 52, 16, 34, 46
+TOP_FILL = 1.5  # highest trap fill on the axis
+
+
+def window_picture(window: Mapping) -> str:
+    """Return an SVG of the collapse window; '' where the section holds no picture data.
+
+    From left to right the collapse. The line that rises is the fullest place of both flash traps, the stepped
+    one the share of the seam that is closed. The window between the smallest and the largest collapse is
+    shaded; where it is empty, the part in which its ends cross is red. A dashed line marks the plan.
+    """
+    data = window.get("picture")
+    if not data:
+        return ""
+    collapses: Sequence[float] = data["collapse_mm"]
+    low, high, plan = window["lowest"]["value_mm"], window["highest"], window["planned_mm"]
+    ends = [collapses[-1], low, plan, *([high["value_mm"]] if high else [])]
+    span = 1.05 * max(ends)
+
+    def x(c: float) -> float:
+        return LEFT + (WIDTH - LEFT - RIGHT) * min(max(c, 0.0), span) / span
+
+    def y(fill: float) -> float:
+        return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * min(max(fill, 0.0), TOP_FILL) / TOP_FILL
+
+    def line(values: Sequence[float | None], kind: str) -> str:
+        points = [f"{x(c):.1f},{y(v):.1f}" for c, v in zip(collapses, values, strict=True) if v is not None]
+        return f'<polyline class="{kind}" points="{" ".join(points)}"/>' if len(points) > 1 else ""
+
+    top, floor = y(TOP_FILL), y(0.0)
+    end = span if high is None else high["value_mm"]
+    empty = end < low
+    band = "clash" if empty else "window"
+    parts = [
+        f'<rect class="{band}" x="{x(min(low, end)):.1f}" y="{top:.1f}" '
+        f'width="{abs(x(end) - x(low)):.1f}" height="{floor - top:.1f}"/>',
+        f'<line class="limit" x1="{x(0):.1f}" x2="{x(span):.1f}" '
+        f'y1="{y(data["trap_fill_limit"]):.1f}" y2="{y(data["trap_fill_limit"]):.1f}"/>',
+        line(data["trap_fill"], "fill"),
+        line(data["closed_share"], "closed"),
+        f'<line class="plan" x1="{x(plan):.1f}" x2="{x(plan):.1f}" y1="{top:.1f}" y2="{floor:.1f}"/>',
+    ]
+    for step in range(1 + int(span / _step(span))):
+        c = step * _step(span)
+        parts.append(_text(x(c), floor + 16, f"{c:g}", "middle"))
+    for fill in (0.0, 0.5, 1.0, 1.5):
+        parts.append(_text(LEFT - 8, y(fill) + 4, f"{fill:g}", "end"))
+    parts.append(_text((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 8, "collapse (mm)", "middle"))
+    state = window["place"] if empty else f"{low:.2f} to {'free' if high is None else f'{end:.2f}'} mm"
+    title = f"Collapse window: {state}; planned {plan:g} mm ({window['place']})"
+    parts.append(_text(LEFT, 20, title, "start"))
+    parts.append(_text(WIDTH - RIGHT, top + 14, "trap fill (1 is full), share closed", "end"))
+    causes = f"from: {window['lowest']['cause']}" + (f"; to: {high['cause']}" if high else "")
+    style = (
+        "text{font:12px sans-serif;fill:#222}.window{fill:#cfe8d5}.clash{fill:#f3c9c2}"
+        ".fill{fill:none;stroke:#8a4b08;stroke-width:2}.closed{fill:none;stroke:#1f5fa8;stroke-width:2}"
+        ".limit{stroke:#8a4b08;stroke-dasharray:2 3}.plan{stroke:#222;stroke-dasharray:6 4}"
+    )
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" role="img" '
+        f'aria-label="{escape(title)}"><title>{escape(title)}</title><desc>{escape(causes)}</desc>'
+        f"<style>{style}</style>{''.join(parts)}</svg>"
+    )
+
+
+def _step(span: float) -> float:
+    """Distance of the marks on the axis: the smallest of a row that gives at most eight."""
+    return next(step for step in (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, span) if span / step <= 8)
+
+
+def _text(x: float, y: float, text: str, anchor: str) -> str:
+    return f'<text x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}">{escape(text)}</text>'
