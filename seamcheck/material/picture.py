@@ -57,10 +57,11 @@ def window_picture(window: Mapping) -> str:
     state = window["place"] if empty else f"{low:.2f} to {'free' if high is None else f'{end:.2f}'} mm"
     title = f"Collapse window: {state}; planned {plan:g} mm ({window['place']})"
     parts.append(_text(LEFT, 20, title, "start"))
-    parts.append(_text(WIDTH - RIGHT, top + 14, "trap fill (1 is full), share closed", "end"))
+    parts.append(_text(WIDTH - RIGHT, floor - 24, "fullest flash traps (1 is full)", "end", "#8a4b08"))
+    parts.append(_text(WIDTH - RIGHT, floor - 8, "share of the seam that is closed", "end", "#1f5fa8"))
     causes = f"from: {window['lowest']['cause']}" + (f"; to: {high['cause']}" if high else "")
     style = (
-        "text{font:12px sans-serif;fill:#222}.window{fill:#cfe8d5}.clash{fill:#f3c9c2}"
+        "text{font:12px sans-serif}.window{fill:#cfe8d5}.clash{fill:#f3c9c2}"
         ".fill{fill:none;stroke:#8a4b08;stroke-width:2}.closed{fill:none;stroke:#1f5fa8;stroke-width:2}"
         ".limit{stroke:#8a4b08;stroke-dasharray:2 3}.plan{stroke:#222;stroke-dasharray:6 4}"
     )
@@ -76,5 +77,5 @@ def _step(span: float) -> float:
     return next(step for step in (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, span) if span / step <= 8)
 
 
-def _text(x: float, y: float, text: str, anchor: str) -> str:
-    return f'<text x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}">{escape(text)}</text>'
+def _text(x: float, y: float, text: str, anchor: str, colour: str = "#222") -> str:
+    return f'<text x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}" fill="{colour}">{escape(text)}</text>'
