@@ -1,0 +1,74 @@
+"""Numbers as people write them (0.5, '0.5 mm', '0.02 in', '10 %', '2 deg') in the unit they are kept in."""
+
+from __future__ import annotations
+
+import math
+import re
+from typing import Any
+
+KINDS: dict[str, tuple[str, dict[str, float]]] = {
+    "mm": (
+        "a length",
+        {"mm": 1.0, "cm": 10.0, "m": 1000.0, "µm": 1e-3, "um": 1e-3, "in": 25.4, "inch": 25.4, '"': 25.4},
+    ),
+    "mm²": ("an area", {"mm²": 1.0, "mm2": 1.0, "cm²": 100.0, "cm2": 100.0}),
+    "°": ("an angle", {"°": 1.0, "deg": 1.0, "rad": 180.0 / math.pi}),
+    "1": ("a plain number or a share", {"1": 1.0, "%": 0.01}),
+}
+"""Unit kept -> what kind of number that is, and the units in which it can be written."""
+
+_WRITTEN = re.compile(r"\s*([-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?)\s*(\S*)\s*")
+
+
+def in_unit(written: Any, unit: str) -> float:
+    """The number in its unit.
+
+    Parameters
+    ----------
+    written : a number, taken as being in ``unit``, or text with a unit of the same kind
+    unit : a key of KINDS
+
+    Raises
+    ------
+    ValueError
+        with a sentence that goes behind the name of the setting, such as "must be a length, ..."
+    """
+    kind, factors = KINDS[unit]
+    known = ", ".join(name for name in factors if name not in ("1", '"'))
+    if isinstance(written, bool) or not isinstance(written, int | float | str):
+        raise ValueError(f"must be {kind}, such as {_example(unit)}; got {_shown(written)}")
+    if isinstance(written, str):
+        match = _WRITTEN.fullmatch(written)
+        if match is None:
+            raise ValueError(f"must be {kind}, such as {_example(unit)}; got {written!r}")
+        number, suffix = float(match[1]), match[2]
+        if suffix not in ("", *factors):
+            other = next((k for k, f in KINDS.values() if suffix in f), "")
+            what = f"{written!r} is {other}" if other else f"the unit {suffix!r} is not known"
+            raise ValueError(f"must be {kind} ({known}); {what}")
+        value = number * factors.get(suffix, 1.0)
+    else:
+        value = float(written)
+    if not math.isfinite(value):
+        raise ValueError(f"must be a finite number; got {_shown(written)}")
+    return value
+
+
+def _example(unit: str) -> str:
+    return {"mm": '0.5 or "0.5 mm"', "mm²": '0.8 or "0.8 mm²"', "°": '2 or "2 deg"', "1": '0.1 or "10 %"'}[
+        unit
+    ]
+
+
+def _shown(written: Any) -> str:
+    return {True: "true", False: "false"}[written] if isinstance(written, bool) else repr(written)
+
+
+def shown(value: float, unit: str, decimals: int = 3) -> str:
+    """A value for people: rounded, without trailing zeros beyond two decimals, with its unit."""
+    text = f"{value:.{decimals}f}"
+    if float(text) == 0:
+        text = text.lstrip("-")
+    while "." in text and len(text.partition(".")[2]) > 2 and text.endswith("0"):
+        text = text[:-1]
+    return text if unit in ("1", "") else f"{text}{unit}" if unit == "°" else f"{text} {unit}"
