@@ -352,3 +352,88 @@ def seam_sentence(document: Document) -> str:
 
 def reason_text(code: str) -> str:
     return REASONS.get(code, code)
+
+
+def runs(state: np.ndarray) -> list[list[int]]:
+    """Equal neighbours as [first, last, state]."""
+    if not len(state):
+        return []
+    starts = np.concatenate([[0], np.flatnonzero(np.diff(state)) + 1])
+    ends = np.concatenate([starts[1:] - 1, [len(state) - 1]])
+    return [[int(a), int(b), int(state[a])] for a, b in zip(starts, ends, strict=True)]
+
+
+def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
+    """The gravest state of every station: broken before waived before close before within before unknown."""
+    gravity = np.array([0, 1, 2, 4, 3])  # UNKNOWN, WITHIN, NEAR, BROKEN, WAIVED
+    if not states:
+        return np.full(count, UNKNOWN)
+    stack = np.array(states)
+    rows = gravity[stack].argmax(axis=0)
+    return stack[rows, np.arange(count)]
+
+
+def collapse_of(document: Document) -> float | None:
+    """The planned collapse, mm; None where the document does not say."""
+    for place in (document, document.get("settings") or {}):
+        value = place.get("collapse_mm", place.get("collapse"))
+        if isinstance(value, int | float):
+            return float(value)
+    return None
+
+
+def first_rest(joint: Mapping[str, Any]) -> float:
+    """How far the cover sinks from where it is drawn until it first rests on the rib, mm: the seam's least gap."""
+    gaps = [column_of(c, "gap_min") for c in joint.get("contours") or ()]
+    gaps += [column_of(c, "gap") for c in joint.get("contours") or ()]
+    values = np.concatenate(gaps) if gaps else np.empty(0)
+    values = values[np.isfinite(values)]
+    return float(values.min()) if len(values) else 0.0
+
+
+CAUTIONS = (
+    "This is a geometric and rule-of-thumb pre-check of CAD data. It is not an approval, not a weld-process "
+    "qualification and not a substitute for trials, testing and the judgement of qualified persons.",
+    "Laser sources for plastic welding are normally Class 4 in the sense of IEC 60825-1: direct and diffusely "
+    "reflected radiation endangers eyes and skin and can ignite material; the radiation is mostly invisible. "
+    "Welding belongs in an interlocked enclosure, with a laser-safety officer where required.",
+    "Heating plastics releases fumes and possibly toxic products: extraction is needed. Clamps and presses crush: "
+    "machine safety rules apply.",
+    "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process and their own "
+    "standards. Local law, codes and licensed practice take precedence. No warranty.",
+)
+
+
+def cautions(document: Document) -> list[str]:
+    """The document's cautions; the project's own where it has none."""
+    return list(document.get("cautions") or CAUTIONS)
+
+
+def quantity_title(finding: Mapping[str, Any]) -> str:
+    key = finding.get("quantity") or ""
+    return QUANTITIES[key].title if key in QUANTITIES else key.replace("_", " ")
+
+
+def value_text(finding: Mapping[str, Any]) -> str:
+    """The finding's value with its unit; '–' where a place, not a number, is what was found."""
+    value = finding.get("value")
+    return "–" if value is None else number_text(value, finding.get("quantity") or "")
+
+
+def margin_text(finding: Mapping[str, Any]) -> str:
+    margin = finding.get("margin")
+    if not isinstance(margin, int | float):
+        return ""
+    text = number_text(abs(margin), finding.get("quantity") or "")
+    return f"{text} beyond the limit" if margin < 0 else f"{text} inside the limit"
+
+
+def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
+    """The limit that a finding breaks, in words."""
+    limit, value = finding.get("limit"), finding.get("value")
+    column = finding.get("quantity") or ""
+    if limit is None:
+        return ""
+    if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
+        return f"{'at least' if value < limit else 'at most'} {number_text(limit, column)}"
+    return limit_text(limit, column)

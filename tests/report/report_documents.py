@@ -505,6 +505,7 @@ def housing(
             ],
             "notes": [],
         },
+        "settings": {"collapse": COLLAPSE},
         "verdict": "pass" if clean else "fail",
         "reason": None,
         "joints": [

@@ -1,0 +1,30 @@
+// Bundles the page's script once into the package. Run by `make page`; users need no Node.
+import { build } from "esbuild";
+import { readFileSync, writeFileSync, mkdirSync } from "node:fs";
+
+const target = new URL("../seamcheck/report/html/", import.meta.url);
+mkdirSync(target, { recursive: true });
+const result = await build({
+  entryPoints: ["src/main.ts"], bundle: true, minify: true, format: "iife", target: "es2022", legalComments: "none",
+  write: false, metafile: true, charset: "utf8",
+});
+writeFileSync(new URL("page.js", target), result.outputFiles[0].text);
+
+const read = (path) => readFileSync(new URL(path, import.meta.url), "utf8");
+const font = (name, weight) => {
+  const file = readFileSync(new URL(`node_modules/@fontsource/${name}/files/${name}-latin-${weight}-normal.woff2`, import.meta.url));
+  const family = name === "barlow" ? "Barlow" : "Barlow Semi Condensed";
+  return `@font-face{font-family:"${family}";font-weight:${weight};font-style:normal;font-display:block;src:url(data:font/woff2;base64,${file.toString("base64")}) format("woff2")}`;
+};
+const fonts = [font("barlow", 400), font("barlow", 600), font("barlow-semi-condensed", 500), font("barlow-semi-condensed", 600)];
+writeFileSync(new URL("fonts.css", target), fonts.join("\n") + "\n");
+writeFileSync(new URL("chart.css", target), read("node_modules/uplot/dist/uPlot.min.css"));
+
+const licences = [
+  ["three", "node_modules/three/LICENSE"], ["uplot", "node_modules/uplot/LICENSE"],
+  ["Barlow and Barlow Semi Condensed (fonts)", "node_modules/@fontsource/barlow/LICENSE"],
+].map(([name, path]) => `${name}\n${"=".repeat(name.length)}\n\n${read(path).trim()}\n`);
+writeFileSync(new URL("LICENCES.txt", target), licences.join("\n\n"));
+
+const sizes = Object.values(result.metafile.outputs)[0];
+console.log(`page.js ${(sizes.bytes / 1024).toFixed(0)} KiB`);

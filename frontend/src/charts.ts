@@ -1,0 +1,278 @@
+/** Charts over the unrolled seam: one for each quantity, with its limits, its findings and its distribution. */
+
+import uPlot from "uplot";
+
+import type { Atlas } from "./atlas";
+import { clear, h, px, svg, theme, whenNear } from "./dom";
+import type { Band, Finding } from "./types";
+import type { Place, Walk } from "./walk";
+
+const HEIGHT = 132;
+const BINS = 24;
+
+export class Charts {
+  private charts: Chart[] = [];
+  private shownJoint = -1;
+
+  constructor(private readonly judged: HTMLElement, private readonly further: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {}
+
+  private build(): void {
+    this.shownJoint = this.walk.place.joint;
+    for (const chart of this.charts) chart.remove();
+    clear(this.judged);
+    clear(this.further);
+    this.charts = [];
+    const columns = [...new Set(this.walk.facts.bands.map((b) => b.column))].filter((c) => this.isThere(c));
+    const rest = Object.keys(this.atlas.payload.quantities).filter((c) => !columns.includes(c) && this.isThere(c));
+    for (const [host, list] of [[this.judged, columns], [this.further, rest]] as const) {
+      for (const column of list) {
+        const chart = new Chart(column, this.atlas, this.walk);
+        this.charts.push(chart);
+        host.append(chart.root);
+        chart.later();
+      }
+    }
+    if (!columns.length) this.judged.append(h("p", null, "No judged quantity was measured along this seam."));
+  }
+
+  private isThere(column: string): boolean {
+    return this.walk.joint.contours.some((c) => (c.stations[column] as (number | null)[] | undefined)?.some((v) => v !== null));
+  }
+
+  show(place: Place): void {
+    if (place.joint !== this.shownJoint) this.build();
+    for (const chart of this.charts) chart.show();
+  }
+
+  retheme(): void { for (const chart of this.charts) chart.redraw(); }
+  forPrint(width: number): void { for (const chart of this.charts) if (this.judged.contains(chart.root)) chart.forPrint(width); }
+  forScreen(): void { for (const chart of this.charts) chart.forScreen(); }
+}
+
+class Chart {
+  readonly root: HTMLElement;
+  private readonly plotHost = h("div", { class: "chart-plot" });
+  private readonly spread = h("div", { class: "chart-spread" });
+  private readonly here = h("b", { class: "chart-here" });
+  private readonly cursor = h("div", { class: "chart-cursor", "aria-hidden": true });
+  private plot: uPlot | null = null;
+  private drawNow: () => void = () => undefined;
+  private readonly bands: Band[];
+  private readonly findings: Finding[];
+
+  constructor(private readonly column: string, private readonly atlas: Atlas, private readonly walk: Walk) {
+    this.bands = walk.facts.bands.filter((b) => b.column === column && (b.low !== null || b.high !== null));
+    const rules = new Set(walk.facts.bands.filter((b) => b.column === column).map((b) => b.rule));
+    this.findings = atlas.payload.findings.filter((f) => f.joint === walk.joint.id && (f.quantity === column || rules.has(f.rule)));
+    const words = atlas.words;
+    const title = words.title(column);
+    const limits = walk.facts.bands.filter((b) => b.column === column && b.words).map((b) => `${b.title.toLowerCase()}: ${b.words}`);
+    const unit = words.unit(column);
+    this.root = h("figure", { class: "chart", "data-column": column },
+      h("figcaption", null,
+        h("span", { class: "chart-title" }, title, unit ? ` / ${unit}` : ""),
+        this.here,
+        h("span", { class: "chart-limits" }, limits.join(" · "))),
+      h("div", { class: "chart-row" }, this.plotHost, this.spread), this.summary());
+  }
+
+  private summary(): HTMLElement {
+    const rows = this.walk.joint.contours.map((contour) => {
+      const own = contour.summary[this.column];
+      const words = this.atlas.words;
+      const name = this.walk.joint.contours.length > 1 ? `${contour.id}: ` : "";
+      return own ? `${name}least ${words.value(own.min, this.column)}, median ${words.value(own.median, this.column)}, most ${words.value(own.max, this.column)}` : `${name}not measured`;
+    });
+    return h("p", { class: "chart-summary" }, rows.join(" · "));
+  }
+
+  later(): void { this.drawNow = whenNear(this.root, () => this.draw()); }
+
+  private data(): [number[], (number | null)[]] {
+    const xs: number[] = [], ys: (number | null)[] = [];
+    const { stretches } = this.walk.stretches();
+    for (const { contour, start } of stretches) {
+      const path = this.walk.joint.contours[contour];
+      const values = path.stations[this.column] as (number | null)[] | undefined;
+      if (xs.length) { xs.push(start - 1e-3); ys.push(null); }
+      path.stations.s.forEach((s, i) => { xs.push(start + s); ys.push(values?.[i] ?? null); });
+      if (path.closed && values) { xs.push(start + path.length_mm); ys.push(values[0]); }
+    }
+    return [xs, ys];
+  }
+
+  private range(ys: (number | null)[]): [number, number] {
+    const known = ys.filter((y): y is number => y !== null);
+    let [low, high] = [Math.min(...known), Math.max(...known)];
+    for (const band of this.bands) {
+      if (band.low !== null) { low = Math.min(low, band.low); high = Math.max(high, band.low); }
+      if (band.high !== null && band.high - high < 2 * Math.max(high - low, Math.abs(high) * 0.3)) high = Math.max(high, band.high);
+    }
+    const pad = Math.max((high - low) * 0.12, Math.abs(high) * 0.01, 0.005);
+    return [low - pad, high + pad];
+  }
+
+  private draw(): void {
+    const data = this.data();
+    const [low, high] = this.range(data[1]);
+    const width = Math.max(200, this.plotHost.getBoundingClientRect().width || 600);
+    const decimals = this.atlas.payload.quantities[this.column]?.decimals ?? 3;
+    const options: uPlot.Options = {
+      width, height: HEIGHT, pxAlign: 0, legend: { show: false },
+      cursor: { sync: { key: "seam" }, drag: { x: true, y: false, setScale: true }, points: { show: false }, y: false },
+      scales: { x: { time: false, range: (_, a, b) => [a, b] }, y: { range: () => [low, high] } },
+      padding: [8, 8, 0, 0],
+      axes: [
+        { stroke: () => theme("soft"), grid: { show: false }, ticks: { stroke: () => theme("line"), size: 4 }, size: 22, font: FONT, gap: 3 },
+        { stroke: () => theme("soft"), grid: { stroke: () => theme("line"), width: 1 }, ticks: { show: false }, size: 52, font: FONT, space: 26,
+          values: (_, ticks) => { const step = ticks.length > 1 ? Math.abs(ticks[1] - ticks[0]) : 1; const d = Math.min(decimals, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9))); return ticks.map((t) => t.toFixed(d)); } },
+      ],
+      series: [{}, { stroke: () => theme("ink"), width: 1.6, points: { show: false }, spanGaps: false }],
+      hooks: { drawAxes: [(u) => this.drawBands(u)], draw: [(u) => this.drawFindings(u)], setScale: [() => this.show()], ready: [(u) => this.listen(u)] },
+    };
+    this.plot = new uPlot(options, data as uPlot.AlignedData, this.plotHost);
+    this.plot.over.append(this.cursor);
+    this.drawSpread(data[1], low, high);
+    this.show();
+    new ResizeObserver(() => {
+      const now = this.plotHost.getBoundingClientRect().width;
+      if (this.plot && now > 50 && Math.abs(now - this.plot.width) > 1 && !this.printing) this.plot.setSize({ width: now, height: HEIGHT });
+    }).observe(this.plotHost);
+  }
+
+  private printing = false;
+
+  private listen(u: uPlot): void {
+    let down = 0;
+    u.over.addEventListener("mousedown", (event) => { down = event.clientX; });
+    u.over.addEventListener("click", (event) => {
+      if (Math.abs(event.clientX - down) > 4) return;
+      const x = u.posToVal(event.clientX - u.over.getBoundingClientRect().left, "x");
+      this.walk.go(this.walk.at(x), "chart");
+    });
+    u.over.addEventListener("touchmove", (event) => {
+      const x = u.posToVal(event.touches[0].clientX - u.over.getBoundingClientRect().left, "x");
+      this.walk.go(this.walk.at(x), "chart");
+    }, { passive: true });
+  }
+
+  /** What lies outside the limits is shaded and hatched, so that it shows without colour. */
+  private drawBands(u: uPlot): void {
+    const { ctx } = u;
+    const { left, top, width, height } = u.bbox;
+    ctx.save();
+    ctx.beginPath();
+    ctx.rect(left, top, width, height);
+    ctx.clip();
+    for (const band of this.bands) {
+      for (const [bound, below] of [[band.low, true], [band.high, false]] as const) {
+        if (bound === null) continue;
+        const y = u.valToPos(bound, "y", true);
+        const [y0, y1] = below ? [y, top + height] : [top, y];
+        if (y1 > y0) {
+          ctx.globalAlpha = 0.5;
+          ctx.fillStyle = theme("outside");
+          ctx.fillRect(left, y0, width, y1 - y0);
+          ctx.globalAlpha = 0.55;
+          ctx.strokeStyle = theme("outside-line");
+          ctx.lineWidth = devicePixelRatio * 0.7;
+          ctx.save();
+          ctx.beginPath();
+          ctx.rect(left, y0, width, y1 - y0);
+          ctx.clip();
+          ctx.beginPath();
+          const gap = 7 * devicePixelRatio;
+          for (let x = left - height; x < left + width; x += gap) { ctx.moveTo(x, top + height); ctx.lineTo(x + height, top); }
+          ctx.stroke();
+          ctx.restore();
+        }
+        ctx.globalAlpha = 1;
+        ctx.strokeStyle = theme("limit");
+        ctx.lineWidth = 1.3 * devicePixelRatio;
+        ctx.setLineDash([6 * devicePixelRatio, 3 * devicePixelRatio]);
+        ctx.beginPath();
+        ctx.moveTo(left, y);
+        ctx.lineTo(left + width, y);
+        ctx.stroke();
+        ctx.setLineDash([]);
+      }
+    }
+    ctx.restore();
+  }
+
+  private drawFindings(u: uPlot): void {
+    const { ctx } = u;
+    const { top, height } = u.bbox;
+    const { stretches } = this.walk.stretches();
+    const sharp = devicePixelRatio;
+    ctx.save();
+    ctx.font = `600 ${11 * sharp}px ${FAMILY}`;
+    for (const finding of this.findings) {
+      const k = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
+      if (k < 0 || finding.from_s === null || finding.to_s === null || finding.severity === "note") continue;
+      const start = stretches[k].start;
+      const stretchesOf = finding.from_s <= finding.to_s ? [[finding.from_s, finding.to_s]] : [[finding.from_s, this.walk.joint.contours[k].length_mm], [0, finding.to_s]];
+      for (const [from, to] of stretchesOf) {
+        const x0 = u.valToPos(start + from, "x", true), x1 = Math.max(u.valToPos(start + to, "x", true), x0 + 3 * sharp);
+        if (x1 < u.bbox.left || x0 > u.bbox.left + u.bbox.width) continue;
+        ctx.fillStyle = theme(finding.waived ? "waived" : finding.severity === "must-fix" ? "broken" : "near");
+        ctx.fillRect(x0, top + height - 4 * sharp, x1 - x0, 4 * sharp);
+        ctx.fillText(String(finding.n), (x0 + x1) / 2 - 3 * sharp, top + 11 * sharp);
+      }
+    }
+    ctx.restore();
+  }
+
+  private drawSpread(ys: (number | null)[], low: number, high: number): void {
+    clear(this.spread);
+    const counts = new Array<number>(BINS).fill(0);
+    for (const y of ys) if (y !== null) counts[Math.min(BINS - 1, Math.max(0, Math.floor(((y - low) / (high - low)) * BINS)))]++;
+    const most = Math.max(1, ...counts);
+    const inner = HEIGHT - 30, bin = inner / BINS;
+    const root = svg("svg", { viewBox: `0 0 74 ${HEIGHT}`, width: 74, height: HEIGHT, role: "img", "aria-label": "Distribution of the values" });
+    counts.forEach((count, i) => {
+      if (!count) return;
+      // The square root keeps rare values in sight beside the common one.
+      root.append(svg("rect", { class: "bin", x: 4, y: px(8 + inner - (i + 1) * bin), width: px(Math.max(2, 60 * Math.sqrt(count / most))), height: px(bin - 0.7) }));
+    });
+    for (const band of this.bands) for (const bound of [band.low, band.high]) {
+      if (bound === null || bound < low || bound > high) continue;
+      const y = 8 + inner * (1 - (bound - low) / (high - low));
+      root.append(svg("line", { class: "bin-limit", x1: 0, x2: 74, y1: px(y), y2: px(y) }));
+    }
+    root.append(svg("text", { class: "side", x: 4, y: HEIGHT - 8 }, "spread √n"));
+    this.spread.append(root);
+  }
+
+  show(): void {
+    const { contour, place } = this.walk;
+    const value = (contour.stations[this.column] as (number | null)[] | undefined)?.[place.station] ?? null;
+    this.here.textContent = this.atlas.words.value(value, this.column);
+    this.here.dataset.value = String(value);
+    if (!this.plot) return;
+    const x = this.plot.valToPos(this.walk.unrolled, "x");
+    const shown = x >= -1 && x <= this.plot.over.clientWidth + 1;
+    this.cursor.hidden = !shown;
+    this.cursor.style.transform = `translateX(${px(x)}px)`;
+    this.cursor.dataset.s = this.walk.unrolled.toFixed(4);
+  }
+
+  redraw(): void { this.plot?.redraw(false, true); }
+
+  forPrint(width: number): void {
+    this.drawNow();
+    this.printing = true;
+    this.plot?.setSize({ width, height: 104 });
+  }
+
+  forScreen(): void {
+    if (!this.printing) return;
+    this.printing = false;
+    this.plot?.setSize({ width: Math.max(200, this.plotHost.getBoundingClientRect().width), height: HEIGHT });
+  }
+
+  remove(): void { this.plot?.destroy(); }
+}
+
+const FAMILY = '"Barlow Semi Condensed", "Arial Narrow", sans-serif';
+const FONT = `500 12px ${FAMILY}`;

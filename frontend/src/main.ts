@@ -1,0 +1,223 @@
+/** Puts the page together: reads the data, draws the figures, keeps them in step. */
+
+import { Atlas } from "./atlas";
+import { Charts } from "./charts";
+import { append, byId, clear, h, whenNear } from "./dom";
+import { Plan } from "./plan";
+import { Scene } from "./scene";
+import { caption, SectionFigure, sectionSvg } from "./section/figure";
+import { keys, Strip, WalkBar } from "./strip";
+import { readPayload } from "./unpack";
+import { Walk } from "./walk";
+
+async function start(): Promise<void> {
+  const block = byId("seamcheck-data");
+  wireTheme(() => undefined);
+  if (!block) return;
+  const payload = await readPayload(block);
+  document.documentElement.classList.add("alive");
+  if (!payload.joints.length || !payload.joints.some((j) => j.contours.length)) {
+    document.documentElement.dataset.ready = "yes";
+    return;
+  }
+  const atlas = new Atlas(payload);
+  const walk = new Walk(payload);
+
+  const section = new SectionFigure(byId("section-figure")!, atlas);
+  const beside = new SectionFigure(byId("section-beside")!, atlas, true);
+  const plan = new Plan(byId("plan-figure")!, atlas, walk);
+  const strip = new Strip(byId("strip")!, atlas, walk);
+  const bar = new WalkBar(walk);
+  const charts = new Charts(byId("charts-judged")!, byId("charts-further")!, atlas, walk);
+  const space = new Space(atlas, walk);
+
+  let besideIsNear = false;
+  whenNear(byId("section-beside")!, () => { besideIsNear = true; beside.show(walk.place); });
+
+  walk.listen((place, cause) => {
+    section.show(place);
+    if (besideIsNear) beside.show(place);
+    plan.show(place);
+    strip.show(place);
+    bar.show(place);
+    charts.show(place);
+    space.show(place, cause === "finding" || cause === "keys-finding");
+    for (const id of ["section-caption", "beside-caption"]) {
+      const host = byId(id)!;
+      clear(host);
+      host.append(caption(atlas, place));
+    }
+    showAll(atlas, walk);
+    markList(walk);
+  });
+
+  for (const id of ["section-figure", "plan-figure", "strip", "section-beside"]) {
+    byId(id)!.addEventListener("keydown", (event) => { if (keys(event, walk)) event.preventDefault(); });
+  }
+  for (const link of document.querySelectorAll<HTMLElement>("[data-go]")) {
+    link.addEventListener("click", (event) => {
+      const finding = payload.findings.find((f) => String(f.n) === link.dataset.go);
+      if (!finding) return;
+      if (finding.station !== null) {
+        event.preventDefault();
+        walk.showFinding(finding);
+        if (link.dataset.top !== undefined) byId("desk")!.scrollIntoView({ block: "start" });
+      }
+    });
+  }
+  const choice = byId<HTMLSelectElement>("joint-choice");
+  choice?.addEventListener("change", () => walk.go({ joint: Number(choice.value), contour: 0, station: 0 }, "joint"));
+  walk.listen((place) => { if (choice) choice.value = String(place.joint); });
+
+  const sheets = drawSheets(atlas);
+  wireTheme(() => { plan.draw(); charts.retheme(); space.retheme(); });
+  addEventListener("beforeprint", () => {
+    document.documentElement.dataset.print = "yes";
+    for (const draw of sheets) draw();
+    plan.draw(true);
+    charts.forPrint(560);
+  });
+  addEventListener("afterprint", () => {
+    delete document.documentElement.dataset.print;
+    plan.draw();
+    charts.forScreen();
+  });
+
+  await document.fonts.ready;
+  const first = payload.findings.find((f) => f.station !== null && f.severity !== "note");
+  if (first) walk.showFinding(first, "start");
+  else walk.go({ joint: 0, contour: 0, station: 0 }, "start");
+  document.documentElement.dataset.ready = "yes";
+}
+
+/** The pane beside the section: the plan, or the 3-D view (made when it is first asked for). */
+class Space {
+  private scene: Scene | null = null;
+
+  constructor(private readonly atlas: Atlas, private readonly walk: Walk) {
+    const tabs = [...document.querySelectorAll<HTMLButtonElement>("[data-pane]")];
+    const choose = (name: string) => {
+      for (const tab of tabs) tab.setAttribute("aria-selected", String(tab.dataset.pane === name));
+      for (const tab of tabs) tab.tabIndex = tab.dataset.pane === name ? 0 : -1;
+      byId("pane-plan")!.hidden = name !== "plan";
+      byId("pane-space")!.hidden = name !== "space";
+      if (name === "space") this.open();
+    };
+    for (const tab of tabs) {
+      tab.addEventListener("click", () => choose(tab.dataset.pane!));
+      tab.addEventListener("keydown", (event) => {
+        if (event.key !== "ArrowLeft" && event.key !== "ArrowRight") return;
+        const other = tabs[(tabs.indexOf(tab) + 1) % tabs.length];
+        choose(other.dataset.pane!);
+        other.focus();
+      });
+    }
+  }
+
+  private open(): void {
+    if (this.scene) return;
+    const host = byId("space-figure")!;
+    if (!this.atlas.meshes.length) {
+      host.append(h("p", { class: "empty" }, "The document carries no meshes of the parts; the seam is shown alone."));
+    }
+    try {
+      this.scene = new Scene(host, this.atlas, this.walk);
+    } catch {
+      clear(host);
+      host.append(h("p", { class: "empty" }, "This browser offers no 3-D drawing (WebGL). The plan and the sections show the same places."));
+      return;
+    }
+    this.tools(this.scene);
+  }
+
+  private tools(scene: Scene): void {
+    const bar = byId("space-tools")!;
+    const button = (text: string, act: () => void) => {
+      const made = h("button", { type: "button" }, text);
+      made.addEventListener("click", act);
+      return made;
+    };
+    const toggle = (text: string, checked: boolean, act: (on: boolean) => void) => {
+      const box = h("input", { type: "checkbox" });
+      box.checked = checked;
+      box.addEventListener("change", () => act(box.checked));
+      return h("label", null, box, ` ${text}`);
+    };
+    append(bar, [
+      button("Along the light", () => scene.alongLight()), button("Aslant", () => scene.aslant()), button("To the section", () => scene.flyToMarker()),
+      toggle("cut open here", false, (on) => scene.setCut(on)),
+      ...scene.partIds.slice(0, 12).map((id) => toggle(this.atlas.words.part(id), true, (on) => scene.setVisible(id, on))),
+    ]);
+    if (scene.partIds.length > 12) {
+      append(bar, [toggle(`${scene.partIds.length - 12} further parts`, true, (on) => scene.partIds.slice(12).forEach((id) => scene.setVisible(id, on)))]);
+    }
+  }
+
+  show(place: Walk["place"], fly: boolean): void { this.scene?.show(place, fly); }
+  retheme(): void { this.scene?.retheme(); }
+}
+
+/** Every quantity at the station where the reader stands. */
+function showAll(atlas: Atlas, walk: Walk): void {
+  const host = byId("all-values");
+  if (!host) return;
+  const { contour, joint, place, s } = walk;
+  const rows = Object.keys(atlas.payload.quantities)
+    .filter((column) => Array.isArray(contour.stations[column]))
+    .map((column) => {
+      const value = (contour.stations[column] as (number | null)[])[place.station];
+      const why = value === null ? atlas.words.reason(joint.id, contour.id, column, s) : "";
+      return h("tr", null, h("th", { scope: "row" }, atlas.words.title(column)), h("td", { "data-column": column, "data-value": String(value) }, atlas.words.value(value, column)), h("td", null, why));
+    });
+  clear(host);
+  host.append(...rows);
+}
+
+function markList(walk: Walk): void {
+  const here = new Set(walk.findingsHere().map((f) => String(f.n)));
+  for (const row of document.querySelectorAll<HTMLElement>("#finding-list [data-row]")) {
+    if (here.has(row.dataset.row!)) row.setAttribute("aria-current", "true");
+    else row.removeAttribute("aria-current");
+  }
+}
+
+/** The section drawing of every finding, drawn when it comes near the window or before printing. */
+function drawSheets(atlas: Atlas): (() => void)[] {
+  return [...document.querySelectorAll<HTMLElement>("[data-sheet]")].map((host) => {
+    const finding = atlas.payload.findings.find((f) => String(f.n) === host.dataset.sheet)!;
+    if (finding.station === null) return () => undefined;
+    return whenNear(host, () => {
+      const joint = atlas.payload.joints.findIndex((j) => j.id === finding.joint);
+      const contour = atlas.payload.joints[joint].contours.findIndex((c) => c.id === finding.contour);
+      const place = { joint, contour, station: finding.station! };
+      host.append(sectionSvg(atlas, place, 660, 430, `sheet${finding.n}`, true), h("figcaption", null, caption(atlas, place)));
+    });
+  });
+}
+
+let themeWired = false;
+const rethemers: (() => void)[] = [];
+
+/** Light, dark, or as the system has it. */
+function wireTheme(retheme: () => void): void {
+  rethemers.push(retheme);
+  if (themeWired) return;
+  themeWired = true;
+  const root = document.documentElement;
+  const run = () => { for (const each of rethemers) each(); };
+  byId("theme-switch")?.addEventListener("click", () => {
+    const dark = root.dataset.theme ? root.dataset.theme === "dark" : matchMedia("(prefers-color-scheme: dark)").matches;
+    root.dataset.theme = dark ? "light" : "dark";
+    run();
+  });
+  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", run);
+}
+
+start().catch((error: unknown) => {
+  console.error(error);
+  const note = byId("trouble");
+  if (note) {
+    note.hidden = false;
+    note.textContent = `The figures could not be drawn: ${error instanceof Error ? error.message : String(error)}. All texts and tables below are complete.`;
+  }
+});

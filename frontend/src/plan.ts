@@ -1,0 +1,221 @@
+/** The part seen along the light: relief, the seam by its worst state, section marks of the findings, the walker. */
+
+import type { Atlas } from "./atlas";
+import { clear, h, px, svg, theme } from "./dom";
+import { flat, planeOf, type Plane, type Vec } from "./project";
+import { paint, raster } from "./relief";
+import { BROKEN, NEAR, UNKNOWN, WAIVED, type Contour, type Finding } from "./types";
+import type { Place, Walk } from "./walk";
+
+const STATE_CLASS: Record<number, string> = { [UNKNOWN]: "unknown", 1: "within", [NEAR]: "near", [BROKEN]: "broken", [WAIVED]: "waived" };
+
+interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
+
+export class Plan {
+  private readonly canvas = h("canvas", { "aria-hidden": true });
+  private readonly overlay = svg("svg", { role: "img" });
+  private readonly cursor = svg("g", { class: "plan-cursor" });
+  private view: View | null = null;
+  private shownJoint = -1;
+  private colours = true;
+
+  constructor(private readonly host: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {
+    host.append(this.canvas, this.overlay);
+    new ResizeObserver(() => this.draw()).observe(host);
+    const pick = (event: PointerEvent) => {
+      const box = this.overlay.getBoundingClientRect();
+      this.pick((event.clientX - box.left) * (this.view!.width / box.width), (event.clientY - box.top) * (this.view!.height / box.height));
+    };
+    this.overlay.addEventListener("pointerdown", (event) => {
+      if (!this.view) return;
+      this.overlay.setPointerCapture(event.pointerId);
+      pick(event);
+    });
+    this.overlay.addEventListener("pointermove", (event) => {
+      if (this.view && event.buttons) pick(event);
+    });
+  }
+
+  /** Draws anew: the window or the theme changed. */
+  draw(light = false): void {
+    const box = this.host.getBoundingClientRect();
+    if (box.width < 40 || box.height < 40) return;
+    this.colours = !light;
+    const plane = planeOf(this.walk.joint.beam);
+    let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
+    const grow = (x: number, y: number) => { x0 = Math.min(x0, x); x1 = Math.max(x1, x); y0 = Math.min(y0, y); y1 = Math.max(y1, y); };
+    for (const contour of this.walk.joint.contours) points(contour).forEach((p) => grow(...flat(plane, p)));
+    const shown = new Set([...this.walk.joint.cover, ...this.walk.joint.base]);
+    const meshes = this.atlas.meshes.filter((m) => shown.has(m.part));
+    for (const mesh of meshes) {
+      for (let i = 0; i < mesh.positions.length; i += 3) grow(...flat(plane, [mesh.positions[i], mesh.positions[i + 1], mesh.positions[i + 2]]));
+    }
+    const pad = 40;
+    const scale = Math.min((box.width - 2 * pad) / Math.max(1e-6, x1 - x0), (box.height - 2 * pad) / Math.max(1e-6, y1 - y0));
+    const view: View = {
+      scale, width: box.width, height: box.height, plane,
+      x: (x0 + x1) / 2 - box.width / 2 / scale, y: (y0 + y1) / 2 + box.height / 2 / scale,
+    };
+    this.view = view;
+    this.shownJoint = this.walk.place.joint;
+    this.paintRelief(meshes, view);
+    this.drawSeam(view);
+    this.show(this.walk.place);
+  }
+
+  private paintRelief(meshes: ReturnType<() => Atlas["meshes"]>, view: View): void {
+    const sharp = Math.min(2, Math.max(1, devicePixelRatio));
+    const [width, height] = [Math.round(view.width * sharp), Math.round(view.height * sharp)];
+    this.canvas.width = width;
+    this.canvas.height = height;
+    const context = this.canvas.getContext("2d");
+    if (!context || !meshes.length) return;
+    const colour = (name: string): Vec => hex(theme(name));
+    const picture = context.createImageData(width, height);
+    const paper = colour("sheet");
+    for (let i = 0; i < width * height; i++) picture.data.set([...paper, 255], 4 * i);
+    const covers = new Set(this.walk.joint.cover);
+    for (const isCover of [false, true]) {
+      const some = meshes.filter((m) => covers.has(m.part) === isCover);
+      if (!some.length) continue;
+      const relief = raster(some, view.plane, width, height, view.scale * sharp, view.x, view.y);
+      paint(picture, relief, colour(isCover ? "cover-fill" : "base-fill"), colour("ink"), isCover ? 0.6 : 0.9, isCover ? 0.55 : 0.25);
+    }
+    context.putImageData(picture, 0, 0);
+  }
+
+  private at(p: Vec): [number, number] {
+    const [x, y] = flat(this.view!.plane, p);
+    return [(x - this.view!.x) * this.view!.scale, (this.view!.y - y) * this.view!.scale];
+  }
+
+  private drawSeam(view: View): void {
+    clear(this.overlay);
+    this.overlay.setAttribute("viewBox", `0 0 ${px(view.width)} ${px(view.height)}`);
+    this.overlay.setAttribute("aria-label", "The seam seen along the light, with the findings as numbered section marks");
+    const facts = this.walk.facts;
+    for (const contour of this.walk.joint.contours) {
+      const all = points(contour).map((p) => this.at(p));
+      this.overlay.append(svg("path", { class: "seam casing", d: line(all, contour.closed) }));
+      for (const [from, to, state] of facts.worst[contour.id] ?? []) {
+        const last = to + 1 < all.length ? to + 1 : to;
+        const run = all.slice(from, last + 1);
+        if (contour.closed && to === all.length - 1) run.push(all[0]);
+        this.overlay.append(svg("path", { class: `seam ${STATE_CLASS[state]}`, d: line(run, false) }));
+        if (state === BROKEN) this.overlay.append(svg("path", { class: "seam broken-core", d: line(run, false) }));
+      }
+    }
+    this.drawMarks();
+    this.drawAxes(view);
+    this.overlay.append(this.cursor);
+  }
+
+  private drawMarks(): void {
+    const groups: { x: number; y: number; nx: number; ny: number; findings: Finding[] }[] = [];
+    for (const finding of this.atlas.payload.findings) {
+      if (finding.joint !== this.walk.joint.id || finding.station === null || finding.severity === "note") continue;
+      const contour = this.walk.joint.contours.find((c) => c.id === finding.contour);
+      if (!contour) continue;
+      const [x, y] = this.at(points(contour)[finding.station]);
+      const [nx, ny] = this.normal(contour, finding.station);
+      const group = groups.find((g) => Math.hypot(g.x - x, g.y - y) < 18);
+      if (group) group.findings.push(finding);
+      else groups.push({ x, y, nx, ny, findings: [finding] });
+    }
+    for (const { x, y, nx, ny, findings } of groups) {
+      const first = findings[0];
+      const kind = first.waived ? "waived" : first.severity;
+      const mark = svg("g", { class: `section-mark ${kind}`, tabindex: 0, role: "button", "data-finding": first.n,
+        "aria-label": `Finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` });
+      for (const side of [1, -1]) {
+        const [ax, ay] = [x + side * nx * 8, y + side * ny * 8], [bx, by] = [x + side * nx * 19, y + side * ny * 19];
+        mark.append(
+          svg("path", { class: "cut", d: `M${px(ax)} ${px(ay)}L${px(bx)} ${px(by)}` }),
+          svg("path", { class: "cut-arrow", d: arrow(bx, by, -ny, nx) }),
+        );
+      }
+      const [tx, ty] = [x + nx * 31, y + ny * 31];
+      mark.append(svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, findings.map((f) => f.n).join("·")));
+      const go = (event: Event) => { event.stopPropagation(); this.walk.showFinding(first); };
+      mark.addEventListener("click", go);
+      mark.addEventListener("pointerdown", (event) => event.stopPropagation());
+      mark.addEventListener("keydown", (event) => { if (event.key === "Enter" || event.key === " ") { event.preventDefault(); go(event); } });
+      this.overlay.append(mark);
+    }
+  }
+
+  private normal(contour: Contour, station: number): [number, number] {
+    const [x, y] = flat(this.view!.plane, contour.stations.u[station]);
+    const length = Math.hypot(x, y) || 1;
+    return [x / length, -y / length];
+  }
+
+  private drawAxes(view: View): void {
+    const origin: [number, number] = [26, view.height - 26];
+    const group = svg("g", { class: "axes", "aria-hidden": true });
+    (["X", "Y", "Z"] as const).forEach((name, i) => {
+      const axis: Vec = [0, 0, 0];
+      axis[i] = 1;
+      const [x, y] = flat(view.plane, axis);
+      if (Math.hypot(x, y) < 0.3) return;
+      const end: [number, number] = [origin[0] + x * 20, origin[1] - y * 20];
+      group.append(
+        svg("path", { d: `M${px(origin[0])} ${px(origin[1])}L${px(end[0])} ${px(end[1])}` }),
+        svg("text", { x: px(end[0] + x * 7), y: px(end[1] - y * 7), "text-anchor": "middle", "dominant-baseline": "central" }, name),
+      );
+    });
+    this.overlay.append(group);
+  }
+
+  show(place: Place): void {
+    if (!this.view) return;
+    if (place.joint !== this.shownJoint) { this.draw(!this.colours); return; }
+    const contour = this.walk.contour;
+    const [x, y] = this.at(points(contour)[place.station]);
+    const [nx, ny] = this.normal(contour, place.station);
+    clear(this.cursor);
+    this.cursor.append(
+      svg("path", { class: "casing", d: `M${px(x - nx * 15)} ${px(y - ny * 15)}L${px(x + nx * 15)} ${px(y + ny * 15)}` }),
+      svg("path", { d: `M${px(x - nx * 15)} ${px(y - ny * 15)}L${px(x + nx * 15)} ${px(y + ny * 15)}` }),
+      svg("circle", { cx: px(x), cy: px(y), r: 5.5 }),
+    );
+    this.cursor.setAttribute("data-x", px(x));
+    this.cursor.setAttribute("data-y", px(y));
+  }
+
+  private pick(x: number, y: number): void {
+    let best = { contour: 0, station: 0 }, least = Infinity;
+    this.walk.joint.contours.forEach((contour, k) => points(contour).forEach((p, station) => {
+      const [a, b] = this.at(p);
+      const away = Math.hypot(a - x, b - y);
+      if (away < least) { least = away; best = { contour: k, station }; }
+    }));
+    this.walk.go(best, "plan");
+  }
+}
+
+const cache = new WeakMap<Contour, Vec[]>();
+
+export function points(contour: Contour): Vec[] {
+  let known = cache.get(contour);
+  if (!known) {
+    const { x, y, z } = contour.stations;
+    known = x.map((_, i) => [x[i], y[i], z[i]] as Vec);
+    cache.set(contour, known);
+  }
+  return known;
+}
+
+function line(run: [number, number][], closed: boolean): string {
+  return "M" + run.map(([x, y]) => `${px(x)} ${px(y)}`).join("L") + (closed ? "Z" : "");
+}
+
+/** A filled arrow head with its foot at (x, y), pointing along (dx, dy). */
+function arrow(x: number, y: number, dx: number, dy: number): string {
+  return `M${px(x + dx * 9)} ${px(y + dy * 9)}L${px(x - dy * 3.4)} ${px(y + dx * 3.4)}L${px(x + dy * 3.4)} ${px(y - dx * 3.4)}Z`;
+}
+
+export function hex(text: string): Vec {
+  const value = Number.parseInt(text.replace("#", ""), 16);
+  return [(value >> 16) & 255, (value >> 8) & 255, value & 255];
+}

@@ -1,0 +1,59 @@
+/** A section drawing that follows the walk and fits its place on the page. */
+
+import { clear, h } from "../dom";
+import type { Atlas } from "../atlas";
+import type { Contour } from "../types";
+import type { Place } from "../walk";
+import { drawSection, frameOf, type Frame } from "./draw";
+
+let figures = 0;
+const frames = new WeakMap<Contour, Frame>();
+
+export class SectionFigure {
+  private readonly key = `sec${figures++}`;
+  private place: Place | null = null;
+  private size = { width: 0, height: 0 };
+
+  constructor(private readonly host: HTMLElement, private readonly atlas: Atlas, private readonly compact = false) {
+    new ResizeObserver(() => {
+      const box = host.getBoundingClientRect();
+      if (Math.abs(box.width - this.size.width) < 1 && Math.abs(box.height - this.size.height) < 1) return;
+      this.size = { width: box.width, height: box.height };
+      if (this.place) this.show(this.place);
+    }).observe(host);
+  }
+
+  show(place: Place): void {
+    this.place = place;
+    if (!this.size.width) {
+      const box = this.host.getBoundingClientRect();
+      this.size = { width: box.width, height: box.height };
+    }
+    const width = Math.max(320, this.size.width), height = Math.max(280, this.size.height);
+    const drawing = sectionSvg(this.atlas, place, width, height, this.key, this.compact);
+    clear(this.host);
+    this.host.append(drawing);
+  }
+}
+
+export function sectionSvg(atlas: Atlas, place: Place, width: number, height: number, key: string, compact: boolean): SVGSVGElement {
+  const joint = atlas.payload.joints[place.joint];
+  const contour = joint.contours[place.contour];
+  const sections = atlas.sectionsOf(joint.id, contour.id);
+  if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, sections));
+  return drawSection({
+    joint, facts: atlas.payload.facts[place.joint], contour, station: place.station, sections,
+    findings: atlas.payload.findings, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,
+  });
+}
+
+export function caption(atlas: Atlas, place: Place): HTMLElement {
+  const joint = atlas.payload.joints[place.joint];
+  const contour = joint.contours[place.contour];
+  const { s, x, y, z } = contour.stations;
+  const i = place.station;
+  return h("span", null,
+    h("b", { "data-s": s[i] }, `s = ${s[i].toFixed(2)} mm`),
+    ` · station ${i + 1} of ${s.length}`, joint.contours.length > 1 ? ` of path ${contour.id}` : "",
+    ` · x ${x[i].toFixed(2)}  y ${y[i].toFixed(2)}  z ${z[i].toFixed(2)} mm`);
+}

@@ -1,0 +1,236 @@
+/** The unrolled seam: one row for each rule with its state along the path, and its value where the reader stands. */
+
+import type { Atlas } from "./atlas";
+import { byId, clear, h, px, svg } from "./dom";
+import { BROKEN, NEAR, UNKNOWN, WAIVED, type Finding, type Runs } from "./types";
+import { covers, type Place, type Walk } from "./walk";
+import { MARK } from "./words";
+
+const CLASS: Record<number, string> = { [UNKNOWN]: "unknown", 1: "within", [NEAR]: "near", [BROKEN]: "broken", [WAIVED]: "waived" };
+const WORD: Record<number, string> = { [UNKNOWN]: "not measured", 1: "within", [NEAR]: "close to the limit", [BROKEN]: "limit broken", [WAIVED]: "broken, waived" };
+const WIDE = 1000; // units of the tracks' own drawing width
+
+export class Strip {
+  private values: HTMLElement[] = [];
+  private readonly cursor = h("div", { class: "strip-cursor", "aria-hidden": true });
+  private shownJoint = -1;
+  private board: HTMLElement | null = null;
+
+  constructor(private readonly host: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {
+    const move = (event: PointerEvent) => {
+      const box = this.trackBox();
+      if (!box) return;
+      const share = Math.max(0, Math.min(1, (event.clientX - box.left) / box.width));
+      this.walk.go(this.walk.at(share * this.walk.stretches().length), "strip");
+    };
+    host.addEventListener("pointerdown", (event) => {
+      const track = (event.target as Element).closest(".track");
+      if (!track || (event.target as Element).closest("button")) return;
+      host.setPointerCapture(event.pointerId);
+      move(event);
+    });
+    host.addEventListener("pointermove", (event) => { if (event.buttons && host.hasPointerCapture(event.pointerId)) move(event); });
+    new ResizeObserver(() => this.moveCursor()).observe(host);
+  }
+
+  private trackBox(): DOMRect | null {
+    return this.host.querySelector(".track")?.getBoundingClientRect() ?? null;
+  }
+
+  private build(): void {
+    this.shownJoint = this.walk.place.joint;
+    clear(this.host);
+    this.values = [];
+    const { stretches, length } = this.walk.stretches();
+    const { joint, facts } = this.walk;
+    const X = (position: number) => (position / length) * WIDE;
+    const board = h("div", { class: "strip-board" });
+    this.board = board;
+
+    // Ruler: millimetres, turns of the path, and the findings where they are worst.
+    const ruler = svg("svg", { class: "ruler", viewBox: `0 0 ${WIDE} 30`, preserveAspectRatio: "none", "aria-hidden": true });
+    const numbers = h("div", { class: "ruler-numbers", "aria-hidden": true });
+    const step = niceStep(length / 8);
+    for (const { start, length: own, contour } of stretches) {
+      ruler.append(svg("line", { class: "ruler-line", x1: X(start), x2: X(start + own), y1: 29, y2: 29 }));
+      for (let s = 0; s <= own + 1e-6; s += step / 5) {
+        const major = Math.abs(s / step - Math.round(s / step)) < 1e-6;
+        ruler.append(svg("line", { class: "ruler-line", x1: px(X(start + s)), x2: px(X(start + s)), y1: major ? 20 : 25, y2: 29 }));
+        if (major && own - s > step * 0.3) numbers.append(at(h("span", null, `${Math.round(s)}`), X(start + s)));
+      }
+      if (length > 0 && own > step) numbers.append(at(h("span", { class: "end" }, own.toFixed(1)), X(start + own)));
+      if (stretches.length > 1) numbers.append(at(h("b", null, joint.contours[contour].id), X(start + own / 2)));
+      this.turns(ruler, contour, start, X);
+    }
+    board.append(h("div", { class: "strip-head" }, "unrolled seam, mm"), h("div", { class: "track ruler-track" }, ruler, numbers, this.marks(X)), h("div", { class: "strip-head end" }, "here · limit"));
+
+    facts.bands.forEach((band, k) => {
+      const track = svg("svg", { viewBox: `0 0 ${WIDE} 14`, preserveAspectRatio: "none", role: "img", "aria-label": this.spoken(k) });
+      for (const { contour, start } of stretches) {
+        const path = joint.contours[contour];
+        const runs: Runs = facts.tracks[path.id]?.[k] ?? [];
+        for (const [from, to, state] of runs) {
+          const x0 = X(start + middle(path.stations.s, from, 0, path.length_mm));
+          const x1 = X(start + middle(path.stations.s, to, 1, path.length_mm));
+          const width = state === BROKEN || state === WAIVED ? Math.max(3, x1 - x0) : x1 - x0;
+          track.append(svg("rect", { class: `cell ${CLASS[state]}`, x: px(x0), y: state === BROKEN ? 0 : state === WAIVED ? 1.5 : state === NEAR ? 3 : 5.5, width: px(width), height: state === BROKEN ? 14 : state === WAIVED ? 11 : state === NEAR ? 8 : 3 }));
+        }
+      }
+      const value = h("div", { class: "strip-value", "data-rule": band.rule, "data-column": band.column });
+      this.values.push(value);
+      board.append(
+        h("div", { class: "strip-label", title: this.atlas.words.title(band.column) }, band.title),
+        h("div", { class: "track" }, track), value,
+      );
+    });
+    this.host.append(board, this.cursor);
+  }
+
+  private turns(ruler: SVGElement, contour: number, start: number, X: (p: number) => number): void {
+    const { stations, length_mm } = this.walk.joint.contours[contour];
+    const radius = stations.turn_radius as (number | null)[] | undefined;
+    if (!radius) return;
+    for (let i = 0; i < radius.length; i++) {
+      if (radius[i] === null || radius[i]! > 60) continue;
+      let j = i;
+      while (j + 1 < radius.length && radius[j + 1] !== null && radius[j + 1]! <= 60) j++;
+      const [a, b] = [middle(stations.s, i, 0, length_mm), middle(stations.s, j, 1, length_mm)];
+      ruler.append(svg("rect", { class: "turn", x: px(X(start + a)), width: px(X(b) - X(a)), y: 20, height: 9 }));
+      i = j;
+    }
+  }
+
+  private marks(X: (p: number) => number): HTMLElement {
+    const all: Finding[] = this.atlas.payload.findings;
+    const holder = h("div", { class: "strip-marks" });
+    const { stretches } = this.walk.stretches();
+    const placed: { x: number; findings: Finding[] }[] = [];
+    for (const finding of all) {
+      if (finding.joint !== this.walk.joint.id || finding.station === null || finding.severity === "note") continue;
+      const contour = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
+      const x = X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[finding.station]);
+      const same = placed.find((p) => Math.abs(p.x - x) < 12);
+      if (same) same.findings.push(finding);
+      else placed.push({ x, findings: [finding] });
+    }
+    for (const { x, findings } of placed) {
+      const first = findings[0];
+      const button = h("button", { type: "button", class: `strip-mark ${first.waived ? "waived" : first.severity}`, "data-finding": first.n,
+        "aria-label": `Go to finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` }, findings.map((f) => f.n).join("·"));
+      button.addEventListener("click", () => this.walk.showFinding(first));
+      holder.append(at(button, x));
+    }
+    return holder;
+  }
+
+  /** The row in words, for readers who don't see it. */
+  private spoken(k: number): string {
+    const { joint, facts } = this.walk;
+    const told: string[] = [];
+    for (const contour of joint.contours) {
+      for (const [from, to, state] of facts.tracks[contour.id]?.[k] ?? []) {
+        if (state === 1) continue;
+        told.push(`${WORD[state]} from ${contour.stations.s[from].toFixed(1)} to ${contour.stations.s[to].toFixed(1)} mm`);
+      }
+    }
+    const band = facts.bands[k];
+    return `${band.title}, ${band.words}: ${told.length ? told.slice(0, 6).join("; ") : "within everywhere"}`;
+  }
+
+  show(place: Place): void {
+    if (place.joint !== this.shownJoint) this.build();
+    const { contour, facts, s, joint } = this.walk;
+    facts.bands.forEach((band, k) => {
+      const column = contour.stations[band.column] as (number | null)[] | undefined;
+      const value = column?.[place.station] ?? null;
+      const words = this.atlas.words;
+      const finding = this.atlas.payload.findings.find((f) => f.rule === band.rule && f.joint === joint.id && f.contour === contour.id && covers(f, s));
+      const host = this.values[k];
+      clear(host);
+      host.className = `strip-value ${finding ? (finding.waived ? "waived" : finding.severity) : ""}`;
+      const why = value === null ? words.reason(joint.id, contour.id, band.column, s) : "";
+      const shown = value === null ? "–" : words.value(value, band.column);
+      host.append(h("b", { "data-value": value === null ? "null" : value, title: why || null }, (finding ? `${MARK[finding.severity]} ` : "") + shown), h("span", { title: band.words }, band.words));
+    });
+    this.moveCursor();
+  }
+
+  private moveCursor(): void {
+    const box = this.trackBox();
+    if (!box || !this.board) return;
+    const own = this.host.getBoundingClientRect();
+    const share = this.walk.unrolled / this.walk.stretches().length;
+    this.cursor.style.transform = `translateX(${px(box.left - own.left + share * box.width)}px)`;
+    this.cursor.style.height = `${px(this.board.getBoundingClientRect().height)}px`;
+    this.cursor.dataset.share = share.toFixed(5);
+  }
+}
+
+function at<T extends HTMLElement>(element: T, x: number): T {
+  element.style.left = `${(x / WIDE) * 100}%`;
+  return element;
+}
+
+/** Halfway to the neighbour station before (side 0) or behind (side 1). */
+export function middle(s: number[], i: number, side: 0 | 1, length: number): number {
+  if (side === 0) return i === 0 ? 0 : (s[i - 1] + s[i]) / 2;
+  return i === s.length - 1 ? Math.max(length, s[i]) : (s[i] + s[i + 1]) / 2;
+}
+
+export function niceStep(rough: number): number {
+  const power = 10 ** Math.floor(Math.log10(rough));
+  return [1, 2, 5, 10].map((k) => k * power).find((step) => step >= rough * 0.75) ?? 10 * power;
+}
+
+/** The bar that stays in sight: slider, steps, findings. */
+export class WalkBar {
+  private readonly slider = byId<HTMLInputElement>("walk-slider")!;
+  private readonly where = byId("walk-where")!;
+
+  constructor(private readonly walk: Walk) {
+    this.slider.addEventListener("input", () => {
+      this.walk.go(this.walk.at(Number(this.slider.value)), "slider");
+    });
+    const on = (id: string, act: () => void) => byId(id)?.addEventListener("click", act);
+    on("walk-back", () => this.walk.step(-1));
+    on("walk-on", () => this.walk.step(1));
+    on("finding-back", () => { const f = this.walk.neighbourFinding(-1); if (f) this.walk.showFinding(f); });
+    on("finding-on", () => { const f = this.walk.neighbourFinding(1); if (f) this.walk.showFinding(f); });
+    this.slider.addEventListener("keydown", (event) => { if (keys(event, this.walk)) event.preventDefault(); });
+  }
+
+  show(place: Place): void {
+    const { length } = this.walk.stretches();
+    this.slider.max = String(length);
+    this.slider.step = "any";
+    this.slider.value = String(this.walk.unrolled);
+    const here = this.walk.findingsHere();
+    const s = this.walk.s;
+    const text = `s = ${s.toFixed(2)} mm`;
+    this.slider.setAttribute("aria-valuetext", text + (here.length ? `, finding ${here.map((f) => `${f.n} ${f.title}`).join(", ")}` : ""));
+    clear(this.where);
+    const contour = this.walk.contour;
+    this.where.append(h("b", { "data-station": place.station }, text), h("span", null, `${place.station + 1} / ${contour.stations.s.length}${this.walk.joint.contours.length > 1 ? ` · ${contour.id}` : ""}`));
+    const live = byId("walk-live");
+    const spoken = here.map((f) => `Finding ${f.n}: ${f.title}`).join(". ");
+    if (live && live.textContent !== spoken) live.textContent = spoken;
+  }
+}
+
+/** Arrow keys walk; with Shift ten stations; Home and End to the path's ends; Page keys to the next finding. */
+export function keys(event: KeyboardEvent, walk: Walk): boolean {
+  if (event.altKey || event.ctrlKey || event.metaKey) return false;
+  const by = event.shiftKey ? 10 : 1;
+  switch (event.key) {
+    case "ArrowRight": case "ArrowUp": walk.step(by); return true;
+    case "ArrowLeft": case "ArrowDown": walk.step(-by); return true;
+    case "Home": walk.go({ station: 0 }, "keys"); return true;
+    case "End": walk.go({ station: walk.contour.stations.s.length - 1 }, "keys"); return true;
+    case "PageDown": case "PageUp": {
+      const finding = walk.neighbourFinding(event.key === "PageDown" ? 1 : -1);
+      if (finding) walk.showFinding(finding, "keys");
+      return true;
+    }
+  }
+  return false;
+}

@@ -1,0 +1,62 @@
+/** Arrays of the document's part "view": base64 text of little-endian bytes. */
+
+import type { PackedMesh, PackedSections, Payload } from "./types";
+
+const isLittleEndian = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1;
+
+function bytes(text: string): ArrayBuffer {
+  const raw = atob(text);
+  const result = new Uint8Array(raw.length);
+  for (let i = 0; i < raw.length; i++) result[i] = raw.charCodeAt(i);
+  return result.buffer;
+}
+
+function words(text: string): ArrayBuffer {
+  const buffer = bytes(text);
+  if (!isLittleEndian) {
+    const view = new DataView(buffer);
+    for (let i = 0; i + 4 <= buffer.byteLength; i += 4) view.setUint32(i, view.getUint32(i, true), false);
+  }
+  return buffer;
+}
+
+export interface Outline { segments: Float32Array; owner: Uint8Array }
+
+/** Sections of one path, by station. */
+export class Sections {
+  private readonly offsets: Uint32Array;
+  private readonly segments: Float32Array;
+  private readonly owner: Uint8Array;
+  private readonly row = new Map<number, number>();
+
+  constructor(packed: PackedSections) {
+    this.offsets = new Uint32Array(words(packed.offsets));
+    this.segments = new Float32Array(words(packed.segments));
+    this.owner = new Uint8Array(bytes(packed.owner));
+    packed.stations.forEach((station, row) => this.row.set(station, row));
+  }
+
+  at(station: number): Outline | null {
+    const row = this.row.get(station);
+    if (row === undefined) return null;
+    const [from, to] = [this.offsets[row], this.offsets[row + 1]];
+    return { segments: this.segments.subarray(4 * from, 4 * to), owner: this.owner.subarray(from, to) };
+  }
+}
+
+export interface Mesh { part: string; positions: Float32Array; triangles: Uint32Array; face: Int32Array }
+
+export function unpackMesh(packed: PackedMesh): Mesh {
+  return {
+    part: packed.part,
+    positions: new Float32Array(words(packed.positions)),
+    triangles: new Uint32Array(words(packed.triangles)),
+    face: new Int32Array(words(packed.face)),
+  };
+}
+
+/** The payload: gzip, then base64, in a block of the page that is never run. */
+export async function readPayload(block: HTMLElement): Promise<Payload> {
+  const stream = new Blob([bytes(block.textContent!.trim())]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return JSON.parse(await new Response(stream).text()) as Payload;
+}

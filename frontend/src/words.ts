@@ -1,0 +1,46 @@
+/** Values as people read them; the same rules as in seamcheck/report/facts.py. */
+
+import type { Payload } from "./types";
+
+export class Words {
+  constructor(private readonly payload: Payload) {}
+
+  unit(column: string): string {
+    const unit = this.payload.quantities[column]?.unit ?? "";
+    return unit === "1" ? "" : unit;
+  }
+
+  title(column: string): string {
+    return this.payload.quantities[column]?.title ?? column;
+  }
+
+  /** A number with the quantity's decimals, without unit. */
+  bare(value: number, column: string): string {
+    const text = value.toFixed(this.payload.quantities[column]?.decimals ?? 3);
+    return Number(text) === 0 ? text.replace("-", "") : text;
+  }
+
+  value(value: number | null | undefined, column: string): string {
+    if (value === null || value === undefined || !Number.isFinite(value)) return "not measured";
+    const unit = this.unit(column);
+    return unit ? `${this.bare(value, column)} ${unit}` : this.bare(value, column);
+  }
+
+  /** Why a column was not measured at s, as a sentence; '' where the document says nothing. */
+  reason(jointId: string, contourId: string, column: string, s: number): string {
+    const contour = this.payload.joints.find((j) => j.id === jointId)?.contours.find((c) => c.id === contourId);
+    for (const stretch of contour?.unmeasured ?? []) {
+      if (stretch.column !== column) continue;
+      const { from_s: from, to_s: to } = stretch;
+      const inside = from <= to ? s >= from - 1e-6 && s <= to + 1e-6 : s >= from - 1e-6 || s <= to + 1e-6;
+      if (inside) return this.payload.reasons[stretch.why] ?? stretch.why;
+    }
+    return "";
+  }
+
+  part(id: string): string {
+    return this.payload.parts.find((p) => p.id === id)?.name || id;
+  }
+}
+
+export const MARK = { "must-fix": "◆", attention: "▲", note: "○" } as const;
