@@ -1,0 +1,112 @@
+"""Contiguous stretches of a path, from a mask over its stations."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+MERGE = 1.0
+"""mm: stretches of one path closer than this are one."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Stretch:
+    """One stretch.
+
+    Attributes
+    ----------
+    from_s, to_s : mm along the path; half-way to the neighbouring stations outside. On a closed path
+        ``from_s > to_s`` where it passes the start; the whole path is 0 to its length
+    length : mm
+    stations : indices of the marked stations in it, in the path's order
+    is_whole : whether it is the whole path
+    """
+
+    from_s: float
+    to_s: float
+    length: float
+    stations: np.ndarray
+    is_whole: bool
+
+    @property
+    def middle(self) -> float:
+        """Arc length of its middle; may lie beyond the path's length on a closed path."""
+        return self.from_s + self.length / 2
+
+
+def cell_lengths(s: np.ndarray, length: float, closed: bool) -> np.ndarray:
+    """(n,) mm: the part of the path that each station stands for, half-way to its neighbours."""
+    edges = _edges(s, length, closed)
+    return np.diff(edges)
+
+
+def stretches(
+    mark: np.ndarray, s: np.ndarray, length: float, closed: bool, merge: float = MERGE
+) -> list[Stretch]:
+    """Stretches of marked stations, in the order of their first station.
+
+    Parameters
+    ----------
+    mark : (n,) bool
+    s : (n,) mm, ascending, within 0..length
+    length : mm, of the whole path
+    closed : whether the path returns to its start
+    merge : mm, stretches less than this apart become one
+    """
+    marked = np.flatnonzero(mark)
+    if not len(marked):
+        return []
+    edges = _edges(s, length, closed)
+    low, high = edges[marked], edges[marked + 1]
+    apart = np.append(low[1:], low[0] + length if closed else np.inf) - high
+    split = np.flatnonzero(~((apart < merge) | (apart < 1e-9)))  # the last station of each stretch
+    if not len(split):
+        return [Stretch(0.0, float(length), float(length), marked, True)]
+    if closed:  # begin behind a gap, so that no stretch is cut by the start of the path
+        marked = np.roll(marked, -int(split[0]) - 1)
+        split = np.sort((split - split[0] - 1) % len(marked))
+    found = []
+    for run in np.split(marked, split[:-1] + 1):
+        start, end = float(edges[run[0]]), float(edges[run[-1] + 1])
+        size = end - start if run[-1] >= run[0] else end - start + length
+        whole = not closed and len(run) == len(s)
+        found.append(
+            Stretch(_on_path(start, length, closed), _on_path(end, length, closed), size, run, whole)
+        )
+    return sorted(found, key=lambda stretch: int(stretch.stations.min()))
+
+
+def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:
+    """Median of what is measured, each value counting as long as its part of the path; NaN without any.
+
+    Equal weights give the usual median.
+    """
+    known = np.isfinite(values) & (weights > 0)
+    if not known.any():
+        return float("nan")
+    order = np.argsort(values[known], kind="stable")
+    ranked, weight = values[known][order], weights[known][order]
+    total = np.cumsum(weight)
+    half = total[-1] / 2
+    k = int(np.searchsorted(total, half - 1e-9 * total[-1]))
+    if abs(total[k] - half) <= 1e-9 * total[-1] and k + 1 < len(ranked):
+        return float((ranked[k] + ranked[k + 1]) / 2)
+    return float(ranked[k])
+
+
+def _edges(s: np.ndarray, length: float, closed: bool) -> np.ndarray:
+    """(n + 1,) mm: borders between the parts of the path that the stations stand for.
+
+    On a closed path the first border may lie below 0; the last one lies one length beyond it.
+    """
+    s = np.asarray(s, dtype=float)
+    inner = (s[1:] + s[:-1]) / 2
+    if not closed:
+        return np.concatenate([[min(0.0, s[0])], inner, [max(float(length), s[-1])]])
+    first = (s[0] + s[-1] - length) / 2
+    return np.concatenate([[first], inner, [first + length]])
+
+
+def _on_path(at: float, length: float, closed: bool) -> float:
+    return at % length if closed and not 0.0 <= at <= length else at
