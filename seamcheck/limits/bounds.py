@@ -131,6 +131,8 @@ def waiting_for(rules: Sequence[Rule], view: PathView) -> Mapping[str, np.ndarra
     values: dict[str, np.ndarray] = {}
     for rule in rules:
         for check in rule.checks:
+            if QUANTITIES[check.column].per == "interface":
+                continue
             allowed = innocent.setdefault(check.column, set(EVERYWHERE_INNOCENT))
             allowed |= {*check.innocent, *check.absent}
             values.setdefault(check.column, view.values(check)[0])

@@ -27,7 +27,7 @@ def evaluate(formula: str, value_of: Mapping[str, Any]) -> Any:
 
 def names(formula: str) -> tuple[str, ...]:
     """Names that a formula needs, functions left out."""
-    return tuple(sorted(set(_compiled(formula).co_names) - {"larger", "smaller", "abs"}))
+    return tuple(sorted(set(_compiled(formula).co_names) - {"larger", "smaller", "abs", "log"}))
 
 
 @lru_cache
@@ -39,4 +39,4 @@ def _compiled(formula: str) -> CodeType:
 def _functions() -> Mapping[str, Callable[..., Any]]:
     import numpy as np  # not before the first bound is computed: --help and explain need no numpy
 
-    return {"larger": np.fmax, "smaller": np.fmin, "abs": abs}
+    return {"larger": np.fmax, "smaller": np.fmin, "abs": abs, "log": np.log}

@@ -18,6 +18,7 @@ from seamcheck.limits.settings import Settings
 from seamcheck.limits.stretches import Stretch
 from seamcheck.limits.waiving import with_waivers
 from seamcheck.limits.words import amount, fill, value_text
+from seamcheck.material.rules import REPLACED_BY
 from seamcheck.survey.table import Interruption, PathSurvey
 
 _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the middle one is shown
@@ -82,7 +83,7 @@ class _Bench:
         self.is_flat = joint.rib_on == "none"
 
     def drafts(self) -> list[_Draft]:
-        rules = [r for r in RULES.values() if self.settings.severity(r.key) != OFF]
+        rules = [r for r in RULES.values() if self.settings.severity(r.key) != OFF and self._applies(r)]
         if self.is_flat:
             rules = [r for r in rules if r.for_flat_overlap]
         on = {rule.key for rule in rules}
@@ -94,6 +95,11 @@ class _Bench:
             for view in self.seam.paths:
                 for check in rule.checks:
                     drafts += self._broken(rule, check, view)
+        drafts = _without_replaced(drafts)
+        for rule in rules:
+            for check in rule.checks:
+                if QUANTITIES[check.column].per == "interface":
+                    drafts += self._interface_value(rule, check)
         if "sink-travel" in on:
             drafts += self._interface_travel(drafts)
         if "cover-hole" in on:
@@ -309,6 +315,48 @@ class _Bench:
             known.append(finding)
             yield _Draft(finding, "interface", None if at is None else np.asarray(at, dtype=float))
 
+    def _applies(self, rule: Rule) -> bool:
+        """An optional rule applies where the joint has one of its quantities at all."""
+        if not rule.optional:
+            return True
+        survey = self.joint.survey
+        return any(
+            check.column in survey.interface or any(check.column in path.columns for path in survey.paths)
+            for check in rule.checks
+        )
+
+    def _interface_value(self, rule: Rule, check: Check) -> Iterator[_Draft]:
+        """One value of the whole interface against its bounds."""
+        entry = self.joint.survey.interface.get(check.column, {})
+        value, at = entry.get("value"), entry.get("at")
+        graver = RULES.get(REPLACED_BY.get(rule.key, ""))
+        for side, bound in (("low", check.lower), ("high", check.upper)):
+            if bound is None or value is None:
+                continue
+            limit = float(evaluate(bound.formula, self.seam.constants(rule)))
+            margin = value - limit if side == "low" else limit - value
+            if not margin < -SLACK.get(QUANTITIES[check.column].unit, 0.001):
+                continue
+            if graver is not None and self.settings.severity(graver.key) != OFF and side == "low":
+                other = graver.checks[0].lower
+                if other and value < float(evaluate(other.formula, self.seam.constants(graver))):
+                    continue
+            words = {
+                "value": value_text(value, check.column),
+                "limit": value_text(limit, check.column),
+                "collapse": value_text(self.settings.collapse, "gap"),
+                "why": str(entry.get("why") or ""),
+                "by": amount(abs(margin), QUANTITIES[check.column].unit),
+            }
+            finding = replace(
+                self._finding(rule, fill(bound.says, words), fill(bound.remedy, words)),
+                column=check.column, value=float(value), limit=limit, margin=float(margin),
+                at=None if at is None else _point(np.asarray(at, dtype=float)),
+            )  # fmt: skip
+            yield _Draft(
+                finding, f"{check.column}.{side}", None if at is None else np.asarray(at, dtype=float)
+            )
+
     def _junctions(self) -> Iterator[_Draft]:
         rule = RULES["seam-junction"]
         for name, place in sorted(self.joint.survey.junctions.items()):
@@ -378,6 +426,33 @@ class _Bench:
             faces=self._faces(path, station),
         )  # fmt: skip
         return _Draft(finding, "open", np.asarray(gap.at, dtype=float)), near
+
+
+def _without_replaced(drafts: Sequence[_Draft]) -> list[_Draft]:
+    """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
+    kept: list[_Draft] = []
+    also: dict[int, list[str]] = {}
+    for draft in drafts:
+        graver = REPLACED_BY.get(draft.finding.rule)
+        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _overlap(d, draft)]
+        if not same:
+            kept.append(draft)
+        for i in same:
+            also.setdefault(i, []).append(draft.finding.rule)
+    named = {
+        id(drafts[i]): replace(
+            drafts[i],
+            finding=replace(drafts[i].finding, also=tuple(dict.fromkeys((*drafts[i].finding.also, *rules)))),
+        )
+        for i, rules in also.items()
+    }
+    return [named.get(id(draft), draft) for draft in kept]
+
+
+def _overlap(one: _Draft, other: _Draft) -> bool:
+    if one.stations is None or other.stations is None or one.finding.contour != other.finding.contour:
+        return False
+    return bool(np.isin(one.stations, other.stations).any())
 
 
 def _describes(draft: _Draft, near: Mapping[str, np.ndarray]) -> bool:

@@ -8,32 +8,13 @@ With the rib on the cover everything is mirrored: v then points from the cover i
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from seamcheck.limits.quantity import Quantity
+from seamcheck.material.declarations import MATERIAL_QUANTITIES, MATERIAL_REASONS
+
+__all__ = ["MEASURED", "QUANTITIES", "REASONS", "Quantity"]
 
 
-@dataclass(frozen=True, slots=True)
-class Quantity:
-    """One measured quantity.
-
-    Attributes
-    ----------
-    key : column of the survey and key of the document
-    title : how people call it
-    unit : 'mm', 'mm²', '1' or '°'
-    definition : how it is measured
-    per : 'station', 'contour' or 'interface'
-    decimals : how many are shown to people
-    """
-
-    key: str
-    title: str
-    unit: str
-    definition: str
-    per: str = "station"
-    decimals: int = 3
-
-
-QUANTITIES: dict[str, Quantity] = {
+MEASURED: dict[str, Quantity] = {
     q.key: q
     for q in (
         Quantity(
@@ -250,6 +231,11 @@ QUANTITIES: dict[str, Quantity] = {
     )
 }
 
+"""What every survey measures."""
+
+QUANTITIES: dict[str, Quantity] = {**MEASURED, **MATERIAL_QUANTITIES}
+"""All quantities: what is measured, and what materials named in the settings add."""
+
 REASONS: dict[str, str] = {
     "no-shoulder": "The flank runs down without a shoulder on this side.",
     "corner": "The seam turns sharply here; a section across it has no meaning.",
@@ -268,4 +254,5 @@ REASONS: dict[str, str] = {
     "straight": "The mid-line is straight here.",
     "depends": "A value that this one is made from was not measured here.",
     "broken-geometry": "The faces here do not close to a section.",
+    **MATERIAL_REASONS,
 }

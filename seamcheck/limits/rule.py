@@ -18,7 +18,7 @@ STANDINGS = {
     "assumption": "An assumption of this project.",
 }
 
-SLACK = {"mm": 0.001, "mm²": 0.001, "1": 0.001, "°": 0.01}
+SLACK = {"mm": 0.001, "mm²": 0.001, "1": 0.001, "°": 0.01, "%": 0.01}
 """Unit -> how far a value may lie beyond a bound and still count as holding it: less can't be measured."""
 
 EVERYWHERE_INNOCENT = {
@@ -111,6 +111,7 @@ class Rule:
     quantity : of findings where there are no checks
     says, remedy : of findings where there are no checks
     for_flat_overlap : whether it is judged as well where no rib stands between the parts
+    optional : judged only where the survey has its quantity; the settings of the material bring those in
     """
 
     key: str
@@ -127,6 +128,7 @@ class Rule:
     says: str = ""
     remedy: str = ""
     for_flat_overlap: bool = False
+    optional: bool = False
 
     @property
     def quantities(self) -> tuple[str, ...]:

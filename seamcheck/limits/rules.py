@@ -11,6 +11,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from seamcheck.limits.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
+from seamcheck.material.rules import MATERIAL_RULES
 
 
 def _both_sides(column: str, lower: Bound | None = None, upper: Bound | None = None) -> tuple[Check, ...]:
@@ -660,4 +661,4 @@ SEAM = (
     ),
 )
 
-RULES: dict[str, Rule] = {rule.key: rule for rule in (*SEAM, *RIB, *TRAPS, *COVER, *CONTACT)}
+RULES: dict[str, Rule] = {rule.key: rule for rule in (*SEAM, *RIB, *TRAPS, *COVER, *CONTACT, *MATERIAL_RULES)}

@@ -13,6 +13,7 @@ KINDS: dict[str, tuple[str, dict[str, float]]] = {
     ),
     "mm²": ("an area", {"mm²": 1.0, "mm2": 1.0, "cm²": 100.0, "cm2": 100.0}),
     "°": ("an angle", {"°": 1.0, "deg": 1.0, "rad": 180.0 / math.pi}),
+    "%": ("a percentage", {"%": 1.0}),
     "1": ("a plain number or a share", {"1": 1.0, "%": 0.01}),
 }
 """Unit kept -> what kind of number that is, and the units in which it can be written."""
@@ -55,9 +56,13 @@ def in_unit(written: Any, unit: str) -> float:
 
 
 def _example(unit: str) -> str:
-    return {"mm": '0.5 or "0.5 mm"', "mm²": '0.8 or "0.8 mm²"', "°": '2 or "2 deg"', "1": '0.1 or "10 %"'}[
-        unit
-    ]
+    return {
+        "mm": '0.5 or "0.5 mm"',
+        "mm²": '0.8 or "0.8 mm²"',
+        "°": '2 or "2 deg"',
+        "%": '28 or "28 %"',
+        "1": '0.1 or "10 %"',
+    }[unit]
 
 
 def _shown(written: Any) -> str:

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from seamcheck.limits.quantities import QUANTITIES
 from seamcheck.limits.units import shown
 
-_STEP = {"mm": 0.01, "mm²": 0.01, "°": 0.1, "1": 0.01}
+_STEP = {"mm": 0.01, "mm²": 0.01, "°": 0.1, "1": 0.01, "%": 0.1}
 
 
 def value_text(value: float, quantity: str) -> str:

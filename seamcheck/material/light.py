@@ -45,6 +45,8 @@ def add_light_columns(
         if fit is not None:
             columns[track.id]["transmission"] = 100.0 * fit.at(path)
             reasons[track.id]["transmission"] = why
+            columns[track.id]["extinction"] = np.full(len(path), fit.extinction)
+            reasons[track.id]["extinction"] = np.full(len(path), "", dtype="U24")
 
 
 def transmission_section(

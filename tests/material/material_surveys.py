@@ -39,6 +39,10 @@ def section_columns(
         "gap_min": gap,
         "gap_max": gap,
         "turn_radius": radius,
+        "clamp_land": 2.5,
+        "beam_clear": 1.0,
+        "free_travel": 0.8,
+        "trap_room": 2.0 * area / (width * collapse + collapse**2 * tan),
     }
     return {key: np.asarray(value, dtype=float) * one for key, value in columns.items()}
 

@@ -8,8 +8,8 @@ import pytest
 from material_surveys import run, survey
 
 from seamcheck.material import MaterialSettings, assess
-from seamcheck.material.declarations import MATERIAL_RULES
 from seamcheck.material.polymers import CELLS, polymer_table
+from seamcheck.material.rules import MATERIAL_RULES
 from seamcheck.material.settings import ENTRIES
 from seamcheck.material.template import settings_template
 

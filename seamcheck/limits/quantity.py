@@ -1,0 +1,27 @@
+"""The shape of a quantity: title, unit and written definition."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """One measured quantity.
+
+    Attributes
+    ----------
+    key : column of the survey and key of the document
+    title : how people call it
+    unit : 'mm', 'mm²', '1', '°', '%', '1/mm' or 'J/mm'
+    definition : how it is measured
+    per : 'station', 'contour' or 'interface'
+    decimals : how many are shown to people
+    """
+
+    key: str
+    title: str
+    unit: str
+    definition: str
+    per: str = "station"
+    decimals: int = 3
