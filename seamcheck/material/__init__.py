@@ -9,10 +9,10 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from seamcheck.material.assessment import MaterialResult, assess
+    from seamcheck.material.assessment import MaterialResult, add_to, assess
     from seamcheck.material.settings import MaterialSettings
 
-__all__ = ["MaterialResult", "MaterialSettings", "assess"]
+__all__ = ["MaterialResult", "MaterialSettings", "add_to", "assess"]
 
 
 def __getattr__(name: str) -> Any:
@@ -21,7 +21,7 @@ def __getattr__(name: str) -> Any:
         from seamcheck.material.settings import MaterialSettings
 
         return MaterialSettings
-    if name in ("assess", "MaterialResult"):
+    if name in ("assess", "add_to", "MaterialResult"):
         from seamcheck.material import assessment
 
         return getattr(assessment, name)

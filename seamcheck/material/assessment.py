@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from typing import Any
 
 import numpy as np
 
@@ -82,7 +83,7 @@ def assess(
     survey : of the joint, with the columns of limits/quantities.py
     joint_settings : of this joint (MaterialSettings.for_joint)
     collapse : mm, planned, counted from first rest of the cover
-    rib_on : 'base' or 'cover'; the rib's material is what melts
+    rib_on : 'base' or 'cover', the rib's material is what melts; 'none' for a flat overlap
     areas_at : path id -> function that gives melt, inner and outer trap area (mm², (n,)) at a collapse
         (mm); where missing, a closed-form section fitted to the surveyed values stands in
     light_path : path id -> (n,) mm, way of the light through the cover where its angle is known; else the
@@ -105,6 +106,53 @@ def assess(
     if fit is not None:
         document["transmission"] = transmission_section(tracks, fit, columns, joint_settings, interface)
 
+    if rib_on == "none":
+        notes.append("No weld rib stands between the parts: no melt, collapse window or energy.")
+    else:
+        _add_melt(
+            survey, tracks, joint_settings, collapse, rib_on, areas_at or {}, pair, fit,
+            columns, reasons, interface, document, notes,
+        )  # fmt: skip
+    if joint_settings.cover is not None and joint_settings.cover.carbon:
+        notes.append(
+            f"The cover, {joint_settings.cover.name}, holds carbon, which absorbs the light: it can't be "
+            "welded through."
+        )
+    document["notes"] = notes
+    document["cautions"] = list(CAUTIONS)
+    return MaterialResult(columns, reasons, interface, document)
+
+
+def add_to(
+    survey: Survey,
+    table: Mapping[str, Any] | None,
+    joint: str,
+    collapse: float,
+    rib_on: str,
+    areas_at: Mapping[str, me.AreasAt] | None = None,
+    light_path: Mapping[str, np.ndarray] | None = None,
+) -> tuple[Survey, dict[str, dict]]:
+    """Return the survey with the material side added, and what goes into the document's joint.
+
+    Parameters
+    ----------
+    table : the ``[material]`` table as read, or None; without one everything stays as it is
+    joint : id of the joint
+    """
+    if not table:
+        return survey, {}
+    settings = MaterialSettings.from_table(table).for_joint(joint)
+    result = assess(survey, settings, collapse, rib_on=rib_on, areas_at=areas_at, light_path=light_path)
+    return result.merged(survey), {"material": result.as_dict()}
+
+
+def _add_melt(
+    survey: Survey, tracks: list[Track], joint_settings: MaterialSettings, collapse: float, rib_on: str,
+    areas_at: Mapping[str, me.AreasAt], pair: PairCheck | None, fit: TransmissionFit | None,
+    columns: dict[str, dict[str, np.ndarray]], reasons: dict[str, dict[str, np.ndarray]],
+    interface: dict[str, dict], document: dict, notes: list[str],
+) -> None:  # fmt: skip
+    """Add melt, collapse window, energy and ranges to columns, interface values and document."""
     temperature = melt_temperature(joint_settings, pair)
     rib = joint_settings.base if rib_on == "base" else joint_settings.cover
     expansion = (
@@ -112,7 +160,7 @@ def assess(
         if rib is not None and temperature is not None
         else assumed(1.15, "1", "no polymer named; melts take 5 to 25 % more room", 1.05, 1.25)
     )
-    grids = add_melt_columns(tracks, collapse, expansion, areas_at or {}, columns, reasons)
+    grids = add_melt_columns(tracks, collapse, expansion, areas_at, columns, reasons)
     everything = me.joined(grids) if grids else None
     window = collapse_window(tracks, survey, everything, expansion, joint_settings)
     document["melt"] = melt_section(tracks, columns, collapse, expansion, joint_settings)
@@ -133,14 +181,6 @@ def assess(
         )
     if chances is not None:
         document["uncertainty"] = chances.as_dict()
-    if joint_settings.cover is not None and joint_settings.cover.carbon:
-        notes.append(
-            f"The cover, {joint_settings.cover.name}, holds carbon, which absorbs the light: it can't be "
-            "welded through."
-        )
-    document["notes"] = notes
-    document["cautions"] = list(CAUTIONS)
-    return MaterialResult(columns, reasons, interface, document)
 
 
 def _pair(settings: MaterialSettings) -> PairCheck | None:

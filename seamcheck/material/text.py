@@ -32,7 +32,8 @@ def material_lines(section: Mapping) -> list[str]:
             lines += [f"    {limit}" for limit in pair["limits"]]
     if "transmission" in section:
         lines += _light(section["transmission"])
-    lines += _melt(section["melt"], section["window"])
+    if "window" in section:
+        lines += _melt(section["melt"], section["window"])
     if "energy" in section:
         lines += _energy(section["energy"])
     if "uncertainty" in section:

@@ -12,7 +12,7 @@ from jsonschema import Draft202012Validator
 from material_surveys import ring, run, survey
 
 from seamcheck.limits.quantities import REASONS
-from seamcheck.material import MaterialSettings, assess
+from seamcheck.material import MaterialSettings, add_to, assess
 from seamcheck.material.declarations import MATERIAL_QUANTITIES, MATERIAL_REASONS
 from seamcheck.material.text import material_lines
 
@@ -352,3 +352,24 @@ def test_the_section_follows_its_schema_and_reads_as_text(keys):
     if keys == tuple(PP):
         assert "Trial weld required" in text
         assert "make it" in text
+
+
+def test_a_flat_overlap_has_light_and_pair_but_no_melt():
+    found = assess(survey(run()), material(), 0.4, rib_on="none")
+    Draft202012Validator(SCHEMA).validate(json.loads(json.dumps(found.document)))
+    assert {"transmission", "pair"} <= set(found.document)
+    assert not {"melt", "window", "energy", "uncertainty"} & set(found.document)
+    assert set(found.columns["c1"]) == {"light_path", "transmission", "extinction"}
+    assert "no approval" in "\n".join(material_lines(found.document))
+
+
+def test_without_a_table_nothing_changes():
+    whole = survey(run())
+    for table in (None, {}):
+        same, extra = add_to(whole, table, "j1", 0.4, "base")
+        assert same is whole
+        assert extra == {}
+    more, extra = add_to(whole, {**PP, "joints": {"j2": {"plaques": []}}}, "j2", 0.4, "base")
+    assert "transmission" not in more.paths[0].columns
+    assert "trap_fill" in more.paths[0].columns
+    assert set(extra) == {"material"}
