@@ -1,0 +1,367 @@
+"""The review document: everything that a report shows, as plain values."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from importlib import resources
+from typing import Any
+
+import numpy as np
+
+from seamcheck import __version__
+from seamcheck.assembly.parts import Assembly, ModelFile, Part
+from seamcheck.errors import NotReviewed
+from seamcheck.limits.bounds import PathView, SeamView
+from seamcheck.limits.findings import NOT_REVIEWED, Finding, JointResult, Judgement
+from seamcheck.limits.quantities import QUANTITIES, REASONS
+from seamcheck.limits.rule import OFF, Rule
+from seamcheck.limits.rules import RULES
+from seamcheck.limits.settings import NUMBERS, Settings
+from seamcheck.limits.stretches import cell_lengths, weighted_median
+from seamcheck.report.cautions import CAUTIONS, MATERIAL_NOT_CHECKED, NOT_CHECKED
+from seamcheck.report.plain import number, numbers
+from seamcheck.survey.table import PathSurvey
+
+KIND, SCHEMA_VERSION = "seamcheck-review", 1
+
+
+def make_document(
+    assembly: Assembly,
+    joints: Sequence[JointResult],
+    judgement: Judgement,
+    settings: Settings,
+    notes: Sequence[str] = (),
+    view: Mapping[str, Any] | None = None,
+) -> dict[str, Any]:
+    """The review document of a model that was reviewed.
+
+    Parameters
+    ----------
+    assembly : as read
+    joints : as surveyed
+    judgement : of these joints under these settings
+    notes : what else was odd about the model, as sentences
+    view : section outlines and display meshes (report/view.py); passed through
+    """
+    parts = {part.id: part for part in assembly.parts}
+    document = _head(assembly.files, (*assembly.notes, *notes), judgement.verdict, None)
+    document["model"]["parts"] = [_part(part, joints) for part in assembly.parts]
+    document["joints"] = [_joint(joint, settings) for joint in joints]
+    document["findings"] = [_finding(f, parts) for f in judgement.findings]
+    document |= _tail(settings, judgement.waivers, _not_checked(joints, settings))
+    if view is not None:
+        document["view"] = view
+    return document
+
+
+def not_reviewed_document(
+    files: Sequence[ModelFile], reason: NotReviewed, settings: Settings, notes: Sequence[str] = ()
+) -> dict[str, Any]:
+    """The review document of a model that could not be reviewed."""
+    document = _head(files, notes, NOT_REVIEWED, {"code": reason.code, "message": reason.message})
+    return document | _tail(settings, (), ["Everything: the model was not reviewed."])
+
+
+def schema() -> dict[str, Any]:
+    """The JSON Schema (draft 2020-12) that every review document holds."""
+    import json
+
+    text = resources.files("seamcheck.report").joinpath("document_schema.json").read_text(encoding="utf-8")
+    return json.loads(text)
+
+
+def _head(
+    files: Sequence[ModelFile], notes: Sequence[str], verdict: str, reason: dict[str, str] | None
+) -> dict[str, Any]:
+    described = [
+        {"file": f.name, "sha256": f.sha256, "step_schema": f.step_schema, "length_unit": f.length_unit}
+        for f in files
+    ]
+    first = described[0] if described else {"file": "", "sha256": "", "step_schema": "", "length_unit": ""}
+    return {
+        "document": KIND,
+        "schema_version": SCHEMA_VERSION,
+        "seamcheck": __version__,
+        "model": {**first, "files": described, "parts": [], "notes": list(dict.fromkeys(notes))},
+        "verdict": verdict,
+        "reason": reason,
+        "joints": [],
+        "findings": [],
+    }
+
+
+def _tail(settings: Settings, waivers: Sequence[Mapping[str, Any]], not_checked: list[str]) -> dict[str, Any]:
+    return {
+        "limits": [entry for rule in _in_force(settings) for entry in _limits(rule, settings)],
+        "waivers": [_record(w) for w in waivers],
+        "settings": _settings(settings),
+        "reasons": dict(REASONS),
+        "not_checked": not_checked,
+        "cautions": list(CAUTIONS),
+    }
+
+
+def _part(part: Part, joints: Sequence[JointResult]) -> dict[str, Any]:
+    roles = [
+        role
+        for role, held in (
+            ("cover", any(part.id in j.cover for j in joints)),
+            ("base", any(part.id in j.base for j in joints)),
+        )
+        if held
+    ]
+    return {
+        "id": part.id,
+        "name": part.name,
+        "path": list(part.path),
+        "role": " and ".join(roles) or "other",
+        "kind": part.kind,
+        "solids": part.solids,
+        "faces": part.faces,
+        "file": part.file,
+        "notes": list(part.notes),
+    }
+
+
+def _joint(joint: JointResult, settings: Settings) -> dict[str, Any]:
+    seam = SeamView(joint.survey, settings)
+    survey = joint.survey
+    views = {view.path.id: view for view in seam.paths}
+    keys = _columns(survey.paths)
+    return {
+        "id": joint.id,
+        "cover": list(joint.cover),
+        "base": list(joint.base),
+        "rib_on": joint.rib_on,
+        "rib_part": survey.rib_part,
+        "beam": numbers(joint.beam),
+        "modelled_state": joint.modelled_state,
+        "why": list(joint.why),
+        "length_mm": number(sum(path.length for path in survey.paths)),
+        "summary": {key: _summary(seam.pooled(key), _weights(survey.paths)) for key in keys},
+        "junctions": {name: numbers(place) for name, place in sorted(survey.junctions.items())},
+        "interruptions": [
+            {
+                "length_mm": number(gap.length),
+                "at": numbers(gap.at),
+                "contours": sorted({name for name, _ in gap.ends}),
+            }
+            for gap in survey.interruptions
+        ],
+        "contours": [_contour(path, views.get(path.id)) for path in survey.paths],
+        "interface": {key: _record(entry) for key, entry in sorted(survey.interface.items())},
+        **joint.extra,
+    }
+
+
+def _columns(paths: Sequence[PathSurvey]) -> list[str]:
+    """Keys of all columns: in the order of their declaration, then what others added."""
+    present = {key for path in paths for key in path.columns}
+    return [key for key in QUANTITIES if key in present] + sorted(present - set(QUANTITIES))
+
+
+def _weights(paths: Sequence[PathSurvey]) -> np.ndarray:
+    cells = [cell_lengths(p.s, p.length, p.closed) for p in paths if len(p.s)]
+    return np.concatenate(cells) if cells else np.zeros(0)
+
+
+def _summary(values: np.ndarray, weights: np.ndarray) -> dict[str, float | None] | None:
+    """Least, median (by length of seam) and largest; None where nothing was measured."""
+    known = np.isfinite(values)
+    if not known.any():
+        return None
+    return {
+        "min": number(float(values[known].min())),
+        "median": number(weighted_median(values, weights)),
+        "max": number(float(values[known].max())),
+    }
+
+
+def _contour(path: PathSurvey, view: PathView | None) -> dict[str, Any]:
+    keys = _columns([path])
+    weights = _weights([path])
+    return {
+        "id": path.id,
+        "closed": path.closed,
+        "length_mm": number(path.length),
+        "ends": list(path.ends),
+        "junctions": [end.partition(":")[2] for end in path.ends if end.startswith("junction:")],
+        "stations": {
+            "s": numbers(path.s),
+            **{axis: numbers(path.points[:, i]) for i, axis in enumerate("xyz")},
+            "u": numbers(path.u),
+            **{key: numbers(path.columns[key]) for key in keys},
+        },
+        "unmeasured": [run for key in keys for run in _unmeasured(path, key)],
+        "summary": {key: _summary(np.asarray(path.columns[key], dtype=float), weights) for key in keys},
+        "bounds": [] if view is None else _bounds(view),
+    }
+
+
+def _unmeasured(path: PathSurvey, key: str) -> list[dict[str, Any]]:
+    """Runs of stations where a column has no value, by reason; from and to are the first and last station."""
+    missing = ~np.isfinite(np.asarray(path.columns[key], dtype=float))
+    if not missing.any():
+        return []
+    reasons = path.reasons.get(key)
+    why = np.full(len(missing), "") if reasons is None else np.asarray(reasons).astype(str)
+    why = np.where(missing, np.where(why == "", "unknown", why), "")
+    starts = np.flatnonzero(np.append(True, why[1:] != why[:-1]))
+    ends = np.append(starts[1:], len(why)) - 1
+    return [
+        {"column": key, "from_s": number(path.s[a]), "to_s": number(path.s[b]), "why": str(why[a])}
+        for a, b in zip(starts, ends, strict=True)
+        if why[a]
+    ]
+
+
+def _bounds(view: PathView) -> list[dict[str, Any]]:
+    """What each rule compares along this path: a number, or one for every station where the bound changes."""
+    result = []
+    for rule in _in_force(view.seam.settings):
+        if view.seam.settings.severity(rule.key) == OFF:
+            continue
+        for check in rule.checks:
+            if check.column not in view.path.columns:
+                continue
+            sides = {"low": None, "high": None}
+            for side, bound in (("low", check.lower), ("high", check.upper)):
+                if bound is not None:
+                    sides[side] = _constant_or_list(view.bound(rule, check, bound))
+            result.append({"rule": rule.key, "column": check.column, "quantity": check.judged, **sides})
+    return result
+
+
+def _constant_or_list(values: np.ndarray) -> Any:
+    plain = numbers(values)
+    return plain[0] if all(v == plain[0] for v in plain) else plain
+
+
+def _record(entry: Mapping[str, Any]) -> dict[str, Any]:
+    """A mapping as plain values, its numbers rounded."""
+    return {key: _plain(value) for key, value in entry.items()}
+
+
+def _plain(value: Any) -> Any:
+    if isinstance(value, np.ndarray):
+        return numbers(value)
+    if isinstance(value, bool) or value is None or isinstance(value, str):
+        return value
+    if isinstance(value, np.integer | int):
+        return int(value)
+    if isinstance(value, np.floating | float):
+        return number(float(value))
+    if isinstance(value, Mapping):
+        return {str(k): _plain(v) for k, v in value.items()}
+    if isinstance(value, list | tuple):
+        return [_plain(v) for v in value]
+    raise TypeError(f"{value!r} can't stand in the review document")
+
+
+def _finding(f: Finding, parts: Mapping[str, Part]) -> dict[str, Any]:
+    return {
+        "id": f.id,
+        "rule": f.rule,
+        "severity": f.severity,
+        "quantity": f.quantity,
+        "column": f.column or None,
+        "value": number(f.value),
+        "limit": number(f.limit),
+        "unit": f.unit,
+        "margin": number(f.margin),
+        "joint": f.joint,
+        "contour": f.contour,
+        "at": None if f.at is None else [number(c) for c in f.at],
+        "station": f.station,
+        "from_s": number(f.from_s),
+        "to_s": number(f.to_s),
+        "length_mm": number(f.length_mm),
+        "faces": [_face(part, face, parts) for part, face in f.faces],
+        "message": f.message,
+        "harm": f.harm,
+        "remedy": f.remedy,
+        "also": list(f.also),
+        "waived": None if f.waived is None else dict(f.waived),
+    }
+
+
+def _face(part_id: str, face: int, parts: Mapping[str, Part]) -> dict[str, Any]:
+    part = parts.get(part_id)
+    entity = part.entities[face] if part is not None and face < len(part.entities) else None
+    return {
+        "part": part_id,
+        "face": face,
+        "step_entity": None if entity is None else f"#{entity.number}",
+        "line": None if entity is None else entity.line,
+    }
+
+
+def _in_force(settings: Settings) -> list[Rule]:
+    """All rules; those about the material only where the settings name one."""
+    return [rule for rule in RULES.values() if not rule.optional or settings.material is not None]
+
+
+def _limits(rule: Rule, settings: Settings) -> list[dict[str, Any]]:
+    """One entry for each number of a rule; one without a number for a rule that has none."""
+    shared = {
+        "rule": rule.key,
+        "title": rule.title,
+        "severity": settings.severity(rule.key),
+        "quantity": rule.quantities[0],
+        "fails": rule.fails,
+    }
+    standing = {"standing": rule.standing, "standing_text": rule.standing_text}
+    if not rule.limits:
+        origin = settings.origin(f"{rule.key}.severity")
+        return [
+            {
+                **shared,
+                "name": None,
+                "value": None,
+                "unit": rule.unit,
+                "what": rule.what,
+                **standing,
+                "from": origin,
+            }
+        ]
+    return [
+        {
+            **shared,
+            "name": limit.name,
+            "value": number(settings.limit(rule.key, limit.name)),
+            "unit": limit.unit,
+            "what": limit.what,
+            **standing,
+            "from": settings.origin(f"{rule.key}.{limit.name}"),
+        }
+        for limit in rule.limits
+    ]
+
+
+def _settings(settings: Settings) -> dict[str, Any]:
+    return {
+        **{f"{n.attribute}_mm": number(getattr(settings, n.attribute)) for n in NUMBERS.values()},
+        "cover": settings.cover,
+        "base": settings.base,
+        "beam": None if settings.beam is None else [number(c) for c in settings.beam],
+        "file": settings.file or None,
+        "from": {key: origin for key, origin in sorted(settings.origins.items())},
+    }
+
+
+def _not_checked(joints: Sequence[JointResult], settings: Settings) -> list[str]:
+    items = []
+    for rule in _in_force(settings):
+        if settings.severity(rule.key) == OFF:
+            items.append(f"{rule.title}: switched off in the settings.")
+    if any("free_travel" not in joint.survey.interface for joint in joints):
+        items.append(
+            "Free travel away from the seam: the cover was followed only within the sections, not over the "
+            "whole "
+            "interface."
+        )
+    for joint in joints:
+        if joint.rib_on == "none":
+            items.append(f"Rib, flash traps and travel of {joint.id}: there is no weld rib to measure.")
+    unknown_material = [] if all("material" in joint.extra for joint in joints) else [MATERIAL_NOT_CHECKED]
+    return [*items, *unknown_material, *NOT_CHECKED]

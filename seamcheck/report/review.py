@@ -1,0 +1,162 @@
+"""The Review: the review document with names for what people ask of it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+
+from seamcheck.errors import UsageError
+from seamcheck.limits.findings import Finding
+from seamcheck.report.plain import to_json
+
+EXIT_CODES = {"pass": 0, "attention": 0, "fail": 1, "not-reviewed": 2}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ContourReview:
+    """One path of a seam as measured.
+
+    Attributes
+    ----------
+    joint, id : ids in the document
+    closed : whether the path returns to its start
+    length : mm
+    s : (n,) mm; points : (n, 3) mm; u : (n, 3) unit vectors, outward
+    columns : key of a quantity -> (n,) float, NaN where not measured
+    unmeasured : runs without a value: {"column", "from_s", "to_s", "why"}
+    """
+
+    joint: str
+    id: str
+    closed: bool
+    length: float
+    s: np.ndarray
+    points: np.ndarray
+    u: np.ndarray
+    columns: Mapping[str, np.ndarray]
+    unmeasured: tuple[Mapping[str, Any], ...]
+
+    def __getitem__(self, quantity: str) -> np.ndarray:
+        """The column of a quantity, (n,) float, NaN where not measured."""
+        return self.columns[quantity]
+
+
+class Review:
+    """One review of one model.
+
+    Everything comes from ``document``, a dict of plain values that holds the schema shipped with the package.
+    """
+
+    def __init__(self, document: Mapping[str, Any]) -> None:
+        if not isinstance(document, Mapping) or document.get("document") != "seamcheck-review":
+            raise UsageError('This is not a review document: it lacks "document": "seamcheck-review".')
+        if document.get("schema_version") != 1:
+            raise UsageError(
+                f"This review document has schema version {document.get('schema_version')!r}; this seamcheck "
+                "reads version 1."
+            )
+        self.document = dict(document)
+
+    @classmethod
+    def from_json(cls, text: str) -> Review:
+        """A review from the text that ``to_json`` gave; UsageError where it is something else."""
+        try:
+            return cls(json.loads(text))
+        except json.JSONDecodeError as why:
+            raise UsageError(f"This is not JSON (line {why.lineno}: {why.msg}).") from None
+
+    def to_json(self) -> str:
+        """The document as JSON text, the same bytes for the same review."""
+        return to_json(self.document)
+
+    @property
+    def verdict(self) -> str:
+        """'pass', 'attention', 'fail' or 'not-reviewed'."""
+        return str(self.document["verdict"])
+
+    @property
+    def exit_code(self) -> int:
+        """0 within limits, 1 a limit is broken, 2 not reviewed."""
+        return EXIT_CODES[self.verdict]
+
+    @property
+    def reason(self) -> Mapping[str, str] | None:
+        """{"code", "message"} where the model was not reviewed."""
+        return self.document["reason"]
+
+    @cached_property
+    def findings(self) -> tuple[Finding, ...]:
+        """All findings, waived ones as well."""
+        return tuple(_finding(record) for record in self.document["findings"])
+
+    @cached_property
+    def contours(self) -> tuple[ContourReview, ...]:
+        """All paths of all joints, with numpy arrays."""
+        return tuple(
+            _contour(joint["id"], contour)
+            for joint in self.document["joints"]
+            for contour in joint["contours"]
+        )
+
+    @property
+    def length(self) -> float:
+        """Length of all seams together, mm."""
+        return float(sum(joint["length_mm"] or 0.0 for joint in self.document["joints"]))
+
+    def __repr__(self) -> str:
+        name = self.document["model"]["file"]
+        count = len(self.document["findings"])
+        return f"<Review of {name!r}: {self.verdict}, {count} finding{'' if count == 1 else 's'}>"
+
+
+def _finding(record: Mapping[str, Any]) -> Finding:
+    at = record["at"]
+    return Finding(
+        id=record["id"],
+        rule=record["rule"],
+        severity=record["severity"],
+        quantity=record["quantity"],
+        column=record.get("column") or "",
+        value=record["value"],
+        limit=record["limit"],
+        unit=record["unit"],
+        margin=record["margin"],
+        joint=record["joint"],
+        contour=record["contour"],
+        at=None if at is None else (at[0], at[1], at[2]),
+        station=record.get("station"),
+        from_s=record["from_s"],
+        to_s=record["to_s"],
+        length_mm=record["length_mm"],
+        faces=tuple((face["part"], face["face"]) for face in record["faces"]),
+        message=record["message"],
+        harm=record["harm"],
+        remedy=record["remedy"],
+        also=tuple(record.get("also", ())),
+        waived=record["waived"],
+    )
+
+
+def _contour(joint: str, record: Mapping[str, Any]) -> ContourReview:
+    stations = record["stations"]
+    columns = {
+        key: np.array([np.nan if v is None else v for v in values], dtype=float)
+        for key, values in stations.items()
+        if key not in ("s", "x", "y", "z", "u")
+    }
+    return ContourReview(
+        joint=joint,
+        id=record["id"],
+        closed=record["closed"],
+        length=record["length_mm"],
+        s=np.array(stations["s"], dtype=float),
+        points=np.column_stack([np.array(stations[axis], dtype=float) for axis in "xyz"]),
+        u=np.array(stations["u"], dtype=float).reshape(-1, 3),
+        columns=columns,
+        unmeasured=tuple(record["unmeasured"]),
+    )
