@@ -24,13 +24,17 @@ SHORT_CAUTION = (
     "Pressure-tight, medical and other safety-related parts need a validated process."
 )
 
+MATERIAL_NOT_CHECKED = (
+    "Whether the cover lets the laser's light pass, its colour, and whether both materials weld to each "
+    "other: the "
+    "settings name no materials."
+)
+
 NOT_CHECKED: tuple[str, ...] = (
     "Ejector marks, gates, parting lines, weld lines, textures and engravings over the seam or on the rib: "
     "usually "
     "not in CAD.",
     "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its nominal dimensions.",
-    "Whether the cover lets the laser's light pass, its colour, and whether both materials weld to each "
-    "other.",
     "Moisture, fibre orientation and the parts' state after moulding.",
     "Beam angle, refraction and the spot of the laser: the light is taken as parallel to the beam direction.",
     "The clamp itself and the nest below the base: their reach, force and shadow.",

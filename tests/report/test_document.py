@@ -15,7 +15,7 @@ import seamcheck.report.schema as schema_module
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.errors import REASONS, NotReviewed, UsageError
 from seamcheck.limits.judge import judge
-from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.limits.quantities import MEASURED
 from seamcheck.limits.settings import Settings
 from seamcheck.limits.settings_file import parse_settings
 from seamcheck.report.document import make_document, not_reviewed_document, schema
@@ -26,12 +26,11 @@ FILE = ModelFile("station.step", "ab" * 32, "AP214", "mm")
 
 
 def assembly(names=("case", "lid")):
-    parts = tuple(
-        Part(f"p{i}", name, ("station", name), "solid", None, 1, 8, entities=(*[None] * 3, Entity(120 + i, 40), None,
-             Entity(220 + i, 90)))
-        for i, name in enumerate(names, 1)
-    )  # fmt: skip
-    return Assembly((FILE,), parts)
+    parts = []
+    for i, name in enumerate(names, 1):
+        entities = (None, None, None, Entity(120 + i, 40), None, Entity(220 + i, 90), None, None)
+        parts.append(Part(f"p{i}", name, ("station", name), "solid", None, 1, 8, entities=entities))
+    return Assembly((FILE,), tuple(parts))
 
 
 def document(*joints, settings=None, **more):
@@ -70,7 +69,6 @@ def test_the_shipped_schema_is_the_one_made_from_the_declarations():
 def test_every_document_holds_the_schema(spoiled):
     doc = document(spoiled)
     check(doc)
-    assert doc["findings"]
 
 
 @pytest.mark.parametrize("code", REASONS)
@@ -229,7 +227,7 @@ def test_a_review_gives_arrays():
     contour = review.contours[0]
     assert contour.points.shape == (240, 3)
     assert np.isnan(contour["clamp_land"]).sum() == 9
-    assert set(contour.columns) == {k for k, q in QUANTITIES.items() if q.per == "station"}
+    assert set(contour.columns) == {k for k, q in MEASURED.items() if q.per == "station"}
     assert review.length == 120.0
 
 
