@@ -4,7 +4,7 @@ import uPlot from "uplot";
 
 import type { Atlas } from "./atlas";
 import { clear, h, px, svg, theme, whenNear } from "./dom";
-import type { Band, Finding } from "./types";
+import type { Band, Edge, Finding, Side } from "./types";
 import type { Place, Walk } from "./walk";
 
 const HEIGHT = 132;
@@ -22,7 +22,7 @@ export class Charts {
     clear(this.judged);
     clear(this.further);
     this.charts = [];
-    const columns = [...new Set(this.walk.facts.bands.map((b) => b.column))].filter((c) => this.isThere(c));
+    const columns = [...new Set(this.walk.facts.bands.flatMap((b) => b.columns))].filter((c) => this.isThere(c));
     const rest = Object.keys(this.atlas.payload.quantities).filter((c) => !columns.includes(c) && this.isThere(c));
     for (const [host, list] of [[this.judged, columns], [this.further, rest]] as const) {
       for (const column of list) {
@@ -57,16 +57,17 @@ class Chart {
   private readonly cursor = h("div", { class: "chart-cursor", "aria-hidden": true });
   private plot: uPlot | null = null;
   private drawNow: () => void = () => undefined;
-  private readonly bands: Band[];
+  private readonly edges: Edge[];
   private readonly findings: Finding[];
 
   constructor(private readonly column: string, private readonly atlas: Atlas, private readonly walk: Walk) {
-    this.bands = walk.facts.bands.filter((b) => b.column === column && (b.low !== null || b.high !== null));
-    const rules = new Set(walk.facts.bands.filter((b) => b.column === column).map((b) => b.rule));
-    this.findings = atlas.payload.findings.filter((f) => f.joint === walk.joint.id && (f.quantity === column || rules.has(f.rule)));
+    const bands: Band[] = walk.facts.bands.filter((b) => b.columns.includes(column));
+    this.edges = bands.flatMap((b) => b.edges).filter((e) => e.judged === column);
+    const rules = new Set(bands.map((b) => b.rule));
+    this.findings = atlas.payload.findings.filter((f) => f.joint === walk.joint.id && (f.quantity === column || (rules.has(f.rule) && !bands.some((b) => b.columns.length > 1))));
     const words = atlas.words;
     const title = words.title(column);
-    const limits = walk.facts.bands.filter((b) => b.column === column && b.words).map((b) => `${b.title.toLowerCase()}: ${b.words}`);
+    const limits = bands.filter((b) => b.words).map((b) => `${b.title.toLowerCase()}: ${b.words}`);
     const unit = words.unit(column);
     this.root = h("figure", { class: "chart", "data-column": column },
       h("figcaption", null,
@@ -104,12 +105,32 @@ class Chart {
   private range(ys: (number | null)[]): [number, number] {
     const known = ys.filter((y): y is number => y !== null);
     let [low, high] = [Math.min(...known), Math.max(...known)];
-    for (const band of this.bands) {
-      if (band.low !== null) { low = Math.min(low, band.low); high = Math.max(high, band.low); }
-      if (band.high !== null && band.high - high < 2 * Math.max(high - low, Math.abs(high) * 0.3)) high = Math.max(high, band.high);
+    for (const edge of this.edges) {
+      const floor = least(edge.low), roof = most(edge.high);
+      if (floor !== null) { low = Math.min(low, floor); high = Math.max(high, floor); }
+      if (roof !== null && roof - high < 2 * Math.max(high - low, Math.abs(high) * 0.3)) { high = Math.max(high, roof); low = Math.min(low, roof); }
     }
-    const pad = Math.max((high - low) * 0.12, Math.abs(high) * 0.01, 0.005);
+    const pad = Math.max((high - low) * 0.12, Math.abs(high) * 0.02, 0.01);
     return [low - pad, high + pad];
+  }
+
+  /** A bound as pixel points along the chart; a straight line where it is the same everywhere. */
+  private line(u: uPlot, side: Side): [number, number][] {
+    const { left, width } = u.bbox;
+    if (side === null) return [];
+    if (typeof side === "number") {
+      const y = u.valToPos(side, "y", true);
+      return [[left, y], [left + width, y]];
+    }
+    const result: [number, number][] = [];
+    const { stretches } = this.walk.stretches();
+    for (const { contour, start } of stretches) {
+      const path = this.walk.joint.contours[contour];
+      side[path.id]?.forEach((value, i) => {
+        if (value !== null) result.push([u.valToPos(start + path.stations.s[i], "x", true), u.valToPos(value, "y", true)]);
+      });
+    }
+    return result;
   }
 
   private draw(): void {
@@ -125,10 +146,10 @@ class Chart {
       axes: [
         { stroke: () => theme("soft"), grid: { show: false }, ticks: { stroke: () => theme("line"), size: 4 }, size: 22, font: FONT, gap: 3 },
         { stroke: () => theme("soft"), grid: { stroke: () => theme("line"), width: 1 }, ticks: { show: false }, size: 52, font: FONT, space: 26,
-          values: (_, ticks) => { const step = ticks.length > 1 ? Math.abs(ticks[1] - ticks[0]) : 1; const d = Math.min(decimals, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9))); return ticks.map((t) => t.toFixed(d)); } },
+          values: (_, ticks) => { const d = digits(ticks, decimals); return ticks.map((t) => t.toFixed(d)); } },
       ],
       series: [{}, { stroke: () => theme("ink"), width: 1.6, points: { show: false }, spanGaps: false }],
-      hooks: { drawAxes: [(u) => this.drawBands(u)], draw: [(u) => this.drawFindings(u)], setScale: [() => this.show()], ready: [(u) => this.listen(u)] },
+      hooks: { drawAxes: [(u) => this.drawBands(u)], draw: [(u) => { this.drawFindings(u); this.show(); }], ready: [(u) => this.listen(u)] },
     };
     this.plot = new uPlot(options, data as uPlot.AlignedData, this.plotHost);
     this.plot.over.append(this.cursor);
@@ -164,35 +185,34 @@ class Chart {
     ctx.beginPath();
     ctx.rect(left, top, width, height);
     ctx.clip();
-    for (const band of this.bands) {
-      for (const [bound, below] of [[band.low, true], [band.high, false]] as const) {
-        if (bound === null) continue;
-        const y = u.valToPos(bound, "y", true);
-        const [y0, y1] = below ? [y, top + height] : [top, y];
-        if (y1 > y0) {
-          ctx.globalAlpha = 0.5;
-          ctx.fillStyle = theme("outside");
-          ctx.fillRect(left, y0, width, y1 - y0);
-          ctx.globalAlpha = 0.55;
-          ctx.strokeStyle = theme("outside-line");
-          ctx.lineWidth = devicePixelRatio * 0.7;
-          ctx.save();
-          ctx.beginPath();
-          ctx.rect(left, y0, width, y1 - y0);
-          ctx.clip();
-          ctx.beginPath();
-          const gap = 7 * devicePixelRatio;
-          for (let x = left - height; x < left + width; x += gap) { ctx.moveTo(x, top + height); ctx.lineTo(x + height, top); }
-          ctx.stroke();
-          ctx.restore();
-        }
-        ctx.globalAlpha = 1;
+    for (const edge of this.edges) {
+      for (const [side, below] of [[edge.low, true], [edge.high, false]] as const) {
+        const line = this.line(u, side);
+        if (line.length < 2) continue;
+        const far = below ? top + height : top;
+        ctx.save();
+        ctx.beginPath();
+        line.forEach(([x, y], i) => (i ? ctx.lineTo(x, y) : ctx.moveTo(x, y)));
+        ctx.lineTo(line[line.length - 1][0], far);
+        ctx.lineTo(line[0][0], far);
+        ctx.closePath();
+        ctx.clip();
+        ctx.globalAlpha = 0.5;
+        ctx.fillStyle = theme("outside");
+        ctx.fillRect(left, top, width, height);
+        ctx.globalAlpha = 0.55;
+        ctx.strokeStyle = theme("outside-line");
+        ctx.lineWidth = devicePixelRatio * 0.7;
+        ctx.beginPath();
+        const gap = 7 * devicePixelRatio;
+        for (let x = left - height; x < left + width; x += gap) { ctx.moveTo(x, top + height); ctx.lineTo(x + height, top); }
+        ctx.stroke();
+        ctx.restore();
         ctx.strokeStyle = theme("limit");
         ctx.lineWidth = 1.3 * devicePixelRatio;
         ctx.setLineDash([6 * devicePixelRatio, 3 * devicePixelRatio]);
         ctx.beginPath();
-        ctx.moveTo(left, y);
-        ctx.lineTo(left + width, y);
+        line.forEach(([x, y], i) => (i ? ctx.lineTo(x, y) : ctx.moveTo(x, y)));
         ctx.stroke();
         ctx.setLineDash([]);
       }
@@ -207,6 +227,7 @@ class Chart {
     const sharp = devicePixelRatio;
     ctx.save();
     ctx.font = `600 ${11 * sharp}px ${FAMILY}`;
+    const labels: { x: number; text: string; colour: string }[] = [];
     for (const finding of this.findings) {
       const k = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
       if (k < 0 || finding.from_s === null || finding.to_s === null || finding.severity === "note") continue;
@@ -217,8 +238,16 @@ class Chart {
         if (x1 < u.bbox.left || x0 > u.bbox.left + u.bbox.width) continue;
         ctx.fillStyle = theme(finding.waived ? "waived" : finding.severity === "must-fix" ? "broken" : "near");
         ctx.fillRect(x0, top + height - 4 * sharp, x1 - x0, 4 * sharp);
-        ctx.fillText(String(finding.n), (x0 + x1) / 2 - 3 * sharp, top + 11 * sharp);
+        const x = (x0 + x1) / 2;
+        const same = labels.find((label) => Math.abs(label.x - x) < 14 * sharp);
+        if (same) same.text += `·${finding.n}`;
+        else labels.push({ x, text: String(finding.n), colour: String(ctx.fillStyle) });
       }
+    }
+    ctx.textAlign = "center";
+    for (const { x, text, colour } of labels) {
+      ctx.fillStyle = colour;
+      ctx.fillText(text, x, top + 11 * sharp);
     }
     ctx.restore();
   }
@@ -235,8 +264,8 @@ class Chart {
       // The square root keeps rare values in sight beside the common one.
       root.append(svg("rect", { class: "bin", x: 4, y: px(8 + inner - (i + 1) * bin), width: px(Math.max(2, 60 * Math.sqrt(count / most))), height: px(bin - 0.7) }));
     });
-    for (const band of this.bands) for (const bound of [band.low, band.high]) {
-      if (bound === null || bound < low || bound > high) continue;
+    for (const edge of this.edges) for (const bound of [edge.low, edge.high]) {
+      if (typeof bound !== "number" || bound < low || bound > high) continue;
       const y = 8 + inner * (1 - (bound - low) / (high - low));
       root.append(svg("line", { class: "bin-limit", x1: 0, x2: 74, y1: px(y), y2: px(y) }));
     }
@@ -251,7 +280,7 @@ class Chart {
     this.here.dataset.value = String(value);
     if (!this.plot) return;
     const x = this.plot.valToPos(this.walk.unrolled, "x");
-    const shown = x >= -1 && x <= this.plot.over.clientWidth + 1;
+    const shown = x >= -1 && x <= this.plot.bbox.width / uPlot.pxRatio + 1;
     this.cursor.hidden = !shown;
     this.cursor.style.transform = `translateX(${px(x)}px)`;
     this.cursor.dataset.s = this.walk.unrolled.toFixed(4);
@@ -262,7 +291,7 @@ class Chart {
   forPrint(width: number): void {
     this.drawNow();
     this.printing = true;
-    this.plot?.setSize({ width, height: 104 });
+    this.plot?.setSize({ width, height: 118 });
   }
 
   forScreen(): void {
@@ -273,6 +302,16 @@ class Chart {
 
   remove(): void { this.plot?.destroy(); }
 }
+
+/** As few decimals as tell the ticks apart truly. */
+function digits(ticks: number[], most: number): number {
+  for (let d = 0; d < most; d++) if (ticks.every((t) => Math.abs(Number(t.toFixed(d)) - t) < 1e-9)) return d;
+  return most;
+}
+
+const values = (side: Side): number[] => (side === null ? [] : typeof side === "number" ? [side] : Object.values(side).flat().filter((v): v is number => v !== null));
+const least = (side: Side): number | null => (values(side).length ? Math.min(...values(side)) : null);
+const most = (side: Side): number | null => (values(side).length ? Math.max(...values(side)) : null);
 
 const FAMILY = '"Barlow Semi Condensed", "Arial Narrow", sans-serif';
 const FONT = `500 12px ${FAMILY}`;

@@ -73,12 +73,13 @@ async function start(): Promise<void> {
   wireTheme(() => { plan.draw(); charts.retheme(); space.retheme(); });
   addEventListener("beforeprint", () => {
     document.documentElement.dataset.print = "yes";
-    for (const draw of sheets) draw();
+    for (const sheet of sheets) sheet.forPrint();
     plan.draw(true);
-    charts.forPrint(560);
+    charts.forPrint(270);
   });
   addEventListener("afterprint", () => {
     delete document.documentElement.dataset.print;
+    for (const sheet of sheets) sheet.forScreen();
     plan.draw();
     charts.forScreen();
   });
@@ -181,17 +182,23 @@ function markList(walk: Walk): void {
   }
 }
 
+interface Sheet { draw: () => void; forPrint: () => void; forScreen: () => void }
+
 /** The section drawing of every finding, drawn when it comes near the window or before printing. */
-function drawSheets(atlas: Atlas): (() => void)[] {
-  return [...document.querySelectorAll<HTMLElement>("[data-sheet]")].map((host) => {
+function drawSheets(atlas: Atlas): Sheet[] {
+  return [...document.querySelectorAll<HTMLElement>("[data-sheet]")].flatMap((host) => {
     const finding = atlas.payload.findings.find((f) => String(f.n) === host.dataset.sheet)!;
-    if (finding.station === null) return () => undefined;
-    return whenNear(host, () => {
-      const joint = atlas.payload.joints.findIndex((j) => j.id === finding.joint);
-      const contour = atlas.payload.joints[joint].contours.findIndex((c) => c.id === finding.contour);
-      const place = { joint, contour, station: finding.station! };
-      host.append(sectionSvg(atlas, place, 660, 430, `sheet${finding.n}`, true), h("figcaption", null, caption(atlas, place)));
-    });
+    if (finding.station === null) return [];
+    const joint = atlas.payload.joints.findIndex((j) => j.id === finding.joint);
+    const contour = atlas.payload.joints[joint].contours.findIndex((c) => c.id === finding.contour);
+    const place = { joint, contour, station: finding.station };
+    const put = (width: number, height: number) => {
+      clear(host);
+      host.append(sectionSvg(atlas, place, width, height, `sheet${finding.n}`, true), h("figcaption", null, caption(atlas, place)));
+    };
+    const screen = () => put(Math.max(340, Math.min(760, host.getBoundingClientRect().width || 660)), 400);
+    const draw = whenNear(host, screen);
+    return [{ draw, forPrint: () => { draw(); put(450, 330); }, forScreen: screen }];
   });
 }
 

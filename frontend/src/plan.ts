@@ -4,10 +4,8 @@ import type { Atlas } from "./atlas";
 import { clear, h, px, svg, theme } from "./dom";
 import { flat, planeOf, type Plane, type Vec } from "./project";
 import { paint, raster } from "./relief";
-import { BROKEN, NEAR, UNKNOWN, WAIVED, type Contour, type Finding } from "./types";
+import { BROKEN, STATE_NAME, type Contour, type Finding } from "./types";
 import type { Place, Walk } from "./walk";
-
-const STATE_CLASS: Record<number, string> = { [UNKNOWN]: "unknown", 1: "within", [NEAR]: "near", [BROKEN]: "broken", [WAIVED]: "waived" };
 
 interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
 
@@ -101,7 +99,7 @@ export class Plan {
         const last = to + 1 < all.length ? to + 1 : to;
         const run = all.slice(from, last + 1);
         if (contour.closed && to === all.length - 1) run.push(all[0]);
-        this.overlay.append(svg("path", { class: `seam ${STATE_CLASS[state]}`, d: line(run, false) }));
+        this.overlay.append(svg("path", { class: `seam ${STATE_NAME[state]}`, d: line(run, false) }));
         if (state === BROKEN) this.overlay.append(svg("path", { class: "seam broken-core", d: line(run, false) }));
       }
     }

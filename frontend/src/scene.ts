@@ -11,11 +11,11 @@ import type { Atlas } from "./atlas";
 import { clear, h, motionIsReduced, theme } from "./dom";
 import { points } from "./plan";
 import { planeOf } from "./project";
-import { BROKEN, NEAR, UNKNOWN, WAIVED } from "./types";
+import { BROKEN, LOOK, NEAR, WAIVED } from "./types";
 import type { Mesh } from "./unpack";
 import type { Place, Walk } from "./walk";
 
-const STATE_COLOUR: Record<number, string> = { [UNKNOWN]: "quiet", 1: "within", [NEAR]: "near", [BROKEN]: "broken", [WAIVED]: "waived" };
+const STATE_COLOUR = ["quiet", "within", "near", "broken", "waived", "near", "within"];
 
 export class Scene {
   private readonly renderer: WebGLRenderer;
@@ -368,9 +368,9 @@ function edgeGeometry(mesh: Mesh): BufferGeometry {
 /** A band round the mid-line, coloured by the worst state of every station; broken stretches are thicker. */
 function tube(at: Vector3[], u: Vector3[], v: Vector3, radius: number, states: Uint8Array, closed: boolean): Body {
   const ring = 8, xyz: number[] = [], colours: number[] = [], index: number[] = [];
-  const palette = [0, 1, 2, 3, 4].map((state) => new Color(theme(STATE_COLOUR[state])));
+  const palette = STATE_COLOUR.map((name) => new Color(theme(name)));
   at.forEach((p, i) => {
-    const thick = states[i] >= BROKEN ? 1.5 : states[i] === NEAR ? 1.15 : 0.85;
+    const thick = states[i] === BROKEN || states[i] === WAIVED ? 1.5 : states[i] === LOOK ? 1.3 : states[i] === NEAR ? 1.1 : 0.85;
     const colour = palette[states[i]];
     for (let k = 0; k < ring; k++) {
       const angle = (k / ring) * 2 * Math.PI;

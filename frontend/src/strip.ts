@@ -2,12 +2,13 @@
 
 import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
-import { BROKEN, NEAR, UNKNOWN, WAIVED, type Finding, type Runs } from "./types";
+import { STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
 import { covers, type Place, type Walk } from "./walk";
 import { MARK } from "./words";
 
-const CLASS: Record<number, string> = { [UNKNOWN]: "unknown", 1: "within", [NEAR]: "near", [BROKEN]: "broken", [WAIVED]: "waived" };
-const WORD: Record<number, string> = { [UNKNOWN]: "not measured", 1: "within", [NEAR]: "close to the limit", [BROKEN]: "limit broken", [WAIVED]: "broken, waived" };
+const WORD = ["not measured", "within", "close to the limit", "limit broken", "broken, waived", "to be looked at", "noted"];
+/** State -> top and height of its mark in a row 14 high: the graver, the taller. */
+const TALL = [[6.5, 1.5], [5.5, 3], [4, 6], [0, 14], [1.5, 11], [2, 10], [4.5, 5]];
 const WIDE = 1000; // units of the tracks' own drawing width
 
 export class Strip {
@@ -56,7 +57,7 @@ export class Strip {
       for (let s = 0; s <= own + 1e-6; s += step / 5) {
         const major = Math.abs(s / step - Math.round(s / step)) < 1e-6;
         ruler.append(svg("line", { class: "ruler-line", x1: px(X(start + s)), x2: px(X(start + s)), y1: major ? 20 : 25, y2: 29 }));
-        if (major && own - s > step * 0.3) numbers.append(at(h("span", null, `${Math.round(s)}`), X(start + s)));
+        if (major && own - s > step * 0.45) numbers.append(at(h("span", null, `${Math.round(s)}`), X(start + s)));
       }
       if (length > 0 && own > step) numbers.append(at(h("span", { class: "end" }, own.toFixed(1)), X(start + own)));
       if (stretches.length > 1) numbers.append(at(h("b", null, joint.contours[contour].id), X(start + own / 2)));
@@ -64,7 +65,11 @@ export class Strip {
     }
     board.append(h("div", { class: "strip-head" }, "unrolled seam, mm"), h("div", { class: "track ruler-track" }, ruler, numbers, this.marks(X)), h("div", { class: "strip-head end" }, "here · limit"));
 
-    facts.bands.forEach((band, k) => {
+    const isFirst = (k: number) => facts.bands[k].severity === "must-fix" || this.atlas.payload.findings.some((f) => f.rule === facts.bands[k].rule && f.joint === joint.id && f.severity !== "note");
+    const order = facts.bands.map((_, k) => k).sort((a, b) => Number(!isFirst(a)) - Number(!isFirst(b)));
+    for (const k of order) {
+      const band = facts.bands[k];
+      const more = isFirst(k) ? "" : " more";
       const track = svg("svg", { viewBox: `0 0 ${WIDE} 14`, preserveAspectRatio: "none", role: "img", "aria-label": this.spoken(k) });
       for (const { contour, start } of stretches) {
         const path = joint.contours[contour];
@@ -72,18 +77,30 @@ export class Strip {
         for (const [from, to, state] of runs) {
           const x0 = X(start + middle(path.stations.s, from, 0, path.length_mm));
           const x1 = X(start + middle(path.stations.s, to, 1, path.length_mm));
-          const width = state === BROKEN || state === WAIVED ? Math.max(3, x1 - x0) : x1 - x0;
-          track.append(svg("rect", { class: `cell ${CLASS[state]}`, x: px(x0), y: state === BROKEN ? 0 : state === WAIVED ? 1.5 : state === NEAR ? 3 : 5.5, width: px(width), height: state === BROKEN ? 14 : state === WAIVED ? 11 : state === NEAR ? 8 : 3 }));
+          const width = state > WITHIN ? Math.max(3, x1 - x0) : x1 - x0;
+          track.append(svg("rect", { class: `cell ${STATE_NAME[state]}`, x: px(x0), y: TALL[state][0], width: px(width), height: TALL[state][1] }));
         }
       }
-      const value = h("div", { class: "strip-value", "data-rule": band.rule, "data-column": band.column });
-      this.values.push(value);
+      const value = h("div", { class: `strip-value${more}`, "data-rule": band.rule });
+      this.values[k] = value;
       board.append(
-        h("div", { class: "strip-label", title: this.atlas.words.title(band.column) }, band.title),
-        h("div", { class: "track" }, track), value,
+        h("div", { class: `strip-label${more}`, title: band.title }, band.title),
+        h("div", { class: `track${more}` }, track), value,
       );
-    });
+    }
+    const rest = order.filter((k) => !isFirst(k)).length;
     this.host.append(board, this.cursor);
+    document.documentElement.style.setProperty("--strip", `${Math.ceil(board.getBoundingClientRect().height) + (rest ? 38 : 18)}px`);
+    if (rest) {
+      const button = h("button", { type: "button", class: "strip-more screen", "aria-expanded": false }, `${rest} further rules`);
+      button.addEventListener("click", () => {
+        const open = board.classList.toggle("open");
+        button.setAttribute("aria-expanded", String(open));
+        button.textContent = open ? "fewer rules" : `${rest} further rules`;
+        this.moveCursor();
+      });
+      this.host.append(button);
+    }
   }
 
   private turns(ruler: SVGElement, contour: number, start: number, X: (p: number) => number): void {
@@ -129,7 +146,7 @@ export class Strip {
     const told: string[] = [];
     for (const contour of joint.contours) {
       for (const [from, to, state] of facts.tracks[contour.id]?.[k] ?? []) {
-        if (state === 1) continue;
+        if (state === WITHIN) continue;
         told.push(`${WORD[state]} from ${contour.stations.s[from].toFixed(1)} to ${contour.stations.s[to].toFixed(1)} mm`);
       }
     }
@@ -140,17 +157,22 @@ export class Strip {
   show(place: Place): void {
     if (place.joint !== this.shownJoint) this.build();
     const { contour, facts, s, joint } = this.walk;
+    const words = this.atlas.words;
     facts.bands.forEach((band, k) => {
-      const column = contour.stations[band.column] as (number | null)[] | undefined;
-      const value = column?.[place.station] ?? null;
-      const words = this.atlas.words;
       const finding = this.atlas.payload.findings.find((f) => f.rule === band.rule && f.joint === joint.id && f.contour === contour.id && covers(f, s));
       const host = this.values[k];
       clear(host);
-      host.className = `strip-value ${finding ? (finding.waived ? "waived" : finding.severity) : ""}`;
-      const why = value === null ? words.reason(joint.id, contour.id, band.column, s) : "";
-      const shown = value === null ? "–" : words.value(value, band.column);
-      host.append(h("b", { "data-value": value === null ? "null" : value, title: why || null }, (finding ? `${MARK[finding.severity]} ` : "") + shown), h("span", { title: band.words }, band.words));
+      for (const name of ["must-fix", "attention", "note", "waived"]) host.classList.remove(name);
+      if (finding) host.classList.add(finding.waived ? "waived" : finding.severity);
+      const holder = h("span", { class: "values" }, finding ? `${MARK[finding.severity]} ` : "");
+      const cells = band.columns.filter((column) => Array.isArray(contour.stations[column])).map((column) => {
+        const value = (contour.stations[column] as (number | null)[])[place.station] ?? null;
+        const why = value === null ? words.reason(joint.id, contour.id, column, s) : "";
+        const text = value === null ? "–" : band.columns.length > 1 ? words.bare(value, column) : words.value(value, column);
+        return h("b", { "data-column": column, "data-value": String(value), title: why || words.title(column) }, text);
+      });
+      cells.forEach((cell, i) => holder.append(i ? " / " : "", cell));
+      host.append(holder, h("span", { class: "limit", title: band.words }, band.words));
     });
     this.moveCursor();
   }

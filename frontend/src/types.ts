@@ -22,9 +22,15 @@ export interface Joint {
 
 export interface Quantity { title: string; unit: string; decimals: number }
 
-/** One limit as the interval in which a column must lie. */
+/** One number for the whole seam, a list for every path where it changes by place, or none. */
+export type Side = number | Record<string, (number | null)[]> | null;
+
+/** Bounds of one column; `judged` is the quantity that a finding names. */
+export interface Edge { column: string; judged: string; low: Side; high: Side }
+
+/** One rule for one joint. */
 export interface Band {
-  rule: string; title: string; column: string; low: number | null; high: number | null; words: string;
+  rule: string; title: string; severity: string; columns: string[]; words: string; edges: Edge[];
 }
 
 export interface Finding {
@@ -35,7 +41,8 @@ export interface Finding {
 
 /** State of a station under a rule: runs of [first, last, state]. */
 export type Runs = [number, number, number][];
-export const UNKNOWN = 0, WITHIN = 1, NEAR = 2, BROKEN = 3, WAIVED = 4;
+export const UNKNOWN = 0, WITHIN = 1, NEAR = 2, BROKEN = 3, WAIVED = 4, LOOK = 5, NOTED = 6;
+export const STATE_NAME = ["unknown", "within", "near", "broken", "waived", "look", "noted"] as const;
 
 export interface JointFacts {
   id: string;

@@ -13,6 +13,8 @@ from typing import Any
 import numpy as np
 
 from seamcheck.limits.quantities import QUANTITIES, REASONS
+from seamcheck.limits.rules import RULES
+from seamcheck.report.cautions import CAUTIONS
 
 Document = Mapping[str, Any]
 
@@ -36,34 +38,6 @@ ASSUMPTIONS = (
     "Colour and transparency in CAD are hints and prove nothing about the material.",
 )
 
-# State of a station in the track of one rule
-UNKNOWN, WITHIN, NEAR, BROKEN, WAIVED = 0, 1, 2, 3, 4
-NEAR_SHARE = 0.10
-"""A value within this share of its limit is drawn as close to it (drawing only; it changes no verdict)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Band:
-    """One limit as the interval in which the values of a column must lie.
-
-    Attributes
-    ----------
-    rule, title : the rule's key and how people call it
-    column : key of the quantity
-    low, high : bounds in the column's unit; None where there is none
-    words : the limit in words, with unit
-    standing, origin : where the number comes from; 'default', 'file' or 'option'
-    """
-
-    rule: str
-    title: str
-    column: str
-    low: float | None
-    high: float | None
-    words: str
-    standing: str
-    origin: str
-
 
 @dataclass(frozen=True, slots=True)
 class Numbered:
@@ -79,9 +53,14 @@ class Numbered:
         return bool(self.finding.get("waived"))
 
 
-def title_of(rule: str) -> str:
+def title_of(key: str) -> str:
     """'rib-width' -> 'Rib width'."""
-    return rule.replace("-", " ").replace("_", " ").capitalize()
+    return key.replace("-", " ").replace("_", " ").capitalize()
+
+
+def rule_title(rule: str) -> str:
+    """A rule as people call it, also of a document by another version."""
+    return RULES[rule].title if rule in RULES else title_of(rule)
 
 
 def unit_of(column: str) -> str:
@@ -102,15 +81,21 @@ def number_text(value: Any, column: str) -> str:
     return f"{text} {unit}" if unit else text
 
 
+def short_text(value: float, column: str, unit: bool = True) -> str:
+    """A limit with its unit, no more digits than it has: '0.6 mm'."""
+    decimals = QUANTITIES[column].decimals if column in QUANTITIES else 3
+    name = unit_of(column) if unit else ""
+    return f"{round(value, decimals) + 0.0:g}{' ' if name else ''}{name}"
+
+
 def limit_text(limit: Any, column: str) -> str:
     """A limit (number, pair or None) with unit."""
     if isinstance(limit, list | tuple):
         low, high = (*limit, None, None)[:2]
         if low is not None and high is not None:
-            bare = number_text(low, column).removesuffix(" " + unit_of(column))
-            return f"{bare} to {number_text(high, column)}"
+            return f"{short_text(low, column, unit=False)} to {short_text(high, column)}"
         limit = low if low is not None else high
-    return "" if limit is None else number_text(limit, column)
+    return "" if limit is None else short_text(limit, column)
 
 
 def joints(document: Document) -> list[Mapping[str, Any]]:
@@ -172,15 +157,15 @@ def numbered_findings(document: Document) -> list[Numbered]:
 
 
 def _place(document: Document, finding: Mapping[str, Any]) -> tuple[str | None, int | None]:
-    """The path and the station nearest to the finding's place; (None, None) where it has none."""
+    """The path and station that the finding names, else those nearest to its place; (None, None) without."""
+    if finding.get("contour") is not None and finding.get("station") is not None:
+        return finding["contour"], int(finding["station"])
     at = finding.get("at")
     best: tuple[float, str | None, int | None] = (math.inf, None, None)
     if at is None:
         return None, None
     for joint, contour in paths(document):
-        if joint["id"] != finding.get("joint"):
-            continue
-        if finding.get("contour") not in (None, contour["id"]):
+        if joint["id"] != finding.get("joint") or finding.get("contour") not in (None, contour["id"]):
             continue
         distance = np.linalg.norm(points_of(contour) - np.asarray(at, dtype=float), axis=1)
         if len(distance) and float(distance.min()) < best[0]:
@@ -198,102 +183,6 @@ def stations_of_finding(finding: Mapping[str, Any], contour: Mapping[str, Any]) 
     if start <= end:
         return (s >= start - slack) & (s <= end + slack)
     return (s >= start - slack) | (s <= end + slack)
-
-
-def seam_median(joint: Mapping[str, Any], column: str) -> float | None:
-    """Median of a column over all paths of a joint; None where nothing was measured."""
-    columns = [column_of(c, column) for c in joint.get("contours") or ()]
-    values = np.concatenate(columns) if columns else np.empty(0)
-    values = values[np.isfinite(values)]
-    return float(np.median(values)) if len(values) else None
-
-
-def bands(document: Document, joint: Mapping[str, Any]) -> list[Band]:
-    """The limits of the document as intervals for the columns of one joint, in the document's order."""
-    result = []
-    for entry in document.get("limits") or ():
-        low, high, words = _interval(entry, joint)
-        result.append(
-            Band(
-                rule=entry["rule"],
-                title=entry.get("title") or title_of(entry["rule"]),
-                column=entry.get("quantity") or "",
-                low=low,
-                high=high,
-                words=words,
-                standing=entry.get("standing") or "",
-                origin=entry.get("from") or "",
-            )
-        )
-    return result
-
-
-def _interval(entry: Mapping[str, Any], joint: Mapping[str, Any]) -> tuple[float | None, float | None, str]:
-    """Bounds of one limit, and the limit in words."""
-    value, column, fails = entry.get("value"), entry.get("quantity") or "", entry.get("fails")
-    if isinstance(value, list | tuple):
-        low, high = (*value, None, None)[:2]
-        if low is not None and high is not None:
-            return low, high, limit_text(value, column)
-        fails, value = ("below", low) if low is not None else ("above", high)
-    if not isinstance(value, int | float) or isinstance(value, bool):
-        return None, None, "" if value is None else str(value)
-    if fails == "below":
-        return float(value), None, f"at least {number_text(value, column)}"
-    if fails == "above":
-        return None, float(value), f"at most {number_text(value, column)}"
-    if fails == "size-above":
-        return -float(value), float(value), f"within ±{number_text(value, column)}"
-    if fails in ("evenness", "evenness-share"):
-        median = seam_median(joint, column)
-        words = (
-            f"median ±{number_text(value, column)}" if fails == "evenness" else f"median ±{100 * value:g} %"
-        )
-        if median is None:
-            return None, None, words
-        reach = value if fails == "evenness" else abs(median) * value
-        return median - reach, median + reach, words
-    return None, None, number_text(value, column)
-
-
-def room(values: np.ndarray, low: float | None, high: float | None) -> np.ndarray:
-    """How far values lie inside a band, as a share of the nearer bound; negative beyond it, NaN unknown."""
-    result = np.full(len(values), np.inf)
-    for bound, distance in ((low, values - (low or 0.0)), (high, (high or 0.0) - values)):
-        if bound is not None:
-            scale = abs(bound) if bound else 1.0
-            if low is not None and high is not None:
-                scale = min(scale, (high - low) / 2) or 1.0
-            result = np.minimum(result, distance / scale)
-    if low is None and high is None:
-        result[:] = np.nan
-    result[~np.isfinite(values)] = np.nan
-    return result
-
-
-def track(document: Document, contour: Mapping[str, Any], joint: Mapping[str, Any], band: Band) -> np.ndarray:
-    """(n,) int, UNKNOWN ... WAIVED: the state of every station under one rule."""
-    values = column_of(contour, band.column)
-    inside = room(values, band.low, band.high)
-    state = np.full(len(values), WITHIN)
-    state[~np.isfinite(values)] = UNKNOWN
-    if band.low != band.high:
-        state[np.isfinite(inside) & (inside < NEAR_SHARE)] = NEAR
-        exact = np.isfinite(values) & ((values == band.low) | (values == band.high)) & _only_one(band)
-        state[exact & _at_its_best(band)] = WITHIN
-    for finding in document.get("findings") or ():
-        if finding.get("joint") == joint["id"] and finding.get("rule") == band.rule:
-            state[stations_of_finding(finding, contour)] = WAIVED if finding.get("waived") else BROKEN
-    return state
-
-
-def _only_one(band: Band) -> bool:
-    return (band.low is None) != (band.high is None)
-
-
-def _at_its_best(band: Band) -> bool:
-    """A share whose limit is its largest possible value is not 'close to the limit' when it meets it."""
-    return band.column == "beam_clear" and band.low == 1.0
 
 
 def headline(document: Document) -> str:
@@ -350,58 +239,24 @@ def seam_sentence(document: Document) -> str:
     return f"{what} of {length:.1f} mm{shape}, looked at in {count} sections."
 
 
-def reason_text(code: str) -> str:
-    return REASONS.get(code, code)
-
-
-def runs(state: np.ndarray) -> list[list[int]]:
-    """Equal neighbours as [first, last, state]."""
-    if not len(state):
-        return []
-    starts = np.concatenate([[0], np.flatnonzero(np.diff(state)) + 1])
-    ends = np.concatenate([starts[1:] - 1, [len(state) - 1]])
-    return [[int(a), int(b), int(state[a])] for a, b in zip(starts, ends, strict=True)]
-
-
-def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
-    """The gravest state of every station: broken before waived before close before within before unknown."""
-    gravity = np.array([0, 1, 2, 4, 3])  # UNKNOWN, WITHIN, NEAR, BROKEN, WAIVED
-    if not states:
-        return np.full(count, UNKNOWN)
-    stack = np.array(states)
-    rows = gravity[stack].argmax(axis=0)
-    return stack[rows, np.arange(count)]
+def reason_text(document: Document, code: str) -> str:
+    """A reason code of the document as a sentence."""
+    return str((document.get("reasons") or REASONS).get(code, code))
 
 
 def collapse_of(document: Document) -> float | None:
     """The planned collapse, mm; None where the document does not say."""
-    for place in (document, document.get("settings") or {}):
-        value = place.get("collapse_mm", place.get("collapse"))
-        if isinstance(value, int | float):
-            return float(value)
-    return None
+    value = (document.get("settings") or {}).get("collapse_mm")
+    return float(value) if isinstance(value, int | float) else None
 
 
 def first_rest(joint: Mapping[str, Any]) -> float:
-    """How far the cover sinks from where it is drawn until it first rests on the rib, mm: the seam's least gap."""
+    """How far the cover sinks from where it is drawn until it first rests on the rib: the least gap, mm."""
     gaps = [column_of(c, "gap_min") for c in joint.get("contours") or ()]
     gaps += [column_of(c, "gap") for c in joint.get("contours") or ()]
     values = np.concatenate(gaps) if gaps else np.empty(0)
     values = values[np.isfinite(values)]
     return float(values.min()) if len(values) else 0.0
-
-
-CAUTIONS = (
-    "This is a geometric and rule-of-thumb pre-check of CAD data. It is not an approval, not a weld-process "
-    "qualification and not a substitute for trials, testing and the judgement of qualified persons.",
-    "Laser sources for plastic welding are normally Class 4 in the sense of IEC 60825-1: direct and diffusely "
-    "reflected radiation endangers eyes and skin and can ignite material; the radiation is mostly invisible. "
-    "Welding belongs in an interlocked enclosure, with a laser-safety officer where required.",
-    "Heating plastics releases fumes and possibly toxic products: extraction is needed. Clamps and presses crush: "
-    "machine safety rules apply.",
-    "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process and their own "
-    "standards. Local law, codes and licensed practice take precedence. No warranty.",
-)
 
 
 def cautions(document: Document) -> list[str]:
@@ -435,5 +290,11 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     if limit is None:
         return ""
     if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
-        return f"{'at least' if value < limit else 'at most'} {number_text(limit, column)}"
+        return f"{'at least' if value < limit else 'at most'} {short_text(limit, column)}"
     return limit_text(limit, column)
+
+
+def entry_text(entry: Mapping[str, Any]) -> str:
+    """One number of a rule as it is set: 'reserve 0.2 mm'."""
+    unit = "" if entry["unit"] == "1" else f" {entry['unit']}"
+    return f"{entry['name']} {entry['value']:g}{unit}"

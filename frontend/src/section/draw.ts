@@ -253,11 +253,11 @@ class Dimensions {
 
   private state(column: string): Finding | null {
     const judged = column.startsWith("rib_height") ? "rib_height" : column.startsWith("trap_area") ? "trap_room" : column;
-    return this.broken.get(column) ?? this.broken.get(judged) ?? null;
+    return this.broken.get(column) ?? this.broken.get(judged) ?? (column.startsWith("trap_area") ? this.broken.get(column.replace("area", "room")) : null) ?? null;
   }
 
   private limit(column: string): string {
-    return this.bands.find((b) => b.column === column && b.words)?.words ?? "";
+    return this.bands.find((b) => b.columns.includes(column) && b.words)?.words ?? "";
   }
 
   /** Three lines: what it is, the value, its limit (or why there is no value). */

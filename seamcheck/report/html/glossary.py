@@ -51,8 +51,8 @@ def _along(y0: int, y1: int, x: int, foot: int) -> str:
 GLOSSARY: tuple[Word, ...] = (
     _word(
         "cover, base, weld rib",
-        "The cover lets the light through. The base takes it up. The weld rib is the narrow ridge between them "
-        "that melts; it stands on the base, or hangs from the cover.",
+        "The cover lets the light through. The base takes it up. The weld rib is the narrow ridge between "
+        "them that melts; it stands on the base, or hangs from the cover.",
         '<path class="g-mark" d="M50 34H70V56H50Z"/>',
     ),
     _word(
@@ -66,7 +66,7 @@ GLOSSARY: tuple[Word, ...] = (
     ),
     _word(
         "collapse",
-        "How far the rib melts down and the cover sinks while it is welded. The planned collapse is a setting.",
+        "How far the rib melts down and the cover sinks while it is welded. The planned one is a setting.",
         '<path class="g-melt" d="M50 34H70V42H50Z"/>' + _along(34, 42, 104, 70),
     ),
     _quantity("rib_width", _across(50, 70, 7, 34)),
@@ -94,13 +94,15 @@ GLOSSARY: tuple[Word, ...] = (
     ),
     _quantity(
         "beam_clear",
-        '<path class="g-light" d="M50 0H70V34H50Z"/><path class="g-dim" d="M56 2V28M64 2V28M53 24L56 30L59 24M61 24L64 30L67 24"/>',
+        '<path class="g-light" d="M50 0H70V34H50Z"/>'
+        '<path class="g-dim" d="M56 2V28M64 2V28M53 24L56 30L59 24M61 24L64 30L67 24"/>',
     ),
     _quantity("slenderness", _along(34, 56, 104, 70) + _across(50, 70, 47, 46)),
     _quantity("wall_width", _across(46, 74, 72, 64)),
     _quantity(
         "turn_radius",
-        '<path class="g-line" d="M20 74V44A30 30 0 0 1 50 14H104"/><path class="g-dim" d="M50 44L29 23M29 28V23H34"/>'
+        '<path class="g-line" d="M20 74V44A30 30 0 0 1 50 14H104"/>'
+        '<path class="g-dim" d="M50 44L29 23M29 28V23H34"/>'
         '<circle class="g-mark" cx="50" cy="44" r="2.5"/>',
         "",
     ),

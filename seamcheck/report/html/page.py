@@ -1,8 +1,8 @@
 """Fills the page's template with a review document. Texts are written here, figures by the page's script.
 
-The page asks nothing of a network: script, style and fonts stand in it, and its security policy allows nothing
-else. Names from the model reach it by two ways only: through the template, which escapes them, and inside the
-compressed data, which is never read as markup.
+The page asks nothing of a network: script, style and fonts stand in it, and its security policy allows
+nothing else. Names from the model reach it by two ways only: through the template, which escapes them, and
+inside the compressed data, which is never read as markup.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ import base64
 import gzip
 import hashlib
 import json
+from collections.abc import Mapping
 from functools import cache
 from importlib import resources
 from typing import Any
@@ -19,7 +20,9 @@ import numpy as np
 from jinja2 import Environment, StrictUndefined, select_autoescape
 
 from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.report import facts
+from seamcheck.limits.rules import RULES
+from seamcheck.report import bands, facts
+from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 from seamcheck.report.html.glossary import GLOSSARY
 
@@ -36,6 +39,7 @@ def render_html(document: Document) -> str:
     return _template().render(
         d=document,
         facts=facts,
+        short_caution=SHORT_CAUTION,
         verdict=document["verdict"],
         headline=facts.headline(document),
         sentences=facts.sentences(document),
@@ -62,14 +66,16 @@ def page_data(document: Document) -> dict[str, Any]:
             {key: joint.get(key) for key in ("id", "cover", "base", "rib_on", "beam", "contours")}
             for joint in facts.joints(document)
         ],
-        "parts": [{"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()],
+        "parts": [
+            {"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()
+        ],
         "quantities": {q.key: {"title": q.title, "unit": q.unit, "decimals": q.decimals} for q in shown},
-        "reasons": REASONS,
+        "reasons": document.get("reasons") or REASONS,
         "findings": [
             {
                 "n": n.number,
                 "id": n.finding["id"],
-                "title": facts.title_of(n.finding["rule"]),
+                "title": facts.rule_title(n.finding["rule"]),
                 "severity": n.finding["severity"],
                 "waived": n.is_waived,
                 "rule": n.finding["rule"],
@@ -89,12 +95,12 @@ def page_data(document: Document) -> dict[str, Any]:
 
 
 def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
-    bands = facts.bands(document, joint)
+    rows = bands.bands(document, joint)
     tracks, worst = {}, {}
     for contour in joint["contours"]:
-        states = [facts.track(document, contour, joint, band) for band in bands]
-        tracks[contour["id"]] = [facts.runs(state) for state in states]
-        worst[contour["id"]] = facts.runs(facts.worst_state(states, len(contour["stations"]["s"])))
+        states = [bands.track(document, joint, contour, band) for band in rows]
+        tracks[contour["id"]] = [bands.runs(state) for state in states]
+        worst[contour["id"]] = bands.runs(bands.worst_state(states, len(contour["stations"]["s"])))
     collapse = facts.collapse_of(document)
     return {
         "id": joint["id"],
@@ -102,12 +108,15 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
             {
                 "rule": b.rule,
                 "title": b.title,
-                "column": b.column,
-                "low": b.low,
-                "high": b.high,
+                "severity": b.severity,
+                "columns": b.columns,
                 "words": b.words,
+                "edges": [
+                    {"column": e.column, "judged": e.judged, "low": _side(e.low), "high": _side(e.high)}
+                    for e in b.edges
+                ],
             }
-            for b in bands
+            for b in rows
         ],
         "tracks": tracks,
         "worst": worst,
@@ -116,29 +125,54 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
     }
 
 
+def _side(side: Mapping[str, np.ndarray]) -> float | dict[str, list[float | None]] | None:
+    """One number where the bound is the same everywhere, else a list for every path."""
+    if not side:
+        return None
+    values = np.concatenate(list(side.values()))
+    finite = values[np.isfinite(values)]
+    if len(finite) == len(values) and len(values) and np.ptp(values) < 1e-9:
+        return float(values[0])
+    return {key: [_number(v) for v in row] for key, row in side.items()}
+
+
+def _number(value: float) -> float | None:
+    return round(float(value), 4) if np.isfinite(value) else None
+
+
 def _limit_rows(document: Document) -> list[dict[str, Any]]:
-    """One row for each limit, with its words for every joint."""
-    rows: list[dict[str, Any]] = []
-    all_bands = [(joint, facts.bands(document, joint)) for joint in facts.joints(document)]
-    for k, entry in enumerate(document.get("limits") or ()):
-        words = {bands[k].words for _, bands in all_bands} or {str(entry.get("value"))}
-        broken = [n.number for n in facts.numbered_findings(document) if n.finding["rule"] == entry["rule"]]
+    """One row for each rule in force: its limit in words, and the standing of the number."""
+    words: dict[str, set[str]] = {}
+    for joint in facts.joints(document):
+        for band in bands.bands(document, joint):
+            words.setdefault(band.rule, set()).add(band.words)
+    entries: dict[str, list[Mapping[str, Any]]] = {}
+    for entry in document.get("limits") or ():
+        if entry["severity"] != "off":
+            entries.setdefault(entry["rule"], []).append(entry)
+    numbered = facts.numbered_findings(document)
+    rows = []
+    for rule, own in entries.items():
+        said = sorted(words.get(rule, set()) - {""})
+        origins = dict.fromkeys(_ORIGIN.get(e["from"], e["from"]) for e in own)
         rows.append(
             {
-                "title": entry.get("title") or facts.title_of(entry["rule"]),
-                "rule": entry["rule"],
-                "quantity": QUANTITIES[entry["quantity"]].title
-                if entry.get("quantity") in QUANTITIES
-                else entry.get("quantity"),
-                "words": " / ".join(sorted(words)),
-                "standing": entry.get("standing") or "",
-                "from": {"default": "default", "file": "settings file", "option": "command line"}.get(
-                    entry.get("from"), entry.get("from") or ""
-                ),
-                "broken": broken,
+                "title": own[0]["title"],
+                "what": RULES[rule].what if rule in RULES else "",
+                "severity": own[0]["severity"],
+                "quantity": facts.quantity_title(own[0]),
+                "words": "; ".join(said),
+                "settings": [facts.entry_text(e) for e in own if e["value"] is not None],
+                "standing": own[0]["standing"],
+                "more": own[0]["standing_text"],
+                "from": ", ".join(origins),
+                "broken": [n.number for n in numbered if n.finding["rule"] == rule],
             }
         )
     return rows
+
+
+_ORIGIN = {"default": "default", "file": "settings file", "option": "command line"}
 
 
 def pack(data: dict[str, Any]) -> str:

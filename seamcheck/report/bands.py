@@ -1,0 +1,171 @@
+"""The limits of a document as bounds that figures can draw, and the state of every station under each rule.
+
+Drawing only: a station counts as broken where a finding of the document says so, never by a comparison here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from seamcheck.report.facts import Document, column_of, rule_title, short_text, stations_of_finding
+
+UNKNOWN, WITHIN, NEAR, BROKEN, WAIVED, LOOK, NOTED = range(7)
+"""State of a station: not measured, within, close to a bound, must-fix, waived, attention, note."""
+
+GRAVITY = (0, 1, 3, 6, 4, 5, 2)
+"""State -> how much it counts where one picture shows the worst of several rules."""
+
+NEAR_SHARE = 0.10
+"""A value within this share of a bound is drawn as close to it; this changes no verdict."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Edge:
+    """Bounds of one column: contour id -> (n,) float; empty on the side where there is none.
+
+    ``judged`` is the quantity that a finding names, ``column`` the one compared (an edge of the strip).
+    """
+
+    column: str
+    judged: str
+    low: dict[str, np.ndarray]
+    high: dict[str, np.ndarray]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Band:
+    """One rule of the document for one joint: its limit in words and its edges."""
+
+    rule: str
+    title: str
+    severity: str
+    columns: tuple[str, ...]
+    words: str
+    edges: tuple[Edge, ...]
+
+
+def bands(document: Document, joint: Mapping[str, Any]) -> list[Band]:
+    """The rules that judge a column measured here, and those with a finding in this joint; must-fix first."""
+    severities = {entry["rule"]: entry["severity"] for entry in document.get("limits") or ()}
+    found = {f["rule"] for f in document.get("findings") or () if f.get("joint") == joint["id"]}
+    edges: dict[str, list[Edge]] = {}
+    for contour in joint.get("contours") or ():
+        for k, bound in enumerate(contour.get("bounds") or ()):
+            own = edges.setdefault(bound["rule"], [])
+            place = sum(e["rule"] == bound["rule"] for e in contour["bounds"][:k])
+            if place == len(own):
+                own.append(Edge(bound["column"], bound["quantity"], {}, {}))
+            count = len(contour["stations"]["s"])
+            for side, bounds in ((bound["low"], own[place].low), (bound["high"], own[place].high)):
+                if side is not None:
+                    bounds[contour["id"]] = _spread(side, count)
+    rules = [*severities, *sorted((set(edges) | found) - set(severities))]
+    result = []
+    for rule in rules:
+        own_edges = tuple(edges.get(rule, ()))
+        columns = tuple(dict.fromkeys(e.judged for e in own_edges))
+        if rule in found or any(_is_measured(joint, e.column) for e in own_edges):
+            severity = severities.get(rule, "attention")
+            result.append(Band(rule, rule_title(rule), severity, columns, _words(own_edges), own_edges))
+    return sorted(result, key=lambda b: b.severity != "must-fix")
+
+
+def _spread(side: Any, count: int) -> np.ndarray:
+    """(n,) float from one number or a list."""
+    if isinstance(side, list | tuple):
+        return np.array([np.nan if v is None else float(v) for v in side], dtype=float)
+    return np.full(count, float(side))
+
+
+def _is_measured(joint: Mapping[str, Any], column: str) -> bool:
+    contours = joint.get("contours") or ()
+    return any(bool(np.isfinite(column_of(contour, column)).any()) for contour in contours)
+
+
+def _span(side: Mapping[str, np.ndarray]) -> tuple[float, float] | None:
+    if not side:
+        return None
+    values = np.concatenate(list(side.values()))
+    values = values[np.isfinite(values)]
+    return (float(values.min()), float(values.max())) if len(values) else None
+
+
+def _words(edges: tuple[Edge, ...]) -> str:
+    """'at least 0.6 mm', '0.6 to 2 mm', 'at least 3 to 4.2 mm, by place'."""
+    lows = [s for s in (_span(e.low) for e in edges) if s]
+    highs = [s for s in (_span(e.high) for e in edges) if s]
+    if not edges or not (lows or highs):
+        return ""
+    column = edges[0].judged
+    if lows and highs:
+        low, high = max(s[1] for s in lows), min(s[0] for s in highs)
+        if low == -high:
+            return f"within ±{short_text(high, column)}"
+        return f"{short_text(low, column, unit=False)} to {short_text(high, column)}"
+    word, low, high = ("at least", *lows[0]) if lows else ("at most", *highs[0])
+    if column.startswith("trap_open") and high == 0:
+        return "closed"
+    if high - low > 1e-6:
+        return f"{word} {short_text(low, column, unit=False)} to {short_text(high, column)}, by place"
+    return f"{word} {short_text(low, column)}"
+
+
+def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band) -> np.ndarray:
+    """(n,) int, UNKNOWN ... NOTED: the state of every station under one rule."""
+    count = len(contour["stations"]["s"])
+    state = np.full(count, UNKNOWN if band.edges else WITHIN)
+    for edge in band.edges:
+        values = column_of(contour, edge.column)
+        known = np.isfinite(values)
+        state[known & (state == UNKNOWN)] = WITHIN
+        state[known & _is_near(values, contour["id"], edge)] = NEAR
+    for finding in document.get("findings") or ():
+        if finding.get("joint") != joint["id"] or finding.get("rule") != band.rule:
+            continue
+        here = stations_of_finding(finding, contour)
+        new = WAIVED if finding.get("waived") else _STATE_OF.get(finding.get("severity"), NOTED)
+        graver = (state <= NEAR) | (np.array(GRAVITY)[state] < GRAVITY[new])
+        state[here & graver] = new
+    return state
+
+
+_STATE_OF = {"must-fix": BROKEN, "attention": LOOK, "note": NOTED}
+
+
+def _is_near(values: np.ndarray, contour: str, edge: Edge) -> np.ndarray:
+    """(n,) bool: closer to a bound than NEAR_SHARE of it, or of half the band where there are two bounds."""
+    near = np.zeros(len(values), dtype=bool)
+    low = edge.low.get(contour)
+    high = edge.high.get(contour)
+    if edge.column in ("beam_clear",) or edge.column.startswith("trap_open"):
+        return near  # a share that is at its best on the bound itself is not close to breaking it
+    for bound, inside in ((low, 1.0), (high, -1.0)):
+        if bound is None:
+            continue
+        scale = np.abs(bound)
+        if low is not None and high is not None:
+            scale = np.minimum(scale, (high - low) / 2)
+        with np.errstate(invalid="ignore"):
+            near |= (values - bound) * inside < NEAR_SHARE * scale
+    return near
+
+
+def runs(state: np.ndarray) -> list[list[int]]:
+    """Equal neighbours as [first, last, state]."""
+    if not len(state):
+        return []
+    starts = np.concatenate([[0], np.flatnonzero(np.diff(state)) + 1])
+    ends = np.concatenate([starts[1:] - 1, [len(state) - 1]])
+    return [[int(a), int(b), int(state[a])] for a, b in zip(starts, ends, strict=True)]
+
+
+def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
+    """(n,) int: the gravest state of every station over all rules."""
+    if not states:
+        return np.full(count, UNKNOWN)
+    stack = np.array(states)
+    return stack[np.array(GRAVITY)[stack].argmax(axis=0), np.arange(count)]
