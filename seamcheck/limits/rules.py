@@ -35,9 +35,8 @@ RIB = (
         MUST_FIX,
         "outside",
         "The rib's width at the contact plane lies between min and max.",
-        "A narrow rib welds weakly, and the light falls beside it into the flash traps. A wide rib asks "
-        "for much "
-        "power, and the melt in its middle is not squeezed out.",
+        "A narrow rib welds weakly, and the light falls beside it into the flash traps. A wide rib asks for "
+        "much power, and the melt in its middle is not squeezed out.",
         "common practice",
         "0.6 to 2.0 mm, typically 1.0 to 1.5 mm; partly from memory: set your own.",
         (
@@ -89,8 +88,7 @@ RIB = (
                 lower=Bound(
                     "median * (1 - share)",
                     "The rib is {value} wide where the whole seam's median is {median}; at least {limit} "
-                    "would be "
-                    "even.",
+                    "would be even.",
                     "Widen the rib[ by {by}] here, or offset both flanks from one middle line all the way "
                     "round.",
                     change="median - value",
@@ -98,8 +96,7 @@ RIB = (
                 upper=Bound(
                     "median * (1 + share)",
                     "The rib is {value} wide where the whole seam's median is {median}; at most {limit} "
-                    "would be "
-                    "even.",
+                    "would be even.",
                     "Narrow the rib[ by {by}] here, or offset both flanks from one middle line all the way "
                     "round.",
                     change="value - median",
@@ -114,8 +111,7 @@ RIB = (
         "below",
         "The rib stands higher above the trap floor than the planned collapse plus a reserve.",
         "When the rib has melted down by the collapse, the cover sits on the floor of the flash trap: it "
-        "stops "
-        "before the seam is fused, and the melt has nowhere to go.",
+        "stops before the seam is fused, and the melt has nowhere to go.",
         "assumption",
         "0.2 mm on top of the planned collapse.",
         (Limit("reserve", 0.2, "mm", "rib height on top of the planned collapse"),),
@@ -125,8 +121,7 @@ RIB = (
                 lower=Bound(
                     "collapse + reserve",
                     "The rib stands {value} above the trap floor; with a collapse of {collapse} it should "
-                    "be at "
-                    "least {limit}.",
+                    "be at least {limit}.",
                     "Raise the rib or lower the trap floor[ by {by}].",
                 ),
             ),
@@ -156,8 +151,7 @@ RIB = (
                 upper=Bound(
                     "max",
                     "The rib is {value} times as high as it is wide at half height; it should be at most "
-                    "{limit} "
-                    "times.",
+                    "{limit} times.",
                     "Make the rib or its trap less deep[ by {by}], or widen the rib.",
                     change="(value - limit) * rib_width_mid",
                     change_unit="mm",
@@ -174,8 +168,7 @@ RIB = (
         "outside",
         "The rib's flanks have draft, but not much of it.",
         "A flank without draft does not leave the mould well and may be scored; much draft makes the weld "
-        "wider as "
-        "the rib melts down.",
+        "wider as the rib melts down.",
         "common practice",
         "0.5° to 2° is usual; no draft and more than 3° are pointed out.",
         (
@@ -340,9 +333,8 @@ COVER = (
                 lower=Bound(
                     "min",
                     "The clamp land is {value} wide; it should be at least {limit}.",
-                    "Widen the flat of the cover beside the seam[ by {by}]: move the edge, step or "
-                    "rounding that "
-                    "ends it, or take away what stands on it.",
+                    "Widen the flat of the cover beside the seam[ by {by}]: move the edge, step or rounding "
+                    "that ends it, or take away what stands on it.",
                 ),
             ),
         ),
@@ -377,8 +369,7 @@ COVER = (
         "outside",
         "The cover's plastic over the rib is between min and max thick, over the whole width of the rib.",
         "A thick cover takes and scatters the light: little arrives, and wide. A thin one bends under the "
-        "clamp and "
-        "burns through.",
+        "clamp and burns through.",
         "from memory",
         "0.8 to 3.0 mm; glass-filled covers stand less, clear amorphous ones more: use measured "
         "transmission.",
@@ -418,8 +409,7 @@ COVER = (
         "evenness",
         "The cover's thickness over the rib stays near the median of the whole seam.",
         "The light that arrives falls off steeply with thickness: the seam burns at the thin place and "
-        "stays cold at "
-        "the thick one.",
+        "stays cold at the thick one.",
         "assumption",
         "0.3 mm from the median.",
         (Limit("max", 0.3, "mm", "largest deviation from the seam's median cover thickness"),),
@@ -430,8 +420,7 @@ COVER = (
                 lower=Bound(
                     "median - max",
                     "The cover is {value} thick over the rib where the whole seam's median is {median}; at "
-                    "least "
-                    "{limit} would be even.",
+                    "least {limit} would be even.",
                     "Thicken the cover here[ by {by}] to match the rest of the seam.",
                     change="median - value",
                 ),
@@ -442,8 +431,7 @@ COVER = (
                 upper=Bound(
                     "median + max",
                     "The cover is {value} thick over the rib where the whole seam's median is {median}; at "
-                    "most "
-                    "{limit} would be even.",
+                    "most {limit} would be even.",
                     "Thin the cover here[ by {by}] to match the rest of the seam.",
                     change="value - median",
                 ),
@@ -498,11 +486,9 @@ CONTACT = (
         MUST_FIX,
         "size-above",
         "As drawn, rib and opposite part neither stand apart nor overlap by more than max, over the whole "
-        "width of "
-        "the rib.",
+        "width of the rib.",
         "Where they stand apart no heat reaches the cover: the rib burns and does not weld. Where they "
-        "overlap, the "
-        "cover rests there first and the rest of the seam stays open.",
+        "overlap, the cover rests there first and the rest of the seam stays open.",
         "common practice",
         "0.1 mm before welding; partly an assumption.",
         (Limit("max", 0.1, "mm", "largest gap, and largest overlap, as drawn"),),
@@ -550,8 +536,7 @@ CONTACT = (
         (Limit("within", 0.05, "mm", "how far the overlap may differ from the planned collapse"),),
         quantity="gap",
         says="The parts are drawn in the welded position: they overlap by about the planned collapse of "
-        "{collapse} "
-        "along the whole seam. The gap is not judged.",
+        "{collapse} along the whole seam. The gap is not judged.",
         remedy="Nothing to change, if that is what the model means to show.",
     ),
     Rule(
@@ -560,8 +545,7 @@ CONTACT = (
         MUST_FIX,
         "below",
         "From first rest the cover can sink by the planned collapse plus a reserve before it touches "
-        "anything but "
-        "the rib.",
+        "anything but the rib.",
         "The cover comes to rest on something else before the rib has melted down: the seam is not fused.",
         "assumption",
         "0.1 mm on top of the planned collapse.",
@@ -573,8 +557,7 @@ CONTACT = (
                 lower=Bound(
                     "collapse + reserve",
                     "The cover can sink by {value} until it touches something else; with a collapse of "
-                    "{collapse} it "
-                    "should be at least {limit}.",
+                    "{collapse} it should be at least {limit}.",
                     "Cut back what the cover meets first[ by {by}].",
                 ),
             ),

@@ -261,9 +261,8 @@ def as_toml(settings: Settings | None = None) -> str:
     lines = [
         *_comment(
             "Settings of seamcheck. Put this file beside the model, or in a folder above it, as "
-            "seamcheck.toml. "
-            "Everything is optional: what is left out keeps its default. A number without a unit is in mm, "
-            "° or "
+            "seamcheck.toml. Everything is optional: what is left out keeps its default. A number without a "
+            "unit is in mm, ° or "
             'a plain share; text may carry another unit: "0.02 in", "10 %".'
         ),
         "",
@@ -300,8 +299,7 @@ def as_toml(settings: Settings | None = None) -> str:
 def _waivers_as_toml(settings: Settings) -> list[str]:
     lines = _comment(
         "Waivers: findings that were looked at and accepted. The whole finding must lie within the place. "
-        "They stay "
-        "in every report, marked as waived; one that matches nothing any more is reported."
+        "They stay in every report, marked as waived; one that matches nothing any more is reported."
     )
     if not settings.waivers:
         example = (

@@ -4,36 +4,30 @@ CAUTIONS: tuple[str, ...] = (
     "This is a geometric and rule-of-thumb pre-check of CAD data. It is not an approval, not a weld-process "
     "qualification and not a substitute for trials, testing and the judgement of qualified persons.",
     "Laser sources for plastic welding are normally Class 4 in the sense of IEC 60825-1: direct and "
-    "diffusely "
-    "reflected radiation endangers eyes and skin and can ignite material; the radiation is mostly invisible. "
-    "Welding belongs in an interlocked enclosure, with a laser-safety officer where required.",
+    "diffusely reflected radiation endangers eyes and skin and can ignite material; the radiation is mostly "
+    "invisible. Welding belongs in an interlocked enclosure, with a laser-safety officer where required.",
     "Heating plastics releases fumes and possibly toxic decomposition products (PVC, fluoropolymers, POM, "
-    "flame "
-    "retardants): extraction is needed. Clamps and presses crush: machine safety rules apply.",
+    "flame retardants): extraction is needed. Clamps and presses crush: machine safety rules apply.",
     "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process and "
-    "their own "
-    "standards.",
+    "their own standards.",
     "Material and limit values are partly typical values or from memory; verify them against your own "
     "measurements. Local law, codes and licensed practice take precedence. No warranty.",
 )
 
 SHORT_CAUTION = (
     "A pre-check of CAD data, never an approval: it replaces no trial weld, no test and no qualified "
-    "judgement. "
-    "Welding lasers are normally Class 4 (IEC 60825-1), clamps crush, hot plastics give off fumes. "
-    "Pressure-tight, medical and other safety-related parts need a validated process."
+    "judgement. Welding lasers are normally Class 4 (IEC 60825-1), clamps crush, hot plastics give off "
+    "fumes. Pressure-tight, medical and other safety-related parts need a validated process."
 )
 
 MATERIAL_NOT_CHECKED = (
     "Whether the cover lets the laser's light pass, its colour, and whether both materials weld to each "
-    "other: the "
-    "settings name no materials."
+    "other: the settings name no materials."
 )
 
 NOT_CHECKED: tuple[str, ...] = (
     "Ejector marks, gates, parting lines, weld lines, textures and engravings over the seam or on the rib: "
-    "usually "
-    "not in CAD.",
+    "usually not in CAD.",
     "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its nominal dimensions.",
     "Moisture, fibre orientation and the parts' state after moulding.",
     "Beam angle, refraction and the spot of the laser: the light is taken as parallel to the beam direction.",

@@ -357,8 +357,7 @@ def _not_checked(joints: Sequence[JointResult], settings: Settings) -> list[str]
     if any("free_travel" not in joint.survey.interface for joint in joints):
         items.append(
             "Free travel away from the seam: the cover was followed only within the sections, not over the "
-            "whole "
-            "interface."
+            "whole interface."
         )
     for joint in joints:
         if joint.rib_on == "none":
