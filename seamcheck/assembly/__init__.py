@@ -1,1 +1,36 @@
 """Reading STEP files: product structure, names, placements, units, entity numbers, plausibility."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+
+__all__ = ["Assembly", "Entity", "ModelFile", "Part", "read_assembly"]
+
+
+def read_assembly(
+    paths: Sequence[Path | str] | Path | str, progress: Callable[[str], None] | None = None
+) -> Assembly:
+    """All placed bodies of one or more STEP files that share a frame, in mm.
+
+    Parameters
+    ----------
+    paths : one file or several; several are placed together as they stand
+    progress : called with a stage name, 'reading' or 'transferring', when the stage begins
+
+    Raises
+    ------
+    NotReviewed
+        with a code and one or two sentences, when a file can't be read or holds nothing to review
+
+    Notes
+    -----
+    The CAD kernel is imported on the first call, and it can crash on a damaged file: call this in a child
+    process (``seamcheck.isolation``).
+    """
+    from seamcheck.assembly.read import read_files  # here, so that importing the values needs no kernel
+
+    several = [paths] if isinstance(paths, str | Path) else paths
+    return read_files([Path(path) for path in several], progress or (lambda stage: None))

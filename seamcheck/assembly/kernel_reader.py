@@ -1,0 +1,78 @@
+"""The kernel's STEP reader: bytes in, an XCAF document in millimetres out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from io import BytesIO
+from typing import Any
+
+from OCP.IFSelect import IFSelect_RetDone
+from OCP.Message import Message
+from OCP.Resource import Resource_DataMapOfAsciiStringAsciiString
+from OCP.STEPCAFControl import STEPCAFControl_Controller, STEPCAFControl_Reader
+from OCP.TCollection import TCollection_AsciiString, TCollection_ExtendedString
+from OCP.TDocStd import TDocStd_Document
+from OCP.UnitsMethods import UnitsMethods_LengthUnit
+from OCP.XCAFDoc import XCAFDoc_DocumentTool
+
+from seamcheck.errors import NotReviewed
+
+# Repairs that cost most of the transfer (quadratic in the inner wires of a face) and change nothing in a
+# sound model. A model that is not valid afterwards is read again with all repairs.
+_SKIPPED_REPAIRS = (
+    "FixShape.FixSelfIntersectionMode",
+    "FixShape.FixIntersectingWiresMode",
+    "FixShape.FixLoopWiresMode",
+    "FixShape.FixSplitFaceMode",
+    "FixShape.FixOrientationMode",
+)
+
+
+def silence() -> None:
+    """Keep the kernel from writing to standard output."""
+    Message.DefaultMessenger_s().ChangePrinters().Clear()
+
+
+def transfer(name: str, data: bytes, all_repairs: bool, progress: Callable[[str], None]) -> TDocStd_Document:
+    """The XCAF document of a STEP file.
+
+    Parameters
+    ----------
+    name : for messages
+    data : the bytes of the file
+    all_repairs : run every repair of the kernel, instead of those that sound models need
+    progress : called with 'reading' and 'transferring'
+    """
+    silence()
+    STEPCAFControl_Controller.Init_s()
+    document = TDocStd_Document(TCollection_ExtendedString("BinXCAF"))
+    XCAFDoc_DocumentTool.SetLengthUnit_s(
+        document, 1.0, UnitsMethods_LengthUnit.UnitsMethods_LengthUnit_Millimeter
+    )
+    reader = STEPCAFControl_Reader()
+    for switch in (reader.SetColorMode, reader.SetNameMode):
+        switch(True)
+    for switch in (
+        reader.SetLayerMode, reader.SetGDTMode, reader.SetMatMode, reader.SetPropsMode,
+        reader.SetViewMode, reader.SetMetaMode,
+    ):  # fmt: skip
+        switch(False)
+    progress("reading")
+    if reader.ReadStream(name, BytesIO(data)) != IFSelect_RetDone:
+        raise NotReviewed(
+            "unreadable", f"The CAD kernel can't read {name!r}: its text is damaged. Export it again as STEP."
+        )
+    if not all_repairs:
+        reader.SetShapeFixParameters(_repairs(reader))
+    progress("transferring")
+    if not reader.Transfer(document):
+        raise NotReviewed("empty", f"{name!r} holds no geometry that the CAD kernel can transfer.")
+    return document
+
+
+def _repairs(reader: Any) -> Resource_DataMapOfAsciiStringAsciiString:
+    """The reader's own repairs, without those that are skipped (known to it only after reading)."""
+    repairs = Resource_DataMapOfAsciiStringAsciiString()
+    for name in _SKIPPED_REPAIRS:
+        repairs.Bind(TCollection_AsciiString(name), TCollection_AsciiString("0"))
+    return repairs

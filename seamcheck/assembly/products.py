@@ -1,0 +1,95 @@
+"""Walk the product tree of an XCAF document down to its placed bodies."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from OCP.TCollection import TCollection_ExtendedString
+from OCP.TDataStd import TDataStd_Name
+from OCP.TDF import TDF_Label, TDF_LabelSequence
+from OCP.TopLoc import TopLoc_Location
+from OCP.XCAFDoc import XCAFDoc_DocumentTool, XCAFDoc_ShapeTool
+
+from seamcheck.assembly.colours import Colour, Colours
+
+_DEFAULT_NAME = re.compile(r"Open CASCADE STEP translator [\d. ]+$")  # given by the reader, not by the file
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Product:
+    """A product placed once in the assembly.
+
+    Attributes
+    ----------
+    path : names from the root down to this product
+    shape : unplaced TopoDS_Shape in mm
+    location : its placement in the assembly
+    label : where the document keeps it
+    instance_colour : of the instance, or of the nearest assembly above that has one
+    """
+
+    path: tuple[str, ...]
+    shape: Any
+    location: TopLoc_Location
+    label: TDF_Label
+    instance_colour: Colour | None
+
+
+def placed_products(document: Any) -> Iterator[Product]:
+    """Every product that holds a shape, once per instance, in the order of the file."""
+    tool = XCAFDoc_DocumentTool.ShapeTool_s(document.Main())
+    colours = Colours(document)
+    roots = TDF_LabelSequence()
+    tool.GetFreeShapes(roots)
+    for root in _labels(roots):
+        yield from _below(root, (), TopLoc_Location(), None, colours)
+
+
+def _below(
+    label: TDF_Label,
+    path: tuple[str, ...],
+    location: TopLoc_Location,
+    inherited: Colour | None,
+    colours: Colours,
+) -> Iterator[Product]:
+    """The products at and below a label; ``path`` and ``location`` are those of its parent."""
+    location = location.Multiplied(XCAFDoc_ShapeTool.GetLocation_s(label))
+    instance = ""
+    if XCAFDoc_ShapeTool.IsReference_s(label):
+        instance = label_name(label)
+        inherited = colours.of_label(label) or inherited
+        product = TDF_Label()
+        XCAFDoc_ShapeTool.GetReferredShape_s(label, product)
+        label = product
+    path = (*path, label_name(label) or instance)
+    if not XCAFDoc_ShapeTool.IsAssembly_s(label):
+        shape = XCAFDoc_ShapeTool.GetShape_s(label)
+        # A free shape's own location is part of its shape; a product below an instance has none.
+        yield Product(path, shape.Located(TopLoc_Location()), location, label, inherited)
+        return
+    inherited = inherited or colours.of_label(label)
+    components = TDF_LabelSequence()
+    XCAFDoc_ShapeTool.GetComponents_s(label, components)
+    for component in _labels(components):
+        yield from _below(component, path, location, inherited, colours)
+
+
+def label_name(label: TDF_Label) -> str:
+    """The name that the file gives, '' without one or where the reader made one up."""
+    name = TDataStd_Name()
+    if not label.FindAttribute(TDataStd_Name.GetID_s(), name):
+        return ""
+    text = _text(name.Get())
+    return "" if _DEFAULT_NAME.match(text) else text.strip()
+
+
+def _text(name: TCollection_ExtendedString) -> str:
+    return name.ToExtString()
+
+
+def _labels(sequence: TDF_LabelSequence) -> Iterator[TDF_Label]:
+    for number in range(1, sequence.Length() + 1):
+        yield sequence.Value(number)

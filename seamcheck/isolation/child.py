@@ -1,0 +1,80 @@
+"""The child's side: take one job from standard input, run it, report on the former standard output."""
+
+from __future__ import annotations
+
+import ctypes
+import faulthandler
+import importlib
+import inspect
+import os
+import signal
+import sys
+import threading
+import traceback
+from typing import Any, BinaryIO
+
+from seamcheck.errors import SeamcheckError
+from seamcheck.isolation.frames import read_message, write_message
+
+_EXTRA_TIME_S = (
+    5.0  # the parent ends the child at its limit; without a parent the child ends itself after this
+)
+_PR_SET_PDEATHSIG = 1  # linux/prctl.h
+
+
+def main() -> None:
+    """Entry of a fresh child process."""
+    answers = _keep_stdout_clean()
+    faulthandler.enable()
+    if hasattr(signal, "SIGINT"):
+        signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent ends the child on Ctrl-C
+    job = read_message(sys.stdin.buffer)
+    end_with_parent(job["parent"])
+    if job["time_limit_s"]:
+        faulthandler.dump_traceback_later(job["time_limit_s"] + _EXTRA_TIME_S, exit=True)
+    threading.Thread(target=_end_when_closed, args=(sys.stdin.buffer,), daemon=True).start()
+    run_job(job["function"], job["args"], answers)
+    os._exit(0)  # nothing of the kernel is worth a crash while it is torn down
+
+
+def run_job(function: str, args: tuple[Any, ...], answers: BinaryIO) -> None:
+    """Run ``module:name`` and write ('result', value), or ('error', exception) when it raises."""
+
+    def progress(*stage: Any) -> None:
+        write_message(answers, ("progress", stage))
+
+    try:
+        module, _, name = function.partition(":")
+        call = getattr(importlib.import_module(module), name)
+        options = {"progress": progress} if "progress" in inspect.signature(call).parameters else {}
+        answer = ("result", call(*args, **options))
+        write_message(answers, answer)
+    except SeamcheckError as error:
+        error.traceback = traceback.format_exc()  # type: ignore[attr-defined]
+        write_message(answers, ("error", error))
+    except MemoryError:
+        write_message(answers, ("memory", traceback.format_exc()))
+    except BaseException as error:  # whatever it is, the parent gets to know it
+        write_message(answers, ("unexpected", type(error).__name__, str(error), traceback.format_exc()))
+
+
+def end_with_parent(parent: int) -> None:
+    """Have the system end this process when its parent dies (Linux; elsewhere a thread watches for it)."""
+    if sys.platform.startswith("linux"):
+        ctypes.CDLL(None).prctl(_PR_SET_PDEATHSIG, signal.SIGKILL)
+        if os.getppid() != parent:  # it died before
+            os._exit(1)
+
+
+def _keep_stdout_clean() -> BinaryIO:
+    """Move standard output to a stream of our own; what others print goes to standard error instead."""
+    answers = os.fdopen(os.dup(1), "wb")
+    os.dup2(2, 1)
+    return answers
+
+
+def _end_when_closed(stream: BinaryIO) -> None:
+    """End this process when the parent's end of the pipe closes."""
+    while stream.read(1):
+        pass
+    os._exit(1)

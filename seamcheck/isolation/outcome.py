@@ -1,0 +1,137 @@
+"""Follow a child to its end: pass on its progress, hold it to its limits, turn every end into an answer."""
+
+from __future__ import annotations
+
+import queue
+import signal
+import time
+from collections.abc import Callable
+from typing import Any
+
+from seamcheck.errors import NotReviewed
+
+_LOOK_EVERY_S = 0.03  # between two looks at the child's memory
+
+DOING = {
+    "starting": "starting",
+    "reading": "reading the file",
+    "transferring": "transferring the bodies",
+    "checking": "checking the bodies",
+    "finding": "finding the seam",
+    "tracing": "tracing the contour",
+    "measuring": "measuring the seam",
+    "judging": "judging the values",
+}
+
+
+class Watch:
+    """The limits of one child and the stage it is in."""
+
+    def __init__(
+        self, time_limit_s: float | None, memory_limit_mb: float | None, progress: Callable[..., None] | None
+    ) -> None:
+        self.time_limit_s, self.memory_limit_mb, self.progress = time_limit_s, memory_limit_mb, progress
+        self.stage = "starting"
+        self._began = time.monotonic()
+
+    def follow(
+        self,
+        messages: queue.Queue[Any],
+        pid: int,
+        wait: Callable[[], int],
+        chatter: Callable[[], str],
+    ) -> Any:
+        """The child's result; raises what it raised, or NotReviewed where it came to another end.
+
+        Parameters
+        ----------
+        messages : what the child writes, None at its end
+        wait : waits for the child's end, returns its exit status (negative: signal)
+        chatter : what the child wrote to its standard error
+        """
+        while True:
+            self._hold_to_limits(pid)
+            try:
+                message = messages.get(timeout=_LOOK_EVERY_S)
+            except queue.Empty:
+                continue
+            if message is None:
+                raise self._crashed(wait(), chatter())
+            kind, *rest = message
+            if kind == "progress":
+                self._at_stage(rest[0])
+            elif kind == "result":
+                return rest[0]
+            elif kind == "error":
+                raise rest[0]
+            elif kind == "memory":
+                raise _with_traceback(self._out_of_memory(), rest[0])
+            else:
+                raise _with_traceback(self._unexpected(rest[0], rest[1]), rest[2])
+
+    @property
+    def doing(self) -> str:
+        return DOING.get(self.stage, self.stage)
+
+    def _at_stage(self, stage: tuple[Any, ...]) -> None:
+        if stage and isinstance(stage[0], str):
+            self.stage = stage[0]
+        if self.progress is not None:
+            self.progress(*stage)
+
+    def _hold_to_limits(self, pid: int) -> None:
+        if self.time_limit_s is not None and time.monotonic() - self._began > self.time_limit_s:
+            raise NotReviewed(
+                "timeout",
+                f"Not finished after {self.time_limit_s:g} s, while {self.doing}. Give it more time with "
+                "--time-limit, or leave out bodies that have nothing to do with the seam.",
+            )
+        if self.memory_limit_mb is not None and resident_mb(pid) > self.memory_limit_mb:
+            raise self._out_of_memory()
+
+    def _out_of_memory(self) -> NotReviewed:
+        limit = (
+            "the machine has" if self.memory_limit_mb is None else f"the limit of {self.memory_limit_mb:g} MB"
+        )
+        return NotReviewed(
+            "out-of-memory",
+            f"More memory was needed than {limit}, while {self.doing}. Allow more with --memory-limit, or "
+            "leave out bodies that have nothing to do with the seam.",
+        )
+
+    def _crashed(self, status: int, chatter: str) -> NotReviewed:
+        how = f"exit status {status}"
+        if status < 0:
+            try:
+                how = signal.Signals(-status).name
+            except ValueError:
+                how = f"signal {-status}"
+        error = NotReviewed(
+            "crashed",
+            f"The CAD kernel crashed while {self.doing} ({how}). The file is probably damaged there: open it "
+            "in a CAD program, check the bodies and export it again as STEP.",
+        )
+        return _with_traceback(error, chatter)
+
+    def _unexpected(self, kind: str, text: str) -> NotReviewed:
+        first = text.strip().splitlines()[0] if text.strip() else "no text"
+        return NotReviewed(
+            "crashed",
+            f"An unexpected error ended the review while {self.doing}: {kind}: {first}. Run it again with "
+            "--debug to see where.",
+        )
+
+
+def resident_mb(pid: int) -> float:
+    """Resident memory of a process in MB; 0 when it is gone."""
+    import psutil
+
+    try:
+        return psutil.Process(pid).memory_info().rss / 1e6
+    except psutil.Error:
+        return 0.0
+
+
+def _with_traceback(error: NotReviewed, text: str) -> NotReviewed:
+    error.traceback = text  # type: ignore[attr-defined]
+    return error

@@ -1,0 +1,57 @@
+"""Functions that the tests run in a child."""
+
+import ctypes
+import os
+import time
+
+from seamcheck.errors import NotReviewed, UsageError
+
+
+def add(a, b, progress):
+    progress("reading")
+    progress("measuring", 0.5)
+    print("chatter")
+    os.write(1, b"more chatter\n")
+    return a + b
+
+
+def crash(progress):
+    progress("transferring")
+    ctypes.string_at(0)
+
+
+def sleep(seconds, progress):
+    progress("finding")
+    time.sleep(seconds)
+
+
+def hog(progress):
+    progress("measuring")
+    kept = []
+    while True:
+        kept.append(bytearray(b"x" * 10_000_000))
+        time.sleep(0.002)
+
+
+def refuse():
+    raise NotReviewed("empty", "Nothing in it.")
+
+
+def misuse():
+    raise UsageError("wrong option")
+
+
+def stumble():
+    raise KeyError("a surprise")
+
+
+def who(note=None):
+    if note is not None:
+        with open(note, "w") as file:
+            file.write(str(os.getpid()))
+    return os.getpid()
+
+
+def who_and_sleep(note):
+    who(note)
+    time.sleep(60)
