@@ -1,6 +1,59 @@
 """Pre-checks the CAD of laser-welded plastic housings.
 
 ``import seamcheck`` loads no CAD kernel; that happens in a child process when a model is read.
+
+>>> import seamcheck
+>>> review = seamcheck.review("housing.step", collapse=0.35)      # doctest: +SKIP
+>>> review.verdict, [f.rule for f in review.findings]             # doctest: +SKIP
+('fail', ['rib-width'])
 """
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from seamcheck.errors import NotReviewed, SeamcheckError, UsageError
+    from seamcheck.limits.findings import Finding
+    from seamcheck.limits.settings import Settings
+    from seamcheck.limits.settings_file import read_settings
+    from seamcheck.pipeline import review
+    from seamcheck.report.review import Review
+
 __version__ = "0.1.0"
+
+__all__ = [
+    "Finding",
+    "NotReviewed",
+    "Review",
+    "SeamcheckError",
+    "Settings",
+    "UsageError",
+    "__version__",
+    "read_settings",
+    "review",
+]
+
+_FROM = {
+    "Finding": "seamcheck.limits.findings",
+    "NotReviewed": "seamcheck.errors",
+    "Review": "seamcheck.report.review",
+    "SeamcheckError": "seamcheck.errors",
+    "Settings": "seamcheck.limits.settings",
+    "UsageError": "seamcheck.errors",
+    "read_settings": "seamcheck.limits.settings_file",
+    "review": "seamcheck.pipeline",
+}
+
+
+def __getattr__(name: str) -> Any:
+    """Import what is asked for only then."""
+    if name not in _FROM:
+        raise AttributeError(f"module 'seamcheck' has no attribute {name!r}")
+    import importlib
+
+    return getattr(importlib.import_module(_FROM[name]), name)
+
+
+def __dir__() -> list[str]:
+    return sorted(__all__)

@@ -1,0 +1,17 @@
+"""The command line: commands over library calls, each in a module of its own, loaded when it is asked for."""
+
+from __future__ import annotations
+
+import sys
+
+from seamcheck.cli.group import cli
+
+__all__ = ["cli", "main"]
+
+
+def main() -> None:
+    """Run the command line; exit with 0 within limits, 1 a limit is broken, 2 not reviewed or wrong use."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")  # a terminal that lacks a character shows '?', no traceback
+    cli(prog_name="seamcheck")

@@ -202,7 +202,9 @@ def unknown(word: str, valid: Iterable[str], kind: str) -> str:
 
 def nearest(word: str, valid: Iterable[str]) -> str:
     """The valid word most like the given one; '' where none is."""
-    plain = {v.lower().replace("_", "-"): v for v in valid}
+    plain: dict[str, str] = {}
+    for v in valid:  # the first of two that differ only in '-' and '_': a rule before a quantity
+        plain.setdefault(v.lower().replace("_", "-"), v)
     found = difflib.get_close_matches(word.lower().replace("_", "-"), plain, n=1, cutoff=0.5)
     return plain[found[0]] if found else ""
 

@@ -50,9 +50,10 @@ class Review:
     """One review of one model.
 
     Everything comes from ``document``, a dict of plain values that holds the schema shipped with the package.
+    ``traceback`` is text for those who look for a fault in seamcheck; it is no part of the document.
     """
 
-    def __init__(self, document: Mapping[str, Any]) -> None:
+    def __init__(self, document: Mapping[str, Any], traceback: str = "") -> None:
         if not isinstance(document, Mapping) or document.get("document") != "seamcheck-review":
             raise UsageError('This is not a review document: it lacks "document": "seamcheck-review".')
         if document.get("schema_version") != 1:
@@ -61,6 +62,7 @@ class Review:
                 "reads version 1."
             )
         self.document = dict(document)
+        self.traceback = traceback
 
     @classmethod
     def from_json(cls, text: str) -> Review:

@@ -1,0 +1,151 @@
+"""``seamcheck review``: one model from file to verdict."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from seamcheck.cli.outputs import Writers, output_options
+from seamcheck.cli.shared import (
+    SectionedCommand,
+    make_console,
+    one_sentence,
+    option,
+    read_day,
+    read_pairs,
+    show,
+)
+
+if TYPE_CHECKING:
+    from seamcheck.limits.settings import Settings
+
+ROLES = "Roles and light (found in the model if not given)"
+LIMITS = "Limits (over seamcheck.toml, over the defaults)"
+SHOW = "Show"
+RUN = "Run"
+
+
+@click.command(cls=SectionedCommand, name="review", short_help="Review the weld seam of one assembly.")
+@click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
+@option("--cover", metavar="PART", section=ROLES, help="Name or id of the part that the light passes.")
+@option("--base", metavar="PART", section=ROLES, help="Name or id of the part below the seam.")
+@option(
+    "--beam", metavar="X,Y,Z", section=ROLES, help="Direction of the light, from cover into base; also '-z'."
+)
+@option("--collapse", metavar="MM", section=LIMITS, help="Planned collapse of the rib. [default: 0.4]")
+@option(
+    "--limit", "limits", multiple=True, metavar="RULE.NAME=VALUE", section=LIMITS,
+    help="A limit, such as rib-width.min=0.7 or cover-thickness.max='0.1 in'. Repeat it for more. `seamcheck "
+    "explain` lists all of them.",
+)  # fmt: skip
+@option(
+    "--severity", "severities", multiple=True, metavar="RULE=SEVERITY", section=LIMITS,
+    help="must-fix, attention, note or off, such as turn-radius=note. Repeat it for more.",
+)  # fmt: skip
+@option(
+    "--set", "others", multiple=True, metavar="NAME=VALUE", section=LIMITS,
+    help="Another setting, such as station-spacing=0.25. `seamcheck settings` lists all of them.",
+)  # fmt: skip
+@option(
+    "--settings", "settings_file", metavar="FILE", section=LIMITS, type=click.Path(path_type=Path),
+    help="Settings file; without it the nearest seamcheck.toml beside or above the model.",
+)  # fmt: skip
+@option("--no-settings-file", is_flag=True, section=LIMITS, help="Use no settings file at all.")
+@option(
+    "--today",
+    metavar="DAY",
+    callback=read_day,
+    section=LIMITS,
+    help="Day that decides about ended waivers. [default: the clock]",
+)
+@output_options
+@option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the verdict, in one line.")
+@option("--strict", is_flag=True, section=SHOW, help="Exit with 1 also for findings that ask for attention.")
+@option(
+    "--time-limit",
+    metavar="SECONDS",
+    type=click.FloatRange(min=0, min_open=True),
+    section=RUN,
+    help="Stop after so long. [default: 600]",
+)
+@option(
+    "--memory-limit",
+    metavar="MB",
+    type=click.FloatRange(min=0, min_open=True),
+    section=RUN,
+    help="Stop beyond so much memory. [default: 4096]",
+)
+@option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
+@one_sentence
+def command(
+    models: tuple[Path, ...],
+    settings_file: Path | None,
+    no_settings_file: bool,
+    quiet: bool,
+    strict: bool,
+    time_limit: float | None,
+    memory_limit: float | None,
+    debug: bool,
+    **options: Any,
+) -> None:
+    """Review the weld seam of one model: a STEP assembly, or separate files that share a frame.
+
+    \b
+    seamcheck review housing.step
+    seamcheck review lid.step case.step --collapse 0.35
+    seamcheck review housing.step --limit clamp-land.min=1.5 --json review.json
+
+    Exit code: 0 within limits, 1 a must-fix limit is broken, 2 not reviewed or wrong use.
+    """
+    from seamcheck.pipeline import review, settings_for
+
+    writers = Writers(options)
+    settings = settings_for(models, settings_file, not no_settings_file).changed(_changes(options))
+    settings = _on_day(settings, options["today"])
+    with _progress(models) as progress:
+        result = review(
+            models, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
+            with_view=writers.needs_view,
+        )  # fmt: skip
+    if debug and result.traceback:
+        click.echo(result.traceback, err=True)
+    if not writers.takes_stdout:
+        from seamcheck.report import text
+
+        show(text.one_line(result.document) if quiet else text.whole(result.document))
+    for path in writers.write(result):
+        if not quiet and not writers.takes_stdout:
+            click.echo(f"Written: {path}")
+    raise SystemExit(1 if strict and result.verdict == "attention" else result.exit_code)
+
+
+def _changes(options: dict[str, Any]) -> dict[str, Any]:
+    """What the options change in the settings."""
+    changes: dict[str, Any] = {
+        key: options[key] for key in ("cover", "base", "beam", "collapse") if options[key] is not None
+    }
+    changes |= read_pairs(options["others"], "--set", "station-spacing=0.25")
+    changes |= read_pairs(options["limits"], "--limit", "rib-width.min=0.7")
+    severities = read_pairs(options["severities"], "--severity", "turn-radius=note")
+    return changes | {f"{rule}.severity": value for rule, value in severities.items()}
+
+
+def _on_day(settings: Settings, day: Any) -> Settings:
+    from dataclasses import replace
+    from datetime import date
+
+    return replace(settings, today=day or date.today())
+
+
+def _progress(models: tuple[Path, ...]) -> Any:
+    """A context that gives a function (stage, share) to call; it shows something only on a terminal."""
+    from contextlib import nullcontext
+
+    console = make_console(stderr=True)
+    if not console.is_terminal:
+        return nullcontext()
+    from seamcheck.cli.progress import shown_progress
+
+    return shown_progress(console, ", ".join(path.name for path in models))

@@ -1,0 +1,146 @@
+"""What several commands share: sections in the help, errors as one sentence, the console."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from functools import wraps
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from seamcheck.errors import SeamcheckError
+
+if TYPE_CHECKING:
+    from rich.console import Console, RenderableType
+
+
+class SectionedCommand(click.Command):
+    """A command whose options stand under headings; an option's heading is its ``section``."""
+
+    def format_options(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        sections: dict[str, list[tuple[str, str]]] = {}
+        for parameter in self.get_params(ctx):
+            if isinstance(parameter, click.Argument):
+                continue
+            record = parameter.get_help_record(ctx)
+            if record is not None:
+                sections.setdefault(getattr(parameter, "section", "Other"), []).append(record)
+        for heading, records in sorted(sections.items(), key=lambda item: item[0] == "Other"):
+            with formatter.section(heading):
+                formatter.write_dl(records)
+
+
+class SectionedOption(click.Option):
+    """An option with a heading."""
+
+    def __init__(self, *args: Any, section: str = "Other", **more: Any) -> None:
+        super().__init__(*args, **more)
+        self.section = section
+
+
+def option(*names: str, section: str, **more: Any) -> Callable[[Any], Any]:
+    """``click.option`` under a heading."""
+    return click.option(*names, cls=SectionedOption, section=section, **more)
+
+
+def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
+    """Errors of seamcheck become one sentence on standard error and exit code 2; with --debug a traceback."""
+
+    @wraps(function)
+    def wrapped(*args: Any, **more: Any) -> Any:
+        try:
+            return function(*args, **more)
+        except SeamcheckError as error:
+            if more.get("debug"):
+                raise
+            click.echo(f"seamcheck: {error}", err=True)
+            raise SystemExit(2) from None
+
+    return wrapped
+
+
+def make_console(stderr: bool = False) -> Console:
+    """A rich console; colours only on a terminal and never with NO_COLOR; in a pipe as wide as it needs."""
+    from rich.console import Console
+
+    console = Console(stderr=stderr, highlight=False, soft_wrap=False, emoji=False, markup=False)
+    if not console.is_terminal:
+        console = Console(stderr=stderr, highlight=False, width=110, emoji=False, markup=False)
+    return console
+
+
+def show(parts: Iterable[RenderableType]) -> None:
+    """Print to standard output; in a pipe without colours and without blanks at the ends of lines."""
+    console = make_console()
+    if console.is_terminal:
+        for part in parts:
+            console.print(part)
+        return
+    with console.capture() as captured:
+        for part in parts:
+            console.print(part)
+    click.echo("\n".join(line.rstrip() for line in captured.get().splitlines()))
+
+
+def read_day(ctx: click.Context, param: click.Parameter, value: str | None) -> Any:
+    """A day such as 2027-06-30."""
+    from datetime import date
+
+    try:
+        return None if value is None else date.fromisoformat(value)
+    except ValueError:
+        raise click.BadParameter(f"a day is written like 2027-06-30; got {value!r}") from None
+
+
+def read_pairs(values: tuple[str, ...], name: str, example: str) -> dict[str, str]:
+    """'key=value' options as a dict."""
+    pairs = {}
+    for text in values:
+        key, sign, value = text.partition("=")
+        if not sign or not key.strip() or not value.strip():
+            raise click.BadParameter(f"{text!r} should look like {example}", param_hint=f"'{name}'")
+        pairs[key.strip()] = value.strip()
+    return pairs
+
+
+def check_can_write(path: Path) -> None:
+    """UsageError before the work begins, not after it, if a file can't be written there."""
+    import os
+
+    from seamcheck.errors import UsageError
+
+    folder = path.resolve().parent
+    if path.is_dir():
+        raise UsageError(f"{path} is a folder; name a file to write to.")
+    if not folder.is_dir():
+        raise UsageError(f"{path} can't be written: there is no folder {folder}.")
+    if not os.access(folder, os.W_OK) or (path.exists() and not os.access(path, os.W_OK)):
+        raise UsageError(f"{path} can't be written: no permission.")
+
+
+def write_file(path: Path, content: str | bytes) -> None:
+    """Write a file whole or not at all: beside it first, then in its place."""
+    import os
+    import tempfile
+
+    from seamcheck.errors import UsageError
+
+    data = content.encode("utf-8") if isinstance(content, str) else content
+    try:
+        if path.exists() and not path.is_file():  # a pipe or a device
+            path.write_bytes(data)
+            return
+        handle, beside = tempfile.mkstemp(dir=path.resolve().parent, prefix=f".{path.name}.")
+        try:
+            with os.fdopen(handle, "wb") as file:
+                file.write(data)
+            umask = os.umask(0)
+            os.umask(umask)
+            os.chmod(beside, 0o666 & ~umask)
+            os.replace(beside, path)
+        except BaseException:
+            Path(beside).unlink(missing_ok=True)
+            raise
+    except OSError as why:
+        raise UsageError(f"{path} can't be written: {why.strerror or why}.") from None

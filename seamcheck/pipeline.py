@@ -1,0 +1,169 @@
+"""The whole way of one review, top to bottom: read, find, trace, survey, judge, document."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable, Sequence
+from contextlib import suppress
+from os import PathLike
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from seamcheck.errors import NotReviewed
+from seamcheck.limits.settings import Settings
+from seamcheck.limits.settings_file import find_settings_file, read_settings
+
+if TYPE_CHECKING:
+    from seamcheck.report.review import Review
+
+Progress = Callable[..., None]
+"""Called with a stage as it begins: reading, transferring, finding, tracing, measuring, judging."""
+
+TIME_LIMIT, MEMORY_LIMIT = 600.0, 4096.0
+"""Seconds and MB that one review may take unless other limits are given."""
+
+
+def review(
+    model: str | PathLike[str] | Sequence[str | PathLike[str]],
+    settings: Settings | str | PathLike[str] | None = None,
+    *,
+    progress: Progress | None = None,
+    time_limit: float | None = None,
+    memory_limit: float | None = None,
+    with_view: bool = False,
+    **overrides: Any,
+) -> Review:
+    """Review the weld seam of one model.
+
+    Parameters
+    ----------
+    model : STEP file, or several that share a frame
+    settings : Settings, a settings file, or None for the nearest ``seamcheck.toml`` beside or above the model
+    progress : called now and then with the stage
+    time_limit, memory_limit : s and MB for the child process that reads the model; None for 600 and 4096
+    with_view : whether the document carries section outlines and display meshes for pictures
+    overrides : single settings: ``collapse=0.35``, ``cover="lid"``, ``beam=(0, 0, -1)``, and
+        ``limits={"rib-width.min": 0.7, "turn-radius.severity": "note"}``
+
+    Returns
+    -------
+    Review
+        Also where the model could not be reviewed: its verdict then is 'not-reviewed', with a reason.
+
+    Raises
+    ------
+    UsageError : a settings file or an override that can't be taken
+    """
+    paths = _paths(model)
+    if not isinstance(settings, Settings):
+        settings = settings_for(paths, None if settings is None else Path(settings))
+    limits = overrides.pop("limits", {})
+    settings = settings.changed({**overrides, **limits})
+    return _review_in_child(paths, settings, progress, time_limit, memory_limit, with_view)
+
+
+def settings_for(paths: Sequence[Path], file: Path | None = None, look: bool = True) -> Settings:
+    """Settings of a given file, of the nearest one beside or above the model, or the defaults."""
+    found = file or (find_settings_file(paths[0]) if look and paths else None)
+    return read_settings(found) if found else Settings()
+
+
+def review_model(
+    paths: Sequence[Path],
+    settings: Settings,
+    with_view: bool = False,
+    progress: Progress = lambda stage: None,
+) -> dict[str, Any]:
+    """The review document of one model; loads the CAD kernel into this process, so a child should run it."""
+    from seamcheck.assembly import read_assembly
+    from seamcheck.contour import trace_contour
+    from seamcheck.joint import find_joints
+    from seamcheck.limits.findings import JointResult
+    from seamcheck.limits.judge import judge
+    from seamcheck.material import add_to
+    from seamcheck.report.document import make_document, not_reviewed_document
+    from seamcheck.survey import survey_joint
+
+    assembly = None
+    try:
+        progress("reading")
+        assembly = read_assembly(paths, progress)
+        progress("finding")
+        joints = find_joints(assembly, settings)
+        results = []
+        for joint in joints:
+            progress("tracing")
+            contour = trace_contour(joint, settings)
+            progress("measuring")
+            survey = survey_joint(joint, contour, settings)
+            survey, extra = add_to(survey, settings.material, joint.id, settings.collapse, joint.rib_on)
+            found = (
+                joint.id,
+                joint.cover,
+                joint.base,
+                joint.rib_on,
+                joint.beam,
+                joint.modelled_state,
+                joint.why,
+            )
+            results.append(JointResult(*found, survey, extra))
+    except NotReviewed as reason:
+        files = assembly.files if assembly is not None else [file_facts(path) for path in paths]
+        notes = assembly.notes if assembly is not None else ()
+        return not_reviewed_document(files, reason, settings, notes)
+    progress("judging")
+    judgement = judge(results, settings, {part.id: part.name for part in assembly.parts})
+    return make_document(assembly, results, judgement, settings)
+
+
+def _review_in_child(
+    paths: Sequence[Path],
+    settings: Settings,
+    progress: Progress | None,
+    time_limit: float | None,
+    memory_limit: float | None,
+    with_view: bool,
+) -> Review:
+    from seamcheck.isolation import run_isolated
+    from seamcheck.report.document import not_reviewed_document
+    from seamcheck.report.review import Review
+
+    try:
+        _look_before(paths)
+        return Review(
+            run_isolated(
+                "seamcheck.pipeline:review_model",
+                (tuple(paths), settings, with_view),
+                progress=progress,
+                time_limit_s=time_limit or TIME_LIMIT,
+                memory_limit_mb=memory_limit or MEMORY_LIMIT,
+            )
+        )
+    except NotReviewed as reason:
+        document = not_reviewed_document([file_facts(path) for path in paths], reason, settings)
+        return Review(document, traceback=getattr(reason, "traceback", ""))
+
+
+def _look_before(paths: Sequence[Path]) -> None:
+    """Say what can be said about the files without starting a child."""
+    for path in paths:
+        if path.is_dir():
+            raise NotReviewed("unreadable", f"{path} is a folder, not a file. Name one STEP file in it.")
+        if not path.exists():
+            raise NotReviewed("unreadable", f"There is no file {path}.")
+
+
+def file_facts(path: Path) -> Any:
+    """What can be said about a file that was not read as STEP: name and SHA-256."""
+    from seamcheck.assembly.parts import ModelFile
+
+    digest = ""
+    with suppress(OSError), path.open("rb") as file:
+        digest = hashlib.file_digest(file, "sha256").hexdigest()
+    return ModelFile(path.name, digest, "", "")
+
+
+def _paths(model: str | PathLike[str] | Sequence[str | PathLike[str]]) -> list[Path]:
+    if isinstance(model, str | PathLike):
+        return [Path(model)]
+    return [Path(path) for path in model]

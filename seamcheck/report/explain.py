@@ -1,0 +1,163 @@
+"""Rules, quantities, reasons and settings explained, as renderables made from their declarations."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from rich.console import RenderableType
+from rich.padding import Padding
+from rich.table import Table
+from rich.text import Text
+
+from seamcheck.errors import REASONS as REFUSALS
+from seamcheck.errors import UsageError
+from seamcheck.limits.quantities import QUANTITIES, REASONS
+from seamcheck.limits.rule import STANDINGS, Rule
+from seamcheck.limits.rules import RULES
+from seamcheck.limits.settings import NUMBERS, Settings, unknown
+from seamcheck.limits.units import shown
+from seamcheck.report.cautions import SHORT_CAUTION
+
+
+def overview(settings: Settings) -> Iterator[RenderableType]:
+    """All rules with their limits, and all quantities."""
+    table = _table("rule", "severity", "limit", "standing")
+    for rule in RULES.values():
+        table.add_row(rule.key, settings.severity(rule.key), limits_in_words(rule, settings), rule.standing)
+    yield Text("Rules", style="bold")
+    yield table
+    yield Text()
+    yield Text("Quantities", style="bold")
+    table = _table("quantity", "unit", "judged by")
+    for q in QUANTITIES.values():
+        table.add_row(q.key, "" if q.unit == "1" else q.unit, ", ".join(_judged_by(q.key)))
+    yield table
+    yield Text()
+    yield Text(
+        "`seamcheck explain NAME` explains one of them: what it is, what harm it does, what to change."
+    )
+
+
+def page(word: str, settings: Settings) -> Iterator[RenderableType]:
+    """One rule, quantity, setting or reason; UsageError with the nearest word where there is none."""
+    key = word.strip()
+    if key in RULES:
+        yield from _rule(RULES[key], settings)
+    elif key.replace("-", "_") in QUANTITIES:
+        yield from _quantity(key.replace("-", "_"), settings)
+    elif key.replace("_", "-") in NUMBERS:
+        n = NUMBERS[key.replace("_", "-")]
+        yield Text(f"{n.key} (setting)", style="bold")
+        value = shown(getattr(settings, n.attribute), n.unit)
+        yield Text(f"{n.what[0].upper()}{n.what[1:]}: {value} ({n.standing}).")
+    elif key in REASONS:
+        yield Text(f"{key} (why something was not measured)", style="bold")
+        yield Text(REASONS[key])
+    elif key in REFUSALS:
+        yield Text(f"{key} (why a model was not reviewed)", style="bold")
+        yield Text(REFUSALS[key])
+    else:
+        raise UsageError(
+            unknown(key, (*RULES, *QUANTITIES, *NUMBERS, *REASONS, *REFUSALS), "rule or quantity")
+        )
+
+
+def limits_in_words(rule: Rule, settings: Settings) -> str:
+    """'min 0.60 mm, max 2.00 mm'; '' for a rule without numbers."""
+    return ", ".join(
+        f"{limit.name} {shown(settings.limit(rule.key, limit.name), limit.unit)}" for limit in rule.limits
+    )
+
+
+def bound_in_words(formula: str, rule: Rule, settings: Settings) -> str:
+    """A bound's formula with its limits filled in: 'collapse + 0.20 mm'."""
+    text = formula
+    for limit in rule.limits:
+        value = shown(settings.limit(rule.key, limit.name), limit.unit)
+        text = re.sub(rf"\b{limit.name}\b(?!\()", value, text)
+    return (
+        text.replace("larger(", "the larger of (").replace("smaller(", "the smaller of (").replace("*", "·")
+    )
+
+
+def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
+    yield Text(f"{rule.key}: {rule.title}", style="bold")
+    yield Text(rule.what)
+    yield Text()
+    for check in rule.checks:
+        for word, bound in (("at least", check.lower), ("at most", check.upper)):
+            if bound is not None:
+                yield Text(f"Limit: {check.column} {word} {bound_in_words(bound.formula, rule, settings)}")
+    yield Text(f"Standing of the number: {rule.standing}. {STANDINGS[rule.standing]} {rule.standing_text}")
+    yield Text(f"Severity: {settings.severity(rule.key)}")
+    yield Text()
+    yield Text(f"Harm: {rule.harm}")
+    for remedy in dict.fromkeys(
+        [*(b.remedy for b in rule.bounds()), *([rule.remedy] if rule.remedy else [])]
+    ):
+        yield Text(f"Do: {_without_amount(remedy)}")
+    yield Text()
+    columns = dict.fromkeys([c.column for c in rule.checks] or rule.quantities)
+    for column in columns:
+        q = QUANTITIES[column]
+        yield Text(f"{q.key}: {q.definition}")
+    for check in rule.checks:
+        for why, text in check.innocent.items():
+            yield Text(f"Not measured because of {why!r} is no fault of its own: {text}.", style="dim")
+    yield Text()
+    if rule.limits:
+        yield Text("To change it, in seamcheck.toml:")
+        yield Padding(Text(f"[limits.{rule.key}]"), (0, 0, 0, 4))
+        for limit in rule.limits:
+            value = f"{settings.limit(rule.key, limit.name):g}"
+            yield Padding(Text(f"{limit.name} = {value}   # {_unit(limit.unit)}{limit.what}"), (0, 0, 0, 4))
+        first = rule.limits[0].name
+        value = f"{settings.limit(rule.key, first):g}"
+        yield Text(f"or: seamcheck review MODEL --limit {rule.key}.{first}={value}")
+    else:
+        yield Text(f"It has no number; its severity can be set: --severity {rule.key}=note")
+    yield Text()
+    yield Text(SHORT_CAUTION, style="dim")
+
+
+def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
+    q = QUANTITIES[key]
+    yield Text(f"{q.key}: {q.title}{'' if q.unit == '1' else f', {q.unit}'}", style="bold")
+    yield Text(q.definition)
+    places = {
+        "station": "at every station",
+        "contour": "once for a seam",
+        "interface": "once for the interface",
+    }
+    yield Text(f"Measured {places[q.per]}.")
+    judged = _judged_by(key)
+    for name in judged:
+        rule = RULES[name]
+        words = limits_in_words(rule, settings)
+        yield Text(f"Judged by {name} ({settings.severity(name)}){': ' + words if words else ''}")
+    if not judged:
+        yield Text("No rule judges it; it is shown for information.")
+
+
+def _judged_by(column: str) -> list[str]:
+    return [
+        rule.key
+        for rule in RULES.values()
+        if column in rule.quantities or any(column in (c.column, c.judged) for c in rule.checks)
+    ]
+
+
+def _unit(unit: str) -> str:
+    return "" if unit == "1" else f"{unit}, "
+
+
+def _without_amount(remedy: str) -> str:
+    return re.sub(r"\[[^\]]*\]", "", remedy)
+
+
+def _table(*headings: str) -> Table:
+    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold")
+    for heading in headings:
+        table.add_column(heading)
+    return table

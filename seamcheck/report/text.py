@@ -1,0 +1,350 @@
+"""A review document for a terminal, as renderables; computes nothing and prints nothing.
+
+Names from the model are shown as plain text: no markup of theirs is obeyed, control characters are replaced.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from rich.console import Group, RenderableType
+from rich.padding import Padding
+from rich.table import Table
+from rich.text import Text
+
+from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.limits.rules import RULES
+from seamcheck.limits.units import shown
+from seamcheck.limits.waivers import place_in_words
+from seamcheck.report.cautions import SHORT_CAUTION
+
+Document = Mapping[str, Any]
+
+VERDICTS = {
+    "pass": ("PASS", "bold green"),
+    "attention": ("ATTENTION", "bold yellow"),
+    "fail": ("FAIL", "bold red"),
+    "not-reviewed": ("NOT REVIEWED", "bold magenta"),
+}
+STYLES = {"must-fix": "red", "attention": "yellow", "note": "cyan"}
+IN_FULL = 20
+"""So many findings are shown in full; the others in one line each."""
+
+
+def whole(document: Document) -> Iterator[RenderableType]:
+    """Everything, the verdict first."""
+    yield from _head(document)
+    for joint in document["joints"]:
+        yield from _joint(joint, document)
+    yield from _findings(document)
+    yield from _waivers(document)
+    if document["joints"]:
+        yield from _lists(document)
+    yield Text()
+    yield Text(SHORT_CAUTION, style="dim")
+
+
+def one_line(document: Document) -> Iterator[RenderableType]:
+    """The verdict with the file's name."""
+    word, style = VERDICTS[document["verdict"]]
+    line = Text.assemble((word, style), "  ", _clean(document["model"]["file"]), "  ", headline(document))
+    line.no_wrap = True
+    line.overflow = "ignore"
+    yield line
+
+
+def headline(document: Document) -> str:
+    """What the verdict rests on, in one sentence."""
+    if document["verdict"] == "not-reviewed":
+        return _clean(document["reason"]["message"])
+    counts = {severity: 0 for severity in STYLES}
+    waived = 0
+    for finding in document["findings"]:
+        if finding["waived"]:
+            waived += 1
+        else:
+            counts[finding["severity"]] += 1
+    must, look = counts["must-fix"], counts["attention"]
+    said = []
+    if must:
+        said.append(f"{must} {'place breaks' if must == 1 else 'places break'} a must-fix limit")
+    if look:
+        said.append(f"{look} {'place asks' if look == 1 else 'places ask'} for attention")
+    if not said:
+        said.append("no limit is broken")
+    if waived:
+        said.append(f"{waived} waived")
+    text = ", ".join(said)
+    return text[0].upper() + text[1:] + "."
+
+
+def _head(document: Document) -> Iterator[RenderableType]:
+    word, style = VERDICTS[document["verdict"]]
+    yield Text.assemble((word, style), "  ", headline(document))
+    model = document["model"]
+    for file in model["files"]:
+        facts = [_clean(file["step_schema"]), _clean(file["length_unit"])]
+        if file["sha256"]:
+            facts.append(f"SHA-256 {file['sha256'][:12]}")
+        yield Text(f"Model: {_clean(file['file'])} ({', '.join(f for f in facts if f)})")
+    settings = document["settings"]
+    source = f"; settings from {_clean(settings['file'])}" if settings["file"] else ""
+    yield Text(
+        f"Planned collapse: {shown(settings['collapse_mm'], 'mm')} ({_origin(document, 'collapse')}){source}"
+    )
+    for note in model["notes"]:
+        yield Text(f"Note: {_clean(note)}", style="yellow")
+    names = _names(document)
+    for part in model["parts"]:
+        for note in part["notes"]:
+            yield Text(f"Note on {names[part['id']]}: {_clean(note)}", style="yellow")
+
+
+def _origin(document: Document, key: str) -> str:
+    origin = document["settings"]["from"].get(key, "default")
+    return {"default": "default", "file": "settings file", "option": "option"}[origin]
+
+
+def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableType]:
+    names = _names(document)
+    cover, base = (" + ".join(names[i] for i in joint[role]) for role in ("cover", "base"))
+    rib = {"base": "rib on the base", "cover": "rib on the cover", "none": "no rib"}[joint["rib_on"]]
+    drawn = {
+        "touching": "drawn touching",
+        "gap": "drawn with a gap",
+        "overlap": "drawn overlapping",
+        "mixed": "drawn partly touching",
+    }[joint["modelled_state"]]
+    x, y, z = joint["beam"]
+    yield Text()
+    yield Text.assemble((f"Seam {joint['id']}", "bold"), f": cover {cover}, base {base}, {rib}, {drawn}")
+    yield Text(f"Light along ({x:.3g}, {y:.3g}, {z:.3g}), from cover into base")
+    for why in joint["why"]:
+        yield Padding(Text(f"- {_clean(why)}", style="dim"), (0, 0, 0, 2))
+    for contour in joint["contours"]:
+        shape = "closed" if contour["closed"] else "from " + " to ".join(_end(e) for e in contour["ends"])
+        yield Text(
+            f"Contour {contour['id']}: {contour['length_mm']:.1f} mm, {shape}, "
+            f"{len(contour['stations']['s'])} stations"
+        )
+    for name, place in joint["junctions"].items():
+        yield Text(f"Junction {name} at {_place(place)}")
+    yield _table(joint, document)
+    for key, entry in joint["interface"].items():
+        if key in QUANTITIES and entry.get("value") is not None:
+            q = QUANTITIES[key]
+            at = f" at {_place(entry['at'])}" if entry.get("at") else ""
+            yield Text(f"Whole interface: {q.title} {shown(entry['value'], q.unit, q.decimals)}{at}")
+    if "material" in joint:
+        from seamcheck.material.text import material_lines
+
+        for line in material_lines(joint["material"]):
+            yield Text(_clean(line))
+
+
+def _end(end: str) -> str:
+    return "an open end" if end == "open" else f"junction {end.partition(':')[2]}"
+
+
+def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
+    """Least, median and largest of every judged quantity against its limit."""
+    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
+    table.add_column("quantity")
+    for heading in ("least", "median", "most"):
+        table.add_column(heading, justify="right", no_wrap=True)
+    table.add_column("limit")
+    table.add_column("state", no_wrap=True)
+    for column, limits in _judged_columns(joint).items():
+        q = QUANTITIES[column]
+        title = q.title if q.unit == "1" else f"{q.title}, {q.unit}"
+        summary = joint["summary"].get(column)
+        numbers = ["-"] * 3
+        if summary is not None:
+            numbers = [shown(summary[key], "", q.decimals) for key in ("min", "median", "max")]
+        state, style = _state(joint, document, column, summary is not None)
+        table.add_row(title, *numbers, "; ".join(limits), Text(state, style=style))
+    return Padding(table, (1, 0))
+
+
+def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
+    """Column -> its limits in words."""
+    spans: dict[tuple[str, str], list[list[float | None]]] = {}
+    for contour in joint["contours"]:
+        for bound in contour["bounds"]:
+            sides = [bound["low"], bound["high"]]
+            spans.setdefault((bound["column"], bound["rule"]), []).append(sides)
+    result: dict[str, list[str]] = {}
+    order = list(QUANTITIES)
+    for (column, rule), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
+        words = _limit_words(column, [s[0] for s in sides], [s[1] for s in sides])
+        if rule in RULES and RULES[rule].fails.startswith("evenness"):
+            words = f"even: {words}"
+        result.setdefault(column, []).append(words)
+    return result
+
+
+def _limit_words(column: str, lows: Sequence[Any], highs: Sequence[Any]) -> str:
+    q = QUANTITIES[column]
+    low, high = _range(lows, q.decimals), _range(highs, q.decimals)
+    if column.startswith("trap_open"):
+        return "closed"
+    if low and high:
+        return f"{low} to {high}"
+    return f"at least {low}" if low else f"at most {high}" if high else ""
+
+
+def _range(bounds: Sequence[Any], decimals: int) -> str:
+    """'0.60', or '3.00 ... 3.60' where the bound changes along the seam."""
+    flat = [v for b in bounds for v in (b if isinstance(b, list) else [b]) if v is not None]
+    if not flat:
+        return ""
+    least, most = shown(min(flat), "", decimals), shown(max(flat), "", decimals)
+    return least if least == most else f"{least} ... {most}"
+
+
+def _state(joint: Mapping[str, Any], document: Document, column: str, is_measured: bool) -> tuple[str, str]:
+    found = [f for f in document["findings"] if f["joint"] == joint["id"] and f["column"] == column]
+    open_ones = [f["severity"] for f in found if not f["waived"]]
+    for severity in STYLES:
+        if severity in open_ones:
+            return severity, STYLES[severity]
+    if found:
+        return "waived", "dim"
+    return ("within", "green") if is_measured else ("not measured", "dim")
+
+
+def _findings(document: Document) -> Iterator[RenderableType]:
+    waived = [f for f in document["findings"] if f["waived"]]
+    live = [f for f in document["findings"] if not f["waived"]]
+    if live:
+        yield Text()
+        yield Text(f"Findings ({len(live)})", style="bold")
+    for number, finding in enumerate(live, 1):
+        if number <= IN_FULL:
+            yield _finding(number, finding, document)
+        else:
+            yield Text(
+                f"{number:3}  {_mark(finding)} {_where(finding)}: {finding['message']}",
+                style=STYLES[finding["severity"]],
+            )
+    if waived:
+        yield Text()
+        yield Text(f"Waived ({len(waived)})", style="bold")
+    for finding in waived:
+        waiver = finding["waived"]
+        until = f", until {waiver['until']}" if waiver["until"] else ""
+        origin = f" ({_clean(waiver['origin'])})" if waiver["origin"] else ""
+        yield Text(f"  {_mark(finding)} {_where(finding)}: {finding['message']}")
+        yield Padding(Text(f"Waived{until}: {_clean(waiver['reason'])}{origin}", style="dim"), (0, 0, 0, 4))
+
+
+def _finding(number: int, finding: Mapping[str, Any], document: Document) -> RenderableType:
+    style = STYLES[finding["severity"]]
+    lines: list[RenderableType] = [
+        Text.assemble(
+            (f"{finding['severity'].upper()}  {finding['rule']}", f"bold {style}"), f"  {finding['message']}"
+        ),
+        Text(f"Where: {_where(finding)}{_faces(finding, document)}"),
+        Text(f"Harm: {finding['harm']}", style="dim"),
+        Text(f"Do: {finding['remedy']}"),
+    ]
+    if finding["also"]:
+        lines.append(Text(f"Same cause: {', '.join(finding['also'])}", style="dim"))
+    lines.append(Text(f"Id: {finding['id']}", style="dim"))
+    grid = Table.grid(padding=(0, 1, 0, 0))
+    grid.add_column(justify="right", width=3)
+    grid.add_column()
+    grid.add_row(f"{number}", Group(*lines))
+    return grid
+
+
+def _mark(finding: Mapping[str, Any]) -> str:
+    return f"{finding['severity']} {finding['rule']}"
+
+
+def _where(finding: Mapping[str, Any]) -> str:
+    place = "along the seam" if finding["at"] is None else _place(finding["at"])
+    if finding["contour"] is None:
+        return f"{finding['joint']}, {place}"
+    stretch = ""
+    if finding["from_s"] is not None and finding["to_s"] is not None:
+        stretch = f", s = {finding['from_s']:.1f} to {finding['to_s']:.1f} mm"
+    length = "" if not finding["length_mm"] else f" ({finding['length_mm']:.1f} mm long)"
+    return f"{place} on {finding['joint']} {finding['contour']}{stretch}{length}"
+
+
+def _faces(finding: Mapping[str, Any], document: Document) -> str:
+    names = _names(document)
+    known = [f for f in finding["faces"] if f["step_entity"]]
+    if not known:
+        return ""
+    return "; " + ", ".join(f"{names[f['part']]} {f['step_entity']} (line {f['line']})" for f in known)
+
+
+def _place(at: Sequence[float]) -> str:
+    x, y, z = (shown(c, "", 2) for c in at)
+    return f"({x}, {y}, {z})"
+
+
+def _waivers(document: Document) -> Iterator[RenderableType]:
+    for waiver in document["waivers"]:
+        what = f"The waiver of {waiver['rule']} {place_in_words(waiver)}"
+        origin = f" ({_clean(waiver['origin'])})" if waiver["origin"] else ""
+        if waiver["state"] == "expired":
+            yield Text(f"{what} ended on {waiver['until']} and counts no more{origin}.", style="yellow")
+        elif waiver["state"] == "unused":
+            hint = ""
+            if waiver["partly"]:
+                hint = f"; {', '.join(waiver['partly'])} reaches beyond its place"
+            yield Text(
+                f"{what} covers no finding any more{hint}: remove or correct it{origin}.", style="yellow"
+            )
+
+
+def _lists(document: Document) -> Iterator[RenderableType]:
+    runs = _unmeasured(document)
+    if runs:
+        yield Text()
+        yield Text("Not measured", style="bold")
+        for line in runs:
+            yield Padding(Text(f"- {line}"), (0, 0, 0, 2))
+    yield Text()
+    yield Text("Not checked", style="bold")
+    for item in document["not_checked"]:
+        yield Padding(Text(f"- {_clean(item)}"), (0, 0, 0, 2))
+
+
+def _unmeasured(document: Document) -> list[str]:
+    """What was not measured: quantity, how much of the seam, why."""
+    total: dict[tuple[str, str, str], float] = {}
+    for joint in document["joints"]:
+        for contour in joint["contours"]:
+            s = contour["stations"]["s"]
+            step = contour["length_mm"] / len(s) if s else 0.0
+            for run in contour["unmeasured"]:
+                key = (joint["id"], run["column"], run["why"])
+                length = min(run["to_s"] - run["from_s"] + step, contour["length_mm"])
+                total[key] = total.get(key, 0.0) + length
+    by_reason: dict[tuple[str, str], list[str]] = {}
+    for (joint_id, column, why), length in total.items():
+        title = QUANTITIES[column].title if column in QUANTITIES else column
+        by_reason.setdefault((joint_id, why), []).append(f"{title} ({length:.1f} mm)")
+    several = len(document["joints"]) > 1
+    return [
+        (f"{joint_id}: " if several else "")
+        + f"{document['reasons'].get(why, 'No reason given.')} {', '.join(columns)}"
+        for (joint_id, why), columns in by_reason.items()
+    ]
+
+
+def _names(document: Document) -> dict[str, str]:
+    return {
+        part["id"]: f"'{_clean(part['name'])}' ({part['id']})" if part["name"] else part["id"]
+        for part in document["model"]["parts"]
+    }
+
+
+def _clean(text: str) -> str:
+    """Text from a model without control characters, which a terminal would obey."""
+    return "".join(c if c.isprintable() else "\N{REPLACEMENT CHARACTER}" for c in text)
