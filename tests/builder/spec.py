@@ -1,0 +1,296 @@
+"""What a pair of parts is drawn from (Spec) and what must be measured on it (Truth); imports no kernel.
+
+Section of a sound pair; o runs outward from the mid-line, z against the light, z = 0 on the rib top:
+
+        cover  _______________________________________________
+              |_______________________________________________|
+               ____            _______             ____          z = 0
+              |lip |          /       \\           |lip |
+              |    |__trap___/   rib   \\___trap___|    |         z = -rib height
+              |               base                     |
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+import numpy as np
+from scipy.spatial.transform import Rotation
+
+from .section import Piece, chain, fillet_area, fillet_tangent
+from .track import AnyTrack, rounded_rectangle
+
+
+@dataclass(frozen=True)
+class Spec:
+    """Construction parameters; lengths mm, angles degrees.
+
+    Attributes
+    ----------
+    rib_width : at the contact plane between the tangent points of the top fillets
+    rib_height_inner, rib_height_outer : from the trap floor up to the rib top
+    trap_width_inner, trap_width_outer : at the floor, from the straight flank line to lip, wall or edge
+    inner, outer : what ends the trap: 'lip', 'open', or (outer only) 'wall': the cover lies in a pocket
+    lip_height_inner, lip_height_outer : of the lip above its trap floor
+    slit : between the edge of a recessed cover and the pocket's wall
+    rim : how far the pocket's wall rises above the rib top
+    stem : offsets (inner, outer) of a narrower wall that begins ``flange`` below the lower trap floor
+    clamp_land : flat of the cover from the rib top's edge to its edge or chamfer; a recessed cover's land
+        follows from trap width and slit instead
+    gap : modelled state: 0 touching, > 0 apart, < 0 overlapping
+    turn : rotation vector in degrees; shift : translation, applied after the turn
+    cover_first : order of the parts
+    """
+
+    track: AnyTrack = field(default_factory=lambda: rounded_rectangle(120, 80, 10))
+    rib_width: float = 1.2
+    rib_height_inner: float = 0.9
+    rib_height_outer: float = 0.9
+    draft_inner: float = 1.0
+    draft_outer: float = 1.0
+    top_fillet: float = 0.0
+    root_fillet: float = 0.0
+    trap_width_inner: float = 1.4
+    trap_width_outer: float = 1.4
+    inner: str = "lip"
+    outer: str = "lip"
+    lip_height_inner: float = 0.3
+    lip_height_outer: float = 0.3
+    lip_width: float = 1.0
+    slit: float = 0.2
+    rim: float = 1.5
+    stem: tuple[float, float] | None = None
+    flange: float = 0.6
+    wall_height: float = 14.0
+    floor_thickness: float = 2.0
+    cover_thickness: float = 2.0
+    clamp_land: float = 2.6
+    edge_chamfer: float = 0.0
+    gap: float = 0.0
+    turn: tuple[float, float, float] = (0.0, 0.0, 0.0)
+    shift: tuple[float, float, float] = (0.0, 0.0, 0.0)
+    cover_first: bool = False
+    unit: str = "mm"
+    cover_name: str = "window lid"
+    base_name: str = "sensor housing"
+
+    # -- derived -------------------------------------------------------------------------------------
+    def draft(self, side: str) -> float:
+        return math.radians(self.draft_inner if side == "inner" else self.draft_outer)
+
+    def height(self, side: str) -> float:
+        return self.rib_height_inner if side == "inner" else self.rib_height_outer
+
+    def half_virtual(self, side: str) -> float:
+        """From the mid-line to the flank line extended straight to the contact plane."""
+        return self.rib_width / 2 + _foot(self.top_fillet, self.draft(side))
+
+    def flank(self, side: str, depth: float) -> float:
+        """From the mid-line to the straight flank line, ``depth`` below the contact plane."""
+        return self.half_virtual(side) + math.tan(self.draft(side)) * depth
+
+    def trap_end(self, side: str) -> float:
+        """From the mid-line to lip, wall or edge of the floor."""
+        width = self.trap_width_inner if side == "inner" else self.trap_width_outer
+        return self.flank(side, self.height(side)) + width
+
+    def kind(self, side: str) -> str:
+        return self.inner if side == "inner" else self.outer
+
+    def lip_depth(self, side: str) -> float:
+        """Of the lip's top below the contact plane."""
+        height = self.lip_height_inner if side == "inner" else self.lip_height_outer
+        return self.height(side) - height
+
+    def wall_face(self, side: str) -> float:
+        """From the mid-line to the base's outermost (innermost) face."""
+        return self.trap_end(side) + (self.lip_width if self.kind(side) != "open" else 0.0)
+
+    @property
+    def cover_edge(self) -> float:
+        if self.outer == "wall":
+            return self.trap_end("outer") - self.slit
+        return self.rib_width / 2 + self.clamp_land + self.edge_chamfer
+
+    @property
+    def matrix(self) -> np.ndarray:
+        """(4, 4) rigid motion from the drawing's frame to the assembly's."""
+        m = np.eye(4)
+        m[:3, :3] = Rotation.from_rotvec(np.radians(self.turn)).as_matrix()
+        m[:3, 3] = self.shift
+        return m
+
+    def base_chain(self) -> tuple[Piece, ...]:
+        """From the housing's inner floor over wall, lips, traps and rib down to the bottom."""
+        h_in, h_out = self.rib_height_inner, self.rib_height_outer
+        below = -max(h_in, h_out) - self.flange
+        bottom = -self.wall_height
+        face_in, face_out = -self.wall_face("inner"), self.wall_face("outer")
+        v: list[tuple[float, float, float]] = []
+        if self.stem:
+            v += [
+                (self.stem[0], bottom + self.floor_thickness, 0),
+                (self.stem[0], below, 0),
+                (face_in, below, 0),
+            ]
+        else:
+            v += [(face_in, bottom + self.floor_thickness, 0)]
+        end_in, end_out = -self.trap_end("inner"), self.trap_end("outer")
+        if self.inner == "lip":
+            top = -self.lip_depth("inner")
+            v += [(face_in, top, 0), (end_in, top, 0)]
+        v += [(end_in, -h_in, 0), (-self.flank("inner", h_in), -h_in, self.root_fillet)]
+        v += [(-self.half_virtual("inner"), 0, self.top_fillet)]
+        v += [(self.half_virtual("outer"), 0, self.top_fillet)]
+        v += [(self.flank("outer", h_out), -h_out, self.root_fillet), (end_out, -h_out, 0)]
+        if self.outer != "open":
+            top = -self.lip_depth("outer") if self.outer == "lip" else self.rim
+            v += [(end_out, top, 0), (face_out, top, 0)]
+        if self.stem:
+            v += [(face_out, below, 0), (self.stem[1], below, 0), (self.stem[1], bottom, 0)]
+        else:
+            v += [(face_out, bottom, 0)]
+        return chain(v)
+
+    def cover_chain(self) -> tuple[Piece, ...]:
+        """From the underside's edge up to the light-side face."""
+        edge, top = self.cover_edge, self.gap + self.cover_thickness
+        v = [(edge, self.gap, 0.0), (edge, top - self.edge_chamfer, 0.0)]
+        if self.edge_chamfer:
+            v.append((edge - self.edge_chamfer, top, 0.0))
+        return chain(v)
+
+    def truth(self, collapse: float = 0.4) -> Truth:
+        return Truth(self, collapse, _values(self, collapse))
+
+
+@dataclass(frozen=True, eq=False)
+class Truth:
+    """Closed-form answers for a Spec.
+
+    Attributes
+    ----------
+    values : quantity key -> value at every station (constant along the seam); NaN where the quantity has
+        none ('free', 'no-shoulder', open lip). ``turn_radius`` is not in it: see turn_radius().
+    """
+
+    spec: Spec
+    collapse: float
+    values: Mapping[str, float]
+
+    @property
+    def length(self) -> float:
+        """Of the mid-line."""
+        return self.spec.track.length
+
+    @property
+    def beam(self) -> np.ndarray:
+        return self.spec.matrix[:3, :3] @ [0.0, 0.0, -1.0]
+
+    def stations(self, n: int) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """n even stations: points (n, 3), outward unit vectors u (n, 3), signed curvature (n,)."""
+        s = np.linspace(0, self.length, n, endpoint=False)
+        return (*self.place(s), self.spec.track.curvature(s))
+
+    def place(self, s: np.ndarray, o: float = 0.0, z: float = 0.0) -> tuple[np.ndarray, np.ndarray]:
+        """Points (n, 3) and outward vectors (n, 3) in assembly coordinates at arc lengths s."""
+        xy, normal = self.spec.track.at(np.atleast_1d(s))
+        flat = np.column_stack([xy + o * normal, np.full(len(xy), z)])
+        m = self.spec.matrix
+        return flat @ m[:3, :3].T + m[:3, 3], np.column_stack([normal, np.zeros(len(xy))]) @ m[:3, :3].T
+
+    def distance(self, points: np.ndarray) -> np.ndarray:
+        """Distance (n,) of points (n, 3) from the true mid-line."""
+        m = self.spec.matrix
+        flat = (np.asarray(points) - m[:3, 3]) @ m[:3, :3]
+        return np.hypot(self.spec.track.distance(flat[:, :2]), flat[:, 2])
+
+    def turn_radius(self, points: np.ndarray) -> np.ndarray:
+        """Radius (n,) of the mid-line's turn at the stations nearest to points (n, 3); inf when straight."""
+        s = np.linspace(0, self.length, 8001)[:-1]
+        xy, _ = self.spec.track.at(s)
+        m = self.spec.matrix
+        flat = ((np.asarray(points) - m[:3, 3]) @ m[:3, :3])[:, :2]
+        nearest = np.array([np.argmin(((xy - p) ** 2).sum(axis=1)) for p in flat])
+        with np.errstate(divide="ignore"):
+            return 1.0 / np.abs(self.spec.track.curvature(s[nearest]))
+
+
+def _foot(radius: float, draft: float) -> float:
+    return fillet_tangent(radius, math.pi / 2 + draft) if radius else 0.0
+
+
+def _values(spec: Spec, c: float) -> dict[str, float]:
+    """Every constant quantity, from the definitions in seamcheck/limits/quantities.py.
+
+    Widths and areas of the trapezium are elementary; the fillet's area is r^2 (cot(b/2) - (pi - b)/2)
+    with b = 90 deg + draft, both for the rib's top (inside the plastic) and for its root (in the air).
+    """
+    nan = math.nan
+    h = min(spec.rib_height_inner, spec.rib_height_outer)
+    width = {d: spec.flank("inner", d) + spec.flank("outer", d) for d in (0.0, h / 2, h)}
+    values = {
+        "rib": 1.0,
+        "rib_width": spec.rib_width,
+        "rib_width_top": spec.rib_width,
+        "rib_width_mid": width[h / 2],
+        "rib_width_root": width[h],
+        "rib_height": h,
+        "slenderness": h / width[h / 2],
+        "cover_thickness": spec.cover_thickness,
+        "cover_thickness_min": spec.cover_thickness,
+        "cover_thickness_max": spec.cover_thickness,
+        "gap": spec.gap,
+        "gap_min": spec.gap,
+        "gap_max": spec.gap,
+        "beam_clear": 1.0,
+        "clamp_tilt": 0.0,
+        "clamp_land": spec.cover_edge - spec.edge_chamfer - spec.rib_width / 2,
+        "wall_width": spec.wall_face("inner") + spec.wall_face("outer"),
+        "support_offset": _support_offset(spec),
+    }
+    melt, travel = 0.0, []
+    for side in ("inner", "outer"):
+        draft, height = spec.draft(side), spec.height(side)
+        corner = math.pi / 2 + draft
+        foot = _foot(spec.top_fillet, draft)
+        if foot * math.cos(draft) > c or (spec.root_fillet and _foot(spec.root_fillet, draft) > height - c):
+            raise ValueError("the collapse ends within a fillet; the closed form does not cover that")
+        top_loss = fillet_area(spec.top_fillet, corner) if spec.top_fillet else 0.0
+        root_loss = fillet_area(spec.root_fillet, corner) if spec.root_fillet else 0.0
+        melt += spec.half_virtual(side) * c + math.tan(draft) * c**2 / 2 - top_loss
+        values[f"rib_height_{side}"] = height
+        values[f"draft_{side}"] = math.degrees(draft)
+        end, kind = spec.trap_end(side), spec.kind(side)
+        reach = min(end, spec.cover_edge) if side == "outer" and kind == "open" else end
+        deep = height - c
+        # the flank at the level of the lowered cover and at the floor: a trapezium, less the root fillet
+        values[f"trap_area_{side}"] = (
+            deep * reach - deep * (spec.flank(side, c) + spec.flank(side, height)) / 2 - root_loss
+        )
+        values[f"trap_open_{side}"] = 1.0 if kind == "open" else 0.0
+        values[f"lip_gap_{side}"] = {
+            "open": nan,
+            "wall": spec.slit,
+            "lip": spec.lip_depth(side) - c,
+        }[kind]
+        travel.append(spec.lip_depth(side) if kind == "lip" else height)
+    values["melt_area"] = melt
+    values["trap_room"] = (values["trap_area_inner"] + values["trap_area_outer"]) / melt
+    for side in ("inner", "outer"):
+        values[f"trap_room_{side}"] = values[f"trap_area_{side}"] / (melt / 2)
+    values["free_travel"] = min(travel)
+    return values
+
+
+def _support_offset(spec: Spec) -> float:
+    """Size of the offset; 0 when the wall reaches beyond both flanks at the root by over a rib width."""
+    inner, outer = -spec.wall_face("inner"), spec.wall_face("outer")
+    if spec.stem and spec.flange < spec.rib_width:
+        inner, outer = spec.stem
+    root_in, root_out = (spec.flank(side, spec.height(side)) for side in ("inner", "outer"))
+    if -inner - root_in > spec.rib_width and outer - root_out > spec.rib_width:
+        return 0.0
+    return abs(inner + outer) / 2
