@@ -291,7 +291,7 @@ class Chart {
   forPrint(width: number): void {
     this.drawNow();
     this.printing = true;
-    this.plot?.setSize({ width, height: 118 });
+    this.plot?.setSize({ width, height: HEIGHT });
   }
 
   forScreen(): void {

@@ -74,7 +74,7 @@ async function start(): Promise<void> {
   addEventListener("beforeprint", () => {
     document.documentElement.dataset.print = "yes";
     for (const sheet of sheets) sheet.forPrint();
-    plan.draw(true);
+    plan.draw({ width: 690, height: 268 });
     charts.forPrint(270);
   });
   addEventListener("afterprint", () => {

@@ -15,7 +15,6 @@ export class Plan {
   private readonly cursor = svg("g", { class: "plan-cursor" });
   private view: View | null = null;
   private shownJoint = -1;
-  private colours = true;
 
   constructor(private readonly host: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {
     host.append(this.canvas, this.overlay);
@@ -34,11 +33,10 @@ export class Plan {
     });
   }
 
-  /** Draws anew: the window or the theme changed. */
-  draw(light = false): void {
-    const box = this.host.getBoundingClientRect();
+  /** Draws anew: the window or the theme changed, or paper of a given size asks for it. */
+  draw(paper?: { width: number; height: number }): void {
+    const box = paper ?? this.host.getBoundingClientRect();
     if (box.width < 40 || box.height < 40) return;
-    this.colours = !light;
     const plane = planeOf(this.walk.joint.beam);
     let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
     const grow = (x: number, y: number) => { x0 = Math.min(x0, x); x1 = Math.max(x1, x); y0 = Math.min(y0, y); y1 = Math.max(y1, y); };
@@ -48,7 +46,7 @@ export class Plan {
     for (const mesh of meshes) {
       for (let i = 0; i < mesh.positions.length; i += 3) grow(...flat(plane, [mesh.positions[i], mesh.positions[i + 1], mesh.positions[i + 2]]));
     }
-    const pad = 40;
+    const pad = paper ? 34 : 40;
     const scale = Math.min((box.width - 2 * pad) / Math.max(1e-6, x1 - x0), (box.height - 2 * pad) / Math.max(1e-6, y1 - y0));
     const view: View = {
       scale, width: box.width, height: box.height, plane,
@@ -167,7 +165,7 @@ export class Plan {
 
   show(place: Place): void {
     if (!this.view) return;
-    if (place.joint !== this.shownJoint) { this.draw(!this.colours); return; }
+    if (place.joint !== this.shownJoint) { this.draw(); return; }
     const contour = this.walk.contour;
     const [x, y] = this.at(points(contour)[place.station]);
     const [nx, ny] = this.normal(contour, place.station);
@@ -214,6 +212,7 @@ function arrow(x: number, y: number, dx: number, dy: number): string {
 }
 
 export function hex(text: string): Vec {
-  const value = Number.parseInt(text.replace("#", ""), 16);
+  const digits = text.replace("#", "");
+  const value = Number.parseInt(digits.length === 3 ? [...digits].map((d) => d + d).join("") : digits, 16);
   return [(value >> 16) & 255, (value >> 8) & 255, value & 255];
 }

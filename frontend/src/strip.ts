@@ -57,7 +57,7 @@ export class Strip {
       for (let s = 0; s <= own + 1e-6; s += step / 5) {
         const major = Math.abs(s / step - Math.round(s / step)) < 1e-6;
         ruler.append(svg("line", { class: "ruler-line", x1: px(X(start + s)), x2: px(X(start + s)), y1: major ? 20 : 25, y2: 29 }));
-        if (major && own - s > step * 0.45) numbers.append(at(h("span", null, `${Math.round(s)}`), X(start + s)));
+        if (major && own - s > Math.max(step * 0.45, length * 0.075)) numbers.append(at(h("span", null, `${Math.round(s)}`), X(start + s)));
       }
       if (length > 0 && own > step) numbers.append(at(h("span", { class: "end" }, own.toFixed(1)), X(start + own)));
       if (stretches.length > 1) numbers.append(at(h("b", null, joint.contours[contour].id), X(start + own / 2)));

@@ -15,7 +15,7 @@ export interface SectionRequest {
 }
 
 const MARGIN = { left: 104, right: 112, top: 82, bottom: 34 };
-const NARROW = { left: 92, right: 98, top: 78, bottom: 34 };
+const NARROW = { left: 100, right: 104, top: 78, bottom: 34 };
 
 /** The window, mm, that shows every section of a path alike, so that nothing jumps while walking. */
 export function frameOf(joint: Joint, contour: Contour, sections: Sections | null): Frame {

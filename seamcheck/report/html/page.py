@@ -27,14 +27,17 @@ from seamcheck.report.facts import Document
 from seamcheck.report.html.glossary import GLOSSARY
 
 
-def render_html(document: Document) -> str:
+def render_html(document: Document, paper: str | None = None) -> str:
     """The whole page as text.
 
     Parameters
     ----------
-    document : review document (DESIGN of the document: report/document.py), with or without the part "view"
+    document : review document (report/document.py), with or without the part "view"
+    paper : 'A4' or 'letter' fixes the paper for printing; None leaves it to whoever prints
     """
     style = _asset("fonts.css") + _asset("chart.css") + _asset("page.css")
+    if paper is not None:
+        style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
     script = _asset("page.js")
     return _template().render(
         d=document,
@@ -171,6 +174,8 @@ def _limit_rows(document: Document) -> list[dict[str, Any]]:
         )
     return rows
 
+
+_PAPERS = {"A4": "210mm 297mm", "letter": "8.5in 11in"}
 
 _ORIGIN = {"default": "default", "file": "settings file", "option": "command line"}
 

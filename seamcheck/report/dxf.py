@@ -1,0 +1,194 @@
+"""The seam seen along the light as a DXF drawing: mid-line, corridor of the light, clamp land, findings."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Mapping
+from typing import Any
+
+import numpy as np
+
+from seamcheck.errors import SeamcheckError
+from seamcheck.report import facts, plan
+from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.report.facts import Document
+from seamcheck.report.view import unpack_view
+
+LAYERS: dict[str, tuple[int, str]] = {
+    "SEAM_LINES_ARCS": (3, "mid-line of the rib top as single lines and arcs"),
+    "SEAM_POLYLINE": (3, "the same mid-line as one polyline with arcs"),
+    "SEAM_STATIONS_3D": (8, "polyline through all stations, in the model's own coordinates"),
+    "LIGHT_CORRIDOR": (2, "edges of the rib top, plus the beam margin: where the light has to pass"),
+    "CLAMP_LAND": (4, "flat of the cover beside the corridor that a clamp can press on"),
+    "FINDING_MUST_FIX": (1, "section marks of findings that must be fixed"),
+    "FINDING_ATTENTION": (30, "section marks of findings to look at"),
+    "FINDING_NOTE": (9, "section marks of notes"),
+    "FINDING_WAIVED": (6, "section marks of waived findings"),
+    "NOTES": (7, "title, axes and cautions"),
+}
+"""Layer -> colour number of the format, and what stands on it."""
+
+
+class MissingLibrary(SeamcheckError):
+    """An output needs a library that is not installed."""
+
+    def __init__(self, what: str, extra: str) -> None:
+        super().__init__(what, extra)
+        self.what, self.extra = what, extra
+
+    def __str__(self) -> str:
+        return (
+            f"{self.what} needs a library that is not installed: install weld-seamcheck with [{self.extra}]."
+        )
+
+
+def render_dxf(document: Document) -> str:
+    """The drawing as DXF text (R2010), millimetres, x and y in the plane normal to the beam.
+
+    Raises
+    ------
+    MissingLibrary
+        Without ezdxf.
+    """
+    try:
+        import ezdxf
+    except ImportError:
+        raise MissingLibrary("A DXF drawing", "dxf") from None
+    before = ezdxf.options.write_fixed_meta_data_for_testing
+    ezdxf.options.write_fixed_meta_data_for_testing = True  # the same bytes for the same document
+    try:
+        drawing = ezdxf.new("R2010", setup=False)
+        _draw(drawing, document)
+        out = io.StringIO()
+        drawing.write(out)
+    finally:
+        ezdxf.options.write_fixed_meta_data_for_testing = before
+    return out.getvalue()
+
+
+def _draw(drawing: Any, document: Document) -> None:
+    from ezdxf import units
+
+    drawing.units = units.MM
+    for name, (colour, what) in LAYERS.items():
+        drawing.layers.add(name, color=colour).description = what
+    space = drawing.modelspace()
+    sections, _ = unpack_view(document.get("view"))
+    size = 2.0
+    for joint in facts.joints(document):
+        frame = plan.plan_frame(joint["beam"])
+        for contour in joint["contours"]:
+            _draw_path(space, frame, contour)
+            _draw_areas(space, frame, joint, contour, document, sections)
+    for numbered in facts.numbered_findings(document):
+        _draw_finding(space, document, numbered, size)
+    _draw_notes(space, document)
+
+
+def plain(text: Any) -> str:
+    """Text that a drawing program shows as it stands: no codes, no line breaks."""
+    shown = "".join(c if c.isprintable() else " " for c in str(text))
+    return shown.replace("\\", "/").replace("%%", "% %").replace("^", "'")
+
+
+def _draw_path(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any]) -> None:
+    from ezdxf.math import bulge_to_arc
+
+    points = facts.points_of(contour)
+    if len(points) < 2:
+        return
+    pieces = plan.lines_and_arcs(frame.flat(points), contour["closed"])
+    for piece in pieces:
+        layer = {"layer": "SEAM_LINES_ARCS"}
+        if piece.bulge == 0.0:
+            space.add_line(piece.start, piece.end, dxfattribs=layer)
+        else:
+            centre, start, end, radius = bulge_to_arc(piece.start, piece.end, piece.bulge)
+            space.add_arc(centre, radius, np.degrees(start), np.degrees(end), dxfattribs=layer)
+    vertices = [(*piece.start, 0.0, 0.0, piece.bulge) for piece in pieces]
+    if not contour["closed"]:
+        vertices.append((*pieces[-1].end, 0.0, 0.0, 0.0))
+    space.add_lwpolyline(vertices, close=contour["closed"], dxfattribs={"layer": "SEAM_POLYLINE"})
+    space.add_polyline3d(
+        [tuple(p) for p in points], close=contour["closed"], dxfattribs={"layer": "SEAM_STATIONS_3D"}
+    )
+
+
+def _draw_areas(
+    space: Any, frame: plan.PlanFrame, joint: Any, contour: Any, document: Document, sections: Any
+) -> None:
+    width = facts.column_of(contour, "rib_width_top")
+    width = np.where(np.isfinite(width), width, facts.column_of(contour, "rib_width"))
+    margin = float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)
+    edge = width / 2 + margin
+    for side in (1, -1):
+        for run in plan.offset_runs(contour, frame, side * edge):
+            space.add_lwpolyline(run.tolist(), dxfattribs={"layer": "LIGHT_CORRIDOR"})
+    side = plan.land_side(contour, plan.sections_of(sections, joint["id"], contour["id"]), margin)
+    if not side:
+        return
+    near, far = side * edge, side * (edge + facts.column_of(contour, "clamp_land"))
+    near = np.where(np.isfinite(far), near, np.nan)
+    for inner, outer in zip(
+        plan.offset_runs(contour, frame, near), plan.offset_runs(contour, frame, far), strict=True
+    ):
+        if contour["closed"] and np.isfinite(far).all():
+            for run in (inner, outer):
+                space.add_lwpolyline(run.tolist(), dxfattribs={"layer": "CLAMP_LAND"})
+        else:
+            area = np.vstack([inner, outer[::-1]])
+            space.add_lwpolyline(area.tolist(), close=True, dxfattribs={"layer": "CLAMP_LAND"})
+
+
+def _draw_finding(space: Any, document: Document, numbered: facts.Numbered, size: float) -> None:
+    """A section mark across the seam with the number; its text on the outer side."""
+    finding = numbered.finding
+    at = finding.get("at")
+    joint = next((j for j in facts.joints(document) if j["id"] == finding.get("joint")), None)
+    if at is None or joint is None:
+        return
+    frame = plan.plan_frame(joint["beam"])
+    place = frame.flat(np.asarray([at], dtype=float))[0]
+    across = np.array([0.0, 1.0])
+    contour = next((c for c in joint["contours"] if c["id"] == numbered.contour), None)
+    if contour is not None and numbered.station is not None:
+        across = frame.flat(np.asarray([contour["stations"]["u"][numbered.station]], dtype=float))[0]
+        across = across / (np.hypot(*across) or 1.0)
+    layer = "WAIVED" if numbered.is_waived else str(finding["severity"]).upper().replace("-", "_")
+    attributes = {"layer": f"FINDING_{layer}" if f"FINDING_{layer}" in LAYERS else "FINDING_NOTE"}
+    for side in (1, -1):
+        space.add_line(
+            tuple(place + side * size * across),
+            tuple(place + side * 2.2 * size * across),
+            dxfattribs=attributes,
+        )
+    space.add_point((float(place[0]), float(place[1])), dxfattribs=attributes)
+    value = facts.value_text(finding)
+    text = f"{numbered.number} {facts.rule_title(finding['rule'])}" + ("" if value == "–" else f" {value}")
+    spot = place + 2.6 * size * across
+    label = space.add_text(plain(text), height=size * 0.8, dxfattribs=attributes)
+    label.dxf.insert = (float(spot[0]), float(spot[1]))
+
+
+def _draw_notes(space: Any, document: Document) -> None:
+    """Title, axes of the plan and cautions, below the seam."""
+    lines = [
+        f"Seam review of {document['model']['file']}: {facts.headline(document)}",
+        f"seamcheck {document['seamcheck']}, model SHA-256 {document['model']['sha256']}",
+    ]
+    low = [0.0, 0.0]
+    for joint in facts.joints(document):
+        frame = plan.plan_frame(joint["beam"])
+        axes = ", ".join(
+            f"{name} = ({', '.join(f'{c:g}' for c in np.round(axis, 6) + 0.0)})"
+            for name, axis in (("x", frame.right), ("y", frame.up), ("towards the light", frame.toward))
+        )
+        lines.append(f"Joint {joint['id']}: axes of this drawing in the model: {axes}; lengths in mm")
+        for contour in joint["contours"]:
+            flat = frame.flat(facts.points_of(contour))
+            if len(flat):
+                low = [min(low[0], float(flat[:, 0].min())), min(low[1], float(flat[:, 1].min()))]
+    lines += [part.strip() + "." for part in SHORT_CAUTION.rstrip(".").split(". ")]
+    for k, line in enumerate(lines):
+        note = space.add_text(plain(line), height=2.0, dxfattribs={"layer": "NOTES"})
+        note.dxf.insert = (low[0], low[1] - 14.0 - 3.6 * k)
