@@ -11,7 +11,7 @@ from typing import Any
 from OCP.IFSelect import IFSelect_RetDone
 from OCP.Interface import Interface_Static
 from OCP.Message import Message
-from OCP.Quantity import Quantity_Color, Quantity_ColorRGBA, Quantity_TOC_RGB
+from OCP.Quantity import Quantity_Color, Quantity_ColorRGBA, Quantity_TOC_sRGB
 from OCP.STEPCAFControl import STEPCAFControl_Controller, STEPCAFControl_Writer
 from OCP.STEPControl import STEPControl_AsIs
 from OCP.TCollection import TCollection_ExtendedString
@@ -22,13 +22,7 @@ from OCP.XCAFDoc import XCAFDoc_ColorSurf, XCAFDoc_DocumentTool
 
 Named = tuple[str, Any, "tuple[float, ...] | None"]
 
-_UNITS = {
-    "mm": ("MM", 0.001),
-    "in": ("INCH", 0.0254),
-    "m": ("M", 1.0),
-    "ft": ("FT", 0.3048),
-    "cm": ("CM", 0.01),
-}
+_UNITS = {"mm": "MM", "cm": "CM", "m": "M", "in": "INCH", "ft": "FT"}
 _SCHEMAS = {"AP203": "AP203", "AP214": "AP214IS", "AP242": "AP242DIS"}
 
 
@@ -63,7 +57,7 @@ def write_step(
         instance = shapes.AddComponent(root, label, TopLoc_Location())
         TDataStd_Name.Set_s(instance, TCollection_ExtendedString(part, True))
         if colour is not None:
-            rgb = Quantity_Color(*colour[:3], Quantity_TOC_RGB)
+            rgb = Quantity_Color(*colour[:3], Quantity_TOC_sRGB)
             clear = colour[3] if len(colour) > 3 else 1.0
             colours.SetColor(label, Quantity_ColorRGBA(rgb, clear), XCAFDoc_ColorSurf)
     shapes.UpdateAssemblies()
@@ -89,4 +83,24 @@ def _steady(path: Path, product: str) -> None:
     rest = re.sub(
         r"(NEXT_ASSEMBLY_USAGE_OCCURRENCE\(')\d+'", lambda found: f"{found[1]}{next(numbers)}'", rest
     )
+    rest = _colours_in_order(rest)
     path.write_text(head + "ENDSEC;" + rest, encoding="latin-1", newline="\n")
+
+
+def _colours_in_order(data: str) -> str:
+    """Sort the trailing blocks of presentation by the shape they colour; the kernel's order is by address."""
+    mark = r"(?m)^(?=#\d+ = MECHANICAL_DESIGN_GEOMETRIC_PRESENTATION_REPRESENTATION)"
+    first, *blocks = re.split(mark, data)
+    if len(blocks) < 2:
+        return data
+    blocks[-1], end = blocks[-1].rsplit("ENDSEC;", 1)
+    after = int(re.findall(r"(?m)^#(\d+) =", blocks[0])[0])
+
+    def coloured(block: str) -> int:
+        return min(int(n) for n in re.findall(r"#(\d+)", block) if int(n) < after)
+
+    body = "".join(sorted(blocks, key=coloured))
+    old = [int(n) for n in re.findall(r"(?m)^#(\d+) =", body)]
+    new = {n: after + i for i, n in enumerate(old)}
+    body = re.sub(r"#(\d+)", lambda found: f"#{new.get(int(found[1]), int(found[1]))}", body)
+    return f"{first}{body}ENDSEC;{end}"
