@@ -6,10 +6,11 @@ To add one, write a function that takes a Review and returns text or bytes, and 
 from __future__ import annotations
 
 import importlib
+import sys
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, TypeAlias, cast
+from typing import TYPE_CHECKING, Any
 
 import click
 
@@ -36,8 +37,6 @@ class Output:
     what: str
     needs_view: bool = False
 
-
-Maker: TypeAlias = "Callable[[Review], str | bytes]"
 
 OUTPUTS: tuple[Output, ...] = (
     Output("json", "seamcheck.report.write:as_json", "the review document, for CI, stores and other reports"),
@@ -86,12 +85,11 @@ class Writers:
         written = []
         for output, path in self.wanted:
             module, _, name = output.function.partition(":")
-            make = cast(Maker, getattr(importlib.import_module(module), name))
+            make: Callable[[Review], str | bytes] = getattr(importlib.import_module(module), name)
             content = make(review)
             if str(path) == "-":
-                click.get_binary_stream("stdout").write(
-                    content.encode() if isinstance(content, str) else content
-                )
+                sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
+                sys.stdout.buffer.flush()
             else:
                 write_file(path, content)
                 written.append(path)

@@ -1,0 +1,46 @@
+# make demo       installs seamcheck into .venv and reviews a sample model
+# make test       installs what the tests need and runs the quick suite
+# make thorough   the long suite
+# make clean      removes .venv and caches
+
+PYTHON ?= python3
+VENV := .venv
+BIN := $(VENV)/bin
+
+.PHONY: demo test check quick thorough clean
+
+demo: $(VENV)/installed
+	$(BIN)/seamcheck samples out/samples --force
+	-$(BIN)/seamcheck review out/samples/$(SAMPLE) --json out/review.json
+
+SAMPLE ?= sound.step
+
+test: check quick
+
+check: $(VENV)/installed-dev
+	$(BIN)/ruff check .
+	$(BIN)/ruff format --check .
+	$(BIN)/mypy
+
+quick: $(VENV)/installed-dev
+	$(BIN)/pytest -m "not thorough" $(PYTEST)
+
+thorough: $(VENV)/installed-dev
+	$(BIN)/pytest -m thorough $(PYTEST)
+
+$(VENV)/bin/python:
+	@$(PYTHON) -c 'import sys; sys.exit("seamcheck needs Python 3.11 or newer; this is " + sys.version.split()[0] + ". Name another one: make PYTHON=python3.12" if sys.version_info < (3, 11) else 0)'
+	$(PYTHON) -m venv $(VENV)
+
+$(VENV)/installed: pyproject.toml | $(VENV)/bin/python
+	$(BIN)/python -m pip install --quiet --upgrade pip
+	$(BIN)/python -m pip install --quiet --editable .
+	@touch $@
+
+$(VENV)/installed-dev: pyproject.toml | $(VENV)/bin/python
+	$(BIN)/python -m pip install --quiet --upgrade pip
+	$(BIN)/python -m pip install --quiet --editable ".[dev]"
+	@touch $@ $(VENV)/installed
+
+clean:
+	rm -rf $(VENV) .pytest_cache .mypy_cache .ruff_cache .hypothesis out

@@ -1,0 +1,104 @@
+"""The laws of the code: where the CAD kernel may be loaded, and who may print."""
+
+import ast
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[1]
+PACKAGE = ROOT / "seamcheck"
+MODULES = sorted(path for path in PACKAGE.rglob("*.py"))
+KERNEL_ROOMS = ("assembly", "kernel")
+
+
+def name_of(path):
+    return str(path.relative_to(ROOT))
+
+
+def room(path):
+    return path.relative_to(PACKAGE).parts[0]
+
+
+def imports(path):
+    """Names of all modules that a file imports anywhere."""
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            yield node.module or ""
+
+
+@pytest.mark.parametrize("path", MODULES, ids=name_of)
+def test_only_assembly_and_kernel_import_the_cad_kernel(path):
+    kernel = {m for m in imports(path) if m.split(".")[0] in ("OCP", "cadquery", "vtk", "vtkmodules")}
+    assert not kernel or room(path) in KERNEL_ROOMS, f"{name_of(path)} imports {sorted(kernel)}"
+
+
+@pytest.mark.parametrize("path", MODULES, ids=name_of)
+def test_nobody_but_the_command_line_prints_or_exits(path):
+    if room(path) in ("cli", "isolation", "__main__.py"):  # a child ends itself; it prints nothing either
+        return
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
+            assert node.func.id not in ("print", "exit", "quit", "input"), f"{name_of(path)}:{node.lineno}"
+        if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
+            dotted = f"{node.value.id}.{node.attr}"
+            assert dotted not in ("sys.exit", "sys.stdout", "click.echo"), f"{name_of(path)}:{node.lineno}"
+
+
+@pytest.mark.parametrize("path", MODULES, ids=name_of)
+def test_every_module_says_what_it_is_for(path):
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    assert ast.get_docstring(tree) or not tree.body
+
+
+def loaded_by(statement):
+    code = f"{statement}; import sys; print(' '.join(m for m in sys.modules if '.' not in m))"
+    return set(
+        subprocess.run(
+            [sys.executable, "-c", code], capture_output=True, text=True, check=True
+        ).stdout.split()
+    )
+
+
+@pytest.mark.parametrize(
+    "statement",
+    [
+        "import seamcheck",
+        "import seamcheck.cli",
+        "import seamcheck.cli.review",
+        "import seamcheck.limits.settings",
+    ],
+)
+def test_what_help_needs_loads_nothing_heavy(statement):
+    heavy = {
+        "OCP",
+        "cadquery",
+        "numpy",
+        "scipy",
+        "shapely",
+        "rich",
+        "jinja2",
+        "jsonschema",
+        "vtkmodules",
+        "trimesh",
+    }
+    assert not loaded_by(statement) & heavy
+
+
+def test_the_parent_of_a_review_needs_no_kernel():
+    assert "OCP" not in loaded_by(
+        "import seamcheck.pipeline, seamcheck.limits.judge, seamcheck.report.document"
+    )
+
+
+def test_the_public_names_exist():
+    import seamcheck
+
+    for name in seamcheck.__all__:
+        assert getattr(seamcheck, name) is not None
+    with pytest.raises(AttributeError):
+        _ = seamcheck.nothing_of_that_name
