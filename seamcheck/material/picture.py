@@ -8,6 +8,8 @@ from html import escape
 WIDTH, HEIGHT = 640, 300
 LEFT, RIGHT, TOP, BOTTOM = 52, 16, 34, 46
 TOP_FILL = 1.5  # highest trap fill on the axis
+LINES = {"fill": "#b5651d", "closed": "#3f7fc4"}  # readable on light and dark ground
+BANDS = {"window": "#2e9e57", "clash": "#c8402f"}
 
 
 def window_picture(window: Mapping) -> str:
@@ -33,20 +35,27 @@ def window_picture(window: Mapping) -> str:
 
     def line(values: Sequence[float | None], kind: str) -> str:
         points = [f"{x(c):.1f},{y(v):.1f}" for c, v in zip(collapses, values, strict=True) if v is not None]
-        return f'<polyline class="{kind}" points="{" ".join(points)}"/>' if len(points) > 1 else ""
+        return (
+            f'<polyline class="{kind}" fill="none" stroke="{LINES[kind]}" stroke-width="2" '
+            f'points="{" ".join(points)}"/>'
+            if len(points) > 1
+            else ""
+        )
 
     top, floor = y(TOP_FILL), y(0.0)
     end = span if high is None else high["value_mm"]
     empty = end < low
     band = "clash" if empty else "window"
+    limit = y(data["trap_fill_limit"])
     parts = [
-        f'<rect class="{band}" x="{x(min(low, end)):.1f}" y="{top:.1f}" '
-        f'width="{abs(x(end) - x(low)):.1f}" height="{floor - top:.1f}"/>',
-        f'<line class="limit" x1="{x(0):.1f}" x2="{x(span):.1f}" '
-        f'y1="{y(data["trap_fill_limit"]):.1f}" y2="{y(data["trap_fill_limit"]):.1f}"/>',
+        f'<rect class="{band}" fill="{BANDS[band]}" fill-opacity="0.25" x="{x(min(low, end)):.1f}" '
+        f'y="{top:.1f}" width="{abs(x(end) - x(low)):.1f}" height="{floor - top:.1f}"/>',
+        f'<line class="limit" stroke="{LINES["fill"]}" stroke-dasharray="2 3" '
+        f'x1="{x(0):.1f}" x2="{x(span):.1f}" y1="{limit:.1f}" y2="{limit:.1f}"/>',
         line(data["trap_fill"], "fill"),
         line(data["closed_share"], "closed"),
-        f'<line class="plan" x1="{x(plan):.1f}" x2="{x(plan):.1f}" y1="{top:.1f}" y2="{floor:.1f}"/>',
+        f'<line class="plan" stroke="currentColor" stroke-dasharray="6 4" '
+        f'x1="{x(plan):.1f}" x2="{x(plan):.1f}" y1="{top:.1f}" y2="{floor:.1f}"/>',
     ]
     for step in range(1 + int(span / _step(span))):
         c = step * _step(span)
@@ -57,18 +66,14 @@ def window_picture(window: Mapping) -> str:
     state = window["place"] if empty else f"{low:.2f} to {'free' if high is None else f'{end:.2f}'} mm"
     title = f"Collapse window: {state}; planned {plan:g} mm ({window['place']})"
     parts.append(_text(LEFT, 20, title, "start"))
-    parts.append(_text(WIDTH - RIGHT, floor - 24, "fullest flash traps (1 is full)", "end", "#8a4b08"))
-    parts.append(_text(WIDTH - RIGHT, floor - 8, "share of the seam that is closed", "end", "#1f5fa8"))
+    parts.append(_text(WIDTH - RIGHT, floor - 24, "fullest flash traps (1 is full)", "end", LINES["fill"]))
+    parts.append(_text(WIDTH - RIGHT, floor - 8, "share of the seam that is closed", "end", LINES["closed"]))
     causes = f"from: {window['lowest']['cause']}" + (f"; to: {high['cause']}" if high else "")
-    style = (
-        "text{font:12px sans-serif}.window{fill:#cfe8d5}.clash{fill:#f3c9c2}"
-        ".fill{fill:none;stroke:#8a4b08;stroke-width:2}.closed{fill:none;stroke:#1f5fa8;stroke-width:2}"
-        ".limit{stroke:#8a4b08;stroke-dasharray:2 3}.plan{stroke:#222;stroke-dasharray:6 4}"
-    )
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" role="img" '
-        f'aria-label="{escape(title)}"><title>{escape(title)}</title><desc>{escape(causes)}</desc>'
-        f"<style>{style}</style>{''.join(parts)}</svg>"
+        f'font-family="sans-serif" font-size="12" aria-label="{escape(title)}">'
+        f"<title>{escape(title)}</title><desc>{escape(causes)}</desc>"
+        f"{''.join(parts)}</svg>"
     )
 
 
@@ -77,5 +82,5 @@ def _step(span: float) -> float:
     return next(step for step in (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, span) if span / step <= 8)
 
 
-def _text(x: float, y: float, text: str, anchor: str, colour: str = "#222") -> str:
+def _text(x: float, y: float, text: str, anchor: str, colour: str = "currentColor") -> str:
     return f'<text x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}" fill="{colour}">{escape(text)}</text>'

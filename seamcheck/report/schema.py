@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 import json
+from importlib import resources
 from pathlib import Path
 from typing import Any
 
@@ -130,6 +131,9 @@ def _joint() -> dict[str, Any]:
             "required": ["value"],
         },
     }
+    material = json.loads(
+        resources.files("seamcheck.material").joinpath("data/material.schema.json").read_text("utf-8")
+    )
     return record(
         {
             "id": TEXT,
@@ -146,7 +150,7 @@ def _joint() -> dict[str, Any]:
             "interruptions": listed(record({"length_mm": NUMBER, "at": POINT, "contours": TEXTS})),
             "contours": listed(_contour(summaries)),
             "interface": interface,
-            "material": {"type": "object"},
+            "material": material,
         },
         optional=("material",),
     )

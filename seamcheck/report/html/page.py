@@ -25,6 +25,7 @@ from seamcheck.report import bands, facts
 from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 from seamcheck.report.html.glossary import GLOSSARY
+from seamcheck.report.html.material import material_chapter
 
 
 def render_html(document: Document, paper: str | None = None) -> str:
@@ -51,6 +52,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
         joints=facts.joints(document),
         limit_rows=_limit_rows(document),
         glossary=GLOSSARY,
+        material=material_chapter(document),
         quantities=QUANTITIES,
         data=pack(page_data(document)),
         script=script,
