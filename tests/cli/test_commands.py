@@ -1,0 +1,382 @@
+"""The command line: help, wrong use, outputs, exit codes. What the child does is replaced."""
+
+import json
+import os
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "limits"))
+from limits_surveys import circle, joint
+
+from seamcheck import pipeline
+from seamcheck.assembly.parts import Assembly, ModelFile, Part
+from seamcheck.cli.group import COMMANDS, cli
+from seamcheck.errors import NotReviewed, UsageError
+from seamcheck.limits.judge import judge
+from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.limits.rules import RULES
+from seamcheck.limits.settings_file import parse_settings
+from seamcheck.report.document import make_document, not_reviewed_document
+from seamcheck.report.review import Review
+
+
+def run(*args, **more):
+    return CliRunner().invoke(cli, list(args), **more)
+
+
+@pytest.fixture
+def model(tmp_path):
+    file = tmp_path / "station.step"
+    file.write_text("ISO-10303-21;")
+    return file
+
+
+@pytest.fixture
+def reviewed(monkeypatch):
+    """Replace what the child does; returns a function that sets the joints which it finds."""
+    seen = {}
+
+    def set_joints(*joints, refusal=None):
+        def fake(function, args, progress=None, **limits):
+            paths, settings, _ = args
+            seen.update(paths=paths, settings=settings, limits=limits)
+            if progress is not None:
+                progress("measuring")
+            if isinstance(refusal, NotReviewed):
+                return not_reviewed_document([pipeline.file_facts(p) for p in paths], refusal, settings)
+            if refusal is not None:
+                raise refusal
+            parts = (
+                Part("p1", "case", (), "solid", None, 1, 8),
+                Part("p2", "lid [bold]x\x1b[31m", (), "solid", None, 1, 8),
+            )
+            files = (ModelFile(Path(paths[0]).name, "ab" * 32, "AP214", "mm"),)
+            found = list(joints) or [joint()]
+            judgement = judge(found, settings, {part.id: part.name for part in parts})
+            return make_document(Assembly(files, parts), found, judgement, settings)
+
+        monkeypatch.setattr("seamcheck.isolation.run_isolated", fake)
+        return seen
+
+    set_joints()
+    return set_joints
+
+
+# Help
+
+
+def test_help_lists_every_command():
+    result = run("--help")
+    assert result.exit_code == 0
+    for name, (_, line) in COMMANDS.items():
+        assert name in result.output
+        assert line[:40] in result.output
+
+
+@pytest.mark.parametrize("name", COMMANDS)
+def test_every_command_explains_itself(name):
+    result = run(name, "--help")
+    assert result.exit_code == 0
+    assert f"seamcheck {name}" in result.output  # an example of its use
+
+
+def test_help_comes_at_once():
+    def once():
+        start = time.perf_counter()
+        subprocess.run([sys.executable, "-m", "seamcheck", "--help"], check=True, capture_output=True)
+        return time.perf_counter() - start
+
+    bare = min(_bare_python() for _ in range(3))
+    assert min(once() for _ in range(5)) < max(0.15, 3 * bare)  # 0.15 s, unless the machine is busy
+
+
+def _bare_python():
+    start = time.perf_counter()
+    subprocess.run([sys.executable, "-c", "pass"], check=True)
+    return time.perf_counter() - start
+
+
+# Wrong use: one sentence, exit code 2, no traceback
+
+
+@pytest.mark.parametrize(
+    ("args", "words"),
+    [
+        (["reviw", "a.step"], ["'reviw'", "'review'"]),
+        (["a.step"], ["seamcheck review a.step"]),
+        (["review"], ["MODEL"]),
+        (["review", "a.step", "--limt", "x"], ["--limt", "--limit"]),
+        (["review", "a.step", "--limit", "rib-width.min"], ["rib-width.min=0.7"]),
+        (["review", "a.step", "--limit", "rib-width.mn=1"], ["'rib-width.min'"]),
+        (["review", "a.step", "--limit", "rib-width.min=wide"], ["rib-width.min", "a length"]),
+        (["review", "a.step", "--severity", "clamp-land=loud"], ["must-fix, attention, note, off"]),
+        (["review", "a.step", "--collapse", "0.4 deg"], ["collapse", "an angle"]),
+        (["review", "a.step", "--beam", "up"], ["direction", "0,0,-1"]),
+        (["review", "a.step", "--today", "soon"], ["2027-06-30"]),
+        (["review", "a.step", "--json", "no/such/folder/f.json"], ["no folder"]),
+        (["review", "a.step", "--time-limit", "0"], ["--time-limit"]),
+        (["review", "a.step", "--settings", "no.toml"], ["no.toml", "can't be read"]),
+        (["explain", "clamp-lnd"], ["'clamp-land'"]),
+        (["settings", "--write", "no/such/f.toml"], ["no folder"]),
+    ],
+)
+def test_wrong_use_is_one_sentence(args, words, tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "a.step").write_text("x")
+    result = run(*args)
+    assert result.exit_code == 2
+    assert result.stdout == ""
+    assert len(result.stderr.strip().splitlines()) == 1
+    for word in words:
+        assert word in result.stderr
+    assert "Traceback" not in result.stderr
+
+
+def test_a_missing_file_and_a_folder_are_not_reviewed(tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "folder.step").mkdir()
+    for name, words in (("nothing.step", "There is no file"), ("folder.step", "is a folder")):
+        result = run("review", name, "--json", "out.json")
+        assert result.exit_code == 2
+        assert "NOT REVIEWED" in result.output
+        assert words in result.output
+        document = json.loads(Path("out.json").read_text())
+        assert document["reason"]["code"] == "unreadable"
+
+
+# Review
+
+
+def test_a_sound_model_passes(reviewed, model):
+    reviewed()
+    result = run("review", str(model))
+    assert result.exit_code == 0
+    assert result.output.startswith("PASS")
+    for word in ("Seam j1", "cover 'lid", "base 'case'", "120.0 mm, closed", "rib width", "Not checked"):
+        assert word in result.output
+    for caution in ("Class 4", "never an approval"):
+        assert caution in result.output
+    assert result.stderr == ""
+
+
+def test_a_broken_limit_is_shown_with_all_that_is_needed(reviewed, model):
+    reviewed(circle(("rib_width", 30, 34, 0.487)))
+    result = run("review", str(model))
+    assert result.exit_code == 1
+    lines = result.output
+    assert lines.startswith("FAIL")
+    for word in (
+        "MUST-FIX  rib-width",
+        "0.487 mm",
+        "0.60 mm",
+        "Widen the rib by 0.12 mm.",
+        "Harm:",
+        "s = 29.8 to 34.2",
+    ):
+        assert word in lines
+
+
+@pytest.mark.parametrize(
+    ("change", "code", "strict"),
+    [(("rib_height", 3, 4, 0.1), 1, 1), (("slenderness", 3, 4, 1.8), 0, 1), (None, 0, 0)],
+)
+def test_exit_codes(reviewed, model, change, code, strict):
+    reviewed(circle(change) if change else joint())
+    assert run("review", str(model)).exit_code == code
+    assert run("review", str(model), "--strict").exit_code == strict
+
+
+def test_a_refusal_has_exit_code_two_and_one_sentence(reviewed, model):
+    reviewed(refusal=NotReviewed("single-part", "The file holds one part; give the other one too."))
+    result = run("review", str(model), "-q")
+    assert result.exit_code == 2
+    assert result.output == "NOT REVIEWED  station.step  The file holds one part; give the other one too.\n"
+
+
+def test_wrong_use_found_in_the_child_is_one_sentence(reviewed, model):
+    reviewed(refusal=UsageError("No part is called 'ld'. Did you mean 'lid'?"))
+    result = run("review", str(model), "--cover", "ld")
+    assert result.exit_code == 2
+    assert result.stderr == "seamcheck: No part is called 'ld'. Did you mean 'lid'?\n"
+
+
+def test_quiet_is_one_line(reviewed, model, tmp_path):
+    reviewed(circle(("rib_width", 30, 34, 0.487)))
+    result = run("review", str(model), "--quiet", "--json", str(tmp_path / "f.json"))
+    assert result.output.count("\n") == 1
+    assert result.output.startswith("FAIL  station.step  ")
+
+
+def test_json_to_standard_output_is_json_alone(reviewed, model):
+    reviewed(circle(("rib_width", 30, 34, 0.487)))
+    result = run("review", str(model), "--json", "-")
+    document = json.loads(result.stdout)
+    assert document["verdict"] == "fail"
+    assert Review(document).exit_code == result.exit_code == 1
+
+
+def test_the_document_holds_everything_that_the_terminal_shows(reviewed, model):
+    reviewed(circle(("rib_width", 30, 34, 0.487), ("clamp_land", 50, 52, "broken-geometry")))
+    document = json.loads(run("review", str(model), "--json", "-").stdout)
+    shown = run("review", str(model)).stdout
+    for finding in document["findings"]:
+        for key in ("id", "rule", "harm"):
+            assert " ".join(finding[key].split()) in " ".join(shown.split())
+    for item in document["not_checked"]:
+        assert " ".join(item.split()) in " ".join(shown.split())
+
+
+def test_the_same_command_writes_the_same_bytes(reviewed, model, tmp_path):
+    reviewed(circle(("rib_width", 30, 34, 0.487)))
+    for name in "ab":
+        run("review", str(model), "--json", str(tmp_path / name))
+    assert (tmp_path / "a").read_bytes() == (tmp_path / "b").read_bytes()
+
+
+def test_names_from_the_model_are_plain_text(reviewed, model):
+    reviewed()
+    result = run("review", str(model))
+    assert "[bold]x" in result.output
+    assert "\x1b" not in result.output
+
+
+def test_options_reach_the_settings(reviewed, model):
+    seen = reviewed()
+    (model.parent / "seamcheck.toml").write_text("collapse = 0.5\n[limits.clamp-land]\nmin = 1.5\n")
+    limits = (
+        "--limit",
+        "rib-width.min=0.03 in",
+        "--severity",
+        "turn-radius=off",
+        "--set",
+        "station-spacing=0.25",
+    )
+    roles = ("--cover", "lid", "--beam", "-z")
+    run("review", str(model), *limits, *roles, "--time-limit", "5", "--today", "2031-01-01")
+    settings = seen["settings"]
+    assert settings.collapse == 0.5
+    assert settings.limit("clamp-land", "min") == 1.5
+    assert settings.limit("rib-width", "min") == pytest.approx(0.762)
+    assert settings.severity("turn-radius") == "off"
+    assert (settings.cover, settings.beam, settings.station_spacing) == ("lid", (0, 0, -1), 0.25)
+    assert seen["limits"]["time_limit_s"] == 5
+    assert settings.today.isoformat() == "2031-01-01"
+    run("review", str(model), "--no-settings-file")
+    assert seen["settings"].collapse == 0.4
+
+
+def test_the_settings_file_is_named(reviewed, model):
+    reviewed()
+    (model.parent / "seamcheck.toml").write_text("collapse = 0.5\n")
+    assert (
+        "Planned collapse: 0.50 mm (settings file); settings from seamcheck.toml"
+        in run("review", str(model)).output
+    )
+
+
+def test_a_wrong_settings_file_beside_the_model_is_named_with_its_line(reviewed, model):
+    reviewed()
+    (model.parent / "seamcheck.toml").write_text("\ncolapse = 0.5\n")
+    result = run("review", str(model))
+    assert result.exit_code == 2
+    assert "seamcheck.toml, line 2: there is no setting 'colapse'; did you mean 'collapse'?" in result.stderr
+
+
+def test_waivers_are_shown_in_every_state(reviewed, model):
+    reviewed(circle(("clamp_land", 30, 34, 0.5)))
+    (model.parent / "seamcheck.toml").write_text(
+        "[[waivers]]\nrule='clamp-land'\nreason='tight in trials'\ncontour='c1'\n"
+        "[[waivers]]\nrule='rib-width'\nreason='long gone'\nat=[1, 2, 3]\n"
+        "[[waivers]]\nrule='clamp-land'\nreason='old'\ncontour='c1'\nuntil=2020-01-01\n"
+    )
+    result = run("review", str(model), "--today", "2030-01-01")
+    assert result.exit_code == 0
+    text = " ".join(result.output.split())
+    assert "No limit is broken, 1 waived." in text
+    assert "Waived: tight in trials (seamcheck.toml, line 1)" in text
+    assert "The waiver of rib-width within 2 mm of (1, 2, 3) covers no finding any more" in text
+    assert "The waiver of clamp-land on c1 ended on 2020-01-01 and counts no more" in text
+
+
+def test_no_colours_in_a_pipe(reviewed, model):
+    reviewed(circle(("rib_width", 30, 34, 0.487)))
+    assert "\x1b" not in run("review", str(model), env={"FORCE_COLOR": None}).output
+
+
+def test_a_file_is_whole_or_not_there(reviewed, model, tmp_path, monkeypatch):
+    reviewed()
+    target = tmp_path / "f.json"
+    target.write_text("before")
+
+    def full(*_):
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr(os, "replace", full)
+    result = run("review", str(model), "--json", str(target))
+    assert result.exit_code == 2
+    assert "No space left on device" in result.stderr
+    assert "PASS" in result.output  # the review itself is not lost
+    assert target.read_text() == "before"
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["f.json", "station.step"]
+
+
+# Explain, settings, samples
+
+
+@pytest.mark.parametrize("word", [*RULES, *QUANTITIES, "collapse", "no-shoulder", "single-part"])
+def test_explain_knows_every_word(word):
+    result = run("explain", word)
+    assert result.exit_code == 0
+    assert word in result.output
+    if word in RULES:
+        text = " ".join(result.output.split())
+        for part in (RULES[word].what, RULES[word].harm, RULES[word].standing_text):
+            assert " ".join(part.split()) in text
+        assert "{" not in text
+        assert "never an approval" in text
+
+
+def test_explain_without_a_word_lists_all():
+    text = run("explain").output
+    for key in (*RULES, *QUANTITIES):
+        assert key in text
+
+
+def test_explain_shows_the_limits_of_a_settings_file(tmp_path):
+    file = tmp_path / "s.toml"
+    file.write_text("[limits.clamp-land]\nmin = 1.75\n")
+    assert "at least 1.75 mm" in run("explain", "clamp-land", "--settings", str(file)).output
+
+
+def test_settings_prints_a_file_that_reads_back():
+    assert parse_settings(run("settings").stdout).limits == parse_settings("").limits
+
+
+def test_settings_writes_but_does_not_overwrite(tmp_path):
+    file = tmp_path / "seamcheck.toml"
+    assert run("settings", "--write", str(file)).exit_code == 0
+    file.write_text(file.read_text().replace("collapse = 0.4", "collapse = 0.3"))
+    result = run("settings", "--write", str(file))
+    assert result.exit_code == 2
+    assert "--force" in result.stderr
+    assert "collapse = 0.3" in run("settings", str(tmp_path / "m.step")).stdout
+    assert run("settings", "--write", str(file), "--force").exit_code == 0
+    assert "collapse = 0.4" in file.read_text()
+
+
+def test_the_library_call_does_the_same(reviewed, model):
+    import seamcheck
+
+    seen = reviewed(circle(("rib_width", 30, 34, 0.487)))
+    review = seamcheck.review(
+        model, collapse=0.3, limits={"rib-width.min": 0.45, "turn-radius.severity": "off"}
+    )
+    assert (review.verdict, [f.rule for f in review.findings]) == ("fail", ["rib-evenness"])
+    assert seen["settings"].collapse == 0.3
+    with pytest.raises(UsageError, match="'collapse'"):
+        seamcheck.review(model, colapse=0.3)
