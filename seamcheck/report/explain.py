@@ -31,7 +31,7 @@ def overview(settings: Settings) -> Iterator[RenderableType]:
     yield Text("Quantities", style="bold")
     table = _table("quantity", "unit", "judged by")
     for q in QUANTITIES.values():
-        table.add_row(q.key, "" if q.unit == "1" else q.unit, ", ".join(_judged_by(q.key)))
+        table.add_row(q.key, "" if q.unit == "1" else q.unit, ", ".join(judged_by(q.key)))
     yield table
     yield Text()
     yield Text(
@@ -96,7 +96,7 @@ def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
     for remedy in dict.fromkeys(
         [*(b.remedy for b in rule.bounds()), *([rule.remedy] if rule.remedy else [])]
     ):
-        yield Text(f"Do: {_without_amount(remedy)}")
+        yield Text(f"Do: {without_amount(remedy)}")
     yield Text()
     columns = dict.fromkeys([c.column for c in rule.checks] or rule.quantities)
     for column in columns:
@@ -131,7 +131,7 @@ def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
         "interface": "once for the interface",
     }
     yield Text(f"Measured {places[q.per]}.")
-    judged = _judged_by(key)
+    judged = judged_by(key)
     for name in judged:
         rule = RULES[name]
         words = limits_in_words(rule, settings)
@@ -140,7 +140,8 @@ def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
         yield Text("No rule judges it; it is shown for information.")
 
 
-def _judged_by(column: str) -> list[str]:
+def judged_by(column: str) -> list[str]:
+    """Keys of the rules that look at a quantity."""
     return [
         rule.key
         for rule in RULES.values()
@@ -152,7 +153,8 @@ def _unit(unit: str) -> str:
     return "" if unit == "1" else f"{unit}, "
 
 
-def _without_amount(remedy: str) -> str:
+def without_amount(remedy: str) -> str:
+    """A remedy without the part that holds a place's own number."""
     return re.sub(r"\[[^\]]*\]", "", remedy)
 
 

@@ -29,7 +29,7 @@ def test_a_sound_seam_has_no_finding_and_passes():
 
 
 # (rule, column, spoiled value, severity, value that holds the limit just so); the numbers are those of the
-# table of default limits in README.md, typed again here
+# table in docs/rules.md, typed again here
 CASES = [
     ("rib-width", "rib_width", 0.55, "must-fix", 0.6),
     ("rib-width", "rib_width", 2.05, "must-fix", 2.0),

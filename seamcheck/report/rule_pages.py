@@ -1,0 +1,112 @@
+"""The pages docs/rules.md and docs/quantities.md, made from the declarations.
+
+``python -m seamcheck.report.rule_pages`` writes them anew after a rule or quantity was added.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from seamcheck.limits.quantities import QUANTITIES, REASONS
+from seamcheck.limits.rule import EVERYWHERE_INNOCENT, STANDINGS, Rule
+from seamcheck.limits.rules import RULES
+from seamcheck.limits.settings import Settings
+from seamcheck.report.cautions import CAUTIONS
+from seamcheck.report.explain import bound_in_words, judged_by, limits_in_words, without_amount
+
+DOCS = Path(__file__).parents[2] / "docs"
+
+
+def rules_page() -> str:
+    """docs/rules.md."""
+    settings = Settings()
+    lines = [
+        "# Rules",
+        "",
+        "Made from the declarations in `seamcheck/limits/rules.py`; do not edit here.",
+        "",
+    ]
+    lines += ["Where a number comes from is written beside it:", ""]
+    lines += [f"- **{key}**: {text}" for key, text in STANDINGS.items()]
+    lines += ["", "| rule | severity | default limit | standing |", "|---|---|---|---|"]
+    for rule in RULES.values():
+        words = limits_in_words(rule, settings)
+        lines.append(f"| [{rule.key}](#{rule.key}) | {rule.severity} | {words} | {rule.standing} |")
+    lines += [
+        "",
+        "A place that breaks a **must-fix** rule makes the verdict *fail*; one that breaks an **attention** "
+        "rule makes it *attention*; a **note** changes nothing. Every number and severity can be set in "
+        "`seamcheck.toml`.",
+        "",
+        "What could not be measured never counts as a pass: a column of a must-fix rule without a value is "
+        "a finding of `not-measured`, except where the reason is innocent:",
+        "",
+        *(f"- `{key}`: {text}." for key, text in EVERYWHERE_INNOCENT.items()),
+        *_further_innocent(),
+        "",
+    ]
+    for rule in RULES.values():
+        lines += _rule(rule, settings)
+    lines += ["## Cautions", "", *(f"{caution}\n" for caution in CAUTIONS)]
+    return "\n".join(lines).rstrip() + "\n"
+
+
+def quantities_page() -> str:
+    """docs/quantities.md."""
+    lines = [
+        "# Quantities",
+        "",
+        "Made from the declarations in `seamcheck/limits/quantities.py`; do not edit here.",
+        "",
+    ]
+    lines += [
+        "`P` is the station on the mid-line of the rib's top, `u` points across the seam (+u outer), `v` "
+        "against the light; `c` is the planned collapse. With the rib on the cover everything is mirrored.",
+        "",
+        "| key | unit | definition | judged by |",
+        "|---|---|---|---|",
+    ]
+    for q in QUANTITIES.values():
+        rules = ", ".join(f"[{key}](rules.md#{key})" for key in judged_by(q.key))
+        lines.append(f"| `{q.key}` | {'' if q.unit == '1' else q.unit} | {q.definition} | {rules} |")
+    lines += ["", "## Why something is not measured", ""]
+    lines += [f"- `{key}`: {text}" for key, text in REASONS.items()]
+    return "\n".join(lines) + "\n"
+
+
+def _further_innocent() -> list[str]:
+    """Reasons that are innocent for single columns only, as lines."""
+    found: dict[tuple[str, str], list[str]] = {}
+    for rule in RULES.values():
+        for check in rule.checks:
+            for why, text in check.innocent.items():
+                columns = found.setdefault((why, text), [])
+                if check.column not in columns:
+                    columns.append(check.column)
+    return [
+        f"- `{why}` for {', '.join(f'`{column}`' for column in columns)}: {text}."
+        for (why, text), columns in found.items()
+    ]
+
+
+def _rule(rule: Rule, settings: Settings) -> list[str]:
+    lines = [f"## {rule.key}", "", f"**{rule.title}.** {rule.what}", ""]
+    for check in rule.checks:
+        for word, bound in (("at least", check.lower), ("at most", check.upper)):
+            if bound is not None:
+                lines.append(f"- `{check.column}` {word} {bound_in_words(bound.formula, rule, settings)}")
+    remedies = dict.fromkeys([*(b.remedy for b in rule.bounds()), *([rule.remedy] if rule.remedy else [])])
+    lines += [
+        f"- Severity: {rule.severity}",
+        f"- Standing of the number: {rule.standing}. {rule.standing_text}",
+        f"- Harm: {rule.harm}",
+        *(f"- Do: {without_amount(remedy)}" for remedy in remedies),
+        "",
+    ]
+    return lines
+
+
+if __name__ == "__main__":
+    DOCS.mkdir(exist_ok=True)
+    (DOCS / "rules.md").write_text(rules_page(), encoding="utf-8")
+    (DOCS / "quantities.md").write_text(quantities_page(), encoding="utf-8")
