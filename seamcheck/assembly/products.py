@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from OCP.TCollection import TCollection_ExtendedString
+from OCP.TCollection import TCollection_AsciiString
 from OCP.TDataStd import TDataStd_Name
-from OCP.TDF import TDF_Label, TDF_LabelSequence
+from OCP.TDF import TDF_Label, TDF_LabelSequence, TDF_Tool
 from OCP.TopLoc import TopLoc_Location
 from OCP.XCAFDoc import XCAFDoc_DocumentTool, XCAFDoc_ShapeTool
 
@@ -27,8 +27,9 @@ class Product:
     path : names from the root down to this product
     shape : unplaced TopoDS_Shape in mm
     location : its placement in the assembly
-    label : where the document keeps it
-    instance_colour : of the instance, or of the nearest assembly above that has one
+    label : where the document keeps it; the same for every instance
+    instance_colour : given to this instance, or to an instance of an assembly above it; overrides
+    inherited_colour : of the nearest assembly product above that has one
     """
 
     path: tuple[str, ...]
@@ -36,6 +37,14 @@ class Product:
     location: TopLoc_Location
     label: TDF_Label
     instance_colour: Colour | None
+    inherited_colour: Colour | None
+
+    @property
+    def key(self) -> str:
+        """What all instances of a product share."""
+        entry = TCollection_AsciiString()
+        TDF_Tool.Entry_s(self.label, entry)
+        return entry.ToCString()
 
 
 def placed_products(document: Any) -> Iterator[Product]:
@@ -45,22 +54,22 @@ def placed_products(document: Any) -> Iterator[Product]:
     roots = TDF_LabelSequence()
     tool.GetFreeShapes(roots)
     for root in _labels(roots):
-        yield from _below(root, (), TopLoc_Location(), None, colours)
+        yield from _below(root, (), TopLoc_Location(), (None, None), colours)
 
 
 def _below(
     label: TDF_Label,
     path: tuple[str, ...],
     location: TopLoc_Location,
-    inherited: Colour | None,
+    above: tuple[Colour | None, Colour | None],
     colours: Colours,
 ) -> Iterator[Product]:
     """The products at and below a label; ``path`` and ``location`` are those of its parent."""
     location = location.Multiplied(XCAFDoc_ShapeTool.GetLocation_s(label))
-    instance = ""
+    instance, (given, inherited) = "", above
     if XCAFDoc_ShapeTool.IsReference_s(label):
         instance = label_name(label)
-        inherited = colours.of_label(label) or inherited
+        given = given or colours.of_label(label)
         product = TDF_Label()
         XCAFDoc_ShapeTool.GetReferredShape_s(label, product)
         label = product
@@ -68,13 +77,13 @@ def _below(
     if not XCAFDoc_ShapeTool.IsAssembly_s(label):
         shape = XCAFDoc_ShapeTool.GetShape_s(label)
         # A free shape's own location is part of its shape; a product below an instance has none.
-        yield Product(path, shape.Located(TopLoc_Location()), location, label, inherited)
+        yield Product(path, shape.Located(TopLoc_Location()), location, label, given, inherited)
         return
-    inherited = inherited or colours.of_label(label)
+    inherited = colours.of_label(label) or inherited
     components = TDF_LabelSequence()
     XCAFDoc_ShapeTool.GetComponents_s(label, components)
     for component in _labels(components):
-        yield from _below(component, path, location, inherited, colours)
+        yield from _below(component, path, location, (given, inherited), colours)
 
 
 def label_name(label: TDF_Label) -> str:
@@ -82,12 +91,8 @@ def label_name(label: TDF_Label) -> str:
     name = TDataStd_Name()
     if not label.FindAttribute(TDataStd_Name.GetID_s(), name):
         return ""
-    text = _text(name.Get())
+    text = name.Get().ToExtString()
     return "" if _DEFAULT_NAME.match(text) else text.strip()
-
-
-def _text(name: TCollection_ExtendedString) -> str:
-    return name.ToExtString()
 
 
 def _labels(sequence: TDF_LabelSequence) -> Iterator[TDF_Label]:

@@ -2,80 +2,198 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
-from OCP.TopAbs import TopAbs_FACE, TopAbs_SHELL, TopAbs_SOLID
-from OCP.TopExp import TopExp_Explorer
+from OCP.TopAbs import TopAbs_FACE
 
-from seamcheck.assembly.colours import Colours
+from seamcheck.assembly.before import check_text
+from seamcheck.assembly.bodies import Body, explore, product_bodies
+from seamcheck.assembly.colours import Colour, Colours
+from seamcheck.assembly.contents import nothing_exact, outside_files
+from seamcheck.assembly.declared import LengthUnit, length_units, step_schema
+from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
-from seamcheck.assembly.parts import Assembly, ModelFile, Part
+from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Product, placed_products
-from seamcheck.assembly.source import read_source
+from seamcheck.assembly.source import Source, read_source
+from seamcheck.assembly.text import StepText
 from seamcheck.errors import NotReviewed
+
+
+@dataclass(slots=True)
+class _Reading:
+    """What has been read so far."""
+
+    files: list[ModelFile] = field(default_factory=list)
+    parts: list[Part] = field(default_factory=list)
+    sizes: list[tuple[float, str]] = field(default_factory=list)  # of the solids: mm, name
+    notes: list[str] = field(default_factory=list)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Known:
+    """A body of a product, prepared once for all instances."""
+
+    body: Body
+    colour: Colour | None
+    entities: tuple[Entity | None, ...]
 
 
 def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assembly:
     """All placed bodies of the files, in mm, in one frame."""
-    files: list[ModelFile] = []
-    parts: list[Part] = []
-    for index, path in enumerate(paths):
-        source = read_source(path)
-        document = transfer(source.name, source.data, False, progress)
-        files.append(ModelFile(source.name, source.sha256, "", ""))
-        colours = Colours(document)
-        for product in placed_products(document):
-            for kind, body in bodies(product.shape):
-                parts.append(_part(product, kind, body, colours, len(parts) + 1, index))
-    if not parts:
-        raise NotReviewed("empty", "The file holds no bodies.")
-    return Assembly(tuple(files), tuple(parts))
+    if not paths:
+        raise NotReviewed("empty", "No file was named. Name one assembly, or a cover and a base.")
+    reading = _Reading()
+    for path in paths:
+        _add_file(reading, read_source(path), progress)
+    _check_bodies(reading)
+    return Assembly(tuple(reading.files), tuple(reading.parts), tuple(reading.notes))
 
 
-def bodies(shape: Any) -> Iterator[tuple[str, Any]]:
-    """The solids of a shape, then its shells outside solids, then its loose faces, each with its kind."""
-    for solid in _explore(shape, TopAbs_SOLID):
-        yield "solid", solid
-    for shell in _explore(shape, TopAbs_SHELL, TopAbs_SOLID):
-        yield "sheet", shell
-    for face in _explore(shape, TopAbs_FACE, TopAbs_SHELL):
-        yield "sheet", face
+def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:
+    text = StepText(source.data)
+    check_text(source.name, text)
+    units = length_units(text)
+    unit = units[0] if units else LengthUnit("", 1.0)
+    if not units:
+        reading.notes.append(
+            f"{source.name!r} declares no length unit; its numbers are taken as millimetres."
+        )
+    products = _products(source, text, unit, progress, reading.notes)
+    index = len(reading.files)
+    reading.files.append(ModelFile(source.name, source.sha256, step_schema(text), unit.name))
+    before = len(reading.parts)
+    for product, bodies in products:
+        for known in bodies:
+            part = _placed(product, known, f"p{len(reading.parts) + 1}", index)
+            reading.parts.append(part)
+            if part.kind == "solid":
+                reading.sizes.append((known.body.size * _scale(product), part.name or part.id))
+    if len(reading.parts) == before:
+        raise nothing_exact(source.name, text)
+    reading.notes += outside_files(source.name, text)
 
 
-def _explore(shape: Any, kind: Any, *outside: Any) -> Iterator[Any]:
-    explorer = TopExp_Explorer(shape, kind, *outside)
-    while explorer.More():
-        yield explorer.Current()
-        explorer.Next()
+def _products(
+    source: Source,
+    text: StepText,
+    unit: LengthUnit,
+    progress: Callable[[str], None],
+    notes: list[str],
+) -> list[tuple[Product, list[_Known]]]:
+    """The placed products with their bodies; read with all repairs when some solid is not sound otherwise."""
+    first = _transferred(source, False, progress)
+    if not _unsound(first):
+        return _known(first, text, unit)
+    second = _transferred(source, True, progress)
+    if _unsound(second) >= _unsound(first):
+        return _known(first, text, unit)
+    notes.append(
+        f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound."
+    )
+    return _known(second, text, unit)
 
 
-def _part(product: Product, kind: str, body: Any, colours: Colours, number: int, file: int) -> Part:
-    notes: list[str] = []
-    move = product.location.Transformation()
-    if move.IsNegative() or abs(move.ScaleFactor() - 1.0) > 1e-9:  # a location can't hold these
-        placed = BRepBuilderAPI_Transform(body, move, True).Shape()
-        notes.append("Placed mirrored or scaled.")
-    else:
-        placed = body.Moved(product.location)
-    colour = (
-        product.instance_colour
-        or colours.of_shape(body)
-        or colours.of_most_faces(body)
+@dataclass(frozen=True, slots=True, eq=False)
+class _Transferred:
+    document: Any  # keeps the labels alive
+    products: list[Product]
+    bodies: dict[str, list[Body]]  # by the label's entry
+
+
+def _transferred(source: Source, all_repairs: bool, progress: Callable[[str], None]) -> _Transferred:
+    document = transfer(source.name, source.data, all_repairs, progress)
+    progress("checking")
+    products = list(placed_products(document))
+    bodies: dict[str, list[Body]] = {}
+    for product in products:
+        if product.key not in bodies:
+            bodies[product.key] = product_bodies(product.shape)
+    return _Transferred(document, products, bodies)
+
+
+def _unsound(transferred: _Transferred) -> int:
+    return sum(not body.sound for bodies in transferred.bodies.values() for body in bodies)
+
+
+def _known(transferred: _Transferred, text: StepText, unit: LengthUnit) -> list[tuple[Product, list[_Known]]]:
+    colours = Colours(transferred.document)
+    entities = FaceEntities(text, unit.mm)
+    known: dict[str, list[_Known]] = {}
+    answer = []
+    for product in transferred.products:
+        if product.key not in known:
+            known[product.key] = [
+                _Known(body, _own_colour(product, body, colours), entities.of_body(body.listed))
+                for body in transferred.bodies[product.key]
+            ]
+        answer.append((product, known[product.key]))
+    return answer
+
+
+def _own_colour(product: Product, body: Body, colours: Colours) -> Colour | None:
+    """The body's colour: its own, that of most of its faces, or its product's."""
+    listed = body.listed[0]
+    return (
+        colours.of_shape(body.original)
+        or colours.of_shape(listed)
+        or colours.of_most_faces(body.original)
         or colours.of_label(product.label)
     )
+
+
+def _scale(product: Product) -> float:
+    return abs(product.location.Transformation().ScaleFactor())
+
+
+def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:
+    body, notes = known.body, list(known.body.notes)
+    move = product.location.Transformation()
+    mirrored, scale = move.IsNegative(), abs(move.ScaleFactor())
+    if mirrored or abs(scale - 1.0) > 1e-9:  # the location of a shape can hold neither
+        shape = BRepBuilderAPI_Transform(body.shape, move, True).Shape()
+        if mirrored:
+            notes.append("Placed mirrored.")
+        if abs(scale - 1.0) > 1e-9:
+            notes.append(f"Placed with a scale of {scale:.6g}.")
+    else:
+        shape = body.shape.Moved(product.location)
+    colour = product.instance_colour or known.colour or product.inherited_colour
+    faces = sum(1 for _ in explore(shape, TopAbs_FACE))
     return Part(
-        id=f"p{number}",
+        id=identity,
         name=product.path[-1],
         path=product.path,
-        kind=kind,
-        shape=placed,
-        solids=int(kind == "solid"),
-        faces=sum(1 for _ in _explore(placed, TopAbs_FACE)),
+        kind=body.kind,
+        shape=shape,
+        solids=int(body.kind == "solid"),
+        faces=faces,
         colour=colour[0] if colour else None,
         transparency=colour[1] if colour else None,
+        entities=known.entities if len(known.entities) == faces else (None,) * faces,
         file=file,
         notes=tuple(notes),
     )
+
+
+def _check_bodies(reading: _Reading) -> None:
+    """Raise when no solid is left to review, or when the sizes make no sense."""
+    solids = [part for part in reading.parts if part.kind == "solid"]
+    odd = [part for part in reading.parts if part.kind == "other"]
+    if len(solids) < 2 and odd:
+        code = "unsupported" if "triangles" in odd[0].notes[-1] else "unreadable"
+        raise NotReviewed(
+            code, f"{odd[0].name or odd[0].id!r}: {odd[0].notes[-1]} Export it again as exact solids."
+        )
+    if not solids:
+        raise NotReviewed(
+            "no-solid",
+            "The model holds sheet bodies or loose faces only; a seam needs solids. Close and sew the bodies in "
+            "CAD, then export solids.",
+        )
+    reading.notes += check_scale(reading.sizes, reading.files[0].length_unit)

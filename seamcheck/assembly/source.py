@@ -1,27 +1,123 @@
-"""The bytes of a model file, read once, before the kernel sees them."""
+"""The bytes of a model file: read once, and checked before the kernel sees them."""
 
 from __future__ import annotations
 
+import errno
 import hashlib
+import os
+import stat
 from dataclasses import dataclass
 from pathlib import Path
 
+from seamcheck.assembly.disguise import what_it_is
 from seamcheck.errors import NotReviewed
+
+LARGEST_MB = (
+    1000.0  # about a million faces; the kernel needs some twenty times the size of the file as memory
+)
+
+_START = b"ISO-10303-21"
+_END = b"END-ISO-10303-21"
+_BYTE_ORDER_MARK = b"\xef\xbb\xbf"
 
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """One file as it was read: its name without folders, its bytes and their SHA-256 as hex text."""
+    """One file as it was read.
+
+    Attributes
+    ----------
+    name : without folders
+    data : STEP text that begins with ISO-10303-21, with the line breaks of the file
+    sha256 : of the file's own bytes, hex text
+    """
 
     name: str
     data: bytes
     sha256: str
 
 
-def read_source(path: Path) -> Source:
-    """Read a model file to its end, once; raises NotReviewed with what is wrong."""
+def read_source(path: Path, largest_mb: float = LARGEST_MB) -> Source:
+    """Read a model file to its end, once; raises NotReviewed with what is wrong and what to do."""
+    raw = _read_steady(path, largest_mb)
+    return Source(path.name, _step_text(path.name, raw), hashlib.sha256(raw).hexdigest())
+
+
+def _read_steady(path: Path, largest_mb: float) -> bytes:
+    """The bytes of a regular file; read again once when it changes meanwhile."""
+    name = path.name or str(path)
     try:
-        data = path.read_bytes()
+        _refuse_special(path, largest_mb)
+        for _ in range(2):
+            with open(path, "rb") as file:
+                before = os.fstat(file.fileno())
+                data = file.read()
+                after = os.fstat(file.fileno())
+            if (before.st_size, before.st_mtime_ns) == (
+                after.st_size,
+                after.st_mtime_ns,
+            ) and after.st_size == len(data):
+                return data
     except OSError as error:
-        raise NotReviewed("unreadable", f"{path.name!r} can't be read: {error.strerror}.") from error
-    return Source(path.name, data, hashlib.sha256(data).hexdigest())
+        raise NotReviewed("unreadable", _why_not(name, error)) from error
+    except ValueError as error:  # a path with a NUL in it
+        raise NotReviewed("unreadable", f"{name!r} can't be the name of a file.") from error
+    raise NotReviewed(
+        "unreadable",
+        f"{name!r} changes while it is read. Wait until the export or copy is done and try again.",
+    )
+
+
+def _refuse_special(path: Path, largest_mb: float) -> None:
+    """Raise for what is no regular file (opening a pipe could wait for ever) and for what is too large."""
+    name = path.name or str(path)
+    facts = os.stat(path)
+    if stat.S_ISDIR(facts.st_mode):
+        raise NotReviewed(
+            "unreadable",
+            f"{name!r} is a folder. Name the STEP file in it, or use `seamcheck scan` for all of them.",
+        )
+    if not stat.S_ISREG(facts.st_mode):
+        raise NotReviewed(
+            "unreadable", f"{name!r} is a device or a pipe. Save the model as a file and name that."
+        )
+    if facts.st_size > largest_mb * 1e6:
+        raise NotReviewed(
+            "unsupported",
+            f"{name!r} has {facts.st_size / 1e6:.0f} MB; more than {largest_mb:.0f} MB are not read. Export only "
+            "the cover, the base and what lies beside the seam.",
+        )
+
+
+def _why_not(name: str, error: OSError) -> str:
+    if error.errno == errno.ENOENT:
+        return f"There is no file {name!r}. Check the name and the folder."
+    if error.errno in (errno.EACCES, errno.EPERM):
+        return f"{name!r} can't be opened: no permission to read it. Ask its owner, or copy it to your own folder."
+    if error.errno == errno.ENAMETOOLONG:
+        return f"{name[:60]!r}... is too long for the name of a file."
+    return f"{name!r} can't be read: {error.strerror or error}."
+
+
+def _step_text(name: str, raw: bytes) -> bytes:
+    """The text from ISO-10303-21 on, after checking that it is STEP text to its end."""
+    if not raw.strip(b"\0 \t\r\n"):
+        raise NotReviewed("empty", f"{name!r} is empty: it has no text. Export the model again.")
+    other = what_it_is(raw)
+    if other is not None:
+        raise NotReviewed("not-step", f"{name!r} is {other}")
+    text = raw[len(_BYTE_ORDER_MARK) :] if raw.startswith(_BYTE_ORDER_MARK) else raw
+    start = text[:4096].find(_START)
+    if start < 0:
+        raise NotReviewed(
+            "not-step",
+            f"{name!r} is not a STEP file: it doesn't begin with ISO-10303-21. Export the model as STEP "
+            "(AP203, AP214 or AP242).",
+        )
+    if text.rfind(_END) <= start:
+        raise NotReviewed(
+            "unreadable",
+            f"{name!r} is cut off: its last line END-ISO-10303-21 is missing. Copy or export it again.",
+        )
+    # what stands before the start is blanked out, its line breaks kept: line numbers stay those of the file
+    return b"\n" * text[:start].count(b"\n") + text[start:]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 import queue
 import subprocess
@@ -33,7 +34,8 @@ def run_isolated(
     Parameters
     ----------
     function : 'module:name'; importable in the child, its arguments and result picklable. If it has a
-        parameter ``progress`` it gets a callback there, to be called with the name of each stage as it begins.
+        parameter ``progress`` it gets a callback there, to be called with the name
+        of each stage as it begins.
     time_limit_s, memory_limit_mb : seconds of wall time and megabytes of resident memory; None for no limit
     progress : called here with what the function reports
 
@@ -70,19 +72,15 @@ def run_isolated(
                 "time_limit_s": time_limit_s,
             }
             messages = _messages(child.stdout)
-            try:
+            with contextlib.suppress(OSError):  # the child is gone already: the watch says how
                 write_message(child.stdin, job)
-            except OSError:
-                pass  # the child is gone already: the watch says how
             return watch.follow(messages, child.pid, child.wait, lambda: _tail(chatter))
         finally:
             child.kill()
             child.wait()
             child.stdout.close()
-            try:
+            with contextlib.suppress(OSError):
                 child.stdin.close()
-            except OSError:
-                pass
 
 
 def _messages(stream: BinaryIO) -> queue.Queue[Any]:

@@ -1,0 +1,130 @@
+"""Look at the text for what would crash the kernel or lead it astray, before it reads it."""
+
+from __future__ import annotations
+
+import re
+
+import numpy as np
+
+from seamcheck.assembly.declared import step_schema
+from seamcheck.assembly.text import StepText, without_comments, without_strings
+from seamcheck.errors import NotReviewed
+
+DEEPEST = 200  # brackets within brackets; real files have fewer than ten, the kernel's parser recurses
+
+_RECORD = re.compile(rb"#\d+\s*=")
+_NOT_A_NUMBER = re.compile(
+    rb"(?<![A-Z0-9_])(?:CARTESIAN_POINT|DIRECTION|VECTOR)\s*\(\s*'[^']*'\s*,\s*\([^)]*?"
+    rb"(?:nan|inf|1\.#)[^)]*\)",
+    re.IGNORECASE,
+)
+
+
+def check_text(name: str, text: StepText) -> None:
+    """Raise NotReviewed for a file without records, with absurd nesting, with cycles, or with NaN."""
+    if step_schema(text).upper().startswith("IFC"):
+        raise NotReviewed(
+            "unsupported",
+            f"{name!r} is a building model (IFC), not a CAD assembly. Export the housing as STEP (AP203, AP214 or "
+            "AP242).",
+        )
+    _check_records(name, text)
+    _check_nesting(name, text)
+    _check_numbers(name, text)
+    _check_cycles(name, text)
+
+
+def _check_records(name: str, text: StepText) -> None:
+    data = text.data.find(b"DATA")
+    if data < 0 or _RECORD.search(text.data, data) is None:
+        raise NotReviewed(
+            "empty",
+            f"{name!r} has a header and no data: nothing was exported. Select the bodies and export again.",
+        )
+
+
+def _check_nesting(name: str, text: StepText) -> None:
+    if _depth(text.data) <= DEEPEST:  # strings and comments counted in: at most too deep
+        return
+    depth = _depth(without_comments(without_strings(text.data)))
+    if depth > DEEPEST:
+        raise NotReviewed(
+            "unreadable",
+            f"{name!r} has {depth} brackets within brackets, which no CAD program writes: it is damaged. "
+            "Export it again.",
+        )
+
+
+def _depth(data: bytes) -> int:
+    letters = np.frombuffer(data, dtype=np.uint8)
+    brackets = letters[(letters == 40) | (letters == 41)]
+    depth = np.cumsum(np.where(brackets == 40, 1, -1))
+    return int(depth.max(initial=0))
+
+
+def _check_numbers(name: str, text: StepText) -> None:
+    if not any(sign in text.data for sign in (b"NAN", b"NaN", b"nan", b"INF", b"inf", b"Inf", b"1.#")):
+        return
+    found = _NOT_A_NUMBER.search(text.data)
+    if found is not None:
+        raise NotReviewed(
+            "unreadable",
+            f"{name!r} has coordinates that are no numbers (line {text.line(found.start())}): it is damaged. "
+            "Export it again.",
+        )
+
+
+def _check_cycles(name: str, text: StepText) -> None:
+    """Raise when a product contains itself, directly or through others."""
+    inside: dict[int, set[int]] = {}
+    for _, offset in text.records_of(b"NEXT_ASSEMBLY_USAGE_OCCURRENCE"):
+        references = text.references(text.record_at(offset))
+        if len(references) >= 2:
+            inside.setdefault(references[0], set()).add(references[1])
+    product = _on_a_cycle(inside)
+    if product is not None:
+        raise NotReviewed(
+            "unreadable",
+            f"{name!r} has a product that contains itself ({_product_name(text, product)!r}): its product tree "
+            "is damaged. Export it again.",
+        )
+
+
+def _on_a_cycle(inside: dict[int, set[int]]) -> int | None:
+    """A node of a directed graph that lies on a cycle, or None (Kahn's algorithm: peel off the rest)."""
+    waiting = {node: 0 for node in inside}
+    for below in inside.values():
+        for node in below:
+            waiting[node] = waiting.get(node, 0) + 1
+    free = [node for node, above in waiting.items() if not above]
+    while free:
+        node = free.pop()
+        del waiting[node]
+        for below in inside.get(node, ()):
+            waiting[below] -= 1
+            if not waiting[below]:
+                free.append(below)
+    # what is left lies on a cycle or below one: walk up until a node repeats
+    if not waiting:
+        return None
+    above = {child: parent for parent, children in inside.items() if parent in waiting for child in children}
+    node, seen = next(iter(waiting)), set()
+    while node not in seen:
+        seen.add(node)
+        node = above[node]
+    return node
+
+
+def _product_name(text: StepText, definition: int) -> str:
+    """The name of the product behind a PRODUCT_DEFINITION, or its number."""
+    number = definition
+    for _ in range(3):  # definition -> formation -> product
+        record = text.record(number)
+        if record.startswith(b"PRODUCT") and record[7:].lstrip().startswith(b"("):
+            name = re.search(rb"'((?:[^']|'')*)'\s*,\s*'((?:[^']|'')*)'", record)
+            return (name[2] or name[1]).decode("utf-8", "replace") if name else f"#{definition}"
+        references = text.references(record)
+        if not references:
+            break
+        number = references[0]
+    return f"#{definition}"

@@ -1,0 +1,198 @@
+"""The bodies of one product: solids, sheets and the rest, checked and turned the right way out."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from typing import Any
+
+from OCP.Bnd import Bnd_Box
+from OCP.BRep import BRep_Tool
+from OCP.BRepBndLib import BRepBndLib
+from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeSolid, BRepBuilderAPI_Sewing
+from OCP.BRepGProp import BRepGProp
+from OCP.gp import gp_Pnt
+from OCP.GProp import GProp_GProps
+from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_SHELL, TopAbs_SOLID, TopAbs_VERTEX
+from OCP.TopExp import TopExp, TopExp_Explorer
+from OCP.TopoDS import TopoDS
+from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape
+
+LARGEST_COORDINATE = 1e7  # mm; ten kilometres away nothing can be measured to a micrometre any more
+SEW_WITHIN = 0.02  # mm, the widest crack that is sewn: a fifth of the smallest gap that matters in a seam
+
+_OPEN_SHARE = 0.1  # a shell with fewer free edges than this share is a solid with a hole, no sheet
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Body:
+    """One body as it stands in its product, unplaced, mm.
+
+    Attributes
+    ----------
+    kind : 'solid', 'sheet' or 'other', as in Part
+    shape : TopoDS_Shape
+    original : as the kernel gave it, under which colours are kept
+    listed : the shells (or the face) as the file lists them, for finding their records
+    sound : closed, and its faces agree on what is inside
+    box : (xmin, ymin, zmin, xmax, ymax, zmax) mm, or None where there is none that makes sense
+    notes : sentences
+    """
+
+    kind: str
+    shape: Any
+    original: Any
+    listed: tuple[Any, ...]
+    sound: bool
+    box: tuple[float, ...] | None
+    notes: tuple[str, ...] = ()
+
+    @property
+    def size(self) -> float:
+        """Longest side of the box, mm; 0 without one."""
+        return 0.0 if self.box is None else max(self.box[axis + 3] - self.box[axis] for axis in range(3))
+
+
+def product_bodies(shape: Any) -> list[Body]:
+    """The solids of a product's shape, then its shells outside solids, then its loose faces."""
+    found = [_checked("solid", solid) for solid in explore(shape, TopAbs_SOLID)]
+    found += [_checked("sheet", shell) for shell in explore(shape, TopAbs_SHELL, TopAbs_SOLID)]
+    found += [_checked("sheet", face) for face in explore(shape, TopAbs_FACE, TopAbs_SHELL)]
+    return found
+
+
+def explore(shape: Any, kind: Any, *outside: Any) -> Iterator[Any]:
+    explorer = TopExp_Explorer(shape, kind, *outside)
+    while explorer.More():
+        yield explorer.Current()
+        explorer.Next()
+
+
+def _checked(kind: str, shape: Any) -> Body:
+    shells = tuple(explore(shape, TopAbs_SHELL)) or (shape,)
+    body = Body(kind, shape, shape, shells, False, None)
+    if any(BRep_Tool.Surface_s(TopoDS.Face_s(face)) is None for face in explore(shape, TopAbs_FACE)):
+        return _other(body, "Holds only triangles, no exact faces; it is left out.")
+    box = _box(shape)
+    if box is None:
+        return _other(body, "Has no faces; it is left out.")
+    if not all(math.isfinite(value) and abs(value) < LARGEST_COORDINATE for value in box):
+        return _other(body, "Its coordinates make no sense (beyond 10 km or endless); it is left out.")
+    body = replace(body, box=box)
+    if kind == "solid" or _is_closed(shells):
+        return _solid(body)
+    if shape.ShapeType() == TopAbs_SHELL:
+        return _open(body)
+    return replace(body, sound=True)
+
+
+def _other(body: Body, note: str) -> Body:
+    return replace(body, kind="other", notes=(*body.notes, note))
+
+
+def _box(shape: Any) -> tuple[float, ...] | None:
+    box = Bnd_Box()
+    box.SetGap(0.0)
+    BRepBndLib.Add_s(shape, box, False)
+    return None if box.IsVoid() else tuple(box.Get())
+
+
+def _is_closed(shells: tuple[Any, ...]) -> bool:
+    return all(shell.ShapeType() == TopAbs_SHELL and BRep_Tool.IsClosed_s(shell) for shell in shells)
+
+
+def _solid(body: Body) -> Body:
+    """A solid, or a closed shell made one; with its faces outward."""
+    if not _is_closed(body.listed):
+        return _open(body)
+    shape = body.shape
+    if shape.ShapeType() != TopAbs_SOLID:
+        shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
+        body = replace(body, shape=shape, kind="solid")
+    volume, doubt = _volume(shape, body.box)
+    if volume < 0.0:
+        body = replace(
+            body, shape=shape.Reversed(), notes=(*body.notes, "Its faces pointed inward; they were turned.")
+        )
+    if doubt > 1e-3:
+        note = "Its faces don't agree on what is inside; what is measured near such faces can be missing or wrong."
+        return replace(body, notes=(*body.notes, note))
+    return replace(body, sound=True)
+
+
+def _volume(shape: Any, box: tuple[float, ...] | None) -> tuple[float, float]:
+    """Volume in mm³, and how far it depends on the point it is taken from, as a share of the box.
+
+    Both come from the divergence theorem over the faces; for a closed surface with all normals outward the
+    volume is the same from everywhere, because its normals, weighted with area, add up to nothing.
+    """
+    assert box is not None
+    sides = [max(box[axis + 3] - box[axis], 1e-6) for axis in range(3)]
+    middle = [(box[axis + 3] + box[axis]) / 2 for axis in range(3)]
+    from_middle = _mass(shape, gp_Pnt(*middle))
+    aside = [
+        value + side * share for value, side, share in zip(middle, sides, (0.83, 0.61, 0.47), strict=True)
+    ]
+    from_aside = _mass(shape, gp_Pnt(*aside))
+    return from_middle, abs(from_aside - from_middle) / math.prod(sides)
+
+
+def _mass(shape: Any, origin: gp_Pnt) -> float:
+    properties = GProp_GProps(origin)
+    BRepGProp.VolumeProperties_s(shape, properties)
+    return properties.Mass()
+
+
+def _open(body: Body) -> Body:
+    """A shell with free edges: sewn where the cracks are narrow, else a solid with a hole, or a sheet."""
+    sewn = _sewn(body)
+    if sewn is not None:
+        return sewn
+    free, edges, place = _free_edges(body.shape)
+    if body.shape.ShapeType() != TopAbs_SOLID and (not edges or free >= _OPEN_SHARE * edges):
+        return replace(body, kind="sheet", sound=True)  # meant as a sheet
+    where = ", ".join(f"{value:.1f}" for value in place)
+    note = (
+        f"Its shell is not closed: {free} of {edges} edges belong to one face only, such as near ({where})."
+    )
+    kind = "solid" if free < _OPEN_SHARE * edges else "sheet"
+    shape = body.shape
+    if kind == "solid":
+        note += " What is measured near the opening can be missing."
+        if shape.ShapeType() != TopAbs_SOLID:
+            shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
+        if _volume(shape, body.box)[0] < 0.0:
+            shape = shape.Reversed()
+    else:
+        note += " It is taken as a sheet body."
+    return replace(body, kind=kind, shape=shape, notes=(*body.notes, note))
+
+
+def _sewn(body: Body) -> Body | None:
+    """The body as one closed solid, if sewing narrow cracks closes it."""
+    sewing = BRepBuilderAPI_Sewing(SEW_WITHIN)
+    sewing.Add(body.shape)
+    sewing.Perform()
+    shells = tuple(explore(sewing.SewedShape(), TopAbs_SHELL))
+    if len(shells) != 1 or not _is_closed(shells):
+        return None
+    solid = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shells[0])).Solid()
+    note = f"Its shell was not closed; cracks of up to {SEW_WITHIN} mm were sewn."
+    return _solid(replace(body, kind="solid", shape=solid, listed=shells, notes=(*body.notes, note)))
+
+
+def _free_edges(shape: Any) -> tuple[int, int, tuple[float, float, float]]:
+    """How many edges have one face only, how many edges there are, and a corner of a free one."""
+    owners = TopTools_IndexedDataMapOfShapeListOfShape()
+    TopExp.MapShapesAndAncestors_s(shape, TopAbs_EDGE, TopAbs_FACE, owners)
+    free = []
+    for number in range(1, owners.Extent() + 1):
+        edge = TopoDS.Edge_s(owners.FindKey(number))
+        if owners.FindFromIndex(number).Size() == 1 and not BRep_Tool.Degenerated_s(edge):
+            free.append(edge)
+    place = (math.nan, math.nan, math.nan)
+    for vertex in explore(free[0], TopAbs_VERTEX) if free else ():
+        point = BRep_Tool.Pnt_s(TopoDS.Vertex_s(vertex))
+        place = (point.X(), point.Y(), point.Z())
+    return len(free), owners.Extent(), place

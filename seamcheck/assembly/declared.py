@@ -1,0 +1,66 @@
+"""What a STEP file declares about itself: schema and length unit, read from its text."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from seamcheck.assembly.text import StepText
+
+_SCHEMA = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'([^'{]*)")
+_CONTEXT = re.compile(rb"GLOBAL_UNIT_ASSIGNED_CONTEXT\s*\(\s*\(([^)]*)\)")
+_SI_METRE = re.compile(rb"SI_UNIT\s*\(\s*(\$|\.[A-Z]+\.)\s*,\s*\.METRE\.\s*\)")
+_CONVERSION = re.compile(rb"CONVERSION_BASED_UNIT\s*\(\s*'([^']*)'")
+
+# ISO 10303-41 si_prefix, in millimetres for one prefixed metre
+_PREFIXES = {
+    b"$": ("metre", 1e3), b".MILLI.": ("millimetre", 1.0), b".CENTI.": ("centimetre", 10.0),
+    b".DECI.": ("decimetre", 100.0), b".MICRO.": ("micrometre", 1e-3), b".NANO.": ("nanometre", 1e-6),
+    b".KILO.": ("kilometre", 1e6),
+}  # fmt: skip
+
+# international yard and pound agreement of 1959: 1 yard = 0.9144 m
+_NAMED = {
+    "inch": ("inch", 25.4), "in": ("inch", 25.4), "foot": ("foot", 304.8), "feet": ("foot", 304.8),
+    "ft": ("foot", 304.8), "mil": ("mil", 0.0254), "yard": ("yard", 914.4), "millimetre": ("millimetre", 1.0),
+    "mm": ("millimetre", 1.0), "metre": ("metre", 1000.0), "meter": ("metre", 1000.0),
+    "millimeter": ("millimetre", 1.0), "centimetre": ("centimetre", 10.0), "centimeter": ("centimetre", 10.0),
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class LengthUnit:
+    """A length unit: its name, '' where the file declares none, and its size in mm."""
+
+    name: str
+    mm: float
+
+
+def step_schema(text: StepText) -> str:
+    """The first schema that the header names, such as 'AUTOMOTIVE_DESIGN', or ''."""
+    found = _SCHEMA.search(text.data, 0, 100_000)
+    return found[1].decode("utf-8", "replace").strip() if found else ""
+
+
+def length_units(text: StepText) -> list[LengthUnit]:
+    """The length units of the geometry's contexts, most used first; empty where none is declared."""
+    counts: dict[LengthUnit, int] = {}
+    for context in _CONTEXT.finditer(text.data):
+        for number in text.references(context[1]):
+            unit = _length_unit(text.record(number))
+            if unit is not None:
+                counts[unit] = counts.get(unit, 0) + 1
+    return sorted(counts, key=lambda unit: -counts[unit])
+
+
+def _length_unit(record: bytes) -> LengthUnit | None:
+    metre = _SI_METRE.search(record)
+    if metre is not None:
+        name, size = _PREFIXES.get(metre[1], (metre[1].decode().strip(".").lower() + "metre", float("nan")))
+        return LengthUnit(name, size)
+    named = _CONVERSION.search(record)
+    if named is None or b"LENGTH_UNIT" not in record:
+        return None
+    word = named[1].decode("utf-8", "replace").strip().lower()
+    known = _NAMED.get(word.removesuffix("es") if word == "inches" else word)
+    return LengthUnit(*known) if known else LengthUnit(word, float("nan"))

@@ -1,0 +1,147 @@
+"""Where each face stands in the file: from the lists of faces in the text's shells.
+
+The kernel gives the faces of a shell in the order in which the shell lists them. Which shell a body came from
+is told by the number of faces and by the corner points of some of them; where that leaves a doubt, the answer
+is None.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from OCP.BRep import BRep_Tool
+from OCP.TopAbs import TopAbs_FACE, TopAbs_VERTEX
+from OCP.TopExp import TopExp_Explorer
+from OCP.TopoDS import TopoDS
+
+from seamcheck.assembly.parts import Entity
+from seamcheck.assembly.text import StepText
+
+_PROBES = 6  # faces whose corners are compared
+_SAME_POINT = 1e-4  # mm, plus a millionth of the coordinate
+
+
+@dataclass(slots=True)
+class _Shell:
+    """A shell of the text: its faces' numbers, and whether a body has been found for it."""
+
+    faces: list[int]
+    taken: bool = False
+
+
+class FaceEntities:
+    """Finds the records of a body's faces in the text of its file.
+
+    Parameters
+    ----------
+    text : the file's text
+    unit_mm : size of the file's length unit in mm
+    """
+
+    def __init__(self, text: StepText, unit_mm: float) -> None:
+        self._text, self._unit = text, unit_mm
+        self._shells: dict[int, list[_Shell]] = {}
+        for keyword in (b"CLOSED_SHELL", b"OPEN_SHELL"):
+            for _, offset in text.records_of(keyword):
+                faces = text.references(text.record_at(offset))
+                self._shells.setdefault(len(faces), []).append(_Shell(faces))
+
+    def of_body(self, shells: Sequence[object]) -> tuple[Entity | None, ...]:
+        """One Entity per face of the body's shells (unplaced TopoDS_Shell, mm) in their order."""
+        answer: list[Entity | None] = []
+        for shell in shells:
+            answer += self._of_shell(shell)
+        return tuple(answer)
+
+    def _of_shell(self, shell: object) -> list[Entity | None]:
+        faces = []
+        explorer = TopExp_Explorer(shell, TopAbs_FACE)
+        while explorer.More():
+            faces.append(explorer.Current())
+            explorer.Next()
+        candidates = self._shells.get(len(faces), [])
+        corners = {index: _corners(faces[index]) for index in _probes(len(faces))}
+        same = [candidate for candidate in candidates if self._is_same(candidate, corners)]
+        same = [candidate for candidate in same if not candidate.taken] or same
+        if not same:
+            return [None] * len(faces)
+        same[0].taken = True  # equal bodies at the same place: each gets a shell of its own
+        return [self._entity(number) for number in same[0].faces]
+
+    def _is_same(self, shell: _Shell, corners: dict[int, np.ndarray]) -> bool:
+        """Whether the corner points of the probed faces are those of the text's faces."""
+        told = 0
+        for index, points in corners.items():
+            in_text = self._text_corners(shell.faces[index]) * self._unit
+            if not len(in_text) or not len(points):
+                continue  # a face without corners tells nothing
+            told += 1
+            if not (_all_in(in_text, points) or _all_in(points, in_text)):
+                return False
+        return told > 0
+
+    def _text_corners(self, face: int) -> np.ndarray:
+        """Corner points (n, 3) of a face in the text, in the file's unit; empty where it has none."""
+        points: list[list[float]] = []
+        bounds = self._text.references(self._text.record(face))[:-1]  # the last one is the surface
+        for bound in bounds:
+            for loop in self._text.references(self._text.record(bound))[:1]:
+                for vertex in self._loop_vertices(loop):
+                    point = self._point(vertex)
+                    if point is not None:
+                        points.append(point)
+        return np.array(points, dtype=float).reshape(-1, 3)
+
+    def _loop_vertices(self, loop: int) -> list[int]:
+        record = self._text.record(loop)
+        members = self._text.references(record)
+        if not record.startswith(b"EDGE_LOOP"):
+            return members  # VERTEX_LOOP: its vertex; POLY_LOOP: its points
+        vertices: list[int] = []
+        for oriented in members:
+            for edge in self._text.references(self._text.record(oriented))[:1]:
+                vertices += self._text.references(self._text.record(edge))[:2]
+        return vertices
+
+    def _point(self, number: int) -> list[float] | None:
+        """Coordinates of a CARTESIAN_POINT, or of a VERTEX_POINT's."""
+        record = self._text.record(number)
+        if record.startswith(b"VERTEX_POINT"):
+            references = self._text.references(record)
+            record = self._text.record(references[0]) if references else b""
+        if not record.startswith(b"CARTESIAN_POINT"):
+            return None
+        begin = record.rfind(b"(") + 1
+        try:
+            values = [float(value) for value in record[begin : record.find(b")", begin)].split(b",")]
+        except ValueError:
+            return None
+        return values if len(values) == 3 else None
+
+    def _entity(self, face: int) -> Entity | None:
+        offset = self._text.offsets.get(face)
+        return None if offset is None else Entity(face, self._text.line(offset))
+
+
+def _probes(count: int) -> list[int]:
+    """Indices of the faces to compare: the ends and some between."""
+    return sorted({round(index) for index in np.linspace(0, count - 1, min(count, _PROBES))})
+
+
+def _corners(face: object) -> np.ndarray:
+    """Corner points (n, 3) mm of a face."""
+    points = []
+    explorer = TopExp_Explorer(face, TopAbs_VERTEX)
+    while explorer.More():
+        point = BRep_Tool.Pnt_s(TopoDS.Vertex_s(explorer.Current()))
+        points.append((point.X(), point.Y(), point.Z()))
+        explorer.Next()
+    return np.array(points, dtype=float).reshape(-1, 3)
+
+
+def _all_in(some: np.ndarray, others: np.ndarray) -> bool:
+    """Whether each point coincides with one of the others."""
+    distances = np.abs(some[:, None, :] - others[None, :, :]).max(axis=2).min(axis=1)
+    return bool((distances <= _SAME_POINT + 1e-6 * np.abs(some).max()).all())
