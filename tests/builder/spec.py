@@ -99,6 +99,10 @@ class Spec:
     def kind(self, side: str) -> str:
         return self.inner if side == "inner" else self.outer
 
+    @property
+    def rib_height(self) -> float:
+        return min(self.rib_height_inner, self.rib_height_outer)
+
     def lip_depth(self, side: str) -> float:
         """Of the lip's top below the contact plane."""
         height = self.lip_height_inner if side == "inner" else self.lip_height_outer

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from scipy.integrate import quad
-from scipy.interpolate import CubicSpline
+from scipy.interpolate import make_interp_spline
 from scipy.spatial import cKDTree
 
 
@@ -275,7 +275,7 @@ def ellipse(a: float, b: float) -> SmoothTrack:
 
 
 def closed_spline(points: Sequence[tuple[float, float]] | None = None) -> SmoothTrack:
-    """A periodic cubic spline through the points (counter-clockwise)."""
+    """A periodic quintic spline through the points (counter-clockwise); smooth enough for its parallels."""
     if points is None:
         points = [
             (45, 0),
@@ -290,6 +290,6 @@ def closed_spline(points: Sequence[tuple[float, float]] | None = None) -> Smooth
         ]
     p = np.array([*points, points[0]], dtype=float)
     chord = np.concatenate([[0], np.cumsum(np.linalg.norm(np.diff(p, axis=0), axis=1))])
-    spline = CubicSpline(chord / chord[-1], p, bc_type="periodic")
+    spline = make_interp_spline(chord / chord[-1], p, k=5, bc_type="periodic")
     one, two = spline.derivative(1), spline.derivative(2)
-    return SmoothTrack("spline", spline, one, two, tuple(float(x) for x in spline.x))
+    return SmoothTrack("spline", spline, one, two, tuple(float(x) for x in chord / chord[-1]))
