@@ -14,11 +14,9 @@ import traceback
 from typing import Any, BinaryIO
 
 from seamcheck.errors import SeamcheckError
-from seamcheck.isolation.frames import read_message, write_message
+from seamcheck.isolation.frames import Readable, Writable, read_message, write_message
 
-_EXTRA_TIME_S = (
-    5.0  # the parent ends the child at its limit; without a parent the child ends itself after this
-)
+EXTRA_TIME_S = 5.0  # the parent ends the child at its limit; without a parent it ends itself this much later
 _PR_SET_PDEATHSIG = 1  # linux/prctl.h
 
 
@@ -31,13 +29,13 @@ def main() -> None:
     job = read_message(sys.stdin.buffer)
     end_with_parent(job["parent"])
     if job["time_limit_s"]:
-        faulthandler.dump_traceback_later(job["time_limit_s"] + _EXTRA_TIME_S, exit=True)
+        faulthandler.dump_traceback_later(job["time_limit_s"] + EXTRA_TIME_S, exit=True)
     threading.Thread(target=_end_when_closed, args=(sys.stdin.buffer,), daemon=True).start()
     run_job(job["function"], job["args"], answers)
     os._exit(0)  # nothing of the kernel is worth a crash while it is torn down
 
 
-def run_job(function: str, args: tuple[Any, ...], answers: BinaryIO) -> None:
+def run_job(function: str, args: tuple[Any, ...], answers: Writable) -> None:
     """Run ``module:name`` and write ('result', value), or ('error', exception) when it raises."""
 
     def progress(*stage: Any) -> None:
@@ -73,7 +71,7 @@ def _keep_stdout_clean() -> BinaryIO:
     return answers
 
 
-def _end_when_closed(stream: BinaryIO) -> None:
+def _end_when_closed(stream: Readable) -> None:
     """End this process when the parent's end of the pipe closes."""
     while stream.read(1):
         pass

@@ -4,15 +4,13 @@ from __future__ import annotations
 
 import contextlib
 import os
-import queue
 import subprocess
 import sys
 import tempfile
-import threading
 from collections.abc import Callable
-from typing import Any, BinaryIO
+from typing import Any
 
-from seamcheck.isolation.frames import read_message, write_message
+from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.outcome import Watch
 
 TIME_LIMIT_S = 600.0
@@ -60,21 +58,21 @@ def run_isolated(
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             stderr=chatter,
-            env=os.environ | {"PYTHONPATH": os.pathsep.join(filter(None, sys.path))},
+            env=child_environment(),
         )
+        assert child.stdin is not None
+        assert child.stdout is not None
         try:
-            assert child.stdin is not None
-            assert child.stdout is not None
             job = {
                 "function": function,
                 "args": args,
                 "parent": os.getpid(),
                 "time_limit_s": time_limit_s,
             }
-            messages = _messages(child.stdout)
+            messages = messages_from(child.stdout)
             with contextlib.suppress(OSError):  # the child is gone already: the watch says how
                 write_message(child.stdin, job)
-            return watch.follow(messages, child.pid, child.wait, lambda: _tail(chatter))
+            return watch.follow(messages, child.pid, child.wait, lambda: tail(chatter))
         finally:
             child.kill()
             child.wait()
@@ -83,22 +81,6 @@ def run_isolated(
                 child.stdin.close()
 
 
-def _messages(stream: BinaryIO) -> queue.Queue[Any]:
-    """A queue that a thread fills from the stream; None marks its end."""
-    messages: queue.Queue[Any] = queue.Queue()
-
-    def fill() -> None:
-        try:
-            while True:
-                messages.put(read_message(stream))
-        except (EOFError, OSError, ValueError):
-            messages.put(None)
-
-    threading.Thread(target=fill, daemon=True).start()
-    return messages
-
-
-def _tail(chatter: BinaryIO, size: int = 20_000) -> str:
-    end = chatter.seek(0, os.SEEK_END)
-    chatter.seek(max(0, end - size))
-    return chatter.read().decode("utf-8", "replace")
+def child_environment() -> dict[str, str]:
+    """The environment of a child that finds the same modules as this process."""
+    return os.environ | {"PYTHONPATH": os.pathsep.join(filter(None, sys.path))}
