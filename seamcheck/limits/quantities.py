@@ -250,6 +250,7 @@ REASONS: dict[str, str] = {
     "no-edge": "No free edge of the cover was met within the section.",
     "no-land": "The light-side face of the cover has no flat beside the beam corridor.",
     "broad": "The rib stands on a floor that reaches beyond the section.",
+    "no-lip": "Nothing closes the flash trap on this side.",
     "no-flank": "No flank was met at this level.",
     "straight": "The mid-line is straight here.",
     "depends": "A value that this one is made from was not measured here.",

@@ -1,0 +1,68 @@
+"""The facets that the sections need: finely meshed near the seam, nothing far from it."""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.contour import Contour
+from seamcheck.joint import Joint
+from seamcheck.joint.light import flat_boxes
+from seamcheck.kernel import Body
+from seamcheck.survey.slices import BASE, COVER, OTHER, Soup
+
+DEFLECTION = 0.001  # mm, chord error of the facets in the sections
+_ANGLE = 0.12  # radians
+
+
+def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
+    """Facets of cover and base within reach of the centre line, and of other parts right over or under it.
+
+    Parameters
+    ----------
+    reach : mm, to both sides of the centre line, seen along the press direction
+    """
+    line = shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths])
+    wide = line.buffer(reach, quad_segs=4)
+    narrow = line.buffer(contour.rib_width, quad_segs=4)
+    corners, owners, faces = [], [], []
+    roles = {joint.rib_part: BASE if joint.up > 0 else COVER, joint.counter_part: COVER if joint.up > 0 else BASE}
+    for part, body in joint.bodies.items():
+        owner = roles.get(part, OTHER)
+        near = _faces_within(body, wide if owner != OTHER else narrow, joint)
+        if not len(near):
+            continue
+        facets = body.facets(near, DEFLECTION if owner != OTHER else 0.02, _ANGLE if owner != OTHER else 0.3)
+        corners.append(joint.frame.local(facets.corners))
+        owners.append(np.full(len(facets.face), owner))
+        faces.append(facets.face)
+    soup = Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
+    return _within(soup, wide)
+
+
+def path_line(path) -> np.ndarray:
+    """(n, 2) line of a path; a loop returns to its start."""
+    flat = path.points[:, :2]
+    return np.vstack([flat, flat[:1]]) if path.closed else flat
+
+
+def _faces_within(body: Body, zone: BaseGeometry, joint: Joint) -> np.ndarray:
+    if not np.isfinite(body.box).all():
+        return np.empty(0, dtype=int)
+    low, high = flat_boxes(body.box[None], joint.frame)
+    if not shapely.box(*low[0], *high[0]).intersects(zone):
+        return np.empty(0, dtype=int)
+    low, high = flat_boxes(body.boxes, joint.frame)
+    sound = np.flatnonzero(np.isfinite(low).all(axis=1))
+    shapely.prepare(zone)
+    boxes = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
+    return sound[shapely.intersects(zone, boxes)]
+
+
+def _within(soup: Soup, zone: BaseGeometry) -> Soup:
+    flat = soup.corners[:, :, :2]
+    low, high = flat.min(axis=1), flat.max(axis=1)
+    shapely.prepare(zone)
+    keep = shapely.intersects(zone, shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    return Soup(soup.corners[keep], soup.normal[keep], soup.owner[keep], soup.face[keep])

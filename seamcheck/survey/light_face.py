@@ -1,0 +1,92 @@
+"""The cover's face toward the light beside the beam corridor: the clamp land."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from seamcheck.survey.slices import BASE, COVER, OTHER, Segments
+
+_BEND = 5.0  # degrees
+_STEP = 0.01  # mm
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Land:
+    """width (n,) mm; tilt (n,) degrees; why (n,) reason, '' where measured"""
+
+    width: np.ndarray
+    tilt: np.ndarray
+    why: np.ndarray
+
+
+def measure_land(
+    segments: Segments, stations: int, start: np.ndarray, outer: bool, up: float, level: np.ndarray
+) -> Land:
+    """Width of the land on one side.
+
+    Parameters
+    ----------
+    segments : wide cut of cover, base and others; w measured along the frame's z
+    start : (n,) mm from P to the edge of the beam corridor
+    up : +1 where the light comes from +w
+    level : (n,) height of the rib top, only what lies on its light side counts
+    """
+    width, tilt = np.full(stations, np.nan), np.full(stations, np.nan)
+    why = np.full(stations, "no-land", dtype=object)
+    sign = 1.0 if outer else -1.0
+    lit = (segments.nw * up > 1e-6) & (segments.u1 - segments.u0 > 1e-9)
+    above = up * (np.maximum(up * segments.w0, up * segments.w1) * up - level[segments.station]) > 0
+    faces = np.flatnonzero(lit & above & (segments.owner == COVER))
+    block = np.flatnonzero(above & (segments.owner != COVER))
+    bounds = np.searchsorted(segments.station[faces], np.arange(stations + 1))
+    block_bounds = np.searchsorted(segments.station[block], np.arange(stations + 1))
+    for i in range(stations):
+        if not np.isfinite(start[i]):
+            why[i] = "depends"
+            continue
+        mine = faces[bounds[i] : bounds[i + 1]]
+        others = block[block_bounds[i] : block_bounds[i + 1]]
+        width[i], tilt[i], why[i] = _walk(segments, mine, others, start[i], sign, up)
+    return Land(width, tilt, why)
+
+
+def _walk(
+    segments: Segments, mine: np.ndarray, others: np.ndarray, start: float, sign: float, up: float
+) -> tuple[float, float, str]:
+    """From the corridor's edge outward over the topmost light-side lines of one section."""
+    if sign > 0:
+        a, wa, b, wb = (x[mine] for x in (segments.u0, segments.w0, segments.u1, segments.w1))
+    else:
+        a, wa, b, wb = -segments.u1[mine], segments.w1[mine], -segments.u0[mine], segments.w0[mine]
+    wa, wb, face = up * wa, up * wb, segments.face[mine]
+    here = np.flatnonzero((a <= start + 1e-9) & (b > start + 1e-9))
+    if not len(here):
+        return np.nan, np.nan, "no-land"
+    part = (start - a[here]) / (b[here] - a[here])
+    height = wa[here] + part * (wb[here] - wa[here])
+    now = int(here[np.argmax(height)])
+    first_slope = np.degrees(np.arctan2(wb[now] - wa[now], b[now] - a[now]))
+    if abs(first_slope) > 45.0:
+        return np.nan, np.nan, "no-land"
+    end, run_start, run_face = b[now], start, face[now]
+    for _ in range(len(a)):
+        follow = np.flatnonzero((np.abs(a - b[now]) < 1e-5) & (np.abs(wa - wb[now]) < _STEP) & (b > b[now] + 1e-9))
+        if not len(follow):
+            break
+        ahead = int(follow[np.argmax(wb[follow])])
+        if face[ahead] != run_face:
+            run_start, run_face = a[ahead], face[ahead]
+        if abs(np.degrees(np.arctan2(wb[ahead] - wa[ahead], b[ahead] - a[ahead])) - first_slope) > _BEND:
+            end = run_start if run_start > start else a[ahead]
+            break
+        now, end = ahead, b[ahead]
+    # what stands on or over the land ends it: the cover's own features, other parts
+    for lines in (mine, others):
+        lo, hi = (segments.u0[lines], segments.u1[lines]) if sign > 0 else (-segments.u1[lines], -segments.u0[lines])
+        top = np.maximum(up * segments.w0[lines], up * segments.w1[lines])
+        over = (hi > start) & (lo < end - 1e-6) & (top > max(wa.max() if lines is others else -np.inf, height.max()) + _STEP)
+        if over.any():
+            end = min(end, max(start, float(np.min(np.maximum(lo[over], start)))))
+    return max(0.0, float(end - start)), float(abs(first_slope)), ""

@@ -1,0 +1,102 @@
+"""Cutting facets by the section planes of all stations at once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+
+BASE, COVER, OTHER = 0, 1, 2  # owners of a facet
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Soup:
+    """Facets near the seam, in the press frame.
+
+    corners (m, 3, 3) mm; normal (m, 3) unit, outward; owner (m,) BASE, COVER or OTHER; face (m,) index
+    """
+
+    corners: np.ndarray
+    normal: np.ndarray
+    owner: np.ndarray
+    face: np.ndarray
+
+    @staticmethod
+    def of(corners: np.ndarray, owner: np.ndarray, face: np.ndarray) -> Soup:
+        across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+        length = np.linalg.norm(across, axis=1)
+        keep = length > 1e-12
+        return Soup(corners[keep], across[keep] / length[keep, None], owner[keep], face[keep])
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Segments:
+    """Cut lines of all stations; u ascends along each.
+
+    station (k,) index, ascending; u0, w0, u1, w1 (k,) mm in the station's plane, w along the frame's z;
+    nu, nw (k,) components of the facet's outward normal; owner (k,); face (k,)
+    """
+
+    station: np.ndarray
+    u0: np.ndarray
+    w0: np.ndarray
+    u1: np.ndarray
+    w1: np.ndarray
+    nu: np.ndarray
+    nw: np.ndarray
+    owner: np.ndarray
+    face: np.ndarray
+
+    def where(self, mask: np.ndarray) -> Segments:
+        return Segments(*(getattr(self, name)[mask] for name in self.__slots__))
+
+
+def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float) -> Segments:
+    """Cut all facets by the planes through points spanned by u and z.
+
+    Parameters
+    ----------
+    points : (n, 2) mm; u : (n, 2) unit vectors; reach : mm, how far to both sides
+
+    Notes
+    -----
+    A corner that lies in the plane counts as before it, so each facet is cut in two edges or in none.
+    """
+    flat = soup.corners[:, :, :2]
+    low, high = flat.min(axis=1) - 1e-6, flat.max(axis=1) + 1e-6
+    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    lines = shapely.linestrings(np.stack([points - reach * u, points + reach * u], axis=1))
+    station, facet = tree.query(lines, predicate="intersects")
+    t = np.column_stack([-u[:, 1], u[:, 0]])[station]
+    offset = flat[facet] - points[station][:, None, :]
+    d = np.einsum("kij,kj->ki", offset, t)
+    ahead = d > 0
+    crosses = ahead.any(axis=1) & ~ahead.all(axis=1)
+    station, facet, d, offset, ahead = (x[crosses] for x in (station, facet, d, offset, ahead))
+    across = np.einsum("kij,kj->ki", offset, u[station])
+    height = soup.corners[facet, :, 2]
+    ends_u, ends_w = np.empty((len(d), 2)), np.empty((len(d), 2))
+    filled = np.zeros(len(d), dtype=int)
+    for a, b in ((0, 1), (1, 2), (2, 0)):
+        here = np.flatnonzero(ahead[:, a] != ahead[:, b])
+        part = d[here, a] / (d[here, a] - d[here, b])
+        ends_u[here, filled[here]] = across[here, a] + part * (across[here, b] - across[here, a])
+        ends_w[here, filled[here]] = height[here, a] + part * (height[here, b] - height[here, a])
+        filled[here] += 1
+    swap = ends_u[:, 0] > ends_u[:, 1]
+    ends_u[swap], ends_w[swap] = ends_u[swap][:, ::-1], ends_w[swap][:, ::-1]
+    near = (ends_u[:, 1] >= -reach) & (ends_u[:, 0] <= reach)
+    order = np.flatnonzero(near)[np.argsort(station[near], kind="stable")]
+    normal = soup.normal[facet[order]]
+    return Segments(
+        station[order],
+        ends_u[order, 0],
+        ends_w[order, 0],
+        ends_u[order, 1],
+        ends_w[order, 1],
+        np.einsum("ki,ki->k", normal[:, :2], u[station[order]]),
+        normal[:, 2],
+        soup.owner[facet[order]],
+        soup.face[facet[order]],
+    )

@@ -1,0 +1,408 @@
+"""All section-wise quantities of one joint, station by station."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+import shapely
+
+from seamcheck.contour import Contour, Path
+from seamcheck.contour.midline import Border
+from seamcheck.joint import Joint
+from seamcheck.survey.band import near_facets
+from seamcheck.survey.beside import find_floor, measure_trap, positive_area
+from seamcheck.survey.ends import interruptions
+from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
+from seamcheck.survey.levels import crossings, nearest_end, support_offset
+from seamcheck.survey.light_face import measure_land
+from seamcheck.survey.slices import BASE, COVER, Segments, Soup, cut
+from seamcheck.survey.stations import MOST, even_stations, event_stations, merge, place_on
+from seamcheck.survey.table import PathSurvey, Survey
+from seamcheck.survey.turning import turn_radius
+
+LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
+_BROADEST = 1.0  # mm beyond the flank...
+_REFINE_ROUNDS = 3
+_JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Section:
+    """Sections of one path at some stations: everything measured from these."""
+
+    s: np.ndarray
+    points: np.ndarray  # (n, 3)
+    u: np.ndarray  # (n, 2)
+    inner_edge: np.ndarray
+    outer_edge: np.ndarray
+    segments: Segments
+    intervals: Intervals
+    inner: Side
+    outer: Side
+
+
+class _Cutter:
+    """Cuts one joint at any stations."""
+
+    def __init__(self, joint: Joint, contour: Contour, settings: Any) -> None:
+        self.joint, self.contour, self.settings = joint, contour, settings
+        self.width = contour.rib_width
+        self.reach = max(6.0, 6.0 * contour.rib_width)
+        self.up = joint.up
+        self.rib_owner = BASE if joint.up > 0 else COVER
+        self.border = Border(joint.region)
+        self.soup = near_facets(joint, contour, self.reach)
+        self.land_soup = _light_faces(joint, contour)
+        self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
+
+    def sections(self, path: Path, s: np.ndarray) -> _Section:
+        flat, u = place_on(path, s, self.border, self.width, self.up)
+        segments = cut(self.soup, flat, u, self.reach)
+        top = _top_at_p(segments, len(s), self.rib_owner, self.joint.rib_faces)
+        known = np.flatnonzero(np.isfinite(top))
+        if len(known):
+            top = np.where(np.isfinite(top), top, np.interp(s, s[known], top[known]))
+        else:
+            top = np.interp(s, path.s, path.points[:, 2])
+        segments = _shifted(segments, top)
+        left, right = self.border.chord(flat, u, max(4.0 * self.width, 6.0))
+        inner_edge, outer_edge = left, right
+        extra = np.column_stack([-inner_edge, outer_edge])
+        intervals = decompose(segments, len(s), extra, self.rib_owner, self.up, self.reach)
+        return _Section(
+            s, np.column_stack([flat, top]), u, inner_edge, outer_edge, segments, intervals,
+            side_of(intervals, len(s), False), side_of(intervals, len(s), True),
+        )  # fmt: skip
+
+
+def survey_joint(joint: Joint, contour: Contour, settings: Any) -> Survey:
+    """Measure every section-wise quantity along all paths of a joint.
+
+    Parameters
+    ----------
+    settings : uses collapse, beam_margin and station_spacing (mm)
+    """
+    cutter = _Cutter(joint, contour, settings)
+    measured = [(path, _measured_sections(cutter, path)) for path in contour.paths]
+    strips = [_strip(section) for _, section in measured]
+    first_rest = min((float(np.nanmin(g)) for _, g, _ in strips if np.isfinite(g).any()), default=0.0)
+    paths = tuple(
+        _path_survey(cutter, path, section, strip, first_rest)
+        for (path, section), strip in zip(measured, strips, strict=True)
+    )
+    frame = joint.frame
+    return Survey(
+        paths,
+        {name: frame.world(place) for name, place in contour.junctions.items()},
+        interruptions(contour, frame),
+        {},
+        joint.rib_part,
+        joint.counter_part,
+    )
+
+
+def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
+    """Sections evenly, at events, and between neighbours that differ."""
+    spacing = cutter.settings.station_spacing
+    s = merge(path, even_stations(path, spacing), event_stations(path, cutter.soup, cutter.reach))
+    section = cutter.sections(path, s)
+    for _ in range(_REFINE_ROUNDS):
+        more = _between_jumps(path, section)
+        if not len(more) or len(section.s) + len(more) > MOST:
+            break
+        merged = merge(path, section.s, more)
+        if len(merged) == len(section.s):
+            break
+        section = cutter.sections(path, merged)
+    return section
+
+
+def _between_jumps(path: Path, section: _Section) -> np.ndarray:
+    """Middles between neighbours whose rib width, gap or thickness differ."""
+    gap, gap_min, gap_max = _strip(section)
+    thick = section.outer.plastic_a[:, 0]
+    values = np.column_stack([section.inner_edge + section.outer_edge, gap_min, gap_max, thick])
+    s = section.s
+    ahead = np.append(s[1:], s[0] + path.length) if path.closed else s[1:]
+    following = np.roll(values, -1, axis=0) if path.closed else values[1:]
+    here, there = s[: len(ahead)], ahead
+    a = values[: len(ahead)]
+    jump = (np.abs(a - following) > _JUMP) | (np.isfinite(a) != np.isfinite(following))
+    wide = (there - here) > 0.12
+    return ((here + there) / 2)[jump.any(axis=1) & wide]
+
+
+def _strip(section: _Section) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Gap at P, its smallest and its largest over the rib top."""
+    least, most = [], []
+    for side, edge in ((section.inner, section.inner_edge), (section.outer, section.outer_edge)):
+        within = side.b <= edge[:, None] + 1e-5
+        gaps = np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b])
+        gaps = np.where(within[None], gaps, np.nan)
+        least.append(_nan_reduce(np.fmin, gaps))
+        most.append(_nan_reduce(np.fmax, gaps))
+    at_p = section.outer.roof_a[:, 0] - section.outer.floor_a[:, 0]
+    return at_p, np.fmin(*least), np.fmax(*most)
+
+
+def _nan_reduce(function: np.ufunc, values: np.ndarray) -> np.ndarray:
+    return function.reduce(function.reduce(values, axis=0), axis=1)
+
+
+def _path_survey(
+    cutter: _Cutter,
+    path: Path,
+    section: _Section,
+    strip: tuple[np.ndarray, np.ndarray, np.ndarray],
+    first_rest: float,
+) -> PathSurvey:
+    joint, settings = cutter.joint, cutter.settings
+    n = len(section.s)
+    width = section.inner_edge + section.outer_edge
+    deepest = np.maximum(4.0 * width, 3.0)
+    columns: dict[str, np.ndarray] = {}
+    why: dict[str, np.ndarray] = {}
+
+    def put(key: str, values: np.ndarray, reason: str | np.ndarray = "broken-geometry") -> None:
+        values = np.asarray(values, dtype=float)
+        columns[key] = values
+        why[key] = np.where(np.isnan(values), reason, "").astype(object)
+
+    if joint.rounded:
+        put("rib_width_top", np.full(n, np.nan), "rounded-top")
+    else:
+        put("rib_width_top", width, "no-rib")
+    floors = {
+        "inner": find_floor(section.inner, section.inner_edge, deepest),
+        "outer": find_floor(section.outer, section.outer_edge, deepest),
+    }
+    edges = {"inner": section.inner_edge, "outer": section.outer_edge}
+    sides = {"inner": section.inner, "outer": section.outer}
+    for name, floor in floors.items():
+        put(f"rib_height_{name}", floor.height, "no-shoulder")
+    height = np.fmin(floors["inner"].height, floors["outer"].height)
+    put("rib_height", height, "no-shoulder")
+
+    _flanks(cutter, section, height, put)
+    put("slenderness", height / columns["rib_width_mid"], "depends")
+
+    area = sum(_melt_area(sides[k], floors[k], settings.collapse) for k in sides)
+    put("melt_area", np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib")
+    drop = settings.collapse + first_rest
+    for name, side in sides.items():
+        trap = measure_trap(side, edges[name], floors[name], drop, width)
+        put(f"trap_area_{name}", trap.area, "no-shoulder")
+        put(f"trap_open_{name}", trap.is_open, "no-shoulder")
+        put(f"lip_gap_{name}", trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", "no-shoulder"))
+    both = np.nan_to_num(columns["trap_area_inner"]) + np.nan_to_num(columns["trap_area_outer"])
+    neither = np.isnan(columns["trap_area_inner"]) & np.isnan(columns["trap_area_outer"])
+    with np.errstate(invalid="ignore", divide="ignore"):
+        put("trap_room", np.where(neither, 0.0, both) / columns["melt_area"], "depends")
+        for name in sides:
+            put(f"trap_room_{name}", columns[f"trap_area_{name}"] / (columns["melt_area"] / 2), "no-shoulder")
+
+    gap, gap_min, gap_max = strip
+    for key, values in (("gap", gap), ("gap_min", gap_min), ("gap_max", gap_max)):
+        put(key, values, "no-opposite")
+    _cover(section, put)
+    _below(cutter, section, floors, height, put)
+    put("free_travel", _free_travel(cutter, section, floors, columns, first_rest), "free")
+    _land(cutter, path, section, put)
+    radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
+    put("turn_radius", np.where(np.isinf(radius), np.nan, radius), np.where(np.isinf(radius), "straight", "end"))
+
+    _blank_places_without_meaning(cutter, path, section, columns, why)
+    put_width = columns["rib_width_top"].copy()
+    columns["rib_width"], why["rib_width"] = put_width, why["rib_width_top"].copy()
+    frame = joint.frame
+    return PathSurvey(
+        path.id,
+        path.closed,
+        path.length,
+        path.ends,
+        section.s,
+        frame.world(section.points),
+        frame.world_vectors(np.column_stack([section.u, np.zeros(n)])),
+        columns,
+        {key: np.asarray(value, dtype=str) for key, value in why.items()},
+        section.outer.floor_face[:, 0],
+        section.outer.roof_face[:, 0],
+    )
+
+
+def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None:
+    """Widths at half height and at the root, drafts: from the flanks met at three heights."""
+    n = len(height)
+    shares = (0.4, 0.5, 0.6)
+    reach: dict[str, list[np.ndarray]] = {"inner": [], "outer": []}
+    for share in shares:
+        found = crossings(section.segments, cutter.rib_owner, -share * height)
+        for name in reach:
+            reach[name].append(nearest_end(found, n, name == "outer"))
+    put("rib_width_mid", reach["inner"][1] + reach["outer"][1], np.where(np.isnan(height), "no-shoulder", "no-flank"))
+    root = np.zeros(n)
+    for name, (upper, middle, lower) in reach.items():
+        with np.errstate(invalid="ignore", divide="ignore"):
+            slope = (lower - upper) / ((shares[2] - shares[0]) * height)
+        root = root + middle + slope * 0.5 * height
+        put(f"draft_{name}", np.degrees(np.arctan(slope)), np.where(np.isnan(height), "no-shoulder", "no-flank"))
+    put("rib_width_root", root, np.where(np.isnan(height), "no-shoulder", "no-flank"))
+
+
+def _melt_area(side: Side, floor, collapse: float) -> np.ndarray:
+    """Area of the rib above the collapse level on one side of P."""
+    columns = np.arange(side.a.shape[1])[None, :]
+    exists = np.isfinite(side.b)
+    top_a, top_b = side.floor_a + collapse, side.floor_b + collapse
+    ended = exists & ~((top_a > 0) | (top_b > 0))
+    first = np.where(ended.any(axis=1), np.argmax(ended, axis=1), side.a.shape[1])
+    first = np.where(floor.index >= 0, np.minimum(first, floor.index), first)
+    return positive_area(side, top_a, top_b, exists & (columns < first[:, None]))
+
+
+def _cover(section: _Section, put) -> None:
+    """Thickness of the cover and light over the strip of the rib top."""
+    outer, inner = section.outer, section.inner
+    over_p = outer.stretches[:, 0] > 0
+    seen = (outer.stretches > 0).any(axis=1) & (inner.stretches > 0).any(axis=1)
+    missing = np.where(seen, "hole", "no-cover")
+    put("cover_thickness", np.where(over_p, outer.plastic_a[:, 0], np.nan), missing)
+    least = np.full(len(section.s), np.nan)
+    most = least.copy()
+    clear = np.zeros(len(section.s))
+    total = np.zeros(len(section.s))
+    hole = np.zeros(len(section.s), dtype=bool)
+    for side, edge in ((inner, section.inner_edge), (outer, section.outer_edge)):
+        strip = side.b <= edge[:, None] + 1e-5
+        run = np.where(strip, side.b - side.a, 0.0)
+        covered = strip & (side.stretches > 0)
+        hole |= (strip & (side.stretches == 0) & (run > 1e-3)).any(axis=1)
+        plastic = np.where(covered[None], np.stack([side.plastic_a, side.plastic_b]), np.nan)
+        least = np.fmin(least, _nan_reduce(np.fmin, plastic))
+        most = np.fmax(most, _nan_reduce(np.fmax, plastic))
+        total += run.sum(axis=1)
+        clear += (run * ((side.stretches <= 1) & ~side.blocked)).sum(axis=1)
+    put("cover_thickness_min", np.where(hole, np.nan, least), missing)
+    put("cover_thickness_max", np.where(hole, np.nan, most), missing)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        share = clear / total
+    put("beam_clear", np.where(over_p | seen, np.round(share, 9), np.nan), "no-cover")
+
+
+def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) -> None:
+    """Wall under the rib and its support."""
+    n = len(section.s)
+    width = section.inner_edge + section.outer_edge
+    lowest = np.fmax(floors["inner"].height, floors["outer"].height)
+    base_level = np.where(np.isfinite(lowest), lowest, width)
+    found = crossings(section.segments, cutter.rib_owner, -(base_level + 0.2))
+    inner, outer = nearest_end(found, n, False), nearest_end(found, n, True)
+    met = np.bincount(found.station, minlength=n) > 0
+    put("wall_width", inner + outer, np.where(met, "broad", "broad"))
+    level = -(base_level + width)
+    found = crossings(section.segments, cutter.rib_owner, level)
+    offset = support_offset(found, n, section.inner_edge, section.outer_edge, width)
+    lower = np.full(n, False)
+    lower[np.unique(section.segments.station[section.segments.owner == cutter.rib_owner])] = True
+    put("support_offset", offset, "no-flank")
+
+
+def _free_travel(cutter: _Cutter, section: _Section, floors, columns, first_rest: float) -> np.ndarray:
+    """Smallest gap beside the rib over the wall's own width, less the gap at first rest."""
+    n = len(section.s)
+    lowest = np.fmax(floors["inner"].height, floors["outer"].height)
+    found = crossings(section.segments, cutter.rib_owner, -(lowest + 0.2))
+    least = np.full(n, np.nan)
+    for name, side in (("inner", section.inner), ("outer", section.outer)):
+        wall = nearest_end(found, n, name == "outer")
+        reach = np.where(np.isfinite(wall), wall, cutter.reach)
+        foot = floors[name].foot
+        zone = np.isfinite(side.b) & (side.a >= foot[:, None] - 1e-6) & (side.a < reach[:, None] - 1e-6)
+        zone &= np.isfinite(floors[name].height)[:, None]
+        gaps = np.where(zone[None], np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b]), np.nan)
+        least = np.fmin(least, _nan_reduce(np.fmin, gaps))
+    return least - first_rest
+
+
+def _land(cutter: _Cutter, path: Path, section: _Section, put) -> None:
+    """Clamp land toward the side on which the cover's free edge is nearer."""
+    settings, up = cutter.settings, cutter.up
+    n = len(section.s)
+    wide = cut(cutter.land_soup, section.points[:, :2], section.u, LAND_REACH)
+    edge = {name: _cover_edge(wide, n, name == "outer") for name in ("inner", "outer")}
+    inner_first = np.nansum(edge["inner"] < edge["outer"]) > n / 2
+    side = "inner" if inner_first else "outer"
+    start = (section.inner_edge if side == "inner" else section.outer_edge) + settings.beam_margin
+    land = measure_land(wide, n, start, side == "outer", up, section.points[:, 2])
+    no_edge = ~np.isfinite(edge[side])
+    reason = np.where(no_edge, "no-edge", land.why)
+    put("clamp_land", np.where(no_edge, np.nan, land.width), reason)
+    put("clamp_tilt", np.where(no_edge, np.nan, land.tilt), reason)
+
+
+def _cover_edge(segments: Segments, n: int, outer: bool) -> np.ndarray:
+    """(n,) mm from P to the farthest plastic of the cover on one side; inf where it leaves the section."""
+    mine = segments.owner == COVER
+    far = np.full(n, -np.inf)
+    reach = segments.u1 if outer else -segments.u0
+    np.maximum.at(far, segments.station[mine], reach[mine])
+    return np.where(np.isfinite(far) & (far < LAND_REACH - 1e-3), far, np.inf)
+
+
+def _light_faces(joint: Joint, contour: Contour) -> Soup:
+    soup = near_facets(joint, contour, LAND_REACH)
+    toward_light = soup.normal[:, 2] * joint.up > 1e-6
+    keep = ((soup.owner == COVER) & toward_light) | (soup.owner != COVER)
+    return Soup(soup.corners[keep], soup.normal[keep], soup.owner[keep], soup.face[keep])
+
+
+def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section, columns, why) -> None:
+    """Within junctions, sharp corners and the last bit of an open rib a section says nothing."""
+    n = len(section.s)
+    width = cutter.width
+    mark = np.full(n, "", dtype=object)
+    if len(cutter.junctions):
+        away = shapely.distance(shapely.MultiPoint(cutter.junctions), shapely.points(section.points[:, :2]))
+        mark[away < 1.5 * width] = "junction"
+    for place, end in enumerate(path.ends):
+        if end == "open":
+            near = section.s if place == 0 else path.length - section.s
+            mark[near < max(path.end_room[place], 0.0)] = "end"
+    sharp = _sharp_corners(path, section.s, width)
+    mark[sharp & (mark == "")] = "corner"
+    for key in columns:
+        if key in ("cover_thickness", "cover_thickness_min", "cover_thickness_max", "gap", "gap_min", "gap_max",
+                   "turn_radius", "beam_clear"):
+            continue
+        hit = mark != ""
+        columns[key][hit] = np.nan
+        why[key][hit] = mark[hit]
+
+
+def _sharp_corners(path: Path, s: np.ndarray, width: float) -> np.ndarray:
+    """Stations from which the section would cut across a corner sharper than the rib is wide."""
+    radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, s)
+    with np.errstate(invalid="ignore"):
+        return radius < 0.5 * width * 0.98
+
+
+def _top_at_p(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...]) -> np.ndarray:
+    """(n,) height of the rib top at P from the seam faces alone."""
+    mine = np.flatnonzero(
+        (segments.owner == owner) & np.isin(segments.face, rib_faces) & (segments.u0 <= 1e-9) & (segments.u1 >= -1e-9)
+    )
+    run = np.maximum(segments.u1[mine] - segments.u0[mine], 1e-12)
+    height = segments.w0[mine] + (0.0 - segments.u0[mine]) / run * (segments.w1[mine] - segments.w0[mine])
+    top = np.full(n, -np.inf)
+    np.maximum.at(top, segments.station[mine], height)
+    return np.where(np.isfinite(top), top, np.nan)
+
+
+def _shifted(segments: Segments, top: np.ndarray) -> Segments:
+    shift = top[segments.station]
+    return Segments(
+        segments.station, segments.u0, segments.w0 - shift, segments.u1, segments.w1 - shift,
+        segments.nu, segments.nw, segments.owner, segments.face,
+    )  # fmt: skip
