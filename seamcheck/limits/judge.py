@@ -140,10 +140,14 @@ class _Bench:
             for stretch in view.stretches(mark):
                 middle = int(stretch.stations[len(stretch.stations) // 2])
                 draft = self._plain(rule, view, stretch, middle, sentence, "", f"{check.column}.{reason}")
-                remedy = fill((check.upper or check.lower or Bound("", "", "")).remedy, {})
+                bound = check.upper or check.lower
+                assert bound is not None
+                remedy, harm = fill(bound.remedy, {}), bound.harm or rule.harm
                 yield replace(
                     draft,
-                    finding=replace(draft.finding, remedy=remedy, quantity=check.judged, column=check.column),
+                    finding=replace(
+                        draft.finding, remedy=remedy, harm=harm, quantity=check.judged, column=check.column
+                    ),
                 )
 
     def _numbered(
@@ -176,7 +180,8 @@ class _Bench:
         return replace(
             draft,
             finding=replace(
-                draft.finding, quantity=check.judged, column=column, value=value, limit=limit, margin=margin,
+                draft.finding, harm=bound.harm or rule.harm, quantity=check.judged, column=column,
+                value=value, limit=limit, margin=margin,
                 unit=QUANTITIES[key].unit,
             ),
         )  # fmt: skip
@@ -307,8 +312,9 @@ class _Bench:
                 "collapse": value_text(self.settings.collapse, "gap"),
                 "by": amount(limit - value, "mm"),
             }
+            says = " ".join(filter(None, [fill(bound.says, words), _sentence(place.get("why"))]))
             finding = replace(
-                self._finding(rule, fill(bound.says, words), fill(bound.remedy, words)),
+                self._finding(rule, says, fill(bound.remedy, words)),
                 column=check.column, value=float(value), limit=limit, margin=float(value) - limit,
                 at=None if at is None else _point(np.asarray(at, dtype=float)),
             )  # fmt: skip
@@ -368,8 +374,8 @@ class _Bench:
     def _left_out_on_flat(self) -> tuple[str, ...]:
         return tuple(
             key
-            for key, r in RULES.items()
-            if not r.for_flat_overlap and self.settings.severity(key) == MUST_FIX
+            for key, rule in RULES.items()
+            if not rule.for_flat_overlap and self.settings.severity(key) == MUST_FIX and self._applies(rule)
         )
 
     # The open seam, with what describes the same cause merged into it
@@ -478,6 +484,11 @@ def _worst(margin: np.ndarray, stretch: Stretch, path: PathSurvey) -> int:
 def _point(place: np.ndarray) -> tuple[float, float, float]:
     x, y, z = (float(c) for c in place)
     return x, y, z
+
+
+def _sentence(why: object) -> str:
+    """What the survey says about a place, if it is a sentence and no mere reason code."""
+    return why if isinstance(why, str) and " " in why else ""
 
 
 def _reason_text(reason: str) -> str:

@@ -53,6 +53,7 @@ class Bound:
     remedy : what to do; the part in [brackets] is left out where the amount {by} is unknown
     change, change_unit : formula and unit of {by}, from ``value``, ``limit`` and the columns at the place
     grave, grave_says : a further bound, and what a finding adds beyond it
+    harm : what goes wrong on this side, where the rule's harm tells of both
     """
 
     formula: str
@@ -62,6 +63,7 @@ class Bound:
     change_unit: str = ""
     grave: str = ""
     grave_says: str = ""
+    harm: str = ""
 
 
 @dataclass(frozen=True, slots=True)

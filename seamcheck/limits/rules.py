@@ -13,6 +13,17 @@ from dataclasses import replace
 from seamcheck.limits.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
 from seamcheck.material.rules import MATERIAL_RULES
 
+_NARROW = "A narrow rib welds weakly, and the light falls beside it into the flash traps."
+_WIDE = "A wide rib asks for much power, and the melt in its middle is not squeezed out."
+_NO_DRAFT = "A flank without draft does not leave the mould well and may be scored."
+_MUCH_DRAFT = "Much draft makes the weld wider as the rib melts down."
+_LIP_SHUT = "Too little: the lip stops the cover before the rib has melted down."
+_LIP_WIDE = "Too much: flash escapes over the lip."
+_THIN = "A thin cover bends under the clamp and burns through."
+_THICK = "A thick cover takes and scatters the light: little arrives, and wide."
+_APART = "Where they stand apart no heat reaches the cover: the rib burns and does not weld."
+_OVERLAP = "Where they overlap the cover rests first, and the rest of the seam stays open."
+
 
 def _both_sides(column: str, lower: Bound | None = None, upper: Bound | None = None) -> tuple[Check, ...]:
     """One check for the inner and one for the outer side; SIDE in the texts becomes its name."""
@@ -35,8 +46,7 @@ RIB = (
         MUST_FIX,
         "outside",
         "The rib's width at the contact plane lies between min and max.",
-        "A narrow rib welds weakly, and the light falls beside it into the flash traps. A wide rib asks for "
-        "much power, and the melt in its middle is not squeezed out.",
+        f"{_NARROW} {_WIDE}",
         "common practice",
         "0.6 to 2.0 mm, typically 1.0 to 1.5 mm; partly from memory: set your own.",
         (
@@ -52,11 +62,13 @@ RIB = (
                     "min",
                     "The rib is {value} wide; it should be at least {limit}.",
                     "Widen the rib[ by {by}].",
+                    harm=_NARROW,
                 ),
                 upper=Bound(
                     "max",
                     "The rib is {value} wide; it should be at most {limit}.",
                     "Narrow the rib[ by {by}], or weld two narrow ribs side by side.",
+                    harm=_WIDE,
                 ),
             ),
         ),
@@ -167,8 +179,7 @@ RIB = (
         NOTE,
         "outside",
         "The rib's flanks have draft, but not much of it.",
-        "A flank without draft does not leave the mould well and may be scored; much draft makes the weld "
-        "wider as the rib melts down.",
+        f"{_NO_DRAFT} {_MUCH_DRAFT}",
         "common practice",
         "0.5° to 2° is usual; no draft and more than 3° are pointed out.",
         (
@@ -181,12 +192,14 @@ RIB = (
                 "min",
                 "The rib's SIDE flank has a draft of {value}.",
                 "Give the SIDE flank 0.5° to 2° of draft.",
+                harm=_NO_DRAFT,
             ),
             upper=Bound(
                 "max",
                 "The rib's SIDE flank has a draft of {value}; more than {limit} makes the weld wider as it "
                 "melts down.",
                 "Reduce the draft of the SIDE flank[ by {by}].",
+                harm=_MUCH_DRAFT,
             ),
         ),
     ),
@@ -291,8 +304,7 @@ TRAPS = (
         ATTENTION,
         "outside",
         "What stays open at the lip after the collapse lies between min and max.",
-        "Too little: the lip stops the cover before the rib has melted down. Too much: flash escapes over "
-        "the lip.",
+        f"{_LIP_SHUT} {_LIP_WIDE}",
         "from memory",
         "0.1 to 0.3 mm after the collapse.",
         (
@@ -305,11 +317,13 @@ TRAPS = (
                 "min",
                 "At the SIDE lip {value} stays open after the collapse; it should be at least {limit}.",
                 "Cut the SIDE lip back[ by {by}].",
+                harm=_LIP_SHUT,
             ),
             upper=Bound(
                 "max",
                 "At the SIDE lip {value} stays open after the collapse; it should be at most {limit}.",
                 "Bring the SIDE lip nearer[ by {by}].",
+                harm=_LIP_WIDE,
             ),
         ),
     ),
@@ -368,8 +382,7 @@ COVER = (
         MUST_FIX,
         "outside",
         "The cover's plastic over the rib is between min and max thick, over the whole width of the rib.",
-        "A thick cover takes and scatters the light: little arrives, and wide. A thin one bends under the "
-        "clamp and burns through.",
+        f"{_THIN} {_THICK}",
         "from memory",
         "0.8 to 3.0 mm; glass-filled covers stand less, clear amorphous ones more: use measured "
         "transmission.",
@@ -386,6 +399,7 @@ COVER = (
                     "min",
                     "The cover is {value} thick over the rib; it should be at least {limit}.",
                     "Thicken the cover over the rib[ by {by}].",
+                    harm=_THIN,
                 ),
             ),
             Check(
@@ -397,6 +411,7 @@ COVER = (
                     "The cover is {value} thick over the rib; it should be at most {limit}.",
                     "Thin the cover over the rib[ by {by}], with a recess along the seam on the light's "
                     "side.",
+                    harm=_THICK,
                 ),
             ),
         ),
@@ -487,8 +502,7 @@ CONTACT = (
         "size-above",
         "As drawn, rib and opposite part neither stand apart nor overlap by more than max, over the whole "
         "width of the rib.",
-        "Where they stand apart no heat reaches the cover: the rib burns and does not weld. Where they "
-        "overlap, the cover rests there first and the rest of the seam stays open.",
+        f"{_APART} {_OVERLAP}",
         "common practice",
         "0.1 mm before welding; partly an assumption.",
         (Limit("max", 0.1, "mm", "largest gap, and largest overlap, as drawn"),),
@@ -507,6 +521,7 @@ CONTACT = (
                     "Lower the rib here[ by {by}], or move the parts to the position in which they are put "
                     "together.",
                     change="-value",
+                    harm=_OVERLAP,
                 ),
             ),
             Check(
@@ -519,6 +534,7 @@ CONTACT = (
                     "Rib and opposite part stand {value} apart; it should be at most {limit}.",
                     "Bring the two together here[: {by} are missing].",
                     change="value",
+                    harm=_APART,
                 ),
             ),
         ),

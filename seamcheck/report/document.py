@@ -148,7 +148,7 @@ def _joint(joint: JointResult, settings: Settings) -> dict[str, Any]:
             }
             for gap in survey.interruptions
         ],
-        "contours": [_contour(path, views.get(path.id)) for path in survey.paths],
+        "contours": [_contour(path, views.get(path.id), joint.rib_on == "none") for path in survey.paths],
         "interface": {key: _record(entry) for key, entry in sorted(survey.interface.items())},
         **joint.extra,
     }
@@ -177,7 +177,7 @@ def _summary(values: np.ndarray, weights: np.ndarray) -> dict[str, float | None]
     }
 
 
-def _contour(path: PathSurvey, view: PathView | None) -> dict[str, Any]:
+def _contour(path: PathSurvey, view: PathView | None, is_flat: bool) -> dict[str, Any]:
     keys = _columns([path])
     weights = _weights([path])
     return {
@@ -194,7 +194,7 @@ def _contour(path: PathSurvey, view: PathView | None) -> dict[str, Any]:
         },
         "unmeasured": [run for key in keys for run in _unmeasured(path, key)],
         "summary": {key: _summary(np.asarray(path.columns[key], dtype=float), weights) for key in keys},
-        "bounds": [] if view is None else _bounds(view),
+        "bounds": [] if view is None else _bounds(view, is_flat),
     }
 
 
@@ -215,11 +215,11 @@ def _unmeasured(path: PathSurvey, key: str) -> list[dict[str, Any]]:
     ]
 
 
-def _bounds(view: PathView) -> list[dict[str, Any]]:
+def _bounds(view: PathView, is_flat: bool) -> list[dict[str, Any]]:
     """What each rule compares along this path: a number, or one for every station where the bound changes."""
     result = []
     for rule in _in_force(view.seam.settings):
-        if view.seam.settings.severity(rule.key) == OFF:
+        if view.seam.settings.severity(rule.key) == OFF or (is_flat and not rule.for_flat_overlap):
             continue
         for check in rule.checks:
             if check.column not in view.path.columns:

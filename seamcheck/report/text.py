@@ -162,6 +162,8 @@ def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
         numbers = ["-"] * 3
         if summary is not None:
             numbers = [shown(summary[key], "", q.decimals) for key in ("min", "median", "max")]
+        if column.startswith("trap_open"):
+            numbers = [{"0": "closed", "1": "open"}.get(text, text) for text in numbers]
         state, style = _state(joint, document, column, summary is not None)
         table.add_row(title, *numbers, "; ".join(limits), Text(state, style=style))
     return Padding(table, (1, 0))
@@ -224,10 +226,10 @@ def _findings(document: Document) -> Iterator[RenderableType]:
         if number <= IN_FULL:
             yield _finding(number, finding, document)
         else:
-            yield Text(
-                f"{number:3}  {_mark(finding)} {_where(finding)}: {finding['message']}",
-                style=STYLES[finding["severity"]],
+            line = Text.assemble(
+                (_mark(finding), STYLES[finding["severity"]]), f", {_where(finding)}: {finding['message']}"
             )
+            yield _numbered(number, line)
     if waived:
         yield Text()
         yield Text(f"Waived ({len(waived)})", style="bold")
@@ -252,10 +254,14 @@ def _finding(number: int, finding: Mapping[str, Any], document: Document) -> Ren
     if finding["also"]:
         lines.append(Text(f"Same cause: {', '.join(finding['also'])}", style="dim"))
     lines.append(Text(f"Id: {finding['id']}", style="dim"))
+    return _numbered(number, Group(*lines))
+
+
+def _numbered(number: int, content: RenderableType) -> RenderableType:
     grid = Table.grid(padding=(0, 1, 0, 0))
     grid.add_column(justify="right", width=3)
     grid.add_column()
-    grid.add_row(f"{number}", Group(*lines))
+    grid.add_row(f"{number}", content)
     return grid
 
 
@@ -269,7 +275,10 @@ def _where(finding: Mapping[str, Any]) -> str:
         return f"{finding['joint']}, {place}"
     stretch = ""
     if finding["from_s"] is not None and finding["to_s"] is not None:
-        stretch = f", s = {finding['from_s']:.1f} to {finding['to_s']:.1f} mm"
+        stretch = f", s = {finding['from_s']:.1f}"
+        if finding["to_s"] != finding["from_s"]:
+            stretch += f" to {finding['to_s']:.1f}"
+        stretch += " mm"
     length = "" if not finding["length_mm"] else f" ({finding['length_mm']:.1f} mm long)"
     return f"{place} on {finding['joint']} {finding['contour']}{stretch}{length}"
 
@@ -332,10 +341,14 @@ def _unmeasured(document: Document) -> list[str]:
         by_reason.setdefault((joint_id, why), []).append(f"{title} ({length:.1f} mm)")
     several = len(document["joints"]) > 1
     return [
-        (f"{joint_id}: " if several else "")
-        + f"{document['reasons'].get(why, 'No reason given.')} {', '.join(columns)}"
+        f"{f'{joint_id}: ' if several else ''}{_reason(document, why)}: {', '.join(columns)}"
         for (joint_id, why), columns in by_reason.items()
     ]
+
+
+def _reason(document: Document, why: str) -> str:
+    """Why something was not measured, without the full stop at its end."""
+    return document["reasons"].get(why, "No reason given.").rstrip(".")
 
 
 def _names(document: Document) -> dict[str, str]:
