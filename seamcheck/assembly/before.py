@@ -12,6 +12,7 @@ from seamcheck.errors import NotReviewed
 
 DEEPEST = 200  # brackets within brackets; real files have fewer than ten, the kernel's parser recurses
 
+_ALL_BUT_BRACKETS = bytes(set(range(256)) - set(b"()"))
 _RECORD = re.compile(rb"#\d+\s*=")
 _NOT_A_NUMBER = re.compile(
     rb"(?<![A-Z0-9_])(?:CARTESIAN_POINT|DIRECTION|VECTOR)\s*\(\s*'[^']*'\s*,\s*\([^)]*?"
@@ -25,8 +26,8 @@ def check_text(name: str, text: StepText) -> None:
     if step_schema(text).upper().startswith("IFC"):
         raise NotReviewed(
             "unsupported",
-            f"{name!r} is a building model (IFC), not a CAD assembly. Export the housing as STEP (AP203, AP214 or "
-            "AP242).",
+            f"{name!r} is a building model (IFC), not a CAD assembly. Export the housing as STEP (AP203, "
+            "AP214 or AP242).",
         )
     _check_records(name, text)
     _check_nesting(name, text)
@@ -56,8 +57,7 @@ def _check_nesting(name: str, text: StepText) -> None:
 
 
 def _depth(data: bytes) -> int:
-    letters = np.frombuffer(data, dtype=np.uint8)
-    brackets = letters[(letters == 40) | (letters == 41)]
+    brackets = np.frombuffer(data.translate(None, delete=_ALL_BUT_BRACKETS), dtype=np.uint8)
     depth = np.cumsum(np.where(brackets == 40, 1, -1))
     return int(depth.max(initial=0))
 
@@ -85,8 +85,8 @@ def _check_cycles(name: str, text: StepText) -> None:
     if product is not None:
         raise NotReviewed(
             "unreadable",
-            f"{name!r} has a product that contains itself ({_product_name(text, product)!r}): its product tree "
-            "is damaged. Export it again.",
+            f"{name!r} has a product that contains itself ({_product_name(text, product)!r}): its product "
+            "tree is damaged. Export it again.",
         )
 
 
@@ -108,7 +108,7 @@ def _on_a_cycle(inside: dict[int, set[int]]) -> int | None:
     if not waiting:
         return None
     above = {child: parent for parent, children in inside.items() if parent in waiting for child in children}
-    node, seen = next(iter(waiting)), set()
+    node, seen = next(iter(waiting)), set[int]()
     while node not in seen:
         seen.add(node)
         node = above[node]

@@ -116,7 +116,7 @@ def _solid(body: Body) -> Body:
             body, shape=shape.Reversed(), notes=(*body.notes, "Its faces pointed inward; they were turned.")
         )
     if doubt > 1e-3:
-        note = "Its faces don't agree on what is inside; what is measured near such faces can be missing or wrong."
+        note = "Its faces don't agree on what is inside; what is measured near such faces can be wrong."
         return replace(body, notes=(*body.notes, note))
     return replace(body, sound=True)
 

@@ -19,13 +19,13 @@ def nothing_exact(name: str, text: StepText) -> NotReviewed:
         named = ", ".join(outside[:3]) + (" ..." if len(outside) > 3 else "")
         return NotReviewed(
             "unsupported",
-            f"{name!r} only refers to other files ({named}), which hold the bodies. Export the assembly as one "
-            "file, or name those files instead.",
+            f"{name!r} only refers to other files ({named}), which hold the bodies. Export the assembly as "
+            "one file, or name those files instead.",
         )
     if any(keyword in text.data for keyword in _TESSELLATED):
         return NotReviewed(
             "unsupported",
-            f"{name!r} holds only triangles (a tessellated model), no exact faces. Export exact solids as STEP.",
+            f"{name!r} holds only triangles (a tessellated model), no exact faces. Export exact solids.",
         )
     if any(keyword in text.data for keyword in _CURVES):
         return NotReviewed(

@@ -49,7 +49,7 @@ def what_it_is(raw: bytes) -> str | None:
     head = raw[:4096]
     if b"ISO-10303-21" in head:
         return None
-    if _nul_share(head) > 0.3 and b"I\0S\0O\0-\0" in head or b"\0I\0S\0O\0-" in head:
+    if b"I\0S\0O\0-" in head:
         return "text in UTF-16. Save it as plain text (ASCII or UTF-8), or export the model again."
     text = head.lstrip(b"\xef\xbb\xbf \t\r\n").lower()
     if text.startswith((b"<!doctype html", b"<html")):
@@ -71,10 +71,6 @@ def what_it_is(raw: bytes) -> str | None:
     if b"\0" in head:
         return f"a binary file, not STEP text. {_EXPORT}"
     return None
-
-
-def _nul_share(head: bytes) -> float:
-    return head.count(b"\0") / max(1, len(head))
 
 
 def _is_binary_stl(raw: bytes) -> bool:

@@ -8,7 +8,6 @@ is None.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from OCP.BRep import BRep_Tool
@@ -23,14 +22,6 @@ _PROBES = 6  # faces whose corners are compared
 _SAME_POINT = 1e-4  # mm, plus a millionth of the coordinate
 
 
-@dataclass(slots=True)
-class _Shell:
-    """A shell of the text: its faces' numbers, and whether a body has been found for it."""
-
-    faces: list[int]
-    taken: bool = False
-
-
 class FaceEntities:
     """Finds the records of a body's faces in the text of its file.
 
@@ -42,11 +33,11 @@ class FaceEntities:
 
     def __init__(self, text: StepText, unit_mm: float) -> None:
         self._text, self._unit = text, unit_mm
-        self._shells: dict[int, list[_Shell]] = {}
+        self._shells: dict[int, list[list[int]]] = {}  # lists of faces, by their length
         for keyword in (b"CLOSED_SHELL", b"OPEN_SHELL"):
             for _, offset in text.records_of(keyword):
                 faces = text.references(text.record_at(offset))
-                self._shells.setdefault(len(faces), []).append(_Shell(faces))
+                self._shells.setdefault(len(faces), []).append(faces)
 
     def of_body(self, shells: Sequence[object]) -> tuple[Entity | None, ...]:
         """One Entity per face of the body's shells (unplaced TopoDS_Shell, mm) in their order."""
@@ -64,17 +55,15 @@ class FaceEntities:
         candidates = self._shells.get(len(faces), [])
         corners = {index: _corners(faces[index]) for index in _probes(len(faces))}
         same = [candidate for candidate in candidates if self._is_same(candidate, corners)]
-        same = [candidate for candidate in same if not candidate.taken] or same
-        if not same:
+        if len(same) != 1:  # none, or equal bodies in the same place
             return [None] * len(faces)
-        same[0].taken = True  # equal bodies at the same place: each gets a shell of its own
-        return [self._entity(number) for number in same[0].faces]
+        return [self._entity(number) for number in same[0]]
 
-    def _is_same(self, shell: _Shell, corners: dict[int, np.ndarray]) -> bool:
+    def _is_same(self, shell: list[int], corners: dict[int, np.ndarray]) -> bool:
         """Whether the corner points of the probed faces are those of the text's faces."""
         told = 0
         for index, points in corners.items():
-            in_text = self._text_corners(shell.faces[index]) * self._unit
+            in_text = self._text_corners(shell[index]) * self._unit
             if not len(in_text) or not len(points):
                 continue  # a face without corners tells nothing
             told += 1
@@ -121,7 +110,7 @@ class FaceEntities:
         return values if len(values) == 3 else None
 
     def _entity(self, face: int) -> Entity | None:
-        offset = self._text.offsets.get(face)
+        offset = self._text.offset(face)
         return None if offset is None else Entity(face, self._text.line(offset))
 
 

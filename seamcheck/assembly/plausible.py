@@ -47,8 +47,9 @@ def _message(size: float, name: str, unit: str) -> str:
     factor = min(_FACTORS, key=lambda factor: _strangeness(size * factor))
     declared = f"The file declares {_FACTORS[factor]}" if unit else "The file declares no length unit"
     return (
-        f"{name!r} measures {_in_words(size)}, which no welded housing does. A factor of {factor:.6g} would make "
-        f"it {_in_words(size * factor)}: {declared}, it seems. Set the length unit on export and export again."
+        f"{name!r} measures {_in_words(size)}, which no welded housing does. A factor of {factor:.6g} would "
+        f"make it {_in_words(size * factor)}: {declared}, it seems. Set the length unit on export and "
+        "export again."
     )
 
 

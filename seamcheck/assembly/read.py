@@ -193,7 +193,7 @@ def _check_bodies(reading: _Reading) -> None:
     if not solids:
         raise NotReviewed(
             "no-solid",
-            "The model holds sheet bodies or loose faces only; a seam needs solids. Close and sew the bodies in "
-            "CAD, then export solids.",
+            "The model holds sheet bodies or loose faces only; a seam needs solids. Close and sew the bodies "
+            "in CAD, then export solids.",
         )
     reading.notes += check_scale(reading.sizes, reading.files[0].length_unit)

@@ -84,8 +84,8 @@ def _refuse_special(path: Path, largest_mb: float) -> None:
     if facts.st_size > largest_mb * 1e6:
         raise NotReviewed(
             "unsupported",
-            f"{name!r} has {facts.st_size / 1e6:.0f} MB; more than {largest_mb:.0f} MB are not read. Export only "
-            "the cover, the base and what lies beside the seam.",
+            f"{name!r} has {facts.st_size / 1e6:.0f} MB; more than {largest_mb:.0f} MB are not read. Export "
+            "only the cover, the base and what lies beside the seam.",
         )
 
 
@@ -93,7 +93,7 @@ def _why_not(name: str, error: OSError) -> str:
     if error.errno == errno.ENOENT:
         return f"There is no file {name!r}. Check the name and the folder."
     if error.errno in (errno.EACCES, errno.EPERM):
-        return f"{name!r} can't be opened: no permission to read it. Ask its owner, or copy it to your own folder."
+        return f"{name!r} can't be opened: no permission to read it. Ask its owner for it."
     if error.errno == errno.ENAMETOOLONG:
         return f"{name[:60]!r}... is too long for the name of a file."
     return f"{name!r} can't be read: {error.strerror or error}."

@@ -8,6 +8,9 @@ from functools import cached_property
 
 import numpy as np
 
+_EQUALS, _HASH = 61, 35  # ASCII
+_BLANKS, _DIGITS = 4, 10  # at most so many stand between '#' and '='
+
 _NUMBER = re.compile(rb"#(\d+)\s*=")
 _REFERENCE = re.compile(rb"#(\d+)")
 _STRING = re.compile(rb"'(?:[^']|'')*'")
@@ -26,9 +29,34 @@ class StepText:
         self.data = data
 
     @cached_property
-    def offsets(self) -> dict[int, int]:
-        """Where each record begins, by its number."""
-        return {int(found[1]): found.start() for found in _NUMBER.finditer(self.data)}
+    def _index(self) -> tuple[np.ndarray, np.ndarray]:
+        """Numbers of all records, ascending, and the offset of the '#' with which each begins."""
+        letters = np.frombuffer(self.data, dtype=np.uint8)
+        at = np.flatnonzero(letters == _EQUALS)
+        at = at[at > 0] - 1  # then walk back from every '=': blanks, digits, '#'
+        for _ in range(_BLANKS):
+            at = at - _is_blank(letters[at])
+        numbers, scale = np.zeros(len(at), dtype=np.int64), 1
+        for _ in range(_DIGITS):
+            digit = letters[at].astype(np.int64) - 48
+            more = (digit >= 0) & (digit <= 9)
+            numbers += np.where(more, digit * scale, 0)
+            at = at - more
+            scale *= 10
+        begins = letters[at] == _HASH
+        order = np.argsort(numbers[begins], kind="stable")
+        return numbers[begins][order], at[begins][order]
+
+    def offset(self, number: int) -> int | None:
+        """Where a record begins; of several with one number the last, as the kernel takes it."""
+        numbers, offsets = self._index
+        place = int(np.searchsorted(numbers, number, side="right")) - 1
+        return int(offsets[place]) if place >= 0 and numbers[place] == number else None
+
+    @property
+    def count(self) -> int:
+        """Number of records."""
+        return len(self._index[0])
 
     @cached_property
     def _line_ends(self) -> np.ndarray:
@@ -43,7 +71,7 @@ class StepText:
 
     def record(self, number: int) -> bytes:
         """A record's text behind its '=' up to its ';', b'' when there is none."""
-        offset = self.offsets.get(number)
+        offset = self.offset(number)
         return b"" if offset is None else self.record_at(offset)
 
     def record_at(self, offset: int) -> bytes:
@@ -55,16 +83,24 @@ class StepText:
 
     def records_of(self, keyword: bytes) -> Iterator[tuple[int, int]]:
         """Number and offset of every record that has a keyword, in the order of the text."""
-        pattern = re.compile(rb"(?<![A-Z0-9_])" + keyword + rb"\s*\(")
-        for found in pattern.finditer(self.data):
-            begin = max(self.data.rfind(b";", 0, found.start()), 0)
-            number = _NUMBER.search(self.data, begin, found.start())
-            if number is not None:
-                yield int(number[1]), number.start()
+        at = self.data.find(keyword)
+        while at >= 0:
+            after = at + len(keyword)
+            begins = not self.data[at - 1 : at].isalnum() and self.data[at - 1 : at] != b"_"
+            if begins and self.data[after : after + 20].lstrip().startswith(b"("):
+                record = self.data.rfind(b";", 0, at) + 1
+                number = _NUMBER.search(self.data, record, at)
+                if number is not None:
+                    yield int(number[1]), number.start()
+            at = self.data.find(keyword, after)
 
     def references(self, record: bytes) -> list[int]:
         """Numbers that a record refers to, in order, strings left out."""
         return [int(number) for number in _REFERENCE.findall(without_strings(record))]
+
+
+def _is_blank(letters: np.ndarray) -> np.ndarray:
+    return (letters == 32) | (letters == 9) | (letters == 10) | (letters == 13)
 
 
 def without_strings(text: bytes) -> bytes:
@@ -74,6 +110,3 @@ def without_strings(text: bytes) -> bytes:
 
 def without_comments(text: bytes) -> bytes:
     return _COMMENT.sub(b" ", text) if b"/*" in text else text
-
-
-__all__ = ["StepText", "without_comments", "without_strings"]
