@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from seamcheck.report.review import Review
 
 Progress = Callable[..., None]
-"""Called with a stage as it begins: reading, transferring, finding, tracing, measuring, judging."""
+"""Called with a stage as it begins: reading, transferring, finding, tracing, measuring, judging, drawing."""
 
 TIME_LIMIT, MEMORY_LIMIT = 600.0, 4096.0
 """Seconds and MB that one review may take unless other limits are given."""
@@ -90,12 +90,13 @@ def review_model(
         assembly = read_assembly(paths, progress)
         progress("finding")
         joints = find_joints(assembly, settings)
-        results = []
+        results, surveyed = [], []
         for joint in joints:
             progress("tracing")
             contour = trace_contour(joint, settings)
             progress("measuring")
             survey = survey_joint(joint, contour, settings)
+            surveyed.append((joint, contour, survey))
             survey, extra = add_to(survey, settings.material, joint.id, settings.collapse, joint.rib_on)
             found = (
                 joint.id,
@@ -113,7 +114,13 @@ def review_model(
         return not_reviewed_document(files, reason, settings, notes)
     progress("judging")
     judgement = judge(results, settings, {part.id: part.name for part in assembly.parts})
-    return make_document(assembly, results, judgement, settings)
+    view = None
+    if with_view:
+        from seamcheck.report.take_view import take_view
+
+        progress("drawing")
+        view = take_view(surveyed)
+    return make_document(assembly, results, judgement, settings, view=view)
 
 
 def _review_in_child(

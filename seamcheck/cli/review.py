@@ -61,6 +61,12 @@ RUN = "Run"
     help="Day that decides about ended waivers. [default: the clock]",
 )
 @output_options
+@option(
+    "--with-view",
+    is_flag=True,
+    section="Write to files ('-' is standard output)",
+    help="Put section outlines and display meshes into the document, for pictures made from it later.",
+)
 @option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the verdict, in one line.")
 @option("--strict", is_flag=True, section=SHOW, help="Exit with 1 also for findings that ask for attention.")
 @option(
@@ -83,6 +89,7 @@ def command(
     models: tuple[Path, ...],
     settings_file: Path | None,
     no_settings_file: bool,
+    with_view: bool,
     quiet: bool,
     strict: bool,
     time_limit: float | None,
@@ -107,7 +114,7 @@ def command(
     with _progress(models) as progress:
         result = review(
             models, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
-            with_view=writers.needs_view,
+            with_view=with_view or writers.needs_view,
         )  # fmt: skip
     if debug and result.traceback:
         click.echo(result.traceback, err=True)
