@@ -1,0 +1,109 @@
+"""The sample models: housings of a small weather station, one sound and one spoiled for each rule.
+
+The STEP files lie beside this module; ``sample_models/draw.py`` in the project draws them.
+"""
+
+from __future__ import annotations
+
+import os
+from dataclasses import dataclass
+from pathlib import Path
+
+from seamcheck.errors import UsageError
+
+__all__ = ["Sample", "samples", "write_samples"]
+
+
+@dataclass(frozen=True, slots=True)
+class Sample:
+    """One sample model.
+
+    Attributes
+    ----------
+    name : short name, the rule's key where it breaks one
+    file : the STEP file as it ships
+    sentence : what it is and what is wrong with it
+    rule : key of the one rule that it breaks under the default limits, or None when it is sound
+    """
+
+    name: str
+    file: Path
+    sentence: str
+    rule: str | None
+
+
+_HERE = Path(__file__).parent
+
+_SOUND = {
+    "sound": "Barometer housing with a clear lid on top: nothing to find.",
+    "sound-recessed": "Rain gauge head whose lid lies in a pocket of the base: nothing to find.",
+}
+
+_SPOILED = {
+    "seam-open": "Barometer housing; the rib is interrupted for 2 mm by a groove.",
+    "rib-missing": "Rain gauge head; the lid lies flat on the wall's rim, no rib stands there.",
+    "seam-junction": "Logger box with two chambers; the dividing wall's rib meets the seam twice.",
+    "rib-width": "Wind sensor head; the rib is only 0.55 mm wide all round.",
+    "rib-evenness": "Barometer housing; an ejector pad widens the rib from 1.2 to 1.5 mm over 3 mm.",
+    "rib-height": "Rain gauge head; the outer trap floor lies only 0.55 mm below the rib's top.",
+    "slenderness": "Wind sensor head; the rib is 1.7 mm high and 1.0 mm wide.",
+    "flank-draft": "Rain gauge head; the rib's outer flank leans by 4°.",
+    "turn-radius": "Battery compartment; the seam turns its corners in a radius of 2.2 mm.",
+    "trap-room": "Wind sensor head; both flash traps together hold only 1.1 times the melt.",
+    "trap-side": "Rain gauge head; the inner flash trap holds only 0.8 times its half of the melt.",
+    "trap-open-inner": "Rain gauge head; nothing closes the inner flash trap.",
+    "lip-gap": "Wind sensor head; the outer lip leaves 0.5 mm after the collapse.",
+    "clamp-land": "Rain gauge head; a wide chamfer leaves 0.8 mm of land for the clamp.",
+    "clamp-tilt": "Wind sensor head; the clamp land falls off outward by 4°.",
+    "cover-thickness": "Rain gauge head; the lid is 3.4 mm thick over the rib.",
+    "cover-evenness": "Barometer housing; a pad thickens the lid from 2.0 to 2.5 mm over 6 mm.",
+    "cover-hole": "Rain gauge head; a vent hole of 3 mm goes through the lid over the rib.",
+    "beam-path": "Barometer housing; a cable clip above the lid shades half of the rib over 8 mm.",
+    "contact-gap": "Barometer housing; a recess in the lid leaves the rib 0.2 mm apart from it over 5 mm.",
+    "drawn-welded": "Rain gauge head, drawn after welding: the parts overlap by 0.4 mm.",
+    "sink-travel": "Rain gauge head; a pad beside the outer trap stops the lid after 0.45 mm.",
+    "support-offset": "Wind sensor head; the wall below the rib stands 1.75 mm beside it.",
+}
+
+
+def samples() -> tuple[Sample, ...]:
+    """All sample models, the sound ones first."""
+    return tuple(
+        Sample(name, _HERE / f"{name}.step", sentence, rule)
+        for table, spoiled in ((_SOUND, False), (_SPOILED, True))
+        for name, sentence in table.items()
+        for rule in (name if spoiled else None,)
+    )
+
+
+def write_samples(folder: str | os.PathLike[str]) -> list[Path]:
+    """Copy the sample models into a folder, which is made where it is missing.
+
+    A file that is already there with the same content is kept.
+
+    Returns
+    -------
+    The written (or kept) files.
+
+    Raises
+    ------
+    UsageError
+        The folder can't be written, or a file of the same name with other content is there; then
+        nothing is written.
+    """
+    folder = Path(folder)
+    copies = [(sample.file.read_bytes(), folder / sample.file.name) for sample in samples()]
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        differing = [path.name for data, path in copies if path.exists() and path.read_bytes() != data]
+        if differing:
+            raise UsageError(
+                f"{folder} already holds other files named {', '.join(differing)}; they are left as they are "
+                "and nothing is written. Give another folder, or move them away."
+            )
+        for data, path in copies:
+            if not path.exists():
+                path.write_bytes(data)
+    except OSError as problem:
+        raise UsageError(f"The sample models can't be written to {folder}: {problem}.") from problem
+    return [path for _, path in copies]

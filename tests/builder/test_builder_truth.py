@@ -28,6 +28,7 @@ from builder import (
 )
 from builder.ops import box
 from builder.solid import surface, volume
+from builder.track import Track
 
 TRACKS = [
     rounded_rectangle(120, 80, 10),
@@ -142,7 +143,8 @@ def test_the_melted_volume_is_melt_area_times_length(track):
 @pytest.mark.parametrize("name", SECTIONS)
 @pytest.mark.parametrize("track", TRACKS[2:], ids=lambda t: t.name)
 def test_sections_of_the_solid_have_the_true_widths_heights_and_areas(track, name):
-    check_sections(with_track(SECTIONS[name], track), (0.11, 0.57))
+    # splines cost the kernel's Boolean seconds: one station each
+    check_sections(with_track(SECTIONS[name], track), (0.11, 0.57) if isinstance(track, Track) else (0.57,))
 
 
 def test_a_part_of_8_mm_has_the_true_sections():

@@ -1,0 +1,130 @@
+"""Draw the sample models from their stated dimensions: the housings of a small weather station.
+
+Run ``python sample_models/draw.py`` from the project's folder; it writes the STEP files that ship with the
+package (seamcheck/samples/), or with ``python sample_models/draw.py FOLDER`` into another folder. It needs
+the development packages. The same script gives the same bytes on one kernel version.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[1]
+sys.path[:0] = [str(ROOT), str(ROOT / "tests")]
+
+from builder import Model, Spec, assemble, build, circle, draw, rounded_rectangle, spoil  # noqa: E402
+from builder.variants import bumped, divided, flat_rim, tilted_cover  # noqa: E402
+
+from seamcheck.samples import samples  # noqa: E402
+
+# mm and degrees; what is not named here stands in tests/builder/spec.py
+BAROMETER = Spec(
+    track=rounded_rectangle(64, 44, 9),
+    cover_name="barometer lid",
+    base_name="barometer housing",
+)
+RAIN_GAUGE = Spec(track=circle(32), cover_name="rain gauge lid", base_name="rain gauge head")
+WIND_SENSOR = Spec(track=circle(24), cover_name="wind sensor lid", base_name="wind sensor head")
+RECESSED = replace(RAIN_GAUGE, outer="wall", trap_width_outer=1.8)
+BATTERY = replace(
+    BAROMETER,
+    track=rounded_rectangle(48, 22, 2.2),
+    rib_width=1.0,
+    trap_width_inner=0.8,
+    lip_width=0.6,
+    cover_name="battery lid",
+    base_name="battery compartment",
+)
+LOGGER = replace(
+    BAROMETER, track=rounded_rectangle(70, 40, 8), cover_name="logger lid", base_name="logger box"
+)
+
+
+def rib_missing() -> Model:
+    cover, _ = draw(RAIN_GAUGE)
+    return assemble(
+        RAIN_GAUGE, cover, flat_rim(replace(RAIN_GAUGE, lip_width=0.2, inner="open", outer="open"))
+    )
+
+
+def seam_junction() -> Model:
+    cover, base = draw(LOGGER)
+    return assemble(LOGGER, cover, divided(LOGGER, base, at=8.0, reach=20.0))
+
+
+def clamp_tilt() -> Model:
+    _, base = draw(WIND_SENSOR)
+    return assemble(WIND_SENSOR, tilted_cover(WIND_SENSOR, degrees=4.0), base)
+
+
+def sink_travel() -> Model:
+    spec = replace(RAIN_GAUGE, outer="open", rib_height_outer=0.62, trap_width_outer=2.6, clamp_land=2.9)
+    cover, base = draw(spec)
+    # 0.17 mm high: too low to count as a lip
+    base = bumped(spec, base, spec.track.length / 4, length=6.0, o=(2.2, 3.0), rise=0.17)
+    return assemble(spec, cover, base)
+
+
+MODELS: dict[str, Callable[[], Model]] = {
+    "sound": lambda: build(BAROMETER),
+    "sound-recessed": lambda: build(RECESSED),
+    "seam-open": lambda: spoil("no-rib", BAROMETER, length=2.0)[0],
+    "rib-missing": rib_missing,
+    "seam-junction": seam_junction,
+    "rib-width": lambda: build(
+        replace(
+            WIND_SENSOR,
+            rib_width=0.55,
+            rib_height_inner=0.8,
+            rib_height_outer=0.8,
+            lip_height_inner=0.25,
+            lip_height_outer=0.25,
+        )
+    ),
+    "rib-evenness": lambda: spoil("wide-rib", BAROMETER, length=3.0, by=0.3)[0],
+    "rib-height": lambda: build(
+        replace(RAIN_GAUGE, outer="open", rib_height_outer=0.55, trap_width_outer=2.4, clamp_land=3.2)
+    ),
+    "slenderness": lambda: build(
+        replace(
+            WIND_SENSOR,
+            rib_width=1.0,
+            rib_height_inner=1.7,
+            rib_height_outer=1.7,
+            lip_height_inner=1.1,
+            lip_height_outer=1.1,
+        )
+    ),
+    "flank-draft": lambda: build(replace(RAIN_GAUGE, draft_outer=4.0)),
+    "turn-radius": lambda: build(BATTERY),
+    "trap-room": lambda: build(replace(WIND_SENSOR, trap_width_inner=0.527, trap_width_outer=0.527)),
+    "trap-side": lambda: build(replace(RAIN_GAUGE, trap_width_inner=0.382)),
+    "trap-open-inner": lambda: build(replace(RAIN_GAUGE, inner="open")),
+    "lip-gap": lambda: build(replace(WIND_SENSOR, rib_height_outer=1.2)),
+    "clamp-land": lambda: build(replace(RAIN_GAUGE, clamp_land=0.8, edge_chamfer=1.8)),
+    "clamp-tilt": clamp_tilt,
+    "cover-thickness": lambda: build(replace(RAIN_GAUGE, cover_thickness=3.4)),
+    "cover-evenness": lambda: spoil("thick-cover", BAROMETER, length=6.0, by=0.5)[0],
+    "cover-hole": lambda: spoil("hole", RAIN_GAUGE, s=RAIN_GAUGE.track.length / 8, length=3.0)[0],
+    "beam-path": lambda: spoil("shade", BAROMETER, length=8.0)[0],
+    "contact-gap": lambda: spoil("gap", BAROMETER, length=5.0, by=0.2)[0],
+    "drawn-welded": lambda: build(replace(RAIN_GAUGE, gap=-0.4)),
+    "sink-travel": sink_travel,
+    "support-offset": lambda: build(replace(WIND_SENSOR, stem=(0.5, 3.0))),
+}
+"""Sample name -> its model."""
+
+
+def main(folder: Path) -> None:
+    folder.mkdir(parents=True, exist_ok=True)
+    for sample in samples():
+        path = folder / sample.file.name
+        MODELS[sample.name]().write(path)
+        print(f"{path.stat().st_size / 1000:6.0f} kB  {path}")
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "seamcheck" / "samples")
