@@ -1,0 +1,1 @@
+"""Hard models: parts as strangers draw them, with what must come out."""
