@@ -168,7 +168,7 @@ export class Strip {
       const cells = band.columns.filter((column) => Array.isArray(contour.stations[column])).map((column) => {
         const value = (contour.stations[column] as (number | null)[])[place.station] ?? null;
         const why = value === null ? words.reason(joint.id, contour.id, column, s) : "";
-        const text = value === null ? "–" : band.columns.length > 1 ? words.bare(value, column) : words.value(value, column);
+        const text = value === null ? "–" : band.columns.length > 1 && words.unit(column) ? words.bare(value, column) : words.value(value, column);
         return h("b", { "data-column": column, "data-value": String(value), title: why || words.title(column) }, text);
       });
       cells.forEach((cell, i) => holder.append(i ? " / " : "", cell));

@@ -28,17 +28,29 @@ export class Sections {
   private readonly segments: Float32Array;
   private readonly owner: Uint8Array;
   private readonly row = new Map<number, number>();
+  private readonly step: number;
 
   constructor(packed: PackedSections) {
     this.offsets = new Uint32Array(words(packed.offsets));
     this.segments = new Float32Array(words(packed.segments));
     this.owner = new Uint8Array(bytes(packed.owner));
     packed.stations.forEach((station, row) => this.row.set(station, row));
+    this.step = packed.stations.slice(1).reduce((most, station, i) => Math.max(most, Math.min(20, station - packed.stations[i])), 1);
   }
 
+  /** The outline at a station; long seams keep one for every few stations, then the nearest is given. */
   at(station: number): Outline | null {
-    const row = this.row.get(station);
-    if (row === undefined) return null;
+    for (let away = 0; away <= this.step; away++) {
+      const row = this.row.get(station - away) ?? this.row.get(station + away);
+      if (row !== undefined) return this.outline(row);
+    }
+    return null;
+  }
+
+  /** Whether the outline given for a station is a neighbour's. */
+  isNeighbour(station: number): boolean { return !this.row.has(station); }
+
+  private outline(row: number): Outline {
     const [from, to] = [this.offsets[row], this.offsets[row + 1]];
     return { segments: this.segments.subarray(4 * from, 4 * to), owner: this.owner.subarray(from, to) };
   }

@@ -22,6 +22,7 @@ export class Words {
 
   value(value: number | null | undefined, column: string): string {
     if (value === null || value === undefined || !Number.isFinite(value)) return "not measured";
+    if (column.startsWith("trap_open")) return value ? "open" : "closed";
     const unit = this.unit(column);
     return unit ? `${this.bare(value, column)} ${unit}` : this.bare(value, column);
   }

@@ -19,7 +19,7 @@ UNKNOWN, WITHIN, NEAR, BROKEN, WAIVED, LOOK, NOTED = range(7)
 GRAVITY = (0, 1, 3, 6, 4, 5, 2)
 """State -> how much it counts where one picture shows the worst of several rules."""
 
-NEAR_SHARE = 0.10
+NEAR_SHARE = 0.05
 """A value within this share of a bound is drawn as close to it; this changes no verdict."""
 
 

@@ -73,6 +73,8 @@ def number_text(value: Any, column: str) -> str:
     """A value with the quantity's decimals and unit; 'not measured' for None and NaN."""
     if value is None or not isinstance(value, int | float) or not math.isfinite(value):
         return "not measured"
+    if column.startswith("trap_open"):
+        return "open" if value else "closed"
     decimals = QUANTITIES[column].decimals if column in QUANTITIES else 3
     unit = unit_of(column)
     text = f"{value:.{decimals}f}"
@@ -289,6 +291,8 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     column = finding.get("quantity") or ""
     if limit is None:
         return ""
+    if column.startswith("trap_open"):
+        return "closed"
     if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
         return f"{'at least' if value < limit else 'at most'} {short_text(limit, column)}"
     return limit_text(limit, column)

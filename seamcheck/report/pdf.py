@@ -103,6 +103,6 @@ def render_pdf(document: Document, paper: str = "A4", time_limit: float = 120.0)
         except OSError as error:
             raise PrintFailed(browser, f"{error}.") from error
         if not target.is_file() or target.stat().st_size == 0:
-            last = done.stderr.decode("utf-8", "replace").strip().splitlines()[-1:] or ["it said nothing"]
-            raise PrintFailed(browser, f"{last[0]}.")
+            said = done.stderr.decode("utf-8", "replace").strip().splitlines() or ["it said nothing"]
+            raise PrintFailed(browser, f"{said[-1]}.")
         return target.read_bytes()

@@ -142,11 +142,13 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
     scene.append(svg("path", { class: "moved", d: lowered }));
   }
   if (!solid.size) {
-    root.append(svg("text", { class: "empty", x: width / 2, y: height / 2, "text-anchor": "middle" },
+    root.append(svg("text", { class: "empty", x: width / 2, y: height - 40, "text-anchor": "middle" },
       request.sections ? "No section was kept at this station." : "The document carries no section outlines."));
+  } else if (request.sections?.isNeighbour(station)) {
+    root.append(svg("text", { class: "empty", x: width / 2, y: height - 11, "text-anchor": "middle" }, "outline of the next station; values of this one"));
   }
 
-  const dimension = new Dimensions(root, words, facts.bands, broken, key, s, joint, contour, station);
+  const dimension = new Dimensions(root, words, facts.bands, broken, key, s, joint, contour, station, width);
   const coverTop = Y(Math.max(get("cover_thickness") ?? 0, 0) + (get("gap") ?? 0) * (up > 0 ? 1 : 0));
   const rowLand = plot.y - 8, rowWidth = plot.y - 44;
   if (half !== null) {
@@ -247,6 +249,7 @@ class Dimensions {
     private readonly root: SVGSVGElement, private readonly words: Words, private readonly bands: Band[],
     private readonly broken: Map<string, Finding>, private readonly key: string, private readonly s: number,
     private readonly joint: Joint, private readonly contour: Contour, private readonly station: number,
+    private readonly width: number,
   ) {}
 
   private value(column: string): number | null { return number(this.contour, column, this.station); }
@@ -270,7 +273,8 @@ class Dimensions {
     const why = value === null ? this.words.reason(this.joint.id, this.contour.id, column, this.s) : "";
     const limit = why || this.limit(column);
     const lines: [string, string][] = [["dim-title", title], ["dim-value", mark + text]];
-    if (limit) lines.push(["dim-limit", limit.length > 26 ? `${limit.slice(0, 24)}…` : limit]);
+    const room = Math.floor(((anchor === "end" ? x : this.width - x) - 4) / 5.6);
+    if (limit) lines.push(["dim-limit", limit.length > room ? `${limit.slice(0, room - 1)}…` : limit]);
     lines.forEach(([cls, content], i) => {
       const line = svg("text", { class: cls, x: px(x), y: px(y + i * 13), "text-anchor": anchor }, content);
       if (cls === "dim-limit" && limit !== content) line.append(svg("title", null, limit));
