@@ -38,6 +38,7 @@ class Body:
     sound : closed, and its faces agree on what is inside
     box : (xmin, ymin, zmin, xmax, ymax, zmax) mm, or None where there is none that makes sense
     notes : sentences
+    opening : a point (x, y, z) mm at a place where the shell is not closed, or None
     """
 
     kind: str
@@ -47,6 +48,7 @@ class Body:
     sound: bool
     box: tuple[float, ...] | None
     notes: tuple[str, ...] = ()
+    opening: tuple[float, float, float] | None = None
 
     @property
     def size(self) -> float:
@@ -159,14 +161,14 @@ def _open(body: Body) -> Body:
     kind = "solid" if free < _OPEN_SHARE * edges else "sheet"
     shape = body.shape
     if kind == "solid":
-        note += " What is measured near the opening can be missing."
+        note += " Near the opening values can be missing."
         if shape.ShapeType() != TopAbs_SOLID:
             shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
         if _volume(shape, body.box)[0] < 0.0:
             shape = shape.Reversed()
     else:
         note += " It is taken as a sheet body."
-    return replace(body, kind=kind, shape=shape, notes=(*body.notes, note))
+    return replace(body, kind=kind, shape=shape, notes=(*body.notes, note), opening=place)
 
 
 def _sewn(body: Body) -> Body | None:

@@ -1,13 +1,15 @@
 """Where each face stands in the file: from the lists of faces in the text's shells.
 
-The kernel gives the faces of a shell in the order in which the shell lists them. Which shell a body came from
-is told by the number of faces and by the corner points of some of them; where that leaves a doubt, the answer
-is None.
+The kernel gives the faces of a shell in the order in which the shell lists them, unless it had to turn some
+of them. Which shell a body came from, and whether the order was kept, is told by the number of faces and by
+the corner points of some of them. Where the order was not kept, faces are matched one by one by corners.
+Where that leaves a doubt, the answer is None.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Any
 
 import numpy as np
 from OCP.BRep import BRep_Tool
@@ -18,7 +20,8 @@ from OCP.TopoDS import TopoDS
 from seamcheck.assembly.parts import Entity
 from seamcheck.assembly.text import StepText
 
-_PROBES = 6  # faces whose corners are compared
+_PROBES = 16  # faces whose corners are compared to tell whether the order was kept
+_MOST_ONE_BY_ONE = 4000  # faces; matching so many one by one takes half a second
 _SAME_POINT = 1e-4  # mm, plus a millionth of the coordinate
 
 
@@ -39,14 +42,14 @@ class FaceEntities:
                 faces = text.references(text.record_at(offset))
                 self._shells.setdefault(len(faces), []).append(faces)
 
-    def of_body(self, shells: Sequence[object]) -> tuple[Entity | None, ...]:
+    def of_body(self, shells: Sequence[Any]) -> tuple[Entity | None, ...]:
         """One Entity per face of the body's shells (unplaced TopoDS_Shell, mm) in their order."""
         answer: list[Entity | None] = []
         for shell in shells:
             answer += self._of_shell(shell)
         return tuple(answer)
 
-    def _of_shell(self, shell: object) -> list[Entity | None]:
+    def _of_shell(self, shell: Any) -> list[Entity | None]:
         faces = []
         explorer = TopExp_Explorer(shell, TopAbs_FACE)
         while explorer.More():
@@ -55,9 +58,24 @@ class FaceEntities:
         candidates = self._shells.get(len(faces), [])
         corners = {index: _corners(faces[index]) for index in _probes(len(faces))}
         same = [candidate for candidate in candidates if self._is_same(candidate, corners)]
-        if len(same) != 1:  # none, or equal bodies in the same place
-            return [None] * len(faces)
-        return [self._entity(number) for number in same[0]]
+        if len(same) == 1:
+            return [self._entity(number) for number in same[0]]
+        if not same and len(faces) <= _MOST_ONE_BY_ONE:
+            return self._one_by_one(faces, [face for candidate in candidates for face in candidate])
+        return [None] * len(faces)  # equal bodies in the same place, or too many faces
+
+    def _one_by_one(self, faces: list[Any], candidates: list[int]) -> list[Entity | None]:
+        """The record with the same corners, for each face that has exactly one such record."""
+        by_corners: dict[frozenset[tuple[float, ...]], list[int]] = {}
+        for number in candidates[:_MOST_ONE_BY_ONE]:
+            key = _key(self._text_corners(number) * self._unit)
+            by_corners.setdefault(key, []).append(number)
+        keys = [_key(_corners(face)) for face in faces]
+        answer: list[Entity | None] = []
+        for key in keys:
+            found = by_corners.get(key, []) if key and keys.count(key) == 1 else []
+            answer.append(self._entity(found[0]) if len(found) == 1 else None)
+        return answer
 
     def _is_same(self, shell: list[int], corners: dict[int, np.ndarray]) -> bool:
         """Whether the corner points of the probed faces are those of the text's faces."""
@@ -119,7 +137,7 @@ def _probes(count: int) -> list[int]:
     return sorted({round(index) for index in np.linspace(0, count - 1, min(count, _PROBES))})
 
 
-def _corners(face: object) -> np.ndarray:
+def _corners(face: Any) -> np.ndarray:
     """Corner points (n, 3) mm of a face."""
     points = []
     explorer = TopExp_Explorer(face, TopAbs_VERTEX)
@@ -128,6 +146,11 @@ def _corners(face: object) -> np.ndarray:
         points.append((point.X(), point.Y(), point.Z()))
         explorer.Next()
     return np.array(points, dtype=float).reshape(-1, 3)
+
+
+def _key(points: np.ndarray) -> frozenset[tuple[float, ...]]:
+    """What two faces with the same corner points share; on the edge of rounding they may miss each other."""
+    return frozenset(tuple(point) for point in (np.round(points, 3) + 0.0).tolist())
 
 
 def _all_in(some: np.ndarray, others: np.ndarray) -> bool:

@@ -15,7 +15,9 @@ from OCP.XCAFDoc import XCAFDoc_DocumentTool, XCAFDoc_ShapeTool
 
 from seamcheck.assembly.colours import Colour, Colours
 
-_DEFAULT_NAME = re.compile(r"Open CASCADE STEP translator [\d. ]+$")  # given by the reader, not by the file
+_DEFAULT_NAME = re.compile(
+    r"(Open CASCADE STEP translator [\d. ]+|=>\[[\d:]+\])$"
+)  # given by the kernel, not by the file; it also numbers instances without a name
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -73,7 +75,7 @@ def _below(
         product = TDF_Label()
         XCAFDoc_ShapeTool.GetReferredShape_s(label, product)
         label = product
-    path = (*path, label_name(label) or instance)
+    path = (*path, label_name(label) or ("" if instance.isdigit() else instance))
     if not XCAFDoc_ShapeTool.IsAssembly_s(label):
         shape = XCAFDoc_ShapeTool.GetShape_s(label)
         # A free shape's own location is part of its shape; a product below an instance has none.

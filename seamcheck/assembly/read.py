@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
+from OCP.gp import gp_Pnt
 from OCP.TopAbs import TopAbs_FACE
 
 from seamcheck.assembly.before import check_text
@@ -163,6 +164,9 @@ def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:
             notes.append(f"Placed with a scale of {scale:.6g}.")
     else:
         shape = body.shape.Moved(product.location)
+    if body.opening is not None:
+        point = gp_Pnt(*body.opening).Transformed(move)
+        notes.append(f"It is open near ({point.X():.1f}, {point.Y():.1f}, {point.Z():.1f}) mm.")
     colour = product.instance_colour or known.colour or product.inherited_colour
     faces = sum(1 for _ in explore(shape, TopAbs_FACE))
     return Part(

@@ -1,0 +1,98 @@
+"""Whether the faces of a body are what its file meant: edges that don't meet, outlines that cross.
+
+The kernel reads damaged text without complaint: where an edge misses its corner it widens the tolerance until
+they meet, by millimetres if need be, and a face with a broken outline stays as it is. Both show here, at a
+small part of the cost of reading; the kernel's check of a whole body costs twice the read, nearly all of it in
+faces with many holes.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from OCP.BRep import BRep_Tool
+from OCP.BRepAdaptor import BRepAdaptor_Curve
+from OCP.BRepCheck import BRepCheck_Analyzer
+from OCP.Geom import Geom_Plane
+from OCP.GeomAbs import GeomAbs_Line
+from OCP.ShapeAnalysis import ShapeAnalysis_ShapeTolerance
+from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_VERTEX
+from OCP.TopExp import TopExp, TopExp_Explorer
+from OCP.TopoDS import TopoDS
+from OCP.TopTools import TopTools_IndexedMapOfShape
+
+LOOSE_MM = 0.02  # a fifth of the smallest gap that matters in a seam
+_MOST_OUTLINES = 8  # the check of one face is quadratic in its outlines; others rely on the tolerance
+
+_WORST = 1  # ShapeAnalysis_ShapeTolerance: mode > 0 asks for the largest
+
+
+@dataclass(frozen=True, slots=True)
+class Flaws:
+    """What is wrong with a body's faces.
+
+    Attributes
+    ----------
+    loose : largest distance (mm) by which faces, edges and corners miss each other, as the kernel bridged it
+    broken : number of faces whose outline is no sound outline
+    faces : number of faces
+    place : a corner (mm, in the product) of the first broken face, or None
+    """
+
+    loose: float
+    broken: int
+    faces: int
+    place: tuple[float, float, float] | None = None
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """Sentences; none for a sound body."""
+        found = []
+        if self.loose > LOOSE_MM:
+            found.append(
+                f"Its faces, edges and corners miss each other by up to {self.loose:.3g} mm; what is measured "
+                "there can be that far off."
+            )
+        if self.broken:
+            where = f", the first near ({', '.join(f'{x:.1f}' for x in self.place)})" if self.place else ""
+            found.append(
+                f"{self.broken} of its {self.faces} faces have a damaged outline{where}; what is measured "
+                "there can be wrong."
+            )
+        return tuple(found)
+
+
+def find_flaws(shape: Any) -> Flaws:
+    """Check the tolerances of a body (TopoDS_Shape, mm) and the outlines of its faces."""
+    found = TopTools_IndexedMapOfShape()
+    TopExp.MapShapes_s(shape, TopAbs_FACE, found)
+    faces = [TopoDS.Face_s(found.FindKey(number)) for number in range(1, found.Extent() + 1)]
+    loose = ShapeAnalysis_ShapeTolerance().Tolerance(shape, _WORST)
+    broken = [face for face in faces if not _is_plain(face) and not _is_sound(face)]
+    return Flaws(loose, len(broken), len(faces), _corner(broken[0]) if broken else None)
+
+
+def _is_plain(face: Any) -> bool:
+    """A plane with straight edges only: damage to one shows in the tolerances."""
+    if type(BRep_Tool.Surface_s(face)) is not Geom_Plane:
+        return False
+    explorer = TopExp_Explorer(face, TopAbs_EDGE)
+    while explorer.More():
+        edge = TopoDS.Edge_s(explorer.Current())
+        if BRepAdaptor_Curve(edge).GetType() != GeomAbs_Line:
+            return False
+        explorer.Next()
+    return True
+
+
+def _is_sound(face: Any) -> bool:
+    return face.NbChildren() > _MOST_OUTLINES or BRepCheck_Analyzer(face).IsValid()
+
+
+def _corner(face: Any) -> tuple[float, float, float] | None:
+    explorer = TopExp_Explorer(face, TopAbs_VERTEX)
+    if not explorer.More():
+        return None
+    point = BRep_Tool.Pnt_s(TopoDS.Vertex_s(explorer.Current()))
+    return point.X(), point.Y(), point.Z()
