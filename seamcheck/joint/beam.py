@@ -6,7 +6,7 @@ import numpy as np
 
 from seamcheck.kernel import Body
 
-_STEEP = 0.5  # |cosine| between a flank's normal and the first guess of the beam
+_STEEP = 0.35  # |cosine| between a flank's normal and the first guess of the beam, at most
 
 
 def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
@@ -23,17 +23,25 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
     -------
     (3,) unit vector, or None where the flanks leave it open (all parallel to one plane)
     """
-    edges = set().union(*(body.edge_indices(face) for face in seam_faces))
-    beside = [
-        i for i in range(len(body.faces)) if i not in set(seam_faces) and edges & body.edge_indices(i)
-    ]
+    ring = set(seam_faces)
+    beside: list[int] = []
+    for _ in range(2):  # the flanks, also behind a fillet
+        edges = set().union(*(body.edge_indices(face) for face in ring))
+        fresh = [i for i in range(len(body.faces)) if i not in ring and edges & body.edge_indices(i)]
+        beside += fresh
+        ring |= set(fresh)
     facets = body.facets(beside, 0.01, 0.2)
     across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
     length = np.linalg.norm(across, axis=1)
-    steep = (length > 1e-12) & (np.abs(across @ guess) < _STEEP * np.maximum(length, 1e-12))
+    sound = length > 1e-12
+    tilt = np.abs(across[sound] @ guess) / length[sound]
+    face = facets.face[sound]
+    most = np.zeros(len(body.faces))
+    np.maximum.at(most, face, tilt)
+    steep = most[face] < _STEEP  # whole faces: a fillet runs from steep to flat and says nothing
     if not steep.any():
         return None
-    normal, area = across[steep] / length[steep, None], length[steep] / 2
+    normal, area = across[sound][steep] / length[sound][steep, None], length[sound][steep] / 2
     values, vectors = np.linalg.eigh(np.einsum("i,ij,ik->jk", area, normal, normal))
     if values[1] < 0.02 * values[2]:
         return None

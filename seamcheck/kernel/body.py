@@ -55,6 +55,7 @@ class Body:
         self._edges = TopTools_IndexedMapOfShape()
         TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
         self._polylines: dict[tuple[int, float], np.ndarray] = {}
+        self._facets: dict[int, tuple[float, np.ndarray]] = {}  # face -> (deflection, triangles)
 
     @cached_property
     def faces(self) -> list[Any]:
@@ -167,22 +168,21 @@ class Body:
         deflection : mm, largest distance between surface and triangles
         angle : radians, largest turn between neighbouring triangles' edges
         """
-        indices = list(face_indices)
-        builder, compound = BRep_Builder(), TopoDS_Compound()
-        builder.MakeCompound(compound)
-        for i in indices:
-            builder.Add(compound, self.faces[i])
-        if indices:
+        indices = [int(i) for i in face_indices]
+        coarse = [i for i in indices if self._facets.get(i, (np.inf,))[0] > deflection]
+        if coarse:
+            builder, compound = BRep_Builder(), TopoDS_Compound()
+            builder.MakeCompound(compound)
+            for i in coarse:
+                builder.Add(compound, self.faces[i])
             BRepMesh_IncrementalMesh(compound, deflection, False, angle, False)
-        corners, owners = [], []
-        for i in indices:
-            triangles = _triangulation(self.faces[i])
-            if len(triangles):
-                corners.append(triangles)
-                owners.append(np.full(len(triangles), i))
+            for i in coarse:
+                self._facets[i] = (deflection, _triangulation(self.faces[i]))
+        corners = [self._facets[i][1] for i in indices]
         if not corners:
             return Facets(np.empty((0, 3, 3)), np.empty(0, dtype=int))
-        return Facets(np.concatenate(corners), np.concatenate(owners))
+        owners = np.repeat(indices, [len(triangles) for triangles in corners])
+        return Facets(np.concatenate(corners), owners)
 
 
 def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:

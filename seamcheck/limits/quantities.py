@@ -217,7 +217,7 @@ MEASURED: dict[str, Quantity] = {
             "support_offset",
             "support offset",
             "mm",
-            "Along u from P to the middle of the material met one rib width below the trap floor, nearest to "
+            "Size along u from P to the middle of the material met one rib width below the trap floor, nearest to "
             "P; 0 when the material reaches beyond both flanks by more than one rib width.",
         ),
         Quantity(

@@ -145,8 +145,8 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     u_rise, u_fall, u_floor, u_roof = at(rise), at(fall), at(floor_end), at(roof_end)
     by_lip = (u_rise < np.inf) & (u_rise <= u_roof) & (u_rise <= u_floor)
     by_hanging = ~by_lip & (u_fall < np.inf) & (u_fall <= u_roof) & (u_fall <= u_floor)
-    by_wall = ~by_lip & ~by_hanging & (u_rise < np.inf) & (u_roof < u_floor) & (u_rise - u_roof <= SLIT)
-    by_skirt = ~by_lip & ~by_hanging & ~by_wall & (u_fall < np.inf) & (u_floor <= u_roof) & (u_fall - u_floor <= SLIT)
+    by_wall = ~by_lip & ~by_hanging & (u_rise < np.inf) & (u_roof < u_floor) & (u_rise <= u_roof + SLIT)
+    by_skirt = ~by_lip & ~by_hanging & ~by_wall & (u_fall < np.inf) & (u_floor <= u_roof) & (u_fall <= u_floor + SLIT)
     closed = by_lip | by_hanging | by_wall | by_skirt
     last_roof = _before(side.roof_b, roof_end)
     last_floor = _before(side.floor_b, floor_end)
@@ -163,6 +163,7 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     opens = lip_zone & (np.fmin(gap_a, gap_b) > np.minimum.accumulate(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), 1) + LIP)
     first_open = _first(opens)
     lip_zone &= (first_open < 0)[:, None] | (columns < first_open[:, None])
+    lip_zone &= np.isfinite(gap_a)
     nearest = np.min(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), axis=1, initial=np.inf)
     at_a = _first(lip_zone & (gap_a <= nearest[:, None] + 1e-3))
     at_b = _first(lip_zone & (gap_b <= nearest[:, None] + 1e-3))

@@ -11,7 +11,7 @@ import numpy as np
 
 from seamcheck.survey.slices import BASE, COVER, OTHER, Segments
 
-_APART = 1e-6  # mm: break points nearer than this are one
+_APART = 1e-5  # mm: break points nearer than this are one
 _STEP = 1e5  # mm: distance between stations on the common axis of break points
 DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces are told apart wrongly
 
@@ -72,19 +72,19 @@ def decompose(
     number[within] = np.arange(len(within))
     station, a, b = row[within], keys[within] - row[within] * _STEP, keys[within + 1] - row[within] * _STEP
 
-    sloped = np.flatnonzero(u1 - u0 > 2 * _APART)
-    first = np.searchsorted(keys, segments.station[sloped] * _STEP + u0[sloped] - 1.01 * _APART)
-    last = np.searchsorted(keys, segments.station[sloped] * _STEP + u1[sloped] - 1.01 * _APART)
+    # an end belongs to the last break point that isn't beyond it
+    first = np.searchsorted(keys, segments.station * _STEP + u0 + 1e-7, side="right") - 1
+    last = np.searchsorted(keys, segments.station * _STEP + u1 + 1e-7, side="right") - 1
     count = last - first
-    seg = np.repeat(sloped, count)
+    seg = np.repeat(np.arange(len(first)), count)
     place = np.repeat(first, count) + np.arange(count.sum()) - np.repeat(np.cumsum(count) - count, count)
     place = number[place]
     inside = place >= 0
     seg, place = seg[inside], place[inside]
-    run = segments.u1[seg] - segments.u0[seg]
+    run = np.maximum(segments.u1[seg] - segments.u0[seg], 1e-12)
     slope = (segments.w1[seg] - segments.w0[seg]) / run
-    left = segments.w0[seg] + slope * (a[place] - segments.u0[seg])
-    right = segments.w0[seg] + slope * (b[place] - segments.u0[seg])
+    left = segments.w0[seg] + slope * np.clip(a[place] - segments.u0[seg], 0.0, run)
+    right = segments.w0[seg] + slope * np.clip(b[place] - segments.u0[seg], 0.0, run)
     middle = (left + right) / 2
     owner, rises = segments.owner[seg], segments.nw[seg] > 0
     size = len(station)

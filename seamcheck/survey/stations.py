@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import numpy as np
-import shapely
+from scipy.spatial import cKDTree
 
 from seamcheck.contour import Path
 from seamcheck.contour.midline import Border
-from seamcheck.survey.band import path_line
 from seamcheck.survey.slices import Soup
 
 _NEAREST = 0.05  # mm between stations, at least
@@ -29,18 +28,28 @@ def event_stations(path: Path, soup: Soup, reach: float) -> np.ndarray:
     Every facet edge that isn't shared inside its own face lies on the face's border; its ends along the
     path are where something may change.
     """
-    line = shapely.LineString(path_line(path))
     corners = soup.corners[:, :, :2]
     group = soup.owner.astype(np.int64) * 10_000_000 + soup.face
     points = corners.reshape(-1, 2)
-    near = shapely.dwithin(line, shapely.points(points), reach)
-    where = shapely.line_locate_point(line, shapely.points(points[near]))
-    flat_length = line.length
+    nodes = path.points[:, :2]
+    away, node = cKDTree(nodes).query(points, distance_upper_bound=reach)
+    near = np.isfinite(away)
+    node, points = node[near], points[near]
+    along = np.einsum("ij,ij->i", points - nodes[node], _tangents(path)[node])
+    step = path.length / max(len(nodes), 2)
+    where = path.s[node] + np.clip(along, -step, step)
     group = np.repeat(group, 3)[near]
-    low, high = _spans(group, where, flat_length if path.closed else None)
+    low, high = _spans(group, where, path.length if path.closed else None)
     marks = np.concatenate([low, high])
-    marks = marks / flat_length * path.length
     return np.concatenate([marks - _ASIDE, marks + _ASIDE])
+
+
+def _tangents(path: Path) -> np.ndarray:
+    """(n, 2) unit tangents at the nodes, in the direction of travel."""
+    across = path.u
+    tangent = np.column_stack([-across[:, 1], across[:, 0]])
+    ahead = np.gradient(path.points[:, :2], axis=0)
+    return tangent * np.sign(np.einsum("ij,ij->i", tangent, ahead))[:, None]
 
 
 def _spans(group: np.ndarray, where: np.ndarray, period: float | None) -> tuple[np.ndarray, np.ndarray]:

@@ -86,7 +86,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Any) -> Survey:
     """
     cutter = _Cutter(joint, contour, settings)
     measured = [(path, _measured_sections(cutter, path)) for path in contour.paths]
-    strips = [_strip(section) for _, section in measured]
+    strips = [_strip(section, joint.rib_faces) for _, section in measured]
     first_rest = min((float(np.nanmin(g)) for _, g, _ in strips if np.isfinite(g).any()), default=0.0)
     paths = tuple(
         _path_survey(cutter, path, section, strip, first_rest)
@@ -109,7 +109,7 @@ def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
     s = merge(path, even_stations(path, spacing), event_stations(path, cutter.soup, cutter.reach))
     section = cutter.sections(path, s)
     for _ in range(_REFINE_ROUNDS):
-        more = _between_jumps(path, section)
+        more = _between_jumps(path, section, cutter.joint.rib_faces)
         if not len(more) or len(section.s) + len(more) > MOST:
             break
         merged = merge(path, section.s, more)
@@ -119,9 +119,9 @@ def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
     return section
 
 
-def _between_jumps(path: Path, section: _Section) -> np.ndarray:
+def _between_jumps(path: Path, section: _Section, rib_faces: tuple[int, ...]) -> np.ndarray:
     """Middles between neighbours whose rib width, gap or thickness differ."""
-    gap, gap_min, gap_max = _strip(section)
+    _, gap_min, gap_max = _strip(section, rib_faces)
     thick = section.outer.plastic_a[:, 0]
     values = np.column_stack([section.inner_edge + section.outer_edge, gap_min, gap_max, thick])
     s = section.s
@@ -134,11 +134,11 @@ def _between_jumps(path: Path, section: _Section) -> np.ndarray:
     return ((here + there) / 2)[jump.any(axis=1) & wide]
 
 
-def _strip(section: _Section) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _strip(section: _Section, rib_faces: tuple[int, ...]) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Gap at P, its smallest and its largest over the rib top."""
     least, most = [], []
     for side, edge in ((section.inner, section.inner_edge), (section.outer, section.outer_edge)):
-        within = side.b <= edge[:, None] + 1e-5
+        within = (side.b <= edge[:, None] + 1e-5) & np.isin(side.floor_face, rib_faces)
         gaps = np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b])
         gaps = np.where(within[None], gaps, np.nan)
         least.append(_nan_reduce(np.fmin, gaps))
@@ -306,7 +306,7 @@ def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) 
     offset = support_offset(found, n, section.inner_edge, section.outer_edge, width)
     lower = np.full(n, False)
     lower[np.unique(section.segments.station[section.segments.owner == cutter.rib_owner])] = True
-    put("support_offset", offset, "no-flank")
+    put("support_offset", np.abs(offset), "no-flank")
 
 
 def _free_travel(cutter: _Cutter, section: _Section, floors, columns, first_rest: float) -> np.ndarray:
@@ -331,8 +331,13 @@ def _land(cutter: _Cutter, path: Path, section: _Section, put) -> None:
     settings, up = cutter.settings, cutter.up
     n = len(section.s)
     wide = cut(cutter.land_soup, section.points[:, :2], section.u, LAND_REACH)
-    edge = {name: _cover_edge(wide, n, name == "outer") for name in ("inner", "outer")}
-    inner_first = np.nansum(edge["inner"] < edge["outer"]) > n / 2
+    plastic = section.outer.plastic_a[:, 0]
+    light_face = section.outer.roof_a[:, 0] + plastic if up > 0 else -plastic
+    level = section.points[:, 2] + light_face - up * np.minimum(0.25 * plastic, 0.3)
+    found = crossings(wide, COVER, np.where(plastic > 0, level, np.nan))
+    edge = {name: nearest_end(found, n, name == "outer") for name in ("inner", "outer")}
+    edge = {name: np.where(value < LAND_REACH - 1e-3, value, np.inf) for name, value in edge.items()}
+    inner_first = np.sum(edge["inner"] < edge["outer"]) > np.sum(edge["outer"] < edge["inner"])
     side = "inner" if inner_first else "outer"
     start = (section.inner_edge if side == "inner" else section.outer_edge) + settings.beam_margin
     land = measure_land(wide, n, start, side == "outer", up, section.points[:, 2])
@@ -342,20 +347,10 @@ def _land(cutter: _Cutter, path: Path, section: _Section, put) -> None:
     put("clamp_tilt", np.where(no_edge, np.nan, land.tilt), reason)
 
 
-def _cover_edge(segments: Segments, n: int, outer: bool) -> np.ndarray:
-    """(n,) mm from P to the farthest plastic of the cover on one side; inf where it leaves the section."""
-    mine = segments.owner == COVER
-    far = np.full(n, -np.inf)
-    reach = segments.u1 if outer else -segments.u0
-    np.maximum.at(far, segments.station[mine], reach[mine])
-    return np.where(np.isfinite(far) & (far < LAND_REACH - 1e-3), far, np.inf)
-
-
 def _light_faces(joint: Joint, contour: Contour) -> Soup:
+    """Facets beside the seam as far as the cover's edge is looked for: the cover, and what stands over it."""
     soup = near_facets(joint, contour, LAND_REACH)
-    toward_light = soup.normal[:, 2] * joint.up > 1e-6
-    keep = ((soup.owner == COVER) & toward_light) | (soup.owner != COVER)
-    return Soup(soup.corners[keep], soup.normal[keep], soup.owner[keep], soup.face[keep])
+    return soup
 
 
 def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section, columns, why) -> None:
