@@ -38,17 +38,18 @@ from .track import AnyTrack, Arc, Line, SmoothTrack, Track
 PER_PIECE = 160  # interpolation points per half of a smooth track: positions within 1e-5 mm
 
 
-def swept_solid(track: AnyTrack, chain: Sequence[Piece]) -> Any:
+def swept_solid(track: AnyTrack, chain: Sequence[Piece], split_levels: bool = False) -> Any:
     """A solid whose boundary is ``chain`` swept along ``track`` plus level caps at both ends of the chain.
 
-    The chain starts on the lower or inner cap and ends on the other; both caps are the regions that the
-    track's parallels at the ends' offsets enclose.
+    With ``split_levels`` every level ring (the rib top, say) is one face a piece of the track instead of
+    one face in all. The chain starts on the lower or inner cap and ends on the other; both caps are the
+    regions that the track's parallels at the ends' offsets enclose.
     """
     if isinstance(track, Track) and track.is_circle:
         return _revolved(track, chain)
     sewing = BRepBuilderAPI_Sewing(1e-6)
     for piece in chain:
-        if piece.is_level:
+        if piece.is_level and not split_levels:
             low, high = sorted((piece.start[0], piece.end[0]))
             sewing.Add(level_face(track, piece.start[1], high, low))
         elif isinstance(track, Track):

@@ -32,9 +32,12 @@ class Spec:
     rib_width : at the contact plane between the tangent points of the top fillets
     rib_height_inner, rib_height_outer : from the trap floor up to the rib top
     trap_width_inner, trap_width_outer : at the floor, from the straight flank line to lip, wall or edge
-    inner, outer : what ends the trap: 'lip', 'open', or (outer only) 'wall': the cover lies in a pocket
+    inner, outer : what ends the trap: 'lip'; 'hang', a lip of the cover hanging down; 'open'; 'wall' (outer
+        only), the cover lies in a pocket; 'flush', no trap: the flank runs down as the wall's face
     lip_height_inner, lip_height_outer : of the lip above its trap floor
     slit : between the edge of a recessed cover and the pocket's wall
+    edge_chamfer, edge_fillet : of the cover's upper edge, one of them
+    rib_on : 'base', or 'cover': then rib, traps and lips hang from the cover over a flat rim
     rim : how far the pocket's wall rises above the rib top
     stem : offsets (inner, outer) of a narrower wall that begins ``flange`` below the lower trap floor
     clamp_land : flat of the cover from the rib top's edge to its edge or chamfer; a recessed cover's land
@@ -68,6 +71,8 @@ class Spec:
     cover_thickness: float = 2.0
     clamp_land: float = 2.6
     edge_chamfer: float = 0.0
+    edge_fillet: float = 0.0
+    rib_on: str = "base"
     gap: float = 0.0
     turn: tuple[float, float, float] = (0.0, 0.0, 0.0)
     shift: tuple[float, float, float] = (0.0, 0.0, 0.0)
@@ -94,6 +99,8 @@ class Spec:
     def trap_end(self, side: str) -> float:
         """From the mid-line to lip, wall or edge of the floor."""
         width = self.trap_width_inner if side == "inner" else self.trap_width_outer
+        if self.kind(side) == "flush":
+            return self.rib_width / 2
         return self.flank(side, self.height(side)) + width
 
     def kind(self, side: str) -> str:
@@ -110,13 +117,16 @@ class Spec:
 
     def wall_face(self, side: str) -> float:
         """From the mid-line to the base's outermost (innermost) face."""
-        return self.trap_end(side) + (self.lip_width if self.kind(side) != "open" else 0.0)
+        extra = {"open": 0.0, "flush": 0.0, "hang": self.lip_width + 0.4}.get(self.kind(side), self.lip_width)
+        return self.trap_end(side) + extra
 
     @property
     def cover_edge(self) -> float:
+        if self.rib_on == "cover":
+            return self.wall_face("outer")
         if self.outer == "wall":
             return self.trap_end("outer") - self.slit
-        return self.rib_width / 2 + self.clamp_land + self.edge_chamfer
+        return self.rib_width / 2 + self.clamp_land + self.edge_chamfer + self.edge_fillet
 
     @property
     def matrix(self) -> np.ndarray:
@@ -128,43 +138,76 @@ class Spec:
 
     def base_chain(self) -> tuple[Piece, ...]:
         """From the housing's inner floor over wall, lips, traps and rib down to the bottom."""
-        h_in, h_out = self.rib_height_inner, self.rib_height_outer
-        below = -max(h_in, h_out) - self.flange
-        bottom = -self.wall_height
+        low, high = -self.wall_height, -self.wall_height + self.floor_thickness
         face_in, face_out = -self.wall_face("inner"), self.wall_face("outer")
-        v: list[tuple[float, float, float]] = []
+        if self.rib_on == "cover":
+            return chain([(face_in, high, 0), (face_in, 0, 0), (face_out, 0, 0), (face_out, low, 0)])
+        below = -max(self.rib_height_inner, self.rib_height_outer) - self.flange
+        first, last = [(face_in, high, 0.0)], [(face_out, low, 0.0)]
         if self.stem:
-            v += [
-                (self.stem[0], bottom + self.floor_thickness, 0),
-                (self.stem[0], below, 0),
-                (face_in, below, 0),
-            ]
-        else:
-            v += [(face_in, bottom + self.floor_thickness, 0)]
-        end_in, end_out = -self.trap_end("inner"), self.trap_end("outer")
-        if self.inner == "lip":
-            top = -self.lip_depth("inner")
-            v += [(face_in, top, 0), (end_in, top, 0)]
-        v += [(end_in, -h_in, 0), (-self.flank("inner", h_in), -h_in, self.root_fillet)]
-        v += [(-self.half_virtual("inner"), 0, self.top_fillet)]
-        v += [(self.half_virtual("outer"), 0, self.top_fillet)]
-        v += [(self.flank("outer", h_out), -h_out, self.root_fillet), (end_out, -h_out, 0)]
-        if self.outer != "open":
-            top = -self.lip_depth("outer") if self.outer == "lip" else self.rim
-            v += [(end_out, top, 0), (face_out, top, 0)]
-        if self.stem:
-            v += [(face_out, below, 0), (self.stem[1], below, 0), (self.stem[1], bottom, 0)]
-        else:
-            v += [(face_out, bottom, 0)]
-        return chain(v)
+            a, b = self.stem
+            first = [(a, high, 0.0), (a, below, 0.0), (face_in, below, 0.0)]
+            last = [(face_out, below, 0.0), (b, below, 0.0), (b, low, 0.0)]
+        return chain(first + self._ridge() + last)
 
     def cover_chain(self) -> tuple[Piece, ...]:
-        """From the underside's edge up to the light-side face."""
-        edge, top = self.cover_edge, self.gap + self.cover_thickness
-        v = [(edge, self.gap, 0.0), (edge, top - self.edge_chamfer, 0.0)]
+        """From the underside up to the light-side face."""
+        if self.rib_on == "cover":
+            underside = self.gap + self.rib_height_inner
+            hanging = [(o, self.gap - z, r) for o, z, r in self._ridge()]
+            return chain([(-self.wall_face("inner"), underside, 0.0), *hanging, *self._edge(self.gap)])
+        edge = self.cover_edge
+        lower = [(edge, self.gap, 0.0)]
+        for sign, side in ((1, "outer"), (-1, "inner")):
+            if self.kind(side) == "hang":
+                a, b = self.trap_end(side), self.trap_end(side) + self.lip_width
+                low = self.gap - (self.height(side) - self.lip_depth(side))
+                tooth = [(sign * o, z, 0.0) for o, z in ((a, self.gap), (a, low), (b, low), (b, self.gap))]
+                lower = tooth + lower if sign > 0 else tooth[::-1] + lower
+        return chain(lower + self._edge(self.gap))
+
+    def _edge(self, underside: float) -> list[tuple[float, float, float]]:
+        """The cover's edge from below its upper corner; the corner itself chamfered or rounded."""
+        edge, top = self.cover_edge, underside + self.plate_top
         if self.edge_chamfer:
-            v.append((edge - self.edge_chamfer, top, 0.0))
-        return chain(v)
+            return [(edge, top - self.edge_chamfer, 0.0), (edge - self.edge_chamfer, top, 0.0)]
+        if self.edge_fillet:
+            return [(edge, top, self.edge_fillet), (edge - 2 * self.edge_fillet, top, 0.0)]
+        return [(edge, top, 0.0)]
+
+    @property
+    def plate_top(self) -> float:
+        """The light-side face above the cover's contact plane."""
+        return self.cover_thickness
+
+    def _ridge(self) -> list[tuple[float, float, float]]:
+        """Lips, traps and rib from the inner face to the outer one, rib top at z = 0."""
+        v: list[tuple[float, float, float]] = []
+        if self.inner == "flush":
+            v += [(-self.rib_width / 2, 0.0, 0.0)]
+        else:
+            face, end, h = -self.wall_face("inner"), -self.trap_end("inner"), self.rib_height_inner
+            if self.inner == "lip":
+                v += [
+                    (face, -self.lip_depth("inner"), 0.0),
+                    (end, -self.lip_depth("inner"), 0.0),
+                    (end, -h, 0.0),
+                ]
+            else:
+                v += [(face, -h, 0.0)]
+            v += [(-self.flank("inner", h), -h, self.root_fillet)]
+            v += [(-self.half_virtual("inner"), 0.0, self.top_fillet)]
+        if self.outer == "flush":
+            return [*v, (self.rib_width / 2, 0.0, 0.0)]
+        face, end, h = self.wall_face("outer"), self.trap_end("outer"), self.rib_height_outer
+        v += [(self.half_virtual("outer"), 0.0, self.top_fillet)]
+        v += [(self.flank("outer", h), -h, self.root_fillet)]
+        if self.outer in ("lip", "wall"):
+            top = -self.lip_depth("outer") if self.outer == "lip" else self.rim
+            v += [(end, -h, 0.0), (end, top, 0.0), (face, top, 0.0)]
+        else:
+            v += [(face, -h, 0.0)]
+        return v
 
     def truth(self, collapse: float = 0.4) -> Truth:
         return Truth(self, collapse, _values(self, collapse))
@@ -233,8 +276,12 @@ def _values(spec: Spec, c: float) -> dict[str, float]:
     with b = 90 deg + draft, both for the rib's top (inside the plastic) and for its root (in the air).
     """
     nan = math.nan
-    h = min(spec.rib_height_inner, spec.rib_height_outer)
-    width = {d: spec.flank("inner", d) + spec.flank("outer", d) for d in (0.0, h / 2, h)}
+    sides = [side for side in ("inner", "outer") if spec.kind(side) != "flush"]
+    h = min(spec.height(side) for side in sides)
+    width = {
+        d: sum(spec.flank(s, d) if s in sides else spec.rib_width / 2 for s in ("inner", "outer"))
+        for d in (0.0, h / 2, h)
+    }
     values = {
         "rib": 1.0,
         "rib_width": spec.rib_width,
@@ -251,16 +298,24 @@ def _values(spec: Spec, c: float) -> dict[str, float]:
         "gap_max": spec.gap,
         "beam_clear": 1.0,
         "clamp_tilt": 0.0,
-        "clamp_land": spec.cover_edge - spec.edge_chamfer - spec.rib_width / 2,
+        "clamp_land": spec.cover_edge - spec.edge_chamfer - spec.edge_fillet - spec.rib_width / 2,
         "wall_width": spec.wall_face("inner") + spec.wall_face("outer"),
         "support_offset": _support_offset(spec),
     }
+    if spec.rib_on == "cover":  # the rib hangs from a plate that reaches beyond the section
+        values["wall_width"], values["support_offset"] = nan, 0.0
     melt, travel = 0.0, []
     for side in ("inner", "outer"):
         draft, height = spec.draft(side), spec.height(side)
+        if side not in sides:
+            melt += spec.rib_width / 2 * c
+            for key in ("rib_height", "trap_area", "trap_room", "trap_open", "lip_gap"):
+                values[f"{key}_{side}"] = nan
+            values[f"draft_{side}"] = 0.0
+            continue
         corner = math.pi / 2 + draft
         foot = _foot(spec.top_fillet, draft)
-        if foot * math.cos(draft) > c or (spec.root_fillet and _foot(spec.root_fillet, draft) > height - c):
+        if foot * math.cos(draft) > c or _foot(spec.root_fillet, draft) > height - c:
             raise ValueError("the collapse ends within a fillet; the closed form does not cover that")
         top_loss = fillet_area(spec.top_fillet, corner) if spec.top_fillet else 0.0
         root_loss = fillet_area(spec.root_fillet, corner) if spec.root_fillet else 0.0
@@ -275,15 +330,12 @@ def _values(spec: Spec, c: float) -> dict[str, float]:
             deep * reach - deep * (spec.flank(side, c) + spec.flank(side, height)) / 2 - root_loss
         )
         values[f"trap_open_{side}"] = 1.0 if kind == "open" else 0.0
-        values[f"lip_gap_{side}"] = {
-            "open": nan,
-            "wall": spec.slit,
-            "lip": spec.lip_depth(side) - c,
-        }[kind]
-        travel.append(spec.lip_depth(side) if kind == "lip" else height)
+        lip = spec.lip_depth(side)
+        values[f"lip_gap_{side}"] = {"open": nan, "wall": spec.slit}.get(kind, lip - c)
+        travel.append(lip if kind in ("lip", "hang") else height)
     values["melt_area"] = melt
-    values["trap_room"] = (values["trap_area_inner"] + values["trap_area_outer"]) / melt
-    for side in ("inner", "outer"):
+    values["trap_room"] = sum(values[f"trap_area_{side}"] for side in sides) / melt
+    for side in sides:
         values[f"trap_room_{side}"] = values[f"trap_area_{side}"] / (melt / 2)
     values["free_travel"] = min(travel)
     return values
@@ -294,7 +346,10 @@ def _support_offset(spec: Spec) -> float:
     inner, outer = -spec.wall_face("inner"), spec.wall_face("outer")
     if spec.stem and spec.flange < spec.rib_width:
         inner, outer = spec.stem
-    root_in, root_out = (spec.flank(side, spec.height(side)) for side in ("inner", "outer"))
+    root_in, root_out = (
+        spec.rib_width / 2 if spec.kind(side) == "flush" else spec.flank(side, spec.height(side))
+        for side in ("inner", "outer")
+    )
     if -inner - root_in > spec.rib_width and outer - root_out > spec.rib_width:
         return 0.0
     return abs(inner + outer) / 2

@@ -123,6 +123,19 @@ class Track:
         i = runs[index % len(runs)]
         return sum(piece.length for piece in self.pieces[:i]) + self.pieces[i].length / 2
 
+    def cut_up(self, times: int) -> Track:
+        """The same line with every piece cut into ``times`` equal ones."""
+        pieces: list[Line | Arc] = []
+        for piece in self.pieces:
+            for i in range(times):
+                (p, q), _ = piece.at(np.array([i, i + 1]) * piece.length / times)
+                if isinstance(piece, Line):
+                    pieces.append(Line((p[0], p[1]), (q[0], q[1])))
+                else:
+                    share = piece.sweep / times
+                    pieces.append(Arc(piece.centre, piece.radius, piece.first + i * share, share))
+        return Track(self.name, tuple(pieces))
+
     def area(self, offset: float = 0.0) -> float:
         """Enclosed area of the line, or of its parallel (Steiner: A + L d + pi d^2)."""
         a = 0.0
