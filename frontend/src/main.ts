@@ -65,6 +65,16 @@ async function start(): Promise<void> {
       }
     });
   }
+  for (const link of document.querySelectorAll<HTMLElement>("[data-place]")) {
+    link.addEventListener("click", (event) => {
+      const [jointId, contourId, station] = link.dataset.place!.split(" ");
+      const joint = payload.joints.findIndex((j) => j.id === jointId);
+      const contour = payload.joints[joint]?.contours.findIndex((c) => c.id === contourId) ?? -1;
+      if (contour < 0) return;
+      event.preventDefault();
+      walk.go({ joint, contour, station: Number(station) }, "finding");
+    });
+  }
   const choice = byId<HTMLSelectElement>("joint-choice");
   choice?.addEventListener("change", () => walk.go({ joint: Number(choice.value), contour: 0, station: 0 }, "joint"));
   walk.listen((place) => { if (choice) choice.value = String(place.joint); });

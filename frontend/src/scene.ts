@@ -133,6 +133,7 @@ export class Scene {
       const known = taken.find((t) => t.at.distanceTo(p) < this.radius / 60);
       if (known) {
         known.numbers.textContent += `·${finding.n}`;
+        known.numbers.setAttribute("aria-label", `${known.numbers.textContent}: fly to these findings`);
         continue;
       }
       const colour = new Color(theme(finding.waived ? "waived" : finding.severity === "must-fix" ? "broken" : "near"));
@@ -140,7 +141,7 @@ export class Scene {
       const mark = new LineSegments(bar, new LineBasicMaterial({ color: colour, depthTest: false }));
       mark.renderOrder = 6;
       this.seam.add(mark);
-      const button = h("button", { type: "button", class: `scene-label ${finding.waived ? "waived" : finding.severity}`, "data-finding": finding.n, "aria-label": `Fly to finding ${finding.n}: ${finding.title}` }, String(finding.n));
+      const button = h("button", { type: "button", class: `scene-label ${finding.waived ? "waived" : finding.severity}`, "data-finding": finding.n, "aria-label": `${finding.n}: fly to ${finding.title}` }, String(finding.n));
       button.addEventListener("click", () => this.walk.showFinding(finding));
       this.labelLayer.append(button);
       const foot = p.clone().addScaledVector(u, this.radius / 16);
@@ -178,7 +179,7 @@ export class Scene {
     pane.up.copy(v);
     pane.lookAt(p.clone().add(along));
     pane.renderOrder = 7;
-    const spot = new Body(new SphereGeometry(size * 0.12, 16, 12), new MeshBasicMaterial({ color: ink, depthTest: false }));
+    const spot = new Body(new SphereGeometry(size * 0.08, 16, 12), new MeshBasicMaterial({ color: ink, depthTest: false }));
     spot.position.copy(p);
     spot.renderOrder = 9;
     this.marker.add(frame, pane, spot);
@@ -252,6 +253,10 @@ export class Scene {
         material.needsUpdate = true;
       });
     }
+    this.seam.traverse((child) => {
+      const material = (child as Body).material as Material | undefined;
+      if (material && child instanceof Body) material.clippingPlanes = planes;
+    });
     this.show(this.walk.place);
   }
 
@@ -316,15 +321,36 @@ function dispose(child: unknown): void {
   if (body.material) (body.material as Material).dispose();
 }
 
+/** Vertex -> number of its place; vertices closer than about 1e-4 mm have the same number. */
+function weld(p: Float32Array): Uint32Array {
+  const count = p.length / 3;
+  let size = 1024;
+  while (size < count * 2) size *= 2;
+  const slots = new Int32Array(size).fill(-1);
+  const place = new Uint32Array(count);
+  const cell = (i: number) => Math.round(p[i] * 1e4);
+  for (let i = 0; i < count; i++) {
+    const [x, y, z] = [cell(3 * i), cell(3 * i + 1), cell(3 * i + 2)];
+    let slot = (Math.imul(x, 73856093) ^ Math.imul(y, 19349663) ^ Math.imul(z, 83492791)) & (size - 1);
+    for (; ; slot = (slot + 1) & (size - 1)) {
+      const other = slots[slot];
+      if (other < 0) { slots[slot] = i; place[i] = i; break; }
+      if (cell(3 * other) === x && cell(3 * other + 1) === y && cell(3 * other + 2) === z) { place[i] = other; break; }
+    }
+  }
+  return place;
+}
+
 /** Vertices are shared within a face of the part and apart between faces: smooth faces, sharp edges. */
 function shadedGeometry(mesh: Mesh): BufferGeometry {
   const { positions, triangles, face } = mesh;
-  const index = new Map<string, number>();
+  const place = weld(positions), count = positions.length / 3;
+  const index = new Map<number, number>();
   const corner = new Uint32Array(triangles.length);
   const xyz: number[] = [];
   for (let k = 0; k < triangles.length; k++) {
-    const v = triangles[k], f = face[Math.floor(k / 3)] ?? 0;
-    const key = `${positions[3 * v].toFixed(4)},${positions[3 * v + 1].toFixed(4)},${positions[3 * v + 2].toFixed(4)},${f}`;
+    const v = place[triangles[k]];
+    const key = (face[Math.floor(k / 3)] + 1) * count + v;
     let known = index.get(key);
     if (known === undefined) {
       known = xyz.length / 3;
@@ -343,21 +369,20 @@ function shadedGeometry(mesh: Mesh): BufferGeometry {
 /** Edges between two faces of the part, and free edges. */
 function edgeGeometry(mesh: Mesh): BufferGeometry {
   const { positions: p, triangles: t, face } = mesh;
-  const seen = new Map<string, { face: number; a: number; b: number; inner: boolean }>();
-  const name = (v: number) => `${p[3 * v].toFixed(3)},${p[3 * v + 1].toFixed(3)},${p[3 * v + 2].toFixed(3)}`;
-  for (let k = 0; k < t.length; k += 3) {
-    for (let e = 0; e < 3; e++) {
-      const [a, b] = [t[k + e], t[k + ((e + 1) % 3)]];
-      const [na, nb] = [name(a), name(b)];
-      const key = na < nb ? `${na}|${nb}` : `${nb}|${na}`;
-      const known = seen.get(key);
-      if (!known) seen.set(key, { face: face[k / 3], a, b, inner: false });
-      else if (known.face === face[k / 3]) known.inner = true;
-    }
+  const place = weld(p), count = p.length / 3;
+  const first = new Map<number, number>(); // edge -> face met first, -2 once a second triangle of that face was met
+  for (let k = 0; k < t.length; k++) {
+    const [a, b] = [place[t[k]], place[t[k % 3 === 2 ? k - 2 : k + 1]]];
+    const key = a < b ? a * count + b : b * count + a;
+    const owner = face[Math.floor(k / 3)];
+    const known = first.get(key);
+    if (known === undefined) first.set(key, owner);
+    else if (known === owner) first.set(key, -2);
   }
   const xyz: number[] = [];
-  for (const { a, b, inner } of seen.values()) {
-    if (inner) continue;
+  for (const [key, owner] of first) {
+    if (owner === -2) continue;
+    const a = Math.floor(key / count), b = key % count;
     xyz.push(p[3 * a], p[3 * a + 1], p[3 * a + 2], p[3 * b], p[3 * b + 1], p[3 * b + 2]);
   }
   const geometry = new BufferGeometry();

@@ -11,7 +11,14 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.report.facts import Document, column_of, rule_title, short_text, stations_of_finding
+from seamcheck.report.facts import (
+    Document,
+    column_of,
+    number_text,
+    rule_title,
+    short_text,
+    stations_of_finding,
+)
 
 UNKNOWN, WITHIN, NEAR, BROKEN, WAIVED, LOOK, NOTED = range(7)
 """State of a station: not measured, within, close to a bound, must-fix, waived, attention, note."""
@@ -169,3 +176,54 @@ def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
         return np.full(count, UNKNOWN)
     stack = np.array(states)
     return stack[np.array(GRAVITY)[stack].argmax(axis=0), np.arange(count)]
+
+
+@dataclass(frozen=True, slots=True)
+class Tight:
+    """Where a rule without a finding comes closest to its limit: share of the bound left, value, place."""
+
+    share: float
+    title: str
+    value: str
+    words: str
+    joint: str
+    contour: str
+    station: int
+    s: float
+
+
+def tightest(document: Document, most: int = 4) -> list[Tight]:
+    """The rules that hold everywhere but come closest to breaking, the closest first."""
+    broken = {(f.get("joint"), f["rule"]) for f in document.get("findings") or ()}
+    result = []
+    for joint in document.get("joints") or ():
+        for band in bands(document, joint):
+            places = [
+                place
+                for edge in band.edges
+                for contour in joint["contours"]
+                if (joint["id"], band.rule) not in broken and (place := _closest(joint, contour, band, edge))
+            ]
+            if places:
+                result.append(min(places, key=lambda place: place.share))
+    return sorted(result, key=lambda place: place.share)[:most]
+
+
+def _closest(joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band, edge: Edge) -> Tight | None:
+    values = column_of(contour, edge.column)
+    low, high = edge.low.get(contour["id"]), edge.high.get(contour["id"])
+    if edge.column == "beam_clear" or edge.column.startswith("trap_open"):
+        return None
+    share = np.full(len(values), np.inf)
+    for bound, inside in ((low, 1.0), (high, -1.0)):
+        if bound is not None:
+            size = np.abs(bound) if low is None or high is None else (high - low) / 2
+            scale = np.where(size > 0, size, 1.0)
+            share = np.fmin(share, (values - bound) * inside / scale)
+    share[~np.isfinite(values)] = np.inf
+    if not np.isfinite(share).any():
+        return None
+    i = int(share.argmin())
+    s = float(contour["stations"]["s"][i])
+    text = number_text(float(values[i]), edge.judged)
+    return Tight(float(share[i]), band.title, text, band.words, joint["id"], contour["id"], i, s)

@@ -156,7 +156,7 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
     const land = get("clamp_land");
     if (land !== null) {
       const side = landSide(solid.get(1), half, land);
-      if (side) dimension.across(X(side * half), X(side * (half + land)), rowLand, coverTop, "clamp_land", "land");
+      if (side) dimension.across(X(side * half), X(side * (half + land)), rowLand, coverTop, "clamp_land", "land", side);
       else dimension.note(width - margin.right + 16, rowLand, "clamp_land", "clamp land", "start", null);
     }
   }
@@ -273,7 +273,7 @@ class Dimensions {
     const why = value === null ? this.words.reason(this.joint.id, this.contour.id, column, this.s) : "";
     const limit = why || this.limit(column);
     const lines: [string, string][] = [["dim-title", title], ["dim-value", mark + text]];
-    const room = Math.floor(((anchor === "end" ? x : this.width - x) - 4) / 5.6);
+    const room = Math.floor(((anchor === "end" ? x : this.width - x) - 2) / 5.1);
     if (limit) lines.push(["dim-limit", limit.length > room ? `${limit.slice(0, room - 1)}…` : limit]);
     lines.forEach(([cls, content], i) => {
       const line = svg("text", { class: cls, x: px(x), y: px(y + i * 13), "text-anchor": anchor }, content);
@@ -299,19 +299,21 @@ class Dimensions {
     );
   }
 
-  across(x0: number, x1: number, row: number, foot: number, column: string, title: string): void {
+  /** `from`: 0 puts the label over the middle, else it begins where the dimension begins and runs that way. */
+  across(x0: number, x1: number, row: number, foot: number, column: string, title: string, from: 1 | -1 | 0 = 0): void {
     const [a, b] = [Math.min(x0, x1), Math.max(x0, x1)];
     for (const x of [a, b]) this.root.append(svg("path", { class: "extension", d: `M${px(x)} ${px(foot)}V${px(row - 4)}` }));
     this.line(a, row, b, row);
     const value = this.value(column), finding = this.state(column);
     const limit = this.limit(column);
     const group = svg("g", { class: `dim-label ${finding ? (finding.waived ? "waived" : finding.severity) : ""}`, "data-column": column });
-    const narrow = b - a < 150;
     const y = row - 6;
+    const x = from === 0 ? (a + b) / 2 : from > 0 ? a + 4 : b - 4;
+    const anchor = from === 0 ? "middle" : from > 0 ? "start" : "end";
     const mark = finding ? `${MARK[finding.severity]} ` : "";
-    group.append(svg("text", { class: "dim-value", x: px((a + b) / 2), y: px(y), "text-anchor": "middle" },
+    group.append(svg("text", { class: "dim-value", x: px(x), y: px(y), "text-anchor": anchor },
       svg("tspan", { class: "dim-title" }, `${title}  `), svg("tspan", { class: "dim-value" }, mark + this.words.value(value, column))));
-    if (limit) group.append(svg("text", { class: "dim-limit", x: px((a + b) / 2), y: px(narrow ? y - 13 : y - 13), "text-anchor": "middle" }, limit));
+    if (limit) group.append(svg("text", { class: "dim-limit", x: px(x), y: px(y - 13), "text-anchor": anchor }, limit));
     this.root.append(group);
   }
 

@@ -50,6 +50,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
         findings=facts.numbered_findings(document),
         names=facts.part_names(document),
         joints=facts.joints(document),
+        tightest=bands.tightest(document),
         limit_rows=_limit_rows(document),
         glossary=GLOSSARY,
         material=material_chapter(document),
