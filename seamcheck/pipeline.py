@@ -77,6 +77,7 @@ def review_model(
     """The review document of one model; loads the CAD kernel into this process, so a child should run it."""
     from seamcheck.assembly import read_assembly
     from seamcheck.contour import trace_contour
+    from seamcheck.interface import survey_interface
     from seamcheck.joint import find_joints
     from seamcheck.limits.findings import JointResult
     from seamcheck.limits.judge import judge
@@ -96,6 +97,7 @@ def review_model(
             contour = trace_contour(joint, settings)
             progress("measuring")
             survey = survey_joint(joint, contour, settings)
+            survey = survey_interface(joint, contour, survey, settings)
             surveyed.append((joint, contour, survey))
             survey, extra = add_to(survey, settings.material, joint.id, settings.collapse, joint.rib_on)
             found = (
@@ -114,13 +116,19 @@ def review_model(
         return not_reviewed_document(files, reason, settings, notes)
     progress("judging")
     judgement = judge(results, settings, {part.id: part.name for part in assembly.parts})
-    view = None
-    if with_view:
-        from seamcheck.report.take_view import take_view
+    view, notes = _view(surveyed, progress) if with_view else (None, ())
+    return make_document(assembly, results, judgement, settings, notes, view)
 
-        progress("drawing")
-        view = take_view(surveyed)
-    return make_document(assembly, results, judgement, settings, view=view)
+
+def _view(surveyed: Sequence[Any], progress: Progress) -> tuple[dict[str, Any] | None, tuple[str, ...]]:
+    """Sections and meshes for pictures; where that fails the review stands without them, with a note."""
+    from seamcheck.report.take_view import take_view
+
+    progress("drawing")
+    try:
+        return take_view(surveyed), ()
+    except Exception as why:
+        return None, (f"Sections and 3-D pictures could not be made ({type(why).__name__}: {why}).",)
 
 
 def _review_in_child(

@@ -1,6 +1,6 @@
 """Files that a review can be written to: one line for each, used by every command that has a review.
 
-To add one, write a function that takes a Review and returns text or bytes, and add its line here.
+To add one, write a function that takes the document and returns text or bytes, and add its line here.
 """
 
 from __future__ import annotations
@@ -10,14 +10,14 @@ import sys
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import click
 
-from seamcheck.cli.shared import check_can_write, option, write_file
+from seamcheck.cli.shared import check_can_write, make_folder, option, write_file
+from seamcheck.errors import SeamcheckError, UsageError
 
-if TYPE_CHECKING:
-    from seamcheck.report.review import Review
+_REPORT = "seamcheck.report"
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,20 +27,40 @@ class Output:
     Attributes
     ----------
     name : of the option, without dashes
-    function : 'module:function', imported only when asked for; takes a Review, returns text or bytes
+    function : 'module:function', imported only when asked for; takes the document; returns text, bytes, or
+        for a folder file name -> bytes
     what : for the help
     needs_view : whether the document must carry section outlines and display meshes
+    needs_seam : whether there is nothing to write where the model was not reviewed
+    is_folder : whether several files go into a folder
     """
 
     name: str
     function: str
     what: str
     needs_view: bool = False
+    needs_seam: bool = False
+    is_folder: bool = False
 
 
 OUTPUTS: tuple[Output, ...] = (
-    Output("json", "seamcheck.report.write:as_json", "the review document, for CI, stores and other reports"),
-)
+    Output("json", f"{_REPORT}.plain:to_json", "the review document, for CI, stores and other reports"),
+    Output("html", f"{_REPORT}.html.page:render_html", "a page to read and send", needs_view=True),
+    Output("pdf", f"{_REPORT}.pdf:render_pdf", "the page as printed; needs a browser here", needs_view=True),
+    Output("csv", f"{_REPORT}.csv:render_csv", "the table of all stations", needs_seam=True),
+    Output(
+        "dxf", f"{_REPORT}.dxf:render_dxf", "seam, land and findings as a drawing seen along the light",
+        needs_view=True, needs_seam=True,
+    ),
+    Output(
+        "glb", f"{_REPORT}.glb:render_glb", "model, seam and findings for 3-D viewers",
+        needs_view=True, needs_seam=True,
+    ),
+    Output(
+        "pictures", f"{_REPORT}.pictures:render_pictures", "a PNG picture of each finding",
+        needs_view=True, needs_seam=True, is_folder=True,
+    ),
+)  # fmt: skip
 
 
 def output_options(command: Callable[..., Any]) -> Callable[..., Any]:
@@ -49,8 +69,8 @@ def output_options(command: Callable[..., Any]) -> Callable[..., Any]:
         command = option(
             f"--{output.name}",
             f"output_{output.name.replace('-', '_')}",
-            metavar="FILE",
-            type=click.Path(path_type=Path, allow_dash=True),
+            metavar="FOLDER" if output.is_folder else "FILE",
+            type=click.Path(path_type=Path, allow_dash=not output.is_folder),
             section="Write to files ('-' is standard output)",
             help=f"Write {output.what}.",
         )(command)
@@ -68,8 +88,10 @@ class Writers:
         ]
         if sum(str(path) == "-" for _, path in self.wanted) > 1:
             raise click.UsageError("Only one output can go to standard output ('-').")
-        for _, path in self.wanted:
-            if str(path) != "-":
+        for output, path in self.wanted:
+            if output.is_folder:
+                make_folder(path)
+            elif str(path) != "-":
                 check_can_write(path)
 
     @property
@@ -80,17 +102,35 @@ class Writers:
     def takes_stdout(self) -> bool:
         return any(str(path) == "-" for _, path in self.wanted)
 
-    def write(self, review: Review) -> list[Path]:
-        """Write all of them; returns the files written."""
-        written = []
+    def write(self, document: Mapping[str, Any], debug: bool = False) -> list[str]:
+        """Write all of them, also if one fails; returns what to tell, raises what failed at the end."""
+        told: list[str] = []
+        failed: list[str] = []
         for output, path in self.wanted:
-            module, _, name = output.function.partition(":")
-            make: Callable[[Review], str | bytes] = getattr(importlib.import_module(module), name)
-            content = make(review)
-            if str(path) == "-":
-                sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
-                sys.stdout.buffer.flush()
-            else:
-                write_file(path, content)
-                written.append(path)
-        return written
+            if output.needs_seam and not document["joints"]:
+                told.append(f"Not written: {path}, as the model was not reviewed.")
+                continue
+            try:
+                told += _write(output, path, document)
+            except SeamcheckError as error:
+                failed.append(str(error))
+            except Exception as error:
+                if debug:
+                    raise
+                failed.append(f"{path} could not be made: {type(error).__name__}: {error}.")
+        if failed:
+            raise UsageError(" ".join(failed))
+        return told
+
+
+def _write(output: Output, path: Path, document: Mapping[str, Any]) -> list[str]:
+    module, _, name = output.function.partition(":")
+    content = getattr(importlib.import_module(module), name)(document)
+    if str(path) == "-":
+        sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
+        sys.stdout.buffer.flush()
+        return []
+    files = {path / file: data for file, data in content.items()} if output.is_folder else {path: content}
+    for file, data in files.items():
+        write_file(file, data)
+    return [f"Written: {file}" for file in files]

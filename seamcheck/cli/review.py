@@ -122,9 +122,9 @@ def command(
         from seamcheck.report import text
 
         show(text.one_line(result.document) if quiet else text.whole(result.document))
-    for path in writers.write(result):
-        if not quiet and not writers.takes_stdout:
-            click.echo(f"Written: {path}")
+    for line in writers.write(result.document, debug):
+        if not quiet:
+            click.echo(line, err=writers.takes_stdout)
     raise SystemExit(1 if strict and result.verdict == "attention" else result.exit_code)
 
 

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import click
 
-from seamcheck.cli.shared import one_sentence, write_file
+from seamcheck.cli.shared import make_folder, one_sentence, write_file
 
 
 @click.command(name="samples", short_help="Write the sample models into a folder.")
@@ -38,10 +38,7 @@ def command(folder: Path, force: bool) -> None:
         raise UsageError(
             f"{folder / taken[0]}{more} would be overwritten. Name another folder, or use --force."
         )
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-    except OSError as why:
-        raise UsageError(f"{folder} can't be made: {why.strerror or why}.") from None
+    make_folder(folder)
     for file in sorted(found, key=lambda f: f.name):
         write_file(folder / file.name, file.read_bytes())
     click.echo(f"{len(found)} sample models written into {folder}.")

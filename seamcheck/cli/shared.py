@@ -75,12 +75,16 @@ def show(parts: Iterable[RenderableType]) -> None:
     console = make_console()
     if console.is_terminal:
         for part in parts:
-            console.print(part)
+            console.print(part, soft_wrap=_is_one_line(part))
         return
     with console.capture() as captured:
         for part in parts:
-            console.print(part)
+            console.print(part, soft_wrap=_is_one_line(part))
     click.echo("\n".join(line.rstrip() for line in captured.get().splitlines()))
+
+
+def _is_one_line(part: RenderableType) -> bool:
+    return bool(getattr(part, "no_wrap", False))
 
 
 def read_day(ctx: click.Context, param: click.Parameter, value: str | None) -> Any:
@@ -117,6 +121,16 @@ def check_can_write(path: Path) -> None:
         raise UsageError(f"{path} can't be written: there is no folder {folder}.")
     if not os.access(folder, os.W_OK) or (path.exists() and not os.access(path, os.W_OK)):
         raise UsageError(f"{path} can't be written: no permission.")
+
+
+def make_folder(path: Path) -> None:
+    """Make a folder if it is not there; UsageError if that can't be."""
+    from seamcheck.errors import UsageError
+
+    try:
+        path.mkdir(parents=True, exist_ok=True)
+    except OSError as why:
+        raise UsageError(f"{path} can't be made: {why.strerror or why}.") from None
 
 
 def write_file(path: Path, content: str | bytes) -> None:

@@ -95,11 +95,11 @@ class _Bench:
             for view in self.seam.paths:
                 for check in rule.checks:
                     drafts += self._broken(rule, check, view)
-        drafts = _without_replaced(drafts)
         for rule in rules:
             for check in rule.checks:
                 if QUANTITIES[check.column].per == "interface":
                     drafts += self._interface_value(rule, check)
+        drafts = _without_replaced(drafts)
         if "sink-travel" in on:
             drafts += self._interface_travel(drafts)
         if "cover-hole" in on:
@@ -131,6 +131,8 @@ class _Bench:
             slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
             with np.errstate(invalid="ignore"):
                 broken = margin < -slack
+            if rule.needs_cover:
+                broken &= ~view.uncovered
             for stretch in view.stretches(broken):
                 worst = _worst(margin, stretch, view.path)
                 numbers = (float(values[worst]), float(limit[worst]), float(margin[worst]))
@@ -317,6 +319,7 @@ class _Bench:
                 self._finding(rule, says, fill(bound.remedy, words)),
                 column=check.column, value=float(value), limit=limit, margin=float(value) - limit,
                 at=None if at is None else _point(np.asarray(at, dtype=float)),
+                faces=tuple((f["part"], f["face"]) for f in place.get("faces", ())),
             )  # fmt: skip
             known.append(finding)
             yield _Draft(finding, "interface", None if at is None else np.asarray(at, dtype=float))
@@ -335,7 +338,6 @@ class _Bench:
         """One value of the whole interface against its bounds."""
         entry = self.joint.survey.interface.get(check.column, {})
         value, at = entry.get("value"), entry.get("at")
-        graver = RULES.get(REPLACED_BY.get(rule.key, ""))
         for side, bound in (("low", check.lower), ("high", check.upper)):
             if bound is None or value is None:
                 continue
@@ -343,10 +345,6 @@ class _Bench:
             margin = value - limit if side == "low" else limit - value
             if not margin < -SLACK.get(QUANTITIES[check.column].unit, 0.001):
                 continue
-            if graver is not None and self.settings.severity(graver.key) != OFF and side == "low":
-                other = graver.checks[0].lower
-                if other and value < float(evaluate(other.formula, self.seam.constants(graver))):
-                    continue
             words = {
                 "value": value_text(value, check.column),
                 "limit": value_text(limit, check.column),
@@ -358,6 +356,7 @@ class _Bench:
                 self._finding(rule, fill(bound.says, words), fill(bound.remedy, words)),
                 column=check.column, value=float(value), limit=limit, margin=float(margin),
                 at=None if at is None else _point(np.asarray(at, dtype=float)),
+                faces=tuple((f["part"], f["face"]) for f in entry.get("faces", ())),
             )  # fmt: skip
             yield _Draft(
                 finding, f"{check.column}.{side}", None if at is None else np.asarray(at, dtype=float)
@@ -456,7 +455,9 @@ def _without_replaced(drafts: Sequence[_Draft]) -> list[_Draft]:
 
 
 def _overlap(one: _Draft, other: _Draft) -> bool:
-    if one.stations is None or other.stations is None or one.finding.contour != other.finding.contour:
+    if one.stations is None or other.stations is None:
+        return one.stations is other.stations  # both about the whole interface
+    if one.finding.contour != other.finding.contour:
         return False
     return bool(np.isin(one.stations, other.stations).any())
 

@@ -113,6 +113,7 @@ class Rule:
     quantity : of findings where there are no checks
     says, remedy : of findings where there are no checks
     for_flat_overlap : whether it is judged as well where no rib stands between the parts
+    needs_cover : not judged where no plastic of the cover lies over the rib; cover-hole reports that once
     optional : judged only where the survey has its quantity; the settings of the material bring those in
     """
 
@@ -130,6 +131,7 @@ class Rule:
     says: str = ""
     remedy: str = ""
     for_flat_overlap: bool = False
+    needs_cover: bool = False
     optional: bool = False
 
     @property

@@ -660,4 +660,6 @@ SEAM = (
     ),
 )
 
-RULES: dict[str, Rule] = {rule.key: rule for rule in (*SEAM, *RIB, *TRAPS, *COVER, *CONTACT, *MATERIAL_RULES)}
+_UNDER_THE_COVER = tuple(replace(rule, needs_cover=True) for rule in (*TRAPS, *COVER, *CONTACT))
+
+RULES: dict[str, Rule] = {rule.key: rule for rule in (*SEAM, *RIB, *_UNDER_THE_COVER, *MATERIAL_RULES)}

@@ -9,18 +9,24 @@ from collections.abc import Sequence
 from typing import Any
 
 import numpy as np
+import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
-from seamcheck.report.view import Mesh, SectionSet, pack_view
-from seamcheck.survey.band import near_facets
-from seamcheck.survey.slices import Soup, cut
+from seamcheck.joint.light import flat_boxes
+from seamcheck.report.view import FIRST_OTHER, Mesh, SectionSet, pack_view
+from seamcheck.survey.band import near_facets, path_line
+from seamcheck.survey.slices import OTHER, Soup, cut
 from seamcheck.survey.table import PathSurvey, Survey
 
 MOST_SECTIONS = 3000
 """For each path; longer ones get every second, third ... station."""
 
-_REACH = 10.0  # mm beside the mid-line, or six rib widths where that is more
+SHOWN = 9.0
+"""mm beside the mid-line that are shown, or five rib widths where that is more."""
+
+_MORE = 1.2  # so much further facets are taken than shown
+_OTHER_DEFLECTION = 0.05  # mm, of bodies that are neither cover nor base
 _JOIN = 1e-4  # mm: corners nearer than this are one in a mesh
 
 
@@ -33,25 +39,100 @@ def take_view(surveyed: Sequence[tuple[Joint, Contour, Survey]]) -> dict[str, An
     """
     sections = []
     for joint, contour, survey in surveyed:
-        reach = max(_REACH, 6.0 * contour.rib_width)
-        soup = near_facets(joint, contour, reach)
-        sections += [_sections(joint, path, soup, reach) for path in survey.paths if len(path.s)]
+        shown = max(SHOWN, 5.0 * contour.rib_width)
+        soup = _soup(joint, contour, _MORE * shown)
+        sections += [_sections(joint, path, soup, shown) for path in survey.paths if len(path.s)]
     return pack_view(sections, _meshes([joint for joint, _, _ in surveyed]))
 
 
-def _sections(joint: Joint, path: PathSurvey, soup: Soup, reach: float) -> SectionSet:
+def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
+    """Facets of all bodies near the seam; bodies beside cover and base have owners of their own."""
+    measured = near_facets(joint, contour, reach)
+    mine = measured.owner != OTHER
+    corners, owners, faces = [measured.corners[mine]], [measured.owner[mine]], [measured.face[mine]]
+    zone = shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths]).buffer(reach)
+    shapely.prepare(zone)
+    others = [body for part, body in joint.bodies.items() if part not in (joint.rib_part, joint.counter_part)]
+    for owner, body in enumerate(others, FIRST_OTHER):
+        low, high = flat_boxes(body.boxes, joint.frame)
+        sound = np.flatnonzero(np.isfinite(low).all(axis=1) & np.isfinite(high).all(axis=1))
+        boxes = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
+        near = sound[shapely.intersects(zone, boxes)]
+        if len(near):
+            facets = body.facets(near, _OTHER_DEFLECTION)
+            corners.append(joint.frame.local(facets.corners))
+            owners.append(np.full(len(facets.face), min(owner, 255)))
+            faces.append(facets.face)
+    return Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
+
+
+def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> SectionSet:
     """Outlines of all bodies in the section planes of one path: u outward, v against the light, P at 0."""
     step = -(-len(path.s) // MOST_SECTIONS)
     stations = np.arange(0, len(path.s), step)
     points = joint.frame.local(path.points[stations])
     u = joint.frame.local_vectors(path.u[stations])[:, :2]
-    lines = cut(soup, points[:, :2], u / np.linalg.norm(u, axis=1, keepdims=True), reach)
+    lines = cut(soup, points[:, :2], u / np.linalg.norm(u, axis=1, keepdims=True), shown)
     height = points[lines.station, 2]
     segments = np.column_stack(
         [lines.u0, joint.up * (lines.w0 - height), lines.u1, joint.up * (lines.w1 - height)]
     )
-    offsets = np.searchsorted(lines.station, np.arange(len(stations) + 1))
-    return SectionSet(joint.id, path.id, stations, offsets, segments, lines.owner, lines.face)
+    station, segments, owner, face = closed_outlines(lines.station, segments, lines.owner, lines.face, shown)
+    offsets = np.searchsorted(station, np.arange(len(stations) + 1))
+    return SectionSet(joint.id, path.id, stations, offsets, segments, owner, face)
+
+
+def closed_outlines(
+    station: np.ndarray, segments: np.ndarray, owner: np.ndarray, face: np.ndarray, shown: float
+) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Segments cut off at u = -shown and u = shown, with the outlines closed along these two lines.
+
+    Parameters
+    ----------
+    station, owner, face : (k,) int; segments : (k, 4) u0 v0 u1 v1 with u0 <= u1, in mm
+
+    Returns
+    -------
+    The same four, in the order of stations; closing segments have the face -1
+    """
+    parts = []
+    kept = segments.copy()
+    for side in (-shown, shown):
+        u0, v0, u1, v1 = segments.T
+        crosses = (u0 < side) & (u1 >= side)
+        share = (side - u0[crosses]) / (u1 - u0)[crosses]
+        at = v0[crosses] + share * (v1 - v0)[crosses]
+        ends = (2, 3) if side > 0 else (0, 1)
+        kept[crosses, ends[0]], kept[crosses, ends[1]] = side, at
+        parts.append(_closing(station[crosses], owner[crosses], at, side))
+    inside = (segments[:, 2] >= -shown) & (segments[:, 0] < shown)
+    closing = np.concatenate(parts)
+    station = np.concatenate([station[inside], closing[:, 0].astype(int)])
+    owner = np.concatenate([owner[inside], closing[:, 1].astype(int)])
+    face = np.concatenate([face[inside], np.full(len(closing), -1)])
+    lines = np.concatenate([kept[inside], closing[:, 2:]])
+    order = np.argsort(station, kind="stable")
+    return station[order], lines[order], owner[order], face[order]
+
+
+def _closing(station: np.ndarray, owner: np.ndarray, at: np.ndarray, side: float) -> np.ndarray:
+    """(m, 6) station, owner, u0, v0, u1, v1: where the border of what is shown runs through material.
+
+    Along the border material begins and ends by turns: crossings are paired in the order of their height.
+    """
+    order = np.lexsort((at, owner, station))
+    station, owner, at = station[order], owner[order], at[order]
+    new = (
+        np.append(True, (station[1:] != station[:-1]) | (owner[1:] != owner[:-1]))
+        if len(at)
+        else np.zeros(0, bool)
+    )
+    group = np.cumsum(new) - 1
+    within = np.arange(len(at)) - np.flatnonzero(new)[group] if len(at) else np.zeros(0, int)
+    size = np.bincount(group)[group] if len(at) else np.zeros(0, int)
+    first = np.flatnonzero((within % 2 == 0) & (size % 2 == 0))
+    u = np.full(len(first), side)
+    return np.column_stack([station[first], owner[first], u, at[first], u, at[first + 1]])
 
 
 def _meshes(joints: Sequence[Joint]) -> list[Mesh]:
@@ -62,9 +143,9 @@ def _meshes(joints: Sequence[Joint]) -> list[Mesh]:
     bodies = {part: body for joint in joints for part, body in joint.bodies.items()}
     meshes = []
     for part, body in bodies.items():
-        if not np.isfinite(body.box).all():
+        size = float(np.linalg.norm(body.box[3:] - body.box[:3]))
+        if not 1e-3 < size < 1e6:  # an empty body, or one without end
             continue
-        size = float(np.linalg.norm(body.box[1] - body.box[0]))
         fine = part in roles
         facets = display_facets(body, size / (2000 if fine else 300), 0.3 if fine else 0.7)
         corners = np.round(facets.corners.reshape(-1, 3) / _JOIN).astype(np.int64)

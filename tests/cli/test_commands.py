@@ -325,7 +325,72 @@ def test_a_file_is_whole_or_not_there(reviewed, model, tmp_path, monkeypatch):
     assert sorted(p.name for p in tmp_path.iterdir()) == ["f.json", "station.step"]
 
 
+def test_outputs_are_written_and_told(reviewed, model, tmp_path):
+    reviewed(circle(("rib_width", 30, 34, 0.487)))
+    result = run("review", str(model), "--csv", str(tmp_path / "t.csv"), "--html", str(tmp_path / "p.html"))
+    assert f"Written: {tmp_path / 't.csv'}" in result.output
+    assert "rib_width" in (tmp_path / "t.csv").read_text("utf-8")
+    assert "<html" in (tmp_path / "p.html").read_text("utf-8")
+
+
+def test_one_output_that_fails_does_not_take_the_others_with_it(reviewed, model, tmp_path, monkeypatch):
+    reviewed()
+    monkeypatch.setattr("seamcheck.report.csv.render_csv", lambda document: 1 / 0)
+    result = run("review", str(model), "--csv", str(tmp_path / "t.csv"), "--json", str(tmp_path / "f.json"))
+    assert result.exit_code == 2
+    assert "t.csv could not be made: ZeroDivisionError" in result.stderr
+    assert (tmp_path / "f.json").exists()
+
+
+def test_tables_of_what_was_not_reviewed_are_not_written(reviewed, model, tmp_path):
+    reviewed(refusal=NotReviewed("no-seam", "No seam."))
+    result = run("review", str(model), "--csv", str(tmp_path / "t.csv"), "--json", str(tmp_path / "f.json"))
+    assert result.exit_code == 2
+    assert "Not written" in result.output
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["f.json", "station.step"]
+
+
+def test_only_one_output_goes_to_standard_output(model):
+    result = run("review", str(model), "--csv", "-", "--json", "-")
+    assert result.exit_code == 2
+    assert "Only one output" in result.stderr
+
+
+# Report
+
+
+def test_a_report_shows_the_same_as_the_review(reviewed, model, tmp_path):
+    reviewed(circle(("rib_width", 30, 34, 0.487)))
+    target = tmp_path / "f.json"
+    first = run("review", str(model), "--json", str(target))
+    again = run("report", str(target), "--html", str(tmp_path / "p.html"))
+    assert again.exit_code == first.exit_code == 1
+    assert again.output.splitlines()[:-1] == first.output.splitlines()[:-1]  # the last line names the files
+    assert run("report", "-", "-q", input=target.read_text("utf-8")).output.startswith("FAIL  station.step")
+
+
+@pytest.mark.parametrize(
+    "content", [b"{", b"[1]", b"\xff\xfe", b'{"document": "seamcheck-review", "schema_version": 9}']
+)
+def test_what_is_no_review_document_is_refused_in_one_sentence(tmp_path, content):
+    file = tmp_path / "f.json"
+    file.write_bytes(content)
+    result = run("report", str(file))
+    assert result.exit_code == 2
+    assert len(result.stderr.strip().splitlines()) == 1
+
+
 # Explain, settings, samples
+
+
+def test_samples_are_written_and_not_overwritten(tmp_path):
+    folder = tmp_path / "models"
+    assert run("samples", str(folder)).exit_code == 0
+    assert (folder / "sound.step").read_bytes().startswith(b"ISO-10303-21;")
+    again = run("samples", str(folder))
+    assert again.exit_code == 2
+    assert "--force" in again.stderr
+    assert run("samples", str(folder), "--force").exit_code == 0
 
 
 @pytest.mark.parametrize("word", [*RULES, *QUANTITIES, "collapse", "no-shoulder", "single-part"])

@@ -215,6 +215,12 @@ def test_a_hole_in_the_cover_is_one_finding():
     assert "a hole" in hits[0].message
 
 
+def test_where_no_cover_is_nothing_else_about_the_cover_is_judged():
+    hole = [(c, 30, 33, "hole") for c in ("cover_thickness", "cover_thickness_min", "cover_thickness_max")]
+    there = [("clamp_land", 30, 33, 0.0), ("trap_room", 30, 33, 0.0), ("rib_width", 30, 33, 0.5)]
+    assert [f.rule for f in found(circle(*hole, *there))] == ["rib-width", "rib-evenness", "cover-hole"]
+
+
 def test_a_rib_that_faces_nothing_is_a_gap_without_a_value():
     hits = found(circle(*[(c, 30, 33, "no-opposite") for c in ("gap", "gap_min", "gap_max")]))
     assert [(f.rule, f.severity, f.value) for f in hits] == [("contact-gap", "must-fix", None)]

@@ -1,0 +1,47 @@
+"""``seamcheck report``: reports from a review document that was written before."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import Any
+
+import click
+
+from seamcheck.cli.outputs import Writers, output_options
+from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show
+
+
+@click.command(cls=SectionedCommand, name="report", short_help="Make reports from a review document.")
+@click.argument("document", type=click.Path(path_type=Path, allow_dash=True))
+@output_options
+@option("--quiet", "-q", is_flag=True, section="Show", help="Only the verdict, in one line.")
+@one_sentence
+def command(document: Path, quiet: bool, **options: Any) -> None:
+    """Show a review document again, and make other reports from it; nothing is measured anew.
+
+    \b
+    seamcheck report review.json
+    seamcheck report review.json --html review.html
+
+    Sections and 3-D pictures need a document written with --with-view.
+    """
+    from seamcheck.errors import UsageError
+    from seamcheck.report.review import Review
+
+    writers = Writers(options)
+    try:
+        text = sys.stdin.read() if str(document) == "-" else document.read_text("utf-8")
+    except OSError as why:
+        raise UsageError(f"{document} can't be read: {why.strerror or why}.") from None
+    except UnicodeDecodeError:
+        raise UsageError(f"{document} is not a review document: it is not text.") from None
+    review = Review.from_json(text)
+    if not writers.takes_stdout:
+        from seamcheck.report import text as terminal
+
+        show(terminal.one_line(review.document) if quiet else terminal.whole(review.document))
+    for line in writers.write(review.document):
+        if not quiet:
+            click.echo(line, err=writers.takes_stdout)
+    raise SystemExit(review.exit_code)
