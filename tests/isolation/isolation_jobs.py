@@ -55,3 +55,15 @@ def who(note=None):
 def who_and_sleep(note):
     who(note)
     time.sleep(60)
+
+
+def untravelled():
+    return lambda: None
+
+
+def leave():
+    os._exit(3)
+
+
+def double(number):
+    return 2 * number

@@ -1,0 +1,149 @@
+"""Functions that crash, hang, eat memory or chatter in a child: what the parent gets, and what is left."""
+
+from __future__ import annotations
+
+import os
+import pickle
+import signal
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import psutil
+import pytest
+
+from seamcheck.errors import NotReviewed, UsageError
+from seamcheck.isolation import WarmWorkers, run_isolated
+
+HERE = str(Path(__file__).parent)
+
+
+@pytest.fixture(scope="module", params=["fresh", "warm"])
+def run(request):
+    """Both ways to run a function in a child; they keep the same promises."""
+    if request.param == "fresh":
+        yield run_isolated
+        return
+    if not hasattr(os, "fork"):
+        pytest.skip("this system has no fork")
+    with WarmWorkers(1, preload=(), warm=True) as workers:
+        yield workers.run
+
+
+def not_reviewed(run, function, *args, **options) -> NotReviewed:
+    with pytest.raises(NotReviewed) as caught:
+        run(f"isolation_jobs:{function}", args, **options)
+    return caught.value
+
+
+def test_the_result_comes_back_and_chatter_does_not(run, capfd):
+    stages = []
+    assert run("isolation_jobs:add", (1, 2), progress=lambda *stage: stages.append(stage)) == 3
+    assert stages == [("reading",), ("measuring", 0.5)]
+    assert capfd.readouterr() == ("", "")
+
+
+def test_every_job_has_a_process_of_its_own(run):
+    assert len({run("isolation_jobs:who"), run("isolation_jobs:who"), os.getpid()}) == 3
+
+
+def test_a_segfault_says_what_the_child_was_doing(run):
+    error = not_reviewed(run, "crash")
+    assert error.code == "crashed"
+    assert "crashed while transferring" in error.message
+    assert "crash" in error.traceback  # faulthandler's: the Python line that crashed
+
+
+def test_the_time_limit_holds(run):
+    began = time.monotonic()
+    error = not_reviewed(run, "sleep", 30, time_limit_s=0.5)
+    assert time.monotonic() - began < 5
+    assert error.code == "timeout"
+    assert "0.5 s" in error.message
+    assert "finding" in error.message
+
+
+def test_the_memory_limit_holds(run):
+    error = not_reviewed(run, "hog", memory_limit_mb=200)
+    assert error.code == "out-of-memory"
+    assert "200 MB" in error.message
+
+
+def test_errors_of_our_own_come_as_they_are(run):
+    error = not_reviewed(run, "refuse")
+    assert (error.code, error.message) == ("empty", "Nothing in it.")
+    assert "refuse" in error.traceback
+    with pytest.raises(UsageError, match="wrong option"):
+        run("isolation_jobs:misuse")
+
+
+def test_a_surprise_becomes_crashed_with_its_name_and_traceback(run):
+    error = not_reviewed(run, "stumble")
+    assert error.code == "crashed"
+    assert "KeyError" in error.message
+    assert "a surprise" in error.message
+    assert "stumble" in error.traceback
+    again = pickle.loads(pickle.dumps(error))
+    assert (again.code, again.message, again.traceback) == (error.code, error.message, error.traceback)
+
+
+def test_what_does_not_exist_or_can_not_travel_is_an_error_not_a_hang(run):
+    assert not_reviewed(run, "nothing_of_this_name").code == "crashed"
+    assert not_reviewed(run, "untravelled").code == "crashed"
+
+
+def test_a_job_that_ends_its_process_is_a_crash(run):
+    assert "exit status 3" in not_reviewed(run, "leave").message
+
+
+def waits(condition, seconds=10.0):
+    until = time.monotonic() + seconds
+    while time.monotonic() < until:
+        if condition():
+            return True
+        time.sleep(0.02)
+    return False
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="elsewhere the child ends a little later")
+@pytest.mark.parametrize(
+    "way",
+    [
+        "run_isolated('isolation_jobs:who_and_sleep', (note,))",
+        "WarmWorkers(1, preload=(), warm=True).run('isolation_jobs:who_and_sleep', (note,))",
+    ],
+)
+@pytest.mark.parametrize("end", [signal.SIGKILL, signal.SIGINT, signal.SIGTERM])
+def test_a_parent_that_ends_leaves_no_child(tmp_path, way, end):
+    note = tmp_path / "pid"
+    script = f"import sys; sys.path.insert(0, {HERE!r})\nfrom seamcheck.isolation import *\n"
+    script += f"note = {str(note)!r}\n{way}"
+    parent = subprocess.Popen([sys.executable, "-c", script], stderr=subprocess.DEVNULL)
+    try:
+        assert waits(lambda: note.exists() and note.read_text())
+        family = psutil.Process(parent.pid).children(recursive=True)
+        assert int(note.read_text()) in [process.pid for process in family]
+        parent.send_signal(end)
+        parent.wait(timeout=10)
+        assert waits(lambda: not any(process.is_running() for process in family))
+    finally:
+        parent.kill()
+
+
+def test_the_parent_loads_no_kernel():
+    script = "import sys, seamcheck.isolation, seamcheck.assembly; sys.exit('OCP' in sys.modules)"
+    assert subprocess.run([sys.executable, "-c", script], check=False).returncode == 0
+
+
+def test_warm_workers_outlive_crashes_and_keep_the_order():
+    if not hasattr(os, "fork"):
+        pytest.skip("this system has no fork")
+    with WarmWorkers(2, preload=(), warm=True) as workers:
+        futures = [workers.submit("isolation_jobs:crash" if n % 3 == 0 else "isolation_jobs:double",
+                                  () if n % 3 == 0 else (n,)) for n in range(12)]  # fmt: skip
+        for n, future in enumerate(futures):
+            if n % 3 == 0:
+                assert future.exception().code == "crashed"
+            else:
+                assert future.result() == 2 * n
