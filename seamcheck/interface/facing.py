@@ -1,0 +1,244 @@
+"""Facets of two groups of bodies that face each other along the light, and the gaps between them.
+
+Everything is seen along the light; heights count against it. Between two plane facets the gap is linear
+over the polygon in which their outlines overlap, so its smallest value is attained at a corner of that
+polygon: a vertex of one facet over the other, or a crossing of two edges. No raster can step over a bump.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint import Joint
+from seamcheck.kernel import Body
+
+DEEPEST = 1.5  # mm that parts may overlap as drawn; what lies deeper is taken as another storey
+_DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
+_FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no height to speak of
+_SLIVER = 1e-9  # mm²
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class View:
+    """Heights along the light: rows of ``axes`` are x, y and up (against the light).
+
+    origin (3,) mm; axes (3, 3)
+    """
+
+    origin: np.ndarray
+    axes: np.ndarray
+
+    @staticmethod
+    def of(joint: Joint) -> View:
+        axes = joint.frame.axes.copy()
+        if joint.up < 0:  # keep it right-handed: turn about x
+            axes[1:] *= -1.0
+        return View(joint.frame.origin, axes)
+
+    def local(self, points: np.ndarray) -> np.ndarray:
+        return (np.asarray(points) - self.origin) @ self.axes.T
+
+    def world(self, points: np.ndarray) -> np.ndarray:
+        return np.asarray(points) @ self.axes + self.origin
+
+    @property
+    def up(self) -> np.ndarray:
+        return self.axes[2]
+
+    def boxes(self, boxes: np.ndarray) -> np.ndarray:
+        """(n, 6) boxes of the assembly's axes to (n, 6) boxes in the view that hold them."""
+        centre = self.local((boxes[:, :3] + boxes[:, 3:]) / 2)
+        half = ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(self.axes).T
+        return np.hstack([centre - half, centre + half])
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class FaceList:
+    """Faces of several bodies: part (n,) index into ``ids``, face (n,), box (n, 6) in the view."""
+
+    ids: tuple[str, ...]
+    bodies: tuple[Body, ...]
+    part: np.ndarray
+    face: np.ndarray
+    box: np.ndarray
+
+    @staticmethod
+    def of(bodies: dict[str, Body], view: View, sense: float, zone: np.ndarray) -> FaceList:
+        """Faces that can look along ``sense`` times up and whose boxes reach into a zone (6,) of the view."""
+        parts, faces, boxes = [], [], []
+        for i, body in enumerate(bodies.values()):
+            if not np.isfinite(body.box).all() or not _meets(view.boxes(body.box[None]), zone)[0]:
+                continue
+            box = view.boxes(body.boxes)
+            with np.errstate(invalid="ignore"):
+                keep = np.isfinite(box).all(axis=1) & _meets(box, zone)
+                tilt = sense * (body.planes[:, :3] @ view.up)
+                keep &= ~(tilt < _FLATTEST)  # NaN: not a plane, so it may look anywhere
+            found = np.flatnonzero(keep)
+            parts.append(np.full(len(found), i))
+            faces.append(found)
+            boxes.append(box[found])
+        if not parts:
+            return FaceList(tuple(bodies), tuple(bodies.values()), *_nothing())
+        return FaceList(
+            tuple(bodies),
+            tuple(bodies.values()),
+            np.concatenate(parts),
+            np.concatenate(faces),
+            np.concatenate(boxes),
+        )
+
+    def take(self, index: np.ndarray) -> FaceList:
+        return FaceList(self.ids, self.bodies, self.part[index], self.face[index], self.box[index])
+
+    def facets(self, view: View, sense: float) -> Sheet:
+        """Facets that look along ``sense`` times up."""
+        corners, parts, faces = [np.empty((0, 3, 3))], [np.empty(0, int)], [np.empty(0, int)]
+        for i, body in enumerate(self.bodies):
+            mine = np.flatnonzero(self.part == i)
+            if len(mine):
+                found = body.facets(self.face[mine], _DEFLECTION, _ANGLE)
+                corners.append(view.local(found.corners))
+                parts.append(np.full(len(found.face), i))
+                faces.append(found.face)
+        all_corners = np.concatenate(corners)
+        normal = np.cross(all_corners[:, 1] - all_corners[:, 0], all_corners[:, 2] - all_corners[:, 0])
+        length = np.linalg.norm(normal, axis=1)
+        with np.errstate(invalid="ignore", divide="ignore"):
+            keep = (length > 1e-12) & (sense * normal[:, 2] > _FLATTEST * length)
+        return Sheet(
+            all_corners[keep],
+            normal[keep] / length[keep, None],
+            np.concatenate(parts)[keep],
+            np.concatenate(faces)[keep],
+        )
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Sheet:
+    """Facets in the view: corners (m, 3, 3), normal (m, 3), part (m,) index, face (m,)."""
+
+    corners: np.ndarray
+    normal: np.ndarray
+    part: np.ndarray
+    face: np.ndarray
+
+    def height(self, facet: np.ndarray, xy: np.ndarray) -> np.ndarray:
+        """(k,) height of the planes of facets (k,) over places (k, 2)."""
+        a, n = self.corners[facet, 0], self.normal[facet]
+        return a[:, 2] - ((xy - a[:, :2]) * n[:, :2]).sum(axis=1) / n[:, 2]
+
+    def triangles(self, shift: np.ndarray) -> np.ndarray:
+        """(m,) outlines of all facets, moved sideways by (2,) mm."""
+        flat = self.corners[:, :, :2] + shift
+        return shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1))
+
+    def boxes(self) -> tuple[np.ndarray, np.ndarray]:
+        return self.corners.min(axis=1), self.corners.max(axis=1)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Gaps:
+    """Places where two facets come nearest: one entry per pair of facets.
+
+    upper, lower (k,) facets; gap (k,) mm, the smallest over the overlap; at (k, 2) where; area (k,) mm² and
+    inner (k, 2) a place inside the overlap; slim (k,) mm, width of the overlap
+    """
+
+    upper: np.ndarray
+    lower: np.ndarray
+    gap: np.ndarray
+    at: np.ndarray
+    area: np.ndarray
+    inner: np.ndarray
+    slim: np.ndarray
+
+
+def face_pairs(upper: FaceList, lower: FaceList, most: float, play: float) -> tuple[np.ndarray, np.ndarray]:
+    """Faces (indices into both lists) of which some pair can come nearer than ``most`` mm."""
+    if not len(upper.face) or not len(lower.face):
+        return np.empty(0, int), np.empty(0, int)
+    a, b = upper.box, lower.box
+    tree = shapely.STRtree(shapely.box(b[:, 0], b[:, 1], b[:, 3], b[:, 4]))
+    one, other = tree.query(shapely.box(a[:, 0] - play, a[:, 1] - play, a[:, 3] + play, a[:, 4] + play))
+    near = (a[one, 2] - b[other, 5] <= most) & (a[one, 5] - b[other, 2] >= -DEEPEST)
+    return np.unique(one[near]), np.unique(other[near])
+
+
+def gaps(
+    upper: Sheet, lower: Sheet, most: float, shift: np.ndarray, zone: BaseGeometry,
+    marked_upper: np.ndarray, marked_lower: np.ndarray,
+) -> Gaps:  # fmt: skip
+    """Smallest gap of every pair of facets that overlap when the upper ones are shifted sideways.
+
+    Parameters
+    ----------
+    most : mm, larger gaps are left out
+    shift : (2,) mm
+    zone : polygons in the view in which marked facets are left out
+    marked_upper, marked_lower : (m,) bool
+    """
+    low_a, high_a = upper.boxes()
+    low_b, high_b = lower.boxes()
+    if not len(low_a) or not len(low_b):
+        return _no_gaps()
+    tree = shapely.STRtree(shapely.box(low_b[:, 0], low_b[:, 1], high_b[:, 0], high_b[:, 1]))
+    moved = (low_a[:, 0] + shift[0], low_a[:, 1] + shift[1], high_a[:, 0] + shift[0], high_a[:, 1] + shift[1])
+    one, other = tree.query(shapely.box(*moved))
+    near = (low_a[one, 2] - high_b[other, 2] <= most) & (high_a[one, 2] - low_b[other, 2] >= -DEEPEST)
+    above, under = upper.triangles(shift), lower.triangles(np.zeros(2))
+    shapely.prepare(zone)
+    gone_upper = marked_upper & shapely.covers(zone, above)
+    gone_lower = marked_lower & shapely.covers(zone, under)
+    near &= ~gone_upper[one] & ~gone_lower[other]
+    one, other = one[near], other[near]
+    common = shapely.intersection(above[one], under[other])
+    real = shapely.area(common) > _SLIVER
+    one, other, common = one[real], other[real], common[real]
+    common = _without(zone, common, marked_upper[one] | marked_lower[other])
+    area = shapely.area(common)
+    real = area > _SLIVER
+    one, other, common, area = one[real], other[real], common[real], area[real]
+    if not len(one):
+        return _no_gaps()
+    corner, owner = shapely.get_coordinates(common, return_index=True)
+    gap = upper.height(one[owner], corner - shift) - lower.height(other[owner], corner)
+    order = np.lexsort((gap, owner))
+    first = order[np.searchsorted(owner[order], np.arange(len(one)))]
+    least, at = gap[first], corner[first]
+    inner = shapely.get_coordinates(shapely.point_on_surface(common))
+    flat = np.zeros(len(one))
+    np.maximum.at(flat, owner, gap)
+    level = flat - least < 1e-6
+    at = np.where(level[:, None], inner, at)
+    slim = 2.0 * area / shapely.length(common)
+    hit = (least <= most) & (least >= -DEEPEST)
+    return Gaps(one[hit], other[hit], least[hit], at[hit], area[hit], inner[hit], slim[hit])
+
+
+def _without(zone: BaseGeometry, common: np.ndarray, marked: np.ndarray) -> np.ndarray:
+    """The overlaps (k,), marked ones without what lies in the zone."""
+    partly = np.flatnonzero(marked & shapely.intersects(zone, common))
+    common = common.copy()
+    for i in partly:
+        x0, y0, x1, y1 = shapely.bounds(common[i])
+        local = shapely.clip_by_rect(zone, x0 - 1e-3, y0 - 1e-3, x1 + 1e-3, y1 + 1e-3)
+        common[i] = shapely.difference(common[i], local)
+    return common
+
+
+def _meets(boxes: np.ndarray, zone: np.ndarray) -> np.ndarray:
+    return np.all((boxes[:, :3] <= zone[3:]) & (boxes[:, 3:] >= zone[:3]), axis=1)
+
+
+def _nothing() -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    return np.empty(0, int), np.empty(0, int), np.empty((0, 6))
+
+
+def _no_gaps() -> Gaps:
+    i, f, p = np.empty(0, int), np.empty(0), np.empty((0, 2))
+    return Gaps(i, i, f, p, f, p, f)

@@ -1,0 +1,55 @@
+"""Exact answers about single places: where a line meets a face, whether a point is inside, how far parts are."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+from OCP.BRepClass3d import BRepClass3d_SolidClassifier
+from OCP.BRepExtrema import BRepExtrema_DistShapeShape
+from OCP.gp import gp_Dir, gp_Lin, gp_Pnt
+from OCP.IntCurvesFace import IntCurvesFace_Intersector
+from OCP.TopAbs import TopAbs_IN
+
+from seamcheck.kernel.body import Body
+
+_TOLERANCE = 1e-7  # mm
+
+
+def line_hits(
+    body: Body, face: int, point: np.ndarray, direction: np.ndarray, reach: float = 1e4
+) -> np.ndarray:
+    """Where a line meets one face.
+
+    Parameters
+    ----------
+    point : (3,) mm; direction : (3,) unit; reach : mm to both sides of the point
+
+    Returns
+    -------
+    (k,) float, mm along the direction, ascending
+    """
+    meet = IntCurvesFace_Intersector(body.faces[face], _TOLERANCE)
+    meet.Perform(gp_Lin(gp_Pnt(*map(float, point)), gp_Dir(*map(float, direction))), -reach, reach)
+    if not meet.IsDone():
+        return np.empty(0)
+    return np.sort([meet.WParameter(i) for i in range(1, meet.NbPnt() + 1)])
+
+
+def contains(body: Body, points: np.ndarray) -> np.ndarray:
+    """(n,) bool: which points (n, 3) mm lie inside a solid."""
+    inside = BRepClass3d_SolidClassifier(body.shape)
+    found = np.zeros(len(points), dtype=bool)
+    for i, point in enumerate(points):
+        inside.Perform(gp_Pnt(*map(float, point)), _TOLERANCE)
+        found[i] = inside.State() == TopAbs_IN
+    return found
+
+
+def shape_distance(a: Any, b: Any) -> tuple[float, np.ndarray, np.ndarray]:
+    """Shortest distance of two shapes: mm, and the (3,) points on both; NaN where the kernel finds none."""
+    tool = BRepExtrema_DistShapeShape(a, b)
+    if not tool.IsDone() or tool.NbSolution() < 1:
+        return float("nan"), np.full(3, np.nan), np.full(3, np.nan)
+    p, q = tool.PointOnShape1(1), tool.PointOnShape2(1)
+    return tool.Value(), np.array([p.X(), p.Y(), p.Z()]), np.array([q.X(), q.Y(), q.Z()])
