@@ -290,7 +290,7 @@ def flipped_sense(data: bytes, pick: random.Random) -> bytes:
 def no_length_unit(data: bytes, pick: random.Random) -> bytes:
     """The contexts lose their units, or the length unit's record goes."""
     if pick.random() < 0.5:
-        return re.sub(rb"GLOBAL_UNIT_ASSIGNED_CONTEXT\(\([^)]*\)\)", b"", data)
+        return re.sub(rb"GLOBAL_UNIT_ASSIGNED_CONTEXT\s*\(\s*\([^)]*\)\s*\)", b"", data)
     for record in records(data):
         if b"LENGTH_UNIT" in record.body:
             return _put(data, record.start, record.end, b"")

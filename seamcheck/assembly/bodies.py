@@ -19,6 +19,8 @@ from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape
 
+from seamcheck.assembly.soundness import find_flaws
+
 LARGEST_COORDINATE = 1e7  # mm; ten kilometres away nothing can be measured to a micrometre any more
 SEW_WITHIN = 0.02  # mm, the widest crack that is sewn: a fifth of the smallest gap that matters in a seam
 
@@ -117,10 +119,10 @@ def _solid(body: Body) -> Body:
         body = replace(
             body, shape=shape.Reversed(), notes=(*body.notes, "Its faces pointed inward; they were turned.")
         )
+    flaws = find_flaws(body.shape).notes
     if doubt > 1e-3:
-        note = "Its faces don't agree on what is inside; what is measured near such faces can be wrong."
-        return replace(body, notes=(*body.notes, note))
-    return replace(body, sound=True)
+        flaws += ("Its faces don't agree on what is inside; what is measured near such faces can be wrong.",)
+    return replace(body, sound=not flaws, notes=(*body.notes, *flaws))
 
 
 def _volume(shape: Any, box: tuple[float, ...] | None) -> tuple[float, float]:

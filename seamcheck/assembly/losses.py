@@ -15,49 +15,56 @@ _SOLIDS = (b"MANIFOLD_SOLID_BREP", b"BREP_WITH_VOIDS", b"FACETED_BREP")  # ISO 1
 _NAME = re.compile(rb"'((?:[^']|'')*)'")
 
 
-def lost_solids(
-    name: str, text: StepText, solids: int, faces_of_solids: Iterable[tuple[Entity | None, ...]]
-) -> list[str]:
-    """Sentences on solid bodies of the text that are missing among those read; empty when none is.
+class ListedSolids:
+    """The solid bodies that the text of a file lists."""
 
-    Parameters
-    ----------
-    name : of the file
-    text : its text
-    solids : how many different solid bodies were read from it, instances of one counted once
-    faces_of_solids : the records of their faces, as far as known
-    """
-    listed = _listed(text)
-    missing = len(listed) - solids
-    if missing <= 0:
-        return []
-    read = {entity.number for faces in faces_of_solids for entity in faces if entity is not None}
-    unread = [
-        number for number, shells in listed.items() if not any(read.intersection(faces) for faces in shells)
-    ]
-    where = ""
-    if len(unread) == missing:  # else it is not certain which ones they are
-        where = " (" + ", ".join(_in_words(text, number) for number in unread[:3])
-        where += f" and {missing - 3} more)" if missing > 3 else ")"
-    bodies = "body" if missing == 1 else "bodies"
-    return [
-        f"{name!r} lists {len(listed)} solid bodies; {missing} {bodies}{where} could not be read as solid, so "
-        "the review goes without. Check it in CAD and export it again."
-    ]
+    def __init__(self, name: str, text: StepText) -> None:
+        self._name, self._text = name, text
+        self._faces = dict(_faces_of_solids(text))
+
+    def lost(self, read: int) -> int:
+        """How many are missing when ``read`` different ones were read, instances of one counted once."""
+        return max(0, len(self._faces) - read)
+
+    def doubts(self, read: int, entities: Iterable[Entity | None]) -> list[str]:
+        """A sentence on the missing ones, if any.
+
+        Parameters
+        ----------
+        read : how many different solids were read
+        entities : the records of their faces, as far as known
+        """
+        missing = self.lost(read)
+        if not missing:
+            return []
+        known = {entity.number for entity in entities if entity is not None}
+        unread = [number for number, faces in self._faces.items() if not known & faces]
+        where = ""
+        if len(unread) == missing:  # else it is not certain which ones they are
+            where = " (" + ", ".join(self._in_words(number) for number in unread[:3])
+            where += f" and {missing - 3} more)" if missing > 3 else ")"
+        return [
+            f"{self._name!r} lists {len(self._faces)} solid bodies; {missing} of them{where} could not be "
+            "read as solid, so the review goes without. Check it in CAD and export the file again."
+        ]
+
+    def _in_words(self, number: int) -> str:
+        name = _NAME.search(self._text.record(number))
+        called = f"{name[1].decode('utf-8', 'replace')!r}, " if name and name[1] else ""
+        return f"{called}record #{number} on line {self._text.line(self._text.offset(number) or 0)}"
 
 
-def _listed(text: StepText) -> dict[int, list[list[int]]]:
-    """Number of every solid's record, with the face lists of its shells."""
-    found: dict[int, list[list[int]]] = {}
+def _faces_of_solids(text: StepText) -> Iterable[tuple[int, set[int]]]:
+    """Number of every solid's record and the numbers of its faces' records."""
     for keyword in _SOLIDS:
         for number, offset in text.records_of(keyword):
-            shells = [text.record(shell) for shell in text.references(text.record_at(offset))]
-            found[number] = [text.references(shell) for shell in shells]
-    return found
-
-
-def _in_words(text: StepText, number: int) -> str:
-    offset = text.offset(number) or 0
-    name = _NAME.search(text.record(number))
-    called = name[1].decode("utf-8", "replace") if name and name[1] else ""
-    return f"{called + ', ' if called else ''}record #{number} on line {text.line(offset)}"
+            if text.offset(number) != offset:  # in a comment, or overridden
+                continue
+            faces: set[int] = set()
+            for shell in text.references(text.record_at(offset)):
+                record = text.record(shell)
+                faces.update(text.references(record))
+                if record.startswith(b"ORIENTED_CLOSED_SHELL"):
+                    for inner in text.references(record):
+                        faces.update(text.references(text.record(inner)))
+            yield number, faces

@@ -60,8 +60,17 @@ class ModelFile:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Assembly:
-    """All placed bodies of the model, in mm, in one frame."""
+    """All placed bodies of the model, in mm, in one frame.
+
+    Attributes
+    ----------
+    files, parts : in reading order
+    notes : what is odd about the files, as sentences
+    doubts : those of the notes, and of the parts' notes with the part's name in front, that tell of damage: a
+        body that was not read, or not as the file means it. A review in spite of them is no clean pass.
+    """
 
     files: tuple[ModelFile, ...]
     parts: tuple[Part, ...]
     notes: tuple[str, ...] = field(default=())
+    doubts: tuple[str, ...] = field(default=())

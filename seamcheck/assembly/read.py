@@ -18,6 +18,7 @@ from seamcheck.assembly.contents import nothing_exact, outside_files
 from seamcheck.assembly.declared import LengthUnit, length_units, step_schema
 from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
+from seamcheck.assembly.losses import ListedSolids
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Product, placed_products
@@ -34,6 +35,7 @@ class _Reading:
     parts: list[Part] = field(default_factory=list)
     sizes: list[tuple[float, str]] = field(default_factory=list)  # of the solids: mm, name
     notes: list[str] = field(default_factory=list)
+    doubts: list[str] = field(default_factory=list)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -53,7 +55,9 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
     for path in paths:
         _add_file(reading, read_source(path), progress)
     _check_bodies(reading)
-    return Assembly(tuple(reading.files), tuple(reading.parts), tuple(reading.notes))
+    return Assembly(
+        tuple(reading.files), tuple(reading.parts), tuple(reading.notes), doubts=tuple(reading.doubts)
+    )
 
 
 def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:
@@ -65,7 +69,8 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
         reading.notes.append(
             f"{source.name!r} declares no length unit; its numbers are taken as millimetres."
         )
-    products = _products(source, text, unit, progress, reading.notes)
+    listed = ListedSolids(source.name, text)
+    products = _products(source, text, unit, listed, progress, reading.notes)
     index = len(reading.files)
     reading.files.append(ModelFile(source.name, source.sha256, step_schema(text), unit.name))
     before = len(reading.parts)
@@ -75,24 +80,29 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
             reading.parts.append(part)
             if part.kind == "solid":
                 reading.sizes.append((known.body.size * _scale(product), part.name or part.id))
+            if not known.body.sound and known.body.kind != "other":
+                reading.doubts += [f"{part.name or part.id!r}: {note}" for note in known.body.notes]
     if len(reading.parts) == before:
         raise nothing_exact(source.name, text)
-    reading.notes += outside_files(source.name, text)
+    lost = _lost(products, listed)
+    reading.notes += [*lost, *outside_files(source.name, text)]
+    reading.doubts += lost
 
 
 def _products(
     source: Source,
     text: StepText,
     unit: LengthUnit,
+    listed: ListedSolids,
     progress: Callable[[str], None],
     notes: list[str],
 ) -> list[tuple[Product, list[_Known]]]:
     """The placed products with their bodies; read with all repairs when some solid is not sound otherwise."""
     first = _transferred(source, False, progress)
-    if not _unsound(first):
+    if not _unsound(first, listed):
         return _known(first, text, unit)
     second = _transferred(source, True, progress)
-    if _unsound(second) >= _unsound(first):
+    if _unsound(second, listed) >= _unsound(first, listed):
         return _known(first, text, unit)
     notes.append(
         f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound."
@@ -118,8 +128,11 @@ def _transferred(source: Source, all_repairs: bool, progress: Callable[[str], No
     return _Transferred(document, products, bodies)
 
 
-def _unsound(transferred: _Transferred) -> int:
-    return sum(not body.sound for bodies in transferred.bodies.values() for body in bodies)
+def _unsound(transferred: _Transferred, listed: ListedSolids) -> int:
+    """How many bodies are not sound or not there."""
+    every = [body for bodies in transferred.bodies.values() for body in bodies]
+    solids = sum(body.kind == "solid" for body in every)
+    return sum(not body.sound for body in every) + listed.lost(solids)
 
 
 def _known(transferred: _Transferred, text: StepText, unit: LengthUnit) -> list[tuple[Product, list[_Known]]]:
@@ -135,6 +148,12 @@ def _known(transferred: _Transferred, text: StepText, unit: LengthUnit) -> list[
             ]
         answer.append((product, known[product.key]))
     return answer
+
+
+def _lost(products: list[tuple[Product, list[_Known]]], listed: ListedSolids) -> list[str]:
+    different = {id(bodies): bodies for _, bodies in products}.values()  # all instances share one list
+    solids = [known for bodies in different for known in bodies if known.body.kind == "solid"]
+    return listed.doubts(len(solids), (entity for known in solids for entity in known.entities))
 
 
 def _own_colour(product: Product, body: Body, colours: Colours) -> Colour | None:
@@ -186,8 +205,10 @@ def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:
 
 
 def _check_bodies(reading: _Reading) -> None:
-    """Raise when no solid is left to review, or when the sizes make no sense."""
+    """Raise when too few solids are left to review, or when the sizes make no sense."""
     solids = [part for part in reading.parts if part.kind == "solid"]
+    if len(solids) < 2 and reading.doubts:
+        raise NotReviewed("unreadable", reading.doubts[0])
     odd = [part for part in reading.parts if part.kind == "other"]
     if len(solids) < 2 and odd:
         code = "unsupported" if "triangles" in odd[0].notes[-1] else "unreadable"

@@ -1,9 +1,9 @@
 """Whether the faces of a body are what its file meant: edges that don't meet, outlines that cross.
 
-The kernel reads damaged text without complaint: where an edge misses its corner it widens the tolerance until
-they meet, by millimetres if need be, and a face with a broken outline stays as it is. Both show here, at a
-small part of the cost of reading; the kernel's check of a whole body costs twice the read, nearly all of it in
-faces with many holes.
+The kernel reads damaged text without complaint: where an edge misses its corner it widens the tolerance
+until they meet, by millimetres if need be, and a face with a broken outline stays as it is. Both show here,
+at a small part of the cost of reading; the kernel's check of a whole body costs twice the read, nearly all of
+it in faces with many holes.
 """
 
 from __future__ import annotations
@@ -51,8 +51,8 @@ class Flaws:
         found = []
         if self.loose > LOOSE_MM:
             found.append(
-                f"Its faces, edges and corners miss each other by up to {self.loose:.3g} mm; what is measured "
-                "there can be that far off."
+                f"Its faces, edges and corners miss each other by up to {self.loose:.3g} mm; what is "
+                "measured there can be that far off."
             )
         if self.broken:
             where = f", the first near ({', '.join(f'{x:.1f}' for x in self.place)})" if self.place else ""
@@ -80,7 +80,7 @@ def _is_plain(face: Any) -> bool:
     explorer = TopExp_Explorer(face, TopAbs_EDGE)
     while explorer.More():
         edge = TopoDS.Edge_s(explorer.Current())
-        if BRepAdaptor_Curve(edge).GetType() != GeomAbs_Line:
+        if not BRep_Tool.IsGeometric_s(edge) or BRepAdaptor_Curve(edge).GetType() != GeomAbs_Line:
             return False
         explorer.Next()
     return True
