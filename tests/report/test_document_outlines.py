@@ -16,6 +16,12 @@ def outline(polygon):
     return np.array(rows)
 
 
+def area_of(lines):
+    """The polygon that segments (k, 4) enclose."""
+    strings = [shapely.LineString(row) for row in lines.reshape(-1, 2, 2)]
+    return shapely.build_area(shapely.node(shapely.MultiLineString(strings)))
+
+
 SHAPES = {
     "reaches beyond both sides": shapely.box(-20, 1, 20, 3),
     "reaches beyond one side": shapely.box(-20, -4, 2, 0),
@@ -32,8 +38,7 @@ def test_outlines_enclose_what_is_shown_of_the_material(shape):
     n = len(segments)
     _, lines, _, face = closed_outlines(np.zeros(n, int), segments, np.ones(n, int), np.arange(n), 9.0)
     expected = shape.intersection(shapely.box(-9, -99, 9, 99))
-    drawn = shapely.build_area(shapely.node(shapely.multilinestrings(list(lines.reshape(-1, 2, 2)))))
-    assert drawn.area == pytest.approx(expected.area, abs=1e-9)
+    drawn = area_of(lines)
     assert drawn.symmetric_difference(expected).area == pytest.approx(0.0, abs=1e-9)
     assert set(face) <= {-1, *range(n)}
 
@@ -51,8 +56,7 @@ def test_stations_and_owners_are_kept_apart():
         (1, 0, "slanted"),
         (1, 1, "reaches beyond both sides"),
     ):
-        rows = lines[(found == s) & (owners == o)].reshape(-1, 2, 2)
-        drawn = shapely.build_area(shapely.node(shapely.multilinestrings(list(rows))))
+        drawn = area_of(lines[(found == s) & (owners == o)])
         assert drawn.area == pytest.approx(
             SHAPES[shape].intersection(shapely.box(-9, -99, 9, 99)).area, abs=1e-9
         )
