@@ -6,10 +6,12 @@ import errno
 import hashlib
 import os
 import stat
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
 from seamcheck.assembly.disguise import what_it_is
+from seamcheck.assembly.parts import ModelFile
 from seamcheck.errors import NotReviewed
 
 LARGEST_MB = (
@@ -121,3 +123,13 @@ def _step_text(name: str, raw: bytes) -> bytes:
         )
     # what stands before the start is blanked out, its line breaks kept: line numbers stay those of the file
     return b"\n" * text[:start].count(b"\n") + text[start:]
+
+
+def file_facts(path: Path) -> ModelFile:
+    """Name and SHA-256 of a file that could not be read as STEP; '' for the hash of what is no plain file."""
+    digest = ""
+    with suppress(OSError, ValueError):
+        if stat.S_ISREG(os.stat(path).st_mode):  # opening a pipe could wait for ever
+            with open(path, "rb") as file:
+                digest = hashlib.file_digest(file, "sha256").hexdigest()
+    return ModelFile(path.name, digest, "", "")

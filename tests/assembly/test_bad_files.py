@@ -72,6 +72,18 @@ def test_a_pipe_and_a_device_never_block(tmp_path):
         assert "device or a pipe" in error.message
 
 
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no named pipes")
+def test_the_facts_of_what_can_not_be_read_never_block(tmp_path):
+    from seamcheck.assembly.source import file_facts
+
+    os.mkfifo(tmp_path / "pipe.step")
+    (tmp_path / "a.step").write_bytes(b"abc")
+    assert file_facts(tmp_path / "pipe.step").sha256 == ""
+    assert file_facts(tmp_path / "nothing.step").name == "nothing.step"
+    # FIPS 180-2, appendix B.1
+    assert file_facts(tmp_path / "a.step").sha256.startswith("ba7816bf8f01cfea414140de5dae2223")
+
+
 def test_a_link_to_nowhere(tmp_path):
     (tmp_path / "a.step").symlink_to(tmp_path / "gone.step")
     assert refused(tmp_path / "a.step").code == "unreadable"

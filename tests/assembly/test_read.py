@@ -137,7 +137,9 @@ def test_a_body_drawn_inside_out_is_turned_and_noted(tmp_path):
 
 def test_an_open_shell_with_a_small_hole_stays_a_solid_with_a_note(tmp_path):
     plate = cq.Workplane().box(60, 60, 5).faces(">Z").workplane().rarray(10, 10, 4, 4).rect(4, 4).extrude(2)
-    path = write(tmp_path / "a.step", [("case", plate, cq.Location((100, 0, 0)))])
+    path = write(
+        tmp_path / "a.step", [("case", plate, cq.Location((100, 0, 0))), ("lid", box(9, 9, 9), None)]
+    )
     text = path.read_text()
     listed = re.search(r"CLOSED_SHELL\('',\([^;]*;", text)[0]
     path.write_text(text.replace(listed, listed[: listed.rindex(",")] + "));"))
