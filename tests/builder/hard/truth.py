@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -71,7 +71,8 @@ class SeamTruth:
     ----------
     cover, base : index of the part, in file order (depth first): part id ``p{index + 1}``
     paths : the true mid-line
-    rules : keys of the must-fix rules that it breaks under the default limits; none else may be reported
+    rules : keys of the must-fix rules that it breaks under the default limits; besides them only ``may`` may
+        be reported as such
     rib_on, beam, state : as in the review document
     junctions : (x, y, z) mm
     interruptions : (length along the missing stretch, (x, y, z) of its middle)
@@ -81,6 +82,7 @@ class SeamTruth:
     base: int
     paths: tuple[PathTruth, ...]
     rules: tuple[str, ...] = ()
+    may: tuple[str, ...] = ()
     rib_on: str = "base"
     beam: tuple[float, float, float] = (0.0, 0.0, -1.0)
     state: str = "touching"
@@ -125,9 +127,6 @@ class HardModel:
 
     def turned(self, matrix: np.ndarray) -> HardModel:
         """The whole model under a rigid motion (4, 4)."""
-        root = Node(self.root.name, None, ((self.root, matrix),)) if self.root.shape is None else None
-        if root is None:
-            raise ValueError("only assemblies are turned")
         children = tuple((child, matrix @ place) for child, place in self.root.children)
         return replace(
             self,
@@ -256,15 +255,3 @@ def moved_by(x: float = 0.0, y: float = 0.0, z: float = 0.0) -> np.ndarray:
     m = np.eye(4)
     m[:3, 3] = (x, y, z)
     return m
-
-
-@dataclass(frozen=True, eq=False)
-class Pair:
-    """Cover and base in the drawing's frame with the seam between them: what most hard models start from."""
-
-    cover: Any
-    base: Any
-    paths: tuple[PathTruth, ...]
-    rules: tuple[str, ...] = ()
-    more: Mapping[str, Any] = field(default_factory=dict)
-    """further fields of the SeamTruth"""
