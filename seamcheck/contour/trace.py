@@ -146,26 +146,31 @@ def _extend_to_ends(
 ) -> tuple[np.ndarray, np.ndarray, list[float]]:
     """Run a path on straight to the face that ends the rib."""
     room = [0.0, 0.0]
-    t = up * np.column_stack([-u[:, 1], u[:, 0]])
-    pieces, across = [points], [u]
+    points, u = points.copy(), u.copy()
+    step = float(np.linalg.norm(points[1] - points[0]))
+    inner = min(max(1, round(0.8 * width / step)), len(points) - 1)
+    before, after = np.empty((0, 2)), np.empty((0, 2))
     for place, sign in ((0, -1.0), (-1, 1.0)):
         if marks[place] is not None:
             continue
-        inner = min(max(1, round(0.6 * width / np.linalg.norm(points[1] - points[0]))), len(points) - 1)
-        steady_t = t[inner] if place == 0 else t[-1 - inner]
-        _, ahead = border.chord(points[place][None], sign * steady_t[None], 3 * width)
-        if not np.isfinite(ahead[0]) or ahead[0] < 1e-6:
+        anchor = inner if place == 0 else len(points) - 1 - inner
+        across = u[anchor]
+        ahead = sign * up * np.array([-across[1], across[0]])
+        _, room_ahead = border.chord(points[anchor][None], ahead[None], 4 * width + 2 * inner * step)
+        if not np.isfinite(room_ahead[0]):
             continue
-        end = points[place] + sign * ahead[0] * steady_t
-        room[place] = float(ahead[0])
-        steady_u = u[inner] if place == 0 else u[-1 - inner]
+        # the last stretch of the skeleton swerves toward the corners of the end face: run straight on
+        end = points[anchor] + room_ahead[0] * ahead
+        last = np.arange(anchor) if place == 0 else np.arange(anchor + 1, len(points))
+        along = np.clip((points[last] - points[anchor]) @ ahead, 0.0, room_ahead[0] - 1e-6)
+        points[last], u[last] = points[anchor] + along[:, None] * ahead, across
+        room[place] = 0.5 * width
         if place == 0:
-            pieces.insert(0, end[None])
-            across.insert(0, steady_u[None])
+            before = end[None]
         else:
-            pieces.append(end[None])
-            across.append(steady_u[None])
-    return np.vstack(pieces), np.vstack(across), room
+            after = end[None]
+    u = np.vstack([np.repeat(u[:1], len(before), 0), u, np.repeat(u[-1:], len(after), 0)])
+    return np.vstack([before, points, after]), u, room
 
 
 def _lift(points: np.ndarray, rib_top: np.ndarray) -> np.ndarray:

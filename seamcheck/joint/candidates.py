@@ -144,11 +144,16 @@ def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -
     grew = True
     while grew and rest:
         grew = False
-        border = shapely.unary_union([p.region for p in seam]).buffer(0.03)
+        joined = shapely.unary_union([p.region for p in seam])
+        border = joined.buffer(0.03)
+        # filling every opening of up to six rib widths shows what lies between two ends of the rib
+        bridged = joined.buffer(3.0 * width, quad_segs=4).buffer(-3.0 * width, quad_segs=4)
         for patch in list(rest):
             shared = patch.region.boundary.intersection(border).length
             sides = patch.region.length / 2 - shared
-            if 0 < shared <= 3.0 * width and sides > 0.3 * width:
+            end_to_end = 0 < shared <= 3.0 * width and sides > 0.3 * width
+            between = shared > width and patch.region.intersection(bridged).area > 0.8 * patch.region.area
+            if end_to_end or between:
                 seam.append(patch)
                 rest.remove(patch)
                 grew = True

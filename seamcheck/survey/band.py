@@ -13,7 +13,7 @@ from seamcheck.kernel import Body
 from seamcheck.survey.slices import BASE, COVER, OTHER, Soup
 
 DEFLECTION = 0.001  # mm, chord error of the facets in the sections
-_ANGLE = 0.12  # radians
+_ANGLE = 0.3  # radians
 
 
 def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
@@ -33,7 +33,7 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
         near = _faces_within(body, wide if owner != OTHER else narrow, joint)
         if not len(near):
             continue
-        facets = body.facets(near, DEFLECTION if owner != OTHER else 0.02, _ANGLE if owner != OTHER else 0.3)
+        facets = body.facets(near, DEFLECTION if owner != OTHER else 0.02, _ANGLE)
         corners.append(joint.frame.local(facets.corners))
         owners.append(np.full(len(facets.face), owner))
         faces.append(facets.face)
