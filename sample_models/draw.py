@@ -113,6 +113,10 @@ MODELS: dict[str, Callable[[], Model]] = {
     "contact-gap": lambda: spoil("gap", BAROMETER, length=5.0, by=0.2)[0],
     "drawn-welded": lambda: build(replace(RAIN_GAUGE, gap=-0.4)),
     "sink-travel": sink_travel,
+    "transmission": lambda: spoil(
+        "thick-cover", replace(BAROMETER, cover_thickness=2.4), length=6.0, by=0.28
+    )[0],
+    "collapse-window": lambda: spoil("gap", BAROMETER, length=5.0, by=0.08)[0],
     "support-offset": lambda: build(replace(WIND_SENSOR, stem=(0.5, 3.0))),
 }
 """Sample name -> its model."""

@@ -228,7 +228,7 @@ def tolerance_chances(
     worst = np.concatenate(late)
     path = np.concatenate([columns[track.id]["light_path"] for track in tracks])
     height = np.concatenate([track.column("rib_height") + lateness(track, first) for track in tracks])
-    width = np.concatenate([track.column("rib_width") for track in tracks])
+    width = np.concatenate([track.width() for track in tracks])
     value = {key: known.value for key, known in settings.numbers.items()}
     joint = Joint(
         path=path,

@@ -34,6 +34,35 @@ def trap_side(track: Track, side: str) -> tuple[np.ndarray, np.ndarray, np.ndarr
     return track.column(f"trap_area_{side}"), height, draft
 
 
+def sections(
+    track: Track, first: float, collapse: float
+) -> tuple[me.RibSection, me.TrapSection, me.TrapSection, np.ndarray, np.ndarray]:
+    """Return rib, inner and outer trap, lateness (mm) and scale of every station, fitted to the survey.
+
+    Where the rib's top has no flat, its fillets meet in the middle. ``first`` is the gap at first rest (mm),
+    ``collapse`` the one of the survey.
+    """
+    late = lateness(track, first)
+    top, mid, height = track.column("rib_width"), track.column("rib_width_mid"), track.column("rib_height")
+    inner_area, inner_height, inner_draft = trap_side(track, "inner")
+    outer_area, outer_height, outer_draft = trap_side(track, "outer")
+    tan = np.tan(np.radians(inner_draft)) + np.tan(np.radians(outer_draft))
+    height = np.nan_to_num(height)
+    mid = np.where(np.isfinite(mid), mid, top + height / 2.0 * tan)
+    top = np.where(np.isnan(top) & np.isfinite(mid), 0.0, top)
+    rib = me.rib_section(top, mid, height, inner_draft, outer_draft)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        scale = track.column("melt_area") / rib.displaced(np.full(len(top), collapse))
+    inner = me.trap_section(inner_area, collapse - late, inner_height, inner_draft)
+    outer = me.trap_section(outer_area, collapse - late, outer_height, outer_draft)
+    return rib, inner, outer, late, scale
+
+
+def section_areas(track: Track, first: float, collapse: float) -> me.AreasAt:
+    """Return melt and trap areas at any collapse, bends left out."""
+    return me.closed_form(*sections(track, first, collapse))
+
+
 def add_melt_columns(
     tracks: Sequence[Track],
     collapse: float,
@@ -49,35 +78,20 @@ def add_melt_columns(
     rows = np.unique(np.append(np.linspace(0.0, max(top, 1.25 * collapse, 0.1), ROWS), collapse))
     grids = []
     for track in tracks:
-        late = lateness(track, first)
-        local = collapse - late
-        width = track.column("rib_width_top" if "rib_width_top" in track.survey.columns else "rib_width")
-        height = track.column("rib_height")
-        inner_area, inner_height, inner_draft = trap_side(track, "inner")
-        outer_area, outer_height, outer_draft = trap_side(track, "outer")
-        mid = track.column("rib_width_mid")
-        tan = np.tan(np.radians(inner_draft)) + np.tan(np.radians(outer_draft))
-        mid = np.where(np.isfinite(mid), mid, width + np.nan_to_num(height) / 2.0 * tan)
-        rib = me.rib_section(width, mid, np.nan_to_num(height), inner_draft, outer_draft)
-        surveyed = track.column("melt_area")
-        with np.errstate(invalid="ignore", divide="ignore"):
-            scale = surveyed / rib.displaced(np.full(len(width), collapse))
-        inner = me.trap_section(inner_area, local, inner_height, inner_draft)
-        outer = me.trap_section(outer_area, local, outer_height, outer_draft)
+        rib, inner, outer, late, scale = sections(track, first, collapse)
         areas = areas_at.get(track.id) or me.closed_form(rib, inner, outer, late, scale)
         bend = track.curvature()
-        middle = (
-            width / 2.0 + np.nan_to_num(inner.wall) / 2.0,
-            width / 2.0 + np.nan_to_num(outer.wall) / 2.0,
+        half = np.nan_to_num(track.width()) / 2.0
+        bent = _bent(
+            areas, bend, -half - np.nan_to_num(inner.wall) / 2.0, half + np.nan_to_num(outer.wall) / 2.0
         )
-        bent = _bent(areas, bend, -middle[0], middle[1])
         grid = me.area_grid(bent, rows)
         grids.append(grid)
         own, why = columns[track.id], reasons[track.id]
         k = int(np.searchsorted(rows, collapse))
         melt, room_in, room_out = grid.melt[k], grid.inner[k], grid.outer[k]
-        own["local_collapse"] = np.where(np.isfinite(local), local, np.nan)
-        why["local_collapse"] = track.reason(local, "gap")
+        own["local_collapse"] = collapse - late
+        why["local_collapse"] = track.reason(own["local_collapse"], "gap")
         own["trap_fill"] = me.fill(melt, room_in + room_out, expansion.value)
         own["trap_fill_inner"] = me.fill(melt, room_in, expansion.value, 0.5)
         own["trap_fill_outer"] = me.fill(melt, room_out, expansion.value, 0.5)
@@ -115,7 +129,7 @@ def melt_section(
     contours = []
     for track in tracks:
         own = columns[track.id]
-        width = track.column("rib_width")
+        width = track.width()
         melt = track.column("melt_area")
         entry: dict = {"contour": track.id, "length_mm": rounded(float(track.length.sum()))}
         known = float(track.length[np.isfinite(melt)].sum())

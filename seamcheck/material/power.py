@@ -63,7 +63,7 @@ def energy_inputs(
     ):
         return None, used
     length = np.concatenate([track.length for track in tracks])
-    width = np.concatenate([track.column("rib_width") for track in tracks])
+    width = np.concatenate([track.width() for track in tracks])
     through = np.concatenate(
         [columns[track.id].get("transmission", np.full(len(track.s), np.nan)) for track in tracks]
     )

@@ -171,10 +171,10 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "collapse_window",
                 lower=Bound(
                     "min",
-                    "No collapse suits this geometry: the window is {value} wide; it should be at "
-                    "least {limit} ({why}).",
-                    "Reduce gap and flatness, or give flash traps, travel or rib height more room[: {by} are "
-                    "missing].",
+                    "No collapse suits this geometry: what closes every gap and what has room are {by} "
+                    "apart ({why}).",
+                    "Reduce gap and flatness, or give flash traps, travel or rib height more room[: {by} "
+                    "are missing].",
                 ),
             ),
         ),
@@ -195,8 +195,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "collapse_above_lowest",
                 lower=Bound(
                     "min",
-                    "The planned collapse of {collapse} lies {value} above the smallest that closes every "
-                    "gap; it should be at least {limit} ({why}).",
+                    "The planned collapse of {collapse} is {by} too small to close every gap ({why}).",
                     "Plan more collapse[ by {by}], or reduce gap and flatness.",
                 ),
             ),
@@ -218,8 +217,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "collapse_below_highest",
                 lower=Bound(
                     "min",
-                    "The planned collapse of {collapse} lies {value} below the largest that has room; it "
-                    "should be at least {limit} ({why}).",
+                    "The planned collapse of {collapse} is {by} larger than what has room ({why}).",
                     "Plan less collapse[ by {by}], or give flash traps, travel or rib height more room.",
                 ),
             ),
@@ -276,5 +274,10 @@ MATERIAL_RULES: tuple[Rule, ...] = (
 )
 """In the order in which they are listed to people."""
 
-REPLACED_BY: dict[str, str] = {"transmission-comfort": "transmission", "pair-doubt": "pair"}
-"""Rule -> the graver one that says the same of the same place; only the graver is reported there."""
+REPLACED_BY: dict[str, str] = {
+    "transmission-comfort": "transmission",
+    "pair-doubt": "pair",
+    "collapse-low": "collapse-window",
+    "collapse-high": "collapse-window",
+}
+"""Rule -> the graver one that covers it at the same place; only the graver is reported there."""

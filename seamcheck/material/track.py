@@ -36,6 +36,11 @@ class Track:
         values = self.survey.columns.get(key)
         return np.full(len(self.s), np.nan) if values is None else np.asarray(values, dtype=float)
 
+    def width(self) -> np.ndarray:
+        """Return the rib's width (mm); that at half height where its top has no flat."""
+        width = self.column("rib_width")
+        return np.where(np.isfinite(width), width, self.column("rib_width_mid"))
+
     def reason(self, values: np.ndarray, *sources: str) -> np.ndarray:
         """Return why stations have no value: the reason of the first of the ``sources`` that has one."""
         why = np.full(len(values), "", dtype="U24")

@@ -13,8 +13,10 @@ from material_surveys import ring, run, survey
 
 from seamcheck.limits.quantities import REASONS
 from seamcheck.material import MaterialSettings, add_to, assess
+from seamcheck.material.balance import section_areas
 from seamcheck.material.declarations import MATERIAL_QUANTITIES, MATERIAL_REASONS
 from seamcheck.material.text import material_lines
+from seamcheck.material.track import track_of
 
 PP = {
     "cover": "PP", "base": "PP", "plaques": [[1.0, 55.0], [2.0, 36.0]],
@@ -373,3 +375,22 @@ def test_without_a_table_nothing_changes():
     assert "transmission" not in more.paths[0].columns
     assert "trap_fill" in more.paths[0].columns
     assert set(extra) == {"material"}
+
+
+def test_a_rounded_rib_top_has_melt_and_energy():
+    # A half round of radius 0.6 over straight flanks 1.2 mm apart; cut at 0.4: a circular segment,
+    # r² acos((r - c)/r) - (r - c) √(2 r c - c²) (Bronshtein, circular segment).
+    path = run(width=1.2)
+    r, c = 0.6, 0.4
+    segment = r**2 * np.arccos((r - c) / r) - (r - c) * np.sqrt(2 * r * c - c**2)
+    for key in ("rib_width", "rib_width_top"):
+        path.columns[key][:] = np.nan
+        path.reasons[key][:] = "rounded-top"
+    path.columns["melt_area"][:] = segment
+    areas = section_areas(track_of(path), 0.0, c)
+    assert areas(c)[0][0] == pytest.approx(segment, rel=1e-12)
+    deeper = r**2 * np.arccos((r - 0.5) / r) - (r - 0.5) * np.sqrt(2 * r * 0.5 - 0.25)
+    assert areas(0.5)[0][0] == pytest.approx(deeper, rel=1e-9)
+    found = assess(survey(path), material(), c)
+    assert np.isfinite(found.columns["c1"]["trap_fill"]).all()
+    assert np.isfinite(found.columns["c1"]["energy_need"]).all()

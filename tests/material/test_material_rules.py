@@ -116,7 +116,12 @@ def test_a_full_trap_and_an_empty_window():
     assert empty.value == pytest.approx(0.4 - 0.55)
     assert "free travel" in empty.message
     assert "0.15 mm" in empty.remedy
-    assert "collapse-low" in found
+    assert empty.also == ("collapse-low",)
+    assert "collapse-low" not in found
+    off = Settings().changed({"collapse-window.severity": "off"})
+    low = {f.rule: f for f in judged(run(gap=gap), TABLE, off, travel=0.5)}["collapse-low"]
+    assert low.value == pytest.approx(0.4 - 0.55)
+    assert "0.15 mm too small" in low.message
 
 
 def test_missing_light_is_not_a_pass():
