@@ -17,6 +17,7 @@ from OCP.ShapeUpgrade import ShapeUpgrade_UnifySameDomain
 from OCP.TopAbs import TopAbs_FACE, TopAbs_SOLID
 from OCP.TopExp import TopExp_Explorer
 from OCP.TopoDS import TopoDS, TopoDS_Compound
+from OCP.TopTools import TopTools_ListOfShape
 
 from .track import AnyTrack, Arc, Line, Track
 
@@ -67,6 +68,20 @@ def fuse(shape: Any, *tools: Any) -> Any:
         joined.Build()
         shape = one_solid(joined.Shape())
     return shape
+
+
+def fuse_all(shapes: Sequence[Any]) -> Any:
+    """All shapes fused into one solid in one operation."""
+    first, others = TopTools_ListOfShape(), TopTools_ListOfShape()
+    first.Append(shapes[0])
+    for shape in shapes[1:]:
+        others.Append(shape)
+    maker = BRepAlgoAPI_Fuse()
+    maker.SetArguments(first)
+    maker.SetTools(others)
+    maker.Build()
+    maker.SimplifyResult()
+    return one_solid(maker.Shape())
 
 
 def one_solid(shape: Any) -> Any:

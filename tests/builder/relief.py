@@ -16,11 +16,11 @@ from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeEdge, BRepBuilderAPI_MakeFace,
 from OCP.BRepPrimAPI import BRepPrimAPI_MakePrism
 from OCP.GC import GC_MakeArcOfCircle
 from OCP.Geom import Geom_BezierSurface
-from OCP.gp import gp_Pnt, gp_Trsf, gp_Vec
+from OCP.gp import gp_Dir, gp_Pln, gp_Pnt, gp_Trsf, gp_Vec
 from OCP.TColgp import TColgp_Array2OfPnt
 from scipy.integrate import quad
 
-from .ops import cut, fuse, one_solid
+from .ops import cut, fuse_all, one_solid
 from .solid import level_face
 from .spec import Spec
 from .track import AnyTrack, Line, SmoothTrack
@@ -32,7 +32,7 @@ Region = Callable[[float, float], Any]
 class Ground:
     """A height field z = f(x, y) over the square |x|, |y| <= half, with f(0, 0) = 0."""
 
-    def __init__(self, kind: str, amount: float, half: float = 120.0) -> None:
+    def __init__(self, kind: str, amount: float, half: float = 60.0) -> None:
         """``amount``: slope dz/dx for 'slope'; radius for 'cylinder'; a of z = a (x^2 - y^2) for 'saddle'."""
         self.kind, self.amount, self.half = kind, amount, half
 
@@ -62,17 +62,18 @@ class Ground:
             p, m, q = (gp_Pnt(x, -b, float(self.height(np.array(x), np.array(0.0)))) for x in (-b, 0.0, b))
             edge = BRepBuilderAPI_MakeEdge(GC_MakeArcOfCircle(p, m, q).Value()).Edge()
             sheet = BRepPrimAPI_MakePrism(edge, gp_Vec(0, 2 * b, 0)).Shape()
+        elif self.kind in ("level", "slope"):
+            slope = self.amount if self.kind == "slope" else 0.0
+            plane = gp_Pln(gp_Pnt(0, 0, 0), gp_Dir(-slope, 0, 1))
+            c = b * math.hypot(1.0, slope)
+            sheet = BRepBuilderAPI_MakeFace(plane, -c, c, -c, c).Face()
         else:
-            # the biquadratic Bezier patch through f, exact: its ordinates are the polar form (blossom)
+            # the biquadratic Bezier patch through f, exact: its ordinates are the polar form of x^2 and y^2
             poles = TColgp_Array2OfPnt(1, 3, 1, 3)
             for i, x in enumerate((-b, 0.0, b), start=1):
                 for j, y in enumerate((-b, 0.0, b), start=1):
-                    blossom = {-b: b * b, 0.0: -b * b, b: b * b}
-                    z = 0.0
-                    if self.kind == "slope":
-                        z = self.amount * x
-                    elif self.kind == "saddle":
-                        z = self.amount * (blossom[x] - blossom[y])
+                    square = {-b: b * b, 0.0: -b * b, b: b * b}
+                    z = self.amount * (square[x] - square[y])
                     poles.SetValue(i, j, gp_Pnt(x, y, z))
             sheet = BRepBuilderAPI_MakeFace(Geom_BezierSurface(poles), 1e-7).Face()
         lift = gp_Trsf()
@@ -135,14 +136,15 @@ def draw_on(spec: Spec, ground: Ground, region: Region | None = None) -> tuple[A
     half = spec.rib_width / 2
     face_in, face_out = -spec.wall_face("inner"), spec.wall_face("outer")
     end_in, end_out = -spec.trap_end("inner"), spec.trap_end("outer")
-    base = column(face_out, None, low, -spec.wall_height + spec.floor_thickness)
-    base = fuse(
-        base,
-        column(end_in, face_in, low, -spec.lip_depth("inner")),
-        column(face_out, end_out, low, -spec.lip_depth("outer")),
-        column(-half, end_in, low, -spec.rib_height_inner),
-        column(end_out, half, low, -spec.rib_height_outer),
-        column(half, -half, low, 0.0),
+    base = fuse_all(
+        [
+            column(face_in, None, low, -spec.wall_height + spec.floor_thickness),
+            column(end_in, face_in, low, -spec.lip_depth("inner")),
+            column(-half, end_in, low, -spec.rib_height_inner),
+            column(half, -half, low, 0.0),
+            column(end_out, half, low, -spec.rib_height_outer),
+            column(face_out, end_out, low, -spec.lip_depth("outer")),
+        ]
     )
     plate = column(spec.cover_edge, None, low, spec.gap + spec.cover_thickness)
     cover = cut(plate, ground.below(spec.gap))
