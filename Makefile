@@ -1,4 +1,4 @@
-# make demo       installs seamcheck into .venv and reviews a sample model
+# make demo       installs seamcheck into .venv and reviews a sound and a spoiled sample model
 # make test       installs what the tests need and runs the quick suite
 # make thorough   the long suite
 # make clean      removes .venv and caches
@@ -10,10 +10,10 @@ BIN := $(VENV)/bin
 .PHONY: demo test check quick thorough clean
 
 demo: $(VENV)/installed
-	$(BIN)/seamcheck samples out/samples --force
-	-$(BIN)/seamcheck review out/samples/$(SAMPLE) --json out/review.json
-
-SAMPLE ?= sound.step
+	$(BIN)/seamcheck samples out/samples
+	$(BIN)/seamcheck review out/samples/sound.step
+	@echo
+	$(BIN)/seamcheck review out/samples/rib-height.step --html out/rib-height.html || [ $$? -eq 1 ]
 
 test: check quick
 

@@ -1,8 +1,10 @@
 """The laws of the code: where the CAD kernel may be loaded, and who may print."""
 
 import ast
+import re
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -53,6 +55,18 @@ def test_nobody_but_the_command_line_prints_or_exits(path):
 def test_every_module_says_what_it_is_for(path):
     tree = ast.parse(path.read_text(encoding="utf-8"))
     assert ast.get_docstring(tree) or not tree.body
+
+
+def test_every_library_that_is_imported_is_declared():
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    extras = [
+        need for name, needs in project["optional-dependencies"].items() if name != "dev" for need in needs
+    ]
+    declared = {re.split(r"[<>=\[ ]", need)[0].lower() for need in (*project["dependencies"], *extras)}
+    names = {"OCP": "cadquery-ocp", "markupsafe": "jinja2"}  # import name -> distribution that brings it
+    imported = {m.split(".")[0] for path in MODULES for m in imports(path)} - {"", "seamcheck"}
+    foreign = {names.get(m, m) for m in imported if m not in sys.stdlib_module_names}
+    assert foreign <= declared
 
 
 def loaded_by(statement):

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import importlib
 import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -33,6 +33,7 @@ class Output:
     needs_view : whether the document must carry section outlines and display meshes
     needs_seam : whether there is nothing to write where the model was not reviewed
     is_folder : whether several files go into a folder
+    needs_model : whether the function also takes the paths of the reviewed models, and reads them again
     """
 
     name: str
@@ -41,6 +42,7 @@ class Output:
     needs_view: bool = False
     needs_seam: bool = False
     is_folder: bool = False
+    needs_model: bool = False
 
 
 OUTPUTS: tuple[Output, ...] = (
@@ -51,6 +53,10 @@ OUTPUTS: tuple[Output, ...] = (
     Output(
         "dxf", f"{_REPORT}.dxf:render_dxf", "seam, land and findings as a drawing seen along the light",
         needs_view=True, needs_seam=True,
+    ),
+    Output(
+        "step", f"{_REPORT}.step:render_step", "the model with mid-line, seam faces and findings for any CAD",
+        needs_seam=True, needs_model=True,
     ),
     Output(
         "glb", f"{_REPORT}.glb:render_glb", "model, seam and findings for 3-D viewers",
@@ -78,9 +84,13 @@ def output_options(command: Callable[..., Any]) -> Callable[..., Any]:
 
 
 class Writers:
-    """The files that were asked for."""
+    """The files that were asked for.
 
-    def __init__(self, options: Mapping[str, Any]) -> None:
+    ``models`` are the reviewed files: no output may take the place of one.
+    """
+
+    def __init__(self, options: Mapping[str, Any], models: Sequence[Path] = ()) -> None:
+        self.models = tuple(models)
         self.wanted = [
             (output, options[key])
             for output in OUTPUTS
@@ -89,6 +99,12 @@ class Writers:
         if sum(str(path) == "-" for _, path in self.wanted) > 1:
             raise click.UsageError("Only one output can go to standard output ('-').")
         for output, path in self.wanted:
+            if any(path.resolve() == model.resolve() for model in self.models):
+                raise UsageError(f"{path} is the model itself; name another file to write to.")
+            if output.needs_model and not self.models:
+                raise UsageError(
+                    f"--{output.name} reads the reviewed model again: name it with --model FILE."
+                )
             if output.is_folder:
                 make_folder(path)
             elif str(path) != "-":
@@ -111,7 +127,7 @@ class Writers:
                 told.append(f"Not written: {path}, as the model was not reviewed.")
                 continue
             try:
-                told += _write(output, path, document)
+                told += _write(output, path, document, self.models)
             except SeamcheckError as error:
                 failed.append(str(error))
             except Exception as error:
@@ -123,9 +139,10 @@ class Writers:
         return told
 
 
-def _write(output: Output, path: Path, document: Mapping[str, Any]) -> list[str]:
+def _write(output: Output, path: Path, document: Mapping[str, Any], models: Sequence[Path]) -> list[str]:
     module, _, name = output.function.partition(":")
-    content = getattr(importlib.import_module(module), name)(document)
+    make = getattr(importlib.import_module(module), name)
+    content = make(document, models) if output.needs_model else make(document)
     if str(path) == "-":
         sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
         sys.stdout.buffer.flush()

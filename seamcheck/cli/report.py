@@ -15,9 +15,14 @@ from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show
 @click.command(cls=SectionedCommand, name="report", short_help="Make reports from a review document.")
 @click.argument("document", type=click.Path(path_type=Path, allow_dash=True))
 @output_options
+@option(
+    "--model", "models", metavar="FILE", multiple=True, type=click.Path(path_type=Path),
+    section="Write to files ('-' is standard output)",
+    help="The reviewed model, which --step reads again. Repeat it for separate files, in their order.",
+)  # fmt: skip
 @option("--quiet", "-q", is_flag=True, section="Show", help="Only the verdict, in one line.")
 @one_sentence
-def command(document: Path, quiet: bool, **options: Any) -> None:
+def command(document: Path, models: tuple[Path, ...], quiet: bool, **options: Any) -> None:
     """Show a review document again, and make other reports from it; nothing is measured anew.
 
     \b
@@ -27,9 +32,10 @@ def command(document: Path, quiet: bool, **options: Any) -> None:
     Sections and 3-D pictures need a document written with --with-view.
     """
     from seamcheck.errors import UsageError
+    from seamcheck.report.check import check_document
     from seamcheck.report.review import Review
 
-    writers = Writers(options)
+    writers = Writers(options, models)
     try:
         text = sys.stdin.read() if str(document) == "-" else document.read_text("utf-8")
     except OSError as why:
@@ -37,6 +43,7 @@ def command(document: Path, quiet: bool, **options: Any) -> None:
     except UnicodeDecodeError:
         raise UsageError(f"{document} is not a review document: it is not text.") from None
     review = Review.from_json(text)
+    check_document(review.document, str(document))
     if not writers.takes_stdout:
         from seamcheck.report import text as terminal
 

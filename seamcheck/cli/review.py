@@ -108,7 +108,7 @@ def command(
     """
     from seamcheck.pipeline import review, settings_for
 
-    writers = Writers(options)
+    writers = Writers(options, models)
     settings = settings_for(models, settings_file, not no_settings_file).changed(_changes(options))
     settings = _on_day(settings, options["today"])
     with _progress(models) as progress:

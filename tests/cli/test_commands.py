@@ -369,9 +369,16 @@ def test_a_report_shows_the_same_as_the_review(reviewed, model, tmp_path):
     assert run("report", "-", "-q", input=target.read_text("utf-8")).output.startswith("FAIL  station.step")
 
 
-@pytest.mark.parametrize(
-    "content", [b"{", b"[1]", b"\xff\xfe", b'{"document": "seamcheck-review", "schema_version": 9}']
+WRONG_DOCUMENTS = (
+    b"{",
+    b"[1]",
+    b"\xff\xfe",
+    b'{"document": "seamcheck-review", "schema_version": 9}',
+    b'{"document": "seamcheck-review", "schema_version": 1}',
 )
+
+
+@pytest.mark.parametrize("content", WRONG_DOCUMENTS)
 def test_what_is_no_review_document_is_refused_in_one_sentence(tmp_path, content):
     file = tmp_path / "f.json"
     file.write_bytes(content)
@@ -387,10 +394,12 @@ def test_samples_are_written_and_not_overwritten(tmp_path):
     folder = tmp_path / "models"
     assert run("samples", str(folder)).exit_code == 0
     assert (folder / "sound.step").read_bytes().startswith(b"ISO-10303-21;")
+    assert run("samples", str(folder)).exit_code == 0  # the same content is kept
+    (folder / "sound.step").write_text("mine")
     again = run("samples", str(folder))
     assert again.exit_code == 2
-    assert "--force" in again.stderr
-    assert run("samples", str(folder), "--force").exit_code == 0
+    assert "sound.step" in again.stderr
+    assert (folder / "sound.step").read_text() == "mine"
 
 
 @pytest.mark.parametrize("word", [*RULES, *QUANTITIES, "collapse", "no-shoulder", "single-part"])
