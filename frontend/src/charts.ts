@@ -6,6 +6,7 @@ import type { Atlas } from "./atlas";
 import { clear, h, px, svg, theme, whenNear } from "./dom";
 import type { Band, Edge, Finding, Side } from "./types";
 import type { Place, Walk } from "./walk";
+import { numbersOf } from "./words";
 
 const HEIGHT = 132;
 const BINS = 24;
@@ -227,7 +228,7 @@ class Chart {
     const sharp = devicePixelRatio;
     ctx.save();
     ctx.font = `600 ${11 * sharp}px ${FAMILY}`;
-    const labels: { x: number; text: string; colour: string }[] = [];
+    const labels: { x: number; findings: Finding[]; colour: string }[] = [];
     for (const finding of this.findings) {
       const k = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
       if (k < 0 || finding.from_s === null || finding.to_s === null || finding.severity === "note") continue;
@@ -240,14 +241,14 @@ class Chart {
         ctx.fillRect(x0, top + height - 4 * sharp, x1 - x0, 4 * sharp);
         const x = (x0 + x1) / 2;
         const same = labels.find((label) => Math.abs(label.x - x) < 14 * sharp);
-        if (same) same.text += `·${finding.n}`;
-        else labels.push({ x, text: String(finding.n), colour: String(ctx.fillStyle) });
+        if (same) same.findings.push(finding);
+        else labels.push({ x, findings: [finding], colour: String(ctx.fillStyle) });
       }
     }
     ctx.textAlign = "center";
-    for (const { x, text, colour } of labels) {
+    for (const { x, findings, colour } of labels) {
       ctx.fillStyle = colour;
-      ctx.fillText(text, x, top + 11 * sharp);
+      ctx.fillText(numbersOf(findings), x, top + 11 * sharp);
     }
     ctx.restore();
   }

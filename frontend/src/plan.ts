@@ -6,6 +6,7 @@ import { flat, planeOf, type Plane, type Vec } from "./project";
 import { paint, raster } from "./relief";
 import { BROKEN, STATE_NAME, type Contour, type Finding } from "./types";
 import type { Place, Walk } from "./walk";
+import { numbersOf } from "./words";
 
 interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
 
@@ -131,7 +132,7 @@ export class Plan {
         );
       }
       const [tx, ty] = [x + nx * 31, y + ny * 31];
-      mark.append(svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, findings.map((f) => f.n).join("·")));
+      mark.append(svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, numbersOf(findings)));
       const go = (event: Event) => { event.stopPropagation(); this.walk.showFinding(first); };
       mark.addEventListener("click", go);
       mark.addEventListener("pointerdown", (event) => event.stopPropagation());

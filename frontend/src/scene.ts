@@ -11,9 +11,10 @@ import type { Atlas } from "./atlas";
 import { clear, h, motionIsReduced, theme } from "./dom";
 import { points } from "./plan";
 import { planeOf } from "./project";
-import { BROKEN, LOOK, NEAR, WAIVED } from "./types";
+import { BROKEN, LOOK, NEAR, WAIVED, type Finding } from "./types";
 import type { Mesh } from "./unpack";
 import type { Place, Walk } from "./walk";
+import { numbersOf } from "./words";
 
 const STATE_COLOUR = ["quiet", "within", "near", "broken", "waived", "near", "within"];
 
@@ -123,7 +124,7 @@ export class Scene {
       for (const [from, to, state] of facts.worst[contour.id] ?? []) states.fill(state, from, to + 1);
       this.seam.add(tube(at.map((p) => new Vector3(...p)), contour.stations.u.map((u) => new Vector3(...u)), toward, width, states, contour.closed));
     }
-    const taken: { at: Vector3; numbers: HTMLElement }[] = [];
+    const taken: { at: Vector3; numbers: HTMLElement; findings: Finding[] }[] = [];
     for (const finding of this.atlas.payload.findings) {
       if (finding.joint !== joint.id || finding.station === null || finding.severity === "note") continue;
       const contour = joint.contours.find((c) => c.id === finding.contour);
@@ -132,7 +133,8 @@ export class Scene {
       const u = new Vector3(...contour.stations.u[finding.station]);
       const known = taken.find((t) => t.at.distanceTo(p) < this.radius / 60);
       if (known) {
-        known.numbers.textContent += `·${finding.n}`;
+        known.findings.push(finding);
+        known.numbers.textContent = numbersOf(known.findings);
         known.numbers.setAttribute("aria-label", `${known.numbers.textContent}: fly to these findings`);
         continue;
       }
@@ -146,7 +148,7 @@ export class Scene {
       this.labelLayer.append(button);
       const foot = p.clone().addScaledVector(u, this.radius / 16);
       this.labels.push({ element: button, at: foot });
-      taken.push({ at: p, numbers: button });
+      taken.push({ at: p, numbers: button, findings: [finding] });
     }
   }
 

@@ -4,7 +4,7 @@ import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
 import { STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
 import { covers, type Place, type Walk } from "./walk";
-import { MARK } from "./words";
+import { MARK, numbersOf } from "./words";
 
 const WORD = ["not measured", "within", "close to the limit", "limit broken", "broken, waived", "to be looked at", "noted"];
 /** State -> top and height of its mark in a row 14 high: the graver, the taller. */
@@ -133,7 +133,7 @@ export class Strip {
     for (const { x, findings } of placed) {
       const first = findings[0];
       const button = h("button", { type: "button", class: `strip-mark ${first.waived ? "waived" : first.severity}`, "data-finding": first.n,
-        "aria-label": `Go to finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` }, findings.map((f) => f.n).join("·"));
+        "aria-label": `Go to finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` }, numbersOf(findings));
       button.addEventListener("click", () => this.walk.showFinding(first));
       holder.append(at(button, x));
     }

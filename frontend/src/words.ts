@@ -45,3 +45,9 @@ export class Words {
 }
 
 export const MARK = { "must-fix": "◆", attention: "▲", note: "○" } as const;
+
+/** '1·3·6', or '1·3·6 +4' where more findings stand at one place. */
+export function numbersOf(findings: { n: number }[]): string {
+  const numbers = findings.map((f) => f.n);
+  return numbers.slice(0, 3).join("·") + (numbers.length > 3 ? ` +${numbers.length - 3}` : "");
+}

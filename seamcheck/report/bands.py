@@ -202,14 +202,26 @@ def tightest(document: Document, most: int = 4) -> list[Tight]:
                 place
                 for edge in band.edges
                 for contour in joint["contours"]
-                if (joint["id"], band.rule) not in broken and (place := _closest(joint, contour, band, edge))
+                if (joint["id"], band.rule) not in broken
+                and (place := _closest(joint, contour, band, edge, _marked(document, joint, contour)))
             ]
             if places:
                 result.append(min(places, key=lambda place: place.share))
     return sorted(result, key=lambda place: place.share)[:most]
 
 
-def _closest(joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band, edge: Edge) -> Tight | None:
+def _marked(document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:
+    """(n,) bool: stations on the stretch of any finding that is more than a note."""
+    mark = np.zeros(len(contour["stations"]["s"]), dtype=bool)
+    for finding in document.get("findings") or ():
+        if finding.get("joint") == joint["id"] and finding["severity"] != "note":
+            mark |= stations_of_finding(finding, contour)
+    return mark
+
+
+def _closest(
+    joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band, edge: Edge, marked: np.ndarray
+) -> Tight | None:
     values = column_of(contour, edge.column)
     low, high = edge.low.get(contour["id"]), edge.high.get(contour["id"])
     if edge.column == "beam_clear" or edge.column.startswith("trap_open"):
@@ -220,7 +232,7 @@ def _closest(joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band, e
             size = np.abs(bound) if low is None or high is None else (high - low) / 2
             scale = np.where(size > 0, size, 1.0)
             share = np.fmin(share, (values - bound) * inside / scale)
-    share[~np.isfinite(values)] = np.inf
+    share[~np.isfinite(values) | marked | (share < 0)] = np.inf
     if not np.isfinite(share).any():
         return None
     i = int(share.argmin())

@@ -92,7 +92,8 @@ def render_pdf(document: Document, paper: str = "A4", time_limit: float = 120.0)
         command = [
             browser, "--headless=new", "--disable-gpu", "--no-first-run", "--disable-background-networking",
             "--disable-sync", "--disable-extensions", f"--user-data-dir={Path(folder, 'profile')}",
-            "--no-pdf-header-footer", "--virtual-time-budget=30000", f"--print-to-pdf={target}", page.as_uri(),
+            "--no-pdf-header-footer", "--virtual-time-budget=30000", f"--print-to-pdf={target}",
+            page.as_uri(),
         ]  # fmt: skip
         if sys.platform.startswith("linux") and os.geteuid() == 0:
             command.insert(1, "--no-sandbox")  # the browser refuses to start its sandbox for the superuser

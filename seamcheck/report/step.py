@@ -10,7 +10,7 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.errors import SeamcheckError
+from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.report import facts, plan
 from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
@@ -164,8 +164,10 @@ def _check_models(document: Document, paths: Sequence[Path]) -> None:
 
     model: Mapping[str, Any] = document["model"]
     known = [entry["sha256"] for entry in model.get("files") or [model]]
+    if len(paths) != len(known):
+        raise UsageError(f"The review is of {len(known)} files; {len(paths)} were named. Name the same ones.")
     for k, path in enumerate(paths):
-        if k >= len(known) or file_facts(path).sha256 != known[k]:
+        if file_facts(path).sha256 != known[k]:
             raise OtherModel(path.name)
 
 

@@ -1,5 +1,6 @@
 """The marked STEP file, read back by the project's own reader and, for its lines, by the kernel."""
 
+import json
 import shutil
 from importlib import resources
 
@@ -120,3 +121,25 @@ def test_lines_of_a_plane_seam_are_lines_and_arcs_in_space():
             x, y, _ = piece[1]
             assert np.hypot(abs(x) - 50, abs(y) - 30) == pytest.approx(10, abs=1e-3)
     assert mid_lines(hostile())
+
+
+def test_the_shell_writes_it_and_never_over_the_model(model, tmp_path):
+    from click.testing import CliRunner
+
+    from seamcheck.cli.group import cli
+
+    copy, target = tmp_path / "gauge.step", tmp_path / "marked.step"
+    shutil.copy(model, copy)
+    before = copy.read_bytes()
+    refused = CliRunner().invoke(cli, ["review", str(copy), "--step", str(copy)])
+    assert refused.exit_code == 2
+    assert "is the model itself" in refused.output
+    assert copy.read_bytes() == before
+    document = tmp_path / "review.json"
+    document.write_text(json.dumps(review(copy).document))
+    refused = CliRunner().invoke(cli, ["report", str(document), "--step", str(target)])
+    assert refused.exit_code == 2
+    assert "--model" in refused.output
+    done = CliRunner().invoke(cli, ["report", str(document), "--step", str(target), "--model", str(copy)])
+    assert done.exit_code == 1  # the verdict's, as a limit is broken
+    assert len(read_assembly(target).parts) > 3

@@ -272,7 +272,7 @@ class Dimensions {
     const text = value === null ? "not measured" : this.words.value(value, column);
     const why = value === null ? this.words.reason(this.joint.id, this.contour.id, column, this.s) : "";
     const limit = why || this.limit(column);
-    const lines: [string, string][] = [["dim-title", title], ["dim-value", mark + text]];
+    const lines: [string, string][] = [["dim-title", title], ["dim-value", anchor === "end" && finding ? `${text} ${MARK[finding.severity]}` : mark + text]];
     const room = Math.floor(((anchor === "end" ? x : this.width - x) - 2) / 5.1);
     if (limit) lines.push(["dim-limit", limit.length > room ? `${limit.slice(0, room - 1)}…` : limit]);
     lines.forEach(([cls, content], i) => {

@@ -40,7 +40,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
     if paper is not None:
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
     script = _asset("page.js")
-    return _template().render(
+    text: str = _template().render(
         d=document,
         facts=facts,
         short_caution=SHORT_CAUTION,
@@ -61,6 +61,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
         policy=_policy(script, style),
         has_view=bool(document.get("view")),
     )
+    return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
 
 
 def page_data(document: Document) -> dict[str, Any]:
