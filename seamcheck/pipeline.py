@@ -77,7 +77,7 @@ def review_model(
     """The review document of one model; loads the CAD kernel into this process, so a child should run it."""
     from seamcheck.assembly import read_assembly
     from seamcheck.contour import trace_contour
-    from seamcheck.interface import survey_interface
+    from seamcheck.interface.survey import survey_interface
     from seamcheck.joint import find_joints
     from seamcheck.limits.findings import JointResult
     from seamcheck.limits.judge import judge

@@ -1,5 +1,4 @@
-"""What is measured over the whole interface of cover and base, not section by section."""
+"""What is measured over the whole interface of cover and base, not section by section.
 
-from seamcheck.interface.survey import survey_interface
-
-__all__ = ["survey_interface"]
+Declarations and settings here load no numpy; ``seamcheck.interface.survey`` measures.
+"""

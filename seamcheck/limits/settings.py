@@ -9,6 +9,7 @@ from datetime import date
 from typing import Any
 
 from seamcheck.errors import UsageError
+from seamcheck.interface.settings import Clamp, Scanner
 from seamcheck.limits.rule import SEVERITIES
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.units import in_unit, shown
@@ -58,6 +59,11 @@ NUMBERS: dict[str, Number] = {
             "lateral-play", 0.0, "mm", "how far the cover may shift sideways in the base while it sinks",
             "assumption", 0.0, 5.0,
         ),
+        Number(
+            "intended-stop", 0.0, "mm",
+            "travel at which a stop is meant to end the collapse; 0 where there is none",
+            "of your design", 0.0, 5.0,
+        ),
     )
 }  # fmt: skip
 
@@ -80,13 +86,16 @@ class Settings:
 
     Attributes
     ----------
-    collapse, beam_margin, station_spacing, search_distance, lateral_play : mm, see NUMBERS
+    collapse, beam_margin, station_spacing, search_distance, lateral_play, intended_stop : mm, see NUMBERS
     cover, base : part name or id, None to find them
     beam : (3,) direction of the light, not necessarily of length 1; None to find it
     limits : 'rule.name' -> value, all of them
     severities : rule -> severity or 'off', all of them
     waivers : accepted findings
     material : the ``[material]`` table as read, None without one
+    scanner : where the light comes from, None without a ``[scanner]`` table
+    clamp : the clamp tool
+    tolerances : quantity -> how far (+-) it may differ from the drawing
     origins : key -> 'file' or 'option' for what is not a default
     file : name of the settings file, without folders; '' without one
     today : the day that decides about waivers; None takes the clock's
@@ -97,6 +106,7 @@ class Settings:
     station_spacing: float = NUMBERS["station-spacing"].default
     search_distance: float = NUMBERS["search-distance"].default
     lateral_play: float = NUMBERS["lateral-play"].default
+    intended_stop: float = NUMBERS["intended-stop"].default
     cover: str | None = None
     base: str | None = None
     beam: tuple[float, float, float] | None = None
@@ -104,6 +114,9 @@ class Settings:
     severities: Mapping[str, str] = field(default_factory=lambda: {r.key: r.severity for r in RULES.values()})
     waivers: tuple[Waiver, ...] = ()
     material: Mapping[str, Any] | None = None
+    scanner: Scanner | None = None
+    clamp: Clamp = field(default_factory=Clamp)
+    tolerances: Mapping[str, float] = field(default_factory=dict)
     origins: Mapping[str, str] = field(default_factory=dict)
     file: str = ""
     today: date | None = None

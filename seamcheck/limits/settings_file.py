@@ -9,6 +9,8 @@ from pathlib import Path
 from typing import Any
 
 from seamcheck.errors import UsageError
+from seamcheck.interface.settings import TABLES as INTERFACE_TABLES
+from seamcheck.interface.settings import as_lines, clamp_from, scanner_from, tolerances_from
 from seamcheck.limits.rule import STANDINGS
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import (
@@ -26,7 +28,7 @@ from seamcheck.limits.waivers import Waiver
 
 NAME = "seamcheck.toml"
 
-_TABLES = ("joint", "limits", "waivers", "material")
+_TABLES = ("joint", "limits", "waivers", "material", *INTERFACE_TABLES)
 _WAIVER_KEYS = ("rule", "reason", "at", "radius", "contour", "from", "to", "joint", "until")
 
 
@@ -94,6 +96,8 @@ class _Reader:
                 fields["waivers"] = self.waivers(value)
             elif key == "material":
                 fields["material"] = self.material(value)
+            elif key in INTERFACE_TABLES:
+                fields |= self.interface(key, value, origins)
             else:
                 self.unknown((key,), key, valid)
         try:
@@ -190,6 +194,12 @@ class _Reader:
         table = self.table(("material",), table)
         self.ask(("material",), MaterialSettings.from_table, table)
         return table
+
+    def interface(self, key: str, table: Any, origins: dict[str, str]) -> dict[str, Any]:
+        readers = {"scanner": scanner_from, "clamp": clamp_from, "tolerance": tolerances_from}
+        origins[key] = FILE
+        name = "tolerances" if key == "tolerance" else key
+        return {name: self.ask((key,), readers[key], self.table((key,), table))}
 
     def table(self, path: tuple[str, ...], value: Any) -> Mapping[str, Any]:
         if not isinstance(value, dict):
@@ -292,7 +302,8 @@ def as_toml(settings: Settings | None = None) -> str:
             value = settings.limit(rule.key, limit.name)
             lines.append(f"{limit.name} = {_plain(value)}  # {unit}{limit.what}")
         lines.append(f"severity = {_plain(settings.severity(rule.key))}")
-    lines += ["", *_waivers_as_toml(settings), *_material_as_toml(settings)]
+    lines += ["", *as_lines(settings.scanner, settings.clamp, settings.tolerances)]
+    lines += [*_waivers_as_toml(settings), *_material_as_toml(settings)]
     return "\n".join(lines).rstrip() + "\n"
 
 

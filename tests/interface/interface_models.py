@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from measuring import Measured, measure, settings
 
-from seamcheck.interface import survey_interface
+from seamcheck.interface.survey import survey_interface
 
 NUMBERS = {"lateral_play": 0.0}
 

@@ -1,0 +1,193 @@
+"""The ``[scanner]``, ``[clamp]`` and ``[tolerance]`` tables of seamcheck.toml: read, checked, explained."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from seamcheck.errors import UsageError
+from seamcheck.limits.units import in_unit
+
+TABLES = ("scanner", "clamp", "tolerance")
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One number of a table: None as default means that what needs it is not evaluated."""
+
+    key: str
+    default: float | None
+    unit: str
+    what: str
+    standing: str
+    least: float
+    most: float
+
+
+SCANNER: tuple[Entry, ...] = (
+    Entry(
+        "distance", None, "mm", "from the pivot of the scanner's mirrors down to the cover's top face",
+        "of your machine", 1.0, 1e5,
+    ),
+    Entry(
+        "half-angle", 0.0, "°", "convergence of the beam: half the angle of its cone",
+        "of your machine; 0 looks at the beam's middle only", 0.0, 45.0,
+    ),
+    Entry("index", 1.5, "1", "refractive index of the cover at the weld's wavelength",
+          "assumption: 1.48 to 1.62 for common plastics", 1.0, 2.5),
+)  # fmt: skip
+
+CLAMP: tuple[Entry, ...] = (
+    Entry("height", 20.0, "mm", "height of the clamp tool above the cover", "assumption", 0.1, 1000.0),
+    Entry("reach", 5.0, "mm", "how far from the rib a clamp land still presses on it", "assumption", 0.1, 100.0),
+    Entry("pressure", None, "MPa", "pressure over the rib's top", "of your process", 0.001, 100.0),
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Scanner:
+    """Where the light comes from.
+
+    Attributes
+    ----------
+    distance : mm, None where it is telecentric
+    axis : (3,) mm, a point on the optical axis in the model's coordinates; None: over the middle of the seam
+    half_angle : degrees; index : of the cover
+    """
+
+    distance: float | None = None
+    axis: tuple[float, float, float] | None = None
+    half_angle: float = 0.0
+    index: float = 1.5
+
+    @property
+    def is_telecentric(self) -> bool:
+        return self.distance is None
+
+
+@dataclass(frozen=True, slots=True)
+class Clamp:
+    """The clamp tool: height mm, reach mm, pressure MPa or None."""
+
+    height: float = 20.0
+    reach: float = 5.0
+    pressure: float | None = None
+
+
+def scanner_from(table: Mapping[str, Any]) -> Scanner:
+    """The scanner of a ``[scanner]`` table.
+
+    Raises
+    ------
+    UsageError : an unknown key, a value that can't be taken, or neither a distance nor telecentric = true
+    """
+    known = {entry.key: entry for entry in SCANNER}
+    values: dict[str, Any] = {}
+    for key, written in table.items():
+        if key == "telecentric":
+            if not isinstance(written, bool):
+                raise UsageError(f"scanner.telecentric must be true or false; got {written!r}.")
+        elif key == "axis":
+            values["axis"] = _point("scanner.axis", written)
+        else:
+            values[key.replace("-", "_")] = _number("scanner", known, key, written, ("axis", "telecentric"))
+    telecentric = table.get("telecentric", False)
+    if telecentric == ("distance" in table):
+        raise UsageError(
+            "scanner needs either distance, from the mirrors' pivot to the cover's top face, or "
+            "telecentric = true."
+        )
+    return Scanner(**values)
+
+
+def clamp_from(table: Mapping[str, Any]) -> Clamp:
+    """The clamp of a ``[clamp]`` table; UsageError as in scanner_from."""
+    known = {entry.key: entry for entry in CLAMP}
+    return Clamp(**{key: _number("clamp", known, key, written) for key, written in table.items()})
+
+
+def tolerances_from(table: Mapping[str, Any]) -> Mapping[str, float]:
+    """Quantity -> how far (+-) it may differ from the drawing; UsageError for one that does not exist."""
+    from seamcheck.limits.quantities import QUANTITIES
+    from seamcheck.limits.settings import unknown
+
+    found = {}
+    extra = tuple(FLATNESS)
+    for written_key, written in table.items():
+        key = written_key.replace("-", "_")
+        if key not in QUANTITIES and key not in FLATNESS:
+            raise UsageError(unknown(written_key, (*QUANTITIES, *extra), "quantity"))
+        unit = QUANTITIES[key].unit if key in QUANTITIES else "mm"
+        found[key] = _in_unit(f"tolerance.{written_key}", written, unit)
+        if not 0.0 <= found[key] < float("inf"):
+            raise UsageError(f"tolerance.{written_key} must be 0 or more; got {written!r}.")
+    return found
+
+
+FLATNESS: dict[str, str] = {
+    "flatness_cover": "flatness of the cover's underside over the whole seam",
+    "flatness_rib": "flatness of the rib's top over the whole seam",
+    "flattened": "how much of both the clamp presses flat",
+}
+"""Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
+
+
+def _number(table: str, known: Mapping[str, Entry], key: str, written: Any, others: tuple[str, ...] = ()) -> float:
+    if key not in known:
+        raise UsageError(f"There is no entry {key!r} in [{table}]. There are: {', '.join((*known, *others))}.")
+    entry = known[key]
+    value = _in_unit(f"{table}.{key}", written, entry.unit)
+    if not entry.least <= value <= entry.most:
+        raise UsageError(f"{table}.{key} must be between {entry.least:g} and {entry.most:g}; got {written!r}.")
+    return value
+
+
+def _in_unit(name: str, written: Any, unit: str) -> float:
+    try:
+        return float(written) if unit == "MPa" else in_unit(written, unit)
+    except (TypeError, ValueError) as why:
+        raise UsageError(f"{name} {why}.") from None
+
+
+def _point(name: str, written: Any) -> tuple[float, float, float]:
+    try:
+        x, y, z = (in_unit(value, "mm") for value in written)
+    except (TypeError, ValueError):
+        raise UsageError(f"{name} must be three coordinates [x, y, z]; got {written!r}.") from None
+    return x, y, z
+
+
+def as_lines(scanner: Scanner | None, clamp: Clamp, tolerances: Mapping[str, float]) -> list[str]:
+    """The tables as lines of a settings file, explained; those that are not set stand as comments."""
+    lines = ["# Where the light comes from. Without this table it is taken as parallel, along the beam."]
+    off = "# " if scanner is None else ""
+    given = scanner or Scanner()
+    lines.append(f"{off}[scanner]")
+    telecentric = scanner is not None and scanner.is_telecentric
+    lines.append(f"{'' if telecentric else '# '}telecentric = true  # instead of a distance")
+    for entry in SCANNER:
+        value = getattr(given, entry.key.replace("-", "_"))
+        hide = off or ("# " if value is None else "")
+        shown = f"{value:g}" if value is not None else "300.0"
+        lines.append(f"{hide}{entry.key} = {shown}  # {entry.unit}, {entry.what} ({entry.standing})")
+    axis = "# " if given.axis is None else ""
+    at = ", ".join(repr(float(x)) for x in (given.axis or (0.0, 0.0, 0.0)))
+    lines += [f"{axis}axis = [{at}]  # a point on the optical axis; left out: over the seam's middle", ""]
+    lines += ["# The clamp tool.", "[clamp]"]
+    for entry in CLAMP:
+        value = getattr(clamp, entry.key)
+        hide, shown = ("# ", "2.0") if value is None else ("", repr(float(value)))
+        lines.append(f"{hide}{entry.key} = {shown}  # {entry.unit}, {entry.what} ({entry.standing})")
+    lines += [
+        "",
+        "# How far parts may differ from the drawing: quantity = + or - so much, from your own tolerance",
+        "# class. A value inside its limit by less than that is reported as at risk. Quantities without an",
+        "# entry are judged at their nominal value only. Also, in mm:",
+        *(f"# {key}: {what}" for key, what in FLATNESS.items()),
+        "[tolerance]" if tolerances else "# [tolerance]",
+    ]
+    lines += [f"{key} = {value!r}" for key, value in tolerances.items()] or ["# rib_width = 0.05"]
+    return [*lines, ""]
+
+
