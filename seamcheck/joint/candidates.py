@@ -44,6 +44,10 @@ class Candidate:
         return float(np.average([p.falls for p in self.patches], weights=[p.length for p in self.patches]))
 
     @property
+    def shoulder(self) -> float:
+        return float(np.average([p.shoulder for p in self.patches], weights=[p.length for p in self.patches]))
+
+    @property
     def share(self) -> float:
         return float(np.average([p.share for p in self.patches], weights=[p.length for p in self.patches]))
 
@@ -151,6 +155,8 @@ def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -
         for patch in list(rest):
             shared = patch.region.boundary.intersection(border).length
             sides = patch.region.length / 2 - shared
+            if not _meets_an_end(joined, patch.region, width):
+                continue
             end_to_end = 0 < shared <= 3.0 * width and sides > 0.3 * width
             between = shared > width and patch.region.intersection(bridged).area > 0.8 * patch.region.area
             if end_to_end or between:
@@ -158,6 +164,21 @@ def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -
                 rest.remove(patch)
                 grew = True
     return seam
+
+
+def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool:
+    """Whether a region meets the seam at an end face, not beside a flank that runs on past it."""
+    contact = seam.boundary.intersection(patch.buffer(0.03))
+    merged = shapely.line_merge(contact) if contact.geom_type == "MultiLineString" else contact
+    for line in shapely.get_parts(merged):
+        if line.geom_type != "LineString" or line.length < 0.2 * width:
+            continue
+        ends = np.array(line.coords)[[0, -1]]
+        way = (ends[1] - ends[0]) / max(float(np.linalg.norm(ends[1] - ends[0])), 1e-9)
+        beyond = np.array([ends[0] - 0.3 * width * way, ends[1] + 0.3 * width * way])
+        if (shapely.distance(seam.boundary, shapely.points(beyond)) > 0.05 * width).any():
+            return True
+    return False
 
 
 def _on_top(points: np.ndarray, own: Surface, faces: tuple[int, ...], frame: Frame) -> np.ndarray:

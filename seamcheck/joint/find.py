@@ -207,7 +207,10 @@ def _joint(
         candidate.through_carrier if reading.through_counter else candidate.through_counter
     )
     cover, base = parts[reading.cover], parts[reading.base]
-    rib_on = ("base" if reading.through_counter else "cover") if candidate.rib_like else "none"
+    is_rib = candidate.rib_like and candidate.shoulder > 0.1
+    rib_on = ("base" if reading.through_counter else "cover") if is_rib else "none"
+    if not is_rib:
+        notes.append("No shoulder runs beside the band anywhere: a lap-type contact without a weld rib.")
     why = [
         f"{_name(parts[candidate.carrier])} carries a band {np.mean([p.width for p in candidate.patches]):.2f} mm "
         f"wide and {candidate.length:.0f} mm long that faces {_name(parts[candidate.counter])} at "

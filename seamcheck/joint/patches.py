@@ -19,6 +19,7 @@ LEAST_SHARE = 0.4  # of a face's area that must be opposed
 SAME_LEVEL = 0.15  # mm: bands whose gaps differ by less belong to one seam
 SMOOTH = 0.9962  # cosine of 5 degrees: faces that meet more sharply are not one band
 WIDEST = 6.0  # mm, mean width beyond which a band is no rib
+DEEPEST_FLOOR = 3.0  # mm: what lies further below the rib top is no trap floor
 FALLEN = 0.15  # mm that the surface beside a rib lies lower than its top
 
 
@@ -29,6 +30,7 @@ class Patch:
     faces : indices; region : its projection, mm; gap : mm, area-weighted mean; share : 0..1 opposed
     length, width : mm, half the perimeter and area over it (a band's length and mean width)
     falls : 0..1 of its border beside which the own body's surface lies lower or is absent
+    shoulder : 0..1 of its border beside which that lower surface is near, as a trap floor is
     rounded : its faces curve from top to flank (a rib top without a flat)
     """
 
@@ -39,6 +41,7 @@ class Patch:
     length: float
     width: float
     falls: float
+    shoulder: float
     rounded: bool = False
 
     @property
@@ -117,13 +120,15 @@ def _patch(
         float(np.sum(area * cover.share[mine]) / area.sum()),
         float(length),
         float(region.area / length),
-        _falls(region, side, faces, frame, sign),
+        *_beside(region, side, faces, frame, sign),
         rounded,
     )
 
 
-def _falls(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame, sign: float) -> float:
-    """Share of the band's border beside which the own surface lies lower than the band, or is absent."""
+def _beside(
+    region: BaseGeometry, side: Surface, faces: list[int], frame: Frame, sign: float
+) -> tuple[float, float]:
+    """Shares of the band's border beside which the own surface lies lower or is absent, and near but lower."""
     beside = region.buffer(0.2, quad_segs=4).boundary
     count = int(np.clip(beside.length / 1.0, 16, 400))
     at = shapely.get_coordinates(shapely.line_interpolate_point(beside, np.linspace(0, 1, count, False), True))
@@ -136,7 +141,8 @@ def _falls(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame, 
     points = np.column_stack([at, np.zeros(count)])
     height, index = heights_at(points, frame.local(side.corners[facing]))
     height = sign * height
-    near = height > level[index] - 3.0  # what lies far below is another floor
+    near = height > level[index] - DEEPEST_FLOOR
     highest = np.full(count, -np.inf)
     np.maximum.at(highest, index[near], height[near])
-    return float(np.mean(highest < level - FALLEN))
+    fallen = highest < level - FALLEN
+    return float(np.mean(fallen)), float(np.mean(fallen & np.isfinite(highest)))

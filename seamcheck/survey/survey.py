@@ -23,7 +23,10 @@ from seamcheck.survey.table import PathSurvey, Survey
 from seamcheck.survey.turning import turn_radius
 
 LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
-_BROADEST = 1.0  # mm beyond the flank...
+_HOLD_EVERYWHERE = frozenset(
+    ("cover_thickness", "cover_thickness_min", "cover_thickness_max", "gap", "gap_min", "gap_max", "turn_radius",
+     "beam_clear")
+)  # these need no section across the rib
 _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
 
@@ -284,8 +287,9 @@ def _cover(section: _Section, put) -> None:
         most = np.fmax(most, _nan_reduce(np.fmax, plastic))
         total += run.sum(axis=1)
         clear += (run * ((side.stretches <= 1) & ~side.blocked)).sum(axis=1)
-    put("cover_thickness_min", np.where(hole, np.nan, least), missing)
-    put("cover_thickness_max", np.where(hole, np.nan, most), missing)
+    strip_missing = np.where(hole | (~over_p & seen), "hole", np.where(over_p, "no-rib", "no-cover"))
+    put("cover_thickness_min", np.where(hole, np.nan, least), strip_missing)
+    put("cover_thickness_max", np.where(hole, np.nan, most), strip_missing)
     with np.errstate(invalid="ignore", divide="ignore"):
         share = clear / total
     put("beam_clear", np.where(over_p | seen, np.round(share, 9), np.nan), "no-cover")
@@ -368,10 +372,9 @@ def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section
     sharp = _sharp_corners(path, section.s, width)
     mark[sharp & (mark == "")] = "corner"
     for key in columns:
-        if key in ("cover_thickness", "cover_thickness_min", "cover_thickness_max", "gap", "gap_min", "gap_max",
-                   "turn_radius", "beam_clear"):
-            continue
         hit = mark != ""
+        if key in _HOLD_EVERYWHERE:
+            hit &= np.isnan(columns[key]) & (why[key] != "hole")
         columns[key][hit] = np.nan
         why[key][hit] = mark[hit]
 
