@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from seamcheck.limits.quantities import REASONS
 from seamcheck.material import melt as me
 from seamcheck.material.balance import first_rest, lateness
 from seamcheck.material.known import Known, rounded
@@ -122,7 +123,7 @@ def collapse_window(
             )
         )
     elif travel != travel:
-        unknown.append(f"Free travel: {why or 'not measured'}.")
+        unknown.append(f"Free travel: {REASONS.get(why, why) or 'not measured'}".rstrip(".") + ".")
     heights = [track.column("rib_height") + lateness(track, first) for track in tracks]
     for track, height in zip(tracks, heights, strict=True):
         if np.isfinite(height).any():

@@ -13,7 +13,7 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
-from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.limits.quantities import MEASURED, QUANTITIES
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.units import shown
 from seamcheck.limits.waivers import place_in_words
@@ -132,7 +132,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
         yield Text(f"Junction {name} at {_place(place)}")
     yield _table(joint, document)
     for key, entry in joint["interface"].items():
-        if key in QUANTITIES and entry.get("value") is not None:
+        if key in MEASURED and entry.get("value") is not None:
             q = QUANTITIES[key]
             at = f" at {_place(entry['at'])}" if entry.get("at") else ""
             yield Text(f"Whole interface: {q.title} {shown(entry['value'], q.unit, q.decimals)}{at}")
@@ -222,12 +222,15 @@ def _findings(document: Document) -> Iterator[RenderableType]:
     if live:
         yield Text()
         yield Text(f"Findings ({len(live)})", style="bold")
+    said: set[str] = set()  # harm that was told already
     for number, finding in enumerate(live, 1):
         if number <= IN_FULL:
-            yield _finding(number, finding, document)
+            yield _finding(number, finding, document, finding["harm"] not in said)
+            said.add(finding["harm"])
         else:
             line = Text.assemble(
-                (_mark(finding), STYLES[finding["severity"]]), f", {_where(finding)}: {finding['message']}"
+                (_mark(finding), STYLES[finding["severity"]]),
+                f", {_where(finding, document)}: {finding['message']}",
             )
             yield _numbered(number, line)
     if waived:
@@ -237,18 +240,18 @@ def _findings(document: Document) -> Iterator[RenderableType]:
         waiver = finding["waived"]
         until = f", until {waiver['until']}" if waiver["until"] else ""
         origin = f" ({_clean(waiver['origin'])})" if waiver["origin"] else ""
-        yield Text(f"  {_mark(finding)} {_where(finding)}: {finding['message']}")
+        yield Text(f"  {_mark(finding)} {_where(finding, document)}: {finding['message']}")
         yield Padding(Text(f"Waived{until}: {_clean(waiver['reason'])}{origin}", style="dim"), (0, 0, 0, 4))
 
 
-def _finding(number: int, finding: Mapping[str, Any], document: Document) -> RenderableType:
+def _finding(number: int, finding: Mapping[str, Any], document: Document, with_harm: bool) -> RenderableType:
     style = STYLES[finding["severity"]]
     lines: list[RenderableType] = [
         Text.assemble(
             (f"{finding['severity'].upper()}  {finding['rule']}", f"bold {style}"), f"  {finding['message']}"
         ),
-        Text(f"Where: {_where(finding)}{_faces(finding, document)}"),
-        Text(f"Harm: {finding['harm']}", style="dim"),
+        Text(f"Where: {_where(finding, document)}{_faces(finding, document)}"),
+        *([Text(f"Harm: {finding['harm']}", style="dim")] if with_harm else []),
         Text(f"Do: {finding['remedy']}"),
     ]
     if finding["also"]:
@@ -269,18 +272,28 @@ def _mark(finding: Mapping[str, Any]) -> str:
     return f"{finding['severity']} {finding['rule']}"
 
 
-def _where(finding: Mapping[str, Any]) -> str:
+def _where(finding: Mapping[str, Any], document: Document) -> str:
     place = "along the seam" if finding["at"] is None else _place(finding["at"])
     if finding["contour"] is None:
         return f"{finding['joint']}, {place}"
-    stretch = ""
-    if finding["from_s"] is not None and finding["to_s"] is not None:
-        stretch = f", s = {finding['from_s']:.1f}"
-        if finding["to_s"] != finding["from_s"]:
-            stretch += f" to {finding['to_s']:.1f}"
-        stretch += " mm"
-    length = "" if not finding["length_mm"] else f" ({finding['length_mm']:.1f} mm long)"
-    return f"{place} on {finding['joint']} {finding['contour']}{stretch}{length}"
+    on = f"{place} on {finding['joint']} {finding['contour']}"
+    start, end, length = finding["from_s"], finding["to_s"], finding["length_mm"]
+    if start is None or end is None:
+        return on
+    if length and length >= _contour_length(finding, document) - 0.01:
+        return f"{on}, the worst place; along the whole contour"
+    stretch = f"s = {start:.1f} mm" if start == end else f"s = {start:.1f} to {end:.1f} mm"
+    return f"{on}, {stretch}" + (f" ({length:.1f} mm long)" if length else "")
+
+
+def _contour_length(finding: Mapping[str, Any], document: Document) -> float:
+    return next(
+        float(contour["length_mm"])
+        for joint in document["joints"]
+        if joint["id"] == finding["joint"]
+        for contour in joint["contours"]
+        if contour["id"] == finding["contour"]
+    )
 
 
 def _faces(finding: Mapping[str, Any], document: Document) -> str:
