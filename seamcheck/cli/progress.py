@@ -6,24 +6,20 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 
 from rich.console import Console
-from rich.progress import BarColumn, Progress, SpinnerColumn, TextColumn, TimeElapsedColumn
+from rich.markup import escape
+from rich.progress import Progress, SpinnerColumn, TextColumn, TimeElapsedColumn
+
+from seamcheck.isolation.outcome import DOING
 
 
 @contextmanager
-def shown_progress(console: Console, name: str) -> Iterator[Callable[[str, float | None], None]]:
-    """Show stage and share of a review; the line goes away at the end."""
-    columns = (
-        SpinnerColumn(),
-        TextColumn("{task.description}"),
-        BarColumn(bar_width=24),
-        TimeElapsedColumn(),
-    )
-    with Progress(*columns, console=console, transient=True) as bar:
-        task = bar.add_task(f"{name}: starting", total=None)
+def shown_progress(console: Console, name: str) -> Iterator[Callable[..., None]]:
+    """Show what is being done and for how long; the line goes away at the end."""
+    columns = (SpinnerColumn("line"), TextColumn("{task.description}"), TimeElapsedColumn())
+    with Progress(*columns, console=console, transient=True, refresh_per_second=5) as line:
+        task = line.add_task(f"{escape(name)}: starting", total=None)
 
-        def show(stage: str, share: float | None = None) -> None:
-            bar.update(
-                task, description=f"{name}: {stage}", total=None if share is None else 1.0, completed=share
-            )
+        def show(stage: str, *_: object) -> None:
+            line.update(task, description=f"{escape(name)}: {DOING.get(stage, stage)}")
 
         yield show
