@@ -1,1 +1,31 @@
-"""Hard models: parts as strangers draw them, with what must come out."""
+"""Hard models: parts as strangers draw them, with what must come out.
+
+``HARD`` maps a name to a function that makes the model; ``write_model`` writes it as STEP::
+
+    model = HARD["saddle"]()
+    write_model(path, model)
+    model.seams[0].paths[0].value("rib_width", points)
+"""
+
+from .clutter import CLUTTER
+from .refused import REFUSED
+from .seams import SEAMS
+from .topology import TOPOLOGY
+from .tree import bodies, write_model
+from .truth import HardModel, Node, PathTruth, SeamTruth
+
+HARD = {**SEAMS, **CLUTTER, **TOPOLOGY, **REFUSED}
+
+__all__ = [
+    "CLUTTER",
+    "HARD",
+    "REFUSED",
+    "SEAMS",
+    "TOPOLOGY",
+    "HardModel",
+    "Node",
+    "PathTruth",
+    "SeamTruth",
+    "bodies",
+    "write_model",
+]

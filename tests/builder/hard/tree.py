@@ -82,7 +82,7 @@ def _name(label: Any, name: str) -> None:
 
 
 def bodies(node: Node, place: np.ndarray | None = None) -> list[tuple[str, Any]]:
-    """(name, placed body) of every solid, free shell or free face, in file order: what a reader should see."""
+    """(name, placed body) of every solid, free shell and free face in file order: what a reader sees."""
     place = np.eye(4) if place is None else place
     found = []
     if node.shape is not None:
