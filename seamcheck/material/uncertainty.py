@@ -158,7 +158,8 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
         if name not in ("transmission at or above 28 %", "a collapse exists that suits")
     ]
     if must:
-        shares["all of them, with 15 % transmission"] = float(np.mean(np.logical_and.reduce(must)))
+        name = "all of them" if through is None else "all of them, with 15 % transmission"
+        shares[name] = float(np.mean(np.logical_and.reduce(must)))
     quantiles = {
         key: tuple(float(q) for q in np.percentile(values, PERCENTILES)) for key, values in ranges.items()
     }

@@ -18,12 +18,13 @@ from seamcheck.survey.table import Survey
 
 @dataclass(frozen=True, slots=True)
 class Bound:
-    """One end of the collapse window: mm, its cause in words, and the station that causes it."""
+    """One end of the collapse window: mm, its cause in words, and the station or the place that causes it."""
 
     value: float
     cause: str
     path: str = ""
     station: int = -1
+    at: tuple[float, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,12 +115,13 @@ def collapse_window(
             uppers.append(Bound(float(holds[i]), "flash traps full", *stations[i]))
         elif not np.isinf(holds).any():
             unknown.append("Melt or trap areas were measured nowhere: what the traps hold is not known.")
-    travel, _, why = free_travel(survey)
+    travel, at, why = free_travel(survey)
     if np.isfinite(travel):
         uppers.append(
             Bound(
                 travel - number["process.travel_reserve"],
                 f"free travel {travel:.3f} mm less {number['process.travel_reserve']:g} mm",
+                at=None if at is None else tuple(float(c) for c in at),
             )
         )
     elif travel != travel:
@@ -136,7 +138,8 @@ def collapse_window(
 
 
 def _bound_dict(bound: Bound, tracks: Sequence[Track]) -> dict:
-    entry: dict = {"value_mm": rounded(bound.value), "cause": bound.cause, "at": None}
+    place = None if bound.at is None else [rounded(c, 9) for c in bound.at]
+    entry: dict = {"value_mm": rounded(bound.value), "cause": bound.cause, "at": place}
     for track in tracks:
         if track.id == bound.path and bound.station >= 0:
             entry.update(

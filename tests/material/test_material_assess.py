@@ -138,6 +138,7 @@ def test_collapse_window_by_hand():
     assert window["highest"]["value_mm"] == pytest.approx(0.5)  # travel 0.6 less 0.1
     assert [bound["value_mm"] for bound in window["uppers"]] == pytest.approx([0.5, 0.6307, 1.0], abs=1e-3)
     assert window["place"] == "inside"
+    assert window["highest"]["at"] == [0.0, 0.0, 0.0]  # where the survey says that the travel ends
     assert found.interface["collapse_window"]["value"] == pytest.approx(0.23)
     assert found.interface["collapse_above_lowest"]["value"] == pytest.approx(0.13)
     assert found.interface["collapse_below_highest"]["value"] == pytest.approx(0.1)
