@@ -19,6 +19,7 @@ from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape
 
+from seamcheck.assembly.kernel_reader import is_kernel_failure
 from seamcheck.assembly.soundness import find_flaws
 
 LARGEST_COORDINATE = 1e7  # mm; ten kilometres away nothing can be measured to a micrometre any more
@@ -53,6 +54,10 @@ class Body:
     opening: tuple[float, float, float] | None = None
 
     @property
+    def faces(self) -> int:
+        return sum(1 for _ in explore(self.shape, TopAbs_FACE))
+
+    @property
     def size(self) -> float:
         """Longest side of the box, mm; 0 without one."""
         return 0.0 if self.box is None else max(self.box[axis + 3] - self.box[axis] for axis in range(3))
@@ -60,9 +65,9 @@ class Body:
 
 def product_bodies(shape: Any) -> list[Body]:
     """The solids of a product's shape, then its shells outside solids, then its loose faces."""
-    found = [_checked("solid", solid) for solid in explore(shape, TopAbs_SOLID)]
-    found += [_checked("sheet", shell) for shell in explore(shape, TopAbs_SHELL, TopAbs_SOLID)]
-    found += [_checked("sheet", face) for face in explore(shape, TopAbs_FACE, TopAbs_SHELL)]
+    found = [_body("solid", solid) for solid in explore(shape, TopAbs_SOLID)]
+    found += [_body("sheet", shell) for shell in explore(shape, TopAbs_SHELL, TopAbs_SOLID)]
+    found += [_body("sheet", face) for face in explore(shape, TopAbs_FACE, TopAbs_SHELL)]
     return found
 
 
@@ -71,6 +76,16 @@ def explore(shape: Any, kind: Any, *outside: Any) -> Iterator[Any]:
     while explorer.More():
         yield explorer.Current()
         explorer.Next()
+
+
+def _body(kind: str, shape: Any) -> Body:
+    try:
+        return _checked(kind, shape)
+    except Exception as error:
+        if not is_kernel_failure(error):
+            raise
+        body = Body(kind, shape, shape, (shape,), False, None)
+        return _other(body, "Its geometry is damaged: the CAD kernel can't evaluate it; it is left out.")
 
 
 def _checked(kind: str, shape: Any) -> Body:

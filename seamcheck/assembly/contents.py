@@ -7,6 +7,7 @@ import re
 from seamcheck.assembly.text import StepText
 from seamcheck.errors import NotReviewed
 
+SOLIDS = (b"MANIFOLD_SOLID_BREP", b"BREP_WITH_VOIDS", b"FACETED_BREP")  # ISO 10303-42
 _TESSELLATED = (b"TESSELLATED_", b"TRIANGULATED_FACE", b"COMPLEX_TRIANGULATED")
 _CURVES = (b"GEOMETRIC_CURVE_SET", b"EDGE_BASED_WIREFRAME", b"SHELL_BASED_WIREFRAME", b"GEOMETRIC_SET")
 _DOCUMENT = re.compile(rb"DOCUMENT_FILE\s*\(\s*'((?:[^']|'')*)'")
@@ -21,6 +22,14 @@ def nothing_exact(name: str, text: StepText) -> NotReviewed:
             "unsupported",
             f"{name!r} only refers to other files ({named}), which hold the bodies. Export the assembly as "
             "one file, or name those files instead.",
+        )
+    solids = sum(1 for keyword in SOLIDS for _ in text.records_of(keyword))
+    if solids:
+        bodies = "a solid body" if solids == 1 else f"{solids} solid bodies"
+        return NotReviewed(
+            "unreadable",
+            f"{name!r} lists {bodies}, and the CAD kernel can read none: the file is damaged. "
+            "Export it again.",
         )
     if any(keyword in text.data for keyword in _TESSELLATED):
         return NotReviewed(

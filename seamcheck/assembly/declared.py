@@ -36,6 +36,9 @@ class LengthUnit:
     mm: float
 
 
+UNDECLARED = LengthUnit("", 1.0)
+
+
 def step_schema(text: StepText) -> str:
     """The first schema that the header names, such as 'AUTOMOTIVE_DESIGN', or ''."""
     found = _SCHEMA.search(text.data, 0, 100_000)
@@ -43,14 +46,25 @@ def step_schema(text: StepText) -> str:
 
 
 def length_units(text: StepText) -> list[LengthUnit]:
-    """The length units of the geometry's contexts, most used first; empty where none is declared."""
+    """The length units of the contexts of the geometry, most used first; the one without a name stands for
+    contexts that declare none. Empty where there is no such context."""
     counts: dict[LengthUnit, int] = {}
     for context in _CONTEXT.finditer(text.data):
-        for number in text.references(context[1]):
-            unit = _length_unit(text.record(number))
-            if unit is not None:
-                counts[unit] = counts.get(unit, 0) + 1
-    return sorted(counts, key=lambda unit: -counts[unit])
+        declared = [_length_unit(text.record(number)) for number in text.references(context[1])]
+        found = next((unit for unit in declared if unit is not None), UNDECLARED)
+        counts[found] = counts.get(found, 0) + 1
+    return sorted(counts, key=lambda unit: (not unit.name, -counts[unit]))
+
+
+def unit_notes(name: str, units: list[LengthUnit]) -> list[str]:
+    """What is odd about the length units of a file; empty where all contexts declare the same."""
+    if not any(unit.name for unit in units):
+        return [f"{name!r} declares no length unit; its numbers are taken as millimetres."]
+    if UNDECLARED in units:
+        return [f"Some geometry of {name!r} declares no length unit; its numbers are taken as millimetres."]
+    if len(units) > 1:
+        return [f"{name!r} uses several length units: {', '.join(unit.name for unit in units)}."]
+    return []
 
 
 def _length_unit(record: bytes) -> LengthUnit | None:

@@ -65,8 +65,21 @@ def transfer(name: str, data: bytes, all_repairs: bool, progress: Callable[[str]
     if not all_repairs:
         reader.SetShapeFixParameters(_repairs(reader))
     progress("transferring")
-    reader.Transfer(document)  # false also for a file without bodies: what came is counted afterwards
+    try:
+        reader.Transfer(document)  # false also for a file without bodies: what came is counted afterwards
+    except Exception as error:
+        if not is_kernel_failure(error):
+            raise
+        raise NotReviewed(
+            "unreadable",
+            f"The CAD kernel can't make bodies of {name!r}: it is damaged. Export it again as STEP.",
+        ) from error
     return document
+
+
+def is_kernel_failure(error: Exception) -> bool:
+    """Whether an exception was raised by the kernel (its exceptions share no base class in Python)."""
+    return type(error).__module__.startswith("OCP")
 
 
 def _repairs(reader: Any) -> Resource_DataMapOfAsciiStringAsciiString:

@@ -8,11 +8,33 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from seamcheck.assembly.contents import SOLIDS
 from seamcheck.assembly.parts import Entity
 from seamcheck.assembly.text import StepText
 
-_SOLIDS = (b"MANIFOLD_SOLID_BREP", b"BREP_WITH_VOIDS", b"FACETED_BREP")  # ISO 10303-42
 _NAME = re.compile(rb"'((?:[^']|'')*)'")
+
+
+def damaged_records(name: str, text: StepText) -> list[str]:
+    """Sentences on records that are missing in the text or stand there twice, if any."""
+    found = []
+    missing, repeated = text.missing(), text.repeated()
+    if missing:
+        found.append(
+            f"{name!r} refers to {_counted(missing)} that it does not hold: it is damaged. What is missing "
+            "may matter; export it again."
+        )
+    if repeated:
+        found.append(
+            f"{name!r} holds {_counted(repeated)} more than once: it is damaged. The last one is taken; "
+            "export it again."
+        )
+    return found
+
+
+def _counted(numbers: list[int]) -> str:
+    shown = ", ".join(f"#{number}" for number in numbers[:3])
+    return f"{len(numbers)} record{'s' * (len(numbers) > 1)} ({shown}{', ...' * (len(numbers) > 3)})"
 
 
 class ListedSolids:
@@ -22,21 +44,31 @@ class ListedSolids:
         self._name, self._text = name, text
         self._faces = dict(_faces_of_solids(text))
 
-    def lost(self, read: int) -> int:
-        """How many are missing when ``read`` different ones were read, instances of one counted once."""
-        return max(0, len(self._faces) - read)
-
-    def doubts(self, read: int, entities: Iterable[Entity | None]) -> list[str]:
-        """A sentence on the missing ones, if any.
+    def lost(self, read: int, faces: int) -> int:
+        """How many solids are missing, or 1 if only faces are.
 
         Parameters
         ----------
-        read : how many different solids were read
-        entities : the records of their faces, as far as known
+        read : how many different solids were read, instances of one counted once
+        faces : how many faces these have; the kernel may have split some, so more than listed is no loss
         """
-        missing = self.lost(read)
-        if not missing:
+        return max(0, len(self._faces) - read) or int(faces < self._listed_faces)
+
+    @property
+    def _listed_faces(self) -> int:
+        return sum(len(faces) for faces in self._faces.values())
+
+    def doubts(self, read: int, faces: int, entities: Iterable[Entity | None]) -> list[str]:
+        """A sentence on what is missing, if anything; ``entities``: records of the faces, where known."""
+        if not self.lost(read, faces):
             return []
+        missing = len(self._faces) - read
+        if missing <= 0:
+            return [
+                f"{self._name!r} lists {self._listed_faces} faces of solid bodies; "
+                f"{self._listed_faces - faces} of them could not be read. Check the bodies in CAD and export "
+                "the file again."
+            ]
         known = {entity.number for entity in entities if entity is not None}
         unread = [number for number, faces in self._faces.items() if not known & faces]
         where = ""
@@ -56,7 +88,7 @@ class ListedSolids:
 
 def _faces_of_solids(text: StepText) -> Iterable[tuple[int, set[int]]]:
     """Number of every solid's record and the numbers of its faces' records."""
-    for keyword in _SOLIDS:
+    for keyword in SOLIDS:
         for number, offset in text.records_of(keyword):
             if text.offset(number) != offset:  # in a comment, or overridden
                 continue

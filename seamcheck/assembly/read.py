@@ -15,10 +15,10 @@ from seamcheck.assembly.before import check_text
 from seamcheck.assembly.bodies import Body, explore, product_bodies
 from seamcheck.assembly.colours import Colour, Colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
-from seamcheck.assembly.declared import LengthUnit, length_units, step_schema
+from seamcheck.assembly.declared import UNDECLARED, LengthUnit, length_units, step_schema, unit_notes
 from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
-from seamcheck.assembly.losses import ListedSolids
+from seamcheck.assembly.losses import ListedSolids, damaged_records
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Product, placed_products
@@ -64,11 +64,8 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     text = StepText(source.data)
     check_text(source.name, text)
     units = length_units(text)
-    unit = units[0] if units else LengthUnit("", 1.0)
-    if not units:
-        reading.notes.append(
-            f"{source.name!r} declares no length unit; its numbers are taken as millimetres."
-        )
+    unit = units[0] if units else UNDECLARED
+    reading.notes += unit_notes(source.name, units)
     listed = ListedSolids(source.name, text)
     products = _products(source, text, unit, listed, progress, reading.notes)
     index = len(reading.files)
@@ -84,7 +81,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
                 reading.doubts += [f"{part.name or part.id!r}: {note}" for note in known.body.notes]
     if len(reading.parts) == before:
         raise nothing_exact(source.name, text)
-    lost = _lost(products, listed)
+    lost = [*damaged_records(source.name, text), *_lost(products, listed)]
     reading.notes += [*lost, *outside_files(source.name, text)]
     reading.doubts += lost
 
@@ -131,8 +128,8 @@ def _transferred(source: Source, all_repairs: bool, progress: Callable[[str], No
 def _unsound(transferred: _Transferred, listed: ListedSolids) -> int:
     """How many bodies are not sound or not there."""
     every = [body for bodies in transferred.bodies.values() for body in bodies]
-    solids = sum(body.kind == "solid" for body in every)
-    return sum(not body.sound for body in every) + listed.lost(solids)
+    solids = [body for body in every if body.kind == "solid"]
+    return sum(not body.sound for body in every) + listed.lost(len(solids), sum(b.faces for b in solids))
 
 
 def _known(transferred: _Transferred, text: StepText, unit: LengthUnit) -> list[tuple[Product, list[_Known]]]:
@@ -153,7 +150,8 @@ def _known(transferred: _Transferred, text: StepText, unit: LengthUnit) -> list[
 def _lost(products: list[tuple[Product, list[_Known]]], listed: ListedSolids) -> list[str]:
     different = {id(bodies): bodies for _, bodies in products}.values()  # all instances share one list
     solids = [known for bodies in different for known in bodies if known.body.kind == "solid"]
-    return listed.doubts(len(solids), (entity for known in solids for entity in known.entities))
+    entities = (entity for known in solids for entity in known.entities)
+    return listed.doubts(len(solids), sum(known.body.faces for known in solids), entities)
 
 
 def _own_colour(product: Product, body: Body, colours: Colours) -> Colour | None:

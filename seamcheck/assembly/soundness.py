@@ -16,6 +16,7 @@ from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.BRepCheck import BRepCheck_Analyzer
 from OCP.Geom import Geom_Plane
 from OCP.GeomAbs import GeomAbs_Line
+from OCP.gp import gp_Pln
 from OCP.ShapeAnalysis import ShapeAnalysis_ShapeTolerance
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_VERTEX
 from OCP.TopExp import TopExp, TopExp_Explorer
@@ -24,6 +25,7 @@ from OCP.TopTools import TopTools_IndexedMapOfShape
 
 LOOSE_MM = 0.02  # a fifth of the smallest gap that matters in a seam
 _MOST_OUTLINES = 8  # the check of one face is quadratic in its outlines; others rely on the tolerance
+_ENDLESS = 1e10  # mm; a line without ends has parameters beyond
 
 _WORST = 1  # ShapeAnalysis_ShapeTolerance: mode > 0 asks for the largest
 
@@ -49,7 +51,7 @@ class Flaws:
     def notes(self) -> tuple[str, ...]:
         """Sentences; none for a sound body."""
         found = []
-        if self.loose > LOOSE_MM:
+        if not self.loose <= LOOSE_MM:  # NaN counts too
             found.append(
                 f"Its faces, edges and corners miss each other by up to {self.loose:.3g} mm; what is "
                 "measured there can be that far off."
@@ -69,25 +71,49 @@ def find_flaws(shape: Any) -> Flaws:
     TopExp.MapShapes_s(shape, TopAbs_FACE, found)
     faces = [TopoDS.Face_s(found.FindKey(number)) for number in range(1, found.Extent() + 1)]
     loose = ShapeAnalysis_ShapeTolerance().Tolerance(shape, _WORST)
-    broken = [face for face in faces if not _is_plain(face) and not _is_sound(face)]
+    broken = [face for face in faces if not _is_sound(face)]
     return Flaws(loose, len(broken), len(faces), _corner(broken[0]) if broken else None)
 
 
-def _is_plain(face: Any) -> bool:
-    """A plane with straight edges only: damage to one shows in the tolerances."""
-    if type(BRep_Tool.Surface_s(face)) is not Geom_Plane:
-        return False
+def _is_sound(face: Any) -> bool:
+    surface = BRep_Tool.Surface_s(face)
+    if type(surface) is Geom_Plane:
+        edges = _straight_edges(face)
+        if edges:  # most faces; a fraction of the time
+            return all(_lies_on(surface.Pln(), edge, line) for edge, line in edges)
+    return face.NbChildren() > _MOST_OUTLINES or BRepCheck_Analyzer(face).IsValid()
+
+
+def _straight_edges(face: Any) -> list[tuple[Any, BRepAdaptor_Curve]]:
+    """The edges of a face with their curves if all of them are straight, else none."""
+    edges = []
     explorer = TopExp_Explorer(face, TopAbs_EDGE)
     while explorer.More():
         edge = TopoDS.Edge_s(explorer.Current())
-        if not BRep_Tool.IsGeometric_s(edge) or BRepAdaptor_Curve(edge).GetType() != GeomAbs_Line:
-            return False
+        if not BRep_Tool.IsGeometric_s(edge):
+            return []
+        curve = BRepAdaptor_Curve(edge)
+        if curve.GetType() != GeomAbs_Line:
+            return []
+        edges.append((edge, curve))
         explorer.Next()
+    return edges
+
+
+def _lies_on(plane: gp_Pln, edge: Any, line: BRepAdaptor_Curve) -> bool:
+    """Whether a straight edge runs in a plane, from corner to corner."""
+    ends = (
+        (TopExp.FirstVertex_s(edge), line.FirstParameter()),
+        (TopExp.LastVertex_s(edge), line.LastParameter()),
+    )
+    for vertex, parameter in ends:
+        if vertex.IsNull() or not abs(parameter) < _ENDLESS:
+            return False
+        corner = BRep_Tool.Pnt_s(vertex)
+        away = (plane.Distance(corner), line.Value(parameter).Distance(corner))
+        if not all(distance <= LOOSE_MM for distance in away):  # NaN is no answer either
+            return False
     return True
-
-
-def _is_sound(face: Any) -> bool:
-    return face.NbChildren() > _MOST_OUTLINES or BRepCheck_Analyzer(face).IsValid()
 
 
 def _corner(face: Any) -> tuple[float, float, float] | None:

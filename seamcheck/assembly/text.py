@@ -14,7 +14,10 @@ _BLANKS, _DIGITS = 4, 10  # at most so many stand between '#' and '='
 _NUMBER = re.compile(rb"#(\d+)\s*=")
 _REFERENCE = re.compile(rb"#(\d+)")
 _STRING = re.compile(rb"'(?:[^']|'')*'")
+_STRING_OR_COMMENT = re.compile(rb"'(?:[^']|'')*'|/\*.*?\*/", re.DOTALL)
 _COMMENT = re.compile(rb"/\*.*?\*/", re.DOTALL)
+
+_LARGEST_TABLE = 100_000_000  # one byte a number
 
 
 class StepText:
@@ -58,6 +61,22 @@ class StepText:
         """Number of records."""
         return len(self._index[0])
 
+    def missing(self) -> list[int]:
+        """Numbers that records refer to and none has, ascending."""
+        defined = self._index[0]
+        if not len(_without(_references(self.data), defined)):  # with strings and comments: at most too many
+            return []
+        plain = without_strings_and_comments(self.data[max(0, self.data.find(b"DATA")) :])
+        return _without(_references(plain), defined).tolist()
+
+    def repeated(self) -> list[int]:
+        """Numbers that several records have, ascending."""
+        numbers = self._index[0]
+        if not (np.diff(numbers) == 0).any():
+            return []
+        numbers = StepText(without_strings_and_comments(self.data))._index[0]
+        return np.unique(numbers[1:][np.diff(numbers) == 0]).tolist()
+
     @cached_property
     def _line_ends(self) -> np.ndarray:
         return np.flatnonzero(np.frombuffer(self.data, dtype=np.uint8) == 10)
@@ -99,6 +118,32 @@ class StepText:
         return [int(number) for number in _REFERENCE.findall(without_strings(record))]
 
 
+def _references(data: bytes) -> np.ndarray:
+    """All numbers that stand directly behind a '#', in the order of the text."""
+    letters = np.frombuffer(data + b" " * (_DIGITS + 1), dtype=np.uint8)
+    at = np.flatnonzero(letters == _HASH) + 1
+    at = at[letters[at] - 48 < 10]  # unsigned: what is below '0' wraps to above 9
+    numbers = np.zeros(len(at), dtype=np.int64)
+    going = np.ones(len(at), dtype=bool)
+    for place in range(_DIGITS):
+        digit = letters[at + place] - 48
+        going &= digit < 10
+        if not going.any():
+            break
+        numbers = np.where(going, numbers * 10 + digit, numbers)
+    return numbers
+
+
+def _without(some: np.ndarray, others: np.ndarray) -> np.ndarray:
+    """The different numbers of ``some`` that are not among ``others``, ascending."""
+    if some.max(initial=0) > _LARGEST_TABLE:
+        return np.setdiff1d(some, others)
+    table = np.zeros(some.max(initial=0) + 1, dtype=bool)
+    table[some] = True
+    table[others[others < len(table)]] = False
+    return np.flatnonzero(table)
+
+
 def _is_blank(letters: np.ndarray) -> np.ndarray:
     return (letters == 32) | (letters == 9) | (letters == 10) | (letters == 13)
 
@@ -106,6 +151,11 @@ def _is_blank(letters: np.ndarray) -> np.ndarray:
 def without_strings(text: bytes) -> bytes:
     """Text with every string emptied."""
     return _STRING.sub(b"''", text) if b"'" in text else text
+
+
+def without_strings_and_comments(text: bytes) -> bytes:
+    """Text with every string emptied and every comment left out."""
+    return _STRING_OR_COMMENT.sub(lambda found: b"''" if found[0].startswith(b"'") else b" ", text)
 
 
 def without_comments(text: bytes) -> bytes:
