@@ -128,10 +128,10 @@ class Settings:
             for limit in rule.limits:
                 key = f"{rule.key}.{limit.name}"
                 _within(key, self.limits[key], limit.unit, limit.least, limit.most)
-            if rule.fails == "outside" and self.limit(rule.key, "min") > self.limit(rule.key, "max"):
+            low, high = (self.limits.get(f"{rule.key}.{name}") for name in ("min", "max"))
+            if low is not None and high is not None and rule.fails == "outside" and low > high:
                 raise UsageError(
-                    f"{rule.key}: min ({self.limit(rule.key, 'min'):g}) lies above max "
-                    f"({self.limit(rule.key, 'max'):g}); nothing could hold that."
+                    f"{rule.key}: min ({low:g}) lies above max ({high:g}); nothing could hold that."
                 )
 
     def limit(self, rule: str, name: str) -> float:
