@@ -86,8 +86,8 @@ def assess(
     rib_on : 'base' or 'cover', the rib's material is what melts; 'none' for a flat overlap
     areas_at : path id -> function that gives melt, inner and outer trap area (mm², (n,)) at a collapse
         (mm); where missing, a closed-form section fitted to the surveyed values stands in
-    light_path : path id -> (n,) mm, way of the light through the cover where its angle is known; else the
-        surveyed cover thickness along the beam
+    light_path : path id -> (n,) mm, way of the light through the cover; else the surveyed cover thickness,
+        lengthened by the slant of the ray where the survey has path_in_cover (a scanner was given)
     """
     tracks = [track_of(path) for path in survey.paths]
     columns: dict[str, dict[str, np.ndarray]] = {track.id: {} for track in tracks}

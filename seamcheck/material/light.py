@@ -39,14 +39,22 @@ def add_light_columns(
     """Add the columns light_path and transmission."""
     for track in tracks:
         source = "cover_thickness_max" if "cover_thickness_max" in track.survey.columns else "cover_thickness"
-        path = np.asarray(given.get(track.id, track.column(source)), dtype=float)
-        why = track.reason(path, source, "cover_thickness")
+        path = np.asarray(given.get(track.id, track.column(source) * _slant(track)), dtype=float)
+        why = track.reason(path, source, "cover_thickness", "path_in_cover")
         columns[track.id]["light_path"], reasons[track.id]["light_path"] = path, why
         if fit is not None:
             columns[track.id]["transmission"] = 100.0 * fit.at(path)
             reasons[track.id]["transmission"] = why
             columns[track.id]["extinction"] = np.full(len(path), fit.extinction)
             reasons[track.id]["extinction"] = np.full(len(path), "", dtype="U24")
+
+
+def _slant(track: Track) -> np.ndarray | float:
+    """Way of the refracted ray over the thickness along the beam, where a scanner was given; 1 otherwise."""
+    if "path_in_cover" not in track.survey.columns:
+        return 1.0
+    with np.errstate(invalid="ignore", divide="ignore"):
+        return track.column("path_in_cover") / track.column("cover_thickness")
 
 
 def transmission_section(

@@ -71,6 +71,15 @@ def test_a_known_light_path_wins_over_the_thickness():
     )
 
 
+def test_a_scanner_lengthens_the_path():
+    # n = 1.58, angle in air 18.364963°: 2.040991 mm through 2 mm; the strip's largest thickness is 2.2 mm.
+    path = run()
+    path.columns["cover_thickness_max"][:] = 2.2
+    path.columns["path_in_cover"] = np.full(801, 2.040991)
+    found = assess(survey(path), material(), 0.4)
+    np.testing.assert_allclose(found.columns["c1"]["light_path"], 2.2 * 2.040991 / 2.0, rtol=1e-12)
+
+
 def test_what_was_not_measured_stays_so_with_its_reason():
     path = run()
     thickness = path.columns["cover_thickness_max"].copy()
