@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
@@ -46,23 +47,26 @@ def rectangle(o0: float, o1: float, z0: float, z1: float) -> Outline:
     return [(o0, z0), (o1, z0), (o1, z1), (o0, z1)]
 
 
-def _both(outline: Outline) -> tuple[Outline, Outline]:
-    return outline, [(-o, z) for o, z in outline]
+def _beside(spec: Spec, side: str, sign: int, edge: float) -> Outline:
+    """What lies beside a flank of the same draft ``edge`` from the mid-line, down to the floor."""
+    height, draft = spec.height(side), math.tan(spec.draft(side))
+    beyond = spec.flank(side, height) + 0.05
+    outline = [(edge, 1.0), (edge, 0.0), (edge + draft * height, -height), (beyond, -height), (beyond, 1.0)]
+    return [(sign * o, z) for o, z in outline]
 
 
 def _thin_rib(spec: Spec, cover: Any, base: Any, s: float, length: float, by: float) -> Outcome:
-    edge = (spec.rib_width - by) / 2
-    beyond = spec.flank("outer", spec.rib_height_outer) + 0.05
-    for outline in _both(rectangle(edge, beyond, -spec.rib_height, 1)):
-        base = cut(base, stretch(spec.track, s, length, outline))
+    for sign, side in ((1, "outer"), (-1, "inner")):
+        base = cut(base, stretch(spec.track, s, length, _beside(spec, side, sign, (spec.rib_width - by) / 2)))
     width = spec.rib_width - by
     rules = ("rib-evenness",) if by > 0.1 * spec.rib_width else ()
     return (cover, base, ()), "rib_width", width, rules + (("rib-width",) if width < 0.6 else ())
 
 
 def _wide_rib(spec: Spec, cover: Any, base: Any, s: float, length: float, by: float) -> Outcome:
-    edge = (spec.rib_width + by) / 2
-    outline = rectangle(-edge, edge, -spec.rib_height - 0.3, 0)
+    deep, edge = spec.rib_height + 0.3, (spec.rib_width + by) / 2
+    feet = [edge + math.tan(spec.draft(side)) * deep for side in ("inner", "outer")]
+    outline = [(-edge, 0.0), (-feet[0], -deep), (feet[1], -deep), (edge, 0.0)]
     base = fuse(base, stretch(spec.track, s, length, outline))
     width = spec.rib_width + by
     rules = ("rib-evenness",) if by > 0.1 * spec.rib_width else ()

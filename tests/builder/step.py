@@ -80,9 +80,12 @@ def _steady(path: Path, product: str) -> None:
         r"FILE_NAME\('.*?','\d{4}-[^']*'", f"FILE_NAME('{product}','2026-01-01T00:00:00'", head, flags=re.S
     )
     numbers = iter(range(1, 1 + rest.count("NEXT_ASSEMBLY_USAGE_OCCURRENCE(")))
-    rest = re.sub(
-        r"(NEXT_ASSEMBLY_USAGE_OCCURRENCE\(')\d+'", lambda found: f"{found[1]}{next(numbers)}'", rest
-    )
+
+    def numbered(found: re.Match[str]) -> str:
+        record = re.sub(r"\n\s*", "", found[0])  # the kernel breaks lines after the running number's width
+        return re.sub(r"\('\d+'", f"('{next(numbers)}'", record, count=1)
+
+    rest = re.sub(r"NEXT_ASSEMBLY_USAGE_OCCURRENCE\(.*?\);", numbered, rest, flags=re.S)
     rest = _colours_in_order(rest)
     path.write_text(head + "ENDSEC;" + rest, encoding="latin-1", newline="\n")
 

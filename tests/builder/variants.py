@@ -28,7 +28,7 @@ def flat_rim(spec: Spec) -> Any:
     return swept_solid(spec.track, chain(vertices))
 
 
-def tilted_cover(spec: Spec, degrees: float, start: float = 0.3) -> Any:
+def tilted_cover(spec: Spec, degrees: float, start: float = -0.05) -> Any:
     """A cover whose light-side face falls off outward from ``start`` mm beyond the rib top's edge."""
     edge, top, bend = spec.cover_edge, spec.gap + spec.cover_thickness, spec.rib_width / 2 + start
     drop = math.tan(math.radians(degrees)) * (edge - bend)
