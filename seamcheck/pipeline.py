@@ -19,12 +19,15 @@ if TYPE_CHECKING:
 Progress = Callable[..., None]
 """Called with a stage as it begins: reading, transferring, finding, tracing, measuring, judging, drawing."""
 
+IN_MEMORY = "in memory"
+"""Stands for the file's name where the model was no file."""
+
 TIME_LIMIT, MEMORY_LIMIT = 600.0, 4096.0
 """Seconds and MB that one review may take unless other limits are given."""
 
 
 def review(
-    model: str | PathLike[str] | Sequence[str | PathLike[str]],
+    model: Any,
     settings: Settings | str | PathLike[str] | None = None,
     *,
     progress: Progress | None = None,
@@ -37,7 +40,8 @@ def review(
 
     Parameters
     ----------
-    model : STEP file, or several that share a frame
+    model : STEP file, or several that share a frame; or shapes in memory: of the CAD kernel, of a library
+        that wraps them, an assembly of such a library, or a mapping name -> shape
     settings : Settings, a settings file, or None for the nearest ``seamcheck.toml`` beside or above the model
     progress : called now and then with the stage
     time_limit, memory_limit : s and MB for the child process that reads the model; None for 600 and 4096
@@ -55,6 +59,11 @@ def review(
     UsageError : a settings file or an override that can't be taken
     """
     paths = _paths(model)
+    if paths is None:
+        return _review_from_memory(
+            model, settings, overrides, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
+            with_view=with_view,
+        )  # fmt: skip
     if not isinstance(settings, Settings):
         settings = settings_for(paths, None if settings is None else Path(settings))
     limits = overrides.pop("limits", {})
@@ -178,7 +187,27 @@ def file_facts(path: Path) -> Any:
     return ModelFile(path.name, digest, "", "")
 
 
-def _paths(model: str | PathLike[str] | Sequence[str | PathLike[str]]) -> list[Path]:
+def _paths(model: Any) -> list[Path] | None:
+    """The files that are meant; None where the model is in memory."""
     if isinstance(model, str | PathLike):
         return [Path(model)]
-    return [Path(path) for path in model]
+    if isinstance(model, list | tuple) and model and all(isinstance(part, str | PathLike) for part in model):
+        return [Path(part) for part in model]
+    return None
+
+
+def _review_from_memory(
+    model: Any, settings: Settings | str | PathLike[str] | None, overrides: dict[str, Any], **run: Any
+) -> Review:
+    """Review shapes in memory by way of a file that is gone afterwards; no settings file is looked for."""
+    from tempfile import TemporaryDirectory
+
+    from seamcheck.kernel.in_memory import write_model
+
+    with TemporaryDirectory(prefix="seamcheck-") as folder:
+        file = Path(folder) / IN_MEMORY
+        write_model(model, file)
+        result = review(file, Settings() if settings is None else settings, **run, **overrides)
+    nothing = {"file": IN_MEMORY, "sha256": "", "step_schema": "", "length_unit": "mm"}
+    result.document["model"] |= {**nothing, "files": [nothing]}
+    return result
