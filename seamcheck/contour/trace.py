@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -15,6 +16,7 @@ from seamcheck.joint import Joint
 from seamcheck.joint.contact import heights_at
 
 _SPACING = 0.2  # mm between nodes, less on narrow ribs
+_BLURRED = 1.2  # rib widths round a junction in which borders of several ribs count
 
 
 def trace_contour(joint: Joint, settings: Any = None) -> Contour:
@@ -36,14 +38,15 @@ def trace_contour(joint: Joint, settings: Any = None) -> Contour:
     junctions: dict[str, np.ndarray] = {}
     for polygon in sorted(polygons, key=lambda p: (-round(p.area, 6), tuple(np.round(p.bounds, 3)))):
         chains, nodes = skeleton(polygon, 2 * polygon.area / polygon.length)
+        chains, nodes = _merge_near_junctions(chains, nodes, 2.0 * width)
+        runs = [run for chain in chains if (run := _settled(chain, border, width, joint.up)) is not None]
         names = {}
-        for node, place in nodes.items():
+        for node, place in sorted(nodes.items()):
             names[node] = f"J{len(junctions) + 1}"
-            junctions[names[node]] = _lift(place[None], rib_top)[0]
-        for chain in chains:
-            path = _path(f"c{len(paths) + 1}", chain, names, border, width, rib_top, joint.up)
-            if path is not None:
-                paths.append(path)
+            junctions[names[node]] = _lift(_meeting_point(node, place, runs, width)[None], rib_top)[0]
+        for run in runs:
+            places = tuple(None if mark is None else junctions[names[mark]][:2] for mark in run.marks)
+            paths.append(_path(f"c{len(paths) + 1}", run, places, names, border, width, rib_top, joint.up))
     if not paths:
         raise NotReviewed("no-seam", "The faces between cover and base have no centre line that could be followed.")
     return Contour(tuple(paths), junctions, width)
@@ -53,25 +56,49 @@ def _typical_width(polygons: list[shapely.Polygon]) -> float:
     return 2 * sum(p.area for p in polygons) / sum(p.length for p in polygons)
 
 
-def _path(
-    ident: str,
-    chain: Chain,
-    names: dict[int, str],
-    border: Border,
-    width: float,
-    rib_top: np.ndarray,
-    up: float,
-) -> Path | None:
+@dataclass(frozen=True, slots=True, eq=False)
+class _Run:
+    """A chain whose nodes lie on the exact middle: points (n, 2), closed, junction number (or None) at each end."""
+
+    points: np.ndarray
+    closed: bool
+    marks: tuple[int | None, int | None]
+
+
+def _merge_near_junctions(
+    chains: list[Chain], nodes: dict[int, np.ndarray], within: float
+) -> tuple[list[Chain], dict[int, np.ndarray]]:
+    """A crossing shows as two junctions with a short chain between them: make them one."""
+    same = {node: node for node in nodes}
+    kept = []
+    for chain in chains:
+        a, b = chain.ends
+        length = float(np.linalg.norm(np.diff(chain.points, axis=0), axis=1).sum())
+        if a is not None and b is not None and a != b and length < within:
+            target, gone = same[a], same[b]
+            same = {node: target if to == gone else to for node, to in same.items()}
+        else:
+            kept.append(chain)
+    merged = [
+        Chain(c.points, c.closed, tuple(None if end is None else same[end] for end in c.ends)) for c in kept
+    ]
+    groups: dict[int, list[np.ndarray]] = {}
+    for node, place in nodes.items():
+        groups.setdefault(same[node], []).append(place)
+    return merged, {node: np.mean(places, axis=0) for node, places in groups.items()}
+
+
+def _settled(chain: Chain, border: Border, width: float, up: float) -> _Run | None:
+    """A chain run in its direction and moved onto the exact middle, but for the neighbourhood of junctions."""
     line = chain.points
     if len(line) < 2:
         return None
     if chain.closed:
         line = np.vstack([line, line[:1]])
-    line = _oriented(line, chain.closed, up)
-    flipped = not np.array_equal(line[0], chain.points[0]) and not chain.closed
-    marks = chain.ends[::-1] if flipped else chain.ends
+    turned = _oriented(line, chain.closed, up)
+    marks = chain.ends[::-1] if turned is not line else chain.ends
     spacing = min(_SPACING, width / 5)
-    points = _resample(line, spacing, chain.closed)
+    points = _resample(turned, spacing, chain.closed)
     if len(points) < 3:
         return None
     for _ in range(2):
@@ -81,22 +108,77 @@ def _path(
         points = np.where(free[:, None], settled, points)
         ring = np.vstack([points, points[:1]]) if chain.closed else points
         points = _resample(ring, spacing, chain.closed)
-    if chain.closed:
-        points = _start_at_far_point(points)
-    u = _across(points, chain.closed, up)
-    points_settled, u_settled = settle(points, u, border, 3 * width)
-    free = _away_from_junctions(points, marks, width)
-    points = np.where(free[:, None], points_settled, points)
-    u = np.where(free[:, None], u_settled, u)
-    angle = steady(np.unwrap(np.arctan2(u[:, 1], u[:, 0])), spacing, width, chain.closed)
+    return _Run(points, chain.closed, marks)
+
+
+def _meeting_point(node: int, place: np.ndarray, runs: list[_Run], width: float) -> np.ndarray:
+    """Where the middles of all runs that end at a junction meet when each goes straight on (least squares)."""
+    matrix, right = np.zeros((2, 2)), np.zeros(2)
+    for run in runs:
+        for mark, points in ((run.marks[0], run.points), (run.marks[1], run.points[::-1])):
+            if mark != node:
+                continue
+            away = np.linalg.norm(points - place, axis=1)
+            near = points[(away > _BLURRED * width) & (away < 2.5 * width)]
+            if len(near) < 2:
+                continue
+            centre = near.mean(axis=0)
+            normal = np.linalg.svd(near - centre)[2][1]
+            matrix += np.outer(normal, normal)
+            right += np.outer(normal, normal) @ centre
+    if np.linalg.eigvalsh(matrix)[0] < 0.05:
+        return place
+    meeting = np.linalg.solve(matrix, right)
+    return meeting if np.linalg.norm(meeting - place) < 2.0 * width else place
+
+
+def _path(
+    ident: str,
+    run: _Run,
+    junctions: tuple[np.ndarray | None, np.ndarray | None],
+    names: dict[int, str],
+    border: Border,
+    width: float,
+    rib_top: np.ndarray,
+    up: float,
+) -> Path:
+    spacing = min(_SPACING, width / 5)
+    points = _start_at_far_point(run.points) if run.closed else _straight_to(run.points, junctions, width)
+    u = _across(points, run.closed, up)
+    settled, across = settle(points, u, border, 3 * width)
+    free = np.ones(len(points), dtype=bool)
+    for place in junctions:
+        if place is not None:
+            free &= np.linalg.norm(points - place, axis=1) > _BLURRED * width
+    points = np.where(free[:, None], settled, points)
+    u = np.where(free[:, None], across, u)
+    angle = steady(np.unwrap(np.arctan2(u[:, 1], u[:, 0])), spacing, width, run.closed)
     u = np.column_stack([np.cos(angle), np.sin(angle)])
     room = [0.0, 0.0]
-    if not chain.closed:
-        points, u, room = _extend_to_ends(points, u, marks, border, width, up)
+    if not run.closed:
+        points, u, room = _extend_to_ends(points, u, run.marks, border, width, up)
     lifted = _lift(points, rib_top)
-    s, length = _arc_length(lifted, np.unwrap(np.arctan2(u[:, 1], u[:, 0])), chain.closed)
-    ends = () if chain.closed else tuple("open" if m is None else f"junction:{names[m]}" for m in marks)
-    return Path(ident, chain.closed, ends, s, length, lifted, u, (room[0], room[1]))
+    s, length = _arc_length(lifted, np.unwrap(np.arctan2(u[:, 1], u[:, 0])), run.closed)
+    ends = () if run.closed else tuple("open" if m is None else f"junction:{names[m]}" for m in run.marks)
+    return Path(ident, run.closed, ends, s, length, lifted, u, (room[0], room[1]))
+
+
+def _straight_to(
+    points: np.ndarray, junctions: tuple[np.ndarray | None, np.ndarray | None], width: float
+) -> np.ndarray:
+    """Replace the blurred ends of a run by straight ones that reach the junctions."""
+    spacing = float(np.linalg.norm(points[1] - points[0]))
+    for place, junction in zip((0, -1), junctions, strict=True):
+        if junction is None:
+            continue
+        line = points if place == 0 else points[::-1]
+        clear = np.linalg.norm(line - junction, axis=1) > _BLURRED * width
+        first = int(np.argmax(clear)) if clear.any() else len(line) - 1
+        count = max(2, round(float(np.linalg.norm(line[first] - junction)) / spacing))
+        straight = junction + np.linspace(0, 1, count, endpoint=False)[:, None] * (line[first] - junction)
+        line = np.vstack([straight, line[first:]])
+        points = line if place == 0 else line[::-1]
+    return points
 
 
 def _oriented(line: np.ndarray, closed: bool, up: float) -> np.ndarray:
@@ -131,7 +213,7 @@ def _away_from_junctions(points: np.ndarray, marks: tuple, width: float) -> np.n
     free = np.ones(len(points), dtype=bool)
     for mark, place in zip(marks, (0, -1), strict=True):
         if mark is not None:
-            free &= np.linalg.norm(points - points[place], axis=1) > 1.2 * width
+            free &= np.linalg.norm(points - points[place], axis=1) > _BLURRED * width
     return free
 
 

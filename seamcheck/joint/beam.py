@@ -6,7 +6,7 @@ import numpy as np
 
 from seamcheck.kernel import Body
 
-_STEEP = 0.35  # |cosine| between a flank's normal and the first guess of the beam, at most
+_STEEP = (0.6, 0.35)  # |cosine| between a flank's normal and the beam, at most: first guess, then the beam found
 
 
 def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
@@ -34,16 +34,16 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
     across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
     length = np.linalg.norm(across, axis=1)
     sound = length > 1e-12
-    tilt = np.abs(across[sound] @ guess) / length[sound]
-    face = facets.face[sound]
-    most = np.zeros(len(body.faces))
-    np.maximum.at(most, face, tilt)
-    steep = most[face] < _STEEP  # whole faces: a fillet runs from steep to flat and says nothing
-    if not steep.any():
-        return None
-    normal, area = across[sound][steep] / length[sound][steep, None], length[sound][steep] / 2
-    values, vectors = np.linalg.eigh(np.einsum("i,ij,ik->jk", area, normal, normal))
-    if values[1] < 0.02 * values[2]:
-        return None
-    pull = vectors[:, 0] * np.sign(vectors[:, 0] @ guess)
+    normal, area, face = across[sound] / length[sound, None], length[sound] / 2, facets.face[sound]
+    pull = guess
+    for steepest in _STEEP:
+        most = np.zeros(len(body.faces))
+        np.maximum.at(most, face, np.abs(normal @ pull))
+        flank = most[face] < steepest  # whole faces: a fillet runs from steep to flat and says nothing
+        if not flank.any():
+            return None
+        values, vectors = np.linalg.eigh(np.einsum("i,ij,ik->jk", area[flank], normal[flank], normal[flank]))
+        if values[1] < 0.02 * values[2]:
+            return None
+        pull = vectors[:, 0] * np.sign(vectors[:, 0] @ guess)
     return pull if pull @ guess > 0.5 else None

@@ -118,10 +118,15 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
             "light. Check that cover and base are in their welded position, or name them with --cover and --base.",
         )
     volume = {i: _box_volume(bodies[i]) for r in readings for i in (r.cover, r.base)}
+    nearest: dict[frozenset[str], float] = {}
+    for r in readings:
+        pair = frozenset((r.cover, r.base))
+        nearest[pair] = min(nearest.get(pair, np.inf), r.candidate.gap)
 
     def worth(reading: _Reading) -> float:
         smaller = min(volume[reading.cover], volume[reading.base])
-        return reading.candidate.score * smaller ** (1 / 3)
+        later = reading.candidate.gap - nearest[frozenset((reading.cover, reading.base))]  # touches later than another
+        return reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later)
 
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
     chosen: list[_Reading] = []
@@ -134,6 +139,8 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
             chosen.append(reading)
             continue
         rival = max(rivals, key=worth)
+        if (rival.cover, rival.base) == (reading.cover, reading.base):
+            continue  # another band of the same pair that touches later or is shorter
         if worth(reading) > _EQUALLY_GOOD * worth(rival):
             rival = _by_transparency(rival, reading, parts) or _doubt(rival, reading, parts)
     return chosen

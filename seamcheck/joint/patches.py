@@ -129,20 +129,26 @@ def _beside(
     region: BaseGeometry, side: Surface, faces: list[int], frame: Frame, sign: float
 ) -> tuple[float, float]:
     """Shares of the band's border beside which the own surface lies lower or is absent, and near but lower."""
-    beside = region.buffer(0.2, quad_segs=4).boundary
-    count = int(np.clip(beside.length / 1.0, 16, 400))
-    at = shapely.get_coordinates(shapely.line_interpolate_point(beside, np.linspace(0, 1, count, False), True))
     z = sign * frame.axes[2]
     own = np.isin(side.face, faces) & (side.normal @ z > 0)
     top = sign * frame.local(side.corners[own].reshape(-1, 3))
-    nearest = np.argmin(((at[:, None] - sign * top[None, :, :2]) ** 2).sum(axis=2), axis=1)
-    level = top[nearest, 2]
     facing = (side.normal @ z > 0.2) & ~np.isin(side.face, faces)
-    points = np.column_stack([at, np.zeros(count)])
-    height, index = heights_at(points, frame.local(side.corners[facing]))
-    height = sign * height
-    near = height > level[index] - DEEPEST_FLOOR
-    highest = np.full(count, -np.inf)
-    np.maximum.at(highest, index[near], height[near])
-    fallen = highest < level - FALLEN
-    return float(np.mean(fallen)), float(np.mean(fallen & np.isfinite(highest)))
+    surface = frame.local(side.corners[facing])
+    falls, shoulder = 0.0, 0.0
+    for away in (0.2, 0.6, 1.0):  # a drafted or rounded flank hides the floor right beside it
+        beside = region.buffer(away, quad_segs=4).boundary
+        count = int(np.clip(beside.length / 1.0, 16, 400))
+        spread = np.linspace(0, 1, count, endpoint=False)
+        at = shapely.get_coordinates(shapely.line_interpolate_point(beside, spread, normalized=True))
+        nearest = np.argmin(((at[:, None] - sign * top[None, :, :2]) ** 2).sum(axis=2), axis=1)
+        level = top[nearest, 2]
+        height, index = heights_at(np.column_stack([at, np.zeros(count)]), surface)
+        height = sign * height
+        near = height > level[index] - DEEPEST_FLOOR
+        highest = np.full(count, -np.inf)
+        np.maximum.at(highest, index[near], height[near])
+        fallen = highest < level - FALLEN
+        if away == 0.2:
+            falls = float(np.mean(fallen))
+        shoulder = max(shoulder, float(np.mean(fallen & np.isfinite(highest))))
+    return falls, shoulder

@@ -100,8 +100,8 @@ def _thin(values: np.ndarray) -> np.ndarray:
     return np.array(keep)
 
 
-def place_on(path: Path, s: np.ndarray, border: Border, width: float, up: float) -> tuple[np.ndarray, np.ndarray]:
-    """Points (n, 2) on the exact middle and u (n, 2) at the given arc lengths."""
+def place_on(path: Path, s: np.ndarray, border: Border, width: float, junctions: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Points (n, 2) on the exact middle and u (n, 2) at the given arc lengths; junctions (k, 2) mm."""
     nodes, angle = path.s, np.unwrap(np.arctan2(path.u[:, 1], path.u[:, 0]))
     flat = path.points[:, :2]
     if path.closed:
@@ -115,5 +115,7 @@ def place_on(path: Path, s: np.ndarray, border: Border, width: float, up: float)
         low, high = border.nearest(points, u, 3 * width)
         shift = 0.5 * (np.linalg.norm(high - points, axis=1) - np.linalg.norm(low - points, axis=1))
         ok = np.isfinite(shift) & (np.abs(shift) < 0.5 * width)
+        for junction in junctions:
+            ok &= np.linalg.norm(points - junction, axis=1) > 1.2 * width
         points[ok] += shift[ok, None] * u[ok]
     return points, u

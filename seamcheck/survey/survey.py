@@ -61,7 +61,7 @@ class _Cutter:
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
 
     def sections(self, path: Path, s: np.ndarray) -> _Section:
-        flat, u = place_on(path, s, self.border, self.width, self.up)
+        flat, u = place_on(path, s, self.border, self.width, self.junctions)
         segments = cut(self.soup, flat, u, self.reach)
         top = _top_at_p(segments, len(s), self.rib_owner, self.joint.rib_faces)
         known = np.flatnonzero(np.isfinite(top))
@@ -69,7 +69,7 @@ class _Cutter:
             top = np.where(np.isfinite(top), top, np.interp(s, s[known], top[known]))
         else:
             top = np.interp(s, path.s, path.points[:, 2])
-        segments = _shifted(segments, top)
+        segments = _levelled(segments, top, _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces))
         left, right = self.border.chord(flat, u, max(4.0 * self.width, 6.0))
         inner_edge, outer_edge = left, right
         extra = np.column_stack([-inner_edge, outer_edge])
@@ -398,9 +398,23 @@ def _top_at_p(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...]
     return np.where(np.isfinite(top), top, np.nan)
 
 
-def _shifted(segments: Segments, top: np.ndarray) -> Segments:
-    shift = top[segments.station]
+def _lateral_slope(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...]) -> np.ndarray:
+    """(n,) slope dw/du of the rib top across the seam at P; 0 where it is unknown."""
+    mine = np.flatnonzero(
+        (segments.owner == owner) & np.isin(segments.face, rib_faces) & (segments.u0 <= 0) & (segments.u1 >= 0)
+    )
+    run = segments.u1[mine] - segments.u0[mine]
+    mine, run = mine[run > 0.01], run[run > 0.01]
+    slope = np.zeros(n)
+    slope[segments.station[mine]] = (segments.w1[mine] - segments.w0[mine]) / run
+    return slope
+
+
+def _levelled(segments: Segments, top: np.ndarray, slope: np.ndarray) -> Segments:
+    """Heights measured from the rib top's tangent line: a shear along v, which keeps areas and v-distances."""
+    top, slope = top[segments.station], slope[segments.station]
     return Segments(
-        segments.station, segments.u0, segments.w0 - shift, segments.u1, segments.w1 - shift,
+        segments.station, segments.u0, segments.w0 - top - slope * segments.u0,
+        segments.u1, segments.w1 - top - slope * segments.u1,
         segments.nu, segments.nw, segments.owner, segments.face,
     )  # fmt: skip
