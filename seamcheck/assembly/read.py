@@ -20,6 +20,7 @@ from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+from seamcheck.assembly.placements import lost_placements
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Product, placed_products
 from seamcheck.assembly.source import Source, read_source
@@ -77,11 +78,15 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
             reading.parts.append(part)
             if part.kind == "solid":
                 reading.sizes.append((known.body.size * _scale(product), part.name or part.id))
-            if not known.body.sound and known.body.kind != "other":
+            if not known.body.sound:
                 reading.doubts += [f"{part.name or part.id!r}: {note}" for note in known.body.notes]
     if len(reading.parts) == before:
         raise nothing_exact(source.name, text)
-    lost = [*damaged_records(source.name, text), *_lost(products, listed)]
+    lost = [
+        *damaged_records(source.name, text),
+        *lost_placements(source.name, text),
+        *_lost(products, listed),
+    ]
     reading.notes += [*lost, *outside_files(source.name, text)]
     reading.doubts += lost
 
@@ -205,14 +210,14 @@ def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:
 def _check_bodies(reading: _Reading) -> None:
     """Raise when too few solids are left to review, or when the sizes make no sense."""
     solids = [part for part in reading.parts if part.kind == "solid"]
-    if len(solids) < 2 and reading.doubts:
-        raise NotReviewed("unreadable", reading.doubts[0])
     odd = [part for part in reading.parts if part.kind == "other"]
     if len(solids) < 2 and odd:
         code = "unsupported" if "triangles" in odd[0].notes[-1] else "unreadable"
         raise NotReviewed(
             code, f"{odd[0].name or odd[0].id!r}: {odd[0].notes[-1]} Export it again as exact solids."
         )
+    if len(solids) < 2 and reading.doubts:
+        raise NotReviewed("unreadable", reading.doubts[0])
     if not solids:
         raise NotReviewed(
             "no-solid",

@@ -321,6 +321,16 @@ def test_mirrored_and_scaled_placements_are_refused_not_ignored(tmp_path, sound,
     assert "mirrored or scaled" in error.message
 
 
+@pytest.mark.parametrize("keyword", ["NEXT_ASSEMBLY_USAGE_OCCURRENCE", "ITEM_DEFINED_TRANSFORMATION"])
+def test_a_damaged_placement_is_a_doubt(tmp_path, sound, keyword):
+    path = tmp_path / "a.step"
+    path.write_bytes(sound)
+    assert read_assembly(path).doubts == ()
+    replace(path, rf"(.*){keyword}", r"\1DIRECTION", count=1)
+    # the kernel takes the part and leaves it where it was drawn, without a word
+    assert any("wrong place" in doubt for doubt in read_assembly(path).doubts)
+
+
 def test_junk_before_the_start_and_a_byte_order_mark_are_skipped(tmp_path, sound):
     path = tmp_path / "a.step"
     path.write_bytes(b"\xef\xbb\xbf" + sound)

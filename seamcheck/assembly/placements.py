@@ -1,0 +1,45 @@
+"""Placements whose records are damaged: the kernel leaves such a part at its own origin without a word."""
+
+from __future__ import annotations
+
+from seamcheck.assembly.text import StepText
+
+_USAGES = (
+    b"NEXT_ASSEMBLY_USAGE_OCCURRENCE",
+    b"SPECIFIED_HIGHER_USAGE_OCCURRENCE",
+    b"PROMISSORY_USAGE_OCCURRENCE",
+)
+_TRANSFORMATIONS = (b"ITEM_DEFINED_TRANSFORMATION", b"CARTESIAN_TRANSFORMATION_OPERATOR", b"(")
+
+
+def lost_placements(name: str, text: StepText) -> list[str]:
+    """A sentence on placements that can't be followed, if any (ISO 10303-44, ISO 10303-43)."""
+    lost = [
+        offset
+        for _, offset in text.records_of(b"CONTEXT_DEPENDENT_SHAPE_REPRESENTATION")
+        if not _can_be_followed(text, text.references(text.record_at(offset)))
+    ]
+    if not lost:
+        return []
+    parts = "one part" if len(lost) == 1 else f"{len(lost)} parts"
+    return [
+        f"{name!r} places {parts} by damaged records (line {text.line(lost[0])}); they may stand in the "
+        "wrong place. Export it again."
+    ]
+
+
+def _can_be_followed(text: StepText, references: list[int]) -> bool:
+    """Whether the shape of an occurrence leads to a usage of a product and to a transformation."""
+    if len(references) != 2:
+        return False
+    relation, shape = (text.record(number) for number in references)
+    usages = [text.record(number) for number in text.references(shape)]
+    if not any(usage.startswith(_USAGES) for usage in usages):
+        return False
+    if b"REPRESENTATION_RELATIONSHIP" not in relation:
+        return False
+    at = relation.find(b"REPRESENTATION_RELATIONSHIP_WITH_TRANSFORMATION")
+    if at < 0:
+        return True  # both stand in one frame
+    operators = text.references(relation[at : relation.find(b")", at)])
+    return len(operators) == 1 and text.record(operators[0]).startswith(_TRANSFORMATIONS)
