@@ -1,13 +1,15 @@
 # make demo       installs seamcheck into .venv and reviews a sound and a spoiled sample model
 # make test       installs what the tests need and runs the quick suite
 # make thorough   the long suite
+# make page       bundles the review page's script anew (needs Node 20 or newer and npm)
+# make tour       draws the pictures of docs/report (needs chromium with its driver)
 # make clean      removes .venv and caches
 
 PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
 
-.PHONY: demo test check quick thorough clean
+.PHONY: demo test check quick thorough page tour clean
 
 demo: $(VENV)/installed
 	$(BIN)/seamcheck samples out/samples
@@ -27,6 +29,12 @@ quick: $(VENV)/installed-dev
 
 thorough: $(VENV)/installed-dev
 	$(BIN)/pytest -m thorough $(PYTEST)
+
+page:
+	cd frontend && npm ci --no-audit --no-fund && npm run check && npm run build
+
+tour: $(VENV)/installed-dev
+	$(BIN)/python docs/report/draw_tour.py
 
 $(VENV)/bin/python:
 	@$(PYTHON) -c 'import sys; sys.exit("seamcheck needs Python 3.11 or newer; this is " + sys.version.split()[0] + ". Name another one: make PYTHON=python3.12" if sys.version_info < (3, 11) else 0)'

@@ -164,7 +164,7 @@ def _draw_finding(space: Any, document: Document, numbered: facts.Numbered, size
         )
     space.add_point((float(place[0]), float(place[1])), dxfattribs=attributes)
     value = facts.value_text(finding)
-    text = f"{numbered.number} {facts.rule_title(finding['rule'])}" + ("" if value == "–" else f" {value}")
+    text = f"{numbered.number} {facts.finding_title(finding)}" + ("" if value == "–" else f" {value}")
     spot = place + 2.6 * size * across
     label = space.add_text(plain(text), height=size * 0.8, dxfattribs=attributes)
     label.dxf.insert = (float(spot[0]), float(spot[1]))

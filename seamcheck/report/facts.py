@@ -63,6 +63,13 @@ def rule_title(rule: str) -> str:
     return RULES[rule].title if rule in RULES else title_of(rule)
 
 
+def finding_title(finding: Mapping[str, Any]) -> str:
+    """The rule, and the side where it judges both: 'Room of one flash trap, inner side'."""
+    side = str(finding.get("quantity") or "").rpartition("_")[2]
+    title = rule_title(finding["rule"])
+    return f"{title}, {side} side" if side in ("inner", "outer") and side not in title.lower() else title
+
+
 def unit_of(column: str) -> str:
     """Unit as people read it; '' for ratios and shares."""
     unit = QUANTITIES[column].unit if column in QUANTITIES else ""

@@ -31,7 +31,7 @@ def render_fragment(document: Document) -> str:
         Markup("<tr><td>{}</td><td>{} {}</td><td>{}{}</td><td>{}</td><td>{}</td></tr>").format(
             n.number,
             facts.MARKS.get(n.finding["severity"], ""),
-            facts.rule_title(n.finding["rule"]),
+            facts.finding_title(n.finding),
             n.finding["severity"],
             ", waived" if n.is_waived else "",
             facts.value_text(n.finding),

@@ -109,7 +109,7 @@ def _picture(
     _draw_plan(right, document, place)
     tone = _TONE.get(finding["severity"], SOFT)
     waived = ", waived" if numbered.is_waived else ""
-    title = f"{numbered.number}  {facts.rule_title(finding['rule'])}"
+    title = f"{numbered.number}  {facts.finding_title(finding)}"
     figure.text(0.025, 0.945, _plain(title), size=17, weight="bold", color=tone, va="top")
     mark = facts.MARKS.get(finding["severity"], "")
     figure.text(

@@ -6,13 +6,16 @@ import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
 from seamcheck.errors import UsageError
 from seamcheck.limits.findings import Finding
 from seamcheck.report.plain import to_json
+
+if TYPE_CHECKING:
+    import pandas
 
 EXIT_CODES = {"pass": 0, "attention": 0, "fail": 1, "not-reviewed": 2}
 
@@ -109,6 +112,18 @@ class Review:
     def length(self) -> float:
         """Length of all seams together, mm."""
         return float(sum(joint["length_mm"] or 0.0 for joint in self.document["joints"]))
+
+    def stations(self) -> pandas.DataFrame:
+        """All stations as a data frame (needs pandas): joint, path, station, s, x, y, z and every quantity."""
+        from seamcheck.report.notebook import stations_frame
+
+        return stations_frame(self.document)
+
+    def _repr_html_(self) -> str:
+        """What a notebook shows."""
+        from seamcheck.report.notebook import render_fragment
+
+        return render_fragment(self.document)
 
     def __repr__(self) -> str:
         name = self.document["model"]["file"]

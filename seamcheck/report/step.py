@@ -122,7 +122,7 @@ def plates(document: Document) -> list[dict[str, Any]]:
         waived = ", waived" if numbered.is_waived else ""
         result.append(
             {
-                "name": f"finding {numbered.number}, {facts.rule_title(finding['rule'])}, "
+                "name": f"finding {numbered.number}, {facts.finding_title(finding)}, "
                 f"{finding['severity']}{waived}",
                 "colour": _colour(numbered),
                 "at": list(finding["at"]),

@@ -28,6 +28,7 @@ from seamcheck.report.glb import render_glb
 from seamcheck.report.notebook import render_fragment, render_frame, stations_frame
 from seamcheck.report.pictures import render_pictures, solids, trap_area
 from seamcheck.report.plan import Piece, lines_and_arcs, plan_frame
+from seamcheck.report.review import Review
 
 PERIMETER = 382.831853  # rounded rectangle 120 x 80, r = 10: 2 * (100 + 60) + 2 * pi * 10
 
@@ -219,6 +220,12 @@ def test_notebook_shows_verdict_and_findings_and_runs_nothing():
     assert frame.count("<") == 2
     assert 'sandbox="allow-scripts allow-modals"' in frame
     assert CAUTIONS[0][:40] in frame
+
+
+def test_a_review_shows_itself_in_a_notebook():
+    shown = Review(housing(step=4.0, view=False))
+    assert shown._repr_html_().startswith("<div>")
+    assert len(shown.stations()) == len(shown.contours[0].s)
 
 
 def test_stations_as_a_data_frame():

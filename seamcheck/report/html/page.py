@@ -82,7 +82,7 @@ def page_data(document: Document) -> dict[str, Any]:
             {
                 "n": n.number,
                 "id": n.finding["id"],
-                "title": facts.rule_title(n.finding["rule"]),
+                "title": facts.finding_title(n.finding),
                 "severity": n.finding["severity"],
                 "waived": n.is_waived,
                 "rule": n.finding["rule"],
