@@ -114,7 +114,7 @@ class Review:
         return float(sum(joint["length_mm"] or 0.0 for joint in self.document["joints"]))
 
     def stations(self) -> pandas.DataFrame:
-        """All stations as a data frame (needs pandas): joint, path, station, s, x, y, z and every quantity."""
+        """All stations as a data frame (needs pandas): joint, path, station, s, x, y, z, quantities."""
         from seamcheck.report.notebook import stations_frame
 
         return stations_frame(self.document)

@@ -20,7 +20,7 @@ def test_every_picture_of_the_tour_is_there_and_small():
 def test_the_tour_names_every_kind_of_file():
     text = TOUR.read_text("utf-8")
     for output in OUTPUTS:
-        assert f"`--{output.name} " in text
+        assert re.search(rf"`--{output.name} (F|FOLDER)`", text)
 
 
 def test_licences_of_all_that_is_bundled_come_along():
