@@ -52,10 +52,6 @@ NUMBERS: dict[str, Number] = {
             "assumption; refined where a quantity changes fast", 0.02, 20.0,
         ),
         Number(
-            "search-distance", 1.0, "mm", "how far apart two parts may be drawn and still count as facing",
-            "assumption", 0.01, 50.0,
-        ),
-        Number(
             "lateral-play", 0.0, "mm", "how far the cover may shift sideways in the base while it sinks",
             "assumption", 0.0, 5.0,
         ),
@@ -86,7 +82,7 @@ class Settings:
 
     Attributes
     ----------
-    collapse, beam_margin, station_spacing, search_distance, lateral_play, intended_stop : mm, see NUMBERS
+    collapse, beam_margin, station_spacing, lateral_play, intended_stop : mm, see NUMBERS
     cover, base : part name or id, None to find them
     beam : (3,) direction of the light, not necessarily of length 1; None to find it
     limits : 'rule.name' -> value, all of them
@@ -104,7 +100,6 @@ class Settings:
     collapse: float = NUMBERS["collapse"].default
     beam_margin: float = NUMBERS["beam-margin"].default
     station_spacing: float = NUMBERS["station-spacing"].default
-    search_distance: float = NUMBERS["search-distance"].default
     lateral_play: float = NUMBERS["lateral-play"].default
     intended_stop: float = NUMBERS["intended-stop"].default
     cover: str | None = None

@@ -18,7 +18,6 @@ VALUES = (
     "collapse",
     "beam_margin",
     "station_spacing",
-    "search_distance",
     "lateral_play",
     "cover",
     "base",
