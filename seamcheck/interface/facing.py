@@ -67,8 +67,8 @@ class FaceList:
     box: np.ndarray
 
     @staticmethod
-    def of(bodies: dict[str, Body], view: View, sense: float, zone: np.ndarray) -> FaceList:
-        """Faces that can look along ``sense`` times up and whose boxes reach into a zone (6,) of the view."""
+    def of(bodies: dict[str, Body], view: View, sense: float | None, zone: np.ndarray) -> FaceList:
+        """Faces that can look along ``sense`` times up (None: anywhere), with boxes in a zone (6,) of the view."""
         parts, faces, boxes = [], [], []
         for i, body in enumerate(bodies.values()):
             if not np.isfinite(body.box).all() or not _meets(view.boxes(body.box[None]), zone)[0]:
@@ -76,8 +76,9 @@ class FaceList:
             box = view.boxes(body.boxes)
             with np.errstate(invalid="ignore"):
                 keep = np.isfinite(box).all(axis=1) & _meets(box, zone)
-                tilt = sense * (body.planes[:, :3] @ view.up)
-                keep &= ~(tilt < _FLATTEST)  # NaN: not a plane, so it may look anywhere
+                if sense is not None:
+                    tilt = sense * (body.planes[:, :3] @ view.up)
+                    keep &= ~(tilt < _FLATTEST)  # NaN: not a plane, so it may look anywhere
             found = np.flatnonzero(keep)
             parts.append(np.full(len(found), i))
             faces.append(found)
@@ -95,8 +96,8 @@ class FaceList:
     def take(self, index: np.ndarray) -> FaceList:
         return FaceList(self.ids, self.bodies, self.part[index], self.face[index], self.box[index])
 
-    def facets(self, view: View, sense: float) -> Sheet:
-        """Facets that look along ``sense`` times up."""
+    def facets(self, view: View, sense: float | None) -> Sheet:
+        """Facets that look along ``sense`` times up, or all of them."""
         corners, parts, faces = [np.empty((0, 3, 3))], [np.empty(0, int)], [np.empty(0, int)]
         for i, body in enumerate(self.bodies):
             mine = np.flatnonzero(self.part == i)
@@ -109,7 +110,9 @@ class FaceList:
         normal = np.cross(all_corners[:, 1] - all_corners[:, 0], all_corners[:, 2] - all_corners[:, 0])
         length = np.linalg.norm(normal, axis=1)
         with np.errstate(invalid="ignore", divide="ignore"):
-            keep = (length > 1e-12) & (sense * normal[:, 2] > _FLATTEST * length)
+            keep = length > 1e-12
+            if sense is not None:
+                keep &= sense * normal[:, 2] > _FLATTEST * length
         return Sheet(
             all_corners[keep],
             normal[keep] / length[keep, None],

@@ -133,13 +133,19 @@ FLATNESS: dict[str, str] = {
 """Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
 
 
-def _number(table: str, known: Mapping[str, Entry], key: str, written: Any, others: tuple[str, ...] = ()) -> float:
+def _number(
+    table: str, known: Mapping[str, Entry], key: str, written: Any, others: tuple[str, ...] = ()
+) -> float:
     if key not in known:
-        raise UsageError(f"There is no entry {key!r} in [{table}]. There are: {', '.join((*known, *others))}.")
+        raise UsageError(
+            f"There is no entry {key!r} in [{table}]. There are: {', '.join((*known, *others))}."
+        )
     entry = known[key]
     value = _in_unit(f"{table}.{key}", written, entry.unit)
     if not entry.least <= value <= entry.most:
-        raise UsageError(f"{table}.{key} must be between {entry.least:g} and {entry.most:g}; got {written!r}.")
+        raise UsageError(
+            f"{table}.{key} must be between {entry.least:g} and {entry.most:g}; got {written!r}."
+        )
     return value
 
 
@@ -189,5 +195,3 @@ def as_lines(scanner: Scanner | None, clamp: Clamp, tolerances: Mapping[str, flo
     ]
     lines += [f"{key} = {value!r}" for key, value in tolerances.items()] or ["# rib_width = 0.05"]
     return [*lines, ""]
-
-

@@ -6,9 +6,12 @@ from dataclasses import replace
 from typing import Any
 
 from seamcheck.contour import Contour
+from seamcheck.interface.light import light
+from seamcheck.interface.path import path_values
 from seamcheck.interface.sinking import sinking
+from seamcheck.interface.stack import flatness_stack, intended_stop
 from seamcheck.joint import Joint
-from seamcheck.survey.table import Survey
+from seamcheck.survey.table import PathSurvey, Survey
 
 
 def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Any) -> Survey:
@@ -16,11 +19,20 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
 
     Parameters
     ----------
-    settings : uses collapse and lateral_play (mm)
+    settings : uses collapse and lateral_play (mm), scanner and clamp
 
     Returns
     -------
     Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
     """
-    found = {**survey.interface, **sinking(joint, contour, survey, settings)}
-    return replace(survey, interface=found)
+    values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
+    lit, columns, reasons = light(joint, contour, survey, getattr(settings, "scanner", None))
+    values |= lit
+    values |= intended_stop(values["free_travel"], settings)
+    values |= flatness_stack(settings)
+    paths = tuple(_with(path, columns.get(path.id, {}), reasons.get(path.id, {})) for path in survey.paths)
+    return replace(survey, paths=paths, interface=values)
+
+
+def _with(path: PathSurvey, columns: dict, reasons: dict) -> PathSurvey:
+    return replace(path, columns={**path.columns, **columns}, reasons={**path.reasons, **reasons})

@@ -42,6 +42,8 @@ class SeamView:
     def constants(self, rule: Rule) -> dict[str, float]:
         """What a bound can be made from without looking at a station."""
         own = {limit.name: self.settings.limit(rule.key, limit.name) for limit in rule.limits}
+        if rule.key == "sink-travel" and self.settings.intended_stop > 0:
+            own["reserve"] = -self.settings.limit("intended-stop", "within")  # the stop may end the collapse
         return {"collapse": self.settings.collapse, **own}
 
 

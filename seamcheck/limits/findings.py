@@ -11,6 +11,8 @@ from seamcheck.survey.table import Survey
 
 PASS, ATTENTION_VERDICT, FAIL, NOT_REVIEWED = "pass", "attention", "fail", "not-reviewed"
 
+INSIDE, AT_RISK, OUTSIDE = "inside", "at risk", "outside"
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class JointResult:
@@ -56,6 +58,8 @@ class Finding:
     faces : (part id, face index) at the worst station
     message, harm, remedy : sentences
     also : other rules that describe the same cause
+    state : 'outside' the limit as drawn; 'at risk': inside as drawn, outside in the worst case of its tolerance
+    tolerance, worst_case : +- as set, and the value at its end towards the limit; None without
     waived : None, or reason, last day and origin of the waiver that covers it
     """
 
@@ -81,6 +85,9 @@ class Finding:
     remedy: str
     also: tuple[str, ...] = ()
     waived: Mapping[str, object] | None = None
+    state: str = OUTSIDE
+    tolerance: float | None = None
+    worst_case: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,11 +8,11 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from seamcheck.limits.bounds import PathView, SeamView, waiting_for
-from seamcheck.limits.findings import Finding, JointResult, Judgement
+from seamcheck.limits.findings import AT_RISK, Finding, JointResult, Judgement
 from seamcheck.limits.formula import evaluate
 from seamcheck.limits.identity import finding_name, numbered
 from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rule import MUST_FIX, OFF, SEVERITIES, SLACK, Bound, Check, Rule
+from seamcheck.limits.rule import ATTENTION, MUST_FIX, OFF, SEVERITIES, SLACK, Bound, Check, Rule
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import Settings
 from seamcheck.limits.stretches import Stretch
@@ -136,7 +136,9 @@ class _Bench:
             for stretch in view.stretches(broken):
                 worst = _worst(margin, stretch, view.path)
                 numbers = (float(values[worst]), float(limit[worst]), float(margin[worst]))
-                yield self._numbered(rule, check, bound, view, stretch, worst, numbers, column[worst], side)
+                draft = self._numbered(rule, check, bound, view, stretch, worst, numbers, column[worst], side)
+                yield with_tolerance(draft, self.settings, check, side)
+            yield from self._at_risk(rule, check, bound, view, values, limit, margin, column, side, broken)
         for reason, sentence in check.absent.items():
             mark = (view.reason(check.column) == reason) & np.isnan(values) & ~view.uncovered
             for stretch in view.stretches(mark):
@@ -151,6 +153,28 @@ class _Bench:
                         draft.finding, remedy=remedy, harm=harm, quantity=check.judged, column=check.column
                     ),
                 )
+
+    def _at_risk(
+        self, rule: Rule, check: Check, bound: Bound, view: PathView, values: np.ndarray, limit: np.ndarray,
+        margin: np.ndarray, column: np.ndarray, side: str, broken: np.ndarray,
+    ) -> Iterator[_Draft]:  # fmt: skip
+        """Stretches inside the limit as drawn that leave it in the worst case of their tolerance."""
+        tolerance = tolerance_of(self.settings, check)
+        if tolerance is None:
+            return
+        slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
+        with np.errstate(invalid="ignore"):
+            risky = (margin - tolerance < -slack) & ~broken
+        if rule.needs_cover:
+            risky &= ~view.uncovered
+        for stretch in view.stretches(risky):
+            worst = _worst(margin, stretch, view.path)
+            nominal = float(values[worst])
+            off = nominal - tolerance if side == "low" else nominal + tolerance
+            numbers = (off, float(limit[worst]), float(margin[worst]) - tolerance)
+            draft = self._numbered(rule, check, bound, view, stretch, worst, numbers, column[worst], side)
+            found = replace(draft.finding, value=nominal, margin=float(margin[worst]))
+            yield at_risk(replace(draft, finding=found), self.settings, check, side)
 
     def _numbered(
         self, rule: Rule, check: Check, bound: Bound, view: PathView, stretch: Stretch, worst: int,
@@ -304,7 +328,10 @@ class _Bench:
         known = [d.finding for d in drafts if d.finding.rule == "sink-travel"]
         for place in (entry, *entry.get("places", ())):
             value, at = place.get("value"), place.get("at")
-            if value is None or not value < limit - SLACK["mm"]:
+            tolerance = tolerance_of(self.settings, check) if place is entry else None
+            is_broken = value is not None and value < limit - SLACK["mm"]
+            is_risky = value is not None and value - (tolerance or 0.0) < limit - SLACK["mm"]
+            if value is None or not (is_broken or is_risky):
                 continue
             if any(_is_same_place(f, value, at, self.seam) for f in known):
                 continue
@@ -312,7 +339,7 @@ class _Bench:
                 "value": value_text(value, check.column),
                 "limit": value_text(limit, check.column),
                 "collapse": value_text(self.settings.collapse, "gap"),
-                "by": amount(limit - value, "mm"),
+                "by": amount(limit - value + (0.0 if is_broken else tolerance or 0.0), "mm"),
             }
             says = " ".join(filter(None, [fill(bound.says, words), _sentence(place.get("why"))]))
             finding = replace(
@@ -321,8 +348,11 @@ class _Bench:
                 at=None if at is None else _point(np.asarray(at, dtype=float)),
                 faces=tuple((f["part"], f["face"]) for f in place.get("faces", ())),
             )  # fmt: skip
-            known.append(finding)
-            yield _Draft(finding, "interface", None if at is None else np.asarray(at, dtype=float))
+            draft = _Draft(finding, "interface", None if at is None else np.asarray(at, dtype=float))
+            settle = with_tolerance if is_broken else at_risk
+            draft = settle(draft, self.settings, check, "low")
+            known.append(draft.finding)
+            yield draft
 
     def _applies(self, rule: Rule) -> bool:
         """An optional rule applies where the joint has one of its quantities at all."""
@@ -343,14 +373,19 @@ class _Bench:
                 continue
             limit = float(evaluate(bound.formula, self.seam.constants(rule)))
             margin = value - limit if side == "low" else limit - value
-            if not margin < -SLACK.get(QUANTITIES[check.column].unit, 0.001):
+            slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
+            is_broken = margin < -slack
+            if not is_broken and not margin - (tolerance_of(self.settings, check) or 0.0) < -slack:
                 continue
             words = {
                 "value": value_text(value, check.column),
                 "limit": value_text(limit, check.column),
                 "collapse": value_text(self.settings.collapse, "gap"),
                 "why": str(entry.get("why") or ""),
-                "by": amount(abs(margin), QUANTITIES[check.column].unit),
+                "by": amount(
+                    abs(margin - (0.0 if is_broken else tolerance_of(self.settings, check) or 0.0)),
+                    QUANTITIES[check.column].unit,
+                ),
             }
             finding = replace(
                 self._finding(rule, fill(bound.says, words), fill(bound.remedy, words)),
@@ -358,9 +393,9 @@ class _Bench:
                 at=None if at is None else _point(np.asarray(at, dtype=float)),
                 faces=tuple((f["part"], f["face"]) for f in entry.get("faces", ())),
             )  # fmt: skip
-            yield _Draft(
-                finding, f"{check.column}.{side}", None if at is None else np.asarray(at, dtype=float)
-            )
+            place = None if at is None else np.asarray(at, dtype=float)
+            settle = with_tolerance if is_broken else at_risk
+            yield settle(_Draft(finding, f"{check.column}.{side}", place), self.settings, check, side)
 
     def _junctions(self) -> Iterator[_Draft]:
         rule = RULES["seam-junction"]
@@ -431,6 +466,39 @@ class _Bench:
             faces=self._faces(path, station),
         )  # fmt: skip
         return _Draft(finding, "open", np.asarray(gap.at, dtype=float)), near
+
+
+def tolerance_of(settings: Settings, check: Check) -> float | None:
+    """How far (+-) what a check judges may differ from the drawing; None where nothing is set."""
+    tolerances = settings.tolerances
+    found = tolerances.get(check.judged, tolerances.get(check.column))
+    return None if found is None else float(found)
+
+
+def with_tolerance(draft: _Draft, settings: Settings, check: Check, side: str) -> _Draft:
+    """The draft with tolerance and worst case, where a tolerance is set."""
+    tolerance, value = tolerance_of(settings, check), draft.finding.value
+    if tolerance is None or value is None:
+        return draft
+    worst = value - tolerance if side == "low" else value + tolerance
+    return replace(draft, finding=replace(draft.finding, tolerance=tolerance, worst_case=worst))
+
+
+def at_risk(draft: _Draft, settings: Settings, check: Check, side: str) -> _Draft:
+    """A draft of a value that holds its limit as drawn, but not in the worst case: attention at most."""
+    draft = with_tolerance(draft, settings, check, side)
+    found = draft.finding
+    assert found.tolerance is not None and found.worst_case is not None and found.limit is not None
+    title = QUANTITIES[check.column].title
+    name, key = title[0].upper() + title[1:], check.column
+    says = (
+        f"{name} is {value_text(found.value or 0.0, key)} as drawn and holds the limit of "
+        f"{value_text(found.limit, key)}; with the tolerance of ±{value_text(found.tolerance, key)} the worst "
+        f"case is {value_text(found.worst_case, key)}, which does not."
+    )
+    severity = ATTENTION if found.severity == MUST_FIX else found.severity
+    found = replace(found, message=says, severity=severity, state=AT_RISK)
+    return replace(draft, finding=found, side=f"{draft.side}.risk")
 
 
 def _without_replaced(drafts: Sequence[_Draft]) -> list[_Draft]:

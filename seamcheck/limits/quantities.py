@@ -8,6 +8,7 @@ With the rib on the cover everything is mirrored: v then points from the cover i
 
 from __future__ import annotations
 
+from seamcheck.interface.declarations import INTERFACE_QUANTITIES, INTERFACE_REASONS
 from seamcheck.limits.quantity import Quantity
 from seamcheck.material.declarations import MATERIAL_QUANTITIES, MATERIAL_REASONS
 
@@ -160,7 +161,7 @@ MEASURED: dict[str, Quantity] = {
             "clamp_tilt",
             "clamp land tilt",
             "°",
-            "Angle between the light-side face at the clamp land and the plane normal to the beam, in the "
+            "Largest angle between the clamp land and the plane normal to the beam, in the "
             "section.",
             decimals=2,
         ),
@@ -196,7 +197,8 @@ MEASURED: dict[str, Quantity] = {
             "mm",
             "How far the cover sinks from first rest (the smallest gap of the whole seam) until, within this "
             "section and as far as the rib's wall reaches on both sides, it touches anything but the rib. "
-            "'free' where nothing is in the way.",
+            "'free' where nothing is in the way. The one value of the whole interface looks everywhere and at "
+            "every other part, taken as standing still, over all positions that the lateral play allows.",
         ),
         Quantity(
             "beam_clear",
@@ -233,8 +235,8 @@ MEASURED: dict[str, Quantity] = {
 
 """What every survey measures."""
 
-QUANTITIES: dict[str, Quantity] = {**MEASURED, **MATERIAL_QUANTITIES}
-"""All quantities: what is measured, and what materials named in the settings add."""
+QUANTITIES: dict[str, Quantity] = {**MEASURED, **INTERFACE_QUANTITIES, **MATERIAL_QUANTITIES}
+"""All quantities: section by section, over the whole interface, and what materials in the settings add."""
 
 REASONS: dict[str, str] = {
     "no-shoulder": "The flank runs down without a shoulder on this side.",
@@ -255,5 +257,6 @@ REASONS: dict[str, str] = {
     "straight": "The mid-line is straight here.",
     "depends": "A value that this one is made from was not measured here.",
     "broken-geometry": "The faces here do not close to a section.",
+    **INTERFACE_REASONS,
     **MATERIAL_REASONS,
 }

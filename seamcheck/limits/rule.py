@@ -114,7 +114,7 @@ class Rule:
     says, remedy : of findings where there are no checks
     for_flat_overlap : whether it is judged as well where no rib stands between the parts
     needs_cover : not judged where no plastic of the cover lies over the rib; cover-hole reports that once
-    optional : judged only where the survey has its quantity; the settings of the material bring those in
+    optional : judged only where the survey has its quantity; settings (material, scanner ...) bring those in
     """
 
     key: str

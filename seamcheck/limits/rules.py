@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from seamcheck.interface.rules import INTERFACE_RULES
 from seamcheck.limits.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
 from seamcheck.material.rules import MATERIAL_RULES
 
@@ -662,4 +663,6 @@ SEAM = (
 
 _UNDER_THE_COVER = tuple(replace(rule, needs_cover=True) for rule in (*TRAPS, *COVER, *CONTACT))
 
-RULES: dict[str, Rule] = {rule.key: rule for rule in (*SEAM, *RIB, *_UNDER_THE_COVER, *MATERIAL_RULES)}
+RULES: dict[str, Rule] = {
+    rule.key: rule for rule in (*SEAM, *RIB, *_UNDER_THE_COVER, *INTERFACE_RULES, *MATERIAL_RULES)
+}

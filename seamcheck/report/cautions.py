@@ -25,12 +25,25 @@ MATERIAL_NOT_CHECKED = (
     "other: the settings name no materials."
 )
 
+NO_SCANNER_NOT_CHECKED = (
+    "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the light is taken as "
+    "parallel to the beam direction. The scan field that the seam needs is stated."
+)
+
+NO_TOLERANCE_NOT_CHECKED = (
+    "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its nominal dimensions; the "
+    "settings give no tolerances."
+)
+
+TOLERANCE_NOT_CHECKED = (
+    "Shrinkage and warp, and tolerances of any quantity but those given in the settings: all others are judged "
+    "at their nominal value only."
+)
+
 NOT_CHECKED: tuple[str, ...] = (
     "Ejector marks, gates, parting lines, weld lines, textures and engravings over the seam or on the rib: "
     "usually not in CAD.",
-    "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its nominal dimensions.",
     "Moisture, fibre orientation and the parts' state after moulding.",
-    "Beam angle, refraction and the spot of the laser: the light is taken as parallel to the beam direction.",
     "The clamp itself and the nest below the base: their reach, force and shadow.",
     "Locating of cover and base: pins, play, lead-in.",
     "Parts that heat or stray light could harm, and who might see flash.",

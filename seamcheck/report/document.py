@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 from importlib import resources
 from typing import Any
 
@@ -11,14 +12,32 @@ import numpy as np
 from seamcheck import __version__
 from seamcheck.assembly.parts import Assembly, ModelFile, Part
 from seamcheck.errors import NotReviewed
+from seamcheck.interface.rules import NEEDS
 from seamcheck.limits.bounds import PathView, SeamView
-from seamcheck.limits.findings import NOT_REVIEWED, Finding, JointResult, Judgement
+from seamcheck.limits.findings import (
+    AT_RISK,
+    INSIDE,
+    NOT_REVIEWED,
+    OUTSIDE,
+    Finding,
+    JointResult,
+    Judgement,
+)
+from seamcheck.limits.formula import evaluate
+from seamcheck.limits.judge import tolerance_of
 from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rule import OFF, Rule
+from seamcheck.limits.rule import OFF, SLACK, Rule
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import NUMBERS, Settings
 from seamcheck.limits.stretches import cell_lengths, weighted_median
-from seamcheck.report.cautions import CAUTIONS, MATERIAL_NOT_CHECKED, NOT_CHECKED
+from seamcheck.report.cautions import (
+    CAUTIONS,
+    MATERIAL_NOT_CHECKED,
+    NO_SCANNER_NOT_CHECKED,
+    NO_TOLERANCE_NOT_CHECKED,
+    NOT_CHECKED,
+    TOLERANCE_NOT_CHECKED,
+)
 from seamcheck.report.plain import number, numbers
 from seamcheck.survey.table import PathSurvey
 
@@ -150,8 +169,59 @@ def _joint(joint: JointResult, settings: Settings) -> dict[str, Any]:
         ],
         "contours": [_contour(path, views.get(path.id), joint.rib_on == "none") for path in survey.paths],
         "interface": {key: _record(entry) for key, entry in sorted(survey.interface.items())},
+        "tolerances": _tolerances(joint, seam),
         **joint.extra,
     }
+
+
+def _tolerances(joint: JointResult, seam: SeamView) -> list[dict[str, Any]]:
+    """For every limit of a quantity with a tolerance: inside, at risk or outside, with the worst case."""
+    result = []
+    for rule in _in_force(seam.settings):
+        if seam.settings.severity(rule.key) == OFF or (joint.rib_on == "none" and not rule.for_flat_overlap):
+            continue
+        for check in rule.checks:
+            tolerance = tolerance_of(seam.settings, check)
+            if tolerance is None:
+                continue
+            for side, bound in (("low", check.lower), ("high", check.upper)):
+                if bound is None:
+                    continue
+                pairs = [(v.values(check)[0], v.bound(rule, check, bound)) for v in seam.paths]
+                entry = joint.survey.interface.get(check.column, {})
+                if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
+                    limit = np.asarray(evaluate(bound.formula, seam.constants(rule)), dtype=float)
+                    pairs.append((np.array([entry["value"]]), np.atleast_1d(limit)))
+                values = np.concatenate([np.ravel(a) for a, _ in pairs])
+                limits = np.concatenate([np.ravel(b) for _, b in pairs])
+                margin = values - limits if side == "low" else limits - values
+                if not np.isfinite(margin).any():
+                    continue
+                worst = int(np.nanargmin(margin))
+                slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
+                state = (
+                    OUTSIDE
+                    if margin[worst] < -slack
+                    else AT_RISK
+                    if margin[worst] - tolerance < -slack
+                    else INSIDE
+                )
+                sign = -1.0 if side == "low" else 1.0
+                result.append(
+                    {
+                        "rule": rule.key,
+                        "quantity": check.column,
+                        "side": side,
+                        "state": state,
+                        "value": number(float(values[worst])),
+                        "tolerance": number(tolerance),
+                        "worst_case": number(float(values[worst] + sign * tolerance)),
+                        "limit": number(float(limits[worst])),
+                        "unit": QUANTITIES[check.column].unit,
+                        "from": seam.settings.origin("tolerance"),
+                    }
+                )
+    return result
 
 
 def _columns(paths: Sequence[PathSurvey]) -> list[str]:
@@ -281,6 +351,9 @@ def _finding(f: Finding, parts: Mapping[str, Part]) -> dict[str, Any]:
         "harm": f.harm,
         "remedy": f.remedy,
         "also": list(f.also),
+        "state": f.state,
+        "tolerance": number(f.tolerance),
+        "worst_case": number(f.worst_case),
         "waived": None if f.waived is None else dict(f.waived),
     }
 
@@ -297,8 +370,12 @@ def _face(part_id: str, face: int, parts: Mapping[str, Part]) -> dict[str, Any]:
 
 
 def _in_force(settings: Settings) -> list[Rule]:
-    """All rules; those about the material only where the settings name one."""
-    return [rule for rule in RULES.values() if not rule.optional or settings.material is not None]
+    """All rules; optional ones only where the settings hold what they need."""
+    return [rule for rule in RULES.values() if not rule.optional or _is_needed(rule, settings)]
+
+
+def _is_needed(rule: Rule, settings: Settings) -> bool:
+    return bool(getattr(settings, NEEDS.get(rule.key, "material")))
 
 
 def _limits(rule: Rule, settings: Settings) -> list[dict[str, Any]]:
@@ -344,9 +421,16 @@ def _settings(settings: Settings) -> dict[str, Any]:
         "cover": settings.cover,
         "base": settings.base,
         "beam": None if settings.beam is None else [number(c) for c in settings.beam],
+        "scanner": _scanner(settings),
+        "clamp": _record(asdict(settings.clamp)),
+        "tolerances": _record(settings.tolerances),
         "file": settings.file or None,
         "from": {key: origin for key, origin in sorted(settings.origins.items())},
     }
+
+
+def _scanner(settings: Settings) -> dict[str, Any] | None:
+    return None if settings.scanner is None else _record(asdict(settings.scanner))
 
 
 def _not_checked(joints: Sequence[JointResult], settings: Settings) -> list[str]:
@@ -362,5 +446,8 @@ def _not_checked(joints: Sequence[JointResult], settings: Settings) -> list[str]
     for joint in joints:
         if joint.rib_on == "none":
             items.append(f"Rib, flash traps and travel of {joint.id}: there is no weld rib to measure.")
+    items.append(TOLERANCE_NOT_CHECKED if settings.tolerances else NO_TOLERANCE_NOT_CHECKED)
+    if settings.scanner is None:
+        items.append(NO_SCANNER_NOT_CHECKED)
     unknown_material = [] if all("material" in joint.extra for joint in joints) else [MATERIAL_NOT_CHECKED]
     return [*items, *unknown_material, *NOT_CHECKED]

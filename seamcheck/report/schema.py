@@ -150,6 +150,22 @@ def _joint() -> dict[str, Any]:
             "interruptions": listed(record({"length_mm": NUMBER, "at": POINT, "contours": TEXTS})),
             "contours": listed(_contour(summaries)),
             "interface": interface,
+            "tolerances": listed(
+                record(
+                    {
+                        "rule": {"enum": list(RULES)},
+                        "quantity": {"enum": list(QUANTITIES)},
+                        "side": {"enum": ["low", "high"]},
+                        "state": {"enum": ["inside", "at risk", "outside"]},
+                        "value": NUMBER,
+                        "tolerance": NUMBER,
+                        "worst_case": NUMBER,
+                        "limit": NUMBER,
+                        "unit": TEXT,
+                        "from": {"enum": ["default", "file", "option"]},
+                    }
+                )
+            ),
             "material": material,
         },
         optional=("material",),
@@ -231,6 +247,12 @@ def _finding() -> dict[str, Any]:
             "harm": TEXT,
             "remedy": TEXT,
             "also": {**TEXTS, "description": "other rules that describe the same cause"},
+            "state": {
+                "enum": ["outside", "at risk"],
+                "description": "at risk: inside the limit as drawn, outside in the worst case of its tolerance",
+            },
+            "tolerance": {**NUMBER, "description": "+- as set"},
+            "worst_case": NUMBER,
             "waived": {"oneOf": [{"type": "null"}, waived]},
         }
     )

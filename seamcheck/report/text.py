@@ -13,6 +13,7 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
+from seamcheck.interface.declarations import INTERFACE_QUANTITIES
 from seamcheck.limits.quantities import MEASURED, QUANTITIES
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.units import shown
@@ -132,7 +133,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
         yield Text(f"Junction {name} at {_place(place)}")
     yield _table(joint, document)
     for key, entry in joint["interface"].items():
-        if key in MEASURED and entry.get("value") is not None:
+        if (key in MEASURED or key in INTERFACE_QUANTITIES) and entry.get("value") is not None:
             q = QUANTITIES[key]
             at = f" at {_place(entry['at'])}" if entry.get("at") else ""
             yield Text(f"Whole interface: {q.title} {shown(entry['value'], q.unit, q.decimals)}{at}")

@@ -1,0 +1,145 @@
+"""Rules about the whole interface, declared once; limits/rules.py includes them."""
+
+from __future__ import annotations
+
+from seamcheck.limits.rule import ATTENTION, MUST_FIX, Bound, Check, Limit, Rule
+
+_UNCOVERED = {"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"}
+
+INTERFACE_RULES: tuple[Rule, ...] = (
+    Rule(
+        "intended-stop",
+        "Intended stop",
+        MUST_FIX,
+        "outside",
+        "A stop that is meant to end the collapse is what the cover meets first, and it does so at the planned "
+        "collapse.",
+        "Too early, the rib is not melted down and the seam is not fused; too late, the stop does nothing.",
+        "assumption",
+        "0.1 mm to both sides.",
+        (
+            Limit(
+                "within",
+                0.1,
+                "mm",
+                "how far the stop may lie off the planned collapse, or off its own travel",
+            ),
+        ),
+        (
+            Check(
+                "stop_difference",
+                lower=Bound(
+                    "-within",
+                    "Something stops the cover {value} off the travel at which the stop is meant to meet; at "
+                    "least {limit} would do. {why}",
+                    "Cut back what the cover meets first, or state the stop where it is.",
+                ),
+                upper=Bound(
+                    "within",
+                    "The cover passes the travel at which the stop is meant to meet by {value} until it touches "
+                    "anything; it should be at most {limit}.",
+                    "Raise the stop[ by {by}], or state it where it is.",
+                ),
+            ),
+            Check(
+                "stop_collapse",
+                lower=Bound(
+                    "-within",
+                    "The stop is meant to meet {value} off the planned collapse; at least {limit} would do.",
+                    "Lower the stop[ by {by}], or plan less collapse.",
+                ),
+                upper=Bound(
+                    "within",
+                    "The stop is meant to meet {value} beyond the planned collapse; it should be at most {limit}.",
+                    "Raise the stop[ by {by}], or plan more collapse.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
+        "beam-angle",
+        "Angle of the light",
+        ATTENTION,
+        "above",
+        "The light meets the cover's top at a small angle.",
+        "The spot is shifted and stretched, more light is reflected, and features beside the seam shade it.",
+        "common practice",
+        "15°; beyond 25° (from memory) a weld is unlikely to be even.",
+        (
+            Limit("max", 15.0, "°", "largest angle of the light in air", 0.0, 90.0),
+            Limit("grave", 25.0, "°", "angle from which on the finding says more", 0.0, 90.0),
+        ),
+        (
+            Check(
+                "beam_angle",
+                innocent=_UNCOVERED,
+                upper=Bound(
+                    "max",
+                    "The light meets the cover's top at {value}; it should be at most {limit}.",
+                    "Put the scanner higher or over the middle of the seam, tilt the part, or use telecentric "
+                    "optics.",
+                    grave="grave",
+                    grave_says="That is beyond {grave}, too.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+        optional=True,
+    ),
+    Rule(
+        "scanner-shadow",
+        "Shadow on the rib",
+        MUST_FIX,
+        "below",
+        "Seen from the scanner, the whole width of the rib lies free behind the cover's light-side face.",
+        "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
+        "assumption",
+        "All rays of the cone, at the middle and both edges of the rib.",
+        (Limit("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
+        (
+            Check(
+                "light_clear",
+                innocent=_UNCOVERED,
+                lower=Bound(
+                    "min",
+                    "From the scanner {percent} of the rays reach the rib.",
+                    "Move what stands in the light, put the scanner higher, or shift its axis.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+        optional=True,
+    ),
+    Rule(
+        "flatness-stack",
+        "Flatness against the collapse",
+        ATTENTION,
+        "below",
+        "After the flatness of cover and rib, some collapse is left at the lowest place of the rib.",
+        "Where the rib lies lowest it never touches the cover: the seam leaks there.",
+        "assumption",
+        "0.1 mm, in the worst case; without stiffness nothing is taken as pressed flat.",
+        (Limit("min", 0.1, "mm", "smallest collapse left at the lowest place"),),
+        (
+            Check(
+                "local_collapse_left",
+                lower=Bound(
+                    "min",
+                    "With the flatness given, {value} of the collapse of {collapse} is left at the lowest place; "
+                    "it should be at least {limit}.",
+                    "Plan more collapse[, by {by}], or ask for flatter parts.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+)
+
+NEEDS: dict[str, str] = {
+    "intended-stop": "intended_stop",
+    "beam-angle": "scanner",
+    "scanner-shadow": "scanner",
+    "flatness-stack": "tolerances",
+}
+"""Rule -> the setting that brings it in; the other optional rules need materials."""

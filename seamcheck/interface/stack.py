@@ -1,0 +1,45 @@
+"""What planned numbers leave over: the intended stop against the collapse, flatness against the collapse."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+
+def intended_stop(travel: Mapping[str, Any], settings: Any) -> dict[str, dict[str, Any]]:
+    """A declared stop against the collapse and against the free travel of the whole interface; {} without one.
+
+    Parameters
+    ----------
+    travel : the entry 'free_travel'
+    settings : uses intended_stop and collapse (mm)
+    """
+    stop = float(getattr(settings, "intended_stop", 0.0))
+    if stop <= 0:
+        return {}
+    found = {"stop_collapse": {"value": stop - settings.collapse, "at": None, "why": ""}}
+    value = travel.get("value")
+    found["stop_difference"] = {
+        "value": None if value is None else value - stop,
+        "at": travel.get("at"),
+        "why": travel.get("why", ""),
+        "faces": travel.get("faces", []),
+    }
+    return found
+
+
+def flatness_stack(settings: Any) -> dict[str, dict[str, Any]]:
+    """Collapse left at the lowest place of the rib in the worst case; {} where no flatness is given.
+
+    Notes
+    -----
+    collapse - (flatness of cover + flatness of rib - what the clamp presses flat). Without an entry for the
+    last one, nothing is taken as pressed flat.
+    """
+    given = getattr(settings, "tolerances", {})
+    off = [given[key] for key in ("flatness_cover", "flatness_rib") if key in given]
+    if not off:
+        return {}
+    left = settings.collapse - max(0.0, sum(off) - given.get("flattened", 0.0))
+    why = "" if "flattened" in given else "Nothing is taken as pressed flat by the clamp."
+    return {"local_collapse_left": {"value": left, "at": None, "why": why}}
