@@ -100,6 +100,16 @@ class Watch:
         )
 
     def _crashed(self, status: int, chatter: str) -> NotReviewed:
+        if status == -getattr(signal, "SIGKILL", 0) and status:
+            return _with_traceback(
+                NotReviewed(
+                    "out-of-memory",
+                    f"The system ended the review while {self.doing}, most likely because the memory of the "
+                    "machine ran out. Close other programs, review fewer models at a time, or leave out "
+                    "bodies that have nothing to do with the seam.",
+                ),
+                chatter,
+            )
         how = f"exit status {status}"
         if status < 0:
             try:

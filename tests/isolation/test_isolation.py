@@ -97,6 +97,13 @@ def test_a_job_that_ends_its_process_is_a_crash(run):
     assert "exit status 3" in not_reviewed(run, "leave").message
 
 
+@pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="this system has no such signal")
+def test_a_child_that_the_system_kills_ran_out_of_memory(run):
+    error = not_reviewed(run, "killed")
+    assert error.code == "out-of-memory"
+    assert "The system ended" in error.message
+
+
 def waits(condition, seconds=10.0):
     until = time.monotonic() + seconds
     while time.monotonic() < until:
@@ -114,7 +121,7 @@ def waits(condition, seconds=10.0):
         "WarmWorkers(1, preload=(), warm=True).run('isolation_jobs:who_and_sleep', (note,))",
     ],
 )
-@pytest.mark.parametrize("end", [signal.SIGKILL, signal.SIGINT, signal.SIGTERM])
+@pytest.mark.parametrize("end", ["SIGKILL", "SIGINT", "SIGTERM"])
 def test_a_parent_that_ends_leaves_no_child(tmp_path, way, end):
     note = tmp_path / "pid"
     script = f"import sys; sys.path.insert(0, {HERE!r})\nfrom seamcheck.isolation import *\n"
@@ -124,7 +131,7 @@ def test_a_parent_that_ends_leaves_no_child(tmp_path, way, end):
         assert waits(lambda: note.exists() and note.read_text())
         family = psutil.Process(parent.pid).children(recursive=True)
         assert int(note.read_text()) in [process.pid for process in family]
-        parent.send_signal(end)
+        parent.send_signal(getattr(signal, end))
         parent.wait(timeout=10)
         assert waits(lambda: not any(process.is_running() for process in family))
     finally:
