@@ -274,7 +274,9 @@ def _arc_length(points: np.ndarray, angle: np.ndarray, closed: bool) -> tuple[np
     ring = np.vstack([points, points[:1]]) if closed else points
     turns = np.diff(np.append(angle, angle[0]) if closed else angle)
     turns = np.arctan2(np.sin(turns), np.cos(turns))
-    chord = np.linalg.norm(np.diff(ring, axis=0), axis=1)
+    step = np.diff(ring, axis=0)
+    flat = np.linalg.norm(step[:, :2], axis=1)
+    chord = np.where(np.abs(step[:, 2]) > 2.0 * flat, flat, np.linalg.norm(step, axis=1))  # a riser is no length
     half = np.abs(turns) / 2
     arc = chord * np.where((half > 1e-6) & (half < 0.5), half / np.maximum(np.sin(half), 1e-12), 1.0)
     s = np.append(0.0, np.cumsum(arc))

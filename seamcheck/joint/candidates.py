@@ -48,6 +48,11 @@ class Candidate:
         return float(np.average([p.shoulder for p in self.patches], weights=[p.length for p in self.patches]))
 
     @property
+    def stands_out(self) -> bool:
+        """Whether the band is the top of a rib: it falls away to a near shoulder on one side at least."""
+        return self.rib_like and self.shoulder > 0.1
+
+    @property
     def share(self) -> float:
         return float(np.average([p.share for p in self.patches], weights=[p.length for p in self.patches]))
 
@@ -63,7 +68,8 @@ class Candidate:
     def score(self) -> float:
         """Length of the seam, less where it hardly stands out, is hardly opposed or hides from the light."""
         around = 1.0 if self.encloses > 0.2 * (self.length / 4) ** 2 else 0.6
-        return self.length * self.falls * self.share * around * self.free * (1.0 if self.rib_like else 0.3)
+        stands = 1.0 if self.stands_out else 0.3
+        return self.length * self.falls * self.share * around * self.free * stands
 
 
 def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> list[Candidate]:
@@ -129,8 +135,8 @@ def _choose(patches: list[Patch]) -> tuple[list[Patch], bool]:
         rib_like, ribs = False, [p for p in bands if not p.rounded]
     if not ribs:
         return [], False
-    longest = max(p.length for p in ribs)
-    level = min(p.gap for p in ribs if p.length >= 0.5 * longest)
+    at_level = [sum(q.length for q in ribs if abs(q.gap - p.gap) <= SAME_LEVEL) for p in ribs]
+    level = min(p.gap for p, length in zip(ribs, at_level, strict=True) if length >= 0.4 * max(at_level))
     seam = [p for p in ribs if abs(p.gap - level) <= SAME_LEVEL]
     if rib_like:
         seam = _with_low_stretches(seam, patches, level)
@@ -176,7 +182,15 @@ def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool
         ends = np.array(line.coords)[[0, -1]]
         way = (ends[1] - ends[0]) / max(float(np.linalg.norm(ends[1] - ends[0])), 1e-9)
         beyond = np.array([ends[0] - 0.3 * width * way, ends[1] + 0.3 * width * way])
-        if (shapely.distance(seam.boundary, shapely.points(beyond)) > 0.05 * width).any():
+        turns = (shapely.distance(seam.boundary, shapely.points(beyond)) > 0.05 * width).any()
+        across = np.array([-way[1], way[0]])
+        middle = shapely.get_coordinates(line.interpolate(0.5, normalized=True))[0]
+        # behind an end face the rib goes on; behind a flank it is soon left again
+        inward = [
+            all(shapely.contains_xy(seam, *(middle + sign * depth * width * across)) for depth in (0.3, 0.9, 1.6))
+            for sign in (-1.0, 1.0)
+        ]
+        if turns and any(inward):
             return True
     return False
 

@@ -21,6 +21,7 @@ from seamcheck.kernel import Body
 
 _EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
 _WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
+_THIN = 4.0  # mm: plastic that light is expected to pass; a thicker part is the less likely cover
 _TOUCHING = 0.02  # mm: the modelled state is 'touching' up to this gap or overlap
 
 
@@ -117,7 +118,8 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
             "Parts touch, but no narrow band between them stands out like a weld rib with a free way for the "
             "light. Check that cover and base are in their welded position, or name them with --cover and --base.",
         )
-    volume = {i: _box_volume(bodies[i]) for r in readings for i in (r.cover, r.base)}
+    alone = len({frozenset((r.cover, r.base)) for r in readings}) == 1
+    volume = {i: 1.0 if alone else bodies[i].volume for r in readings for i in (r.cover, r.base)}
     nearest: dict[frozenset[str], float] = {}
     for r in readings:
         pair = frozenset((r.cover, r.base))
@@ -126,7 +128,8 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
     def worth(reading: _Reading) -> float:
         smaller = min(volume[reading.cover], volume[reading.base])
         later = reading.candidate.gap - nearest[frozenset((reading.cover, reading.base))]  # touches later than another
-        return reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later)
+        thick = max(0.0, reading.side.thickness / _THIN - 1.0)  # light hardly gets through a thick part
+        return reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick)
 
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
     chosen: list[_Reading] = []
@@ -214,7 +217,7 @@ def _joint(
         candidate.through_carrier if reading.through_counter else candidate.through_counter
     )
     cover, base = parts[reading.cover], parts[reading.base]
-    is_rib = candidate.rib_like and candidate.shoulder > 0.1
+    is_rib = candidate.stands_out
     rib_on = ("base" if reading.through_counter else "cover") if is_rib else "none"
     if not is_rib:
         notes.append("No shoulder runs beside the band anywhere: a lap-type contact without a weld rib.")
@@ -270,10 +273,6 @@ def _near_pairs(solids: list[Part], bodies: dict[str, Body]) -> Iterable[tuple[s
         for j in np.flatnonzero(near):
             if j > i:
                 yield solids[i].id, solids[j].id
-
-
-def _box_volume(body: Body) -> float:
-    return float(np.prod(np.maximum(body.box[3:] - body.box[:3], 1e-6)))
 
 
 def _no_contact(solids: list[Part], bodies: dict[str, Body]) -> str:

@@ -12,10 +12,12 @@ from OCP.Bnd import Bnd_Box
 from OCP.BRep import BRep_Builder, BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.BRepBndLib import BRepBndLib
+from OCP.BRepGProp import BRepGProp
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.GeomAbs import GeomAbs_SurfaceType
 from OCP.GeomLib import GeomLib_IsPlanarSurface
 from OCP.gp import gp_Pnt, gp_Vec
+from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_REVERSED
 from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopLoc import TopLoc_Location
@@ -84,6 +86,13 @@ class Body:
         box = Bnd_Box()
         BRepBndLib.Add_s(self.shape, box, False)
         return np.full(6, np.nan) if box.IsVoid() else np.array(box.Get())
+
+    @cached_property
+    def volume(self) -> float:
+        """mm³, of the exact shape, to about 0.1 %; never below a cubic micrometre."""
+        properties = GProp_GProps()
+        BRepGProp.VolumeProperties_s(self.shape, properties, 1e-3)
+        return max(abs(properties.Mass()), 1e-9)
 
     @cached_property
     def planes(self) -> np.ndarray:

@@ -71,6 +71,7 @@ def _walk(
     if abs(first_slope) > 45.0:
         return np.nan, np.nan, "no-land"
     end, run_start, run_face = b[now], start, face[now]
+    along, heights = [start, b[now]], [height.max(), wb[now]]
     for _ in range(len(a)):
         follow = np.flatnonzero((np.abs(a - b[now]) < 1e-5) & (np.abs(wa - wb[now]) < _STEP) & (b > b[now] + 1e-9))
         if not len(follow):
@@ -82,11 +83,19 @@ def _walk(
             end = run_start if run_start > start else a[ahead]
             break
         now, end = ahead, b[ahead]
+        along.append(b[now])
+        heights.append(wb[now])
     # what stands on or over the land ends it: the cover's own features, other parts
     for lines in (mine, others):
         lo, hi = (segments.u0[lines], segments.u1[lines]) if sign > 0 else (-segments.u1[lines], -segments.u0[lines])
-        top = np.maximum(up * segments.w0[lines], up * segments.w1[lines])
-        over = (hi > start) & (lo < end - 1e-6) & (top > max(wa.max() if lines is others else -np.inf, height.max()) + _STEP)
+        first, last = (segments.w0[lines], segments.w1[lines]) if sign > 0 else (segments.w1[lines], segments.w0[lines])
+        left, right = np.clip(lo, start, end), np.clip(hi, start, end)
+        run = np.maximum(hi - lo, 1e-12)
+        over_left = up * (first + (left - lo) / run * (last - first)) - np.interp(left, along, heights)
+        over_right = up * (first + (right - lo) / run * (last - first)) - np.interp(right, along, heights)
+        over = (hi > start + 1e-9) & (lo < end - 1e-6) & (np.maximum(over_left, over_right) > _STEP)
         if over.any():
             end = min(end, max(start, float(np.min(np.maximum(lo[over], start)))))
-    return max(0.0, float(end - start)), float(abs(first_slope)), ""
+    walked = np.array(along) < end - 1e-6
+    slopes = np.abs(np.degrees(np.arctan2(np.diff(heights), np.maximum(np.diff(along), 1e-12))))[walked[:-1]]
+    return max(0.0, float(end - start)), float(slopes.max(initial=abs(first_slope))), ""
