@@ -173,12 +173,15 @@ for _name, _spec, _note in (
 
 # -- uneven ground, tight corners ---------------------------------------------------------------------
 def _on(ground: Ground, note: str, **changes: Any) -> HardModel:
-    """A seam on uneven ground; only what is measured along v or across vertical walls is stated."""
+    """A seam on uneven ground: what is measured along v or across vertical walls.
+
+    The light-side face bends by less than 5 degrees over the land, so the land reaches the cover's edge.
+    """
     spec = replace(PLAIN, **changes)
     n = round(spec.track.length / 0.02)
     xy, _ = spec.track.at(np.linspace(0, spec.track.length, n, endpoint=False))
     points = np.column_stack([xy, ground.height(xy[:, 0], xy[:, 1])])
-    path = PathTruth(points, True, ground.length(spec.track), values_of(spec, LAND))
+    path = PathTruth(points, True, ground.length(spec.track), values_of(spec, ("clamp_tilt",)))
     return _model(spec, note, draw_on(spec, ground), [path])
 
 
@@ -337,8 +340,8 @@ def two_levels() -> HardModel:
     path = along(track, values, not_within=near)
     low = path.points.copy()
     low[is_low(low), 2] = -down
-    note = "The rib's top steps down by 0.5 mm and up again; the steps themselves count no length."
-    return _model(spec, note, (cover, base), [replace(path, points=low)])
+    note = "The rib's top steps down by 0.5 mm and up again."
+    return _model(spec, note, (cover, base), [replace(path, points=low, length_open=2 * down)])
 
 
 @_hard

@@ -29,6 +29,7 @@ class PathTruth:
     length : mm, exact (or by quadrature to 1e-6)
     values : quantity key -> true value, or a function from points (m, 3) to true values (m,)
     not_within : places (x, y, z, radius) beside which the values do not hold: corners, junctions, ends, steps
+    length_open : by how much the length may be greater, mm: the risers of steps, which may count or not
     """
 
     points: np.ndarray
@@ -36,6 +37,7 @@ class PathTruth:
     length: float
     values: Mapping[str, Value]
     not_within: tuple[tuple[float, float, float, float], ...] = ()
+    length_open: float = 0.0
 
     def distance(self, points: np.ndarray) -> np.ndarray:
         """Distance (m,) of points (m, 3) from the mid-line."""
