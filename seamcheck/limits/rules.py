@@ -345,6 +345,9 @@ COVER = (
             Check(
                 "clamp_land",
                 counts_as={"no-land": 0.0},
+                innocent={
+                    "no-edge": "the cover goes on to both sides; clamp-reach looks for room for the clamp"
+                },
                 lower=Bound(
                     "min",
                     "The clamp land is {value} wide; it should be at least {limit}.",

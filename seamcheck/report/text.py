@@ -355,9 +355,16 @@ def _unmeasured(document: Document) -> list[str]:
         by_reason.setdefault((joint_id, why), []).append(f"{title} ({length:.1f} mm)")
     several = len(document["joints"]) > 1
     return [
-        f"{f'{joint_id}: ' if several else ''}{_reason(document, why)}: {', '.join(columns)}"
+        f"{f'{joint_id}: ' if several else ''}{_reason(document, why)}: {_listed(columns)}"
         for (joint_id, why), columns in by_reason.items()
     ]
+
+
+def _listed(columns: Sequence[str]) -> str:
+    """The columns by name; the rest by number where there are many."""
+    if len(columns) <= 8:
+        return ", ".join(columns)
+    return f"{', '.join(columns[:4])} and {len(columns) - 4} more quantities"
 
 
 def _reason(document: Document, why: str) -> str:
