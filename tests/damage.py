@@ -16,6 +16,7 @@ from typing import NamedTuple
 Change = Callable[[bytes, random.Random], bytes]
 
 DAMAGES: dict[str, Change] = {}
+WAYS = DAMAGES
 DRESSES: dict[str, Change] = {}
 
 _RECORD = re.compile(rb"#(\d+)(\s*=\s*)((?:'(?:[^']|'')*'|[^';])*);", re.DOTALL)
