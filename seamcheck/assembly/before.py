@@ -17,6 +17,11 @@ _RECORD = re.compile(rb"#\d+\s*=")
 _REAL = re.compile(rb"[-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?")
 _DIRECTION = re.compile(rb"DIRECTION\s*\(\s*'[^']*'\s*,\s*\(([^)]*)\)")
 _OPERATOR_SCALE = re.compile(rb"#\d+\s*,\s*([-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?)\s*[,)]")
+_HUGE = re.compile(rb"[Ee]\+?(1[5-9]|[2-9]\d|\d{3,})(?=\s*[,)])")  # a million kilometres and more
+_GEOMETRY = re.compile(
+    rb"=\s*(?:CARTESIAN_POINT|DIRECTION|VECTOR|CIRCLE|ELLIPSE"
+    rb"|(?:CYLINDRICAL|CONICAL|SPHERICAL|TOROIDAL)_SURFACE)\s*\("
+)
 _NOT_A_NUMBER = re.compile(
     rb"(?<![A-Z0-9_])(?:CARTESIAN_POINT|DIRECTION|VECTOR)\s*\(\s*'[^']*'\s*,\s*\([^)]*?"
     rb"(?:nan|inf|1\.#)[^)]*\)",
@@ -68,6 +73,13 @@ def _depth(data: bytes) -> int:
 
 
 def _check_numbers(name: str, text: StepText) -> None:
+    for huge in _HUGE.finditer(text.data):
+        if _GEOMETRY.match(text.data, text.data.rfind(b"=", 0, huge.start())):
+            raise NotReviewed(
+                "unreadable",
+                f"{name!r} has a coordinate or size that no model has (10 to the {huge[1].decode()}, "
+                f"line {text.line(huge.start())}): it is damaged. Export it again.",
+            )
     if not any(sign in text.data for sign in (b"NAN", b"NaN", b"nan", b"INF", b"inf", b"Inf", b"1.#")):
         return
     found = _NOT_A_NUMBER.search(text.data)

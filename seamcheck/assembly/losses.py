@@ -12,11 +12,15 @@ from seamcheck.assembly.contents import SOLIDS
 from seamcheck.assembly.parts import Entity
 from seamcheck.assembly.text import StepText
 
+_SHAPES = re.compile(
+    rb"#(\d{1,9})\s*=\s*(?:ADVANCED_FACE|CLOSED_SHELL|OPEN_SHELL|MANIFOLD_SOLID_BREP|BREP_WITH_VOIDS"
+    rb"|FACETED_BREP)\s*\("
+)
 _NAME = re.compile(rb"'((?:[^']|'')*)'")
 
 
 def damaged_records(name: str, text: StepText) -> list[str]:
-    """Sentences on records that are missing in the text or stand there twice, if any."""
+    """Sentences on records that are missing in the text, stand there twice or belong to nothing, if any."""
     found = []
     missing, repeated = text.missing(), text.repeated()
     if missing:
@@ -28,6 +32,12 @@ def damaged_records(name: str, text: StepText) -> list[str]:
         found.append(
             f"{name!r} holds {_counted(repeated)} more than once: it is damaged. The last one is taken; "
             "export it again."
+        )
+    loose = text.unreferred([int(number[1]) for number in _SHAPES.finditer(text.data)])
+    if loose:
+        found.append(
+            f"{name!r} holds {_counted(loose)} of faces, shells or solids that belong to nothing: it is "
+            "damaged or cut. Export it again."
         )
     return found
 

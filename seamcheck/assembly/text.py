@@ -61,13 +61,41 @@ class StepText:
         """Number of records."""
         return len(self._index[0])
 
+    @cached_property
+    def _referred(self) -> np.ndarray:
+        """Numbers behind every '#', those in strings and comments too."""
+        return _references(self.data)
+
+    def unreferred(self, numbers: list[int]) -> list[int]:
+        """Those of some records that no record refers to, in order."""
+        if not numbers:
+            return []
+        wanted = np.array(numbers, dtype=np.int64)
+        referred = self._referred[self._referred <= wanted.max()]
+        often = np.bincount(referred, minlength=int(wanted.max()) + 1)
+        return wanted[often[wanted] < 2].tolist()  # once where it is defined
+
     def missing(self) -> list[int]:
         """Numbers that records refer to and none has, ascending."""
         defined = self._index[0]
-        if not len(_without(_references(self.data), defined)):  # with strings and comments: at most too many
+        suspects = _without(self._referred, defined).tolist()  # with those in strings and comments
+        if not suspects:
             return []
         plain = without_strings_and_comments(self.data[max(0, self.data.find(b"DATA")) :])
-        return _without(_references(plain), defined).tolist()
+        missing = set(_without(_references(plain), defined).tolist())
+        # behind a quotation mark without its partner all is taken for strings: look at the record alone, too
+        return [n for n in suspects if n in missing or self._is_referred_in_a_record(n)]
+
+    def _is_referred_in_a_record(self, number: int) -> bool:
+        for found in re.finditer(rb"#%d(?!\d)" % number, self.data):
+            begin = self.data.rfind(b";", 0, found.start()) + 1
+            if (
+                _NUMBER.match(self.data[begin : begin + 100].lstrip())
+                and self.data.count(b"'", begin, found.start()) % 2 == 0
+                and self.data.rfind(b"/*", 0, found.start()) <= self.data.rfind(b"*/", 0, found.start())
+            ):
+                return True
+        return False
 
     def repeated(self) -> list[int]:
         """Numbers that several records have, ascending."""
