@@ -125,11 +125,12 @@ def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, An
     """(n,) int, UNKNOWN ... NOTED: the state of every station under one rule."""
     count = len(contour["stations"]["s"])
     state = np.full(count, UNKNOWN if band.edges else WITHIN)
+    unjudged = np.zeros(count, dtype=bool)
     for edge in band.edges:
-        values = column_of(contour, edge.column)
-        known = np.isfinite(values)
-        state[known & (state == UNKNOWN)] = WITHIN
-        state[known & _is_near(values, contour["id"], edge)] = NEAR
+        here, beyond = _states(column_of(contour, edge.column), contour["id"], edge)
+        state = np.where(np.array(GRAVITY)[here] > np.array(GRAVITY)[state], here, state)
+        unjudged |= beyond
+    state[unjudged] = UNKNOWN
     for finding in document.get("findings") or ():
         if finding.get("joint") != joint["id"] or finding.get("rule") != band.rule:
             continue
@@ -143,13 +144,20 @@ def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, An
 _STATE_OF = {"must-fix": BROKEN, "attention": LOOK, "note": NOTED}
 
 
-def _is_near(values: np.ndarray, contour: str, edge: Edge) -> np.ndarray:
-    """(n,) bool: closer to a bound than NEAR_SHARE of it, or of half the band where there are two bounds."""
-    near = np.zeros(len(values), dtype=bool)
-    low = edge.low.get(contour)
-    high = edge.high.get(contour)
-    if edge.column in ("beam_clear",) or edge.column.startswith("trap_open"):
-        return near  # a share that is at its best on the bound itself is not close to breaking it
+def _states(values: np.ndarray, contour: str, edge: Edge) -> tuple[np.ndarray, np.ndarray]:
+    """State and "beyond" of every station under one edge.
+
+    Returns
+    -------
+    (n,) int : UNKNOWN where not measured, NEAR where closer to a bound than NEAR_SHARE of it (of half the band
+        where there are two), else WITHIN
+    (n,) bool : beyond a bound; with no finding there, the value was not judged
+    """
+    state = np.where(np.isfinite(values), WITHIN, UNKNOWN)
+    beyond = np.zeros(len(values), dtype=bool)
+    if edge.column == "beam_clear" or edge.column.startswith("trap_open"):
+        return state, beyond  # a share that is at its best on the bound itself is not close to breaking it
+    low, high = edge.low.get(contour), edge.high.get(contour)
     for bound, inside in ((low, 1.0), (high, -1.0)):
         if bound is None:
             continue
@@ -157,8 +165,14 @@ def _is_near(values: np.ndarray, contour: str, edge: Edge) -> np.ndarray:
         if low is not None and high is not None:
             scale = np.minimum(scale, (high - low) / 2)
         with np.errstate(invalid="ignore"):
-            near |= (values - bound) * inside < NEAR_SHARE * scale
-    return near
+            room = (values - bound) * inside
+            state[room < NEAR_SHARE * scale] = NEAR
+            beyond |= room < -SLACK
+    return state, beyond
+
+
+SLACK = 0.02
+"""A value so little beyond its bound may still count as holding it; the judge decides (limits/rule.py)."""
 
 
 def runs(state: np.ndarray) -> list[list[int]]:

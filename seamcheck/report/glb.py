@@ -7,6 +7,7 @@ from typing import Any
 
 import numpy as np
 
+from seamcheck.errors import UsageError
 from seamcheck.report import bands, facts, plan
 from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.dxf import MissingLibrary
@@ -68,6 +69,8 @@ def render_glb(document: Document) -> bytes:
         marker = _marker(trimesh, document, numbered)
         if marker is not None:
             add(marker, f"finding {numbered.number} {numbered.finding['rule']}")
+    if not scene.geometry:
+        raise UsageError("There is nothing to write as a 3-D model: the model was not reviewed.")
     scene.metadata.update(
         seamcheck=document["seamcheck"], verdict=document["verdict"], caution=SHORT_CAUTION, unit="metre"
     )

@@ -20,6 +20,7 @@ from report_documents import (
     with_junction,
 )
 
+from seamcheck.errors import UsageError
 from seamcheck.report import facts, pdf
 from seamcheck.report.cautions import CAUTIONS
 from seamcheck.report.csv import render_csv
@@ -182,6 +183,8 @@ def test_glb_of_hostile_and_empty_documents_is_valid():
     scene = trimesh.load(io.BytesIO(render_glb(hostile())), file_type="glb")
     assert HOSTILE in set(scene.graph.nodes_geometry)
     assert len(render_glb(housing(step=4.0, view=False))) > 1000
+    with pytest.raises(UsageError, match="nothing to write"):
+        render_glb(not_reviewed())
 
 
 def test_pictures_are_one_png_for_each_placed_finding_with_tame_file_names():

@@ -123,3 +123,20 @@ def test_findings_come_in_the_order_of_harm():
     live = [n.finding["severity"] for n in ordered if not n.is_waived]
     assert live == sorted(live, key=["must-fix", "attention", "note"].index)
     assert [n.number for n in ordered] == list(range(1, len(ordered) + 1))
+
+
+def test_a_value_that_was_not_judged_counts_neither_as_within_nor_as_broken():
+    # Drawn in the welded position the gap is not judged: no finding, though the value lies beyond the limit.
+    document = housing(step=2.0)
+    joint, contour = document["joints"][0], document["joints"][0]["contours"][0]
+    for key in ("gap", "gap_min", "gap_max"):
+        contour["stations"][key] = [-0.4] * len(contour["stations"]["s"])
+    row = next(b for b in bands.bands(document, joint) if b.rule == "contact-gap")
+    assert set(bands.track(document, joint, contour, row)) == {bands.UNKNOWN}
+
+
+def test_what_is_closest_to_a_limit_breaks_none():
+    document = housing()
+    for place in bands.tightest(document):
+        assert place.share >= 0
+        assert place.title not in {facts.rule_title(f["rule"]) for f in document["findings"]}

@@ -305,3 +305,60 @@ def test_dark_and_light_can_be_switched(window, pages, document):
     dark = window.run(paper)
     assert sum(map(int, light[4:-1].split(","))) > 600 > 200 > sum(map(int, dark[4:-1].split(",")))
     assert window.complaints() == []
+
+
+@pytest.mark.parametrize("sample", ["clamp-land"])
+def test_a_reviewed_sample_has_closed_outlines_and_its_own_numbers(window, pages, sample):
+    from importlib import resources
+
+    from seamcheck.pipeline import review
+
+    with resources.as_file(resources.files("seamcheck.samples").joinpath(f"{sample}.step")) as path:
+        document = review(path, with_view=True).document
+    window.open(pages(sample, document))
+    contour = document["joints"][0]["contours"][0]
+    for station in (3, len(contour["stations"]["s"]) // 2):
+        window.run(
+            "const r = document.querySelector('#walk-slider'); r.value = arguments[0];"
+            "r.dispatchEvent(new Event('input'))",
+            contour["stations"]["s"][station],
+        )
+        outlines = window.run(
+            "return [...document.querySelectorAll('#section-figure .outline')]"
+            ".map((p) => p.getAttribute('d'))"
+        )
+        assert len(outlines) == 2
+        assert all(d.count("M") == d.count("Z") >= 1 for d in outlines)
+        traps = window.run("return document.querySelectorAll('#section-figure .trap').length")
+        assert traps == 2
+        land = window.text("#section-figure [data-column=clamp_land]")
+        assert facts.number_text(contour["stations"]["clamp_land"][station], "clamp_land") in land
+    open_space(window)
+    assert window.complaints() == []
+
+
+def area(d: str) -> float:
+    """Area of a closed path of straight lines, by the shoelace formula."""
+    points = np.array([pair.split() for pair in d.strip("MZ").split("L")], dtype=float)
+    x, y = points.T
+    return abs(float(x @ np.roll(y, -1) - y @ np.roll(x, -1))) / 2
+
+
+def test_traps_are_drawn_with_the_area_that_is_stated(window, pages, document):
+    # The drawing is to scale: its own scale bar gives the pixels of a millimetre.
+    window.open(pages("housing", document))
+    contour = document["joints"][0]["contours"][0]
+    for n in facts.numbered_findings(document)[:5]:
+        window.click(f'#finding-list a[data-go="{n.number}"]')
+        paths = window.run(
+            "return [...document.querySelectorAll('#section-figure .trap')].map((p) => p.getAttribute('d'))"
+        )
+        bar = window.run(
+            "const b = [...document.querySelectorAll('#section-figure :is(.scale-dark, .scale-light)')];"
+            "return [b.reduce((sum, r) => sum + Number(r.getAttribute('width')), 0),"
+            " parseFloat(b.at(-1).nextElementSibling.textContent)]"
+        )
+        scale = bar[0] / bar[1]
+        stated = [contour["stations"][f"trap_area_{side}"][n.station] for side in ("inner", "outer")]
+        drawn = [area(d) / scale**2 for d in paths]
+        np.testing.assert_allclose(drawn, stated, rtol=0.03)  # columns 0.01 mm wide, two decimals of a pixel

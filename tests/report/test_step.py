@@ -123,7 +123,7 @@ def test_lines_of_a_plane_seam_are_lines_and_arcs_in_space():
     assert mid_lines(hostile())
 
 
-def test_the_shell_writes_it_and_never_over_the_model(model, tmp_path):
+def test_the_shell_writes_it_and_never_over_the_model(model, reviewed, tmp_path):
     from click.testing import CliRunner
 
     from seamcheck.cli.group import cli
@@ -136,7 +136,7 @@ def test_the_shell_writes_it_and_never_over_the_model(model, tmp_path):
     assert "is the model itself" in refused.output
     assert copy.read_bytes() == before
     document = tmp_path / "review.json"
-    document.write_text(json.dumps(review(copy).document))
+    document.write_text(json.dumps(reviewed))
     refused = CliRunner().invoke(cli, ["report", str(document), "--step", str(target)])
     assert refused.exit_code == 2
     assert "--model" in refused.output

@@ -99,6 +99,8 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   }
 
   const ribOwner = up > 0 ? 0 : 1;
+  // Columns are those of the part with the rib; with the rib on the cover that part comes down.
+  const sunk = up > 0 ? 0 : -(drop ?? 0);
   const sides: { side: 1 | -1; name: "inner" | "outer"; columns: TrapColumn[] }[] = [
     { side: -1, name: "inner", columns: [] }, { side: 1, name: "outer", columns: [] },
   ];
@@ -107,10 +109,14 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
     if (area === null || drop === null || !solid.size) continue;
     entry.columns = trapColumns(solid.get(ribOwner), solid.get(1 - ribOwner), up, entry.side, drop, area);
     if (entry.columns.length < 2) continue;
+    const room = band(entry.columns, (c) => c.low * up + sunk, (c) => c.high * up + sunk, X, Y);
+    const lost = up > 0
+      ? band(entry.columns, (c) => c.high, (c) => c.drawn, X, Y)
+      : band(entry.columns, (c) => sunk - c.low, (c) => -c.low, X, Y);
     scene.append(
-      svg("path", { class: "trap-lost", d: band(entry.columns, (c) => c.high * up, (c) => c.drawn * up, X, Y) }),
-      svg("path", { class: "trap", d: band(entry.columns, (c) => c.low * up, (c) => c.high * up, X, Y) }),
-      svg("path", { fill: `url(#${key}-trap)`, d: band(entry.columns, (c) => c.low * up, (c) => c.high * up, X, Y) }),
+      svg("path", { class: "trap-lost", d: lost }),
+      svg("path", { class: "trap", d: room }),
+      svg("path", { fill: `url(#${key}-trap)`, d: room }),
     );
   }
 
@@ -173,10 +179,10 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
     const from = half === null ? X(0) : X(side * half);
     dimension.along(Y(0), tall === null ? Y(0) : Y(-tall * up), edge, `rib_height_${name}`, "rib height", anchor, stack, from);
     const middle = columns[Math.floor(columns.length / 2)];
-    const at: [number, number] = middle ? [X(middle.u), Y(((middle.low + middle.high) / 2) * up)] : [X(side * (half ?? 0.5) * 2), Y(-0.5 * up)];
+    const at: [number, number] = middle ? [X(middle.u), Y(((middle.low + middle.high) / 2) * up + sunk)] : [X(side * (half ?? 0.5) * 2), Y(-0.5 * up)];
     dimension.leader(edge, at[1] + 36, at[0], at[1], `trap_area_${name}`, "trap, collapsed", anchor, stack);
     const last = columns[columns.length - 1];
-    const exit: [number, number] = last ? [X(last.u), Y(last.high * up)] : at;
+    const exit: [number, number] = last ? [X(last.u), Y(last.high * up + sunk)] : at;
     if (!request.compact) dimension.leader(edge, exit[1] + 60, exit[0], exit[1], `lip_gap_${name}`, "lip gap", anchor, stack);
   }
 
