@@ -13,11 +13,12 @@ from OCP.GProp import GProp_GProps
 from OCP.IFSelect import IFSelect_RetDone
 from OCP.Interface import Interface_Static
 from OCP.Message import Message
+from OCP.Quantity import Quantity_Color, Quantity_TOC_sRGB
 from OCP.STEPCAFControl import STEPCAFControl_Controller, STEPCAFControl_Writer
 from OCP.TCollection import TCollection_ExtendedString
 from OCP.TDataStd import TDataStd_Name
 from OCP.TDocStd import TDocStd_Document
-from OCP.XCAFDoc import XCAFDoc_DocumentTool
+from OCP.XCAFDoc import XCAFDoc_ColorSurf, XCAFDoc_DocumentTool
 
 
 def box(length, width, height):
@@ -78,4 +79,28 @@ def replace(path: Path, pattern: str, new: str, count: int = 0):
     text, done = re.subn(pattern, new, path.read_text(encoding="latin-1"), count=count)
     assert done, f"{pattern} does not occur"
     path.write_text(text, encoding="latin-1")
+    return path
+
+
+def write_painted(path: Path, painted: str, rgb):
+    """One part in one sub-assembly, which stands in the station twice; one of the instances has a colour."""
+    Message.DefaultMessenger_s().ChangePrinters().Clear()
+    STEPCAFControl_Controller.Init_s()
+    document = TDocStd_Document(TCollection_ExtendedString("XmlXCAF"))
+    XCAFDoc_DocumentTool.SetLengthUnit_s(document, 0.001)
+    tool = XCAFDoc_DocumentTool.ShapeTool_s(document.Main())
+    station, inner = tool.NewShape(), tool.NewShape()
+    part = tool.AddShape(box(4, 5, 6).val().wrapped, False)
+    instances = {
+        "inside": tool.AddComponent(inner, part, cq.Location().wrapped),
+        "first": tool.AddComponent(station, inner, cq.Location().wrapped),
+        "second": tool.AddComponent(station, inner, cq.Location((20, 0, 0)).wrapped),
+    }
+    colours = XCAFDoc_DocumentTool.ColorTool_s(document.Main())
+    colours.SetColor(instances[painted], Quantity_Color(*rgb, Quantity_TOC_sRGB), XCAFDoc_ColorSurf)
+    tool.UpdateAssemblies()
+    writer = STEPCAFControl_Writer()
+    writer.SetColorMode(True)
+    assert writer.Transfer(document)
+    assert writer.Write(str(path)) == IFSelect_RetDone
     return path

@@ -5,7 +5,7 @@ import re
 
 import cadquery as cq
 import pytest
-from reading_models import box, extent, replace, volume, write, write_tree
+from reading_models import box, extent, replace, volume, write, write_painted, write_tree
 
 from seamcheck.assembly import read_assembly
 
@@ -94,6 +94,15 @@ def test_colour_and_transparency_come_from_the_instance_or_the_product(tmp_path)
     assert lid.colour == pytest.approx((0.2, 0.4, 0.6), abs=0.005)
     assert (case.transparency, lid.transparency) == pytest.approx((0.0, 0.75), abs=0.005)
     assert (screw.colour, screw.transparency) == (None, None)
+
+
+@pytest.mark.parametrize(
+    ("painted", "seen"), [("inside", (True, True)), ("first", (True, False)), ("second", (False, True))]
+)
+def test_the_colour_of_an_instance_reaches_what_is_in_it(tmp_path, painted, seen):
+    green = (0.0, 1.0, 0.0)
+    parts = read_assembly(write_painted(tmp_path / "a.step", painted, green)).parts
+    assert [part.colour for part in parts] == [green if shown else None for shown in seen]
 
 
 def test_several_solids_in_one_product_are_several_parts(tmp_path):
