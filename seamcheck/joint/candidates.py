@@ -136,7 +136,7 @@ def _choose(patches: list[Patch]) -> tuple[list[Patch], bool]:
     if not ribs:
         return [], False
     at_level = [sum(q.length for q in ribs if abs(q.gap - p.gap) <= SAME_LEVEL) for p in ribs]
-    level = min(p.gap for p, length in zip(ribs, at_level, strict=True) if length >= 0.4 * max(at_level))
+    level = min(p.gap for p, length in zip(ribs, at_level, strict=True) if length >= 0.25 * max(at_level))
     seam = [p for p in ribs if abs(p.gap - level) <= SAME_LEVEL]
     if rib_like:
         seam = _with_low_stretches(seam, patches, level)

@@ -38,10 +38,9 @@ def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body
         return LightSide(float("nan"), 0.0)
     stretches, thickness = _column(points, sign, through, frame)
     blocked = np.zeros(len(points), dtype=bool)
-    for other in others:
-        if _may_stand_over(other.box, points, sign, frame):
-            count, _ = _column(points, sign, other, frame)
-            blocked |= count > 0
+    for other in _standing_over(others, points, sign, frame):
+        count, _ = _column(points, sign, other, frame)
+        blocked |= count > 0
     free = (stretches == 1) & ~blocked
     some = thickness > 0
     return LightSide(float(np.median(thickness[some])) if some.any() else float("nan"), float(free.mean()))
@@ -99,11 +98,20 @@ def flat_boxes(boxes: np.ndarray, frame: Frame) -> tuple[np.ndarray, np.ndarray]
     return centre - half, centre + half
 
 
-def _may_stand_over(box: np.ndarray, points: np.ndarray, sign: float, frame: Frame) -> bool:
-    if not np.isfinite(box).all():
-        return False
-    low, high = flat_boxes(box[None], frame)
-    centre = sign * frame.local((box[:3] + box[3:]) / 2)[2]
-    top = centre + ((box[3:] - box[:3]) / 2) @ np.abs(frame.axes[2])
-    over = np.all((points[:, :2] >= low[0]) & (points[:, :2] <= high[0]), axis=1)
-    return bool((over & (sign * points[:, 2] < top)).any())
+def _standing_over(others: list[Body], points: np.ndarray, sign: float, frame: Frame) -> list[Body]:
+    """The bodies whose boxes reach over the points on the light's side."""
+    if not others:
+        return []
+    boxes = np.array([other.box for other in others])
+    low, high = flat_boxes(boxes, frame)
+    top = sign * frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, 2]
+    top = top + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(frame.axes[2])
+    first, last = points[:, :2].min(axis=0), points[:, :2].max(axis=0)
+    with np.errstate(invalid="ignore"):
+        near = np.all((low <= last) & (high >= first), axis=1) & (top > (sign * points[:, 2]).min())
+    over = []
+    for i in np.flatnonzero(near):
+        inside = np.all((points[:, :2] >= low[i]) & (points[:, :2] <= high[i]), axis=1)
+        if (inside & (sign * points[:, 2] < top[i])).any():
+            over.append(others[i])
+    return over

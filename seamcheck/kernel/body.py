@@ -95,6 +95,13 @@ class Body:
         return max(abs(properties.Mass()), 1e-9)
 
     @cached_property
+    def is_free_form(self) -> np.ndarray:
+        """(n,) bool: faces on a spline or another general surface that is no plane."""
+        kinds = [BRepAdaptor_Surface(face, False).GetType() for face in self.faces]
+        free = np.array([kind in _FREE for kind in kinds], dtype=bool)
+        return free & np.isnan(self.planes[:, 0])
+
+    @cached_property
     def planes(self) -> np.ndarray:
         """(n, 4) outward unit normal and offset (n . x = d) of every planar face; NaN for the others."""
         out = np.full((len(self.faces), 4), np.nan)

@@ -33,12 +33,21 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
         near = _faces_within(body, wide if owner != OTHER else narrow, joint)
         if not len(near):
             continue
-        facets = body.facets(near, DEFLECTION if owner != OTHER else 0.02, _ANGLE)
-        corners.append(joint.frame.local(facets.corners))
-        owners.append(np.full(len(facets.face), owner))
-        faces.append(facets.face)
+        for some, deflection in _by_fineness(body, near, owner):
+            facets = body.facets(some, deflection, _ANGLE)
+            corners.append(joint.frame.local(facets.corners))
+            owners.append(np.full(len(facets.face), owner))
+            faces.append(facets.face)
     soup = Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
     return _within(soup, wide)
+
+
+def _by_fineness(body: Body, faces: np.ndarray, owner: int) -> list[tuple[np.ndarray, float]]:
+    """Faces with the chord error they need; free-form ones, which mesh into far more facets, twice as much."""
+    if owner == OTHER:
+        return [(faces, 0.02)]
+    free = body.is_free_form[faces]
+    return [(faces[~free], DEFLECTION), (faces[free], 2 * DEFLECTION)]
 
 
 def path_line(path) -> np.ndarray:

@@ -13,6 +13,7 @@ from seamcheck.survey.slices import BASE, COVER, OTHER, Segments
 
 _APART = 1e-5  # mm: break points nearer than this are one
 _STEP = 1e5  # mm: distance between stations on the common axis of break points
+SLIVER = 0.02  # mm: neighbouring faces may part by this much and still count as joined
 DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces are told apart wrongly
 
 
@@ -113,21 +114,45 @@ def decompose(
         return out
 
     face = segments.face[seg]
+    floor_a, floor_b, floor_face = pick(floor, left, np.nan), pick(floor, right, np.nan), pick(floor, face, -1)
+    roof_a, roof_b, roof_face = pick(roof, left, np.nan), pick(roof, right, np.nan), pick(roof, face, -1)
+    _close_slits(station, a, b, floor_a, floor_b, floor_face)
+    _close_slits(station, a, b, roof_a, roof_b, roof_face)
     return Intervals(
         station,
         a,
         b,
-        pick(floor, left, np.nan),
-        pick(floor, right, np.nan),
-        pick(floor, face, -1).astype(int),
-        pick(roof, left, np.nan),
-        pick(roof, right, np.nan),
-        pick(roof, face, -1).astype(int),
+        floor_a,
+        floor_b,
+        floor_face.astype(int),
+        roof_a,
+        roof_b,
+        roof_face.astype(int),
         plastic_a,
         plastic_b,
         stretches,
         blocked,
     )
+
+
+def _close_slits(
+    station: np.ndarray, a: np.ndarray, b: np.ndarray, left: np.ndarray, right: np.ndarray, face: np.ndarray
+) -> None:
+    """Bridge what faces that meet only within a tolerance leave open: empty intervals below SLIVER, in place."""
+    empty = np.isnan(left)
+    known = np.flatnonzero(~empty)
+    if not len(known):
+        return
+    place = np.flatnonzero(empty)
+    nth = np.searchsorted(known, place)
+    before, after = known[np.maximum(nth - 1, 0)], known[np.minimum(nth, len(known) - 1)]
+    slit = (before < place) & (after > place) & (station[before] == station[place]) & (station[after] == station[place])
+    slit &= a[after] - b[before] < SLIVER
+    place, before, after = place[slit], before[slit], after[slit]
+    run = np.maximum(a[after] - b[before], 1e-12)
+    rise = left[after] - right[before]
+    left[place] = right[before] + rise * (a[place] - b[before]) / run
+    right[place] = right[before] + rise * (b[place] - b[before]) / run
 
 
 def _outermost(

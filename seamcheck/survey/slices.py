@@ -65,9 +65,7 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float) -> Segments
     """
     flat = soup.corners[:, :, :2]
     low, high = flat.min(axis=1) - 1e-6, flat.max(axis=1) + 1e-6
-    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-    lines = shapely.linestrings(np.stack([points - reach * u, points + reach * u], axis=1))
-    station, facet = tree.query(lines, predicate="intersects")
+    station, facet = _near(low, high, points, u, reach)
     t = np.column_stack([-u[:, 1], u[:, 0]])[station]
     offset = flat[facet] - points[station][:, None, :]
     d = np.einsum("kij,kj->ki", offset, t)
@@ -100,3 +98,17 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float) -> Segments
         soup.owner[facet[order]],
         soup.face[facet[order]],
     )
+
+
+def _near(
+    low: np.ndarray, high: np.ndarray, points: np.ndarray, u: np.ndarray, reach: float
+) -> tuple[np.ndarray, np.ndarray]:
+    """Pairs of station and facet whose boxes meet; each station's line is taken in pieces of about 1 mm."""
+    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    marks = np.linspace(-reach, reach, max(2, int(np.ceil(2 * reach))) + 1)
+    ends = points[:, None, :] + marks[None, :, None] * u[:, None, :]
+    first, last = ends[:, :-1].reshape(-1, 2), ends[:, 1:].reshape(-1, 2)
+    near, far = np.minimum(first, last), np.maximum(first, last)
+    piece, facet = tree.query(shapely.box(near[:, 0], near[:, 1], far[:, 0], far[:, 1]))
+    pairs = np.unique((piece // (len(marks) - 1)).astype(np.int64) * len(low) + facet)
+    return pairs // len(low), pairs % len(low)
