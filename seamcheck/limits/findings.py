@@ -58,7 +58,7 @@ class Finding:
     faces : (part id, face index) at the worst station
     message, harm, remedy : sentences
     also : other rules that describe the same cause
-    state : 'outside' the limit as drawn; 'at risk': inside as drawn, outside in the worst case of its tolerance
+    state : 'outside' the limit as drawn; 'at risk': outside only in the worst case of its tolerance
     tolerance, worst_case : +- as set, and the value at its end towards the limit; None without
     waived : None, or reason, last day and origin of the waiver that covers it
     """

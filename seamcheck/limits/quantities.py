@@ -58,15 +58,15 @@ MEASURED: dict[str, Quantity] = {
             "rib_height_inner",
             "rib height, inner side",
             "mm",
-            "Along v from the trap floor on the inner side up to P's contact plane. The floor is the nearest "
-            "surface facing the light beside the flank, root fillet excluded.",
+            "Along v from the trap floor on the inner side up to P's contact plane. The floor is the "
+            "nearest surface facing the light beside the flank, root fillet excluded.",
         ),
         Quantity(
             "rib_height_outer",
             "rib height, outer side",
             "mm",
-            "Along v from the trap floor on the outer side up to P's contact plane. The floor is the nearest "
-            "surface facing the light beside the flank, root fillet excluded.",
+            "Along v from the trap floor on the outer side up to P's contact plane. The floor is the "
+            "nearest surface facing the light beside the flank, root fillet excluded.",
         ),
         Quantity("slenderness", "slenderness", "1", "Rib height divided by the rib width at half height."),
         Quantity(
@@ -94,11 +94,11 @@ MEASURED: dict[str, Quantity] = {
             "flash trap area, inner side",
             "mm²",
             "Area between base and cover beside the rib with the cover lowered by c from first rest, from "
-            "the "
-            "flank out to the place where the wall or lip that closes the trap comes nearest (a lip rises at "
-            "least 0.2 mm above the floor, or hangs down as much). Beside a wall the cover's underside is "
-            "continued straight across the slit (up to 0.5 mm wide) between the cover's edge and the wall. "
-            "Where nothing closes it: out to the edge of the floor or of the cover, whichever comes first.",
+            "the flank out to the place where the wall or lip that closes the trap comes nearest (a lip "
+            "rises at least 0.2 mm above the floor, or hangs down as much). Beside a wall the cover's "
+            "underside is continued straight across the slit (up to 0.5 mm wide) between the cover's edge "
+            "and the wall. Where nothing closes it: out to the edge of the floor or of the cover, whichever "
+            "comes first.",
         ),
         Quantity(
             "trap_area_outer", "flash trap area, outer side", "mm²", "As trap_area_inner, on the outer side."
@@ -143,9 +143,8 @@ MEASURED: dict[str, Quantity] = {
             "lip gap, inner side",
             "mm",
             "Shortest distance between the two parts at the exit of the inner trap with the cover lowered "
-            "by c "
-            "from first rest: along v over a lip, along u between the cover's edge and a wall. Negative: the "
-            "parts would meet there first.",
+            "by c from first rest: along v over a lip, along u between the cover's edge and a wall. "
+            "Negative: the parts would meet there first.",
         ),
         Quantity("lip_gap_outer", "lip gap, outer side", "mm", "As lip_gap_inner, on the outer side."),
         Quantity(
@@ -153,16 +152,14 @@ MEASURED: dict[str, Quantity] = {
             "clamp land",
             "mm",
             "Width along u of the cover's light-side face from the edge of the beam corridor (rib top edge "
-            "plus "
-            "beam margin) toward the cover's free edge, as long as it goes on without edge, step or bend of "
-            "more than 5° (a chamfer or fillet ends it at its start) and nothing lies above it.",
+            "plus beam margin) toward the cover's free edge, as long as it goes on without edge, step or "
+            "bend of more than 5° (a chamfer or fillet ends it at its start) and nothing lies above it.",
         ),
         Quantity(
             "clamp_tilt",
             "clamp land tilt",
             "°",
-            "Largest angle between the clamp land and the plane normal to the beam, in the "
-            "section.",
+            "Largest angle between the clamp land and the plane normal to the beam, in the section.",
             decimals=2,
         ),
         Quantity(
@@ -195,10 +192,11 @@ MEASURED: dict[str, Quantity] = {
             "free_travel",
             "free travel",
             "mm",
-            "How far the cover sinks from first rest (the smallest gap of the whole seam) until, within this "
-            "section and as far as the rib's wall reaches on both sides, it touches anything but the rib. "
-            "'free' where nothing is in the way. The one value of the whole interface looks everywhere and at "
-            "every other part, taken as standing still, over all positions that the lateral play allows.",
+            "How far the cover sinks from first rest (the smallest gap of the whole seam) until, within "
+            "this section and as far as the rib's wall reaches on both sides, it touches anything but the "
+            "rib. 'free' where nothing is in the way. The one value of the whole interface looks everywhere "
+            "and at every other part, taken as standing still, over all positions that the lateral play "
+            "allows.",
         ),
         Quantity(
             "beam_clear",
@@ -219,8 +217,8 @@ MEASURED: dict[str, Quantity] = {
             "support_offset",
             "support offset",
             "mm",
-            "Size along u from P to the middle of the material met one rib width below the trap floor, nearest to "
-            "P; 0 when the material reaches beyond both flanks by more than one rib width.",
+            "Size along u from P to the middle of the material met one rib width below the trap floor, "
+            "nearest to P; 0 when the material reaches beyond both flanks by more than one rib width.",
         ),
         Quantity(
             "turn_radius",

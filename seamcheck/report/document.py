@@ -24,12 +24,12 @@ from seamcheck.limits.findings import (
     Judgement,
 )
 from seamcheck.limits.formula import evaluate
-from seamcheck.limits.judge import tolerance_of
 from seamcheck.limits.quantities import QUANTITIES, REASONS
 from seamcheck.limits.rule import OFF, SLACK, Rule
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import NUMBERS, Settings
 from seamcheck.limits.stretches import cell_lengths, weighted_median
+from seamcheck.limits.tolerance import tolerance_of
 from seamcheck.report.cautions import (
     CAUTIONS,
     MATERIAL_NOT_CHECKED,

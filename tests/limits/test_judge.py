@@ -268,6 +268,13 @@ def test_a_fault_further_away_is_not_swallowed_by_an_interruption():
     assert [f.rule for f in found(joint(path, interruptions=(gap,)))] == ["seam-open", "rib-height"]
 
 
+def test_a_graver_fault_is_not_merged_into_an_open_seam_that_counts_less():
+    settings = Settings().changed({"seam-open.severity": "note"})
+    path = path_survey(closed=False, length=100.0, n=401, changes=[("rib_height", 0, 0.4, 0.2)])
+    hits = found(joint(path), settings=settings)
+    assert sorted(f.rule for f in hits) == ["rib-height", "seam-open", "seam-open"]
+
+
 def test_both_open_ends_are_found():
     hits = found(joint(path_survey(closed=False, length=100.0)))
     assert [f.rule for f in hits] == ["seam-open", "seam-open"]

@@ -1,0 +1,110 @@
+"""Values of the whole interface against bounds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from seamcheck.limits.bench import Bench, Draft, point
+from seamcheck.limits.bounds import SeamView
+from seamcheck.limits.findings import Finding
+from seamcheck.limits.formula import evaluate
+from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.limits.rule import SLACK, Check, Rule
+from seamcheck.limits.rules import RULES
+from seamcheck.limits.tolerance import at_risk, tolerance_of, with_tolerance
+from seamcheck.limits.words import amount, fill, value_text
+
+_SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's finding is the same place
+
+
+def interface_value(bench: Bench, rule: Rule, check: Check) -> Iterator[Draft]:
+    """One value of the whole interface against its bounds."""
+    entry = bench.joint.survey.interface.get(check.column, {})
+    value, at = entry.get("value"), entry.get("at")
+    for side, bound in (("low", check.lower), ("high", check.upper)):
+        if bound is None or value is None:
+            continue
+        limit = float(evaluate(bound.formula, bench.seam.constants(rule)))
+        margin = value - limit if side == "low" else limit - value
+        slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
+        is_broken = margin < -slack
+        if not is_broken and not margin - (tolerance_of(bench.settings, check) or 0.0) < -slack:
+            continue
+        words = {
+            "value": value_text(value, check.column),
+            "limit": value_text(limit, check.column),
+            "collapse": value_text(bench.settings.collapse, "gap"),
+            "why": str(entry.get("why") or ""),
+            "by": amount(
+                abs(margin - (0.0 if is_broken else tolerance_of(bench.settings, check) or 0.0)),
+                QUANTITIES[check.column].unit,
+            ),
+        }
+        finding = replace(
+            bench.finding(rule, fill(bound.says, words), fill(bound.remedy, words)),
+            column=check.column, value=float(value), limit=limit, margin=float(margin),
+            at=None if at is None else point(np.asarray(at, dtype=float)),
+            faces=tuple((f["part"], f["face"]) for f in entry.get("faces", ())),
+        )  # fmt: skip
+        place = None if at is None else np.asarray(at, dtype=float)
+        settle = with_tolerance if is_broken else at_risk
+        yield settle(Draft(finding, f"{check.column}.{side}", place), bench.settings, check, side)
+
+
+def interface_travel(bench: Bench, drafts: Sequence[Draft]) -> Iterator[Draft]:
+    """The free travel over the whole interface, with its places."""
+    rule = RULES["sink-travel"]
+    check, bound = rule.checks[0], rule.checks[0].lower
+    assert bound is not None
+    entry = bench.joint.survey.interface.get("free_travel")
+    if not entry:
+        return
+    limit = float(evaluate(bound.formula, bench.seam.constants(rule)))
+    known = [d.finding for d in drafts if d.finding.rule == "sink-travel"]
+    for place in (entry, *entry.get("places", ())):
+        value, at = place.get("value"), place.get("at")
+        tolerance = tolerance_of(bench.settings, check) if place is entry else None
+        is_broken = value is not None and value < limit - SLACK["mm"]
+        is_risky = value is not None and value - (tolerance or 0.0) < limit - SLACK["mm"]
+        if value is None or not (is_broken or is_risky):
+            continue
+        if any(_is_same_place(f, value, at, bench.seam) for f in known):
+            continue
+        words = {
+            "value": value_text(value, check.column),
+            "limit": value_text(limit, check.column),
+            "collapse": value_text(bench.settings.collapse, "gap"),
+            "by": amount(limit - value + (0.0 if is_broken else tolerance or 0.0), "mm"),
+        }
+        says = " ".join(filter(None, [fill(bound.says, words), _sentence(place.get("why"))]))
+        finding = replace(
+            bench.finding(rule, says, fill(bound.remedy, words)),
+            column=check.column, value=float(value), limit=limit, margin=float(value) - limit,
+            at=None if at is None else point(np.asarray(at, dtype=float)),
+            faces=tuple((f["part"], f["face"]) for f in place.get("faces", ())),
+        )  # fmt: skip
+        draft = Draft(finding, "interface", None if at is None else np.asarray(at, dtype=float))
+        settle = with_tolerance if is_broken else at_risk
+        draft = settle(draft, bench.settings, check, "low")
+        known.append(draft.finding)
+        yield draft
+
+
+def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, seam: SeamView) -> bool:
+    if finding.value is None or at is None or value < finding.value - 0.01:
+        return False
+    if finding.contour is None:
+        return finding.at is not None and float(np.linalg.norm(np.subtract(finding.at, at))) < _SAME_PLACE
+    view = next(v for v in seam.paths if v.path.id == finding.contour)
+    on = view.within(finding.from_s or 0.0, finding.length_mm or 0.0)
+    return bool(
+        np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < _SAME_PLACE)
+    )
+
+
+def _sentence(why: object) -> str:
+    """What the survey says about a place, if it is a sentence and no mere reason code."""
+    return why if isinstance(why, str) and " " in why else ""
