@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from seamcheck.limits.rule import ATTENTION, MUST_FIX, Bound, Check, Limit, Rule
+from seamcheck.limits.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
 
 _UNCOVERED = {"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"}
 
@@ -110,6 +110,73 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         ),
         for_flat_overlap=True,
         optional=True,
+    ),
+    Rule(
+        "clamp-reach",
+        "Clamp land along the seam",
+        ATTENTION,
+        "below",
+        "Along the whole seam there is land for the clamp within its reach, with free room for the tool.",
+        "Where no clamp presses near the rib, the cover bends away from it.",
+        "assumption",
+        "The whole seam; the clamp's reach of 5 mm and height of 20 mm are settings.",
+        (Limit("min", 1.0, "1", "smallest share of the seam with land near", 0.0, 1.0),),
+        (
+            Check(
+                "clamp_share",
+                lower=Bound(
+                    "min",
+                    "A share of {value} of the seam has land for the clamp within its reach; it should be at least "
+                    "{limit}.",
+                    "Keep a flat of the cover beside the seam free, and the room above it.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "near-parts",
+        "Other parts near the seam",
+        NOTE,
+        "below",
+        "Parts that heat or stray light could harm stand away from the seam.",
+        "Stray and scattered light, more than heat, can harm what stands near.",
+        "assumption",
+        "5 mm; which parts are sensitive is not in CAD.",
+        (Limit("min", 5.0, "mm", "smallest distance of another part from the seam"),),
+        (
+            Check(
+                "neighbour_distance",
+                lower=Bound(
+                    "min",
+                    "Another part stands {value} from the seam; at least {limit} would be out of the way. {why}",
+                    "Where that part is sensitive to heat or light, shield or move it.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "wall-opening",
+        "Opening below the rib",
+        ATTENTION,
+        "above",
+        "The wall below the rib runs down without an opening.",
+        "Over an opening the rib gives way under the clamp, and the pressure on the seam is lost.",
+        "common practice",
+        "None; no number.",
+        (Limit("max", 0.0, "mm", "longest stretch of the seam over openings"),),
+        (
+            Check(
+                "support_open",
+                upper=Bound(
+                    "max",
+                    "Below {value} of the seam the wall is open; it should be at most {limit}.",
+                    "Carry the wall over the opening in the nest, move the opening away from the seam, or make it "
+                    "lower.",
+                ),
+            ),
+        ),
     ),
     Rule(
         "flatness-stack",

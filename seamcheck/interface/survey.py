@@ -6,10 +6,15 @@ from dataclasses import replace
 from typing import Any
 
 from seamcheck.contour import Contour
+from seamcheck.interface.clamp import clamp_values
+from seamcheck.interface.flash import flash_values
 from seamcheck.interface.light import light
+from seamcheck.interface.neighbours import neighbours
 from seamcheck.interface.path import path_values
+from seamcheck.interface.settings import Clamp
 from seamcheck.interface.sinking import sinking
 from seamcheck.interface.stack import flatness_stack, intended_stop
+from seamcheck.interface.support import support_values
 from seamcheck.joint import Joint
 from seamcheck.survey.table import PathSurvey, Survey
 
@@ -30,6 +35,11 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     values |= lit
     values |= intended_stop(values["free_travel"], settings)
     values |= flatness_stack(settings)
+    clamp = getattr(settings, "clamp", None) or Clamp()
+    values |= clamp_values(joint, contour, survey, clamp, settings.beam_margin)
+    values |= neighbours(joint)
+    values |= flash_values(survey)
+    values |= support_values(joint, contour, survey)
     paths = tuple(_with(path, columns.get(path.id, {}), reasons.get(path.id, {})) for path in survey.paths)
     return replace(survey, paths=paths, interface=values)
 

@@ -44,7 +44,9 @@ NOT_CHECKED: tuple[str, ...] = (
     "Ejector marks, gates, parting lines, weld lines, textures and engravings over the seam or on the rib: "
     "usually not in CAD.",
     "Moisture, fibre orientation and the parts' state after moulding.",
-    "The clamp itself and the nest below the base: their reach, force and shadow.",
+    "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room above "
+    "it, and what lies below the rib.",
     "Locating of cover and base: pins, play, lead-in.",
-    "Parts that heat or stray light could harm, and who might see flash.",
+    "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for "
+    "both.",
 )

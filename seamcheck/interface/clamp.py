@@ -1,0 +1,180 @@
+"""Where a clamp can press: flat land beside the light's corridor with free room above it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.contour import Contour
+from seamcheck.interface.facing import FaceList, Sheet, View
+from seamcheck.interface.path import Course
+from seamcheck.interface.settings import Clamp
+from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.regions import face_region
+from seamcheck.limits.stretches import cell_lengths
+from seamcheck.survey.table import Survey
+
+_LEVEL = np.cos(np.radians(5.0))
+_STEP = 0.02  # mm that something must rise above a land to stand in the clamp's way
+_SOME = 0.05  # mm of land across the seam that count as land
+_SIMPLE = 0.02  # mm by which outlines in the document are simplified
+
+
+def clamp_values(
+    joint: Joint, contour: Contour, survey: Survey, clamp: Clamp, margin: float
+) -> dict[str, dict[str, Any]]:
+    """Areas of clamp land on both sides, the share of the seam that has land near, and forces.
+
+    Parameters
+    ----------
+    margin : mm, room for the light beside the rib
+    """
+    view = View.of(joint)
+    corridor = shapely.buffer(rib_region(joint, view), margin) if margin > 0 else rib_region(joint, view)
+    near = corridor.buffer(clamp.reach)
+    land, level = _land(joint, contour, view, clamp, corridor, near)
+    inside = _inside(joint, contour, view)
+    entry = {"at": None, "why": "" if not land.is_empty else "no-land"}
+    found: dict[str, dict[str, Any]] = {
+        "clamp_area": {"value": land.area, **entry, "outlines": _outlines(land, view, level), **_forces(
+            joint, contour, clamp, land.area
+        )}
+    }  # fmt: skip
+    for side, part in (("inner", land.intersection(inside)), ("outer", land.difference(inside))):
+        if inside.is_empty:
+            found[f"clamp_area_{side}"] = {"value": None, "at": None, "why": "no-inside"}
+        else:
+            found[f"clamp_area_{side}"] = {"value": part.area, "at": None, "why": ""}
+    return found | {"clamp_share": _share(survey, view, land, clamp.reach, margin)}
+
+
+def rib_region(joint: Joint, view: View) -> BaseGeometry:
+    """The rib's top seen along the light, in the view."""
+    frame = joint.frame
+
+    def to_view(xy: np.ndarray) -> np.ndarray:
+        return view.local(frame.world(np.column_stack([xy, np.zeros(len(xy))])))[:, :2]
+
+    return shapely.transform(joint.region, to_view)
+
+
+def _land(
+    joint: Joint, contour: Contour, view: View, clamp: Clamp, corridor: BaseGeometry, near: BaseGeometry
+) -> tuple[BaseGeometry, float]:
+    """Land in the view, and the height of its largest face."""
+    x0, y0, x1, y1 = near.bounds
+    zone = np.array([x0, y0, -1e6, x1, y1, 1e6])
+    cover = {i: joint.bodies[i] for i in joint.cover}
+    faces = FaceList.of(cover, view, 1.0, zone)
+    frame = Frame(view.origin, view.axes)
+    lowest = float(Course.of(joint, contour, view).points[:, 2].min())
+    pieces: list[BaseGeometry] = []
+    heights: list[float] = []
+    sheet: Sheet | None = None
+    for k in range(len(faces.face)):
+        body, face = faces.bodies[faces.part[k]], int(faces.face[k])
+        normal = body.planes[face, :3]
+        if not np.isfinite(normal).all() or normal @ view.up < _LEVEL or faces.box[k, 5] < lowest:
+            continue
+        piece = face_region(body, face, frame).intersection(near).difference(corridor)
+        if piece.is_empty:
+            continue
+        if sheet is None:
+            sheet = _above(joint, view, zone, lowest)
+        plane = np.append(view.axes @ normal, body.planes[face, 3] - normal @ view.origin)
+        piece = piece.difference(_in_the_way(sheet, plane, faces.box[k, 5], clamp.height, joint, view))
+        if piece.area > 1e-6:
+            pieces.append(piece)
+            heights.append(float(faces.box[k, 5]))
+    if not pieces:
+        return shapely.Polygon(), float("nan")
+    largest = int(np.argmax([piece.area for piece in pieces]))
+    return shapely.union_all(pieces), heights[largest]
+
+
+def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float) -> Sheet:
+    high = zone.copy()
+    high[2] = lowest
+    return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0)
+
+
+def _in_the_way(
+    sheet: Sheet, plane: np.ndarray, level: float, height: float, joint: Joint, view: View
+) -> BaseGeometry:
+    """What rises above a plane (normal and offset in the view), parts that begin above the tool left out."""
+    bodies = list(joint.bodies.values())
+    boxes = view.boxes(np.array([body.box for body in bodies]))
+    begins = np.where(np.isfinite(boxes[:, 2]), boxes[:, 2], -np.inf) > level + height
+    ground = (plane[3] - sheet.corners[:, :, :2] @ plane[:2]) / plane[2]
+    rises = ((sheet.corners[:, :, 2] - ground) > _STEP).any(axis=1) & ~begins[sheet.part]
+    index = np.flatnonzero(rises)
+    return shapely.union_all(sheet.triangles(np.zeros(2))[index]) if len(index) else shapely.Polygon()
+
+
+def _inside(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
+    """What the seam encloses, seen along the light; empty for a seam that encloses nothing."""
+    lines = []
+    for path in contour.paths:
+        flat = view.local(joint.frame.world(path.points))[:, :2]
+        ends = [contour.junctions[e.partition(":")[2]] for e in path.ends if e.startswith("junction:")]
+        if path.closed:
+            flat = np.vstack([flat, flat[:1]])
+        elif len(ends) == len(path.ends) == 2:
+            first, last = (view.local(joint.frame.world(np.asarray(e)))[:2] for e in ends)
+            flat = np.vstack([first, flat, last])
+        lines.append(shapely.LineString(flat))
+    polygons = shapely.get_parts(shapely.polygonize([shapely.union_all(lines)]))
+    return shapely.union_all(polygons)
+
+
+def _share(
+    survey: Survey, view: View, land: BaseGeometry, reach: float, margin: float
+) -> dict[str, Any]:
+    """Share of the seam's length that has land within reach on one side at least."""
+    total = held = 0.0
+    missing: list[float] | None = None
+    shapely.prepare(land)
+    for path in survey.paths:
+        cells = cell_lengths(path.s, path.length, path.closed)
+        flat, across = view.local(path.points)[:, :2], path.u @ view.axes[:2].T
+        half = np.nan_to_num(np.asarray(path.columns["rib_width_top"], dtype=float), nan=0.0) / 2 + margin
+        ok = np.zeros(len(cells), dtype=bool)
+        for sign in (-1.0, 1.0):
+            start = flat + sign * half[:, None] * across
+            rays = shapely.linestrings(np.stack([start, start + sign * reach * across], axis=1))
+            ok |= shapely.length(shapely.intersection(rays, land)) > _SOME
+        total += float(cells.sum())
+        held += float(cells[ok].sum())
+        if missing is None and not ok.all():
+            bad = np.flatnonzero(~ok)
+            missing = [float(c) for c in path.points[bad[len(bad) // 2]]]
+    return {"value": held / total if total else None, "at": missing, "why": ""}
+
+
+def _forces(joint: Joint, contour: Contour, clamp: Clamp, area: float) -> dict[str, Any]:
+    """Force over the rib for the given pressure; {} without one. MPa x mm² = N."""
+    if clamp.pressure is None:
+        return {}
+    force = clamp.pressure * joint.region.area
+    return {
+        "force_newton": force,
+        "force_newton_per_mm": force / contour.length,
+        "pressure_on_land_mpa": force / area if area > 0 else None,
+    }
+
+
+def _outlines(land: BaseGeometry, view: View, level: float) -> list[list[list[float]]]:
+    """Rings of the land in the model's coordinates, at the height of its largest face; holes follow outlines."""
+    rings = []
+    for polygon in shapely.get_parts(land.simplify(_SIMPLE)):
+        if polygon.geom_type != "Polygon":
+            continue
+        for ring in (polygon.exterior, *polygon.interiors):
+            flat = shapely.get_coordinates(ring)
+            world = view.world(np.column_stack([flat, np.full(len(flat), level)]))
+            rings.append([[float(c) for c in point] for point in world])
+    return rings

@@ -1,0 +1,165 @@
+"""From the settings to the document: tolerances in three states, intended stops, scanner, flatness."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import jsonschema
+import pytest
+
+from builder import Spec, build, circle, draw, rounded_rectangle
+from builder.ops import cylinder, fuse
+from builder.pair import assemble
+from seamcheck.errors import UsageError
+from seamcheck.limits.settings import Settings
+from seamcheck.limits.settings_file import as_toml, parse_settings
+from seamcheck.pipeline import review_model
+from seamcheck.report.document import schema
+from seamcheck.report.text import Text  # noqa: F401  (loads what people read)
+
+SPEC = Spec(track=circle(20))
+
+
+@pytest.fixture(scope="module")
+def plain(tmp_path_factory) -> Path:
+    return build(SPEC).write(tmp_path_factory.mktemp("interface") / "plain.step")
+
+
+def reviewed(path: Path, text: str = "") -> dict:
+    document = review_model([path], parse_settings(text))
+    jsonschema.validate(document, schema())
+    return document
+
+
+def of_rule(document: dict, rule: str) -> list[dict]:
+    return [f for f in document["findings"] if f["rule"] == rule]
+
+
+def state(document: dict, rule: str, side: str) -> dict:
+    return next(t for t in document["joints"][0]["tolerances"] if t["rule"] == rule and t["side"] == side)
+
+
+@pytest.mark.parametrize(
+    ("tolerance", "expected", "worst"),
+    [(0.05, "inside", 0.55), (0.1, "inside", 0.5), (0.15, "at risk", 0.45)],
+)
+def test_a_travel_of_0_6_against_0_5_in_three_states(plain, tolerance, expected, worst):
+    """Worst case = value - tolerance for a least value; 0.6 drawn, 0.5 = collapse 0.4 + reserve 0.1."""
+    document = reviewed(plain, f"[tolerance]\nfree_travel = {tolerance}\n")
+    entry = state(document, "sink-travel", "low")
+    assert (entry["state"], entry["worst_case"]) == (expected, pytest.approx(worst, abs=1e-3))
+    found = of_rule(document, "sink-travel")
+    assert [f["state"] for f in found] == (["at risk"] if expected == "at risk" else [])
+    if found:
+        assert found[0]["severity"] == "attention"
+        assert found[0]["worst_case"] == pytest.approx(worst, abs=1e-3)
+        assert f"{worst:.2f} mm" in found[0]["message"]
+        assert "by 0.05 mm" in found[0]["remedy"]
+
+
+def test_outside_as_drawn_is_outside_with_its_worst_case(plain):
+    document = reviewed(plain, "[limits.rib-width]\nmin = 1.3\n[tolerance]\nrib_width = 0.05\n")
+    assert state(document, "rib-width", "low")["state"] == "outside"
+    assert state(document, "rib-width", "high")["state"] == "inside"
+    found = of_rule(document, "rib-width")[0]
+    assert (found["severity"], found["state"]) == ("must-fix", "outside")
+    assert found["worst_case"] == pytest.approx(1.15, abs=1e-3)
+
+
+def test_the_stack_of_the_domain_sheet(plain):
+    """f = 0.45 with 0.10 + 0.05 + 0.05: worst case 0.25 (exact arithmetic)."""
+    document = reviewed(plain, "collapse = 0.1\n[limits.sink-travel]\nreserve = 0.45\n[tolerance]\nfree_travel = 0.2\n")
+    entry = state(document, "sink-travel", "low")
+    assert entry["worst_case"] == pytest.approx(0.6 - 0.2, abs=1e-3)
+    assert entry["state"] == "at risk"
+
+
+def test_without_tolerances_the_document_says_nominal_only(plain):
+    document = reviewed(plain)
+    assert document["joints"][0]["tolerances"] == []
+    assert any("nominal" in item for item in document["not_checked"])
+    assert any("no scanner" in item for item in document["not_checked"])
+    assert document["joints"][0]["interface"]["beam_angle"]["value"] is None
+
+
+@pytest.mark.parametrize(("flat", "left", "broken"), [(0.1, 0.2, False), (0.16, 0.08, True)])
+def test_flatness_of_both_parts_against_the_collapse(plain, flat, left, broken):
+    document = reviewed(plain, f"[tolerance]\nflatness_cover = {flat}\nflatness_rib = {flat}\n")
+    assert document["joints"][0]["interface"]["local_collapse_left"]["value"] == pytest.approx(left)
+    assert bool(of_rule(document, "flatness-stack")) is broken
+
+
+def test_a_bump_far_from_the_seam_fails_the_review(tmp_path):
+    cover, base = draw(SPEC)
+    base = fuse(base, cylinder((3.1, 2.2, -13), 0.15, 13 - 0.3))
+    path = assemble(SPEC, cover, base).write(tmp_path / "bump.step")
+    document = reviewed(path)
+    found = of_rule(document, "sink-travel")
+    assert len(found) == 1 and found[0]["severity"] == "must-fix" and document["verdict"] == "fail"
+    assert found[0]["value"] == pytest.approx(0.3, abs=1e-3)
+    assert found[0]["at"] == pytest.approx([3.1, 2.2, -0.3], abs=0.16)
+    assert [f["part"] for f in found[0]["faces"]] == ["p2", "p1"]
+    assert found[0]["contour"] is None
+
+
+@pytest.mark.parametrize(
+    ("depth", "stated", "rules"),
+    [(0.4, 0.4, []), (0.25, 0.4, ["sink-travel", "intended-stop"]), (0.6, 0.6, ["intended-stop"])],
+)
+def test_an_intended_stop_is_checked_against_the_collapse(tmp_path, depth, stated, rules):
+    """A post that stops the cover at ``depth``, with a collapse of 0.4 mm."""
+    cover, base = draw(SPEC)
+    base = fuse(base, cylinder((3, 2, -13), 1.0, 13 - depth))
+    path = assemble(SPEC, cover, base).write(tmp_path / "stop.step")
+    document = reviewed(path, f"intended-stop = {stated}\n")
+    broken = [f["rule"] for f in document["findings"] if f["rule"] in ("sink-travel", "intended-stop")]
+    assert sorted(set(broken)) == sorted(rules)
+
+
+def test_a_scanner_too_near_asks_for_attention(plain):
+    """Axis over the middle, 60 mm up, seam radius 20: sin a = n sin b; atan(20 / 61.3) = 18.1 degrees."""
+    document = reviewed(plain, "[scanner]\ndistance = 60\nhalf-angle = 2\n")
+    found = of_rule(document, "beam-angle")
+    assert len(found) == 1 and found[0]["severity"] == "attention"
+    assert found[0]["value"] == pytest.approx(18.07, abs=0.05)
+    assert not of_rule(document, "scanner-shadow")
+    assert not any("no scanner" in item for item in document["not_checked"])
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        ("[scanner]\nhalf-angle = 2\n", "distance"),
+        ("[scanner]\ndistance = 300\ntelecentric = true\n", "telecentric"),
+        ("[scanner]\ndistance = -3\n", "between"),
+        ("[scanner]\nhight = 3\n", "hight"),
+        ("[clamp]\nreach = 'far'\n", "clamp.reach"),
+        ("[tolerance]\nrib_widht = 0.1\n", "rib_width"),
+        ("[tolerance]\nrib_width = -0.1\n", "0 or more"),
+        ("[scanner]\ndistance = 300\naxis = [1, 2]\n", "three coordinates"),
+    ],
+)
+def test_wrong_tables_are_named_with_their_line(text, says):
+    with pytest.raises(UsageError) as caught:
+        parse_settings(text)
+    assert says in str(caught.value) and "line 1" in str(caught.value)
+
+
+def test_written_settings_read_back_the_same():
+    text = (
+        "[scanner]\ndistance = '30 cm'\naxis = [1, 2, 3]\nhalf-angle = 4\nindex = 1.58\n[clamp]\nheight = 12\n"
+        "pressure = 2\n[tolerance]\nrib_width = 0.05\nflatness_rib = 0.1\n"
+    )
+    settings = parse_settings(text)
+    assert settings.scanner.distance == 300
+    again = parse_settings(as_toml(settings))
+    assert (again.scanner, again.clamp, again.tolerances) == (
+        settings.scanner, settings.clamp, settings.tolerances,
+    )  # fmt: skip
+    assert Settings().scanner is None
+
+
+def test_two_cores_give_the_same_document(tmp_path):
+    path = build(Spec(track=rounded_rectangle(40, 30, 6))).write(tmp_path / "same.step")
+    text = "lateral-play = 0.1\n[scanner]\ndistance = 200\nhalf-angle = 3\n"
+    assert reviewed(path, text) == reviewed(path, text)
