@@ -68,13 +68,14 @@ class Chart {
     this.findings = atlas.payload.findings.filter((f) => f.joint === walk.joint.id && (f.quantity === column || (rules.has(f.rule) && !bands.some((b) => b.columns.length > 1))));
     const words = atlas.words;
     const title = words.title(column);
+    const half = walk.facts.tolerances[column];
     const limits = bands.filter((b) => b.words).map((b) => `${b.title.toLowerCase()}: ${b.words}`);
     const unit = words.unit(column);
     this.root = h("figure", { class: "chart", "data-column": column },
       h("figcaption", null,
         h("span", { class: "chart-title" }, title, unit ? ` / ${unit}` : ""),
         this.here,
-        h("span", { class: "chart-limits" }, limits.join(" · "))),
+        h("span", { class: "chart-limits" }, [...limits, ...(half ? [`tolerance ±${half} ${unit}`] : [])].join(" · "))),
       h("div", { class: "chart-row" }, this.plotHost, this.spread), this.summary());
   }
 
@@ -111,6 +112,10 @@ class Chart {
       if (floor !== null) { low = Math.min(low, floor); high = Math.max(high, floor); }
       if (roof !== null && roof - high < 2 * Math.max(high - low, Math.abs(high) * 0.3)) { high = Math.max(high, roof); low = Math.min(low, roof); }
     }
+    const { tolerances } = this.walk.facts;
+    const half = tolerances[this.column] ?? 0;
+    low -= half;
+    high += half;
     const pad = Math.max((high - low) * 0.12, Math.abs(high) * 0.02, 0.01);
     return [low - pad, high + pad];
   }
@@ -150,7 +155,7 @@ class Chart {
           values: (_, ticks) => { const d = digits(ticks, decimals); return ticks.map((t) => t.toFixed(d)); } },
       ],
       series: [{}, { stroke: () => theme("ink"), width: 1.6, points: { show: false }, spanGaps: false }],
-      hooks: { drawAxes: [(u) => this.drawBands(u)], draw: [(u) => { this.drawFindings(u); this.show(); }], ready: [(u) => this.listen(u)] },
+      hooks: { drawAxes: [(u) => { this.drawBands(u); this.drawTolerance(u, data); }], draw: [(u) => { this.drawFindings(u); this.show(); }], ready: [(u) => this.listen(u)] },
     };
     this.plot = new uPlot(options, data as uPlot.AlignedData, this.plotHost);
     this.plot.over.append(this.cursor);
@@ -217,6 +222,32 @@ class Chart {
         ctx.stroke();
         ctx.setLineDash([]);
       }
+    }
+    ctx.restore();
+  }
+
+  /** Where the true values may lie: the tolerance that the settings give to this quantity. */
+  private drawTolerance(u: uPlot, [xs, ys]: [number[], (number | null)[]]): void {
+    const { tolerances } = this.walk.facts;
+    const half = tolerances[this.column] ?? this.edges.map((e) => tolerances[e.column]).find((t) => t !== undefined);
+    if (!half) return;
+    const { ctx } = u;
+    ctx.save();
+    ctx.beginPath();
+    ctx.rect(u.bbox.left, u.bbox.top, u.bbox.width, u.bbox.height);
+    ctx.clip();
+    ctx.globalAlpha = 0.22;
+    ctx.fillStyle = theme("walker");
+    for (let i = 0; i < xs.length; i++) {
+      if (ys[i] === null) continue;
+      let j = i;
+      while (j + 1 < xs.length && ys[j + 1] !== null) j++;
+      ctx.beginPath();
+      for (let k = i; k <= j; k++) ctx.lineTo(u.valToPos(xs[k], "x", true), u.valToPos(ys[k]! + half, "y", true));
+      for (let k = j; k >= i; k--) ctx.lineTo(u.valToPos(xs[k], "x", true), u.valToPos(ys[k]! - half, "y", true));
+      ctx.closePath();
+      ctx.fill();
+      i = j;
     }
     ctx.restore();
   }

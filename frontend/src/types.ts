@@ -51,6 +51,8 @@ export interface JointFacts {
   tracks: Record<string, Runs[]>;
   /** contour id -> runs of the worst state over all rules */
   worst: Record<string, Runs>;
+  /** column -> how far (+-) it may differ from the drawing */
+  tolerances: Record<string, number>;
   collapse: number | null;
   /** how far the cover is lowered from where it is drawn: first rest plus collapse */
   drop: number | null;

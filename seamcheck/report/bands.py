@@ -149,8 +149,8 @@ def _states(values: np.ndarray, contour: str, edge: Edge) -> tuple[np.ndarray, n
 
     Returns
     -------
-    (n,) int : UNKNOWN where not measured, NEAR where closer to a bound than NEAR_SHARE of it (of half the band
-        where there are two), else WITHIN
+    (n,) int : UNKNOWN where not measured, NEAR where closer to a bound than NEAR_SHARE of it (of half the
+        band where there are two), else WITHIN
     (n,) bool : beyond a bound; with no finding there, the value was not judged
     """
     state = np.where(np.isfinite(values), WITHIN, UNKNOWN)

@@ -73,9 +73,7 @@ def page_data(document: Document) -> dict[str, Any]:
             {key: joint.get(key) for key in ("id", "cover", "base", "rib_on", "beam", "contours")}
             for joint in facts.joints(document)
         ],
-        "parts": [
-            {"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()
-        ],
+        "parts": [{"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()],
         "quantities": {q.key: {"title": q.title, "unit": q.unit, "decimals": q.decimals} for q in shown},
         "reasons": document.get("reasons") or REASONS,
         "findings": [
@@ -127,6 +125,7 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
         ],
         "tracks": tracks,
         "worst": worst,
+        "tolerances": {t["quantity"]: t["tolerance"] for t in joint.get("tolerances") or ()},
         "collapse": collapse,
         "drop": None if collapse is None else collapse + facts.first_rest(joint),
     }
