@@ -21,6 +21,7 @@ from seamcheck.assembly.parts import Entity
 from seamcheck.assembly.text import StepText
 
 _PROBES = 16  # faces whose corners are compared to tell whether the order was kept
+_MOST_CORNERS = 64  # of one face
 _MOST_ONE_BY_ONE = 4000  # faces; matching so many one by one takes half a second
 _SAME_POINT = 1e-4  # mm, plus a millionth of the coordinate
 
@@ -81,25 +82,28 @@ class FaceEntities:
         """Whether the corner points of the probed faces are those of the text's faces."""
         told = 0
         for index, points in corners.items():
-            in_text = self._text_corners(shell[index]) * self._unit
+            in_text = self._text_corners(shell[index], _MOST_CORNERS) * self._unit
             if not len(in_text) or not len(points):
                 continue  # a face without corners tells nothing
             told += 1
-            if not (_all_in(in_text, points) or _all_in(points, in_text)):
+            if not (_all_in(in_text, points) or (len(in_text) < _MOST_CORNERS and _all_in(points, in_text))):
                 return False
         return told > 0
 
-    def _text_corners(self, face: int) -> np.ndarray:
-        """Corner points (n, 3) of a face in the text, in the file's unit; empty where it has none."""
+    def _text_corners(self, face: int, most: int | None = None) -> np.ndarray:
+        """Corner points (n, 3) of a face in the text, the first ``most`` of them, in the file's unit."""
         points: list[list[float]] = []
+        # a face with a thousand holes has thousands of corners: a few of them tell as much
         bounds = self._text.references(self._text.record(face))[:-1]  # the last one is the surface
         for bound in bounds:
+            if most is not None and len(points) >= most:
+                return np.array(points[:most], dtype=float)
             for loop in self._text.references(self._text.record(bound))[:1]:
                 for vertex in self._loop_vertices(loop):
                     point = self._point(vertex)
                     if point is not None:
                         points.append(point)
-        return np.array(points, dtype=float).reshape(-1, 3)
+        return np.array(points[:most], dtype=float).reshape(-1, 3)
 
     def _loop_vertices(self, loop: int) -> list[int]:
         record = self._text.record(loop)
