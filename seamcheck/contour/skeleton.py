@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 import networkx as nx
 import numpy as np
@@ -35,7 +36,7 @@ def skeleton(region: Polygon, width: float) -> tuple[list[Chain], dict[int, np.n
     The Voronoi vertices of border samples approach the medial axis (Brandt and Algazi, CVGIP: Image
     Understanding 55, 1992). Exactness comes later, from equidistance.
     """
-    graph = _prune(_inner_graph(region, width), region)
+    graph = _prune(_inner_graph(region, width))
     return _chains(graph)
 
 
@@ -62,7 +63,7 @@ def _inner_graph(region: Polygon, width: float) -> nx.Graph:
     return graph
 
 
-def _prune(graph: nx.Graph, region: Polygon) -> nx.Graph:
+def _prune(graph: nx.Graph) -> nx.Graph:
     """Remove the side branches that lead into corners, shortest first."""
     if not len(graph):
         return graph
@@ -80,7 +81,10 @@ def _prune(graph: nx.Graph, region: Polygon) -> nx.Graph:
                 length += graph.edges[node, ahead[0]]["weight"]
                 before, node = node, ahead[0]
                 branch.append(node)
-            if graph.degree[node] > 2 and length + graph.nodes[leaf]["reach"] * 0.0 < _SPUR * graph.nodes[node]["reach"]:
+            if (
+                graph.degree[node] > 2
+                and length < _SPUR * graph.nodes[node]["reach"]
+            ):
                 spurs.append((length, branch[:-1]))
         if not spurs:
             return graph
@@ -100,7 +104,7 @@ def _chains(graph: nx.Graph) -> tuple[list[Chain], dict[int, np.ndarray]]:
             walk = [start, ahead]
             while walk[-1] not in junctions | ends:
                 walk.append(next(n for n in graph.neighbors(walk[-1]) if n != walk[-2]))
-            done.update(frozenset(pair) for pair in zip(walk, walk[1:], strict=False))
+            done.update(frozenset(pair) for pair in pairwise(walk))
             marks = tuple(n if n in junctions else None for n in (walk[0], walk[-1]))
             chains.append(Chain(np.array([at[n] for n in walk]), False, (marks[0], marks[1])))
     if not junctions and not ends and len(graph):

@@ -45,8 +45,8 @@ def trace_contour(joint: Joint, settings: Any = None) -> Contour:
             names[node] = f"J{len(junctions) + 1}"
             junctions[names[node]] = _lift(_meeting_point(node, place, runs, width)[None], rib_top)[0]
         for run in runs:
-            places = tuple(None if mark is None else junctions[names[mark]][:2] for mark in run.marks)
-            paths.append(_path(f"c{len(paths) + 1}", run, places, names, border, width, rib_top, joint.up))
+            first, last = (None if mark is None else junctions[names[mark]][:2] for mark in run.marks)
+            paths.append(_path(f"c{len(paths) + 1}", run, (first, last), names, border, width, rib_top, joint.up))
     if not paths:
         raise NotReviewed("no-seam", "The faces between cover and base have no centre line that could be followed.")
     return Contour(tuple(paths), junctions, width)
@@ -79,13 +79,16 @@ def _merge_near_junctions(
             same = {node: target if to == gone else to for node, to in same.items()}
         else:
             kept.append(chain)
-    merged = [
-        Chain(c.points, c.closed, tuple(None if end is None else same[end] for end in c.ends)) for c in kept
-    ]
+    merged = [Chain(c.points, c.closed, _renamed(c.ends, same)) for c in kept]
     groups: dict[int, list[np.ndarray]] = {}
     for node, place in nodes.items():
         groups.setdefault(same[node], []).append(place)
     return merged, {node: np.mean(places, axis=0) for node, places in groups.items()}
+
+
+def _renamed(ends: tuple[int | None, int | None], same: dict[int, int]) -> tuple[int | None, int | None]:
+    first, last = (None if end is None else same[end] for end in ends)
+    return first, last
 
 
 def _settled(chain: Chain, border: Border, width: float, up: float) -> _Run | None:

@@ -6,7 +6,10 @@ import numpy as np
 
 from seamcheck.kernel import Body
 
-_STEEP = (0.6, 0.35)  # |cosine| between a flank's normal and the beam, at most: first guess, then the beam found
+_STEEP = (
+    0.6,
+    0.35,
+)  # |cosine| between a flank's normal and the beam, at most: first guess, then the beam found
 
 
 def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:

@@ -56,9 +56,7 @@ def near_surface(body: Body, other_box: np.ndarray, reach: float = LARGEST_GAP) 
     across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
     length = np.linalg.norm(across, axis=1)
     keep = length > 1e-9
-    return Surface(
-        facets.corners[keep], across[keep] / length[keep, None], length[keep] / 2, facets.face[keep]
-    )
+    return Surface(facets.corners[keep], across[keep] / length[keep, None], length[keep] / 2, facets.face[keep])
 
 
 def directions(a: Surface, b: Surface, most: int = 6) -> list[np.ndarray]:

@@ -40,7 +40,9 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
     """
     solids = [part for part in assembly.parts if part.kind == "solid"]
     if not solids:
-        raise NotReviewed("no-solid", "The model holds no solid body. Export cover and base as solids, not as surfaces.")
+        raise NotReviewed(
+            "no-solid", "The model holds no solid body. Export cover and base as solids, not as surfaces."
+        )
     if len(solids) == 1:
         raise NotReviewed(
             "single-part",
@@ -84,9 +86,7 @@ class _Reading:
         self.beam = -candidate.frame.axes[2] if through_counter else candidate.frame.axes[2]
 
 
-def _readings(
-    candidate: Candidate, cover: Part | None, base: Part | None, beam: np.ndarray | None
-) -> list[_Reading]:
+def _readings(candidate: Candidate, cover: Part | None, base: Part | None, beam: np.ndarray | None) -> list[_Reading]:
     """The ways in which light can reach a candidate, settled where one is clearly better."""
     both = [_Reading(candidate, True), _Reading(candidate, False)]
     settled = [
@@ -213,8 +213,9 @@ def _joint(
     origin = candidate.frame.world(np.append(shapely.get_coordinates(candidate.region.centroid)[0], 0.0))
     frame = Frame.along(z, origin)
     region = union_region(rib, candidate.faces, frame)
-    side, other = reading.side, (
-        candidate.through_carrier if reading.through_counter else candidate.through_counter
+    side, other = (
+        reading.side,
+        (candidate.through_carrier if reading.through_counter else candidate.through_counter),
     )
     cover, base = parts[reading.cover], parts[reading.base]
     is_rib = candidate.stands_out

@@ -27,4 +27,6 @@ def named_part(wanted: str | None, parts: list[Part], option: str) -> Part | Non
     names = [part.name for part in parts if part.name]
     near = difflib.get_close_matches(wanted, names, n=3, cutoff=0.3) or names[:5]
     listed = ", ".join(repr(name) for name in dict.fromkeys(near)) or "none of the parts has a name"
-    raise UsageError(f"{option} {wanted!r}: no part has this name. Nearest: {listed}. Ids p1 to p{len(parts)} work too.")
+    raise UsageError(
+        f"{option} {wanted!r}: no part has this name. Nearest: {listed}. Ids p1 to p{len(parts)} work too."
+    )

@@ -125,9 +125,7 @@ def _patch(
     )
 
 
-def _beside(
-    region: BaseGeometry, side: Surface, faces: list[int], frame: Frame, sign: float
-) -> tuple[float, float]:
+def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame, sign: float) -> tuple[float, float]:
     """Shares of the band's border beside which the own surface lies lower or is absent, and near but lower."""
     z = sign * frame.axes[2]
     own = np.isin(side.face, faces) & (side.normal @ z > 0)

@@ -34,9 +34,7 @@ def face_region(body: HasOutlines, face: int, frame: Frame, tolerance: float = O
     if not lines:
         return Polygon()
     merged = shapely.line_merge(shapely.MultiLineString(lines))
-    rings = [
-        Polygon(part) for part in getattr(merged, "geoms", [merged]) if part.is_closed and len(part.coords) > 3
-    ]
+    rings = [Polygon(part) for part in getattr(merged, "geoms", [merged]) if part.is_closed and len(part.coords) > 3]
     if not rings:
         return Polygon()
     rings = [ring if ring.is_valid else ring.buffer(0) for ring in rings]

@@ -49,7 +49,6 @@ def _arc(circle: gp_Circ, first: float, last: float, tolerance: float) -> np.nda
     angle = np.linspace(first, last, count + 1)[:, None]
     frame = circle.Position()
     centre, x, y = (
-        np.array((v.X(), v.Y(), v.Z()))
-        for v in (circle.Location(), frame.XDirection(), frame.YDirection())
+        np.array((v.X(), v.Y(), v.Z())) for v in (circle.Location(), frame.XDirection(), frame.YDirection())
     )
     return centre + radius * (np.cos(angle) * x + np.sin(angle) * y)

@@ -27,7 +27,10 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
     wide = line.buffer(reach, quad_segs=4)
     narrow = line.buffer(contour.rib_width, quad_segs=4)
     corners, owners, faces = [], [], []
-    roles = {joint.rib_part: BASE if joint.up > 0 else COVER, joint.counter_part: COVER if joint.up > 0 else BASE}
+    roles = {
+        joint.rib_part: BASE if joint.up > 0 else COVER,
+        joint.counter_part: COVER if joint.up > 0 else BASE,
+    }
     for part, body in joint.bodies.items():
         owner = roles.get(part, OTHER)
         near = _faces_within(body, wide if owner != OTHER else narrow, joint)

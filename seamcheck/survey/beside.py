@@ -9,7 +9,7 @@ import numpy as np
 from seamcheck.survey.intervals import Side
 
 LIP = 0.2  # mm that a lip rises above the trap floor (or hangs down), at least
-SLIT = 0.5 # mm, widest slit between the cover's edge and a wall that still closes the trap
+SLIT = 0.5  # mm, widest slit between the cover's edge and a wall that still closes the trap
 TRAP_SEARCH = 3.0  # rib widths beside the flank within which a groove may be closed by a lip
 _FLAT = np.tan(np.radians(30.0))
 _LEVEL = np.tan(np.radians(5.0))
@@ -131,8 +131,10 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     fall = _first(out_there & (np.fmin(side.roof_a, side.roof_b) <= roof_run - LIP))
     missing_floor = out_there & ~np.isfinite(side.floor_a)
     sunk = out_there & (np.fmin(side.floor_a, side.floor_b) < level[:, None] - LIP)
-    groove_closes = (rise >= 0) & (_take(side.a, rise) <= edge + TRAP_SEARCH * rib_width) & (
-        np.fmax(_take(side.floor_a, rise), _take(side.floor_b, rise)) >= level + LIP
+    groove_closes = (
+        (rise >= 0)
+        & (_take(side.a, rise) <= edge + TRAP_SEARCH * rib_width)
+        & (np.fmax(_take(side.floor_a, rise), _take(side.floor_b, rise)) >= level + LIP)
     )
     floor_end = _first(missing_floor | (sunk & ~groove_closes[:, None]))
     floor_end = np.where(groove_closes & (floor_end > rise), -1, floor_end)
@@ -160,16 +162,16 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     start = np.where(by_lip, rise, np.where(by_hanging, fall, -1))
     lip_zone = (columns >= start[:, None]) & exists & (start >= 0)[:, None]
     lip_zone &= side.a <= (_take(side.a, np.maximum(start, 0)) + 1.5)[:, None]
-    opens = lip_zone & (np.fmin(gap_a, gap_b) > np.minimum.accumulate(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), 1) + LIP)
+    opens = lip_zone & (
+        np.fmin(gap_a, gap_b) > np.minimum.accumulate(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), 1) + LIP
+    )
     first_open = _first(opens)
     lip_zone &= (first_open < 0)[:, None] | (columns < first_open[:, None])
     lip_zone &= np.isfinite(gap_a)
     nearest = np.min(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), axis=1, initial=np.inf)
     at_a = _first(lip_zone & (gap_a <= nearest[:, None] + 1e-3))
     at_b = _first(lip_zone & (gap_b <= nearest[:, None] + 1e-3))
-    lip_u = np.fmin(
-        np.where(at_a >= 0, _take(side.a, at_a), np.inf), np.where(at_b >= 0, _take(side.b, at_b), np.inf)
-    )
+    lip_u = np.fmin(np.where(at_a >= 0, _take(side.a, at_a), np.inf), np.where(at_b >= 0, _take(side.b, at_b), np.inf))
     # a wall: out to where it reaches the lowered underside
     wall_zone = by_wall[:, None] & (columns >= rise[:, None]) & exists
     reached = _first(wall_zone & (gap_b <= 1e-6))

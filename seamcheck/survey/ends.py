@@ -14,10 +14,7 @@ _FACING = 0.3  # cosine between an end's own direction and the way to the other 
 def interruptions(contour: Contour, frame: Frame) -> tuple[Interruption, ...]:
     """Pairs of open ends that face each other, nearest first; each end is used once."""
     ends = [
-        (path, place)
-        for path in contour.paths
-        for place in (0, -1)
-        if not path.closed and path.ends[place] == "open"
+        (path, place) for path in contour.paths for place in (0, -1) if not path.closed and path.ends[place] == "open"
     ]
     pairs = []
     for i, (path_a, place_a) in enumerate(ends):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from seamcheck.survey.slices import BASE, COVER, OTHER, Segments
+from seamcheck.survey.slices import COVER, Segments
 
 _BEND = 5.0  # degrees
 _STEP = 0.01  # mm

@@ -100,7 +100,9 @@ def _thin(values: np.ndarray) -> np.ndarray:
     return np.array(keep)
 
 
-def place_on(path: Path, s: np.ndarray, border: Border, width: float, junctions: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+def place_on(
+    path: Path, s: np.ndarray, border: Border, width: float, junctions: np.ndarray
+) -> tuple[np.ndarray, np.ndarray]:
     """Points (n, 2) on the exact middle and u (n, 2) at the given arc lengths; junctions (k, 2) mm."""
     nodes, angle = path.s, np.unwrap(np.arctan2(path.u[:, 1], path.u[:, 0]))
     flat = path.points[:, :2]

@@ -24,8 +24,16 @@ from seamcheck.survey.turning import turn_radius
 
 LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
 _HOLD_EVERYWHERE = frozenset(
-    ("cover_thickness", "cover_thickness_min", "cover_thickness_max", "gap", "gap_min", "gap_max", "turn_radius",
-     "beam_clear")
+    (
+        "cover_thickness",
+        "cover_thickness_min",
+        "cover_thickness_max",
+        "gap",
+        "gap_min",
+        "gap_max",
+        "turn_radius",
+        "beam_clear",
+    )
 )  # these need no section across the rib
 _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
@@ -214,7 +222,11 @@ def _path_survey(
     put("free_travel", _free_travel(cutter, section, floors, columns, first_rest), "free")
     _land(cutter, path, section, put)
     radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
-    put("turn_radius", np.where(np.isinf(radius), np.nan, radius), np.where(np.isinf(radius), "straight", "end"))
+    put(
+        "turn_radius",
+        np.where(np.isinf(radius), np.nan, radius),
+        np.where(np.isinf(radius), "straight", "end"),
+    )
 
     _blank_places_without_meaning(cutter, path, section, columns, why)
     put_width = columns["rib_width_top"].copy()
@@ -244,13 +256,21 @@ def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None
         found = crossings(section.segments, cutter.rib_owner, -share * height)
         for name in reach:
             reach[name].append(nearest_end(found, n, name == "outer"))
-    put("rib_width_mid", reach["inner"][1] + reach["outer"][1], np.where(np.isnan(height), "no-shoulder", "no-flank"))
+    put(
+        "rib_width_mid",
+        reach["inner"][1] + reach["outer"][1],
+        np.where(np.isnan(height), "no-shoulder", "no-flank"),
+    )
     root = np.zeros(n)
     for name, (upper, middle, lower) in reach.items():
         with np.errstate(invalid="ignore", divide="ignore"):
             slope = (lower - upper) / ((shares[2] - shares[0]) * height)
         root = root + middle + slope * 0.5 * height
-        put(f"draft_{name}", np.degrees(np.arctan(slope)), np.where(np.isnan(height), "no-shoulder", "no-flank"))
+        put(
+            f"draft_{name}",
+            np.degrees(np.arctan(slope)),
+            np.where(np.isnan(height), "no-shoulder", "no-flank"),
+        )
     put("rib_width_root", root, np.where(np.isnan(height), "no-shoulder", "no-flank"))
 
 
