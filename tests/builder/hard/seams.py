@@ -40,7 +40,6 @@ RECT = Spec(track=rounded_rectangle(60, 40, 9))
 PLAIN = replace(RECT, draft_inner=0.0, draft_outer=0.0)
 HERE = np.eye(4)
 LAND = ("clamp_land", "clamp_tilt")
-TRAPS = ("trap_area_inner", "trap_area_outer", "trap_room")
 
 
 def _hard(make: Callable[[], HardModel]) -> Callable[[], HardModel]:
