@@ -9,17 +9,19 @@
 
 from .clutter import CLUTTER
 from .refused import REFUSED
+from .ribs import RIBS
 from .seams import SEAMS
 from .topology import TOPOLOGY
 from .tree import bodies, write_model
 from .truth import HardModel, Node, PathTruth, SeamTruth
 
-HARD = {**SEAMS, **CLUTTER, **TOPOLOGY, **REFUSED}
+HARD = {**SEAMS, **RIBS, **CLUTTER, **TOPOLOGY, **REFUSED}
 
 __all__ = [
     "CLUTTER",
     "HARD",
     "REFUSED",
+    "RIBS",
     "SEAMS",
     "TOPOLOGY",
     "HardModel",
