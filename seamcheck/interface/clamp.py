@@ -102,9 +102,7 @@ def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float) -> Sheet:
     return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0)
 
 
-def _in_the_way(
-    sheet: Sheet, plane: np.ndarray, level: float, height: float, joint: Joint, view: View
-) -> BaseGeometry:
+def _in_the_way(sheet: Sheet, plane: np.ndarray, level: float, height: float, joint: Joint, view: View) -> BaseGeometry:
     """What rises above a plane (normal and offset in the view), parts that begin above the tool left out."""
     bodies = list(joint.bodies.values())
     boxes = view.boxes(np.array([body.box for body in bodies]))
@@ -131,9 +129,7 @@ def _inside(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
     return shapely.union_all(polygons)
 
 
-def _share(
-    survey: Survey, view: View, land: BaseGeometry, reach: float, margin: float
-) -> dict[str, Any]:
+def _share(survey: Survey, view: View, land: BaseGeometry, reach: float, margin: float) -> dict[str, Any]:
     """Share of the seam's length that has land within reach on one side at least."""
     total = held = 0.0
     missing: list[float] | None = None

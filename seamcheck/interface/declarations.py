@@ -11,7 +11,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "field_circle",
             "scan field, diameter of the circle",
             "mm",
-            "Diameter of the smallest circle around the mid-line, seen along the light: the round field that a "
+            "Diameter of the smallest circle around the mid-line, seen along the light: the round field "
+            "that a "
             "scanner needs. Its place is the circle's centre.",
             per="interface",
             decimals=2,
@@ -51,7 +52,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "path_distance",
             "distance of neighbouring stretches",
             "mm",
-            "Smallest distance, mid-line to mid-line, of two stretches of the seam of which the way from one to "
+            "Smallest distance, mid-line to mid-line, of two stretches of the seam of which the way from "
+            "one to "
             "the other along the seam is more than three times their distance; looked for up to 30 mm.",
             per="interface",
             decimals=2,
@@ -60,7 +62,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "stop_difference",
             "travel beyond the intended stop",
             "mm",
-            "Free travel over the whole interface less the travel at which a stop is meant to end the collapse; "
+            "Free travel over the whole interface less the travel at which a stop is meant to end the "
+            "collapse; "
             "negative where something stops the cover before.",
             per="interface",
         ),
@@ -75,7 +78,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "beam_angle",
             "angle of the light",
             "°",
-            "Angle in air between the ray to P from the scanner and the normal of the cover's top where the ray "
+            "Angle in air between the ray to P from the scanner and the normal of the cover's top where the "
+            "ray "
             "enters, with the ray refracted there.",
             decimals=2,
         ),
@@ -83,7 +87,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "spot_offset",
             "shift of the light by the cover",
             "mm",
-            "How far the cover moves the ray at the level of P against a straight one: t (tan a - tan b), with "
+            "How far the cover moves the ray at the level of P against a straight one: t (tan a - tan b), "
+            "with "
             "the depth t below the top, the angle a in air and b in the plastic; towards the optical axis.",
         ),
         Quantity(
@@ -102,7 +107,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "light_clear",
             "light reaching the rib from the scanner",
             "1",
-            "Share of rays from the scanner to the middle and both edges of the rib's top, and round the rim of "
+            "Share of rays from the scanner to the middle and both edges of the rib's top, and round the "
+            "rim of "
             "its cone, that enter through the cover's light-side face and meet no part before.",
             decimals=2,
         ),
@@ -118,7 +124,9 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "clamp_area",
             "area for the clamp",
             "mm²",
-            "Area, seen along the light, of flat light-side faces of the cover (within 5°) from the beam corridor's edge out to the clamp's reach, with nothing of any part standing on or over them up to the clamp's height.",
+            "Area, seen along the light, of flat light-side faces of the cover (within 5°, at any height, "
+            "tops of bosses as well) from the beam corridor's edge out to the clamp's reach, with nothing "
+            "of any part standing on or over them up to the clamp's height.",
             per="interface",
             decimals=1,
         ),
@@ -142,7 +150,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "clamp_share",
             "seam with clamp land near",
             "1",
-            "Share of the seam's length that has area for the clamp within the clamp's reach, square to the seam, on one side at least.",
+            "Share of the seam's length that has area for the clamp within the clamp's reach, square to the "
+            "seam, on one side at least.",
             per="interface",
             decimals=3,
         ),
@@ -150,7 +159,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "neighbour_distance",
             "distance of other parts",
             "mm",
-            "Shortest distance from the rib's seam faces to a part that is neither cover nor base; looked for up to 10 mm.",
+            "Shortest distance from the rib's seam faces to a part that is neither cover nor base; looked "
+            "for up to 10 mm.",
             per="interface",
             decimals=2,
         ),
@@ -174,7 +184,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "nest_area",
             "area for the nest",
             "mm²",
-            "Area straight below the rib's top of level faces (within 5°) on which the base's material below it ends: there a nest carries it.",
+            "Area straight below the rib's top of level faces (within 5°) on which the base's material "
+            "below it ends: there a nest carries it.",
             per="interface",
             decimals=1,
         ),
@@ -206,7 +217,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
 }
 
 INTERFACE_REASONS: dict[str, str] = {
-    "no-scanner": "No scanner is given in the settings: the angle of the light is not evaluated. The seam needs "
+    "no-scanner": "No scanner is given in the settings: the angle of the light is not evaluated. The seam "
+    "needs "
     "the scan field given as field_circle, field_length and field_width.",
     "no-neighbour": "No other stretch of the seam comes near.",
     "no-neighbour-part": "No part but cover and base comes within 10 mm of the seam.",

@@ -70,9 +70,7 @@ def light(
                     "value": float(share[i]),
                     "at": [float(c) for c in path.points[i]],
                     "why": _who(blockers[i], joint),
-                    "faces": []
-                    if blockers[i] is None
-                    else [dict(zip(("part", "face"), blockers[i], strict=True))],
+                    "faces": [{"part": part, "face": face} for part, face in [b for b in [blockers[i]] if b]],
                 }
             k = int(np.nanargmax(found["beam_angle"]))
             if largest["value"] is None or found["beam_angle"][k] > largest["value"]:
@@ -93,7 +91,7 @@ class Source:
 
 
 def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: dict[str, Top]) -> Source:
-    if scanner.is_telecentric:
+    if scanner.distance is None:
         return Source(None, joint.beam)
     if scanner.axis is None:
         centre, _ = field_circle(Course.of(joint, contour, view).points[:, :2])
@@ -107,7 +105,8 @@ def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: 
 def _zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:
     points = Course.of(joint, contour, view).points
     room = contour.rib_width + 20.0
-    return np.concatenate([points.min(axis=0) - [room, room, 2.0], points.max(axis=0) + [room, room, 1e6]])
+    low, high = points.min(axis=0), points.max(axis=0)
+    return np.concatenate([low - np.array([room, room, 2.0]), high + np.array([room, room, 1e6])])
 
 
 def _tops(path: PathSurvey, joint: Joint, view: View, faces: FaceList, lit: Sheet) -> Top:
@@ -120,9 +119,7 @@ def _tops(path: PathSurvey, joint: Joint, view: View, faces: FaceList, lit: Shee
     known = np.flatnonzero(np.isfinite(thickness))
     local = view.local(place[known])
     low, high = lit.boxes()
-    tree = shapely.STRtree(
-        shapely.box(low[:, 0] - 1e-6, low[:, 1] - 1e-6, high[:, 0] + 1e-6, high[:, 1] + 1e-6)
-    )
+    tree = shapely.STRtree(shapely.box(low[:, 0] - 1e-6, low[:, 1] - 1e-6, high[:, 0] + 1e-6, high[:, 1] + 1e-6))
     index, facet = tree.query(shapely.points(local[:, :2]))
     off = np.abs(lit.height(facet, local[index, :2]) - local[index, 2])
     order = np.lexsort((facet, np.round(off, 6), index))
@@ -151,9 +148,7 @@ def _normal(faces: FaceList, lit: Sheet, facet: int, view: View, place: np.ndarr
     return normal / np.linalg.norm(normal)
 
 
-def _aim(
-    targets: np.ndarray, top: Top, source: Source, index: float
-) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _aim(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Direction in air (n, 3), angle of incidence (n,) rad and way in the plastic (n,) mm to targets (n, 3)."""
     if source.pivot is not None:
         _, incidence, way, direction = entry_points(source.pivot, targets, top.place, top.normal, index)
@@ -164,9 +159,7 @@ def _aim(
     return direction, incidence, way
 
 
-def _enter(
-    targets: np.ndarray, top: Top, direction: np.ndarray, index: float
-) -> tuple[np.ndarray, np.ndarray]:
+def _enter(targets: np.ndarray, top: Top, direction: np.ndarray, index: float) -> tuple[np.ndarray, np.ndarray]:
     """Where rays of a direction in air (n, 3) enter the top so that they meet targets (n, 3), and the way on."""
     inside = refract(direction, top.normal, index)
     depth = ((targets - top.place) * top.normal).sum(axis=1)
@@ -279,9 +272,7 @@ class _Obstacles:
         end = begin[:, :2] + way[:, :2]
         still = np.linalg.norm(way[:, :2], axis=1) < 1e-6
         end[still, 0] += 1e-6
-        ray, facet = tree.query(
-            shapely.linestrings(np.stack([begin[:, :2], end], axis=1)), predicate="intersects"
-        )
+        ray, facet = tree.query(shapely.linestrings(np.stack([begin[:, :2], end], axis=1)), predicate="intersects")
         t = _meet(begin[ray], way[ray], sheet.corners[facet])
         hit = np.isfinite(t)
         order = np.argsort(-t[hit], kind="stable")

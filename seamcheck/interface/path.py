@@ -57,13 +57,17 @@ def _field(course: Course, view: View) -> dict[str, dict[str, Any]]:
     flat = course.points[:, :2]
     level = float(np.median(course.points[:, 2]))
     centre, radius = field_circle(flat)
-    at = _at(view, *centre, level)
+    at = _at(view, float(centre[0]), float(centre[1]), level)
     rectangle = shapely.get_coordinates(shapely.minimum_rotated_rectangle(shapely.MultiPoint(flat)))
     sides = np.linalg.norm(np.diff(rectangle[:3], axis=0), axis=1) if len(rectangle) >= 3 else np.zeros(2)
     middle = rectangle[:-1].mean(axis=0) if len(rectangle) > 1 else rectangle[0]
     along = rectangle[1] - rectangle[0] if sides[0] >= sides[1] else rectangle[2] - rectangle[1]
     direction = view.axes[:2].T @ (along / max(np.linalg.norm(along), 1e-12))
-    box = {"at": _at(view, *middle, level), "why": "", "direction": [float(x) for x in direction]}
+    box = {
+        "at": _at(view, float(middle[0]), float(middle[1]), level),
+        "why": "",
+        "direction": [float(x) for x in direction],
+    }
     return {
         "field_circle": {"value": 2.0 * radius, "at": at, "why": ""},
         "field_length": {"value": float(sides.max()), **box},
@@ -90,12 +94,12 @@ def _rise(course: Course, contour: Contour, view: View) -> dict[str, dict[str, A
     return {
         "seam_rise": {
             "value": float(height.max() - height.min()),
-            "at": _at(view, *course.points[top]),
+            "at": [float(c) for c in view.world(course.points[top])],
             "why": "",
         },
         "seam_slope": {
             "value": float(np.degrees(np.arctan(steepest))),
-            "at": _at(view, *course.points[at]),
+            "at": [float(c) for c in view.world(course.points[at])],
             "why": "",
         },
     }
@@ -121,7 +125,7 @@ def _neighbours(course: Course, contour: Contour, view: View) -> dict[str, dict[
     return {
         "path_distance": {
             "value": distance,
-            "at": _at(view, *middle, float(points[best, 2].mean())),
+            "at": _at(view, float(middle[0]), float(middle[1]), float(points[best, 2].mean())),
             "why": "",
         }
     }

@@ -12,7 +12,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Intended stop",
         MUST_FIX,
         "outside",
-        "A stop that is meant to end the collapse is what the cover meets first, and it does so at the planned "
+        "A stop that is meant to end the collapse is what the cover meets first, and it does so at the "
+        "planned "
         "collapse.",
         "Too early, the rib is not melted down and the seam is not fused; too late, the stop does nothing.",
         "assumption",
@@ -36,7 +37,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 ),
                 upper=Bound(
                     "within",
-                    "The cover passes the travel at which the stop is meant to meet by {value} until it touches "
+                    "The cover passes the travel at which the stop is meant to meet by {value} until it "
+                    "touches "
                     "anything; it should be at most {limit}.",
                     "Raise the stop[ by {by}], or state it where it is.",
                 ),
@@ -77,8 +79,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 upper=Bound(
                     "max",
                     "The light meets the cover's top at {value}; it should be at most {limit}.",
-                    "Put the scanner higher or over the middle of the seam, tilt the part, or use telecentric "
-                    "optics.",
+                    "Put the scanner higher or over the middle of the seam, tilt the part, or use telecentric optics.",
                     grave="grave",
                     grave_says="That is beyond {grave}, too.",
                 ),
@@ -126,7 +127,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "A share of {value} of the seam has land for the clamp within its reach; it should be at least "
+                    "A share of {value} of the seam has land for the clamp within its reach; it should be "
+                    "at least "
                     "{limit}.",
                     "Keep a flat of the cover beside the seam free, and the room above it.",
                 ),
@@ -172,7 +174,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 upper=Bound(
                     "max",
                     "Below {value} of the seam the wall is open; it should be at most {limit}.",
-                    "Carry the wall over the opening in the nest, move the opening away from the seam, or make it "
+                    "Carry the wall over the opening in the nest, move the opening away from the seam, or "
+                    "make it "
                     "lower.",
                 ),
             ),
@@ -193,7 +196,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "local_collapse_left",
                 lower=Bound(
                     "min",
-                    "With the flatness given, {value} of the collapse of {collapse} is left at the lowest place; "
+                    "With the flatness given, {value} of the collapse of {collapse} is left at the lowest "
+                    "place; "
                     "it should be at least {limit}.",
                     "Plan more collapse[, by {by}], or ask for flatter parts.",
                 ),

@@ -95,8 +95,7 @@ def scanner_from(table: Mapping[str, Any]) -> Scanner:
     telecentric = table.get("telecentric", False)
     if telecentric == ("distance" in table):
         raise UsageError(
-            "scanner needs either distance, from the mirrors' pivot to the cover's top face, or "
-            "telecentric = true."
+            "scanner needs either distance, from the mirrors' pivot to the cover's top face, or telecentric = true."
         )
     return Scanner(**values)
 
@@ -133,19 +132,13 @@ FLATNESS: dict[str, str] = {
 """Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
 
 
-def _number(
-    table: str, known: Mapping[str, Entry], key: str, written: Any, others: tuple[str, ...] = ()
-) -> float:
+def _number(table: str, known: Mapping[str, Entry], key: str, written: Any, others: tuple[str, ...] = ()) -> float:
     if key not in known:
-        raise UsageError(
-            f"There is no entry {key!r} in [{table}]. There are: {', '.join((*known, *others))}."
-        )
+        raise UsageError(f"There is no entry {key!r} in [{table}]. There are: {', '.join((*known, *others))}.")
     entry = known[key]
     value = _in_unit(f"{table}.{key}", written, entry.unit)
     if not entry.least <= value <= entry.most:
-        raise UsageError(
-            f"{table}.{key} must be between {entry.least:g} and {entry.most:g}; got {written!r}."
-        )
+        raise UsageError(f"{table}.{key} must be between {entry.least:g} and {entry.most:g}; got {written!r}.")
     return value
 
 

@@ -126,9 +126,7 @@ def rib_faces(joint: Joint) -> np.ndarray:
         for edge in edges[face]:
             by_edge.setdefault(edge, []).append(face)
     facets = body.facets(near, 0.05, 0.35)
-    across = (
-        np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0]) / 2
-    )
+    across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0]) / 2
     area = np.bincount(facets.face, np.linalg.norm(across, axis=1), len(body.faces))
     facing = np.bincount(facets.face, across @ z, len(body.faces))
     with np.errstate(invalid="ignore", divide="ignore"):
@@ -203,7 +201,7 @@ def _take_least(
                 continue
         height = under.height(found.lower[i : i + 1], found.at[i : i + 1])[0]
         at = view.world(np.append(found.at[i], height))
-        best[key] = Touch(float(found.gap[i]), tuple(float(c) for c in at), cover, other)
+        best[key] = Touch(float(found.gap[i]), (float(at[0]), float(at[1]), float(at[2])), cover, other)
         settled.add(key)
 
 
@@ -258,9 +256,7 @@ def _features(touches: list[Touch], joint: Joint) -> list[Touch]:
                 continue
             seen.add(now)
             todo += [
-                (now[0], f)
-                for f in by_part[now[0]]
-                if (now[0], f) not in seen and edges[now] & edges[(now[0], f)]
+                (now[0], f) for f in by_part[now[0]] if (now[0], f) not in seen and edges[now] & edges[(now[0], f)]
             ]
     return kept
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from measuring import Measured, measure, settings  # noqa: F401
+from measuring import Measured, measure, settings
 
 from seamcheck.interface.survey import survey_interface
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 import numpy as np
 import pytest
 import trimesh
+from builder import Spec, assemble, build, circle, draw, rounded_rectangle
+from builder.ops import box
 from interface_models import interface, measure, settings
 from OCP.BRepPrimAPI import BRepPrimAPI_MakeBox
 from OCP.gp import gp_Pnt
 
-from builder import Spec, assemble, build, circle, draw, rounded_rectangle
-from builder.ops import box
 from seamcheck.interface.light import _meet
 from seamcheck.interface.settings import Scanner
 from seamcheck.interface.survey import survey_interface
@@ -19,9 +19,7 @@ from seamcheck.interface.survey import survey_interface
 def columns(spec: Spec, scanner: Scanner, *others):
     model = assemble(spec, *draw(spec), *others)
     found = measure(model.parts)
-    return survey_interface(
-        found.joint, found.contour, found.survey, settings(scanner=scanner, lateral_play=0.0)
-    )
+    return survey_interface(found.joint, found.contour, found.survey, settings(scanner=scanner, lateral_play=0.0))
 
 
 @pytest.mark.parametrize(
@@ -91,9 +89,10 @@ def test_a_tall_connector_that_shades_the_beam_under_15_degrees_is_found():
     assert widest == pytest.approx(6.0 / 0.7, abs=0.3)
     assert min(edges) > widest - 1e-9
     assert "connector" in shaded.interface["light_clear"]["why"]
-    assert interface(assemble(spec, *draw(spec), ("connector", box(*CONNECTOR), None)).parts)[0].column(
-        "beam_clear"
-    ).min() == 1.0  # straight down nothing stands in the way
+    assert (
+        interface(assemble(spec, *draw(spec), ("connector", box(*CONNECTOR), None)).parts)[0].column("beam_clear").min()
+        == 1.0
+    )  # straight down nothing stands in the way
 
 
 def test_a_cone_needs_more_room_than_its_middle_ray():
@@ -122,8 +121,8 @@ def test_light_that_would_enter_through_the_covers_edge_does_not_count():
 def test_rays_agree_with_trimesh():
     rng = np.random.default_rng(3)
     mesh = trimesh.creation.icosphere(2, 5.0)
-    start = rng.uniform(-8, 8, (300, 3)) + [0, 0, 20]
-    way = rng.uniform(-4, 4, (300, 3)) - [0, 0, 40]
+    start = rng.uniform(-8, 8, (300, 3)) + np.array([0, 0, 20])
+    way = rng.uniform(-4, 4, (300, 3)) - np.array([0, 0, 40])
     _, expected_ray, _ = mesh.ray.intersects_location(start, way, multiple_hits=True)
     pairs = [(i, j) for i in range(300) for j in range(len(mesh.triangles))]
     ray, facet = np.array(pairs).T

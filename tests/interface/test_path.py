@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from interface_models import interface
-
 from builder import Spec, build, c_shape, circle, draw, ellipse, rounded_rectangle
 from builder.pair import assemble
 from builder.variants import divided
+from interface_models import interface
 
 WITHIN = 0.01  # mm
 
