@@ -174,8 +174,6 @@ def test_lengths_are_those_of_the_samples(name):
     for seam in HARD[name]().seams:
         for path in seam.paths:
             chain = np.vstack([path.points, path.points[:1]]) if path.closed else path.points
-            assert np.linalg.norm(np.diff(chain, axis=0), axis=1).sum() == pytest.approx(
-                path.length, rel=1e-5
-            )
+            assert np.linalg.norm(np.diff(chain, axis=0), axis=1).sum() == pytest.approx(path.length, rel=1e-5)
             above = path.points[::97] - 1e-3 * np.asarray(seam.beam)
             assert path.distance(above) == pytest.approx(1e-3, abs=1e-7)

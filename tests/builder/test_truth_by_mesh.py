@@ -80,9 +80,7 @@ def section(mesh, at, u, v):
     flat = flat[np.abs(flat[:, 0] - flat[:, 1]).sum(axis=1) > 0]
     rings = list(shapely.polygonize(shapely.linestrings(flat)).geoms)
     # of rings within rings every second one is solid
-    solid = [
-        r for r in rings if sum(o.contains(r.representative_point()) for o in rings if o is not r) % 2 == 0
-    ]
+    solid = [r for r in rings if sum(o.contains(r.representative_point()) for o in rings if o is not r) % 2 == 0]
     return shapely.unary_union(solid).intersection(shapely.box(-9, -25, 9, 9))
 
 
@@ -195,9 +193,7 @@ def test_traps_and_lips(cuts):
             strip = shapely.box(
                 *sorted((sign * (end - 0.4), sign * 8))[:1], -9, sorted((sign * (end - 0.4), sign * 8))[1], 9
             )
-            assert rib.intersection(strip).distance(lowered.intersection(strip)) == pytest.approx(
-                gap, abs=NEAR
-            )
+            assert rib.intersection(strip).distance(lowered.intersection(strip)) == pytest.approx(gap, abs=NEAR)
 
 
 def test_wall_below(cuts):

@@ -206,9 +206,7 @@ def both_in_one_product() -> HardModel:
     """Cover and base are two solids of one product."""
     cover, base = draw(SPEC)
     one = Node("housing", compound([base, cover]))
-    return HardModel(
-        assembly(one), (seam(SPEC, 1, 0),), note="Two solids of one product share name and path."
-    )
+    return HardModel(assembly(one), (seam(SPEC, 1, 0),), note="Two solids of one product share name and path.")
 
 
 def both_in_one_bare_product() -> HardModel:

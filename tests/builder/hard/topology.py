@@ -205,7 +205,7 @@ def cover_not_closed() -> HardModel:
         lambda s: without_faces(s, _an_upright_face(s)),
         "A shell that isn't closed: the cover's edge is missing on one side.",
         "cover",
-        reasons=("no-solid", "single-part", "unsupported"),
+        reasons=("no-solid", "single-part", "unsupported", "unreadable"),
         says=("window lid",),
     )
 
