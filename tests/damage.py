@@ -244,9 +244,7 @@ def no_direction(data: bytes, pick: random.Random) -> bytes:
 @damage
 def no_radius(data: bytes, pick: random.Random) -> bytes:
     record = _some(data, pick, re.compile(rb"CIRCLE|CYLINDRICAL_SURFACE|TOROIDAL_SURFACE|ELLIPSE"))
-    return _rewrite(
-        data, record, re.sub(rb",[^,()]+\)$", pick.choice([b",0.)", b",-3.)", b",1.E30)"]), record.body)
-    )
+    return _rewrite(data, record, re.sub(rb",[^,()]+\)$", pick.choice([b",0.)", b",-3.)", b",1.E30)"]), record.body))
 
 
 @damage
@@ -260,9 +258,7 @@ def drop_argument(data: bytes, pick: random.Random) -> bytes:
 
 @damage
 def extra_argument(data: bytes, pick: random.Random) -> bytes:
-    return _replace_one(
-        data, pick, re.compile(rb","), pick.choice([b",,", b",$,", b",#1,", b",'x',", b",(1.),"])
-    )
+    return _replace_one(data, pick, re.compile(rb","), pick.choice([b",,", b",$,", b",#1,", b",'x',", b",(1.),"]))
 
 
 @damage
@@ -381,9 +377,7 @@ def deep_nesting(data: bytes, pick: random.Random) -> bytes:
 
 @damage
 def long_text(data: bytes, pick: random.Random) -> bytes:
-    return _replace_one(
-        data, pick, re.compile(rb"'[^']*'"), b"'" + b"x" * pick.choice([5_000, 300_000]) + b"'"
-    )
+    return _replace_one(data, pick, re.compile(rb"'[^']*'"), b"'" + b"x" * pick.choice([5_000, 300_000]) + b"'")
 
 
 @damage
@@ -444,9 +438,7 @@ def other_numbers(data: bytes, pick: random.Random) -> bytes:
     old = [r.number for r in records(data)]
     new = dict(zip(old, pick.sample(range(10, 50 * len(old)), len(old)), strict=True))
     pieces = re.split(rb"('(?:[^']|'')*')", data[begin:])
-    body = [
-        p if p.startswith(b"'") else _REFERENCE.sub(lambda m: b"#%d" % new[int(m[0][1:])], p) for p in pieces
-    ]
+    body = [p if p.startswith(b"'") else _REFERENCE.sub(lambda m: b"#%d" % new[int(m[0][1:])], p) for p in pieces]
     return data[:begin] + b"".join(body)
 
 

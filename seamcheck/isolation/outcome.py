@@ -90,9 +90,7 @@ class Watch:
             raise self._out_of_memory()
 
     def _out_of_memory(self) -> NotReviewed:
-        limit = (
-            "the machine has" if self.memory_limit_mb is None else f"the limit of {self.memory_limit_mb:g} MB"
-        )
+        limit = "the machine has" if self.memory_limit_mb is None else f"the limit of {self.memory_limit_mb:g} MB"
         return NotReviewed(
             "out-of-memory",
             f"More memory was needed than {limit}, while {self.doing}. Allow more with --memory-limit, or "

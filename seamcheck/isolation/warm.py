@@ -126,8 +126,7 @@ class WarmWorkers:
                 if attempt == 1:
                     raise NotReviewed(
                         "crashed",
-                        "The process that starts the reviews was ended twice. "
-                        "Check the memory of the machine.",
+                        "The process that starts the reviews was ended twice. Check the memory of the machine.",
                     ) from gone
         raise AssertionError("unreachable")
 
@@ -192,9 +191,7 @@ class _Server:
             self._process.kill()
             self._process.wait()
 
-    def run(
-        self, function: str, args: tuple[Any, ...], limits: dict[str, Any], go_on: Callable[[], None]
-    ) -> Any:
+    def run(self, function: str, args: tuple[Any, ...], limits: dict[str, Any], go_on: Callable[[], None]) -> Any:
         number = next(self._numbers)
         ours, theirs = socket.socketpair(socket.AF_UNIX, socket.SOCK_STREAM)
         status, told = os.pipe()

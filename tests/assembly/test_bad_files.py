@@ -294,9 +294,7 @@ def test_only_sheets(tmp_path):
 
 def test_absurd_coordinates(tmp_path, sound):
     path = tmp_path / "a.step"
-    path.write_bytes(
-        re.sub(rb"CARTESIAN_POINT\('',\(40\.,30\.,10\.\)", b"CARTESIAN_POINT('',(4.E300,30.,10.)", sound)
-    )
+    path.write_bytes(re.sub(rb"CARTESIAN_POINT\('',\(40\.,30\.,10\.\)", b"CARTESIAN_POINT('',(4.E300,30.,10.)", sound))
     assert refused(path).code == "unreadable"
 
 
@@ -338,6 +336,4 @@ def test_junk_before_the_start_and_a_byte_order_mark_are_skipped(tmp_path, sound
     path.write_bytes(b"mail header\n\n" + sound)
     part = read_assembly(path).parts[0]
     lines = path.read_bytes().split(b"\n")
-    assert all(
-        lines[entity.line - 1].startswith(b"#%d = ADVANCED_FACE" % entity.number) for entity in part.entities
-    )
+    assert all(lines[entity.line - 1].startswith(b"#%d = ADVANCED_FACE" % entity.number) for entity in part.entities)

@@ -44,12 +44,8 @@ def corners_in_text(text, face):
         body = record(waiting.pop())
         if body.startswith("VERTEX_POINT"):
             point = record(re.findall(r"#(\d+)", body)[0])
-            points.add(
-                tuple(round(float(v), 3) + 0.0 for v in re.findall(r"-?\d+\.\d*(?:E[+-]?\d+)?", point))
-            )
-        elif body.startswith(
-            ("ADVANCED_FACE", "FACE_", "EDGE_LOOP", "VERTEX_LOOP", "ORIENTED_EDGE", "EDGE_CURVE")
-        ):
+            points.add(tuple(round(float(v), 3) + 0.0 for v in re.findall(r"-?\d+\.\d*(?:E[+-]?\d+)?", point)))
+        elif body.startswith(("ADVANCED_FACE", "FACE_", "EDGE_LOOP", "VERTEX_LOOP", "ORIENTED_EDGE", "EDGE_CURVE")):
             waiting += [int(n) for n in re.findall(r"#(\d+)", body)]
     return points
 
@@ -83,8 +79,6 @@ def test_every_face_names_its_record_and_line(tmp_path, unit):
 
 
 def test_equal_bodies_in_one_place_get_none_rather_than_a_guess(tmp_path):
-    path = write(
-        tmp_path / "a.step", [("one", box(9, 8, 7), None), ("two", box(9, 8, 7), cq.Location((20, 0, 0)))]
-    )
+    path = write(tmp_path / "a.step", [("one", box(9, 8, 7), None), ("two", box(9, 8, 7), cq.Location((20, 0, 0)))])
     for part in read_assembly(path).parts:
         assert part.entities == (None,) * 6

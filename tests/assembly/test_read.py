@@ -126,9 +126,7 @@ def test_files_given_together_share_one_frame(tmp_path):
 
 def test_sheets_beside_solids_are_named_as_such(tmp_path):
     sheet = cq.Workplane().rect(20, 20).extrude(5).faces("<Z or >Z").vals()[0]
-    assembly = read_assembly(
-        write(tmp_path / "a.step", [("case", box(40, 30, 10), None), ("foil", sheet, None)])
-    )
+    assembly = read_assembly(write(tmp_path / "a.step", [("case", box(40, 30, 10), None), ("foil", sheet, None)]))
     assert [(part.name, part.kind, part.solids) for part in assembly.parts] == [
         ("case", "solid", 1),
         ("foil", "sheet", 0),
@@ -146,9 +144,7 @@ def test_a_body_drawn_inside_out_is_turned_and_noted(tmp_path):
 
 def test_an_open_shell_with_a_small_hole_stays_a_solid_with_a_note(tmp_path):
     plate = cq.Workplane().box(60, 60, 5).faces(">Z").workplane().rarray(10, 10, 4, 4).rect(4, 4).extrude(2)
-    path = write(
-        tmp_path / "a.step", [("case", plate, cq.Location((100, 0, 0))), ("lid", box(9, 9, 9), None)]
-    )
+    path = write(tmp_path / "a.step", [("case", plate, cq.Location((100, 0, 0))), ("lid", box(9, 9, 9), None)])
     text = path.read_text()
     listed = re.search(r"CLOSED_SHELL\('',\([^;]*;", text)[0]
     path.write_text(text.replace(listed, listed[: listed.rindex(",")] + "));"))
