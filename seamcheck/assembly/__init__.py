@@ -10,9 +10,7 @@ from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 __all__ = ["Assembly", "Entity", "ModelFile", "Part", "read_assembly"]
 
 
-def read_assembly(
-    paths: Sequence[Path | str] | Path | str, progress: Callable[[str], None] | None = None
-) -> Assembly:
+def read_assembly(paths: Sequence[Path | str] | Path | str, progress: Callable[[str], None] | None = None) -> Assembly:
     """All placed bodies of one or more STEP files that share a frame, in mm.
 
     Parameters

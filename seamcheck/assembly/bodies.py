@@ -131,9 +131,7 @@ def _solid(body: Body) -> Body:
         body = replace(body, shape=shape, kind="solid")
     volume, doubt = _volume(shape, body.box)
     if volume < 0.0:
-        body = replace(
-            body, shape=shape.Reversed(), notes=(*body.notes, "Its faces pointed inward; they were turned.")
-        )
+        body = replace(body, shape=shape.Reversed(), notes=(*body.notes, "Its faces pointed inward; they were turned."))
     flaws = find_flaws(body.shape).notes
     if doubt > 1e-3:
         flaws += ("Its faces don't agree on what is inside; what is measured near such faces can be wrong.",)
@@ -150,9 +148,7 @@ def _volume(shape: Any, box: tuple[float, ...] | None) -> tuple[float, float]:
     sides = [max(box[axis + 3] - box[axis], 1e-6) for axis in range(3)]
     middle = [(box[axis + 3] + box[axis]) / 2 for axis in range(3)]
     from_middle = _mass(shape, gp_Pnt(*middle))
-    aside = [
-        value + side * share for value, side, share in zip(middle, sides, (0.83, 0.61, 0.47), strict=True)
-    ]
+    aside = [value + side * share for value, side, share in zip(middle, sides, (0.83, 0.61, 0.47), strict=True)]
     from_aside = _mass(shape, gp_Pnt(*aside))
     return from_middle, abs(from_aside - from_middle) / math.prod(sides)
 
@@ -172,9 +168,7 @@ def _open(body: Body) -> Body:
     if body.shape.ShapeType() != TopAbs_SOLID and (not edges or free >= _OPEN_SHARE * edges):
         return replace(body, kind="sheet", sound=True)  # meant as a sheet
     where = ", ".join(f"{value:.1f}" for value in place)
-    note = (
-        f"Its shell is not closed: {free} of {edges} edges belong to one face only, such as near ({where})."
-    )
+    note = f"Its shell is not closed: {free} of {edges} edges belong to one face only, such as near ({where})."
     kind = "solid" if free < _OPEN_SHARE * edges else "sheet"
     shape = body.shape
     if kind == "solid":

@@ -28,8 +28,7 @@ def nothing_exact(name: str, text: StepText) -> NotReviewed:
         bodies = "a solid body" if solids == 1 else f"{solids} solid bodies"
         return NotReviewed(
             "unreadable",
-            f"{name!r} lists {bodies}, and the CAD kernel can read none: the file is damaged. "
-            "Export it again.",
+            f"{name!r} lists {bodies}, and the CAD kernel can read none: the file is damaged. Export it again.",
         )
     if any(keyword in text.data for keyword in _TESSELLATED):
         return NotReviewed(

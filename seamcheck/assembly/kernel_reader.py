@@ -46,9 +46,7 @@ def transfer(name: str, data: bytes, all_repairs: bool, progress: Callable[[str]
     silence()
     STEPCAFControl_Controller.Init_s()
     document = TDocStd_Document(TCollection_ExtendedString("BinXCAF"))
-    XCAFDoc_DocumentTool.SetLengthUnit_s(
-        document, 1.0, UnitsMethods_LengthUnit.UnitsMethods_LengthUnit_Millimeter
-    )
+    XCAFDoc_DocumentTool.SetLengthUnit_s(document, 1.0, UnitsMethods_LengthUnit.UnitsMethods_LengthUnit_Millimeter)
     reader = STEPCAFControl_Reader()
     for switch in (reader.SetColorMode, reader.SetNameMode):
         switch(True)

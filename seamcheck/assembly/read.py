@@ -56,9 +56,7 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
     for path in paths:
         _add_file(reading, read_source(path), progress)
     _check_bodies(reading)
-    return Assembly(
-        tuple(reading.files), tuple(reading.parts), tuple(reading.notes), doubts=tuple(reading.doubts)
-    )
+    return Assembly(tuple(reading.files), tuple(reading.parts), tuple(reading.notes), doubts=tuple(reading.doubts))
 
 
 def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:
@@ -106,9 +104,7 @@ def _products(
     second = _transferred(source, True, progress)
     if _unsound(second, listed) >= _unsound(first, listed):
         return _known(first, text, unit)
-    notes.append(
-        f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound."
-    )
+    notes.append(f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound.")
     return _known(second, text, unit)
 
 
@@ -213,9 +209,7 @@ def _check_bodies(reading: _Reading) -> None:
     odd = [part for part in reading.parts if part.kind == "other"]
     if len(solids) < 2 and odd:
         code = "unsupported" if "triangles" in odd[0].notes[-1] else "unreadable"
-        raise NotReviewed(
-            code, f"{odd[0].name or odd[0].id!r}: {odd[0].notes[-1]} Export it again as exact solids."
-        )
+        raise NotReviewed(code, f"{odd[0].name or odd[0].id!r}: {odd[0].notes[-1]} Export it again as exact solids.")
     if len(solids) < 2 and reading.doubts:
         raise NotReviewed("unreadable", reading.doubts[0])
     if not solids:

@@ -14,9 +14,7 @@ from seamcheck.assembly.disguise import what_it_is
 from seamcheck.assembly.parts import ModelFile
 from seamcheck.errors import NotReviewed
 
-LARGEST_MB = (
-    1000.0  # about a million faces; the kernel needs some twenty times the size of the file as memory
-)
+LARGEST_MB = 1000.0  # about a million faces; the kernel needs some twenty times the size of the file as memory
 
 _START = b"ISO-10303-21"
 _END = b"END-ISO-10303-21"
@@ -80,9 +78,7 @@ def _refuse_special(path: Path, largest_mb: float) -> None:
             f"{name!r} is a folder. Name the STEP file in it, or use `seamcheck scan` for all of them.",
         )
     if not stat.S_ISREG(facts.st_mode):
-        raise NotReviewed(
-            "unreadable", f"{name!r} is a device or a pipe. Save the model as a file and name that."
-        )
+        raise NotReviewed("unreadable", f"{name!r} is a device or a pipe. Save the model as a file and name that.")
     if facts.st_size > largest_mb * 1e6:
         raise NotReviewed(
             "unsupported",
