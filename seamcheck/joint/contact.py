@@ -14,6 +14,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 
 LARGEST_GAP = 1.0  # mm, parts drawn further apart than this do not count as facing
+NEAR = 3.5  # mm: faces that lie further from the other part are not looked at, trap floors are
 LARGEST_OVERLAP = 1.2  # mm, a rib drawn deeper than this into the other part does not count
 STEEPEST = 0.75  # cosine between a face's normal and the direction in which it can oppose
 _DEFLECTION, _ANGLE = 0.05, 0.35  # mm, radians: facets that are good enough to find
@@ -47,7 +48,7 @@ class Coverage:
     area: np.ndarray
 
 
-def near_surface(body: Body, other_box: np.ndarray, reach: float = LARGEST_GAP) -> Surface:
+def near_surface(body: Body, other_box: np.ndarray, reach: float = NEAR) -> Surface:
     """Facets of the faces whose boxes come within reach of the other body's box."""
     low, high = body.boxes[:, :3], body.boxes[:, 3:]
     with np.errstate(invalid="ignore"):

@@ -88,7 +88,7 @@ def _groove(side: Side, beyond: np.ndarray, deepest: np.ndarray) -> np.ndarray:
     """The lowest interval of a rounded groove: floors that sink and rise again without a flat."""
     low = np.where(beyond, np.fmin(side.floor_a, side.floor_b), np.inf)
     low = np.where(np.isfinite(low), low, np.inf)
-    running = np.minimum.accumulate(low, axis=1)
+    running = _shifted(np.minimum.accumulate(low, axis=1), np.inf)
     risen = _first(beyond & (np.fmax(side.floor_a, side.floor_b) > running + LIP) & (running < -_SHALLOW))
     columns = np.arange(low.shape[1])[None, :]
     before = np.where(columns <= risen[:, None], low, np.inf)
@@ -122,7 +122,7 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     level = -floor.height
     floor_low = np.where(out_there, np.fmin(side.floor_a, side.floor_b), np.inf)
     running = np.minimum.accumulate(np.where(np.isfinite(floor_low), floor_low, np.inf), axis=1)
-    running = np.minimum(running, level[:, None])
+    running = np.minimum(_shifted(running, np.inf), level[:, None])  # of what lies before the interval
     # rise of the floor's part, fall of the roof, end of the floor, end of the roof
     rise = _first(out_there & (np.fmax(side.floor_a, side.floor_b) >= running + LIP))
     beyond = exists & (side.b > edge[:, None])
@@ -225,6 +225,13 @@ def _before(values: np.ndarray, index: np.ndarray) -> np.ndarray:
     """Value of the interval before the given one; NaN where there is none."""
     known = index > 0
     return np.where(known, _take(values, np.maximum(index - 1, 0)), np.nan)
+
+
+def _shifted(values: np.ndarray, first: float) -> np.ndarray:
+    """Every column one place further out; the first column gets the given value."""
+    out = np.full_like(values, first)
+    out[:, 1:] = values[:, :-1]
+    return out
 
 
 def _first(mask: np.ndarray) -> np.ndarray:

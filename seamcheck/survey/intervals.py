@@ -13,6 +13,7 @@ from seamcheck.survey.slices import BASE, COVER, OTHER, Segments
 
 _APART = 1e-5  # mm: break points nearer than this are one
 _STEP = 1e5  # mm: distance between stations on the common axis of break points
+UPRIGHT = 5e-4  # of a facet's normal along v, below which (0.03 degrees) it is a wall, neither floor nor roof
 SLIVER = 0.02  # mm: neighbouring faces may part by this much and still count as joined
 DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces are told apart wrongly
 
@@ -90,10 +91,11 @@ def decompose(
     owner, rises = segments.owner[seg], segments.nw[seg] > 0
     size = len(station)
 
-    roofs = np.flatnonzero((owner == owner_of_roof) & ~rises & (middle > -DEEPEST_OVERLAP))
+    upright = np.abs(segments.nw[seg]) < UPRIGHT
+    roofs = np.flatnonzero((owner == owner_of_roof) & ~rises & ~upright & (middle > -DEEPEST_OVERLAP))
     roof, roof_mid = _outermost(roofs, place, middle, size, lowest=True)
     ceiling = np.where(np.isfinite(roof_mid), roof_mid, np.inf)
-    floors = np.flatnonzero((owner == rib_owner) & rises & (middle <= ceiling[place] + DEEPEST_OVERLAP))
+    floors = np.flatnonzero((owner == rib_owner) & rises & ~upright & (middle <= ceiling[place] + DEEPEST_OVERLAP))
     floor, _ = _outermost(floors, place, middle, size, lowest=False)
 
     cover = owner == COVER
