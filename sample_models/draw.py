@@ -16,6 +16,8 @@ ROOT = Path(__file__).resolve().parents[1]
 sys.path[:0] = [str(ROOT), str(ROOT / "tests")]
 
 from builder import Model, Spec, assemble, build, circle, draw, rounded_rectangle, spoil  # noqa: E402
+from builder.defects import GREY, rectangle  # noqa: E402
+from builder.ops import cut, stretch  # noqa: E402
 from builder.variants import bumped, divided, flat_rim, tilted_cover  # noqa: E402
 
 from seamcheck.samples import samples  # noqa: E402
@@ -38,16 +40,12 @@ BATTERY = replace(
     cover_name="battery lid",
     base_name="battery compartment",
 )
-LOGGER = replace(
-    BAROMETER, track=rounded_rectangle(70, 40, 8), cover_name="logger lid", base_name="logger box"
-)
+LOGGER = replace(BAROMETER, track=rounded_rectangle(70, 40, 8), cover_name="logger lid", base_name="logger box")
 
 
 def rib_missing() -> Model:
     cover, _ = draw(RAIN_GAUGE)
-    return assemble(
-        RAIN_GAUGE, cover, flat_rim(replace(RAIN_GAUGE, lip_width=0.2, inner="open", outer="open"))
-    )
+    return assemble(RAIN_GAUGE, cover, flat_rim(replace(RAIN_GAUGE, lip_width=0.2, inner="open", outer="open")))
 
 
 def seam_junction() -> Model:
@@ -66,6 +64,19 @@ def sink_travel() -> Model:
     # 0.17 mm high: too low to count as a lip
     base = bumped(spec, base, spec.track.length / 4, length=6.0, o=(2.2, 3.0), rise=0.17)
     return assemble(spec, cover, base)
+
+
+def near_parts() -> Model:
+    cover, base = draw(BAROMETER)
+    # 3.4 mm beside the rib's edge and 3.0 mm below its top
+    sensor = stretch(BAROMETER.track, BAROMETER.track.middle_of_run(), 8.0, rectangle(-9.0, -4.0, -8.0, -3.0))
+    return assemble(BAROMETER, cover, base, ("pressure sensor", sensor, GREY))
+
+
+def wall_opening() -> Model:
+    cover, base = draw(BAROMETER)
+    opening = stretch(BAROMETER.track, BAROMETER.track.middle_of_run(), 8.0, rectangle(-5.0, 5.0, -9.0, -5.0))
+    return assemble(BAROMETER, cover, cut(base, opening))
 
 
 MODELS: dict[str, Callable[[], Model]] = {
@@ -113,9 +124,9 @@ MODELS: dict[str, Callable[[], Model]] = {
     "contact-gap": lambda: spoil("gap", BAROMETER, length=5.0, by=0.2)[0],
     "drawn-welded": lambda: build(replace(RAIN_GAUGE, gap=-0.4)),
     "sink-travel": sink_travel,
-    "transmission": lambda: spoil(
-        "thick-cover", replace(BAROMETER, cover_thickness=2.4), length=6.0, by=0.28
-    )[0],
+    "near-parts": near_parts,
+    "wall-opening": wall_opening,
+    "transmission": lambda: spoil("thick-cover", replace(BAROMETER, cover_thickness=2.4), length=6.0, by=0.28)[0],
     "collapse-window": lambda: spoil("gap", BAROMETER, length=5.0, by=0.08)[0],
     "support-offset": lambda: build(replace(WIND_SENSOR, stem=(0.5, 3.0))),
 }

@@ -66,6 +66,8 @@ _SPOILED = {
     "contact-gap": "Barometer housing; a recess in the lid leaves the rib 0.2 mm apart from it over 5 mm.",
     "drawn-welded": "Rain gauge head, drawn after welding: the parts overlap by 0.4 mm.",
     "sink-travel": "Rain gauge head; a pad beside the outer trap stops the lid after 0.45 mm.",
+    "near-parts": "Barometer housing; a sensor inside stands 4.5 mm from the rib.",
+    "wall-opening": "Barometer housing; a cable opening of 8 mm goes through the wall below the rib.",
     "support-offset": "Wind sensor head; the wall below the rib stands 1.75 mm beside it.",
 }
 
