@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Callable, Sequence
-from contextlib import suppress
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from seamcheck.assembly.source import file_facts
 from seamcheck.errors import NotReviewed
 from seamcheck.limits.settings import Settings
 from seamcheck.limits.settings_file import find_settings_file, read_settings
@@ -124,7 +123,8 @@ def review_model(
         notes = assembly.notes if assembly is not None else ()
         return not_reviewed_document(files, reason, settings, notes)
     progress("judging")
-    judgement = judge(results, settings, {part.id: part.name for part in assembly.parts})
+    names = {part.id: part.name for part in assembly.parts}
+    judgement = judge(results, settings, names, assembly.doubts)
     view, notes = _view(surveyed, progress) if with_view else (None, ())
     return make_document(assembly, results, judgement, settings, notes, view)
 
@@ -175,16 +175,6 @@ def _look_before(paths: Sequence[Path]) -> None:
             raise NotReviewed("unreadable", f"{path} is a folder, not a file. Name one STEP file in it.")
         if not path.exists():
             raise NotReviewed("unreadable", f"There is no file {path}.")
-
-
-def file_facts(path: Path) -> Any:
-    """What can be said about a file that was not read as STEP: name and SHA-256."""
-    from seamcheck.assembly.parts import ModelFile
-
-    digest = ""
-    with suppress(OSError), path.open("rb") as file:
-        digest = hashlib.file_digest(file, "sha256").hexdigest()
-    return ModelFile(path.name, digest, "", "")
 
 
 def _paths(model: Any) -> list[Path] | None:

@@ -59,9 +59,7 @@ def test_every_module_says_what_it_is_for(path):
 
 def test_every_library_that_is_imported_is_declared():
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    extras = [
-        need for name, needs in project["optional-dependencies"].items() if name != "dev" for need in needs
-    ]
+    extras = [need for name, needs in project["optional-dependencies"].items() if name != "dev" for need in needs]
     declared = {re.split(r"[<>=\[ ]", need)[0].lower() for need in (*project["dependencies"], *extras)}
     names = {"OCP": "cadquery-ocp", "markupsafe": "jinja2"}  # import name -> distribution that brings it
     imported = {m.split(".")[0] for path in MODULES for m in imports(path)} - {"", "seamcheck"}
@@ -71,11 +69,7 @@ def test_every_library_that_is_imported_is_declared():
 
 def loaded_by(statement):
     code = f"{statement}; import sys; print(' '.join(m for m in sys.modules if '.' not in m))"
-    return set(
-        subprocess.run(
-            [sys.executable, "-c", code], capture_output=True, text=True, check=True
-        ).stdout.split()
-    )
+    return set(subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split())
 
 
 @pytest.mark.parametrize(
@@ -104,9 +98,7 @@ def test_what_help_needs_loads_nothing_heavy(statement):
 
 
 def test_the_parent_of_a_review_needs_no_kernel():
-    assert "OCP" not in loaded_by(
-        "import seamcheck.pipeline, seamcheck.limits.judge, seamcheck.report.document"
-    )
+    assert "OCP" not in loaded_by("import seamcheck.pipeline, seamcheck.limits.judge, seamcheck.report.document")
 
 
 def test_the_public_names_exist():

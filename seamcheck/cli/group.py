@@ -61,9 +61,7 @@ class LazyGroup(click.Group):
             click.echo(wrong.format_message(), err=True)
             code = 2
         except click.ClickException as wrong:
-            where = (
-                wrong.ctx.command_path if isinstance(wrong, click.UsageError) and wrong.ctx else "seamcheck"
-            )
+            where = wrong.ctx.command_path if isinstance(wrong, click.UsageError) and wrong.ctx else "seamcheck"
             sentence = wrong.format_message()
             end = "" if sentence.endswith((".", "?")) or "write:" in sentence else "."
             click.echo(f"seamcheck: {sentence}{end} Help: {where} --help", err=True)
@@ -87,9 +85,7 @@ def _nearest(name: str) -> str:
     return next(iter(difflib.get_close_matches(name, COMMANDS, n=1)), "")
 
 
-@click.command(
-    cls=LazyGroup, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100}
-)
+@click.command(cls=LazyGroup, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
 @click.version_option(__version__, message="seamcheck %(version)s")
 def cli() -> None:
     """Pre-check the CAD of plastic housings joined by through-transmission laser welding.

@@ -102,9 +102,7 @@ class Writers:
             if any(path.resolve() == model.resolve() for model in self.models):
                 raise UsageError(f"{path} is the model itself; name another file to write to.")
             if output.needs_model and not self.models:
-                raise UsageError(
-                    f"--{output.name} reads the reviewed model again: name it with --model FILE."
-                )
+                raise UsageError(f"--{output.name} reads the reviewed model again: name it with --model FILE.")
             if output.is_folder:
                 make_folder(path)
             elif str(path) != "-":

@@ -31,9 +31,7 @@ RUN = "Run"
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @option("--cover", metavar="PART", section=ROLES, help="Name or id of the part that the light passes.")
 @option("--base", metavar="PART", section=ROLES, help="Name or id of the part below the seam.")
-@option(
-    "--beam", metavar="X,Y,Z", section=ROLES, help="Direction of the light, from cover into base; also '-z'."
-)
+@option("--beam", metavar="X,Y,Z", section=ROLES, help="Direction of the light, from cover into base; also '-z'.")
 @option("--collapse", metavar="MM", section=LIMITS, help="Planned collapse of the rib. [default: 0.4]")
 @option(
     "--limit", "limits", multiple=True, metavar="RULE.NAME=VALUE", section=LIMITS,

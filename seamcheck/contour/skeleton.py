@@ -81,10 +81,7 @@ def _prune(graph: nx.Graph) -> nx.Graph:
                 length += graph.edges[node, ahead[0]]["weight"]
                 before, node = node, ahead[0]
                 branch.append(node)
-            if (
-                graph.degree[node] > 2
-                and length < _SPUR * graph.nodes[node]["reach"]
-            ):
+            if graph.degree[node] > 2 and length < _SPUR * graph.nodes[node]["reach"]:
                 spurs.append((length, branch[:-1]))
         if not spurs:
             return graph

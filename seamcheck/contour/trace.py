@@ -204,10 +204,7 @@ def _resample(line: np.ndarray, spacing: float, closed: bool) -> np.ndarray:
 
 def _across(points: np.ndarray, closed: bool, up: float) -> np.ndarray:
     """Unit vectors u = t x v from central differences; v = up * z."""
-    if closed:
-        t = np.roll(points, -1, axis=0) - np.roll(points, 1, axis=0)
-    else:
-        t = np.gradient(points, axis=0)
+    t = np.roll(points, -1, axis=0) - np.roll(points, 1, axis=0) if closed else np.gradient(points, axis=0)
     t /= np.maximum(np.linalg.norm(t, axis=1, keepdims=True), 1e-12)
     return up * np.column_stack([t[:, 1], -t[:, 0]])
 

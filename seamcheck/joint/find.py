@@ -198,7 +198,7 @@ def _joint(
 ) -> Joint:
     candidate = reading.candidate
     z = candidate.frame.axes[2]
-    rib, counter = bodies[candidate.carrier], bodies[candidate.counter]
+    rib = bodies[candidate.carrier]
     notes = []
     if beam is not None:
         z = beam * np.sign(beam @ z)

@@ -16,9 +16,7 @@ from seamcheck.kernel.body import Body
 _TOLERANCE = 1e-7  # mm
 
 
-def line_hits(
-    body: Body, face: int, point: np.ndarray, direction: np.ndarray, reach: float = 1e4
-) -> np.ndarray:
+def line_hits(body: Body, face: int, point: np.ndarray, direction: np.ndarray, reach: float = 1e4) -> np.ndarray:
     """Where a line meets one face.
 
     Parameters

@@ -60,6 +60,4 @@ def _bodies(model: Any, name: str) -> Iterator[tuple[str, Any, tuple[float, floa
         for value in model:
             yield from _bodies(value, name)
     else:
-        raise UsageError(
-            f"A model is a file, several files, or shapes of the CAD kernel; got {type(model).__name__}."
-        )
+        raise UsageError(f"A model is a file, several files, or shapes of the CAD kernel; got {type(model).__name__}.")

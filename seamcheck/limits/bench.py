@@ -90,9 +90,7 @@ class Bench:
         finding = replace(
             finding,
             length_mm=float(length),
-            at=None
-            if first is None or not len(first.points)
-            else point(first.points[len(first.points) // 2]),
+            at=None if first is None or not len(first.points) else point(first.points[len(first.points) // 2]),
             contour=first.id if first is not None and len(self.seam.paths) == 1 else None,
             also=also,
         )

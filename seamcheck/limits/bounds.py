@@ -34,9 +34,7 @@ class SeamView:
         """Median of a column over the whole seam, each station counting as long as its part of the path."""
         if key not in self._medians:
             weights = [cell_lengths(v.path.s, v.path.length, v.path.closed) for v in self.paths]
-            self._medians[key] = (
-                weighted_median(self.pooled(key), np.concatenate(weights)) if weights else float("nan")
-            )
+            self._medians[key] = weighted_median(self.pooled(key), np.concatenate(weights)) if weights else float("nan")
         return self._medians[key]
 
     def constants(self, rule: Rule) -> dict[str, float]:

@@ -50,9 +50,7 @@ def broken_stretches(bench: Bench, rule: Rule, check: Check, view: PathView) -> 
             remedy, harm = fill(bound.remedy, {}), bound.harm or rule.harm
             yield replace(
                 draft,
-                finding=replace(
-                    draft.finding, remedy=remedy, harm=harm, quantity=check.judged, column=check.column
-                ),
+                finding=replace(draft.finding, remedy=remedy, harm=harm, quantity=check.judged, column=check.column),
             )
 
 
@@ -120,9 +118,7 @@ def _numbered(
         grave = float(evaluate(bound.grave, names))
         if (value > grave) if side == "high" else (value < grave):
             says += " " + fill(bound.grave_says, {"grave": value_text(grave, key)})
-    draft = bench.on_stretch(
-        rule, view, stretch, worst, says, fill(bound.remedy, words), f"{check.column}.{side}"
-    )
+    draft = bench.on_stretch(rule, view, stretch, worst, says, fill(bound.remedy, words), f"{check.column}.{side}")
     return replace(
         draft,
         finding=replace(
@@ -148,9 +144,7 @@ def not_measured(bench: Bench, rules: Sequence[Rule], drawn_welded: bool) -> Ite
     """Stretches where a column of a must-fix rule has no value for a reason that is not innocent."""
     rule = RULES["not-measured"]
     must = [
-        r
-        for r in rules
-        if bench.settings.severity(r.key) == MUST_FIX and not (r.key == "contact-gap" and drawn_welded)
+        r for r in rules if bench.settings.severity(r.key) == MUST_FIX and not (r.key == "contact-gap" and drawn_welded)
     ]
     for view in bench.seam.paths:
         waiting = waiting_for(must, view)
@@ -181,9 +175,7 @@ def _worst(margin: np.ndarray, stretch: Stretch, path: PathSurvey) -> int:
     """The station with the smallest margin; of equally bad ones the one nearest to the stretch's middle."""
     values = margin[stretch.stations]
     equal = stretch.stations[values <= np.nanmin(values) + _TIE]
-    from_start = (
-        (path.s[equal] - stretch.from_s) % path.length if path.closed else path.s[equal] - stretch.from_s
-    )
+    from_start = (path.s[equal] - stretch.from_s) % path.length if path.closed else path.s[equal] - stretch.from_s
     return int(equal[np.argmin(np.abs(from_start - stretch.length / 2))])
 
 

@@ -20,9 +20,7 @@ def evaluate(formula: str, value_of: Mapping[str, Any]) -> Any:
     -----
     ``larger`` and ``smaller`` pass over NaN where the other side is a number.
     """
-    return eval(
-        _compiled(formula), {"__builtins__": {}}, {**_functions(), **{n: value_of[n] for n in names(formula)}}
-    )
+    return eval(_compiled(formula), {"__builtins__": {}}, {**_functions(), **{n: value_of[n] for n in names(formula)}})
 
 
 def names(formula: str) -> tuple[str, ...]:

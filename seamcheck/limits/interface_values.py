@@ -100,9 +100,7 @@ def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, s
         return finding.at is not None and float(np.linalg.norm(np.subtract(finding.at, at))) < _SAME_PLACE
     view = next(v for v in seam.paths if v.path.id == finding.contour)
     on = view.within(finding.from_s or 0.0, finding.length_mm or 0.0)
-    return bool(
-        np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < _SAME_PLACE)
-    )
+    return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < _SAME_PLACE))
 
 
 def _sentence(why: object) -> str:

@@ -23,7 +23,10 @@ from seamcheck.material.rules import REPLACED_BY
 
 
 def judge(
-    joints: Sequence[JointResult], settings: Settings, part_names: Mapping[str, str] | None = None
+    joints: Sequence[JointResult],
+    settings: Settings,
+    part_names: Mapping[str, str] | None = None,
+    doubts: Sequence[str] = (),
 ) -> Judgement:
     """Judge everything that was measured on all joints.
 
@@ -32,13 +35,18 @@ def judge(
     joints : as surveyed
     settings : limits, severities, waivers
     part_names : part id -> name, for names of findings that do not hang on the order of parts
+    doubts : sentences about damage of the model
     """
     part_names = part_names or {}
     found: list[Finding] = []
     names: list[str] = []
-    for joint in joints:
+    for place, joint in enumerate(joints):
         parts = [part_names.get(p, "") for p in (*joint.cover, *joint.base)]
-        for draft in _drafts(Bench(joint, settings)):
+        bench = Bench(joint, settings)
+        drafts = _drafts(bench)
+        if doubts and place == 0 and settings.severity("model-doubt") != OFF:
+            drafts.append(bench.whole("model-doubt", {"what": " ".join(doubts)}))
+        for draft in drafts:
             found.append(draft.finding)
             names.append(finding_name(draft.finding.rule, draft.side, parts, draft.place))
     places = [f.at or (0.0, 0.0, 0.0) for f in found]
@@ -101,9 +109,7 @@ def _is_drawn_welded(bench: Bench) -> bool:
     low, high = bench.seam.pooled("gap_min"), bench.seam.pooled("gap_max")
     values = np.concatenate([low, high])
     values = values[np.isfinite(values)]
-    return bool(len(values)) and bool(
-        np.all(np.abs(values + bench.settings.collapse) <= within + SLACK["mm"])
-    )
+    return bool(len(values)) and bool(np.all(np.abs(values + bench.settings.collapse) <= within + SLACK["mm"]))
 
 
 def _junctions(bench: Bench) -> Iterator[Draft]:

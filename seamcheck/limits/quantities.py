@@ -51,9 +51,7 @@ MEASURED: dict[str, Quantity] = {
             "Distance along u between the two flank lines, extended straight to the level one rib height "
             "below the contact plane; root fillets are left out.",
         ),
-        Quantity(
-            "rib_height", "rib height", "mm", "The smaller of the inner and the outer rib height that exist."
-        ),
+        Quantity("rib_height", "rib height", "mm", "The smaller of the inner and the outer rib height that exist."),
         Quantity(
             "rib_height_inner",
             "rib height, inner side",
@@ -100,9 +98,7 @@ MEASURED: dict[str, Quantity] = {
             "and the wall. Where nothing closes it: out to the edge of the floor or of the cover, whichever "
             "comes first.",
         ),
-        Quantity(
-            "trap_area_outer", "flash trap area, outer side", "mm²", "As trap_area_inner, on the outer side."
-        ),
+        Quantity("trap_area_outer", "flash trap area, outer side", "mm²", "As trap_area_inner, on the outer side."),
         Quantity(
             "trap_room",
             "flash trap room",

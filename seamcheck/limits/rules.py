@@ -102,16 +102,13 @@ RIB = (
                     "median * (1 - share)",
                     "The rib is {value} wide where the whole seam's median is {median}; at least {limit} "
                     "would be even.",
-                    "Widen the rib[ by {by}] here, or offset both flanks from one middle line all the way "
-                    "round.",
+                    "Widen the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
                     change="median - value",
                 ),
                 upper=Bound(
                     "median * (1 + share)",
-                    "The rib is {value} wide where the whole seam's median is {median}; at most {limit} "
-                    "would be even.",
-                    "Narrow the rib[ by {by}] here, or offset both flanks from one middle line all the way "
-                    "round.",
+                    "The rib is {value} wide where the whole seam's median is {median}; at most {limit} would be even.",
+                    "Narrow the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
                     change="value - median",
                 ),
             ),
@@ -197,8 +194,7 @@ RIB = (
             ),
             upper=Bound(
                 "max",
-                "The rib's SIDE flank has a draft of {value}; more than {limit} makes the weld wider as it "
-                "melts down.",
+                "The rib's SIDE flank has a draft of {value}; more than {limit} makes the weld wider as it melts down.",
                 "Reduce the draft of the SIDE flank[ by {by}].",
                 harm=_MUCH_DRAFT,
             ),
@@ -247,8 +243,7 @@ TRAPS = (
                 "trap_room",
                 lower=Bound(
                     "min",
-                    "Both flash traps together hold {value} times the melt; it should be at least {limit} "
-                    "times.",
+                    "Both flash traps together hold {value} times the melt; it should be at least {limit} times.",
                     "Deepen or widen the flash traps[ by {by} of section in all], or plan less collapse.",
                     change="(limit - value) * melt_area",
                     change_unit="mm²",
@@ -270,8 +265,7 @@ TRAPS = (
             "trap_room",
             lower=Bound(
                 "min",
-                "The SIDE flash trap holds {value} times its half of the melt; it should be at least "
-                "{limit} times.",
+                "The SIDE flash trap holds {value} times its half of the melt; it should be at least {limit} times.",
                 "Deepen or widen the SIDE flash trap[ by {by} of section].",
                 change="(limit - value) * melt_area / 2",
                 change_unit="mm²",
@@ -345,9 +339,7 @@ COVER = (
             Check(
                 "clamp_land",
                 counts_as={"no-land": 0.0},
-                innocent={
-                    "no-edge": "the cover goes on to both sides; clamp-reach looks for room for the clamp"
-                },
+                innocent={"no-edge": "the cover goes on to both sides; clamp-reach looks for room for the clamp"},
                 lower=Bound(
                     "min",
                     "The clamp land is {value} wide; it should be at least {limit}.",
@@ -388,8 +380,7 @@ COVER = (
         "The cover's plastic over the rib is between min and max thick, over the whole width of the rib.",
         f"{_THIN} {_THICK}",
         "from memory",
-        "0.8 to 3.0 mm; glass-filled covers stand less, clear amorphous ones more: use measured "
-        "transmission.",
+        "0.8 to 3.0 mm; glass-filled covers stand less, clear amorphous ones more: use measured transmission.",
         (
             Limit("min", 0.8, "mm", "smallest thickness of the cover over the rib"),
             Limit("max", 3.0, "mm", "largest thickness of the cover over the rib"),
@@ -413,8 +404,7 @@ COVER = (
                 upper=Bound(
                     "max",
                     "The cover is {value} thick over the rib; it should be at most {limit}.",
-                    "Thin the cover over the rib[ by {by}], with a recess along the seam on the light's "
-                    "side.",
+                    "Thin the cover over the rib[ by {by}], with a recess along the seam on the light's side.",
                     harm=_THICK,
                 ),
             ),
@@ -489,8 +479,7 @@ COVER = (
                 lower=Bound(
                     "min",
                     "The light reaches {percent} of the rib's width.",
-                    "Clear the way of the light over the rib: move what stands in it, or fill the void in "
-                    "the cover.",
+                    "Clear the way of the light over the rib: move what stands in it, or fill the void in the cover.",
                 ),
             ),
         ),
@@ -522,8 +511,7 @@ CONTACT = (
                 lower=Bound(
                     "-max",
                     "Rib and opposite part overlap by {size} as drawn; it should be at most {size_limit}.",
-                    "Lower the rib here[ by {by}], or move the parts to the position in which they are put "
-                    "together.",
+                    "Lower the rib here[ by {by}], or move the parts to the position in which they are put together.",
                     change="-value",
                     harm=_OVERLAP,
                 ),
@@ -542,6 +530,21 @@ CONTACT = (
                 ),
             ),
         ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "model-doubt",
+        "Damage of the model",
+        ATTENTION,
+        "flag",
+        "The file was read, but something in it is lost, doubled or does not close.",
+        "What was lost may be what breaks a limit: a review of a damaged model is no proof.",
+        "assumption",
+        "Any sign of damage counts.",
+        (),
+        quantity="rib",
+        says="The model shows signs of damage: {what}",
+        remedy="Export the model anew and review that file.",
         for_flat_overlap=True,
     ),
     Rule(

@@ -125,9 +125,7 @@ class Settings:
                 _within(key, self.limits[key], limit.unit, limit.least, limit.most)
             low, high = (self.limits.get(f"{rule.key}.{name}") for name in ("min", "max"))
             if low is not None and high is not None and rule.fails == "outside" and low > high:
-                raise UsageError(
-                    f"{rule.key}: min ({low:g}) lies above max ({high:g}); nothing could hold that."
-                )
+                raise UsageError(f"{rule.key}: min ({low:g}) lies above max ({high:g}); nothing could hold that.")
 
     def limit(self, rule: str, name: str) -> float:
         """One number of a rule."""

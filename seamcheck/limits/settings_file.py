@@ -119,9 +119,7 @@ class _Reader:
             origins[key] = FILE
         return fields
 
-    def limits(
-        self, table: Any, limits: dict[str, float], severities: dict[str, str], origins: dict[str, str]
-    ) -> None:
+    def limits(self, table: Any, limits: dict[str, float], severities: dict[str, str], origins: dict[str, str]) -> None:
         for rule, values in self.table(("limits",), table).items():
             if rule not in RULES:
                 self.unknown(("limits", rule), rule, tuple(RULES), "rule")
@@ -212,9 +210,7 @@ class _Reader:
         except UsageError as why:
             raise self.fault(path, str(why)) from None
 
-    def unknown(
-        self, path: tuple[str, ...], word: str, valid: tuple[str, ...], kind: str = "setting"
-    ) -> None:
+    def unknown(self, path: tuple[str, ...], word: str, valid: tuple[str, ...], kind: str = "setting") -> None:
         near = nearest(word, valid)
         hint = f"did you mean {near!r}?" if near else f"there are: {', '.join(valid)}."
         raise self.fault(path, f"there is no {kind} {word!r}; {hint}")
@@ -284,13 +280,9 @@ def as_toml(settings: Settings | None = None) -> str:
     for key, what in TEXTS.items():
         value = getattr(settings, key)
         example = '"-z"' if key == "beam" else '"name of the part"'
-        lines.append(
-            f"{key} = {_plain(value)}  # {what}" if value is not None else f"# {key} = {example}  # {what}"
-        )
+        lines.append(f"{key} = {_plain(value)}  # {what}" if value is not None else f"# {key} = {example}  # {what}")
     lines.append("")
-    lines += _comment(
-        "Where the numbers come from: " + " ".join(f"{key}: {text}" for key, text in STANDINGS.items())
-    )
+    lines += _comment("Where the numbers come from: " + " ".join(f"{key}: {text}" for key, text in STANDINGS.items()))
     lines += _comment("severity is must-fix, attention, note or off.")
     for rule in RULES.values():
         lines += ["", *_comment(f"{rule.title}. {rule.what}")]

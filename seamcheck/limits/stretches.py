@@ -41,9 +41,7 @@ def cell_lengths(s: np.ndarray, length: float, closed: bool) -> np.ndarray:
     return np.diff(edges)
 
 
-def stretches(
-    mark: np.ndarray, s: np.ndarray, length: float, closed: bool, merge: float = MERGE
-) -> list[Stretch]:
+def stretches(mark: np.ndarray, s: np.ndarray, length: float, closed: bool, merge: float = MERGE) -> list[Stretch]:
     """Stretches of marked stations, in the order of their first station.
 
     Parameters
@@ -71,9 +69,7 @@ def stretches(
         start, end = float(edges[run[0]]), float(edges[run[-1] + 1])
         size = end - start if run[-1] >= run[0] else end - start + length
         whole = not closed and len(run) == len(s)
-        found.append(
-            Stretch(_on_path(start, length, closed), _on_path(end, length, closed), size, run, whole)
-        )
+        found.append(Stretch(_on_path(start, length, closed), _on_path(end, length, closed), size, run, whole))
     return sorted(found, key=lambda stretch: int(stretch.stations.min()))
 
 

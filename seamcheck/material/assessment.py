@@ -164,21 +164,15 @@ def _add_melt(
     everything = me.joined(grids) if grids else None
     window = collapse_window(tracks, survey, everything, expansion, joint_settings)
     document["melt"] = melt_section(tracks, columns, collapse, expansion, joint_settings)
-    document["window"] = window_section(
-        window, tracks, everything, expansion, collapse, joint_settings, survey
-    )
+    document["window"] = window_section(window, tracks, everything, expansion, collapse, joint_settings, survey)
     window_values(window, tracks, collapse, interface)
 
-    inputs, used = energy_inputs(
-        tracks, columns, everything, collapse, joint_settings, rib_on, temperature, notes
-    )
+    inputs, used = energy_inputs(tracks, columns, everything, collapse, joint_settings, rib_on, temperature, notes)
     chances = tolerance_chances(
         tracks, columns, fit, everything, expansion, survey, collapse, joint_settings, inputs, used
     )
     if inputs is not None:
-        document["energy"] = energy_section(
-            tracks, columns, reasons, inputs, used, joint_settings, notes, chances
-        )
+        document["energy"] = energy_section(tracks, columns, reasons, inputs, used, joint_settings, notes, chances)
     if chances is not None:
         document["uncertainty"] = chances.as_dict()
 
@@ -203,9 +197,7 @@ def melt_temperature(settings: MaterialSettings, pair: PairCheck | None) -> Know
     for compound in (settings.base, settings.cover):
         if compound is not None:
             low, high = compound.polymer.window
-            return assumed(
-                (low + high) / 2.0, "°C", f"middle of the melt window of {compound.name}", low, high
-            )
+            return assumed((low + high) / 2.0, "°C", f"middle of the melt window of {compound.name}", low, high)
     return None
 
 
@@ -243,12 +235,7 @@ def tolerance_chances(
         width=width,
         energy=inputs,
         ranges=used,
-        reserves={
-            key: value[f"process.{key}"]
-            for key in ("least_local_collapse", "travel_reserve", "height_reserve")
-        },
-        tolerance={
-            key.removeprefix("tolerance."): v for key, v in value.items() if key.startswith("tolerance.")
-        },
+        reserves={key: value[f"process.{key}"] for key in ("least_local_collapse", "travel_reserve", "height_reserve")},
+        tolerance={key.removeprefix("tolerance."): v for key, v in value.items() if key.startswith("tolerance.")},
     )
     return draw(joint, int(value["samples.count"]), int(value["samples.seed"]))

@@ -82,9 +82,7 @@ def add_melt_columns(
         areas = areas_at.get(track.id) or me.closed_form(rib, inner, outer, late, scale)
         bend = track.curvature()
         half = np.nan_to_num(track.width()) / 2.0
-        bent = _bent(
-            areas, bend, -half - np.nan_to_num(inner.wall) / 2.0, half + np.nan_to_num(outer.wall) / 2.0
-        )
+        bent = _bent(areas, bend, -half - np.nan_to_num(inner.wall) / 2.0, half + np.nan_to_num(outer.wall) / 2.0)
         grid = me.area_grid(bent, rows)
         grids.append(grid)
         own, why = columns[track.id], reasons[track.id]

@@ -12,9 +12,7 @@ from numpy.typing import ArrayLike
 
 def melted_area(displaced: ArrayLike, layer: ArrayLike, width: ArrayLike) -> np.ndarray:
     """Area (mm²) of the section that melts: what is displaced and a layer left on each side of the seam."""
-    return np.asarray(displaced, dtype=float) + 2.0 * np.asarray(layer, dtype=float) * np.asarray(
-        width, dtype=float
-    )
+    return np.asarray(displaced, dtype=float) + 2.0 * np.asarray(layer, dtype=float) * np.asarray(width, dtype=float)
 
 
 def heat_to_weld(heat: float, rise: float, fusion: float) -> float:
@@ -35,11 +33,7 @@ def squeeze_speed(pressure: float, layer: ArrayLike, viscosity: float, width: Ar
 
     Pressure in MPa, viscosity in Pa·s. Newtonian lubrication film between parallel plates, F/L = μ w³ V / h³.
     """
-    return (
-        pressure
-        * np.asarray(layer, dtype=float) ** 3
-        / (viscosity * 1e-6 * np.asarray(width, dtype=float) ** 2)
-    )
+    return pressure * np.asarray(layer, dtype=float) ** 3 / (viscosity * 1e-6 * np.asarray(width, dtype=float) ** 2)
 
 
 def steady_layer(speed: float, pressure: float, viscosity: float, width: float) -> float:
@@ -136,9 +130,7 @@ def estimate(inputs: EnergyInputs) -> dict[str, float]:
         speed = n["speed"]
         out["passes"] = float(math.ceil(round(out["laser_energy"] * speed / (power * total), 9)))
         out["passes_even"] = float(math.ceil(round(out["laser_energy_even"] * speed / (power * total), 9)))
-        out["first_pass_rise"] = first_pass_rise(
-            power, light, speed, width, n["depth"], n["density"], n["cold_heat"]
-        )
+        out["first_pass_rise"] = first_pass_rise(power, light, speed, width, n["depth"], n["density"], n["cold_heat"])
     return out
 
 
@@ -183,8 +175,7 @@ RESULTS: dict[str, tuple[str, str, str]] = {
     "cooling_depth": (
         "mm",
         "depth that heat reaches between two passes",
-        "√(4 · diffusivity · pass time); much more than the absorption depth: the rib does not melt "
-        "all at once",
+        "√(4 · diffusivity · pass time); much more than the absorption depth: the rib does not melt all at once",
     ),
     "clamp_force": ("N", "clamp force", "pressure · rib width · length"),
     "steady_layer": (

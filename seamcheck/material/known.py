@@ -73,9 +73,7 @@ def given(value: float, unit: str, source: str = "") -> Known:
     return Known(float(value), unit, "given", source)
 
 
-def assumed(
-    value: float, unit: str, source: str = "", low: float = float("nan"), high: float = float("nan")
-) -> Known:
+def assumed(value: float, unit: str, source: str = "", low: float = float("nan"), high: float = float("nan")) -> Known:
     """Return a number that this project assumes until the user sets it."""
     return Known(float(value), unit, "assumption", source, low, high)
 

@@ -24,9 +24,7 @@ def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
     if not settings.plaques:
         return None
     plaques = [Plaque(thickness, percent / 100.0) for thickness, percent in settings.plaques]
-    return fit_transmission(
-        plaques, settings.index().value, settings.numbers["light.plaque_scatter"].value / 100.0
-    )
+    return fit_transmission(plaques, settings.index().value, settings.numbers["light.plaque_scatter"].value / 100.0)
 
 
 def add_light_columns(

@@ -188,9 +188,7 @@ def closed_form(
 
 def area_grid(areas_at: AreasAt, collapses: np.ndarray) -> AreaGrid:
     """Return the areas at all ``collapses`` (mm, ascending)."""
-    melt, inner, outer = (
-        np.array(rows) for rows in zip(*(areas_at(float(c)) for c in collapses), strict=True)
-    )
+    melt, inner, outer = (np.array(rows) for rows in zip(*(areas_at(float(c)) for c in collapses), strict=True))
     return AreaGrid(np.asarray(collapses, dtype=float), melt, inner, outer)
 
 

@@ -163,9 +163,7 @@ def scanner_entry(
     The one root of x + t tan θ2(x) = r in 0..r, tan θ1 = x / H. The left side rises steadily, its slope is
     greater than 1, and it is concave; Newton's method, kept inside a shrinking bracket, needs a few steps.
     """
-    h, r, t, index = np.broadcast_arrays(
-        *(np.asarray(a, dtype=float) for a in (height, radius, thickness, n))
-    )
+    h, r, t, index = np.broadcast_arrays(*(np.asarray(a, dtype=float) for a in (height, radius, thickness, n)))
     low, high = np.zeros_like(r), r.copy()
     x = np.clip(h * r / (h + t / index), low, high)
     for _ in range(60):
@@ -176,9 +174,7 @@ def scanner_entry(
         slope = 1.0 + t * index**2 / root**3 * h**2 / np.hypot(x, h) ** 3
         step = x - miss / slope
         new = np.where((step >= low) & (step <= high), step, (low + high) / 2.0)
-        done = np.max(np.abs(new - x), initial=0.0, where=np.isfinite(new)) < 1e-13 * (
-            1.0 + np.nanmax(r, initial=0.0)
-        )
+        done = np.max(np.abs(new - x), initial=0.0, where=np.isfinite(new)) < 1e-13 * (1.0 + np.nanmax(r, initial=0.0))
         x = new
         if done:
             break
@@ -249,11 +245,7 @@ def corridor_half_width(
     n : refractive index of the cover
     """
     inside = np.tan(refraction_angle(half_angle, n))
-    at_top = (
-        np.asarray(width, dtype=float) / 2.0
-        + np.asarray(margin, dtype=float)
-        + np.asarray(thickness) * inside
-    )
+    at_top = np.asarray(width, dtype=float) / 2.0 + np.asarray(margin, dtype=float) + np.asarray(thickness) * inside
     return at_top + np.asarray(above, dtype=float) * np.tan(np.asarray(half_angle, dtype=float))
 
 

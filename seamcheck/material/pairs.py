@@ -53,9 +53,7 @@ def hansen_distance(one: Sequence[float], other: Sequence[float]) -> float:
     return math.sqrt(4.0 * d * d + p * p + h * h)
 
 
-def interaction(
-    difference: float, temperature: float = MIXING_TEMPERATURE, volume: float = REFERENCE_VOLUME
-) -> float:
+def interaction(difference: float, temperature: float = MIXING_TEMPERATURE, volume: float = REFERENCE_VOLUME) -> float:
     """Interaction parameter χ ≈ V Δδ² / (R T) (Δδ MPa^0.5, V cm³/mol, T K)."""
     return volume * difference**2 / (GAS_CONSTANT * temperature)
 
@@ -204,9 +202,7 @@ def own_pairs(entries: object, table: PolymerTable) -> tuple[dict, ...]:
     """Return the user's pairs, checked: ``[[material.pairs]]`` with symbols, verdict and, if wished, why."""
     allowed = ("listed as weldable", "conditional", "not weldable")
     if not isinstance(entries, list):
-        raise UsageError(
-            '[[material.pairs]] is a list of tables, each with symbols = ["..", ".."] and a verdict.'
-        )
+        raise UsageError('[[material.pairs]] is a list of tables, each with symbols = ["..", ".."] and a verdict.')
     pairs = []
     for entry in entries:
         if (
@@ -215,13 +211,10 @@ def own_pairs(entries: object, table: PolymerTable) -> tuple[dict, ...]:
             or not (isinstance(entry.get("symbols"), list) and len(entry["symbols"]) == 2)
         ):
             raise UsageError(
-                'Each of [[material.pairs]] has symbols = ["..", ".."], verdict and, if wished, why; '
-                f"got {entry!r}."
+                f'Each of [[material.pairs]] has symbols = ["..", ".."], verdict and, if wished, why; got {entry!r}.'
             )
         if entry.get("verdict") not in allowed:
-            raise UsageError(
-                f"The verdict of a pair is one of: {', '.join(allowed)}; got {entry.get('verdict')!r}."
-            )
+            raise UsageError(f"The verdict of a pair is one of: {', '.join(allowed)}; got {entry.get('verdict')!r}.")
         symbols = [table.find(str(symbol)).symbol for symbol in entry["symbols"]]
         pairs.append({"symbols": symbols, "verdict": str(entry["verdict"]), "why": str(entry.get("why", ""))})
     return tuple(pairs)

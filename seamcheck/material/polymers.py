@@ -253,26 +253,21 @@ class PolymerTable:
         C carbon; the second letter is the form; the number is percent of mass).
         """
         if not isinstance(name, str) or not name.strip():
-            raise UsageError(
-                f'A material is named by its ISO 1043 symbol, such as "PP" or "PA6-GF30"; got {name!r}.'
-            )
+            raise UsageError(f'A material is named by its ISO 1043 symbol, such as "PP" or "PA6-GF30"; got {name!r}.')
         found = _FILLED.match(name.strip())
         symbol, fillers = (found["symbol"], found["fillers"]) if found else (name, "")
         shares = {"G": 0.0, "M": 0.0, "T": 0.0, "K": 0.0, "C": 0.0}
         for letter, percent in _FILLER.findall(fillers.upper()):
             if letter not in shares:
                 raise UsageError(
-                    f"In {name!r} the filler {letter!r} is not one of G (glass), M, T, K (mineral), "
-                    "C (carbon)."
+                    f"In {name!r} the filler {letter!r} is not one of G (glass), M, T, K (mineral), C (carbon)."
                 )
             shares[letter] += float(percent) / 100.0
         compound = Compound(
             name.strip(), self.find(symbol), shares["G"], shares["M"] + shares["T"] + shares["K"], shares["C"]
         )
         if compound.filler > 0.7:
-            raise UsageError(
-                f"{name!r} has {100 * compound.filler:.0f} % filler; more than 70 % can't be moulded."
-            )
+            raise UsageError(f"{name!r} has {100 * compound.filler:.0f} % filler; more than 70 % can't be moulded.")
         return compound
 
     def with_own(self, rows: Mapping[str, Mapping]) -> PolymerTable:
@@ -293,9 +288,7 @@ def _bare(symbol: str) -> str:
 
 @cache
 def _data() -> dict:
-    return tomllib.loads(
-        resources.files("seamcheck.material").joinpath("data/polymers.toml").read_text("utf-8")
-    )
+    return tomllib.loads(resources.files("seamcheck.material").joinpath("data/polymers.toml").read_text("utf-8"))
 
 
 def _sources() -> dict[str, str]:
@@ -314,9 +307,7 @@ def polymer_table() -> PolymerTable:
                 value, letter, *ends = row[name]
                 standing = "source" if letter else "from memory"
                 low, high = ends if ends else (float("nan"), float("nan"))
-                cells[name] = Known(
-                    float(value), unit, standing, sources[letter] if letter else "", low, high
-                )
+                cells[name] = Known(float(value), unit, standing, sources[letter] if letter else "", low, high)
         volume = row.get("melt_volume")
         polymers[symbol] = Polymer(
             symbol,
@@ -339,16 +330,12 @@ def _own_row(symbol: str, row: Mapping, base: Polymer | None) -> Polymer:
     for key in row:
         if key not in allowed:
             near = difflib.get_close_matches(key, allowed, n=1)
-            raise UsageError(
-                f"{where} has no entry {key!r}." + (f" Did you mean {near[0]!r}?" if near else "")
-            )
+            raise UsageError(f"{where} has no entry {key!r}." + (f" Did you mean {near[0]!r}?" if near else ""))
     if "like" in row:
         base = polymer_table().find(str(row["like"]))
     kind = row.get("kind", base.kind if base else None)
     if kind not in KINDS:
-        raise UsageError(
-            f"{where} needs kind, one of: {', '.join(KINDS)} (or like = the symbol of a known polymer)."
-        )
+        raise UsageError(f"{where} needs kind, one of: {', '.join(KINDS)} (or like = the symbol of a known polymer).")
     window = row.get("window", base.window if base else None)
     low, high = _numbers(window, 2, f"{where} window (°C)")
     if not -50.0 <= low < high <= 600.0:
@@ -362,9 +349,7 @@ def _own_row(symbol: str, row: Mapping, base: Polymer | None) -> Polymer:
         if not all(least <= number <= most for number in numbers):
             raise UsageError(f"{where} {name} must lie between {least:g} and {most:g} {unit}; got {entry!r}.")
         if len(numbers) == 3 and not numbers[1] <= numbers[0] <= numbers[2]:
-            raise UsageError(
-                f"{where} {name} is [value, low, high] with low <= value <= high; got {entry!r}."
-            )
+            raise UsageError(f"{where} {name} is [value, low, high] with low <= value <= high; got {entry!r}.")
         cells[name] = (
             given(numbers[0], unit)
             if len(numbers) == 1
@@ -376,11 +361,7 @@ def _own_row(symbol: str, row: Mapping, base: Polymer | None) -> Polymer:
     if kind in ("semi-crystalline", "elastomer") and "fusion" not in cells:
         raise UsageError(f"{where} is {kind} and needs fusion (J/g of the fully crystalline polymer).")
     own_expansion = "expansion" in row
-    hansen = (
-        _three(row["hansen"], f"{where} hansen (MPa^0.5)")
-        if "hansen" in row
-        else (base.hansen if base else None)
-    )
+    hansen = _three(row["hansen"], f"{where} hansen (MPa^0.5)") if "hansen" in row else (base.hansen if base else None)
     components = row.get("components", list(base.components) if base else [])
     if not isinstance(components, list) or not all(isinstance(c, str) for c in components):
         raise UsageError(f"{where} components must be a list of symbols.")
@@ -407,10 +388,7 @@ def _numbers(entry: object, count: int | tuple[int, int], what: str) -> list[flo
     if (
         not isinstance(entry, list | tuple)
         or len(entry) not in counts
-        or any(
-            isinstance(x, bool) or not isinstance(x, int | float) or x != x or abs(x) == float("inf")
-            for x in entry
-        )
+        or any(isinstance(x, bool) or not isinstance(x, int | float) or x != x or abs(x) == float("inf") for x in entry)
     ):
         wanted = " or ".join("one number" if c == 1 else f"{c} numbers" for c in counts)
         raise UsageError(f"{what} takes {wanted}; got {entry!r}.")

@@ -56,17 +56,11 @@ def energy_inputs(
         used["diffusivity"] = rib.polymer.get("diffusivity")
     elif "speed" in used:
         used["diffusivity"] = assumed(0.1, "mm²/s", "typical of unfilled plastics", 0.06, 0.15)
-    if (
-        grid is None
-        or not tracks
-        or ("density" not in used and "pressure" not in used and "speed" not in used)
-    ):
+    if grid is None or not tracks or ("density" not in used and "pressure" not in used and "speed" not in used):
         return None, used
     length = np.concatenate([track.length for track in tracks])
     width = np.concatenate([track.width() for track in tracks])
-    through = np.concatenate(
-        [columns[track.id].get("transmission", np.full(len(track.s), np.nan)) for track in tracks]
-    )
+    through = np.concatenate([columns[track.id].get("transmission", np.full(len(track.s), np.nan)) for track in tracks])
     unknown = float(length[~np.isfinite(width)].sum())
     if unknown > 0.001 * float(length.sum()):
         notes.append(

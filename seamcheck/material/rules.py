@@ -96,8 +96,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 innocent=_UNCOVERED,
                 lower=Bound(
                     "min",
-                    "The cover passes {value} of the light here; from {limit} on its "
-                    "surface is in little danger.",
+                    "The cover passes {value} of the light here; from {limit} on its surface is in little danger.",
                     _THINNER,
                     change=_THIN_BY,
                     change_unit="mm",
@@ -146,8 +145,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "trap_fill",
                 upper=Bound(
                     "max",
-                    "The expanded melt fills both flash traps {value} times; it should be at most "
-                    "{limit} times.",
+                    "The expanded melt fills both flash traps {value} times; it should be at most {limit} times.",
                     "Deepen or widen the flash traps, narrow the rib, or plan less collapse.",
                 ),
             ),
@@ -171,10 +169,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "collapse_window",
                 lower=Bound(
                     "min",
-                    "No collapse suits this geometry: what closes every gap and what has room are {by} "
-                    "apart ({why}).",
-                    "Reduce gap and flatness, or give flash traps, travel or rib height more room[: {by} "
-                    "are missing].",
+                    "No collapse suits this geometry: what closes every gap and what has room are {by} apart ({why}).",
+                    "Reduce gap and flatness, or give flash traps, travel or rib height more room[: {by} are missing].",
                 ),
             ),
         ),
@@ -240,8 +236,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "Cover and base are of polymers that don't weld to each other. {why}",
-                    "Choose another polymer for one of the parts, or enter your own trial welds "
-                    "under material.pairs.",
+                    "Choose another polymer for one of the parts, or enter your own trial welds under material.pairs.",
                 ),
             ),
         ),

@@ -82,9 +82,7 @@ ENTRIES: tuple[Entry, ...] = (
         2,
         remembered(0.1, "mm", "", 0.05, 0.2),
     ),
-    Entry(
-        "laser", "acceleration", "mm/s²", "largest acceleration of the spot that the scanner can do", 100, 1e9
-    ),
+    Entry("laser", "acceleration", "mm/s²", "largest acceleration of the spot that the scanner can do", 100, 1e9),
     Entry("process", "pressure", "MPa", "pressure over the rib's top", 0.01, 50),
     Entry(
         "process",
@@ -238,9 +236,7 @@ class MaterialSettings:
         base = polymers.compound(table["base"]) if "base" in table else None
         plaques = _plaques(table.get("plaques", []))
         numbers = _numbers(table)
-        settings = cls(
-            cover, base, plaques, numbers, own_pairs(table.get("pairs", []), polymers), polymers, joints
-        )
+        settings = cls(cover, base, plaques, numbers, own_pairs(table.get("pairs", []), polymers), polymers, joints)
         _check_together(settings)
         return settings
 
@@ -282,9 +278,7 @@ def _merged(base: Mapping[str, Any], changes: Mapping[str, Any]) -> dict[str, An
     merged = dict(base)
     for key, value in changes.items():
         old = merged.get(key)
-        merged[key] = (
-            _merged(old, value) if isinstance(old, Mapping) and isinstance(value, Mapping) else value
-        )
+        merged[key] = _merged(old, value) if isinstance(old, Mapping) and isinstance(value, Mapping) else value
     return merged
 
 
@@ -312,8 +306,7 @@ def _known(value: object, entry: Entry) -> Known:
     written = list(value) if isinstance(value, list | tuple) else [value]
     if len(written) not in (1, 3) or not all(_is_number(part) for part in written):
         raise UsageError(
-            f"{entry.name} ({entry.meaning}) takes a number in {entry.unit}, or [value, low, high]; "
-            f"got {value!r}."
+            f"{entry.name} ({entry.meaning}) takes a number in {entry.unit}, or [value, low, high]; got {value!r}."
         )
     parts = [float(part) for part in written]  # type: ignore[arg-type]
     for part in parts:
@@ -383,6 +376,5 @@ def _check_together(settings: MaterialSettings) -> None:
     room = settings.numbers["process.room_temperature"].value
     if melt is not None and melt.value <= room:
         raise UsageError(
-            f"material.process.melt_temperature ({melt.value:g} °C) must lie above the room temperature "
-            f"({room:g} °C)."
+            f"material.process.melt_temperature ({melt.value:g} °C) must lie above the room temperature ({room:g} °C)."
         )

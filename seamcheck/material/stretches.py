@@ -29,11 +29,7 @@ def stretches_below(track: Track, values: np.ndarray, bound: float) -> list[Stre
         return []
     n = len(low)
     if low.all():
-        return [
-            Stretch(
-                float(track.s[0]), float(track.s[-1]), float(track.length.sum()), int(np.nanargmin(values))
-            )
-        ]
+        return [Stretch(float(track.s[0]), float(track.s[-1]), float(track.length.sum()), int(np.nanargmin(values)))]
     order = np.arange(n)
     if track.survey.closed:  # start at a station that is not in a stretch
         order = np.roll(order, -int(np.argmin(low)))

@@ -84,9 +84,7 @@ def _melt(melt: Mapping, window: Mapping) -> list[str]:
             lines.append(f"    Fullest flash trap on {contour['contour']}: {', '.join(fills)} (1 is full)")
     low, high = window["lowest"], window["highest"]
     text = f"  Collapse window: {low['value_mm']:.2f} mm ({low['cause']}) to "
-    text += (
-        "no end found" if high is None else f"{high['value_mm']:.2f} mm ({high['cause']}{_at(high['at'])})"
-    )
+    text += "no end found" if high is None else f"{high['value_mm']:.2f} mm ({high['cause']}{_at(high['at'])})"
     lines.append(f"{text}; planned {window['planned_mm']:g} mm: {window['place']}")
     return lines + [f"    Not in it: {what}" for what in window["unknown"]]
 

@@ -93,9 +93,7 @@ class TransmissionFit:
         """Longest light path (mm) that still passes ``wanted``: ln(T0 / wanted) / K; 0: none, inf: any."""
         if self.surface_term <= wanted:
             return 0.0
-        return (
-            float(np.log(self.surface_term / wanted) / self.extinction) if self.extinction > 0.0 else np.inf
-        )
+        return float(np.log(self.surface_term / wanted) / self.extinction) if self.extinction > 0.0 else np.inf
 
     def is_beyond(self, path: ArrayLike) -> np.ndarray:
         """Where the light path is so long that the value is only carried on beyond the plaques."""
@@ -123,9 +121,7 @@ def check_plaques(plaques: Sequence[Plaque], index: float, scatter: float) -> tu
                 "is it the transmission of the plaque and not of the bulk alone?"
             )
     for thin, thick in pairwise(ordered):
-        if thick.thickness > thin.thickness and thick.transmission > thin.transmission * (
-            1.0 + 3.0 * scatter
-        ):
+        if thick.thickness > thin.thickness and thick.transmission > thin.transmission * (1.0 + 3.0 * scatter):
             raise UsageError(
                 f"The {thin.thickness:g} mm plaque passes {100 * thin.transmission:g} %, the thicker one of "
                 f"{thick.thickness:g} mm {100 * thick.transmission:g} %. A thicker plaque of the same "
@@ -165,26 +161,20 @@ def fit_transmission(plaques: Sequence[Plaque], index: float, scatter: float = 0
             "One plaque only: the surface term comes from the refractive index. A second plaque of another "
             "thickness would show whether that is right."
         )
-        return TransmissionFit(
-            plaques, index, surface, rate, cov, (start_diffuse, per_t), "one plaque", tuple(notes)
-        )
+        return TransmissionFit(plaques, index, surface, rate, cov, (start_diffuse, per_t), "one plaque", tuple(notes))
 
     table = np.column_stack([np.ones_like(t), -t])
     (log_start, rate), *_ = np.linalg.lstsq(table, y, rcond=None)
     if rate < 0.0:
         log_start, rate = float(np.mean(y)), 0.0
-        notes.append(
-            "The thicker plaques pass as much as the thin ones within the scatter: no loss in the bulk."
-        )
+        notes.append("The thicker plaques pass as much as the thin ones within the scatter: no loss in the bulk.")
     residuals = y - (log_start - rate * t)
     spare = len(t) - 2
     sigma = scatter if spare < 1 else max(scatter, float(np.sqrt(np.sum(residuals**2) / spare)))
     cov = sigma**2 * np.linalg.inv(table.T @ table)
     # 1/T = (1 + S l) / D0 is a straight line too; weights make it least squares in ln T to first order.
     inverse, weights = np.exp(-y), np.exp(y)
-    (offset, slope), *_ = np.linalg.lstsq(
-        np.column_stack([weights, t * weights]), inverse * weights, rcond=None
-    )
+    (offset, slope), *_ = np.linalg.lstsq(np.column_stack([weights, t * weights]), inverse * weights, rcond=None)
     if slope < 0.0 or offset <= 0.0:
         offset, slope = (
             (float(np.mean(inverse)), 0.0)
@@ -202,9 +192,7 @@ def fit_transmission(plaques: Sequence[Plaque], index: float, scatter: float = 0
         )
     worst = int(np.argmax(np.abs(residuals)))
     if spare >= 1 and abs(residuals[worst]) > 2.0 * scatter:
-        notes.append(
-            f"The {t[worst]:g} mm plaque is off the fitted line by {100 * np.expm1(residuals[worst]):+.0f} %."
-        )
+        notes.append(f"The {t[worst]:g} mm plaque is off the fitted line by {100 * np.expm1(residuals[worst]):+.0f} %.")
     form = "two plaques" if len(t) == 2 else "least squares"
     return TransmissionFit(
         plaques,

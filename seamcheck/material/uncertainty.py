@@ -44,8 +44,7 @@ class Chances:
             "seed": self.seed,
             "varied": list(self.drawn),
             "ranges": {
-                key: {"p05": rounded(a), "p50": rounded(b), "p95": rounded(c)}
-                for key, (a, b, c) in self.ranges.items()
+                key: {"p05": rounded(a), "p50": rounded(b), "p95": rounded(c)} for key, (a, b, c) in self.ranges.items()
             },
             "shares": {key: rounded(share, 4) for key, share in self.shares.items()},
         }
@@ -110,21 +109,11 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
 
     width = plus_minus("width")
     flat = sum(
-        (
-            random.uniform(0.0, joint.tolerance[key], count)
-            if joint.tolerance.get(key, 0.0) > 0.0
-            else np.zeros(count)
-        )
+        (random.uniform(0.0, joint.tolerance[key], count) if joint.tolerance.get(key, 0.0) > 0.0 else np.zeros(count))
         for key in ("flatness_cover", "flatness_rib")
     )
-    drawn += [
-        f"tolerance.{key}"
-        for key in ("flatness_cover", "flatness_rib")
-        if joint.tolerance.get(key, 0.0) > 0.0
-    ]
-    low = (
-        np.maximum(joint.late_worst + plus_minus("gap"), 0.0) + flat + joint.reserves["least_local_collapse"]
-    )
+    drawn += [f"tolerance.{key}" for key in ("flatness_cover", "flatness_rib") if joint.tolerance.get(key, 0.0) > 0.0]
+    low = np.maximum(joint.late_worst + plus_minus("gap"), 0.0) + flat + joint.reserves["least_local_collapse"]
     ranges["collapse_lowest_mm"] = low
     held["gap closed by the collapse"] = collapse >= low
     highs = []
@@ -160,9 +149,7 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
     if must:
         name = "all of them" if through is None else "all of them, with 15 % transmission"
         shares[name] = float(np.mean(np.logical_and.reduce(must)))
-    quantiles = {
-        key: tuple(float(q) for q in np.percentile(values, PERCENTILES)) for key, values in ranges.items()
-    }
+    quantiles = {key: tuple(float(q) for q in np.percentile(values, PERCENTILES)) for key, values in ranges.items()}
     return Chances(quantiles, shares, tuple(dict.fromkeys(drawn)), count, seed)  # type: ignore[arg-type]
 
 
@@ -205,9 +192,7 @@ def _traps_hold(
     relative = 1.0 + width[:, None] / joint.width[chosen]  # a wider rib gives more melt in proportion
     best = np.full(count, np.inf)
     for i in range(len(chosen)):
-        surplus = (expansion * relative[:, i])[:, None] * melt[:, i] - joint.trap_limit * room[
-            :, None
-        ] * traps[:, i]
+        surplus = (expansion * relative[:, i])[:, None] * melt[:, i] - joint.trap_limit * room[:, None] * traps[:, i]
         over = surplus > 0.0
         first = np.argmax(over, axis=1)
         rows = np.arange(count)

@@ -95,16 +95,11 @@ def collapse_window(
             late = float(values[station])
     flat = number.get("tolerance.flatness_cover", 0.0) + number.get("tolerance.flatness_rib", 0.0)
     if flat == 0.0:
-        unknown.append(
-            "Flatness is not given (material.tolerance.flatness_cover, flatness_rib): parts as drawn."
-        )
+        unknown.append("Flatness is not given (material.tolerance.flatness_cover, flatness_rib): parts as drawn.")
     if station < 0:
         unknown.append("No gap was measured: what closes it is not known.")
     reserve = number["process.least_local_collapse"]
-    cause = (
-        f"worst gap {late:.3f} mm over the smallest, flatness {flat:.3f} mm, "
-        f"least local collapse {reserve:g} mm"
-    )
+    cause = f"worst gap {late:.3f} mm over the smallest, flatness {flat:.3f} mm, least local collapse {reserve:g} mm"
     lowest = Bound(late + flat + reserve, cause, path, station)
     stations = [(track.id, i) for track in tracks for i in range(len(track.s))]
     if grid is not None:
@@ -131,9 +126,7 @@ def collapse_window(
         if np.isfinite(height).any():
             i = int(np.nanargmin(height))
             value = float(height[i]) - number["process.height_reserve"]
-            uppers.append(
-                Bound(value, f"rib height less {number['process.height_reserve']:g} mm", track.id, i)
-            )
+            uppers.append(Bound(value, f"rib height less {number['process.height_reserve']:g} mm", track.id, i))
     return CollapseWindow(lowest, tuple(sorted(uppers, key=lambda bound: bound.value)), tuple(unknown))
 
 
@@ -142,9 +135,7 @@ def _bound_dict(bound: Bound, tracks: Sequence[Track]) -> dict:
     entry: dict = {"value_mm": rounded(bound.value), "cause": bound.cause, "at": place}
     for track in tracks:
         if track.id == bound.path and bound.station >= 0:
-            entry.update(
-                contour=track.id, s_mm=rounded(track.s[bound.station]), at=track.point(bound.station)
-            )
+            entry.update(contour=track.id, s_mm=rounded(track.s[bound.station]), at=track.point(bound.station))
     return entry
 
 
@@ -212,9 +203,7 @@ def _most(values: np.ndarray) -> float | None:
     return rounded(float(np.nanmax(values)), 4) if np.isfinite(values).any() else None
 
 
-def window_values(
-    window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, dict]
-) -> None:
+def window_values(window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, dict]) -> None:
     low, high = _bound_dict(window.lowest, tracks), window.highest
     interface["collapse_above_lowest"] = {
         "value": collapse - window.lowest.value,

@@ -26,7 +26,8 @@ MATERIAL_NOT_CHECKED = (
 )
 
 NO_SCANNER_NOT_CHECKED = (
-    "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the light is taken as "
+    "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the light is taken "
+    "as "
     "parallel to the beam direction. The scan field that the seam needs is stated."
 )
 
@@ -36,7 +37,8 @@ NO_TOLERANCE_NOT_CHECKED = (
 )
 
 TOLERANCE_NOT_CHECKED = (
-    "Shrinkage and warp, and tolerances of any quantity but those given in the settings: all others are judged "
+    "Shrinkage and warp, and tolerances of any quantity but those given in the settings: all others are "
+    "judged "
     "at their nominal value only."
 )
 
@@ -44,9 +46,9 @@ NOT_CHECKED: tuple[str, ...] = (
     "Ejector marks, gates, parting lines, weld lines, textures and engravings over the seam or on the rib: "
     "usually not in CAD.",
     "Moisture, fibre orientation and the parts' state after moulding.",
-    "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room above "
+    "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room "
+    "above "
     "it, and what lies below the rib.",
     "Locating of cover and base: pins, play, lead-in.",
-    "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for "
-    "both.",
+    "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for both.",
 )

@@ -93,8 +93,7 @@ def _head(
     files: Sequence[ModelFile], notes: Sequence[str], verdict: str, reason: dict[str, str] | None
 ) -> dict[str, Any]:
     described = [
-        {"file": f.name, "sha256": f.sha256, "step_schema": f.step_schema, "length_unit": f.length_unit}
-        for f in files
+        {"file": f.name, "sha256": f.sha256, "step_schema": f.step_schema, "length_unit": f.length_unit} for f in files
     ]
     first = described[0] if described else {"file": "", "sha256": "", "step_schema": "", "length_unit": ""}
     return {
@@ -199,13 +198,7 @@ def _tolerances(joint: JointResult, seam: SeamView) -> list[dict[str, Any]]:
                     continue
                 worst = int(np.nanargmin(margin))
                 slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
-                state = (
-                    OUTSIDE
-                    if margin[worst] < -slack
-                    else AT_RISK
-                    if margin[worst] - tolerance < -slack
-                    else INSIDE
-                )
+                state = OUTSIDE if margin[worst] < -slack else AT_RISK if margin[worst] - tolerance < -slack else INSIDE
                 sign = -1.0 if side == "low" else 1.0
                 result.append(
                     {

@@ -37,9 +37,7 @@ class MissingLibrary(SeamcheckError):
         self.what, self.extra = what, extra
 
     def __str__(self) -> str:
-        return (
-            f"{self.what} needs a library that is not installed: install weld-seamcheck with [{self.extra}]."
-        )
+        return f"{self.what} needs a library that is not installed: install weld-seamcheck with [{self.extra}]."
 
 
 def render_dxf(document: Document) -> str:
@@ -109,14 +107,10 @@ def _draw_path(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any]) ->
     if not contour["closed"]:
         vertices.append((*pieces[-1].end, 0.0, 0.0, 0.0))
     space.add_lwpolyline(vertices, close=contour["closed"], dxfattribs={"layer": "SEAM_POLYLINE"})
-    space.add_polyline3d(
-        [tuple(p) for p in points], close=contour["closed"], dxfattribs={"layer": "SEAM_STATIONS_3D"}
-    )
+    space.add_polyline3d([tuple(p) for p in points], close=contour["closed"], dxfattribs={"layer": "SEAM_STATIONS_3D"})
 
 
-def _draw_areas(
-    space: Any, frame: plan.PlanFrame, joint: Any, contour: Any, document: Document, sections: Any
-) -> None:
+def _draw_areas(space: Any, frame: plan.PlanFrame, joint: Any, contour: Any, document: Document, sections: Any) -> None:
     width = facts.column_of(contour, "rib_width_top")
     width = np.where(np.isfinite(width), width, facts.column_of(contour, "rib_width"))
     margin = float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)
@@ -129,9 +123,7 @@ def _draw_areas(
         return
     near, far = side * edge, side * (edge + facts.column_of(contour, "clamp_land"))
     near = np.where(np.isfinite(far), near, np.nan)
-    for inner, outer in zip(
-        plan.offset_runs(contour, frame, near), plan.offset_runs(contour, frame, far), strict=True
-    ):
+    for inner, outer in zip(plan.offset_runs(contour, frame, near), plan.offset_runs(contour, frame, far), strict=True):
         if contour["closed"] and np.isfinite(far).all():
             for run in (inner, outer):
                 space.add_lwpolyline(run.tolist(), dxfattribs={"layer": "CLAMP_LAND"})

@@ -34,9 +34,7 @@ def overview(settings: Settings) -> Iterator[RenderableType]:
         table.add_row(q.key, "" if q.unit == "1" else q.unit, ", ".join(judged_by(q.key)))
     yield table
     yield Text()
-    yield Text(
-        "`seamcheck explain NAME` explains one of them: what it is, what harm it does, what to change."
-    )
+    yield Text("`seamcheck explain NAME` explains one of them: what it is, what harm it does, what to change.")
 
 
 def page(word: str, settings: Settings) -> Iterator[RenderableType]:
@@ -58,16 +56,12 @@ def page(word: str, settings: Settings) -> Iterator[RenderableType]:
         yield Text(f"{key} (why a model was not reviewed)", style="bold")
         yield Text(REFUSALS[key])
     else:
-        raise UsageError(
-            unknown(key, (*RULES, *QUANTITIES, *NUMBERS, *REASONS, *REFUSALS), "rule or quantity")
-        )
+        raise UsageError(unknown(key, (*RULES, *QUANTITIES, *NUMBERS, *REASONS, *REFUSALS), "rule or quantity"))
 
 
 def limits_in_words(rule: Rule, settings: Settings) -> str:
     """'min 0.60 mm, max 2.00 mm'; '' for a rule without numbers."""
-    return ", ".join(
-        f"{limit.name} {shown(settings.limit(rule.key, limit.name), limit.unit)}" for limit in rule.limits
-    )
+    return ", ".join(f"{limit.name} {shown(settings.limit(rule.key, limit.name), limit.unit)}" for limit in rule.limits)
 
 
 def bound_in_words(formula: str, rule: Rule, settings: Settings) -> str:
@@ -76,9 +70,7 @@ def bound_in_words(formula: str, rule: Rule, settings: Settings) -> str:
     for limit in rule.limits:
         value = shown(settings.limit(rule.key, limit.name), limit.unit)
         text = re.sub(rf"\b{limit.name}\b(?!\()", value, text)
-    return (
-        text.replace("larger(", "the larger of (").replace("smaller(", "the smaller of (").replace("*", "·")
-    )
+    return text.replace("larger(", "the larger of (").replace("smaller(", "the smaller of (").replace("*", "·")
 
 
 def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
@@ -93,9 +85,7 @@ def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
     yield Text(f"Severity: {settings.severity(rule.key)}")
     yield Text()
     yield Text(f"Harm: {rule.harm}")
-    for remedy in dict.fromkeys(
-        [*(b.remedy for b in rule.bounds()), *([rule.remedy] if rule.remedy else [])]
-    ):
+    for remedy in dict.fromkeys([*(b.remedy for b in rule.bounds()), *([rule.remedy] if rule.remedy else [])]):
         yield Text(f"Do: {without_amount(remedy)}")
     yield Text()
     columns = dict.fromkeys([c.column for c in rule.checks] or rule.quantities)

@@ -135,9 +135,7 @@ def column_of(contour: Mapping[str, Any], key: str) -> np.ndarray:
 
 def points_of(contour: Mapping[str, Any]) -> np.ndarray:
     """Stations as (n, 3), mm."""
-    return np.column_stack([np.asarray(contour["stations"][axis], dtype=float) for axis in "xyz"]).reshape(
-        -1, 3
-    )
+    return np.column_stack([np.asarray(contour["stations"][axis], dtype=float) for axis in "xyz"]).reshape(-1, 3)
 
 
 def harm_order(finding: Mapping[str, Any]) -> tuple:

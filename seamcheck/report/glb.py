@@ -110,9 +110,7 @@ def _seam(trimesh: Any, document: Document, joint: Mapping[str, Any], contour: M
     triangles = np.vstack([np.column_stack([a, b, c]), np.column_stack([a, c, d])])
     states = [bands.track(document, joint, contour, band) for band in bands.bands(document, joint)]
     state = bands.worst_state(states, n)
-    colours = np.array(
-        [[round(255 * c) for c in _RGBA[int(s)]] for s in np.repeat(state, ring)], dtype=np.uint8
-    )
+    colours = np.array([[round(255 * c) for c in _RGBA[int(s)]] for s in np.repeat(state, ring)], dtype=np.uint8)
     return trimesh.Trimesh(vertices, triangles, vertex_colors=colours.reshape(-1, 4), process=False)
 
 

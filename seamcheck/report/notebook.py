@@ -41,9 +41,7 @@ def render_fragment(document: Document) -> str:
     ]
     if rows:
         head = Markup("<tr><th>no.</th><th>rule</th><th>severity</th><th>value</th><th>limit</th></tr>")
-        parts.append(
-            Markup("<table><thead>{}</thead><tbody>{}</tbody></table>").format(head, Markup("").join(rows))
-        )
+        parts.append(Markup("<table><thead>{}</thead><tbody>{}</tbody></table>").format(head, Markup("").join(rows)))
     parts += [_strip(document, joint) for joint in facts.joints(document)]
     parts.append(Markup("<p><small>{}</small></p></div>").format(SHORT_CAUTION))
     return str(Markup("").join(parts))
@@ -58,9 +56,7 @@ def _strip(document: Document, joint: Any) -> Markup:
     for k, band in enumerate(rows):
         y = 14 + row * k
         shapes.append(
-            Markup('<text x="0" y="{}" font-size="12" fill="currentColor">{}</text>').format(
-                y + 10, band.title
-            )
+            Markup('<text x="0" y="{}" font-size="12" fill="currentColor">{}</text>').format(y + 10, band.title)
         )
         start = 0.0
         for contour in joint["contours"]:
@@ -89,9 +85,9 @@ def render_frame(document: Document, height: int = 900) -> str:
     from seamcheck.report.html import render_html
 
     return str(
-        Markup(
-            '<iframe srcdoc="{}" width="100%" height="{}" sandbox="allow-scripts allow-modals"></iframe>'
-        ).format(render_html(document), int(height))
+        Markup('<iframe srcdoc="{}" width="100%" height="{}" sandbox="allow-scripts allow-modals"></iframe>').format(
+            render_html(document), int(height)
+        )
     )
 
 

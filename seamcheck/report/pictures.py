@@ -65,9 +65,7 @@ def solids(segments: np.ndarray, owner: np.ndarray) -> dict[int, BaseGeometry]:
         rows = np.round(segments[owner == number].astype(float), 3).reshape(-1, 2, 2)
         rows = rows[np.any(rows[:, 0] != rows[:, 1], axis=1)]
         if len(rows):
-            result[int(number)] = shapely.build_area(
-                shapely.node(shapely.multilinestrings(shapely.linestrings(rows)))
-            )
+            result[int(number)] = shapely.build_area(shapely.node(shapely.multilinestrings(shapely.linestrings(rows))))
     return result
 
 
@@ -91,9 +89,7 @@ def _strip(side: int, reach: float) -> BaseGeometry:
     return shapely.box(min(0.0, side * reach), -50.0, max(0.0, side * reach), 50.0)
 
 
-def _picture(
-    document: Document, numbered: facts.Numbered, sections: tuple[SectionSet, ...], dpi: int
-) -> bytes:
+def _picture(document: Document, numbered: facts.Numbered, sections: tuple[SectionSet, ...], dpi: int) -> bytes:
     try:
         from matplotlib.figure import Figure
     except ImportError:
@@ -112,9 +108,7 @@ def _picture(
     title = f"{numbered.number}  {facts.finding_title(finding)}"
     figure.text(0.025, 0.945, _plain(title), size=17, weight="bold", color=tone, va="top")
     mark = facts.MARKS.get(finding["severity"], "")
-    figure.text(
-        0.975, 0.945, f"{mark} {finding['severity']}{waived}", size=11, color=tone, va="top", ha="right"
-    )
+    figure.text(0.975, 0.945, f"{mark} {finding['severity']}{waived}", size=11, color=tone, va="top", ha="right")
     s = contour["stations"]["s"][place.station]
     at = ", ".join(f"{axis} {contour['stations'][axis][place.station]:.2f}" for axis in "xyz")
     figure.text(0.025, 0.875, _plain(finding["message"]), size=10.5, color=INK, va="top", wrap=True)
@@ -178,9 +172,7 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
     _dimensions(axes, place, width, height, thickness, up)
 
 
-def _dimensions(
-    axes: Any, place: _Place, width: float | None, height: float, thickness: float, up: int
-) -> None:
+def _dimensions(axes: Any, place: _Place, width: float | None, height: float, thickness: float, up: int) -> None:
     (left, right), top = axes.get_xlim(), thickness + 0.55
 
     def label(x: float, y: float, text: str, ha: str) -> None:
@@ -188,9 +180,7 @@ def _dimensions(
         axes.text(x, y, text, size=9, color=INK, ha=ha, va="center", bbox=box)
 
     def arrow(a: tuple[float, float], b: tuple[float, float]) -> None:
-        axes.annotate(
-            "", a, b, arrowprops={"arrowstyle": "<|-|>", "color": INK, "lw": 0.8, "shrinkA": 0, "shrinkB": 0}
-        )
+        axes.annotate("", a, b, arrowprops={"arrowstyle": "<|-|>", "color": INK, "lw": 0.8, "shrinkA": 0, "shrinkB": 0})
 
     if width is not None:
         arrow((-width / 2, top), (width / 2, top))
@@ -238,9 +228,7 @@ def _draw_plan(axes: Any, document: Document, place: _Place) -> None:
     axes.margins(0.1)
 
 
-def _fill(
-    axes: Any, shape: BaseGeometry, fill: str, line: str, hatch: str, alpha: float, thick: float = 1.3
-) -> None:
+def _fill(axes: Any, shape: BaseGeometry, fill: str, line: str, hatch: str, alpha: float, thick: float = 1.3) -> None:
     from matplotlib.patches import PathPatch
     from matplotlib.path import Path
 

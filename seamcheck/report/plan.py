@@ -135,9 +135,7 @@ def _bulge(run: np.ndarray, tolerance: float) -> float | None:
     if abs(d) < 1e-12:
         return None
     b2, c2 = float((b - a) @ (b - a)), float((c - a) @ (c - a))
-    centre = (
-        a + np.array([(c[1] - a[1]) * b2 - (b[1] - a[1]) * c2, (b[0] - a[0]) * c2 - (c[0] - a[0]) * b2]) / d
-    )
+    centre = a + np.array([(c[1] - a[1]) * b2 - (b[1] - a[1]) * c2, (b[0] - a[0]) * c2 - (c[0] - a[0]) * b2]) / d
     radius = float(np.hypot(*(a - centre)))
     if radius > 1e5 or np.any(np.abs(np.hypot(*(run - centre).T) - radius) > tolerance):
         return None

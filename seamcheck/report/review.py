@@ -103,9 +103,7 @@ class Review:
     def contours(self) -> tuple[ContourReview, ...]:
         """All paths of all joints, with numpy arrays."""
         return tuple(
-            _contour(joint["id"], contour)
-            for joint in self.document["joints"]
-            for contour in joint["contours"]
+            _contour(joint["id"], contour) for joint in self.document["joints"] for contour in joint["contours"]
         )
 
     @property

@@ -65,9 +65,7 @@ def make_schema() -> dict[str, Any]:
                     {**file, "files": listed(record(file)), "parts": listed(_part()), "notes": TEXTS},
                 ),
                 "verdict": {"enum": ["pass", "attention", "fail", "not-reviewed"]},
-                "reason": {
-                    "oneOf": [{"type": "null"}, record({"code": {"enum": list(REFUSALS)}, "message": TEXT})]
-                },
+                "reason": {"oneOf": [{"type": "null"}, record({"code": {"enum": list(REFUSALS)}, "message": TEXT})]},
                 "joints": listed(_joint()),
                 "findings": listed(_finding()),
                 "limits": listed(_limit()),
@@ -118,9 +116,7 @@ def _part() -> dict[str, Any]:
 def _joint() -> dict[str, Any]:
     summaries = {
         "type": "object",
-        "additionalProperties": {
-            "oneOf": [{"type": "null"}, record({"min": NUMBER, "median": NUMBER, "max": NUMBER})]
-        },
+        "additionalProperties": {"oneOf": [{"type": "null"}, record({"min": NUMBER, "median": NUMBER, "max": NUMBER})]},
         "description": "median: every station counts as long as its part of the seam",
     }
     interface = {
@@ -204,9 +200,7 @@ def _contour(summaries: dict[str, Any]) -> dict[str, Any]:
             "stations": stations,
             "unmeasured": listed(record({"column": TEXT, "from_s": NUMBER, "to_s": NUMBER, "why": TEXT})),
             "summary": summaries,
-            "bounds": listed(
-                record({"rule": TEXT, "column": TEXT, "quantity": TEXT, "low": bound, "high": bound})
-            ),
+            "bounds": listed(record({"rule": TEXT, "column": TEXT, "quantity": TEXT, "low": bound, "high": bound})),
         }
     )
 

@@ -37,9 +37,7 @@ class OtherModel(SeamcheckError):
         )
 
 
-def render_step(
-    document: Document, models: Sequence[str | PathLike[str]], time_limit: float = 600.0
-) -> bytes:
+def render_step(document: Document, models: Sequence[str | PathLike[str]], time_limit: float = 600.0) -> bytes:
     """The marked STEP file.
 
     Parameters
@@ -122,15 +120,12 @@ def plates(document: Document) -> list[dict[str, Any]]:
         waived = ", waived" if numbered.is_waived else ""
         result.append(
             {
-                "name": f"finding {numbered.number}, {facts.finding_title(finding)}, "
-                f"{finding['severity']}{waived}",
+                "name": f"finding {numbered.number}, {facts.finding_title(finding)}, {finding['severity']}{waived}",
                 "colour": _colour(numbered),
                 "at": list(finding["at"]),
                 "u": list(u),
                 "v": frame.toward.tolist(),
-                "faces": [
-                    (f["part"], f["face"]) for f in finding.get("faces") or () if f.get("face", -1) >= 0
-                ],
+                "faces": [(f["part"], f["face"]) for f in finding.get("faces") or () if f.get("face", -1) >= 0],
             }
         )
     return result
@@ -160,7 +155,7 @@ def _colour(numbered: facts.Numbered) -> tuple[float, float, float, float]:
 
 
 def _check_models(document: Document, paths: Sequence[Path]) -> None:
-    from seamcheck.pipeline import file_facts
+    from seamcheck.assembly.source import file_facts
 
     model: Mapping[str, Any] = document["model"]
     known = [entry["sha256"] for entry in model.get("files") or [model]]

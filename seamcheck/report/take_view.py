@@ -74,9 +74,7 @@ def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> Secti
     u = joint.frame.local_vectors(path.u[stations])[:, :2]
     lines = cut(soup, points[:, :2], u / np.linalg.norm(u, axis=1, keepdims=True), shown)
     height = points[lines.station, 2]
-    segments = np.column_stack(
-        [lines.u0, joint.up * (lines.w0 - height), lines.u1, joint.up * (lines.w1 - height)]
-    )
+    segments = np.column_stack([lines.u0, joint.up * (lines.w0 - height), lines.u1, joint.up * (lines.w1 - height)])
     station, segments, owner, face = closed_outlines(lines.station, segments, lines.owner, lines.face, shown)
     offsets = np.searchsorted(station, np.arange(len(stations) + 1))
     return SectionSet(joint.id, path.id, stations, offsets, segments, owner, face)
@@ -122,11 +120,7 @@ def _closing(station: np.ndarray, owner: np.ndarray, at: np.ndarray, side: float
     """
     order = np.lexsort((at, owner, station))
     station, owner, at = station[order], owner[order], at[order]
-    new = (
-        np.append(True, (station[1:] != station[:-1]) | (owner[1:] != owner[:-1]))
-        if len(at)
-        else np.zeros(0, bool)
-    )
+    new = np.append(True, (station[1:] != station[:-1]) | (owner[1:] != owner[:-1])) if len(at) else np.zeros(0, bool)
     group = np.cumsum(new) - 1
     within = np.arange(len(at)) - np.flatnonzero(new)[group] if len(at) else np.zeros(0, int)
     size = np.bincount(group)[group] if len(at) else np.zeros(0, int)

@@ -91,9 +91,7 @@ def _head(document: Document) -> Iterator[RenderableType]:
         yield Text(f"Model: {_clean(file['file'])} ({', '.join(f for f in facts if f)})")
     settings = document["settings"]
     source = f"; settings from {_clean(settings['file'])}" if settings["file"] else ""
-    yield Text(
-        f"Planned collapse: {shown(settings['collapse_mm'], 'mm')} ({_origin(document, 'collapse')}){source}"
-    )
+    yield Text(f"Planned collapse: {shown(settings['collapse_mm'], 'mm')} ({_origin(document, 'collapse')}){source}")
     for note in model["notes"]:
         yield Text(f"Note: {_clean(note)}", style="yellow")
     names = _names(document)
@@ -126,8 +124,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     for contour in joint["contours"]:
         shape = "closed" if contour["closed"] else "from " + " to ".join(_end(e) for e in contour["ends"])
         yield Text(
-            f"Contour {contour['id']}: {contour['length_mm']:.1f} mm, {shape}, "
-            f"{len(contour['stations']['s'])} stations"
+            f"Contour {contour['id']}: {contour['length_mm']:.1f} mm, {shape}, {len(contour['stations']['s'])} stations"
         )
     for name, place in joint["junctions"].items():
         yield Text(f"Junction {name} at {_place(place)}")
@@ -320,9 +317,7 @@ def _waivers(document: Document) -> Iterator[RenderableType]:
             hint = ""
             if waiver["partly"]:
                 hint = f"; {', '.join(waiver['partly'])} reaches beyond its place"
-            yield Text(
-                f"{what} covers no finding any more{hint}: remove or correct it{origin}.", style="yellow"
-            )
+            yield Text(f"{what} covers no finding any more{hint}: remove or correct it{origin}.", style="yellow")
 
 
 def _lists(document: Document) -> Iterator[RenderableType]:

@@ -68,9 +68,7 @@ class SectionSet:
                 f"{len(segments)} segments do not belong together."
             )
         if np.any(np.diff(offsets) < 0) or len(owner) != len(segments) or len(face) != len(segments):
-            raise ViewDamaged(
-                f"Sections of {self.contour!r}: offsets, owners or faces do not fit the segments."
-            )
+            raise ViewDamaged(f"Sections of {self.contour!r}: offsets, owners or faces do not fit the segments.")
         if not np.all(np.isfinite(segments)):
             raise ViewDamaged(f"Sections of {self.contour!r}: a segment is not a number.")
         if np.any((owner < 0) | (owner > 255)):
@@ -117,9 +115,7 @@ class Mesh:
         if len(triangles) and (triangles.min() < 0 or triangles.max() >= len(positions)):
             raise ViewDamaged(f"Mesh of {self.part!r}: a triangle names a point that is not there.")
         if len(face) != len(triangles):
-            raise ViewDamaged(
-                f"Mesh of part {self.part!r}: {len(triangles)} triangles, {len(face)} face numbers."
-            )
+            raise ViewDamaged(f"Mesh of part {self.part!r}: {len(triangles)} triangles, {len(face)} face numbers.")
         if not np.all(np.isfinite(positions)):
             raise ViewDamaged(f"Mesh of part {self.part!r}: a position is not a number.")
         object.__setattr__(self, "positions", positions)

@@ -115,7 +115,7 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     drop : mm, planned collapse plus the smallest gap of the seam
     rib_width : (n,) mm
     """
-    n, most = side.a.shape
+    most = side.a.shape[1]
     columns = np.arange(most)[None, :]
     exists = np.isfinite(side.b)
     out_there = exists & (columns >= floor.index[:, None])

@@ -74,10 +74,7 @@ def merge(path: Path, *places: np.ndarray) -> np.ndarray:
     """Sorted places along the path, none nearer than 0.05 mm to the next; the earlier lists go first."""
     kept = np.empty(0)
     for extra in places:
-        if path.closed:
-            extra = np.mod(extra, path.length)
-        else:
-            extra = extra[(extra >= 0) & (extra <= path.length)]
+        extra = np.mod(extra, path.length) if path.closed else extra[(extra >= 0) & (extra <= path.length)]
         extra = np.sort(extra)
         if len(extra):
             extra = extra[np.append(True, np.diff(extra) > 1e-9)]

@@ -93,9 +93,7 @@ def _narrow_traps(spec: Spec, cover: Any, base: Any, s: float, length: float, by
         face, low = spec.trap_end(side), -spec.height(side) - 0.3
         outline = rectangle(sign * (face - by), sign * (face + 0.4), low, -spec.lip_depth(side))
         base = fuse(base, stretch(spec.track, s, length, outline))
-    narrower = replace(
-        spec, trap_width_inner=spec.trap_width_inner - by, trap_width_outer=spec.trap_width_outer - by
-    )
+    narrower = replace(spec, trap_width_inner=spec.trap_width_inner - by, trap_width_outer=spec.trap_width_outer - by)
     values = narrower.truth().values
     rules: tuple[str, ...] = ("trap-room",) if values["trap_room"] < 1.2 else ()
     if min(values["trap_room_inner"], values["trap_room_outer"]) < 1.0:
@@ -145,9 +143,7 @@ def _post(spec: Spec, cover: Any, base: Any, s: float, length: float, by: float)
     """A block on the inner lip that stops the cover ``by`` earlier than anything else."""
     travel = spec.truth().values["free_travel"] - by
     a, b = -spec.trap_end("inner"), -spec.wall_face("inner")
-    base = fuse(
-        base, stretch(spec.track, s, length, rectangle(b, a, -spec.lip_depth("inner") - 0.3, -travel))
-    )
+    base = fuse(base, stretch(spec.track, s, length, rectangle(b, a, -spec.lip_depth("inner") - 0.3, -travel)))
     rules = ("sink-travel",) if travel < 0.5 else ()
     return (cover, base, ()), "free_travel", travel, rules + (("lip-gap",) if travel - 0.4 < 0.1 else ())
 
@@ -203,9 +199,7 @@ def spoil(
     spec = spec or Spec()
     make, usual = DEFECTS[kind]
     s = spec.track.middle_of_run() if s is None else s
-    (cover, base, others), quantity, value, rules = make(
-        spec, *draw(spec), s, length, usual if by is None else by
-    )
+    (cover, base, others), quantity, value, rules = make(spec, *draw(spec), s, length, usual if by is None else by)
     model = assemble(spec, cover, base, *others)
     x, y, z = model.truth.place(np.array([s]))[0][0]
     return model, Flaw(kind, quantity, value, rules, s, length, (float(x), float(y), float(z)))

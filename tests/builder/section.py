@@ -59,8 +59,6 @@ def chain(vertices: Sequence[tuple[float, float, float]]) -> tuple[Piece, ...]:
         p, q, m = corner + a * foot, corner + b * foot, centre - bisector * radius
         pieces.append(Piece(here, (float(p[0]), float(p[1]))))
         here = (float(q[0]), float(q[1]))
-        pieces.append(
-            Piece(pieces[-1].end, here, (float(centre[0]), float(centre[1])), (float(m[0]), float(m[1])))
-        )
+        pieces.append(Piece(pieces[-1].end, here, (float(centre[0]), float(centre[1])), (float(m[0]), float(m[1]))))
     pieces.append(Piece(here, vertices[-1][:2]))
     return tuple(p for p in pieces if math.dist(p.start, p.end) > 1e-9)

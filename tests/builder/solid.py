@@ -160,9 +160,7 @@ def _revolved(track: Track, chain: Sequence[Piece]) -> Any:
     return sound(TopoDS.Solid_s(body))
 
 
-def _interpolated(
-    track: SmoothTrack, point: tuple[float, float], a: float, b: float
-) -> tuple[np.ndarray, np.ndarray]:
+def _interpolated(track: SmoothTrack, point: tuple[float, float], a: float, b: float) -> tuple[np.ndarray, np.ndarray]:
     """Knots and poles (n, 3) of the cubic through exact points of the parallel between t = a and b."""
     whole = np.linspace(0, 1, 2 * PER_PIECE + 1)
     xy, normal = track.points_t(np.mod(whole, 1.0))

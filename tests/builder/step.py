@@ -76,9 +76,7 @@ def _steady(path: Path, product: str) -> None:
     """Replace what differs from run to run in the header: name, time stamp, numbering of products."""
     text = path.read_text(encoding="latin-1")
     head, rest = text.split("ENDSEC;", 1)
-    head = re.sub(
-        r"FILE_NAME\('.*?','\d{4}-[^']*'", f"FILE_NAME('{product}','2026-01-01T00:00:00'", head, flags=re.S
-    )
+    head = re.sub(r"FILE_NAME\('.*?','\d{4}-[^']*'", f"FILE_NAME('{product}','2026-01-01T00:00:00'", head, flags=re.S)
     numbers = iter(range(1, 1 + rest.count("NEXT_ASSEMBLY_USAGE_OCCURRENCE(")))
 
     def numbered(found: re.Match[str]) -> str:

@@ -22,9 +22,7 @@ def is_inside(shape, point) -> bool:
     return BRepClass3d_SolidClassifier(shape, gp_Pnt(*map(float, point)), 1e-7).State() == TopAbs_IN
 
 
-@pytest.mark.parametrize(
-    "name", [pytest.param(n, marks=pytest.mark.thorough) if n in SLOW else n for n in SEAMS]
-)
+@pytest.mark.parametrize("name", [pytest.param(n, marks=pytest.mark.thorough) if n in SLOW else n for n in SEAMS])
 def test_the_true_line_runs_on_top_of_the_rib(name):
     model = SEAMS[name]()
     parts = [shape for _, shape in bodies(model.root)]

@@ -233,9 +233,7 @@ def test_a_seeded_defect_is_where_it_says_and_nowhere_else(kind, track):
     spec = Spec(track=track)
     model, flaw = spoil(kind, spec, length=0.8)
     sound = build(spec)
-    changed = [
-        name for name, shape, _ in sound.parts if abs(volume(model.shape(name)) - volume(shape)) > 1e-6
-    ]
+    changed = [name for name, shape, _ in sound.parts if abs(volume(model.shape(name)) - volume(shape)) > 1e-6]
     if kind == "shade":
         assert changed == []
         assert len(model.parts) == 3

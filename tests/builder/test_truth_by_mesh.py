@@ -176,10 +176,8 @@ def test_traps_and_lips(cuts):
             if spec.kind(side) == "open" and side == "outer":
                 end = min(end, spec.cover_edge)
             window = _between(0.0, sign * end, -3, -0.4)
-            if spec.kind(side) == "wall":  # the slit counts as covered: the underside is carried on across it
-                lowered_here = lowered.union(_between(0, sign * end, -0.4, 0.5))
-            else:
-                lowered_here = lowered
+            # beside a wall the slit counts as covered: the underside is carried on across it
+            lowered_here = lowered.union(_between(0, sign * end, -0.4, 0.5)) if spec.kind(side) == "wall" else lowered
             air = window.difference(rib).difference(lowered_here)
             parts = [g for g in getattr(air, "geoms", [air]) if g.area > 1e-3]
             beside = max(parts, key=lambda g: g.bounds[3])

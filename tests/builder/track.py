@@ -117,9 +117,7 @@ class Track:
 
     def middle_of_run(self, index: int = 0) -> float:
         """Arc length of the middle of the index-th straight run, or of the index-th piece without any."""
-        runs = [i for i, piece in enumerate(self.pieces) if isinstance(piece, Line)] or list(
-            range(len(self.pieces))
-        )
+        runs = [i for i, piece in enumerate(self.pieces) if isinstance(piece, Line)] or list(range(len(self.pieces)))
         i = runs[index % len(runs)]
         return sum(piece.length for piece in self.pieces[:i]) + self.pieces[i].length / 2
 
@@ -250,9 +248,7 @@ def circle(radius: float) -> Track:
 
 
 def l_shape(width: float = 90, depth: float = 70, arm: float = 32, radius: float = 7) -> Track:
-    return rounded_polygon(
-        "l-shape", [(0, 0), (width, 0), (width, arm), (arm, arm), (arm, depth), (0, depth)], radius
-    )
+    return rounded_polygon("l-shape", [(0, 0), (width, 0), (width, arm), (arm, arm), (arm, depth), (0, depth)], radius)
 
 
 def c_shape(width: float = 90, depth: float = 80, arm: float = 26, radius: float = 7) -> Track:

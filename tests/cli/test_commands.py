@@ -273,10 +273,7 @@ def test_options_reach_the_settings(reviewed, model):
 def test_the_settings_file_is_named(reviewed, model):
     reviewed()
     (model.parent / "seamcheck.toml").write_text("collapse = 0.5\n")
-    assert (
-        "Planned collapse: 0.50 mm (settings file); settings from seamcheck.toml"
-        in run("review", str(model)).output
-    )
+    assert "Planned collapse: 0.50 mm (settings file); settings from seamcheck.toml" in run("review", str(model)).output
 
 
 def test_a_wrong_settings_file_beside_the_model_is_named_with_its_line(reviewed, model):
@@ -447,9 +444,7 @@ def test_the_library_call_does_the_same(reviewed, model):
     import seamcheck
 
     seen = reviewed(circle(("rib_width", 30, 34, 0.487)))
-    review = seamcheck.review(
-        model, collapse=0.3, limits={"rib-width.min": 0.45, "turn-radius.severity": "off"}
-    )
+    review = seamcheck.review(model, collapse=0.3, limits={"rib-width.min": 0.45, "turn-radius.severity": "off"})
     assert (review.verdict, [f.rule for f in review.findings]) == ("fail", ["rib-evenness"])
     assert seen["settings"].collapse == 0.3
     with pytest.raises(UsageError, match="'collapse'"):

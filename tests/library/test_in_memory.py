@@ -35,9 +35,7 @@ def test_an_assembly_a_mapping_and_bare_shapes_give_the_same_review(bodies, tmp_
     reviews = [seamcheck.review(m) for m in (assembly, {"case": base, "lid": lid.val().wrapped})]
     for review in reviews:
         assert review.verdict in ("pass", "attention"), review.reason
-        assert review.length == pytest.approx(
-            LENGTH, rel=5e-4
-        )  # closed form, straight runs and quarter circles
+        assert review.length == pytest.approx(LENGTH, rel=5e-4)  # closed form, straight runs and quarter circles
         assert np.nanmedian(review.contours[0]["rib_width"]) == pytest.approx(1.2, abs=0.002)
         model = review.document["model"]
         assert (model["file"], model["sha256"]) == ("in memory", "")

@@ -101,9 +101,7 @@ def joint(*paths, rib_on="base", joint_id="j1", cover=("p2",), base=("p1",), **s
         counter_part=cover[0],
         **survey,
     )
-    return JointResult(
-        joint_id, cover, base, rib_on, np.array([0.0, 0.0, -1.0]), "touching", ("Typed.",), table
-    )
+    return JointResult(joint_id, cover, base, rib_on, np.array([0.0, 0.0, -1.0]), "touching", ("Typed.",), table)
 
 
 def circle(*changes, **options):

@@ -209,9 +209,7 @@ def test_a_hole_in_the_cover_is_one_finding():
     hole = [(c, 30, 33, "hole") for c in ("cover_thickness", "cover_thickness_min", "cover_thickness_max")]
     hole += [(c, 30, 33, "no-opposite") for c in ("gap", "gap_min", "gap_max")]
     hits = found(circle(*hole))
-    assert [(f.rule, f.severity, f.quantity) for f in hits][:1] == [
-        ("cover-hole", "must-fix", "cover_thickness")
-    ]
+    assert [(f.rule, f.severity, f.quantity) for f in hits][:1] == [("cover-hole", "must-fix", "cover_thickness")]
     assert "a hole" in hits[0].message
 
 

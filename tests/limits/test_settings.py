@@ -63,9 +63,7 @@ def test_units_are_converted(written, unit, value):
     assert in_unit(written, unit) == pytest.approx(value, rel=1e-12)
 
 
-@pytest.mark.parametrize(
-    "written", [True, None, [1], "wide", "1 2", "0.5 deg", "0.5 furlong", float("nan"), "inf", ""]
-)
+@pytest.mark.parametrize("written", [True, None, [1], "wide", "1 2", "0.5 deg", "0.5 furlong", float("nan"), "inf", ""])
 def test_what_is_no_length_is_refused(written):
     with pytest.raises(ValueError, match="must be"):
         in_unit(written, "mm")
@@ -126,9 +124,7 @@ def test_what_is_wrong_is_named_with_its_line(text, line, words):
 
 
 def test_keys_inside_long_texts_do_not_shift_lines():
-    text = (
-        "[[waivers]]\nrule='rib-width'\nreason='''\n[limits.rib-width]\nmim = 1\n'''\nat=[1, 2, 3]\nbad=1\n"
-    )
+    text = "[[waivers]]\nrule='rib-width'\nreason='''\n[limits.rib-width]\nmim = 1\n'''\nat=[1, 2, 3]\nbad=1\n"
     assert wrong(text).startswith("seamcheck.toml, line 8: ")
 
 
@@ -144,10 +140,7 @@ def test_a_file_that_is_not_text_or_not_there(tmp_path):
 def test_the_nearest_file_beside_or_above_the_model_is_found(tmp_path):
     deep = tmp_path / "a" / "b"
     deep.mkdir(parents=True)
-    assert (
-        find_settings_file(deep / "m.step") is None
-        or tmp_path not in find_settings_file(deep / "m.step").parents
-    )
+    assert find_settings_file(deep / "m.step") is None or tmp_path not in find_settings_file(deep / "m.step").parents
     (tmp_path / "seamcheck.toml").write_text("collapse = 0.5\n")
     assert find_settings_file(deep / "m.step") == (tmp_path / "seamcheck.toml").resolve()
     (deep / "seamcheck.toml").write_text("collapse = 0.6\n")

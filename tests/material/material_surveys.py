@@ -71,9 +71,7 @@ def ring(radius=40.0, n=720, **section) -> PathSurvey:
     a = np.linspace(0.0, 2 * np.pi, n, endpoint=False)
     u = np.column_stack([np.cos(a), np.sin(a), np.zeros(n)])
     section.setdefault("radius", radius)
-    return path_survey(
-        "c1", radius * u, u, radius * a, 2 * np.pi * radius, True, section_columns(n, **section)
-    )
+    return path_survey("c1", radius * u, u, radius * a, 2 * np.pi * radius, True, section_columns(n, **section))
 
 
 def run(length=400.0, n=801, **section) -> PathSurvey:

@@ -66,9 +66,7 @@ def test_a_stretch_over_the_start_of_a_closed_path_is_one():
 
 def test_a_known_light_path_wins_over_the_thickness():
     found = assess(survey(run()), material(), 0.4, light_path={"c1": np.full(801, 2.040991)})
-    assert found.columns["c1"]["transmission"][0] == pytest.approx(
-        100 * 0.840278 * np.exp(-0.423814 * 2.040991)
-    )
+    assert found.columns["c1"]["transmission"][0] == pytest.approx(100 * 0.840278 * np.exp(-0.423814 * 2.040991))
 
 
 def test_a_scanner_lengthens_the_path():
@@ -178,9 +176,7 @@ def test_an_empty_window():
 
 def test_areas_of_the_caller_win_over_the_closed_form():
     one = np.ones(801)
-    found = assess(
-        survey(run()), material(), 0.4, areas_at={"c1": lambda c: (2 * c * one, 0.5 * one, 0.5 * one)}
-    )
+    found = assess(survey(run()), material(), 0.4, areas_at={"c1": lambda c: (2 * c * one, 0.5 * one, 0.5 * one)})
     k = found.document["melt"]["expansion"]["value"]
     np.testing.assert_allclose(found.columns["c1"]["trap_fill"], k * 0.8, rtol=1e-5)
     np.testing.assert_allclose(found.columns["c1"]["trap_holds_up_to"], 0.5 / k, rtol=1e-5)
@@ -301,9 +297,7 @@ def test_ranges_hold_the_nominal_and_are_repeatable():
 
 def test_share_of_combinations_is_that_of_the_rectangle():
     # Only the collapse varies, evenly over 0.4 ± 0.1; the travel of 0.55 leaves room up to 0.45: 75 %.
-    found = assess(
-        survey(run(), travel=0.55), material(tolerance={"collapse": 0.1}, samples={"count": 20000}), 0.4
-    )
+    found = assess(survey(run(), travel=0.55), material(tolerance={"collapse": 0.1}, samples={"count": 20000}), 0.4)
     share = found.document["uncertainty"]["shares"]["travel left after the collapse"]
     assert share == pytest.approx(0.75, abs=0.012)  # 4 standard deviations of 20000 draws
 
@@ -327,9 +321,7 @@ def test_range_of_the_transmission_is_that_of_the_plaque_scatter():
     st.floats(1.0, 6.0),
 )
 def test_invariants(width, height, draft, trap, collapse, thickness):
-    path = run(
-        n=21, width=width, height=height, draft=draft, trap=trap, collapse=collapse, thickness=thickness
-    )
+    path = run(n=21, width=width, height=height, draft=draft, trap=trap, collapse=collapse, thickness=thickness)
     found = assess(survey(path), material(), collapse)
     json.dumps(found.document, allow_nan=False)
     own = found.columns["c1"]
@@ -343,9 +335,7 @@ def test_invariants(width, height, draft, trap, collapse, thickness):
         assert (own["trap_fill"][0] <= 1.0) == (collapse < upper)
 
 
-SCHEMA = json.loads(
-    resources.files("seamcheck.material").joinpath("data/material.schema.json").read_text("utf-8")
-)
+SCHEMA = json.loads(resources.files("seamcheck.material").joinpath("data/material.schema.json").read_text("utf-8"))
 
 
 @pytest.mark.parametrize("keys", [(), ("cover", "base"), ("plaques",), tuple(PP)])

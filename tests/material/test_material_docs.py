@@ -58,6 +58,4 @@ def test_the_template_is_a_settings_file_once_uncommented():
     for entry in ENTRIES:
         assert f"# {entry.key} =" in settings_template()
         if entry.default is not None:
-            assert settings.numbers[f"{entry.section}.{entry.key}"].value == pytest.approx(
-                entry.default.value
-            )
+            assert settings.numbers[f"{entry.section}.{entry.key}"].value == pytest.approx(entry.default.value)

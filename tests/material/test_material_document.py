@@ -41,9 +41,7 @@ def document_of(text=TOML, rib_on="base"):
     thickness[200:301] = 4.5
     found, extra = add_to(survey(run(thickness=thickness)), settings.material, "j1", 0.4, rib_on)
     joint = JointResult("j1", ("p1",), ("p2",), rib_on, np.array([0, 0, -1.0]), "touching", (), found, extra)
-    parts = tuple(
-        Part(p, name, (name,), "solid", None, 1, 6) for p, name in (("p1", "roof"), ("p2", "<b>body"))
-    )
+    parts = tuple(Part(p, name, (name,), "solid", None, 1, 6) for p, name in (("p1", "roof"), ("p2", "<b>body")))
     assembly = Assembly((ModelFile("rain-gauge.step", "5f" * 32, "AP242", "mm"),), parts)
     judgement = judge([joint], settings, {"p1": "roof", "p2": "body"})
     return json.loads(json.dumps(make_document(assembly, [joint], judgement, settings), allow_nan=False))

@@ -88,9 +88,7 @@ def test_squeeze_flow():
     assert energy.squeeze_speed(2.0, 0.05, 500.0, 1.5) == pytest.approx(0.222, abs=5e-4)
     assert energy.squeeze_speed(2.0, 0.15, 500.0, 1.5) == pytest.approx(6.0, abs=1e-9)
     assert energy.steady_layer(0.122, 2.0, 500.0, 1.5) == pytest.approx(0.04094, abs=1e-5)
-    assert energy.squeeze_speed(2.0, energy.steady_layer(0.3, 2.0, 500.0, 1.5), 500.0, 1.5) == pytest.approx(
-        0.3
-    )
+    assert energy.squeeze_speed(2.0, energy.steady_layer(0.3, 2.0, 500.0, 1.5), 500.0, 1.5) == pytest.approx(0.3)
 
 
 def test_squeeze_flow_solves_the_film_equation():
@@ -117,12 +115,8 @@ def test_cooling_depth_is_where_the_half_space_has_cooled_by_sixteen_percent():
 @given(st.floats(1.1, 5.0))
 def test_energies_scale(factor):
     one = energy.estimate(joint())
-    assert energy.estimate(joint(length=400 * factor))["melt_energy"] == pytest.approx(
-        one["melt_energy"] * factor
-    )
-    assert energy.estimate(joint(density=0.905 * factor))["weld_time"] == pytest.approx(
-        one["weld_time"] * factor
-    )
+    assert energy.estimate(joint(length=400 * factor))["melt_energy"] == pytest.approx(one["melt_energy"] * factor)
+    assert energy.estimate(joint(density=0.905 * factor))["weld_time"] == pytest.approx(one["weld_time"] * factor)
     assert energy.estimate(joint(power=150 * factor))["weld_time"] == pytest.approx(one["weld_time"] / factor)
     assert energy.estimate(joint(pressure=2 * factor))["clamp_force"] == pytest.approx(1200 * factor)
     assert energy.estimate(joint(n=11))["laser_energy"] == pytest.approx(one["laser_energy"])
@@ -142,9 +136,7 @@ def test_unmeasured_stations_are_taken_as_the_mean_of_the_rest():
     inputs = joint()
     light = inputs.transmission.copy()
     light[0] = np.nan
-    assert energy.estimate(replace(inputs, transmission=light))["laser_energy"] == pytest.approx(
-        860.768, abs=1e-3
-    )
+    assert energy.estimate(replace(inputs, transmission=light))["laser_energy"] == pytest.approx(860.768, abs=1e-3)
 
 
 def test_only_what_the_inputs_suffice_for_is_given():

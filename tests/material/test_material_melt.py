@@ -33,9 +33,7 @@ def outline(width, draft_inner, draft_outer, radius, depth):
 
 def test_fillet_loss():
     # r² (cot(β/2) - (π - β)/2), r = 0.3: 0.0193142 at 90°, 0.0177970 at 92°.
-    np.testing.assert_allclose(
-        melt.fillet_loss(0.3, np.radians([90.0, 92.0])), [0.0193142, 0.0177970], atol=1e-7
-    )
+    np.testing.assert_allclose(melt.fillet_loss(0.3, np.radians([90.0, 92.0])), [0.0193142, 0.0177970], atol=1e-7)
     # Independently: the corner square less the quarter disc.
     assert melt.fillet_loss(0.3, np.pi / 2) == pytest.approx(
         box(0, 0, 0.3, 0.3).area - Point(0, 0).buffer(0.3, quad_segs=4096).area / 4, abs=1e-7
@@ -51,9 +49,7 @@ def test_displaced_area(draft, radius, width, expected):
     assert rib(width, draft, draft, radius).displaced(0.4)[0] == pytest.approx(expected, abs=1e-6)
 
 
-@given(
-    st.floats(0.8, 2.5), st.floats(0.0, 6.0), st.floats(0.0, 6.0), st.floats(0.02, 0.35), st.floats(0.01, 0.9)
-)
+@given(st.floats(0.8, 2.5), st.floats(0.0, 6.0), st.floats(0.0, 6.0), st.floats(0.02, 0.35), st.floats(0.01, 0.9))
 def test_displaced_area_of_any_fillet_at_any_depth(width, inner, outer, radius, depth):
     expected = outline(width, inner, outer, radius, depth)
     assert rib(width, inner, outer, radius).displaced(depth)[0] == pytest.approx(expected, abs=2e-5)
@@ -76,20 +72,14 @@ def test_displaced_area_rises_with_depth_and_is_the_integral_of_the_width():
                 width -= v * np.tan(a) + length - np.sqrt(0.15**2 - (0.15 - v) ** 2)
         return width
 
-    assert section.displaced(0.5)[0] == pytest.approx(
-        quad(chord, 0, 0.5, points=[0.1421, 0.1474])[0], abs=1e-7
-    )
+    assert section.displaced(0.5)[0] == pytest.approx(quad(chord, 0, 0.5, points=[0.1421, 0.1474])[0], abs=1e-7)
 
 
-@given(
-    st.floats(0.8, 2.0), st.floats(0.0, 3.0), st.floats(0.0, 3.0), st.floats(0.03, 0.3), st.floats(0.8, 2.0)
-)
+@given(st.floats(0.8, 2.0), st.floats(0.0, 3.0), st.floats(0.0, 3.0), st.floats(0.03, 0.3), st.floats(0.8, 2.0))
 def test_the_section_is_found_again_from_surveyed_widths(width, inner, outer, radius, height):
     tan = [np.tan(np.radians(a)) for a in (inner, outer)]
     top = width - radius * sum(np.tan(np.pi / 4 - np.arctan(t) / 2) for t in tan)
-    found = melt.rib_section(
-        *(np.array([x]) for x in (top, width + height / 2 * sum(tan), height, inner, outer))
-    )
+    found = melt.rib_section(*(np.array([x]) for x in (top, width + height / 2 * sum(tan), height, inner, outer)))
     assert found.radius[0] == pytest.approx(radius, abs=1e-9)
     assert found.width[0] == pytest.approx(width, abs=1e-9)
 
@@ -102,9 +92,7 @@ def test_trap_after_collapse():
     assert melt.fill(np.array([0.6]), trap.area(0.4), 1.204, 0.5)[0] == pytest.approx(0.4515, abs=1e-6)
 
 
-@given(
-    st.floats(0.3, 3.0), st.floats(0.5, 2.5), st.floats(0.0, 5.0), st.floats(0.0, 0.4), st.floats(0.0, 3.0)
-)
+@given(st.floats(0.3, 3.0), st.floats(0.5, 2.5), st.floats(0.0, 5.0), st.floats(0.0, 0.4), st.floats(0.0, 3.0))
 def test_trap_room_at_another_collapse_is_that_of_the_polygon(wall, height, draft, seen_at, asked_at):
     tan = np.tan(np.radians(draft))
 
@@ -114,16 +102,12 @@ def test_trap_room_at_another_collapse_is_that_of_the_polygon(wall, height, draf
 
     if wall <= tan * height:
         return
-    trap = melt.trap_section(
-        np.array([drawn(seen_at)]), np.array([seen_at]), np.array([height]), np.array([draft])
-    )
+    trap = melt.trap_section(np.array([drawn(seen_at)]), np.array([seen_at]), np.array([height]), np.array([draft]))
     assert trap.area(asked_at)[0] == pytest.approx(drawn(asked_at), abs=1e-9)
 
 
 def test_a_trap_without_room_is_full():
-    np.testing.assert_array_equal(
-        melt.fill(np.array([0.5, 0.0]), np.array([0.0, 0.0]), 1.2), [melt.FULL, 0.0]
-    )
+    np.testing.assert_array_equal(melt.fill(np.array([0.5, 0.0]), np.array([0.0, 0.0]), 1.2), [melt.FULL, 0.0])
     assert np.isnan(melt.fill(np.array([np.nan]), np.array([0.5]), 1.2)).all()
 
 

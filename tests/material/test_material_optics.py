@@ -104,17 +104,13 @@ def test_clear_slab():
 def test_slab_agrees_with_the_optics_library(absorption, thickness, n):
     # Incoherent stack air / plastic / air; the library takes k = α λ / 4π (λ = 1000 nm, lengths in nm).
     k = absorption * 1e-6 * 1000.0 / (4 * np.pi)
-    stack = tmm.inc_tmm(
-        "s", [1, n + 1j * k, 1], [np.inf, thickness * 1e6, np.inf], ["i", "i", "i"], 0, 1000.0
-    )
+    stack = tmm.inc_tmm("s", [1, n + 1j * k, 1], [np.inf, thickness * 1e6, np.inf], ["i", "i", "i"], 0, 1000.0)
     assert optics.slab_transmission(absorption, thickness, n) == pytest.approx(stack["T"], rel=1e-5)
 
 
 def test_two_flux_values():
     # Kubelka-Munk with S = 1, A = 0.05 /mm: 0.472, 0.289, 0.194 at 1, 2, 3 mm (by hand).
-    np.testing.assert_allclose(
-        optics.two_flux_transmission(1.0, 0.05, [1, 2, 3]), [0.472, 0.289, 0.194], atol=5e-4
-    )
+    np.testing.assert_allclose(optics.two_flux_transmission(1.0, 0.05, [1, 2, 3]), [0.472, 0.289, 0.194], atol=5e-4)
 
 
 @settings(max_examples=25, deadline=None)
@@ -142,9 +138,7 @@ def test_scanner_examples():
         [entry, np.degrees(one), np.degrees(two), way], [99.593005, 18.364963, 11.502494, 2.040991], atol=1e-6
     )
     entry, one, two, _ = optics.scanner_entry(250.0, 120.0, 3.0, 1.53)
-    np.testing.assert_allclose(
-        [entry, np.degrees(one), np.degrees(two)], [119.121120, 25.477075, 16.328479], atol=1e-6
-    )
+    np.testing.assert_allclose([entry, np.degrees(one), np.degrees(two)], [119.121120, 25.477075, 16.328479], atol=1e-6)
     assert 2.0 * np.tan(np.radians(11.502494)) + 99.593005 == pytest.approx(100.0, abs=1e-6)
 
 
@@ -159,9 +153,7 @@ def test_scanner_entry_agrees_with_a_root_finder(height, radius, thickness, n):
 
 @given(
     st.lists(
-        st.tuples(
-            *[st.floats(-80.0, 80.0)] * 2, st.floats(0.3, 5.0), st.floats(-0.5, 0.5), st.floats(0.0, 6.28)
-        ),
+        st.tuples(*[st.floats(-80.0, 80.0)] * 2, st.floats(0.3, 5.0), st.floats(-0.5, 0.5), st.floats(0.0, 6.28)),
         min_size=1,
         max_size=6,
     )

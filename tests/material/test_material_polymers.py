@@ -129,9 +129,7 @@ def test_fillers_change_density_heat_and_expansion():
     assert 1.0 < filled.melt_expansion(260).value < plain.melt_expansion(260).value
 
 
-@pytest.mark.parametrize(
-    ("symbol", "hint"), [("HDPE", "PE-HD"), ("PMA", "PMMA"), ("PES", "PESU"), ("PA6.6", "PA66")]
-)
+@pytest.mark.parametrize(("symbol", "hint"), [("HDPE", "PE-HD"), ("PMA", "PMMA"), ("PES", "PESU"), ("PA6.6", "PA66")])
 def test_an_unknown_symbol_names_the_nearest(symbol, hint):
     with pytest.raises(UsageError, match=f"Nearest: .*{hint}"):
         TABLE.find(symbol)
@@ -216,9 +214,7 @@ def test_the_pair_check_does_not_care_which_part_is_which(one, other):
 
 
 def test_own_pairs_win():
-    own = own_pairs(
-        [{"symbols": ["PP", "PE-HD"], "verdict": "conditional", "why": "Trial of spring."}], TABLE
-    )
+    own = own_pairs([{"symbols": ["PP", "PE-HD"], "verdict": "conditional", "why": "Trial of spring."}], TABLE)
     check = check_pair(TABLE.find("PE-HD"), TABLE.find("PP"), own)
     assert (check.verdict, check.standing) == ("conditional", "given in the settings")
     for wrong in (

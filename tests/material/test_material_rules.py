@@ -131,9 +131,7 @@ def test_missing_light_is_not_a_pass():
     whole = assess(survey(path), MaterialSettings.from_table(TABLE), 0.4).merged(survey(path))
     joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), whole)
     (missing,) = (
-        f
-        for f in judge([joint], Settings()).findings
-        if f.rule == "not-measured" and "transmission" in f.message
+        f for f in judge([joint], Settings()).findings if f.rule == "not-measured" and "transmission" in f.message
     )
     assert missing.from_s == pytest.approx(49.75)
 

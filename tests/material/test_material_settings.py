@@ -38,9 +38,7 @@ def test_an_empty_table_is_allowed_and_only_stand_ins_remain():
 
 
 def test_a_joint_can_differ():
-    settings = MaterialSettings.from_table(
-        {**WHOLE, "joints": {"j2": {"base": "PC", "laser": {"power": 80}}}}
-    )
+    settings = MaterialSettings.from_table({**WHOLE, "joints": {"j2": {"base": "PC", "laser": {"power": 80}}}})
     assert settings.for_joint("j1").get("laser.power").value == 150
     second = settings.for_joint("j2")
     assert (second.get("laser.power").value, second.get("laser.speed").value) == (80, 2000)

@@ -347,9 +347,7 @@ def _view(joint, contour, dims):
         [
             _box_mesh("p2", ring(3.2), 24.0, 26.0, None),
             _box_mesh("p2", port, 26.0, 31.0, None, 10),
-            _box_mesh(
-                "p2", rounded_rectangle(12, 12, 5.9, 0.5)[1] + np.array([32.0, -14.0]), 26.0, 29.0, None, 20
-            ),
+            _box_mesh("p2", rounded_rectangle(12, 12, 5.9, 0.5)[1] + np.array([32.0, -14.0]), 26.0, 29.0, None, 20),
         ],
     )
     board = _mesh("p3", [_box_mesh("p3", rounded_rectangle(90, 50, 1, 2.0)[1], 8.0, 9.6, None)])

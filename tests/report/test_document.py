@@ -165,9 +165,7 @@ def test_a_rule_that_is_off_stands_among_what_was_not_checked():
 
 
 def test_travel_that_was_followed_only_in_sections_is_said():
-    assert any(
-        "Free travel away from the seam" in item for item in document(joint(interface={}))["not_checked"]
-    )
+    assert any("Free travel away from the seam" in item for item in document(joint(interface={}))["not_checked"])
     assert not any("Free travel away" in item for item in document()["not_checked"])
 
 

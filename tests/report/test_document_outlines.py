@@ -57,7 +57,5 @@ def test_stations_and_owners_are_kept_apart():
         (1, 1, "reaches beyond both sides"),
     ):
         drawn = area_of(lines[(found == s) & (owners == o)])
-        assert drawn.area == pytest.approx(
-            SHAPES[shape].intersection(shapely.box(-9, -99, 9, 99)).area, abs=1e-9
-        )
+        assert drawn.area == pytest.approx(SHAPES[shape].intersection(shapely.box(-9, -99, 9, 99)).area, abs=1e-9)
     assert not len(lines[(found == 0) & (owners == 0)])

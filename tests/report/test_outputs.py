@@ -96,9 +96,7 @@ def test_dxf_contour_has_the_length_of_the_seam_as_lines_and_arcs_and_as_a_polyl
 def test_dxf_markers_stand_at_the_findings_and_areas_at_their_distance():
     document = housing()
     drawing, found = entities(document)
-    points = sorted(
-        (round(e.dxf.location.x, 3), round(e.dxf.location.y, 3)) for e in found if e.dxftype() == "POINT"
-    )
+    points = sorted((round(e.dxf.location.x, 3), round(e.dxf.location.y, 3)) for e in found if e.dxftype() == "POINT")
     assert points == sorted(
         (round(f["at"][0], 3) + 0.0, round(f["at"][1], 3) + 0.0) for f in document["findings"] if f["at"]
     )
@@ -154,9 +152,7 @@ def test_glb_holds_named_parts_seam_and_findings_in_metres_with_y_up():
     scene = trimesh.load(io.BytesIO(render_glb(document)), file_type="glb")
     names = set(scene.graph.nodes_geometry)
     assert {"station housing", "station lid", "sensor board", "seam j1 c1"} <= names
-    assert sum(name.startswith("finding ") for name in names) == sum(
-        f["at"] is not None for f in document["findings"]
-    )
+    assert sum(name.startswith("finding ") for name in names) == sum(f["at"] is not None for f in document["findings"])
     # glTF 2.0, section 3.4: metres, +Y up. The lid's highest face lies at z = 31 mm of the model.
     assert scene.bounds[1][1] == pytest.approx(0.031, abs=1e-6)
     assert scene.bounds[1][0] == pytest.approx(0.0632, abs=3e-3)

@@ -39,9 +39,7 @@ def test_names_become_no_elements_and_no_attributes():
 
 def test_the_policy_allows_only_what_stands_in_the_page():
     text = render_html(housing(step=2.0))
-    policy = next(
-        a["content"] for t, a in Elements(text).found if a.get("http-equiv") == "Content-Security-Policy"
-    )
+    policy = next(a["content"] for t, a in Elements(text).found if a.get("http-equiv") == "Content-Security-Policy")
     assert policy.startswith("default-src 'none'")
     assert "unsafe" not in policy
     assert "http" not in policy
@@ -76,9 +74,7 @@ def test_the_same_document_gives_the_same_page():
 
 def tokens(dark: bool) -> dict[str, str]:
     style = resources.files("seamcheck.report.html").joinpath("page.css").read_text("utf-8")
-    block = re.search(
-        r':root\[data-theme="dark"\][^{]*\{(.*?)\}' if dark else r":root \{(.*?)\}", style, re.S
-    )
+    block = re.search(r':root\[data-theme="dark"\][^{]*\{(.*?)\}' if dark else r":root \{(.*?)\}", style, re.S)
     return dict(re.findall(r"--([a-z-]+): (#[0-9a-f]{6})", block[1]))
 
 

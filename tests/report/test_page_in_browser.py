@@ -61,9 +61,7 @@ def test_it_loads_without_errors_and_asks_for_nothing(window, pages, document):
 
 def test_its_policy_forbids_what_the_page_does_not_bring_along(window, pages, document):
     window.open(pages("housing", document))
-    window.run(
-        "const s = document.createElement('img'); s.src = 'http://localhost:9/x.png';document.body.append(s);"
-    )
+    window.run("const s = document.createElement('img'); s.src = 'http://localhost:9/x.png';document.body.append(s);")
     refused = window.run(
         "const tried = {markup: () => { document.body.innerHTML = '<b>x</b>'; },"
         "handler: () => document.body.setAttribute('onclick', 'window.hit = 1')};"
@@ -122,9 +120,7 @@ def test_keys_walk_along_the_seam_and_round_its_start(window, pages, document):
 
 def test_the_slider_and_a_press_on_the_strip_and_on_the_plan_move_the_reader(window, pages, document):
     window.open(pages("housing", document))
-    window.run(
-        "const r = document.querySelector('#walk-slider'); r.value = 200; r.dispatchEvent(new Event('input'))"
-    )
+    window.run("const r = document.querySelector('#walk-slider'); r.value = 200; r.dispatchEvent(new Event('input'))")
     s = document["joints"][0]["contours"][0]["stations"]["s"]
     assert s[station_of(window)] == pytest.approx(200, abs=0.26)
     window.run(
@@ -196,12 +192,7 @@ def test_hostile_names_do_nothing_and_are_shown_as_they_are(window, pages):
     window.open(pages("hostile", hostile()))
     open_space(window)
     window.run("document.querySelectorAll('details').forEach((d) => d.open = true)")
-    assert (
-        window.run(
-            "return document.images.length + document.querySelectorAll('svg[onload], [onerror]').length"
-        )
-        == 0
-    )
+    assert window.run("return document.images.length + document.querySelectorAll('svg[onload], [onerror]').length") == 0
     assert window.run("return document.scripts.length") == 2
     assert HOSTILE in window.text(".title-block")
     assert HOSTILE in window.text("#space-tools")
@@ -232,22 +223,14 @@ def test_two_joints_and_junctions_can_be_walked(window, pages):
     from selenium.webdriver.common.keys import Keys
 
     window.open(pages("two", two_joints()))
-    window.run(
-        "const c = document.querySelector('#joint-choice'); c.value = '1';"
-        "c.dispatchEvent(new Event('change'))"
-    )
+    window.run("const c = document.querySelector('#joint-choice'); c.value = '1';c.dispatchEvent(new Event('change'))")
     assert station_of(window) == 0
     assert "s = 0.00 mm" in window.text("#section-caption")
     window.open(pages("junction", with_junction()))
-    window.run(
-        "const r = document.querySelector('#walk-slider'); r.value = 0; r.dispatchEvent(new Event('input'))"
-    )
+    window.run("const r = document.querySelector('#walk-slider'); r.value = 0; r.dispatchEvent(new Event('input'))")
     window.key("#strip", Keys.END, Keys.ARROW_RIGHT)
     assert "c1" in window.text("#walk-where")
-    window.run(
-        "const r = document.querySelector('#walk-slider'); r.value = r.max;"
-        "r.dispatchEvent(new Event('input'))"
-    )
+    window.run("const r = document.querySelector('#walk-slider'); r.value = r.max;r.dispatchEvent(new Event('input'))")
     assert "c2" in window.text("#walk-where")
     assert window.complaints() == []
 
@@ -324,8 +307,7 @@ def test_a_reviewed_sample_has_closed_outlines_and_its_own_numbers(window, pages
             contour["stations"]["s"][station],
         )
         outlines = window.run(
-            "return [...document.querySelectorAll('#section-figure .outline')]"
-            ".map((p) => p.getAttribute('d'))"
+            "return [...document.querySelectorAll('#section-figure .outline')].map((p) => p.getAttribute('d'))"
         )
         assert len(outlines) == 2
         assert all(d.count("M") == d.count("Z") >= 1 for d in outlines)
