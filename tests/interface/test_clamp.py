@@ -31,6 +31,7 @@ def test_land_on_both_sides_of_a_round_seam():
     assert found["clamp_share"]["value"] == 1.0
 
 
+@pytest.mark.thorough
 def test_land_agrees_with_the_kernels_own_faces():
     """Rounded rectangle: the kernel's area of the ring between two parallels of the mid-line."""
     spec = Spec(track=rounded_rectangle(60, 40, 8), edge_chamfer=0.4)
@@ -64,6 +65,7 @@ def test_the_share_of_the_seam_without_land():
     assert found["clamp_share"]["at"][1] == pytest.approx(20, abs=0.1)
 
 
+@pytest.mark.thorough
 def test_force_is_pressure_times_area_of_the_rib():
     """2 MPa over a rib of 1.5 mm and 400 mm give 1200 N, 3 N/mm (exact arithmetic)."""
     track = rounded_rectangle(120, 96.5840734641020, 10)  # perimeter 2 (120 + 96.58) - 80 + 20 pi = 416
@@ -91,6 +93,7 @@ def test_distance_of_other_parts(turn):
     assert BRepExtrema_DistShapeShape(top, near).Value() == pytest.approx(entry["value"], abs=1e-6)
 
 
+@pytest.mark.thorough
 def test_alone_there_are_no_neighbours():
     _, found = interface(build(Spec(track=circle(25))).parts)
     assert found["neighbour_distance"] == {"value": None, "at": None, "why": "no-neighbour-part"}
@@ -123,6 +126,7 @@ def test_open_traps_say_what_flash_would_reach():
     assert found["flash_open_outer"] == {"value": 0.0, "at": None, "why": ""}
 
 
+@pytest.mark.thorough
 def test_wall_to_rib():
     spec = Spec(track=circle(25), stem=(-1.5, 1.7))
     _, found = interface(build(spec).parts)

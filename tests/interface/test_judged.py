@@ -65,6 +65,7 @@ def test_outside_as_drawn_is_outside_with_its_worst_case(plain):
     assert found["worst_case"] == pytest.approx(1.15, abs=1e-3)
 
 
+@pytest.mark.thorough
 def test_the_stack_of_the_domain_sheet(plain):
     """f = 0.45 with 0.10 + 0.05 + 0.05: worst case 0.25 (exact arithmetic)."""
     document = reviewed(plain, "collapse = 0.1\n[limits.sink-travel]\nreserve = 0.45\n[tolerance]\nfree_travel = 0.2\n")
@@ -160,6 +161,7 @@ def test_written_settings_read_back_the_same():
     assert Settings().scanner is None
 
 
+@pytest.mark.thorough
 def test_two_cores_give_the_same_document(tmp_path):
     path = build(Spec(track=rounded_rectangle(40, 30, 6))).write(tmp_path / "same.step")
     text = "lateral-play = 0.1\n[scanner]\ndistance = 200\nhalf-angle = 3\n"

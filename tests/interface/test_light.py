@@ -43,6 +43,7 @@ def test_the_ray_to_a_round_seam_has_the_angle_of_snell(height, radius, thicknes
     assert path["light_clear"].min() == 1.0
 
 
+@pytest.mark.thorough
 def test_the_axis_can_stand_elsewhere():
     """Axis over the seam's right end: there the light comes straight down, on the left at atan(100 / 301.3)."""
     spec = Spec(track=circle(50))
@@ -110,6 +111,7 @@ def test_a_cone_needs_more_room_than_its_middle_ray():
     assert shaded.columns["light_clear"][shaded.points[:, 0] > 0].min() == 1.0
 
 
+@pytest.mark.thorough
 def test_light_that_would_enter_through_the_covers_edge_does_not_count():
     """A land of 0.2 mm and light at about 40 degrees: the ray to the rib enters 1 mm outside of it."""
     spec = Spec(track=circle(50), clamp_land=0.2)
@@ -130,6 +132,7 @@ def test_rays_agree_with_trimesh():
     assert set(ray[np.isfinite(t)]) == set(expected_ray)
 
 
+@pytest.mark.thorough
 def test_boxes_of_the_builder_are_those_of_the_kernel():
     """The block that shades is the kernel's own box, so that the shadow test stands on its own."""
     block = BRepPrimAPI_MakeBox(gp_Pnt(*CONNECTOR[0]), gp_Pnt(*CONNECTOR[1])).Shape()

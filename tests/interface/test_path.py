@@ -33,6 +33,7 @@ def test_the_field_of_a_rounded_rectangle():
     assert turned == pytest.approx(33, abs=0.05)
 
 
+@pytest.mark.thorough
 def test_the_field_of_an_ellipse():
     found = values(Spec(track=ellipse(30, 20)))
     assert found["field_circle"]["value"] == pytest.approx(60, abs=WITHIN)
@@ -45,6 +46,7 @@ def test_a_level_seam_has_no_rise_in_any_position():
     assert found["seam_slope"]["value"] == pytest.approx(0, abs=1e-4)
 
 
+@pytest.mark.thorough
 def test_arms_of_a_c_are_neighbours_and_sides_of_a_rectangle_are_not():
     track = c_shape(50, 50, 14, 4)
     found = values(Spec(track=track, trap_width_inner=0.8, inner="open"))["path_distance"]
@@ -58,6 +60,7 @@ def test_arms_of_a_c_are_neighbours_and_sides_of_a_rectangle_are_not():
     assert values(Spec(track=rounded_rectangle(40, 25, 6)))["path_distance"]["value"] is None
 
 
+@pytest.mark.thorough
 def test_a_dividing_wall_is_a_neighbour_of_the_long_way_round_only():
     """Where seams meet, the distance goes to nothing by itself: that is no neighbourhood."""
     spec = Spec(track=rounded_rectangle(60, 40, 8))

@@ -78,6 +78,7 @@ def test_a_bump_of_0_3_mm_between_stations_is_found(turn):
     assert np.linalg.norm(travel["at"] - placed(spec, (x, y, -0.25))) < 0.16
 
 
+@pytest.mark.thorough
 def test_a_low_bump_of_0_3_mm_on_the_lip_is_found():
     """On the seam itself, between two stations, 0.12 mm under the cover."""
     spec = Spec(track=rounded_rectangle(60, 40, 8))
@@ -129,6 +130,7 @@ def test_a_rib_on_the_cover_is_left_out_as_well():
     assert values["free_travel"]["value"] == pytest.approx(0.6, abs=0.001)
 
 
+@pytest.mark.thorough
 def test_lateral_play_lets_a_post_miss_its_pocket():
     """A pocket over a post with 0.1 mm room: free without play, met at 0.3 mm with a play of 0.15 mm."""
     spec = Spec(track=rounded_rectangle(60, 40, 8))
@@ -141,6 +143,7 @@ def test_lateral_play_lets_a_post_miss_its_pocket():
     assert interface(parts, lateral_play=0.15)[1]["free_travel"]["value"] == pytest.approx(0.3, abs=0.001)
 
 
+@pytest.mark.thorough
 def test_a_pin_that_fits_its_hole_without_room_is_no_stop():
     """Facets of pin and hole overlap by slivers; the exact faces do not lie over one another."""
     spec = Spec(track=rounded_rectangle(60, 40, 8))
@@ -168,6 +171,7 @@ SEEDS = [
 
 
 @pytest.mark.parametrize("spec", SEEDS, ids=["plain", "turned", "round"])
+@pytest.mark.thorough
 def test_the_kernel_agrees_that_the_cover_touches_there(spec):
     """Lowered to 0.05 mm before the touch, cover and ribless base are 0.05 mm apart (BRepExtrema)."""
     rng = np.random.default_rng(7)
@@ -183,6 +187,7 @@ def test_the_kernel_agrees_that_the_cover_touches_there(spec):
 
 
 @pytest.mark.parametrize("spec", SEEDS[:2], ids=["plain", "turned"])
+@pytest.mark.thorough
 def test_rays_through_meshes_find_no_nearer_place(spec):
     """Rays of trimesh along the light from the cover's underside onto the ribless base."""
     cover, base = draw(spec)
