@@ -8,6 +8,7 @@ it in faces with many holes.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Any
 
@@ -18,7 +19,7 @@ from OCP.Geom import Geom_Plane
 from OCP.GeomAbs import GeomAbs_Line
 from OCP.gp import gp_Pln
 from OCP.ShapeAnalysis import ShapeAnalysis_ShapeTolerance
-from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_VERTEX
+from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_FORWARD, TopAbs_REVERSED, TopAbs_VERTEX
 from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedMapOfShape
@@ -80,7 +81,7 @@ def _is_sound(face: Any) -> bool:
     if type(surface) is Geom_Plane:
         edges = _straight_edges(face)
         if edges:  # most faces; a fraction of the time
-            return all(_lies_on(surface.Pln(), edge, line) for edge, line in edges)
+            return all(_lies_on(surface.Pln(), edge, line) for edge, line in edges) and _closes(edges)
     return face.NbChildren() > _MOST_OUTLINES or BRepCheck_Analyzer(face).IsValid()
 
 
@@ -114,6 +115,18 @@ def _lies_on(plane: gp_Pln, edge: Any, line: BRepAdaptor_Curve) -> bool:
         if not all(distance <= LOOSE_MM for distance in away):  # NaN is no answer either
             return False
     return True
+
+
+def _closes(edges: list[tuple[Any, BRepAdaptor_Curve]]) -> bool:
+    """Whether straight edges, one after the other, lead back to where they began."""
+    x = y = z = 0.0
+    for edge, line in edges:
+        sign = {TopAbs_FORWARD: 1.0, TopAbs_REVERSED: -1.0}.get(edge.Orientation(), 0.0)
+        begin, end = line.Value(line.FirstParameter()), line.Value(line.LastParameter())
+        x += sign * (end.X() - begin.X())
+        y += sign * (end.Y() - begin.Y())
+        z += sign * (end.Z() - begin.Z())
+    return math.hypot(x, y, z) <= LOOSE_MM
 
 
 def _corner(face: Any) -> tuple[float, float, float] | None:
