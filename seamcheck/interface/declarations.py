@@ -176,7 +176,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "support_open",
             "seam over openings",
             "mm",
-            "Length of the seam below which the base's material ends and begins again: an opening in the wall.",
+            "Length of the seam below which the base's material ends sooner than below half of the seam, "
+            "and begins again: an opening in the wall.",
             per="interface",
             decimals=2,
         ),

@@ -41,6 +41,8 @@ def support_values(joint: Joint, contour: Contour, survey: Survey) -> dict[str, 
     if not np.isfinite(depth_all).any():
         missing = {"value": None, "at": None, "why": "broken-geometry"}
         return {"support_depth": missing, "support_open": missing, "nest_area": missing}
+    # an overhang that runs along the whole seam ends over the floor everywhere: that is no opening
+    open_all &= depth_all < np.nanmedian(depth_all) - _OPEN
     least = int(np.nanargmin(depth_all))
     opened = np.flatnonzero(open_all)
     middle = None if not len(opened) else [float(c) for c in points_all[opened[len(opened) // 2]]]
