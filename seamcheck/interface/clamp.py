@@ -138,7 +138,8 @@ def _share(survey: Survey, view: View, land: BaseGeometry, reach: float, margin:
         cells = cell_lengths(path.s, path.length, path.closed)
         flat, across = view.local(path.points)[:, :2], path.u @ view.axes[:2].T
         half = np.nan_to_num(np.asarray(path.columns["rib_width_top"], dtype=float), nan=0.0) / 2 + margin
-        ok = np.zeros(len(cells), dtype=bool)
+        # where seams meet, what lies square to one of them is the other
+        ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
         for sign in (-1.0, 1.0):
             start = flat + sign * half[:, None] * across
             rays = shapely.linestrings(np.stack([start, start + sign * reach * across], axis=1))
