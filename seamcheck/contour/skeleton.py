@@ -70,7 +70,7 @@ def _prune(graph: nx.Graph) -> nx.Graph:
     keep = max(nx.connected_components(graph), key=len)
     graph = graph.subgraph(keep).copy()
     while True:
-        spurs = []
+        spurs: dict[int, list[tuple[float, list[int]]]] = {}
         for leaf in [n for n, degree in graph.degree if degree == 1]:
             branch, length = [leaf], 0.0
             node, before = leaf, None
@@ -82,10 +82,14 @@ def _prune(graph: nx.Graph) -> nx.Graph:
                 before, node = node, ahead[0]
                 branch.append(node)
             if graph.degree[node] > 2 and length < _SPUR * graph.nodes[node]["reach"]:
-                spurs.append((length, branch[:-1]))
+                spurs.setdefault(node, []).append((length, branch[:-1]))
+        # the two corners of an end face go together: one alone would pass for the rib's own end
+        spurs = {node: found for node, found in spurs.items() if graph.degree[node] > len(found)}
         if not spurs:
             return graph
-        graph.remove_nodes_from(min(spurs, key=lambda s: (s[0], s[1][0]))[1])
+        shortest = min(spurs, key=lambda node: (min(spurs[node])[0], node))
+        for _, branch in spurs[shortest]:
+            graph.remove_nodes_from(branch)
 
 
 def _chains(graph: nx.Graph) -> tuple[list[Chain], dict[int, np.ndarray]]:

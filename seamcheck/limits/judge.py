@@ -45,7 +45,7 @@ def judge(
         bench = Bench(joint, settings)
         drafts = _drafts(bench)
         if doubts and place == 0 and settings.severity("model-doubt") != OFF:
-            drafts.append(bench.whole("model-doubt", {"what": " ".join(doubts)}))
+            drafts.append(bench.whole("model-doubt", {"what": " ".join(doubts).rstrip(".")}))
         for draft in drafts:
             found.append(draft.finding)
             names.append(finding_name(draft.finding.rule, draft.side, parts, draft.place))

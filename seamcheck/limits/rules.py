@@ -543,7 +543,7 @@ CONTACT = (
         "Any sign of damage counts.",
         (),
         quantity="rib",
-        says="The model shows signs of damage: {what}",
+        says="The model shows signs of damage: {what}.",
         remedy="Export the model anew and review that file.",
         for_flat_overlap=True,
     ),
