@@ -7,6 +7,7 @@ import re
 import numpy as np
 
 from seamcheck.assembly.declared import step_schema
+from seamcheck.assembly.owners import product_name
 from seamcheck.assembly.text import StepText, without_comments, without_strings
 from seamcheck.errors import NotReviewed
 
@@ -102,7 +103,7 @@ def _check_cycles(name: str, text: StepText) -> None:
     if product is not None:
         raise NotReviewed(
             "unreadable",
-            f"{name!r} has a product that contains itself ({_product_name(text, product)!r}): its product "
+            f"{name!r} has a product that contains itself ({product_name(text, product)!r}): its product "
             "tree is damaged. Export it again.",
         )
 
@@ -168,18 +169,3 @@ def _direction(record: bytes) -> tuple[float, ...] | None:
         return None
     values = [float(value) for value in _REAL.findall(found[1])]
     return tuple(values) if len(values) == 3 else None
-
-
-def _product_name(text: StepText, definition: int) -> str:
-    """The name of the product behind a PRODUCT_DEFINITION, or its number."""
-    number = definition
-    for _ in range(3):  # definition -> formation -> product
-        record = text.record(number)
-        if record.startswith(b"PRODUCT") and record[7:].lstrip().startswith(b"("):
-            name = re.search(rb"'((?:[^']|'')*)'\s*,\s*'((?:[^']|'')*)'", record)
-            return (name[2] or name[1]).decode("utf-8", "replace") if name else f"#{definition}"
-        references = text.references(record)
-        if not references:
-            break
-        number = references[0]
-    return f"#{definition}"

@@ -9,6 +9,7 @@ import re
 from collections.abc import Iterable
 
 from seamcheck.assembly.contents import SOLIDS
+from seamcheck.assembly.owners import owner_name
 from seamcheck.assembly.parts import Entity
 from seamcheck.assembly.text import StepText
 
@@ -16,7 +17,6 @@ _SHAPES = re.compile(
     rb"#(\d{1,9})\s*=\s*(?:ADVANCED_FACE|CLOSED_SHELL|OPEN_SHELL|MANIFOLD_SOLID_BREP|BREP_WITH_VOIDS"
     rb"|FACETED_BREP)\s*\("
 )
-_NAME = re.compile(rb"'((?:[^']|'')*)'")
 
 
 def damaged_records(name: str, text: StepText) -> list[str]:
@@ -91,8 +91,8 @@ class ListedSolids:
         ]
 
     def _in_words(self, number: int) -> str:
-        name = _NAME.search(self._text.record(number))
-        called = f"{name[1].decode('utf-8', 'replace')!r}, " if name and name[1] else ""
+        name = owner_name(self._text, number)
+        called = f"{name!r}, " if name else ""
         return f"{called}record #{number} on line {self._text.line(self._text.offset(number) or 0)}"
 
 

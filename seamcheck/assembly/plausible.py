@@ -11,7 +11,7 @@ SMALLEST_MM = 1.0  # no welded part is smaller; DESIGN: 8 to 600 mm are common
 LARGEST_MM = 5000.0
 _COMMON_MM = (8.0, 600.0)
 
-_FACTORS = {
+_FACTORS = {  # the most frequent mistakes first
     1e-3: "metres instead of millimetres", 1e3: "millimetres instead of metres",
     1 / 25.4: "inches instead of millimetres", 25.4: "millimetres instead of inches",
     1 / 304.8: "feet instead of millimetres", 304.8: "millimetres instead of feet",
@@ -44,7 +44,8 @@ def check_scale(sizes: Sequence[tuple[float, str]], unit: str) -> list[str]:
 
 
 def _message(size: float, name: str, unit: str) -> str:
-    factor = min(_FACTORS, key=lambda factor: _strangeness(size * factor))
+    common = [factor for factor in _FACTORS if _COMMON_MM[0] <= size * factor <= _COMMON_MM[1]]
+    factor = common[0] if common else min(_FACTORS, key=lambda factor: _strangeness(size * factor))
     declared = f"The file declares {_FACTORS[factor]}" if unit else "The file declares no length unit"
     return (
         f"{name!r} measures {_in_words(size)}, which no welded housing does. A factor of {factor:.6g} would "

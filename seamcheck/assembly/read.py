@@ -56,7 +56,9 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
     for path in paths:
         _add_file(reading, read_source(path), progress)
     _check_bodies(reading)
-    return Assembly(tuple(reading.files), tuple(reading.parts), tuple(reading.notes), doubts=tuple(reading.doubts))
+    return Assembly(
+        tuple(reading.files), tuple(reading.parts), tuple(reading.notes), doubts=tuple(dict.fromkeys(reading.doubts))
+    )
 
 
 def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:
@@ -81,9 +83,9 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     if len(reading.parts) == before:
         raise nothing_exact(source.name, text)
     lost = [
-        *damaged_records(source.name, text),
+        *_lost(products, listed),  # first: it names a body
         *lost_placements(source.name, text),
-        *_lost(products, listed),
+        *damaged_records(source.name, text),
     ]
     reading.notes += [*lost, *outside_files(source.name, text)]
     reading.doubts += lost
