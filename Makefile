@@ -25,7 +25,7 @@ check: $(VENV)/installed-dev
 	$(BIN)/mypy
 
 quick: $(VENV)/installed-dev
-	$(BIN)/pytest -m "not thorough" $(PYTEST)
+	$(BIN)/pytest -m "not thorough" -n auto $(PYTEST)
 
 thorough: $(VENV)/installed-dev
 	$(BIN)/pytest -m thorough $(PYTEST)

@@ -187,11 +187,9 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
         lip_u,
         np.where(by_wall, wall_u, np.where(by_skirt, u_fall, np.fmin(np.fmin(u_floor, u_roof), behind))),
     )
-    lip_gap = np.where(
-        by_lip | by_hanging,
-        nearest,
-        np.where(by_wall, wall_u - u_roof, np.where(by_skirt, u_fall - u_floor, np.nan)),
-    )
+    lip_gap = np.where(by_lip | by_hanging, nearest, np.nan)
+    lip_gap[by_wall] = wall_u[by_wall] - u_roof[by_wall]
+    lip_gap[by_skirt] = u_fall[by_skirt] - u_floor[by_skirt]
     inside = exists & (side.a >= edge[:, None] - 1e-6) & (side.a < end[:, None] - 1e-6)
     area = positive_area(side, gap_a, gap_b, inside)
     none = ~np.isfinite(floor.height)
