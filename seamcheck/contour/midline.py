@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
-from scipy.ndimage import median_filter
 from shapely.geometry.base import BaseGeometry
 
 _ASIDE = 0.35  # a border point counts for the side on which it lies at least this much square to the path
@@ -115,11 +114,11 @@ def steady(angle: np.ndarray, spacing: float, width: float, closed: bool) -> np.
     angle : (n,) radians, unwrapped; spacing : mm between nodes; width : mm, of the rib
     """
     half = max(2, round(max(1.0, 2.0 * width) / spacing))
-    size = 2 * min(half, max((len(angle) - 1) // 2, 1)) + 1
+    half = min(half, max((len(angle) - 1) // 2, 1))
     if closed:
         turn = 2 * np.pi * np.round((angle[-1] - angle[0]) / (2 * np.pi))
-        padded = np.concatenate([angle - turn, angle, angle + turn])
-        median = median_filter(padded, size)[len(angle) : 2 * len(angle)]
+        padded = np.concatenate([angle[-half:] - turn, angle, angle[:half] + turn])
     else:
-        median = median_filter(angle, size, mode="nearest")
+        padded = np.pad(angle, half, mode="edge")
+    median = np.median(np.lib.stride_tricks.sliding_window_view(padded, 2 * half + 1), axis=1)
     return np.where(np.abs(angle - median) > np.radians(1.0), median, angle)

@@ -23,7 +23,7 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
     ----------
     reach : mm, to both sides of the centre line, seen along the press direction
     """
-    line = shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths])
+    line = _line(contour)
     wide = line.buffer(reach, quad_segs=4)
     narrow = line.buffer(contour.rib_width, quad_segs=4)
     corners, owners, faces = [], [], []
@@ -43,6 +43,15 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
             faces.append(facets.face)
     soup = Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
     return _within(soup, wide)
+
+
+def within_reach(soup: Soup, contour: Contour, reach: float) -> Soup:
+    """Those facets of a soup that come within reach of the centre line."""
+    return _within(soup, _line(contour).buffer(reach, quad_segs=4))
+
+
+def _line(contour: Contour) -> BaseGeometry:
+    return shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths])
 
 
 def _by_fineness(body: Body, faces: np.ndarray, owner: int) -> list[tuple[np.ndarray, float]]:

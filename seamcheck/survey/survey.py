@@ -11,13 +11,13 @@ import shapely
 from seamcheck.contour import Contour, Path
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
-from seamcheck.survey.band import near_facets
+from seamcheck.survey.band import near_facets, within_reach
 from seamcheck.survey.beside import find_floor, measure_trap, positive_area
 from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
 from seamcheck.survey.levels import crossings, nearest_end, support_offset
 from seamcheck.survey.light_face import measure_land
-from seamcheck.survey.slices import BASE, COVER, Segments, Soup, cut
+from seamcheck.survey.slices import BASE, COVER, Segments, cut
 from seamcheck.survey.stations import MOST, even_stations, event_stations, merge, place_on
 from seamcheck.survey.table import PathSurvey, Survey
 from seamcheck.survey.turning import turn_radius
@@ -64,8 +64,8 @@ class _Cutter:
         self.up = joint.up
         self.rib_owner = BASE if joint.up > 0 else COVER
         self.border = Border(joint.region)
-        self.soup = near_facets(joint, contour, self.reach)
-        self.land_soup = _light_faces(joint, contour)
+        self.land_soup = near_facets(joint, contour, max(LAND_REACH, self.reach))
+        self.soup = within_reach(self.land_soup, contour, self.reach)
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
 
     def sections(self, path: Path, s: np.ndarray) -> _Section:
@@ -369,12 +369,6 @@ def _land(cutter: _Cutter, path: Path, section: _Section, put) -> None:
     reason = np.where(no_edge, "no-edge", land.why)
     put("clamp_land", np.where(no_edge, np.nan, land.width), reason)
     put("clamp_tilt", np.where(no_edge, np.nan, land.tilt), reason)
-
-
-def _light_faces(joint: Joint, contour: Contour) -> Soup:
-    """Facets beside the seam as far as the cover's edge is looked for: the cover, and what stands over it."""
-    soup = near_facets(joint, contour, LAND_REACH)
-    return soup
 
 
 def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section, columns, why) -> None:
