@@ -144,16 +144,18 @@ def _across(carrier, p, u, away, true, near):
     height, width = true("rib_height"), true("rib_width_mid")
     if height is None or width is None:
         return 0
-    half, lower = (inside(rays(carrier, p - away * height * share, u)) for share in (0.5, 0.6))
-    if half is None or lower is None:
-        return 0
-    (a, b), (c, d) = (next((a, b) for a, b in pairs if a < 0 < b) for pairs in (half, lower))
+    (a, b), (c, d) = (_chord(rays(carrier, p - away * height * share, u)) for share in (0.5, 0.6))
     assert b - a == pytest.approx(width, abs=2 * near)
     # the flank lines at the rib's top; fillets under different drafts set their middle off by up to 0.002
     a, b = a + (a - c) * 5, b + (b - d) * 5
     is_sharp = abs(b - a - (true("rib_width") or 0)) < 1e-3
     assert abs(a + b) / 2 < (6 * near if is_sharp else 0.002 + 6 * near)
     return 1
+
+
+def _chord(hits):
+    """The crossings next to P on both sides; P itself lies in the rib."""
+    return max(h for h in hits if h < 0), min(h for h in hits if h > 0)
 
 
 def _upward(cover, other, p, v, away, true, near, on_base):
