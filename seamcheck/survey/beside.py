@@ -14,6 +14,7 @@ TRAP_SEARCH = 3.0  # rib widths beside the flank within which a groove may be cl
 _FLAT = np.tan(np.radians(30.0))
 _LEVEL = np.tan(np.radians(5.0))
 _SHALLOW = 0.05  # mm below the rib top from which on a flat face can be a floor
+_AS_NEAR = 0.01  # mm: a lip's top is reached where the gap is within this of its smallest
 _ROOT = 0.5  # mm: a flat right behind a slope of less than 30 degrees still is the floor
 
 
@@ -53,7 +54,7 @@ def find_floor(side: Side, edge: np.ndarray, deepest: np.ndarray) -> Floor:
     edge : (n,) mm from P to the edge of the rib top on this side
     deepest : (n,) mm; a floor that lies deeper is another floor: no shoulder
     """
-    beyond = (side.b > edge[:, None] + 1e-5) & np.isfinite(side.b)
+    beyond = (side.b > edge[:, None] + 2e-5) & np.isfinite(side.b)
     with np.errstate(invalid="ignore", divide="ignore"):
         slope = np.abs(side.floor_b - side.floor_a) / (side.b - side.a)
     slope = np.where(np.isfinite(slope), slope, np.inf)
@@ -169,8 +170,8 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     lip_zone &= (first_open < 0)[:, None] | (columns < first_open[:, None])
     lip_zone &= np.isfinite(gap_a)
     nearest = np.min(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), axis=1, initial=np.inf)
-    at_a = _first(lip_zone & (gap_a <= nearest[:, None] + 1e-3))
-    at_b = _first(lip_zone & (gap_b <= nearest[:, None] + 1e-3))
+    at_a = _first(lip_zone & (gap_a <= nearest[:, None] + _AS_NEAR))
+    at_b = _first(lip_zone & (gap_b <= nearest[:, None] + _AS_NEAR))
     lip_u = np.fmin(np.where(at_a >= 0, _take(side.a, at_a), np.inf), np.where(at_b >= 0, _take(side.b, at_b), np.inf))
     # a wall: out to where it reaches the lowered underside
     wall_zone = by_wall[:, None] & (columns >= rise[:, None]) & exists
@@ -190,7 +191,7 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     lip_gap = np.where(by_lip | by_hanging, nearest, np.nan)
     lip_gap[by_wall] = wall_u[by_wall] - u_roof[by_wall]
     lip_gap[by_skirt] = u_fall[by_skirt] - u_floor[by_skirt]
-    inside = exists & (side.a >= edge[:, None] - 1e-6) & (side.a < end[:, None] - 1e-6)
+    inside = exists & (side.a >= edge[:, None] - 2e-5) & (side.a < end[:, None] - 1e-6)
     area = positive_area(side, gap_a, gap_b, inside)
     none = ~np.isfinite(floor.height)
     return Trap(

@@ -77,7 +77,9 @@ class _Cutter:
             top = np.where(np.isfinite(top), top, np.interp(s, s[known], top[known]))
         else:
             top = np.interp(s, path.s, path.points[:, 2])
-        segments = _levelled(segments, top, _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces))
+        segments = _levelled(
+            segments, top, _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
+        )
         left, right = self.border.chord(flat, u, max(4.0 * self.width, 6.0))
         inner_edge, outer_edge = left, right
         extra = np.column_stack([-inner_edge, outer_edge])
@@ -149,7 +151,7 @@ def _strip(section: _Section, rib_faces: tuple[int, ...]) -> tuple[np.ndarray, n
     """Gap at P, its smallest and its largest over the rib top."""
     least, most = [], []
     for side, edge in ((section.inner, section.inner_edge), (section.outer, section.outer_edge)):
-        within = (side.b <= edge[:, None] + 1e-5) & np.isin(side.floor_face, rib_faces)
+        within = (side.b <= edge[:, None] + 2e-5) & np.isin(side.floor_face, rib_faces)
         gaps = np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b])
         gaps = np.where(within[None], gaps, np.nan)
         least.append(_nan_reduce(np.fmin, gaps))
@@ -298,7 +300,7 @@ def _cover(section: _Section, put) -> None:
     total = np.zeros(len(section.s))
     hole = np.zeros(len(section.s), dtype=bool)
     for side, edge in ((inner, section.inner_edge), (outer, section.outer_edge)):
-        strip = side.b <= edge[:, None] + 1e-5
+        strip = side.b <= edge[:, None] + 2e-5
         run = np.where(strip, side.b - side.a, 0.0)
         covered = strip & (side.stretches > 0)
         hole |= (strip & (side.stretches == 0) & (run > 1e-3)).any(axis=1)
@@ -412,16 +414,21 @@ def _top_at_p(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...]
     return np.where(np.isfinite(top), top, np.nan)
 
 
-def _lateral_slope(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...]) -> np.ndarray:
-    """(n,) slope dw/du of the rib top across the seam at P; 0 where it is unknown."""
+def _lateral_slope(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...], half: float) -> np.ndarray:
+    """(n,) mean slope dw/du of the rib top across the seam within ``half`` mm of P; 0 where it is unknown."""
     mine = np.flatnonzero(
-        (segments.owner == owner) & np.isin(segments.face, rib_faces) & (segments.u0 <= 0) & (segments.u1 >= 0)
+        (segments.owner == owner)
+        & np.isin(segments.face, rib_faces)
+        & (segments.u0 < half)
+        & (segments.u1 > -half)
+        & (segments.u1 - segments.u0 > 1e-6)
     )
     run = segments.u1[mine] - segments.u0[mine]
-    mine, run = mine[run > 0.01], run[run > 0.01]
-    slope = np.zeros(n)
-    slope[segments.station[mine]] = (segments.w1[mine] - segments.w0[mine]) / run
-    return slope
+    slope = (segments.w1[mine] - segments.w0[mine]) / run
+    inside = np.minimum(segments.u1[mine], half) - np.maximum(segments.u0[mine], -half)
+    total = np.bincount(segments.station[mine], inside, n)
+    rise = np.bincount(segments.station[mine], inside * slope, n)
+    return np.where(total > 0, rise / np.maximum(total, 1e-12), 0.0)
 
 
 def _levelled(segments: Segments, top: np.ndarray, slope: np.ndarray) -> Segments:
