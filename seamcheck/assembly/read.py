@@ -68,6 +68,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     unit = units[0] if units else UNDECLARED
     reading.notes += unit_notes(source.name, units)
     listed = ListedSolids(source.name, text)
+    damage = damaged_records(source.name, text)  # before the kernel fills the memory
     products = _products(source, text, unit, listed, progress, reading.notes)
     index = len(reading.files)
     reading.files.append(ModelFile(source.name, source.sha256, step_schema(text), unit.name))
@@ -85,7 +86,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     lost = [
         *_lost(products, listed),  # first: it names a body
         *lost_placements(source.name, text),
-        *damaged_records(source.name, text),
+        *damage,
     ]
     reading.notes += [*lost, *outside_files(source.name, text)]
     reading.doubts += lost

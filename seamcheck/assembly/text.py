@@ -17,7 +17,7 @@ _STRING = re.compile(rb"'(?:[^']|'')*'")
 _STRING_OR_COMMENT = re.compile(rb"'(?:[^']|'')*'|/\*.*?\*/", re.DOTALL)
 _COMMENT = re.compile(rb"/\*.*?\*/", re.DOTALL)
 
-_LARGEST_TABLE = 100_000_000  # one byte a number
+_LARGEST_TABLE = 10_000_000  # 8 bytes a number
 
 
 class StepText:
@@ -62,27 +62,24 @@ class StepText:
         return len(self._index[0])
 
     @cached_property
-    def _referred(self) -> np.ndarray:
-        """Numbers behind every '#', those in strings and comments too."""
-        return _references(self.data)
+    def _referred(self) -> tuple[np.ndarray, np.ndarray]:
+        """The different numbers behind any '#', ascending, those in strings and comments too; how often each."""
+        return _counted(_references(self.data))
 
     def unreferred(self, numbers: list[int]) -> list[int]:
         """Those of some records that no record refers to, in order."""
-        if not numbers:
-            return []
-        wanted = np.array(numbers, dtype=np.int64)
-        referred = self._referred[self._referred <= wanted.max()]
-        often = np.bincount(referred, minlength=int(wanted.max()) + 1)
-        return wanted[often[wanted] < 2].tolist()  # once where it is defined
+        different, often = self._referred
+        places = np.searchsorted(different, np.array(numbers, dtype=np.int64))
+        return [n for n, place in zip(numbers, places, strict=True) if often[place] < 2]  # 1: its own number
 
     def missing(self) -> list[int]:
         """Numbers that records refer to and none has, ascending."""
         defined = self._index[0]
-        suspects = _without(self._referred, defined).tolist()  # with those in strings and comments
+        suspects = _without(self._referred[0], defined).tolist()  # with those in strings and comments
         if not suspects:
             return []
         plain = without_strings_and_comments(self.data[max(0, self.data.find(b"DATA")) :])
-        missing = set(_without(_references(plain), defined).tolist())
+        missing = set(_without(_counted(_references(plain))[0], defined).tolist())
         # behind a quotation mark without its partner all is taken for strings: look at the record alone, too
         return [n for n in suspects if n in missing or self._is_referred_in_a_record(n)]
 
@@ -162,14 +159,21 @@ def _references(data: bytes) -> np.ndarray:
     return numbers
 
 
+def _counted(numbers: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """The different numbers, ascending, and how often each occurs."""
+    if numbers.max(initial=0) > _LARGEST_TABLE:
+        return np.unique(numbers, return_counts=True)
+    often = np.bincount(numbers)  # without sorting them
+    different = np.flatnonzero(often)
+    return different, often[different]
+
+
 def _without(some: np.ndarray, others: np.ndarray) -> np.ndarray:
-    """The different numbers of ``some`` that are not among ``others``, ascending."""
-    if some.max(initial=0) > _LARGEST_TABLE:
-        return np.setdiff1d(some, others)
-    table = np.zeros(some.max(initial=0) + 1, dtype=bool)
-    table[some] = True
-    table[others[others < len(table)]] = False
-    return np.flatnonzero(table)
+    """Those of ``some`` that are not among ``others``; both ascending."""
+    if not len(others):
+        return some
+    places = np.minimum(np.searchsorted(others, some), len(others) - 1)
+    return some[others[places] != some]
 
 
 def _is_blank(letters: np.ndarray) -> np.ndarray:
