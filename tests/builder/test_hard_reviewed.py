@@ -39,10 +39,6 @@ QUICK = {
 }
 
 KNOWN = {
-    "slope": "a trap's area is wrong at two stations in the corners",
-    "steep-slope": "a trap's area is wrong at two stations in the corners",
-    "cylinder": "a height and a trap's area are wrong at one or two stations",
-    "saddle": "trap areas are wrong at many stations",
     "rounded-top": "the lips are taken for the seam",
     "twin-ribs": "the second rib counts as something that stops the cover",
     "one-cover-on-two-bases": "called ambiguous; both bases belong to the cover",
