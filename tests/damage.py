@@ -443,6 +443,20 @@ def other_numbers(data: bytes, pick: random.Random) -> bytes:
 
 
 @dress
+def long_exponents(data: bytes, pick: random.Random) -> bytes:
+    """Real numbers as some programs write them: all with an exponent of three digits."""
+
+    def written(found: re.Match[bytes]) -> bytes:
+        digits, exponent = f"{float(found[0]):.16E}".split("E")
+        return f"{digits}E{int(exponent):+04d}".encode()
+
+    for record in reversed(records(data)):
+        if record.body.startswith((b"CARTESIAN_POINT", b"DIRECTION", b"CIRCLE", b"VECTOR")):
+            data = _rewrite(data, record, _REAL.sub(written, record.body))
+    return data
+
+
+@dress
 def byte_order_mark(data: bytes, pick: random.Random) -> bytes:
     return b"\xef\xbb\xbf" + data
 

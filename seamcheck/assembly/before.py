@@ -18,7 +18,7 @@ _RECORD = re.compile(rb"#\d+\s*=")
 _REAL = re.compile(rb"[-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?")
 _DIRECTION = re.compile(rb"DIRECTION\s*\(\s*'[^']*'\s*,\s*\(([^)]*)\)")
 _OPERATOR_SCALE = re.compile(rb"#\d+\s*,\s*([-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?)\s*[,)]")
-_HUGE = re.compile(rb"[Ee]\+?(1[5-9]|[2-9]\d|\d{3,})(?=\s*[,)])")  # a million kilometres and more
+_HUGE = re.compile(rb"[Ee]\+?0*(1[5-9]|[2-9]\d|[1-9]\d\d+)(?=\s*[,)])")  # a million kilometres and more
 _GEOMETRY = re.compile(
     rb"=\s*(?:CARTESIAN_POINT|DIRECTION|VECTOR|CIRCLE|ELLIPSE"
     rb"|(?:CYLINDRICAL|CONICAL|SPHERICAL|TOROIDAL)_SURFACE)\s*\("
