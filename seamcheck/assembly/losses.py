@@ -105,8 +105,7 @@ def _faces_of_solids(text: StepText) -> Iterable[tuple[int, set[int]]]:
             faces: set[int] = set()
             for shell in text.references(text.record_at(offset)):
                 record = text.record(shell)
+                if record.startswith(b"ORIENTED_CLOSED_SHELL"):  # around a hollow: it refers to the shell
+                    record = b"".join(text.record(inner) for inner in text.references(record))
                 faces.update(text.references(record))
-                if record.startswith(b"ORIENTED_CLOSED_SHELL"):
-                    for inner in text.references(record):
-                        faces.update(text.references(text.record(inner)))
             yield number, faces

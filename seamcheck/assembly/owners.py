@@ -7,6 +7,9 @@ import re
 from seamcheck.assembly.text import StepText
 
 _PRODUCT = re.compile(rb"PRODUCT\s*\(\s*'((?:[^']|'')*)'\s*,\s*'((?:[^']|'')*)'")  # id, name
+KERNEL_NAME = re.compile(r"(Open CASCADE STEP translator [\d. ]+|=>\[[\d:]+\])$")
+"""Names that the CAD kernel makes up, on writing or on reading, where a product or an instance has none."""
+
 _WIDE = re.compile(rb"\\X2\\((?:[0-9A-F]{4})+)\\X0\\")
 _REPRESENTATIONS = (
     b"ADVANCED_BREP_SHAPE_REPRESENTATION",
@@ -54,7 +57,7 @@ def owner_name(text: StepText, item: int) -> str:
         if holders.intersection(representations):
             definition = text.references(text.record(shape))
             name = product_name(text, definition[0]) if definition else ""
-            return "" if name.startswith("#") else name
+            return "" if name.startswith("#") or KERNEL_NAME.match(name) else name
     return ""
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
@@ -14,10 +13,7 @@ from OCP.TopLoc import TopLoc_Location
 from OCP.XCAFDoc import XCAFDoc_DocumentTool, XCAFDoc_ShapeTool
 
 from seamcheck.assembly.colours import Colour, Colours
-
-_DEFAULT_NAME = re.compile(
-    r"(Open CASCADE STEP translator [\d. ]+|=>\[[\d:]+\])$"
-)  # given by the kernel, not by the file; it also numbers instances without a name
+from seamcheck.assembly.owners import KERNEL_NAME
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -94,7 +90,7 @@ def label_name(label: TDF_Label) -> str:
     if not label.FindAttribute(TDataStd_Name.GetID_s(), name):
         return ""
     text = name.Get().ToExtString()
-    return "" if _DEFAULT_NAME.match(text) else text.strip()
+    return "" if KERNEL_NAME.match(text) else text.strip()
 
 
 def _labels(sequence: TDF_LabelSequence) -> Iterator[TDF_Label]:

@@ -37,6 +37,7 @@ class _Reading:
     sizes: list[tuple[float, str]] = field(default_factory=list)  # of the solids: mm, name
     notes: list[str] = field(default_factory=list)
     doubts: list[str] = field(default_factory=list)
+    damage: list[str] = field(default_factory=list)  # those of the doubts that are about whole files
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -90,6 +91,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     ]
     reading.notes += [*lost, *outside_files(source.name, text)]
     reading.doubts += lost
+    reading.damage += lost
 
 
 def _products(
@@ -213,8 +215,8 @@ def _check_bodies(reading: _Reading) -> None:
     if len(solids) < 2 and odd:
         code = "unsupported" if "triangles" in odd[0].notes[-1] else "unreadable"
         raise NotReviewed(code, f"{odd[0].name or odd[0].id!r}: {odd[0].notes[-1]} Export it again as exact solids.")
-    if len(solids) < 2 and reading.doubts:
-        raise NotReviewed("unreadable", reading.doubts[0])
+    if len(solids) < 2 and reading.damage:
+        raise NotReviewed("unreadable", reading.damage[0])
     if not solids:
         raise NotReviewed(
             "no-solid",

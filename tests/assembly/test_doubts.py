@@ -160,3 +160,23 @@ def test_strings_of_the_file_are_decoded():
     # ISO 10303-21, 6.4.3.3: UTF-16 code units in hex between \X2\ and \X0\; 6.4.3.1: '' and \\
     assert decoded(rb"\X2\30AB30D030FC\X0\ 1 it''s") == "カバー 1 it's"
     assert decoded("Gehäuse".encode()) == "Gehäuse"
+
+
+def test_a_hollow_solid_raises_no_doubt(tmp_path):
+    """Its inner shells stand in the text as ORIENTED_CLOSED_SHELL (ISO 10303-42, brep_with_voids)."""
+    hollow = (
+        box(40, 30, 10).cut(box(10, 10, 4).translate((5, 5, 3))).cut(cq.Workplane().sphere(3).translate((30, 15, 5)))
+    )
+    path = write(tmp_path / "hollow.step", [("case", hollow, None), ("lid", box(40, 30, 2), None)])
+    assert "BREP_WITH_VOIDS" in path.read_text()
+    assembly = read_assembly(path)
+    assert assembly.doubts == ()
+    assert [part.faces for part in assembly.parts] == [13, 6]
+    assert None not in assembly.parts[0].entities
+
+
+def test_one_part_with_a_doubt_is_still_read(tmp_path):
+    """Whether one part is enough is for the finder of seams to say."""
+    path = write(tmp_path / "one.step", [("case", box(40, 30, 10), None)])
+    replace(path, r"(= EDGE_LOOP\('',\()#\d+,", r"\1", count=1)
+    assert len(read_assembly(path).parts) == 1
