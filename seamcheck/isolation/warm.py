@@ -133,16 +133,19 @@ class WarmWorkers:
     def close(self) -> None:
         """End all children and take no more jobs: waiting ones are cancelled, running ones raise Stopped."""
         self._closed.set()
+        self._threads.shutdown(wait=False, cancel_futures=True)
         with self._lock:
             server, self._server = self._server, None
         if server is not None:
             server.close()
-        self._threads.shutdown(wait=True, cancel_futures=True)
+        self._threads.shutdown(wait=True)
 
     def __enter__(self) -> WarmWorkers:
         return self
 
-    def __exit__(self, *error: object) -> None:
+    def __exit__(self, kind: type[BaseException] | None, *error: object) -> None:
+        if kind is None:
+            self._threads.shutdown(wait=True)  # let what was submitted finish
         self.close()
 
     def _go_on(self) -> None:

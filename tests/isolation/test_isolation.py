@@ -14,7 +14,7 @@ import psutil
 import pytest
 
 from seamcheck.errors import NotReviewed, UsageError
-from seamcheck.isolation import WarmWorkers, run_isolated
+from seamcheck.isolation import Stopped, WarmWorkers, run_isolated
 
 HERE = str(Path(__file__).parent)
 
@@ -154,3 +154,33 @@ def test_warm_workers_outlive_crashes_and_keep_the_order():
                 assert future.exception().code == "crashed"
             else:
                 assert future.result() == 2 * n
+
+
+def test_leaving_the_pool_waits_for_its_jobs_and_an_error_ends_them(tmp_path):
+    if not hasattr(os, "fork"):
+        pytest.skip("this system has no fork")
+    with WarmWorkers(1, preload=(), warm=True) as workers:
+        futures = [workers.submit("isolation_jobs:double", (n,)) for n in range(3)]
+    assert [future.result() for future in futures] == [0, 2, 4]
+    note = tmp_path / "pid"
+    began = time.monotonic()
+    workers = WarmWorkers(1, preload=(), warm=True)
+    futures = [workers.submit("isolation_jobs:who_and_sleep", (str(note),)) for _ in range(2)]
+    assert waits(lambda: note.exists() and note.read_text())
+    workers.__exit__(KeyboardInterrupt, KeyboardInterrupt(), None)
+    assert time.monotonic() - began < 10
+    assert waits(lambda: not psutil.pid_exists(int(note.read_text())))
+    assert isinstance(futures[0].exception(), Stopped)
+    assert futures[1].cancelled()
+
+
+def test_a_server_that_was_killed_is_started_again():
+    if not hasattr(os, "fork"):
+        pytest.skip("this system has no fork")
+    before = psutil.Process().children()
+    with WarmWorkers(1, preload=(), warm=True) as workers:
+        first = workers.run("isolation_jobs:who")
+        (server,) = set(psutil.Process().children()) - set(before)
+        server.kill()
+        server.wait(timeout=5)
+        assert workers.run("isolation_jobs:who") != first
