@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import dataclass
 
-from seamcheck.assembly.text import StepText
+from seamcheck.assembly.text import StepText, without_strings
 
 _SCHEMA = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'([^'{]*)")
 _CONTEXT = re.compile(rb"GLOBAL_UNIT_ASSIGNED_CONTEXT\s*\(\s*\(([^)]*)\)")
 _SI_METRE = re.compile(rb"SI_UNIT\s*\(\s*(\$|\.[A-Z]+\.)\s*,\s*\.METRE\.\s*\)")
+_NUMBER = re.compile(rb"(?<=\()\s*[-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?")
 _CONVERSION = re.compile(rb"CONVERSION_BASED_UNIT\s*\(\s*'([^']*)'")
 
 # ISO 10303-41 si_prefix, in millimetres for one prefixed metre
@@ -65,6 +67,34 @@ def unit_notes(name: str, units: list[LengthUnit]) -> list[str]:
     if len(units) > 1:
         return [f"{name!r} uses several length units: {', '.join(unit.name for unit in units)}."]
     return []
+
+
+def damaged_units(name: str, text: StepText) -> list[str]:
+    """A sentence on length units that are declared by other units, such as inches, and wrongly; if any."""
+    for number, offset in text.records_of(b"CONVERSION_BASED_UNIT"):
+        record = text.record_at(offset)
+        unit = _length_unit(record)
+        if unit is None or math.isnan(unit.mm):
+            continue
+        sizes = [_size_mm(text, text.record(other)) for other in text.references(record)]
+        stated = [size for size in sizes if size is not None]
+        if not stated or abs(stated[0] - unit.mm) > 1e-3 * unit.mm:
+            return [
+                f"{name!r} declares its length unit ({unit.name}, #{number} on line {text.line(offset)}) by "
+                "damaged records; some of it may have a wrong size or place. Export it again."
+            ]
+    return []
+
+
+def _size_mm(text: StepText, record: bytes) -> float | None:
+    """Size in mm of a LENGTH_MEASURE_WITH_UNIT (ISO 10303-41); None for anything else."""
+    if b"MEASURE_WITH_UNIT" not in record:
+        return None
+    number = _NUMBER.search(without_strings(record))
+    units = [_length_unit(text.record(other)) for other in text.references(record)]
+    if number is None or not units or units[0] is None:
+        return None
+    return float(number[0]) * units[0].mm
 
 
 def _length_unit(record: bytes) -> LengthUnit | None:

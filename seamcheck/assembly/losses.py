@@ -20,7 +20,7 @@ _SHAPES = re.compile(
 
 
 def damaged_records(name: str, text: StepText) -> list[str]:
-    """Sentences on records that are missing in the text, stand there twice or belong to nothing, if any."""
+    """Sentences on records that are missing in the text, stand there twice, are broken or belong to nothing, if any."""
     found = []
     missing, repeated = text.missing(), text.repeated()
     if missing:
@@ -32,6 +32,12 @@ def damaged_records(name: str, text: StepText) -> list[str]:
         found.append(
             f"{name!r} holds {_counted(repeated)} more than once: it is damaged. The last one is taken; "
             "export it again."
+        )
+    unfinished = text.unfinished()
+    if unfinished:
+        found.append(
+            f"{name!r} is damaged on line {text.line(unfinished[0])}: what stands there is no whole record. "
+            "Export it again."
         )
     loose = text.unreferred([int(number[1]) for number in _SHAPES.finditer(text.data)])
     if loose:

@@ -15,7 +15,7 @@ from seamcheck.assembly.before import check_text
 from seamcheck.assembly.bodies import Body, explore, product_bodies
 from seamcheck.assembly.colours import Colour, Colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
-from seamcheck.assembly.declared import UNDECLARED, LengthUnit, length_units, step_schema, unit_notes
+from seamcheck.assembly.declared import UNDECLARED, LengthUnit, damaged_units, length_units, step_schema, unit_notes
 from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
@@ -69,7 +69,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     unit = units[0] if units else UNDECLARED
     reading.notes += unit_notes(source.name, units)
     listed = ListedSolids(source.name, text)
-    damage = damaged_records(source.name, text)  # before the kernel fills the memory
+    damage = damaged_units(source.name, text) + damaged_records(source.name, text)  # before the kernel fills the memory
     products = _products(source, text, unit, listed, progress, reading.notes)
     index = len(reading.files)
     reading.files.append(ModelFile(source.name, source.sha256, step_schema(text), unit.name))

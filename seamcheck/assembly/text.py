@@ -8,9 +8,10 @@ from functools import cached_property
 
 import numpy as np
 
-_EQUALS, _HASH = 61, 35  # ASCII
+_EQUALS, _HASH, _SEMICOLON, _CLOSING = 61, 35, 59, 41  # ASCII
 _BLANKS, _DIGITS = 4, 10  # at most so many stand between '#' and '='
 
+_DATA = re.compile(rb"\bDATA\s*(?:\([^;]*\)\s*)?;")
 _NUMBER = re.compile(rb"#(\d+)\s*=")
 _REFERENCE = re.compile(rb"#(\d+)")
 _STRING = re.compile(rb"'(?:[^']|'')*'")
@@ -101,6 +102,29 @@ class StepText:
             return []
         numbers = StepText(without_strings_and_comments(self.data))._index[0]
         return np.unique(numbers[1:][np.diff(numbers) == 0]).tolist()
+
+    def unfinished(self) -> list[int]:
+        """Offsets in the data section of every ';' that closes no record, for want of a ')' before it."""
+        begin, end = _DATA.search(self.data), self.data.rfind(b"ENDSEC")
+        if begin is None or end < begin.end():
+            return []
+        letters = np.frombuffer(self.data, dtype=np.uint8)
+        at = np.flatnonzero(letters[begin.end() : end] == _SEMICOLON) + begin.end()
+        before = at - 1
+        for _ in range(_BLANKS):
+            before = before - _is_blank(letters[before])
+        suspects = at[letters[before] != _CLOSING].tolist()
+        return [offset for offset in suspects if not self._is_aside(offset)]
+
+    def _is_aside(self, offset: int) -> bool:
+        """Whether a place stands in a string, in a comment, or behind one or behind the end of a section."""
+        begin = self.data.rfind(b"\n#", 0, offset) + 1
+        if self.data.count(b"'", begin, offset) % 2 or self.data.rfind(b"/*", 0, offset) > self.data.rfind(
+            b"*/", 0, offset
+        ):
+            return True
+        plain = without_strings_and_comments(self.data[begin:offset]).rstrip()
+        return plain.endswith((b")", b"ENDSEC", b"DATA"))
 
     @cached_property
     def _line_ends(self) -> np.ndarray:

@@ -180,3 +180,37 @@ def test_one_part_with_a_doubt_is_still_read(tmp_path):
     path = write(tmp_path / "one.step", [("case", box(40, 30, 10), None)])
     replace(path, r"(= EDGE_LOOP\('',\()#\d+,", r"\1", count=1)
     assert len(read_assembly(path).parts) == 1
+
+
+@pytest.mark.parametrize("unit", ["INCH", "FT"])
+@pytest.mark.parametrize("stated", ["24.4,#", "304.0,#", None])
+def test_a_unit_that_is_declared_wrongly_is_a_doubt(tmp_path, unit, stated):
+    parts = [("case", box(40, 30, 10), None), ("lid", box(40, 30, 2), cq.Location((0, 0, 10)))]
+    path = write(tmp_path / "model.step", parts, unit=unit)
+    if stated is None:
+        assert read_assembly(path).doubts == ()
+        return
+    replace(path, r"(= LENGTH_MEASURE_WITH_UNIT\().*?,(#?)", rf"\g<1>{stated}")
+    assert any("length unit" in doubt for doubt in read_assembly(path).doubts)
+
+
+@pytest.mark.parametrize("written", ["LENGTH_MEASURE(25.4),#{mm}", "LENGTH_MEASURE(2.54E1),#{mm}"])
+def test_an_inch_is_known_in_every_spelling(tmp_path, written):
+    path = write(tmp_path / "model.step", [("case", box(40, 30, 10), None)], unit="INCH")
+    millimetre = re.search(r"LENGTH_MEASURE_WITH_UNIT\(25.4,#(\d+)\)", path.read_text())[1]
+    replace(path, r"(= LENGTH_MEASURE_WITH_UNIT\().*?\);", rf"\g<1>{written.format(mm=millimetre)});")
+    assert read_assembly(path).doubts == ()
+
+
+def test_a_broken_record_is_a_doubt_with_its_line(model):
+    lines = model.read_text().split("\n")
+    number = next(n for n, line in enumerate(lines) if "PRODUCT_RELATED_PRODUCT_CATEGORY" in line)
+    lines[number] = lines[number].replace(",(", ",;(")
+    model.write_text("\n".join(lines))
+    assert any(f"on line {number + 1}:" in doubt for doubt in read_assembly(model).doubts)
+
+
+def test_semicolons_in_names_and_comments_break_no_record():
+    text = b"HEADER;\nENDSEC;\nDATA;\n#1=A('x;y');/* ; */\n#2=B('it''s; ;')\n ;\n#3=C(#1) /* why; */;\nENDSEC;\nEND;"
+    assert StepText(text).unfinished() == []
+    assert StepText(text.replace(b"(#1)", b"(;#1)")).unfinished() != []

@@ -23,7 +23,7 @@ TIME_LIMIT_S = 30.0  # a sound model of this size takes 0.1 s; other work on the
 EXPECTED = {"unreadable", "empty", "not-step", "no-solid", "unsupported", "scale-suspect", "crashed"}
 
 # what these do can be another well-formed model, which no reader could tell from the meant one
-OTHER_MODELS = {"wrong-number", "wrong-reference", "swap-bodies"}
+OTHER_MODELS = {"wrong-number", "wrong-reference", "swap-bodies", "flipped-bit", "truncate-and-close"}
 
 
 def case_and_lid():
