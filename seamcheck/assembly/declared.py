@@ -12,6 +12,7 @@ _SCHEMA = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'([^'{]*)")
 _CONTEXT = re.compile(rb"GLOBAL_UNIT_ASSIGNED_CONTEXT\s*\(\s*\(([^)]*)\)")
 _SI_METRE = re.compile(rb"SI_UNIT\s*\(\s*(\$|\.[A-Z]+\.)\s*,\s*\.METRE\.\s*\)")
 _NUMBER = re.compile(rb"(?<=\()\s*[-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?")
+_CONVERSION_RECORD = re.compile(rb"CONVERSION_BASED_UNIT\s*\(\s*'[^']*'\s*,\s*#\d+\s*\)")
 _CONVERSION = re.compile(rb"CONVERSION_BASED_UNIT\s*\(\s*'([^']*)'")
 
 # ISO 10303-41 si_prefix, in millimetres for one prefixed metre
@@ -78,7 +79,8 @@ def damaged_units(name: str, text: StepText) -> list[str]:
             continue
         sizes = [_size_mm(text, text.record(other)) for other in text.references(record)]
         stated = [size for size in sizes if size is not None]
-        if not stated or abs(stated[0] - unit.mm) > 1e-3 * unit.mm:
+        whole = _CONVERSION_RECORD.search(record) is not None
+        if not whole or not stated or abs(stated[0] - unit.mm) > 1e-3 * unit.mm:
             return [
                 f"{name!r} declares its length unit ({unit.name}, #{number} on line {text.line(offset)}) by "
                 "damaged records; some of it may have a wrong size or place. Export it again."

@@ -9,6 +9,7 @@ _USAGES = (
     b"SPECIFIED_HIGHER_USAGE_OCCURRENCE",
     b"PROMISSORY_USAGE_OCCURRENCE",
 )
+_FRAMES = (b"AXIS2_PLACEMENT_3D", b"AXIS1_PLACEMENT", b"CARTESIAN_TRANSFORMATION_OPERATOR", b"(")
 _TRANSFORMATIONS = (b"ITEM_DEFINED_TRANSFORMATION", b"CARTESIAN_TRANSFORMATION_OPERATOR", b"(")
 
 
@@ -41,5 +42,10 @@ def _can_be_followed(text: StepText, references: list[int]) -> bool:
     at = relation.find(b"REPRESENTATION_RELATIONSHIP_WITH_TRANSFORMATION")
     if at < 0:
         return True  # both stand in one frame
-    operators = text.references(relation[at : relation.find(b")", at)])
-    return len(operators) == 1 and text.record(operators[0]).startswith(_TRANSFORMATIONS)
+    operators = [text.record(number) for number in text.references(relation[at : relation.find(b")", at)])]
+    if len(operators) != 1 or not operators[0].startswith(_TRANSFORMATIONS):
+        return False
+    if not operators[0].startswith(b"ITEM_DEFINED_TRANSFORMATION"):
+        return True
+    frames = [text.record(number) for number in text.references(operators[0])]
+    return len(frames) == 2 and all(frame.startswith(_FRAMES) for frame in frames)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator
 from functools import cached_property
 
@@ -18,6 +19,7 @@ _STRING = re.compile(rb"'(?:[^']|'')*'")
 _STRING_OR_COMMENT = re.compile(rb"'(?:[^']|'')*'|/\*.*?\*/", re.DOTALL)
 _COMMENT = re.compile(rb"/\*.*?\*/", re.DOTALL)
 
+_LOOKED_AT = 200  # places that are looked at one by one, each at the cost of a search through the text
 _LARGEST_TABLE = 10_000_000  # 8 bytes a number
 
 
@@ -82,7 +84,9 @@ class StepText:
         plain = without_strings_and_comments(self.data[max(0, self.data.find(b"DATA")) :])
         missing = set(_without(_counted(_references(plain))[0], defined).tolist())
         # behind a quotation mark without its partner all is taken for strings: look at the record alone, too
-        return [n for n in suspects if n in missing or self._is_referred_in_a_record(n)]
+        unsure = [n for n in suspects if n not in missing][:_LOOKED_AT]
+        missing.update(number for number in unsure if self._is_referred_in_a_record(number))
+        return sorted(missing)
 
     def _is_referred_in_a_record(self, number: int) -> bool:
         for found in re.finditer(rb"#%d(?!\d)" % number, self.data):
@@ -96,12 +100,12 @@ class StepText:
         return False
 
     def repeated(self) -> list[int]:
-        """Numbers that several records have, ascending."""
-        numbers = self._index[0]
-        if not (np.diff(numbers) == 0).any():
-            return []
-        numbers = StepText(without_strings_and_comments(self.data))._index[0]
-        return np.unique(numbers[1:][np.diff(numbers) == 0]).tolist()
+        """Numbers that several records have, ascending; of very many the first."""
+        numbers, offsets = self._index
+        again = np.flatnonzero(np.diff(numbers) == 0)
+        places = np.union1d(again, again + 1)[:_LOOKED_AT].tolist()  # of records whose number stands there again
+        found = Counter(int(numbers[place]) for place in places if not self._is_quoted(int(offsets[place])))
+        return sorted(number for number, count in found.items() if count > 1)
 
     def unfinished(self) -> list[int]:
         """Offsets in the data section of every ';' that closes no record, for want of a ')' before it."""
@@ -114,14 +118,18 @@ class StepText:
         for _ in range(_BLANKS):
             before = before - _is_blank(letters[before])
         suspects = at[letters[before] != _CLOSING].tolist()
-        return [offset for offset in suspects if not self._is_aside(offset)]
+        return [offset for offset in suspects[:_LOOKED_AT] if not self._is_aside(offset)]
+
+    def _is_quoted(self, offset: int) -> bool:
+        """Whether a place stands in a string or in a comment, as its own line tells."""
+        begin = self.data.rfind(b"\n#", 0, offset) + 1
+        in_string = self.data.count(b"'", begin, offset) % 2 == 1
+        return in_string or self.data.rfind(b"/*", 0, offset) > self.data.rfind(b"*/", 0, offset)
 
     def _is_aside(self, offset: int) -> bool:
         """Whether a place stands in a string, in a comment, or behind one or behind the end of a section."""
         begin = self.data.rfind(b"\n#", 0, offset) + 1
-        if self.data.count(b"'", begin, offset) % 2 or self.data.rfind(b"/*", 0, offset) > self.data.rfind(
-            b"*/", 0, offset
-        ):
+        if self._is_quoted(offset):
             return True
         plain = without_strings_and_comments(self.data[begin:offset]).rstrip()
         return plain.endswith((b")", b"ENDSEC", b"DATA"))
