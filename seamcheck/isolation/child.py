@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ctypes
 import faulthandler
+import gc
 import importlib
 import inspect
 import os
@@ -24,6 +25,7 @@ def main() -> None:
     """Entry of a fresh child process."""
     answers = _keep_stdout_clean()
     faulthandler.enable()
+    gc.set_threshold(200_000, 20, 100)  # short-lived and full of large arrays: seldom look for cycles
     if hasattr(signal, "SIGINT"):
         signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent ends the child on Ctrl-C
     job = read_message(sys.stdin.buffer)

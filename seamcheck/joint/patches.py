@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+import networkx as nx
 import numpy as np
 import shapely
-from scipy.sparse import coo_array
-from scipy.sparse.csgraph import connected_components
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface, heights_at
@@ -88,10 +87,10 @@ def _groups(body: Body, side: Surface, members: list[int], z: np.ndarray, smooth
         mean = np.array([_mean_normal(side, face, z) for face in members])
         planar = np.isfinite(body.planes[members, 0])
         pairs = [(a, b) for a, b in pairs if not (planar[a] and planar[b]) or mean[a] @ mean[b] > SMOOTH]
-    rows, cols = np.array(pairs, dtype=int).reshape(-1, 2).T
-    graph = coo_array((np.ones(len(rows)), (rows, cols)), shape=(len(members), len(members)))
-    _, label = connected_components(graph, directed=False)
-    return [[members[i] for i in np.flatnonzero(label == k)] for k in range(label.max() + 1)]
+    graph = nx.Graph()
+    graph.add_nodes_from(range(len(members)))
+    graph.add_edges_from(pairs)
+    return [[members[i] for i in sorted(group)] for group in nx.connected_components(graph)]
 
 
 def _mean_normal(side: Surface, face: int, z: np.ndarray) -> np.ndarray:
