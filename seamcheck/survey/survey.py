@@ -325,13 +325,10 @@ def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) 
     base_level = np.where(np.isfinite(lowest), lowest, width)
     found = crossings(section.segments, cutter.rib_owner, -(base_level + 0.2))
     inner, outer = nearest_end(found, n, False), nearest_end(found, n, True)
-    met = np.bincount(found.station, minlength=n) > 0
-    put("wall_width", inner + outer, np.where(met, "broad", "broad"))
+    put("wall_width", inner + outer, "broad")
     level = -(base_level + width)
     found = crossings(section.segments, cutter.rib_owner, level)
     offset = support_offset(found, n, section.inner_edge, section.outer_edge, width)
-    lower = np.full(n, False)
-    lower[np.unique(section.segments.station[section.segments.owner == cutter.rib_owner])] = True
     put("support_offset", np.abs(offset), "no-flank")
 
 
