@@ -127,20 +127,26 @@ def _read(
 def _choose(patches: list[Patch]) -> tuple[list[Patch], bool]:
     """The bands that make up the seam: the lowest level of long, narrow, standing-out bands."""
     bands = [p for p in patches if p.width <= WIDEST and p.length >= 4 * p.width and p.share >= 0.5]
-    ribs = [p for p in bands if p.falls >= 0.75 and not p.rounded]
-    rib_like = True
+    ribs = [p for p in bands if p.falls >= 0.75]
+    rib_like = bool(ribs)
     if not ribs:
-        ribs = [p for p in bands if p.falls >= 0.75 and p.rounded]
-    if not ribs:
-        rib_like, ribs = False, [p for p in bands if not p.rounded]
+        ribs = [p for p in bands if not p.rounded]
     if not ribs:
         return [], False
-    at_level = [sum(q.length for q in ribs if abs(q.gap - p.gap) <= SAME_LEVEL) for p in ribs]
-    level = min(p.gap for p, length in zip(ribs, at_level, strict=True) if length >= 0.25 * max(at_level))
-    seam = [p for p in ribs if abs(p.gap - level) <= SAME_LEVEL]
+    levels = [_at_level(ribs, p.gap) for p in ribs]
+    lengths = [sum(p.length for p in level) for level in levels]
+    long = [i for i, length in enumerate(lengths) if length >= 0.25 * max(lengths)]
+    lowest = min(long, key=lambda i: ribs[i].gap)
+    seam, level = levels[lowest], ribs[lowest].gap
     if rib_like:
         seam = _with_low_stretches(seam, patches, level)
     return seam, rib_like
+
+
+def _at_level(ribs: list[Patch], gap: float) -> list[Patch]:
+    """The bands at one level. Beside a flat top its rounded faces are fillets; without one they are the top."""
+    level = [p for p in ribs if abs(p.gap - gap) <= SAME_LEVEL]
+    return [p for p in level if not p.rounded] or level
 
 
 def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -> list[Patch]:

@@ -16,6 +16,7 @@ from seamcheck.joint.contact import LARGEST_GAP
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
 from seamcheck.joint.names import named_part
+from seamcheck.joint.patches import SAME_LEVEL
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 
@@ -145,8 +146,24 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
         if (rival.cover, rival.base) == (reading.cover, reading.base):
             continue  # another band of the same pair that touches later or is shorter
         if worth(reading) > _EQUALLY_GOOD * worth(rival):
+            if all(_beside_each_other(reading, r) for r in rivals):
+                chosen.append(reading)
+                continue
             rival = _by_transparency(rival, reading, parts) or _doubt(rival, reading, parts)
     return chosen
+
+
+def _beside_each_other(first: _Reading, second: _Reading) -> bool:
+    """Whether one cover closes two bases: ribs of both, side by side, with the light from one side."""
+    return (
+        first.cover == second.cover
+        and first.base != second.base
+        and first.candidate.stands_out
+        and second.candidate.stands_out
+        and abs(first.candidate.gap - second.candidate.gap) <= SAME_LEVEL
+        and first.beam @ second.beam > 0.99
+        and not _overlap(first, [second])
+    )
 
 
 def _overlap(reading: _Reading, others: list[_Reading]) -> bool:

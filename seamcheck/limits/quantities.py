@@ -182,8 +182,18 @@ MEASURED: dict[str, Quantity] = {
             "mm",
             "Along v from the rib top to the opposite part at P. Negative: they overlap as drawn.",
         ),
-        Quantity("gap_min", "gap, least", "mm", "Smallest gap over the strip of the rib top."),
-        Quantity("gap_max", "gap, most", "mm", "Largest gap over the strip of the rib top."),
+        Quantity(
+            "gap_min",
+            "gap, least",
+            "mm",
+            "Smallest gap over the strip of the rib top; at the mid-line where the top is rounded and has no flat.",
+        ),
+        Quantity(
+            "gap_max",
+            "gap, most",
+            "mm",
+            "Largest gap over the strip of the rib top; at the mid-line where the top is rounded and has no flat.",
+        ),
         Quantity(
             "free_travel",
             "free travel",

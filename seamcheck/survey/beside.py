@@ -108,13 +108,16 @@ def _steepest_of_face(face: np.ndarray, slope: np.ndarray) -> np.ndarray:
     return most[place].reshape(face.shape)
 
 
-def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_width: np.ndarray) -> Trap:
+def measure_trap(
+    side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_width: np.ndarray, deepest: np.ndarray
+) -> Trap:
     """Room beside the rib with the opposite part lowered by drop.
 
     Parameters
     ----------
     drop : mm, planned collapse plus the smallest gap of the seam
     rib_width : (n,) mm
+    deepest : (n,) mm; an opposite surface further above the rib top than this ends the trap as an edge does
     """
     most = side.a.shape[1]
     columns = np.arange(most)[None, :]
@@ -128,7 +131,8 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     rise = _first(out_there & (np.fmax(side.floor_a, side.floor_b) >= running + LIP))
     beyond = exists & (side.b > edge[:, None])
     roof = np.where(beyond, np.fmax(side.roof_a, side.roof_b), -np.inf)
-    roof_run = np.maximum.accumulate(np.where(np.isfinite(roof), roof, -np.inf), axis=1)
+    roof_run = _shifted(np.maximum.accumulate(np.where(np.isfinite(roof), roof, -np.inf), axis=1), -np.inf)
+    roof_run = np.fmax(roof_run, np.where(beyond, side.roof_a, -np.inf))
     fall = _first(out_there & (np.fmin(side.roof_a, side.roof_b) <= roof_run - LIP))
     missing_floor = out_there & ~np.isfinite(side.floor_a)
     sunk = out_there & (np.fmin(side.floor_a, side.floor_b) < level[:, None] - LIP)
@@ -139,7 +143,8 @@ def measure_trap(side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_wi
     )
     floor_end = _first(missing_floor | (sunk & ~groove_closes[:, None]))
     floor_end = np.where(groove_closes & (floor_end > rise), -1, floor_end)
-    roof_end = _first(out_there & ~np.isfinite(side.roof_a))
+    gone = np.fmax(side.roof_a, side.roof_b) > deepest[:, None]  # the inside of the housing, seen past its wall
+    roof_end = _first(out_there & (~np.isfinite(side.roof_a) | gone))
     behind = _take(side.b, np.maximum(exists.sum(axis=1) - 1, 0))
 
     def at(index: np.ndarray) -> np.ndarray:

@@ -92,10 +92,15 @@ def decompose(
     size = len(station)
 
     upright = np.abs(segments.nw[seg]) < UPRIGHT
-    roofs = np.flatnonzero((owner == owner_of_roof) & ~rises & ~upright & (middle > -DEEPEST_OVERLAP))
+    tops = (owner == rib_owner) & rises & ~upright
+    highest = np.full(size, -np.inf)
+    np.maximum.at(highest, place[tops], middle[tops])
+    # a skirt may reach far below the rib's top; what lies under the other part's own top is no roof over it
+    above = (middle > -DEEPEST_OVERLAP) | (middle > highest[place] - DEEPEST_OVERLAP)
+    roofs = np.flatnonzero((owner == owner_of_roof) & ~rises & ~upright & above)
     roof, roof_mid = _outermost(roofs, place, middle, size, lowest=True)
     ceiling = np.where(np.isfinite(roof_mid), roof_mid, np.inf)
-    floors = np.flatnonzero((owner == rib_owner) & rises & ~upright & (middle <= ceiling[place] + DEEPEST_OVERLAP))
+    floors = np.flatnonzero(tops & (middle <= ceiling[place] + DEEPEST_OVERLAP))
     floor, _ = _outermost(floors, place, middle, size, lowest=False)
 
     cover = owner == COVER

@@ -37,6 +37,7 @@ _HOLD_EVERYWHERE = frozenset(
 )  # these need no section across the rib
 _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
+_EDGE = 0.005  # mm at the edge of the rib top within which the facets of two faces may part
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -99,7 +100,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Any) -> Survey:
     """
     cutter = _Cutter(joint, contour, settings)
     measured = [(path, _measured_sections(cutter, path)) for path in contour.paths]
-    strips = [_strip(section, joint.rib_faces) for _, section in measured]
+    strips = [_strip(section, joint) for _, section in measured]
     first_rest = min((float(np.nanmin(g)) for _, g, _ in strips if np.isfinite(g).any()), default=0.0)
     paths = tuple(
         _path_survey(cutter, path, section, strip, first_rest)
@@ -122,7 +123,7 @@ def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
     s = merge(path, even_stations(path, spacing), event_stations(path, cutter.soup, cutter.reach))
     section = cutter.sections(path, s)
     for _ in range(_REFINE_ROUNDS):
-        more = _between_jumps(path, section, cutter.joint.rib_faces)
+        more = _between_jumps(path, section, cutter.joint)
         if not len(more) or len(section.s) + len(more) > MOST:
             break
         merged = merge(path, section.s, more)
@@ -132,9 +133,9 @@ def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
     return section
 
 
-def _between_jumps(path: Path, section: _Section, rib_faces: tuple[int, ...]) -> np.ndarray:
+def _between_jumps(path: Path, section: _Section, joint: Joint) -> np.ndarray:
     """Middles between neighbours whose rib width, gap or thickness differ."""
-    _, gap_min, gap_max = _strip(section, rib_faces)
+    _, gap_min, gap_max = _strip(section, joint)
     thick = section.outer.plastic_a[:, 0]
     values = np.column_stack([section.inner_edge + section.outer_edge, gap_min, gap_max, thick])
     s = section.s
@@ -147,17 +148,24 @@ def _between_jumps(path: Path, section: _Section, rib_faces: tuple[int, ...]) ->
     return ((here + there) / 2)[jump.any(axis=1) & wide]
 
 
-def _strip(section: _Section, rib_faces: tuple[int, ...]) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Gap at P, its smallest and its largest over the rib top."""
+def _strip(section: _Section, joint: Joint) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Gap at P, its smallest and its largest over the rib top; a rounded top has no width."""
+    at_p = section.outer.roof_a[:, 0] - section.outer.floor_a[:, 0]
+    if joint.rounded:
+        return at_p, at_p, at_p
     least, most = [], []
     for side, edge in ((section.inner, section.inner_edge), (section.outer, section.outer_edge)):
-        within = (side.b <= edge[:, None] + 2e-5) & np.isin(side.floor_face, rib_faces)
+        within = _within_strip(side, edge) & np.isin(side.floor_face, joint.rib_faces)
         gaps = np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b])
         gaps = np.where(within[None], gaps, np.nan)
         least.append(_nan_reduce(np.fmin, gaps))
         most.append(_nan_reduce(np.fmax, gaps))
-    at_p = section.outer.roof_a[:, 0] - section.outer.floor_a[:, 0]
     return at_p, np.fmin(*least), np.fmax(*most)
+
+
+def _within_strip(side: Side, edge: np.ndarray) -> np.ndarray:
+    """Intervals over the rib top. What lies wholly at its edge is where two faces' facets meet inexactly."""
+    return (side.b <= edge[:, None] + 2e-5) & (side.a < edge[:, None] - _EDGE)
 
 
 def _nan_reduce(function: np.ufunc, values: np.ndarray) -> np.ndarray:
@@ -205,7 +213,7 @@ def _path_survey(
     put("melt_area", np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib")
     drop = settings.collapse + first_rest
     for name, side in sides.items():
-        trap = measure_trap(side, edges[name], floors[name], drop, width)
+        trap = measure_trap(side, edges[name], floors[name], drop, width, deepest)
         put(f"trap_area_{name}", trap.area, "no-shoulder")
         put(f"trap_open_{name}", trap.is_open, "no-shoulder")
         put(f"lip_gap_{name}", trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", "no-shoulder"))
@@ -300,7 +308,7 @@ def _cover(section: _Section, put) -> None:
     total = np.zeros(len(section.s))
     hole = np.zeros(len(section.s), dtype=bool)
     for side, edge in ((inner, section.inner_edge), (outer, section.outer_edge)):
-        strip = side.b <= edge[:, None] + 2e-5
+        strip = _within_strip(side, edge)
         run = np.where(strip, side.b - side.a, 0.0)
         covered = strip & (side.stretches > 0)
         hole |= (strip & (side.stretches == 0) & (run > 1e-3)).any(axis=1)
