@@ -8,6 +8,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.joint.beam import pull_direction
 from seamcheck.joint.contact import Surface, coverage, directions, heights_at, near_surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.light import LightSide, inner_points, light_side
@@ -15,6 +16,7 @@ from seamcheck.joint.patches import SAME_LEVEL, WIDEST, Patch, find_patches
 from seamcheck.kernel import Body
 
 LONGEST_DROP = 0.9  # mm: a stretch of rib may lie lower than the rest by up to this and still belong to it
+_ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
 _FREE_ENOUGH = 0.5  # share of the seam over which the way of the light must be free
 
 
@@ -38,6 +40,11 @@ class Candidate:
     rib_like: bool
     through_counter: LightSide
     through_carrier: LightSide
+
+    @property
+    def width(self) -> float:
+        """mm, mean of the bands, by their length."""
+        return float(np.average([p.width for p in self.patches], weights=[p.length for p in self.patches]))
 
     @property
     def falls(self) -> float:
@@ -87,6 +94,10 @@ def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> list[Candidate]:
         ):
             frame = Frame.along(z, bodies[carrier].box[:3])
             candidate = _read(carrier, counter, frame, own, opposite, bodies, others)
+            pull = None if candidate is None else pull_direction(bodies[carrier], candidate.faces, z)
+            if pull is not None and pull @ z < _ALONG:  # a slope or a dome: look again along the pull
+                frame = Frame.along(pull, bodies[carrier].box[:3])
+                candidate = _read(carrier, counter, frame, own, opposite, bodies, others) or candidate
             if candidate is not None:
                 found.append(candidate)
     return found
@@ -137,7 +148,7 @@ def _choose(patches: list[Patch]) -> tuple[list[Patch], bool]:
     lengths = [sum(p.length for p in level) for level in levels]
     long = [i for i, length in enumerate(lengths) if length >= 0.25 * max(lengths)]
     lowest = min(long, key=lambda i: ribs[i].gap)
-    seam, level = levels[lowest], ribs[lowest].gap
+    seam, level = _without_posts(levels[lowest]), ribs[lowest].gap
     if rib_like:
         seam = _with_low_stretches(seam, patches, level)
     return seam, rib_like
@@ -147,6 +158,18 @@ def _at_level(ribs: list[Patch], gap: float) -> list[Patch]:
     """The bands at one level. Beside a flat top its rounded faces are fillets; without one they are the top."""
     level = [p for p in ribs if abs(p.gap - gap) <= SAME_LEVEL]
     return [p for p in level if not p.rounded] or level
+
+
+def _without_posts(seam: list[Patch]) -> list[Patch]:
+    """Leave out short bands without a trap floor beside them where the long ones have one: tops of posts."""
+    longest = max(seam, key=lambda p: p.length)
+    if longest.shoulder < 0.4:
+        return seam
+    return [
+        p
+        for p in seam
+        if p.shoulder >= 0.1 or p.length > 0.25 * longest.length or p.region.distance(longest.region) < 1.0
+    ]
 
 
 def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -> list[Patch]:
@@ -214,3 +237,8 @@ def _on_top(points: np.ndarray, own: Surface, faces: tuple[int, ...], frame: Fra
 def is_free(side: LightSide) -> bool:
     """Whether light can come in on this side over most of the seam."""
     return side.free >= _FREE_ENOUGH and np.isfinite(side.thickness)
+
+
+def is_shaded(side: LightSide) -> bool:
+    """Whether light could come in on this side, were other parts not in its way."""
+    return side.alone >= _FREE_ENOUGH > side.free and np.isfinite(side.thickness)

@@ -11,7 +11,7 @@ import shapely
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.joint.beam import pull_direction
-from seamcheck.joint.candidates import Candidate, is_free, read_pair
+from seamcheck.joint.candidates import Candidate, is_free, is_shaded, read_pair
 from seamcheck.joint.contact import LARGEST_GAP
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
@@ -23,6 +23,8 @@ from seamcheck.kernel import Body
 _EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
 _WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
 _THIN = 4.0  # mm: plastic that light is expected to pass; a thicker part is the less likely cover
+_LAP = 0.2  # mm: flat faces further apart, or deeper in each other, do not lie on each other
+_OPAQUE = 8.0  # mm: plastic that lets no useful light through
 _TOUCHING = 0.02  # mm: the modelled state is 'touching' up to this gap or overlap
 
 
@@ -71,6 +73,8 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
     ]
     parts = {part.id: part for part in assembly.parts}
     chosen = _choose(readings, bodies, parts)
+    for reading in chosen:
+        _check_contact(reading, parts)
     return [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
 
 
@@ -84,6 +88,7 @@ class _Reading:
         self.cover = candidate.counter if through_counter else candidate.carrier
         self.base = candidate.carrier if through_counter else candidate.counter
         self.side = candidate.through_counter if through_counter else candidate.through_carrier
+        self.thickness = self.side.thickness
         self.beam = -candidate.frame.axes[2] if through_counter else candidate.frame.axes[2]
 
 
@@ -99,7 +104,15 @@ def _readings(candidate: Candidate, cover: Part | None, base: Part | None, beam:
     ]
     if cover or base or beam is not None:
         return settled[:1] if len(settled) == 1 else _clearer(settled)
-    return _clearer([r for r in both if is_free(r.side)])
+    free = _clearer([r for r in both if is_free(r.side)])
+    if len(free) == 1 and free[0].side.thickness > _OPAQUE:
+        # rather a thin part with something in front of it than light through a block; it stays as unlikely
+        shaded = [r for r in both if is_shaded(r.side) and r.side.thickness <= _THIN]
+        for r in shaded:
+            r.thickness = free[0].side.thickness
+            r.doubt = "Other parts stand in the way of the light through the cover; no other way lets light in."
+        return shaded or free
+    return free
 
 
 def _clearer(readings: list[_Reading]) -> list[_Reading]:
@@ -129,7 +142,7 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
     def worth(reading: _Reading) -> float:
         smaller = min(volume[reading.cover], volume[reading.base])
         later = reading.candidate.gap - nearest[frozenset((reading.cover, reading.base))]  # touches later than another
-        thick = max(0.0, reading.side.thickness / _THIN - 1.0)  # light hardly gets through a thick part
+        thick = max(0.0, reading.thickness / _THIN - 1.0)  # light hardly gets through a thick part
         return reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick)
 
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
@@ -151,6 +164,19 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
                 continue
             rival = _by_transparency(rival, reading, parts) or _doubt(rival, reading, parts)
     return chosen
+
+
+def _check_contact(reading: _Reading, parts: dict[str, Part]) -> None:
+    """Flat faces that stay apart with no rib between them are no lap-type contact."""
+    candidate = reading.candidate
+    if candidate.stands_out or abs(candidate.gap) <= _LAP:
+        return
+    raise NotReviewed(
+        "no-seam",
+        f"{_name(parts[reading.cover])} and {_name(parts[reading.base])} face each other along a narrow band, but "
+        f"{candidate.gap:+.2f} mm apart and with no weld rib between them. Move the cover to its welded position. If "
+        "a ridge with a sharp edge stands there: give its top a flat or a rounding, so that it has a width to measure.",
+    )
 
 
 def _beside_each_other(first: _Reading, second: _Reading) -> bool:
@@ -240,7 +266,7 @@ def _joint(
     if not is_rib:
         notes.append("No shoulder runs beside the band anywhere: a lap-type contact without a weld rib.")
     why = [
-        f"{_name(parts[candidate.carrier])} carries a band {np.mean([p.width for p in candidate.patches]):.2f} mm "
+        f"{_name(parts[candidate.carrier])} carries a band {candidate.width:.2f} mm "
         f"wide and {candidate.length:.0f} mm long that faces {_name(parts[candidate.counter])} at "
         f"{candidate.gap:+.2f} mm; beside it the surface falls away on {candidate.falls:.0%} of its border.",
         f"{_name(cover)} is the cover: {side.thickness:.2f} mm thick over the seam, and the way out is free over "

@@ -19,10 +19,12 @@ class LightSide:
 
     thickness : mm, median of the part's plastic over the seam; NaN where nothing covers it
     free : 0..1 of the seam's samples with exactly one stretch of the part and nothing else above
+    alone : the same, were there no other part
     """
 
     thickness: float
     free: float
+    alone: float
 
 
 def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body], frame: Frame) -> LightSide:
@@ -35,15 +37,16 @@ def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body
     through : the part that would be the cover; others : every other body of the assembly
     """
     if not len(points):
-        return LightSide(float("nan"), 0.0)
+        return LightSide(float("nan"), 0.0, 0.0)
     stretches, thickness = _column(points, sign, through, frame)
     blocked = np.zeros(len(points), dtype=bool)
     for other in _standing_over(others, points, sign, frame):
         count, _ = _column(points, sign, other, frame)
         blocked |= count > 0
-    free = (stretches == 1) & ~blocked
+    alone = stretches == 1
     some = thickness > 0
-    return LightSide(float(np.median(thickness[some])) if some.any() else float("nan"), float(free.mean()))
+    median = float(np.median(thickness[some])) if some.any() else float("nan")
+    return LightSide(median, float((alone & ~blocked).mean()), float(alone.mean()))
 
 
 def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:

@@ -8,6 +8,7 @@ import numpy as np
 import shapely
 
 BASE, COVER, OTHER = 0, 1, 2  # owners of a facet
+_PLUMB = 5e-4  # mean of the facets' normals along z below which (0.03 degrees) a face is upright
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -27,7 +28,24 @@ class Soup:
         across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
         length = np.linalg.norm(across, axis=1)
         keep = length > 1e-12
-        return Soup(corners[keep], across[keep] / length[keep, None], owner[keep], face[keep])
+        normal = across[keep] / length[keep, None]
+        return Soup(corners[keep], _plumb(normal, length[keep], owner[keep], face[keep]), owner[keep], face[keep])
+
+
+def _plumb(normal: np.ndarray, area: np.ndarray, owner: np.ndarray, face: np.ndarray) -> np.ndarray:
+    """Normals whose component along z is 0 on every facet of a face that is upright as a whole.
+
+    The facets of an upright free-form face tilt by their chord error to both sides; a draft tilts all to one.
+    """
+    _, place = np.unique(np.stack([owner, face]), axis=1, return_inverse=True)
+    place = place.ravel()
+    total = np.bincount(place, weights=area)
+    mean = np.bincount(place, weights=area * normal[:, 2]) / total
+    size = np.bincount(place, weights=area * np.abs(normal[:, 2])) / total
+    upright = (np.abs(mean) < _PLUMB) & (size < 10 * _PLUMB)
+    out = normal.copy()
+    out[upright[place], 2] = 0.0
+    return out
 
 
 @dataclass(frozen=True, slots=True, eq=False)

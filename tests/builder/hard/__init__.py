@@ -11,11 +11,12 @@ from .clutter import CLUTTER
 from .refused import REFUSED
 from .ribs import RIBS
 from .seams import SEAMS
+from .strangers import STRANGERS
 from .topology import TOPOLOGY
 from .tree import bodies, write_model
 from .truth import HardModel, Node, PathTruth, SeamTruth
 
-HARD = {**SEAMS, **RIBS, **CLUTTER, **TOPOLOGY, **REFUSED}
+HARD = {**SEAMS, **RIBS, **STRANGERS, **CLUTTER, **TOPOLOGY, **REFUSED}
 
 __all__ = [
     "CLUTTER",
@@ -23,6 +24,7 @@ __all__ = [
     "REFUSED",
     "RIBS",
     "SEAMS",
+    "STRANGERS",
     "TOPOLOGY",
     "HardModel",
     "Node",
