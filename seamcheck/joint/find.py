@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -75,7 +76,17 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
     chosen = _choose(readings, bodies, parts)
     for reading in chosen:
         _check_contact(reading, parts)
-    return [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
+    joints = [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
+    return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
+
+
+def _other_ribs(joint: Joint, joints: list[Joint]) -> tuple[tuple[str, tuple[int, ...]], ...]:
+    mine = {joint.rib_part, joint.counter_part}
+    return tuple(
+        (other.rib_part, other.rib_faces)
+        for other in joints
+        if other is not joint and mine & {other.rib_part, other.counter_part}
+    )
 
 
 class _Reading:

@@ -29,6 +29,7 @@ class Joint:
     rib_faces, counter_faces : seam faces of both
     region : the rib top seen along z, polygon(s) in the frame, mm
     rounded : the rib top has no flat; region then is the footprint of its rounding
+    other_ribs : rib tops of other joints that share a part with this one, as (part id, faces)
     bodies : part id -> Body of every solid; parts : part id -> Part
     """
 
@@ -49,6 +50,7 @@ class Joint:
     gap: float
     bodies: dict[str, Body] = field(repr=False)
     parts: dict[str, Part] = field(repr=False)
+    other_ribs: tuple[tuple[str, tuple[int, ...]], ...] = ()
 
     @property
     def rib(self) -> Body:
