@@ -96,7 +96,7 @@ MEASURED: dict[str, Quantity] = {
             "rises at least 0.2 mm above the floor, or hangs down as much). Beside a wall the cover's "
             "underside is continued straight across the slit (up to 0.5 mm wide) between the cover's edge "
             "and the wall. Where nothing closes it: out to the edge of the floor or of the cover, whichever "
-            "comes first.",
+            "comes first. Where another rib of the same seam closes it, both share the room: half of it counts.",
         ),
         Quantity("trap_area_outer", "flash trap area, outer side", "mm²", "As trap_area_inner, on the outer side."),
         Quantity(
@@ -199,8 +199,8 @@ MEASURED: dict[str, Quantity] = {
             "free travel",
             "mm",
             "How far the cover sinks from first rest (the smallest gap of the whole seam) until, within "
-            "this section and as far as the rib's wall reaches on both sides, it touches anything but the "
-            "rib. 'free' where nothing is in the way. The one value of the whole interface looks everywhere "
+            "this section and as far as the rib's wall reaches on both sides, it touches anything but a rib of "
+            "the seam. 'free' where nothing is in the way. The one value of the whole interface looks everywhere "
             "and at every other part, taken as standing still, over all positions that the lateral play "
             "allows.",
         ),
@@ -257,6 +257,7 @@ REASONS: dict[str, str] = {
     "no-land": "The light-side face of the cover has no flat beside the beam corridor.",
     "broad": "The rib stands on a floor that reaches beyond the section.",
     "no-lip": "Nothing closes the flash trap on this side.",
+    "other-rib": "Another rib of the same seam closes the flash trap on this side; it melts as well.",
     "no-flank": "No flank was met at this level.",
     "straight": "The mid-line is straight here.",
     "depends": "A value that this one is made from was not measured here.",

@@ -36,7 +36,8 @@ class Floor:
 class Trap:
     """The flash trap on one side.
 
-    area : (n,) mm²; lip_gap : (n,) mm, NaN where open; is_open : (n,) 1.0 or 0.0, NaN without floor
+    area : (n,) mm²; lip_gap : (n,) mm, NaN where open or closed by another rib; is_open : (n,) 1.0 or 0.0, NaN without
+    floor; by_rib : (n,) bool, closed by another rib of the seam, whose half of the room is left out
     end : (n,) mm from P to the end of the trap
     """
 
@@ -44,6 +45,7 @@ class Trap:
     lip_gap: np.ndarray
     is_open: np.ndarray
     end: np.ndarray
+    by_rib: np.ndarray
 
 
 def find_floor(side: Side, edge: np.ndarray, deepest: np.ndarray) -> Floor:
@@ -108,8 +110,36 @@ def _steepest_of_face(face: np.ndarray, slope: np.ndarray) -> np.ndarray:
     return most[place].reshape(face.shape)
 
 
+def other_ribs(side: Side, floor: Floor, rib_faces: tuple[int, ...]) -> np.ndarray:
+    """(n, k) bool: intervals beyond the floor's begin that belong to another rib of the seam, flanks and fillets too.
+
+    Parameters
+    ----------
+    rib_faces : faces of the rib tops of the whole seam
+    """
+    columns = np.arange(side.a.shape[1])[None, :]
+    out_there = np.isfinite(side.b) & (columns >= floor.index[:, None]) & (floor.index >= 0)[:, None]
+    other = out_there & np.isin(side.floor_face, rib_faces)
+    if not other.any():
+        return other
+    with np.errstate(invalid="ignore", divide="ignore"):
+        slope = np.abs(side.floor_b - side.floor_a) / (side.b - side.a)
+    leaning = out_there & (_steepest_of_face(side.floor_face, np.where(out_there, slope, 0.0)) >= _FLAT)
+    for column in range(1, other.shape[1]):
+        other[:, column] |= other[:, column - 1] & leaning[:, column]
+    for column in range(other.shape[1] - 2, -1, -1):
+        other[:, column] |= other[:, column + 1] & leaning[:, column]
+    return other
+
+
 def measure_trap(
-    side: Side, edge: np.ndarray, floor: Floor, drop: float, rib_width: np.ndarray, deepest: np.ndarray
+    side: Side,
+    edge: np.ndarray,
+    floor: Floor,
+    drop: float,
+    rib_width: np.ndarray,
+    deepest: np.ndarray,
+    other: np.ndarray,
 ) -> Trap:
     """Room beside the rib with the opposite part lowered by drop.
 
@@ -118,6 +148,7 @@ def measure_trap(
     drop : mm, planned collapse plus the smallest gap of the seam
     rib_width : (n,) mm
     deepest : (n,) mm; an opposite surface further above the rib top than this ends the trap as an edge does
+    other : (n, k) bool, intervals of another rib of the seam: it closes the trap without a lip, and both share the room
     """
     most = side.a.shape[1]
     columns = np.arange(most)[None, :]
@@ -193,17 +224,19 @@ def measure_trap(
         lip_u,
         np.where(by_wall, wall_u, np.where(by_skirt, u_fall, np.fmin(np.fmin(u_floor, u_roof), behind))),
     )
-    lip_gap = np.where(by_lip | by_hanging, nearest, np.nan)
+    by_rib = by_lip & _take(other, rise)
+    lip_gap = np.where((by_lip | by_hanging) & ~by_rib, nearest, np.nan)
     lip_gap[by_wall] = wall_u[by_wall] - u_roof[by_wall]
     lip_gap[by_skirt] = u_fall[by_skirt] - u_floor[by_skirt]
     inside = exists & (side.a >= edge[:, None] - 2e-5) & (side.a < end[:, None] - 1e-6)
-    area = positive_area(side, gap_a, gap_b, inside)
+    area = positive_area(side, gap_a, gap_b, inside) * np.where(by_rib, 0.5, 1.0)
     none = ~np.isfinite(floor.height)
     return Trap(
         np.where(none, np.nan, area),
         np.where(none, np.nan, lip_gap),
         np.where(none, np.nan, np.where(closed, 0.0, 1.0)),
         np.where(none, np.nan, end),
+        by_rib & ~none,
     )
 
 

@@ -12,7 +12,7 @@ from seamcheck.contour import Contour, Path
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
 from seamcheck.survey.band import near_facets, within_reach
-from seamcheck.survey.beside import find_floor, measure_trap, positive_area
+from seamcheck.survey.beside import find_floor, measure_trap, other_ribs, positive_area
 from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
 from seamcheck.survey.levels import crossings, nearest_end, support_offset
@@ -212,11 +212,13 @@ def _path_survey(
     area = sum(_melt_area(sides[k], floors[k], settings.collapse) for k in sides)
     put("melt_area", np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib")
     drop = settings.collapse + first_rest
+    others = {name: other_ribs(side, floors[name], joint.rib_faces) for name, side in sides.items()}
     for name, side in sides.items():
-        trap = measure_trap(side, edges[name], floors[name], drop, width, deepest)
+        trap = measure_trap(side, edges[name], floors[name], drop, width, deepest, others[name])
         put(f"trap_area_{name}", trap.area, "no-shoulder")
         put(f"trap_open_{name}", trap.is_open, "no-shoulder")
-        put(f"lip_gap_{name}", trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", "no-shoulder"))
+        closed = np.where(trap.by_rib, "other-rib", "no-shoulder")
+        put(f"lip_gap_{name}", trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", closed))
     both = np.nan_to_num(columns["trap_area_inner"]) + np.nan_to_num(columns["trap_area_outer"])
     neither = np.isnan(columns["trap_area_inner"]) & np.isnan(columns["trap_area_outer"])
     with np.errstate(invalid="ignore", divide="ignore"):
@@ -229,7 +231,7 @@ def _path_survey(
         put(key, values, "no-opposite")
     _cover(section, put)
     _below(cutter, section, floors, height, put)
-    put("free_travel", _free_travel(cutter, section, floors, columns, first_rest), "free")
+    put("free_travel", _free_travel(cutter, section, floors, others, first_rest), "free")
     _land(cutter, path, section, put)
     radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
     put(
@@ -340,7 +342,7 @@ def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) 
     put("support_offset", np.abs(offset), "no-flank")
 
 
-def _free_travel(cutter: _Cutter, section: _Section, floors, columns, first_rest: float) -> np.ndarray:
+def _free_travel(cutter: _Cutter, section: _Section, floors, others, first_rest: float) -> np.ndarray:
     """Smallest gap beside the rib over the wall's own width, less the gap at first rest."""
     n = len(section.s)
     lowest = np.fmax(floors["inner"].height, floors["outer"].height)
@@ -351,7 +353,7 @@ def _free_travel(cutter: _Cutter, section: _Section, floors, columns, first_rest
         reach = np.where(np.isfinite(wall), wall, cutter.reach)
         foot = floors[name].foot
         zone = np.isfinite(side.b) & (side.a >= foot[:, None] - 1e-6) & (side.a < reach[:, None] - 1e-6)
-        zone &= np.isfinite(floors[name].height)[:, None]
+        zone &= np.isfinite(floors[name].height)[:, None] & ~others[name]
         gaps = np.where(zone[None], np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b]), np.nan)
         least = np.fmin(least, _nan_reduce(np.fmin, gaps))
     return least - first_rest
