@@ -100,6 +100,7 @@ def find_touches(joint: Joint, contour: Contour, rest: float, travel: float, pla
     upper = FaceList.of(moving, view, -1.0, zone)
     lower = FaceList.of(still, view, 1.0, below)
     one, other = face_pairs(upper, lower, most, play)
+    one, other = one[~_of_other_ribs(upper, joint)[one]], other[~_of_other_ribs(lower, joint)[other]]
     above, under = upper.take(one).facets(view, -1.0), lower.take(other).facets(view, 1.0)
     on_rib = rib_faces(joint)
     left_out = (
@@ -116,11 +117,24 @@ def find_touches(joint: Joint, contour: Contour, rest: float, travel: float, pla
 
 def rib_faces(joint: Joint) -> np.ndarray:
     """Faces of the rib: its top, and from there the flanks and fillets down to the first face that is flat."""
-    body = joint.rib
+    return _ridge(joint.rib, joint.rib_faces, joint.frame.axes[2])
+
+
+def _of_other_ribs(faces: FaceList, joint: Joint) -> np.ndarray:
+    """(n,) bool: faces of the ribs of neighbouring joints, which melt as this one's does."""
+    mask = np.zeros(len(faces.face), dtype=bool)
+    for part, tops in joint.other_ribs:
+        if part in faces.ids:
+            ridge = _ridge(joint.bodies[part], tops, joint.frame.axes[2])
+            mask |= (faces.part == faces.ids.index(part)) & np.isin(faces.face, ridge)
+    return mask
+
+
+def _ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
+    """A rib's top faces with what goes down from them to the first flat faces."""
     edges = {}
     by_edge: dict[int, list[int]] = {}
-    z = joint.frame.axes[2]
-    near = _near_rib(joint, body)
+    near = _near_rib(body, tops)
     for face in near:
         edges[face] = body.edge_indices(face)
         for edge in edges[face]:
@@ -131,8 +145,8 @@ def rib_faces(joint: Joint) -> np.ndarray:
     facing = np.bincount(facets.face, across @ z, len(body.faces))
     with np.errstate(invalid="ignore", divide="ignore"):
         flat = np.abs(facing / area) > _STEEP
-    found = set(joint.rib_faces)
-    todo = deque((face, 0) for face in joint.rib_faces)
+    found = set(tops)
+    todo = deque((face, 0) for face in tops)
     while todo:
         face, steps = todo.popleft()
         if steps == 4:
@@ -145,8 +159,8 @@ def rib_faces(joint: Joint) -> np.ndarray:
     return np.array(sorted(found))
 
 
-def _near_rib(joint: Joint, body: Body) -> np.ndarray:
-    own = body.boxes[list(joint.rib_faces)]
+def _near_rib(body: Body, tops: tuple[int, ...]) -> np.ndarray:
+    own = body.boxes[list(tops)]
     low, high = np.nanmin(own[:, :3], axis=0) - _ASIDE, np.nanmax(own[:, 3:], axis=0) + _ASIDE
     with np.errstate(invalid="ignore"):
         return np.flatnonzero(np.all((body.boxes[:, :3] <= high) & (body.boxes[:, 3:] >= low), axis=1))
