@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from scipy.spatial import cKDTree
 
 from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
@@ -74,6 +75,34 @@ def directions(a: Surface, b: Surface, most: int = 6) -> list[np.ndarray]:
         if (b.normal @ mean < -STEEPEST).any():
             found.append(mean)
     return found
+
+
+def face_all_round(a: Surface, b: Surface, near: float = 0.3) -> bool:
+    """Whether what the two have in common runs round an axis: a shaft in a bore, faced from all sides.
+
+    Facets count that oppose one of the other side within ``near`` mm; round is where their normals, weighted by
+    area, cancel out and leave one direction free.
+    """
+    if not len(a.area) or not len(b.area):
+        return False
+    points, owner = _samples(a.corners, a.area)
+    theirs, other = _samples(b.corners, b.area)
+    tree = cKDTree(theirs)
+    weight = (a.area / np.bincount(owner, minlength=len(a.area)))[owner]
+    reach = near + np.sqrt(b.area.max() / _MOST_SAMPLES + 0.5)
+    away, hit = tree.query(points, distance_upper_bound=reach)
+    met = np.isfinite(away)
+    points, owner, weight, hit = points[met], owner[met], weight[met], hit[met]
+    normal = a.normal[owner]
+    opposed = (normal * b.normal[other[hit]]).sum(axis=1) < -0.9
+    apart = np.abs(((theirs[hit] - points) * normal).sum(axis=1))
+    keep = opposed & (apart <= near)
+    if not keep.any():
+        return False
+    normal, weight = normal[keep], weight[keep] / weight[keep].sum()
+    mean = np.linalg.norm((normal * weight[:, None]).sum(axis=0))
+    spread = np.linalg.eigvalsh(np.einsum("k,ki,kj->ij", weight, normal, normal))
+    return bool(mean < 0.25 and spread[0] < 0.2 and spread[1] > 0.35)
 
 
 def _cluster_weight(normals: np.ndarray, weights: np.ndarray) -> np.ndarray:

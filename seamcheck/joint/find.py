@@ -13,7 +13,7 @@ from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.joint.beam import pull_direction
 from seamcheck.joint.candidates import Candidate, is_free, is_shaded, read_pair
-from seamcheck.joint.contact import LARGEST_GAP
+from seamcheck.joint.contact import LARGEST_GAP, face_all_round, near_surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
 from seamcheck.joint.names import named_part
@@ -73,11 +73,31 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
         for reading in _readings(candidate, cover, base, beam)
     ]
     parts = {part.id: part for part in assembly.parts}
+    if not readings:
+        raise _no_seam(pairs, bodies, parts)
     chosen = _choose(readings, bodies, parts)
     for reading in chosen:
         _check_contact(reading, parts)
     joints = [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
     return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
+
+
+def _no_seam(pairs: list[tuple[str, str]], bodies: dict[str, Body], parts: dict[str, Part]) -> NotReviewed:
+    largest = set(sorted(bodies, key=lambda i: -bodies[i].volume)[:2])  # not a screw in its hole
+    for one, other in pairs:
+        a, b = bodies[one], bodies[other]
+        if {one, other} == largest and face_all_round(near_surface(a, b.box), near_surface(b, a.box)):
+            return NotReviewed(
+                "unsupported",
+                f"{_name(parts[one])} and {_name(parts[other])} meet all round an axis, like a tube in a socket. A "
+                "seam round a cylinder is welded from the side while the part turns; only seams that light from one "
+                "direction reaches are reviewed here.",
+            )
+    return NotReviewed(
+        "no-seam",
+        "Parts touch, but no narrow band between them stands out like a weld rib with a free way for the "
+        "light. Check that cover and base are in their welded position, or name them with --cover and --base.",
+    )
 
 
 def _other_ribs(joint: Joint, joints: list[Joint]) -> tuple[tuple[str, tuple[int, ...]], ...]:
@@ -137,12 +157,6 @@ def _clearer(readings: list[_Reading]) -> list[_Reading]:
 
 
 def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, Part]) -> list[_Reading]:
-    if not readings:
-        raise NotReviewed(
-            "no-seam",
-            "Parts touch, but no narrow band between them stands out like a weld rib with a free way for the "
-            "light. Check that cover and base are in their welded position, or name them with --cover and --base.",
-        )
     alone = len({frozenset((r.cover, r.base)) for r in readings}) == 1
     volume = {i: 1.0 if alone else bodies[i].volume for r in readings for i in (r.cover, r.base)}
     nearest: dict[frozenset[str], float] = {}
