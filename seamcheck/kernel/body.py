@@ -9,22 +9,22 @@ from typing import Any
 
 import numpy as np
 from OCP.Bnd import Bnd_Box
-from OCP.BRep import BRep_Builder, BRep_Tool
+from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.BRepBndLib import BRepBndLib
 from OCP.BRepGProp import BRepGProp
-from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.GeomAbs import GeomAbs_SurfaceType
 from OCP.GeomLib import GeomLib_IsPlanarSurface
 from OCP.gp import gp_Pnt, gp_Vec
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_REVERSED
 from OCP.TopExp import TopExp, TopExp_Explorer
-from OCP.TopLoc import TopLoc_Location
-from OCP.TopoDS import TopoDS, TopoDS_Compound
+from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
 from seamcheck.kernel.curves import edge_points
+from seamcheck.kernel.flat import triangles_of
+from seamcheck.kernel.mesh import mesh
 
 _PLANE = GeomAbs_SurfaceType.GeomAbs_Plane
 _FREE = (
@@ -33,6 +33,7 @@ _FREE = (
     GeomAbs_SurfaceType.GeomAbs_OtherSurface,
     GeomAbs_SurfaceType.GeomAbs_SurfaceOfExtrusion,
 )
+_MANY_OUTLINES = 6  # from which a plane's own outlines are quicker than the kernel's mesher
 _FLAT_WITHIN = 1e-5  # mm: a free-form surface that stays this close to a plane is a plane
 
 
@@ -186,19 +187,27 @@ class Body:
         """
         indices = [int(i) for i in face_indices]
         coarse = [i for i in indices if self._facets.get(i, (np.inf,))[0] > deflection]
-        if coarse:
-            builder, compound = BRep_Builder(), TopoDS_Compound()
-            builder.MakeCompound(compound)
-            for i in coarse:
-                builder.Add(compound, self.faces[i])
-            BRepMesh_IncrementalMesh(compound, deflection, False, angle, False)
-            for i in coarse:
-                self._facets[i] = (deflection, _triangulation(self.faces[i]))
+        left = [i for i in coarse if not self._is_flat_facetted(i, deflection)]
+        if left:
+            found = mesh([self.faces[i] for i in left], deflection, angle, self.is_free_form[left].tolist())
+            for i, triangles in zip(left, found, strict=True):
+                self._facets[i] = (deflection, triangles)
         corners = [self._facets[i][1] for i in indices]
         if not corners:
             return Facets(np.empty((0, 3, 3)), np.empty(0, dtype=int))
         owners = np.repeat(indices, [len(triangles) for triangles in corners])
         return Facets(np.concatenate(corners), owners)
+
+    def _is_flat_facetted(self, face_index: int, deflection: float) -> bool:
+        """Take the triangles of a plane with many outlines from its outlines; False where that is not possible."""
+        outlines = self.faces[face_index].NbChildren()
+        if outlines < _MANY_OUTLINES or np.isnan(self.planes[face_index, 0]):
+            return False
+        found = triangles_of(self.outline(face_index, deflection), self.planes[face_index], outlines)
+        if found is None:
+            return False
+        self._facets[face_index] = (deflection, found)
+        return True
 
 
 def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:
@@ -209,28 +218,3 @@ def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:
     surface.D1(u, v, point, du, dv)
     normal = np.cross((du.X(), du.Y(), du.Z()), (dv.X(), dv.Y(), dv.Z()))
     return normal / np.linalg.norm(normal)
-
-
-def _triangulation(face: Any) -> np.ndarray:
-    """(m, 3, 3) corners of a face's stored triangles, outward by the right hand; empty if it has none."""
-    place = TopLoc_Location()
-    mesh = BRep_Tool.Triangulation_s(face, place)
-    if mesh is None:
-        return np.empty((0, 3, 3))
-    nodes = np.empty((mesh.NbNodes(), 3))
-    for i in range(1, mesh.NbNodes() + 1):
-        p = mesh.Node(i)
-        nodes[i - 1] = (p.X(), p.Y(), p.Z())
-    if not place.IsIdentity():
-        m = place.Transformation()
-        matrix = np.array([[m.Value(r, c) for c in range(1, 5)] for r in range(1, 4)])
-        nodes = nodes @ matrix[:, :3].T + matrix[:, 3]
-        mirrored = np.linalg.det(matrix[:, :3]) < 0
-    else:
-        mirrored = False
-    index = np.array([mesh.Triangle(i).Get() for i in range(1, mesh.NbTriangles() + 1)], dtype=int) - 1
-    if index.size == 0:
-        return np.empty((0, 3, 3))
-    if (face.Orientation() == TopAbs_REVERSED) != mirrored:
-        index = index[:, ::-1]
-    return nodes[index]

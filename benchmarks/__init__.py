@@ -1,0 +1,1 @@
+"""How fast seamcheck is, as ratios against the kernel and against general-purpose libraries."""

@@ -1,0 +1,56 @@
+"""Triangles of planar faces with many outlines, from the outlines alone.
+
+The kernel's mesher takes time with the square of the outlines of a face: 28 s for a floor with 1 000 holes,
+where the constrained Delaunay triangulation of GEOS takes 0.4 s.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from shapely import Polygon
+
+_SAME = 7  # decimals of a mm to which shared corners of edges agree
+_AREA = 1e-9  # share of a face's area by which its triangles may differ from it
+
+
+def triangles_of(lines: list[np.ndarray], plane: np.ndarray, outlines: int) -> np.ndarray | None:
+    """Triangulate a planar face.
+
+    Parameters
+    ----------
+    lines : edges of the face, (k, 3) mm each, in any order and direction
+    plane : (4,) outward unit normal and offset, n . x = d
+    outlines : how many closed lines the edges make
+
+    Returns
+    -------
+    (m, 3, 3) corners, mm, outward by the right hand; None where the outlines are no sound polygon with holes
+    """
+    x, y = _axes(plane[:3])
+    flat = [np.round(np.column_stack([line @ x, line @ y]), _SAME) for line in lines]
+    flat = [line[np.append(True, (np.diff(line, axis=0) != 0).any(axis=1))] for line in flat]
+    merged = shapely.line_merge(shapely.multilinestrings([shapely.linestrings(line) for line in flat if len(line) > 1]))
+    rings = [shapely.get_coordinates(ring) for ring in shapely.get_parts(merged) if shapely.is_closed(ring)]
+    if len(rings) != outlines or any(len(ring) < 4 for ring in rings):
+        return None
+    rings.sort(key=lambda ring: -float(np.prod(np.ptp(ring, axis=0))))
+    region = Polygon(rings[0], rings[1:])
+    if not shapely.is_valid(region):
+        return None
+    corners = shapely.get_coordinates(shapely.get_parts(shapely.constrained_delaunay_triangles(region)))
+    corners = corners.reshape(-1, 4, 2)[:, :3]
+    ab, ac = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    doubled = ab[:, 0] * ac[:, 1] - ab[:, 1] * ac[:, 0]
+    if abs(np.abs(doubled).sum() / 2 - region.area) > _AREA * region.area:
+        return None
+    corners[doubled < 0] = corners[doubled < 0][:, ::-1]
+    return corners[..., :1] * x + corners[..., 1:] * y + plane[3] * plane[:3]
+
+
+def _axes(normal: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Two unit vectors that make a right-handed frame with the normal."""
+    seed = np.eye(3)[int(np.argmin(np.abs(normal)))]
+    x = np.cross(seed, normal)
+    x /= np.linalg.norm(x)
+    return x, np.cross(normal, x)

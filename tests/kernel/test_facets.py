@@ -1,0 +1,98 @@
+"""Triangles of faces against closed forms: areas, distances from cylinders and tori, shared borders."""
+
+import math
+
+import numpy as np
+import pytest
+from builder.ops import cut, cylinder
+from builder.topology import as_nurbs
+from OCP.BRepPrimAPI import BRepPrimAPI_MakeBox, BRepPrimAPI_MakeCylinder, BRepPrimAPI_MakeTorus
+from OCP.gp import gp_Ax2, gp_Dir, gp_Pnt
+from OCP.TopAbs import TopAbs_FACE
+from OCP.TopExp import TopExp_Explorer
+from OCP.TopoDS import TopoDS
+
+from seamcheck.kernel import Body, mesh
+from seamcheck.kernel.flat import triangles_of
+
+AXIS = gp_Ax2(gp_Pnt(1.0, -2.0, 0.5), gp_Dir(0.0, 0.0, 1.0))
+
+
+def area(corners):
+    return np.linalg.norm(np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]), axis=1).sum() / 2
+
+
+def plate(holes):
+    tools = [cylinder((2.0 + 3.0 * i, 2.0 + 3.0 * k, -1.0), 0.8, 4.0) for i in range(holes) for k in range(holes)]
+    return Body(cut(BRepPrimAPI_MakeBox(3.0 * holes + 1, 3.0 * holes + 1, 2.0).Solid(), *tools))
+
+
+def test_a_plane_with_many_holes_has_its_area_and_looks_outward():
+    body = plate(4)
+    facets = body.facets(range(len(body.faces)), 0.001)
+    # Closed form: the plate's square less the holes as regular polygons with at most 0.001 mm sagitta
+    steps = math.ceil(2 * math.pi / (2 * math.acos(1 - 0.001 / 0.8)))
+    hole = steps / 2 * 0.8**2 * math.sin(2 * math.pi / steps)
+    flat = [i for i in range(len(body.faces)) if abs(body.planes[i, 2]) > 0.9]
+    assert [body.faces[i].NbChildren() for i in flat] == [17, 17]
+    for i in flat:
+        mine = facets.corners[facets.face == i]
+        assert area(mine) == pytest.approx(13.0**2 - 16 * hole, abs=2e-6)  # corners at 1e-7 mm along 130 mm
+        across = np.cross(mine[:, 1] - mine[:, 0], mine[:, 2] - mine[:, 0])
+        assert (across[:, 2] * body.planes[i, 2] >= 0).all()
+        np.testing.assert_allclose(mine[..., 2], 2.0 if body.planes[i, 2] > 0 else 0.0, atol=1e-9)
+
+
+def test_the_kernel_makes_the_same_area_of_it():
+    body = plate(3)
+    flat = next(i for i in range(len(body.faces)) if body.planes[i, 2] > 0.9)
+    ours = area(body.facets([flat], 0.001).corners)
+    (theirs,) = mesh.mesh([body.faces[flat]], 0.001, 0.1, [False])
+    assert ours == pytest.approx(area(theirs), abs=9 * 0.8 * 2 * math.pi * 0.001)
+
+
+def test_outlines_that_do_not_close_are_refused():
+    square = [np.array([(0, 0, 0), (1, 0, 0)], float), np.array([(1, 0, 0), (1, 1, 0)], float)]
+    plane = np.array([0.0, 0.0, 1.0, 0.0])
+    assert triangles_of(square, plane, 1) is None
+    bow = [np.array([(0, 0, 0), (1, 1, 0), (1, 0, 0), (0, 1, 0), (0, 0, 0)], float)]
+    assert triangles_of(bow, plane, 1) is None
+
+
+@pytest.mark.parametrize("deflection", [0.05, 0.002])
+def test_free_form_strips_lie_near_the_surface_with_few_triangles(deflection):
+    # A cylinder and a torus as rational splines are still exactly these; distances from them in closed form.
+    tube = Body(as_nurbs(BRepPrimAPI_MakeCylinder(AXIS, 30.0, 5.0, 1.5).Solid()))
+    ring = Body(as_nurbs(BRepPrimAPI_MakeTorus(AXIS, 30.0, 0.5, 1.5).Solid()))
+    for body, distance, most in (
+        (tube, lambda r, z: np.abs(r - 30.0), 500),
+        (ring, lambda r, z: np.abs(np.hypot(r - 30.0, z) - 0.5), 20000),
+    ):
+        curved = np.flatnonzero(body.is_free_form)
+        assert len(curved)
+        corners = body.facets(curved, deflection).corners
+        if body is tube:
+            corners = corners[np.ptp(corners[..., 2], axis=1) > 1.0]  # not the level faces
+        assert len(corners) < most
+        samples = np.concatenate([corners.reshape(-1, 3), corners.mean(axis=1), corners[:, :2].mean(axis=1)])
+        x, y, z = (samples - np.array([1.0, -2.0, 0.5])).T
+        assert distance(np.hypot(x, y), z).max() <= deflection * 1.001
+
+
+def test_faces_side_by_side_share_their_border():
+    # Sides that only one triangle has must cancel over a closed body (the boundary of a boundary is empty).
+    body = Body(as_nurbs(BRepPrimAPI_MakeCylinder(AXIS, 30.0, 5.0, 1.5).Solid()))
+    corners = np.round(body.facets(range(len(body.faces)), 0.01).corners, 6)
+    ends = np.concatenate([corners[:, [k, (k + 1) % 3]] for k in range(3)])
+    forth = {tuple(map(tuple, pair)) for pair in ends}
+    assert all((b, a) in forth for a, b in forth)
+
+
+def test_every_kind_of_face_is_facetted():
+    body = Body(as_nurbs(BRepPrimAPI_MakeTorus(AXIS, 30.0, 0.5).Solid()))
+    explorer = TopExp_Explorer(body.shape, TopAbs_FACE)
+    assert explorer.More()
+    assert TopoDS.Face_s(explorer.Current()).NbChildren() >= 1
+    facets = body.facets(range(len(body.faces)), 0.01)
+    # Pappus: surface of a torus 4 pi² R r
+    assert area(facets.corners) == pytest.approx(4 * math.pi**2 * 30.0 * 0.5, rel=0.02)
