@@ -20,6 +20,7 @@ LARGEST_OVERLAP = 1.2  # mm, a rib drawn deeper than this into the other part do
 STEEPEST = 0.75  # cosine between a face's normal and the direction in which it can oppose
 _DEFLECTION, _ANGLE = 0.05, 0.35  # mm, radians: facets that are good enough to find
 _MOST_SAMPLES = 64  # per facet
+_MOST_DIRECTIONS = 60  # looked at; a cluster takes in 25 degrees
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -62,19 +63,20 @@ def near_surface(body: Body, other_box: np.ndarray, reach: float = NEAR) -> Surf
 
 
 def directions(a: Surface, b: Surface, most: int = 6) -> list[np.ndarray]:
-    """Unit directions from a to b in which faces of the two oppose, largest area first."""
+    """Unit directions from a to b in which faces of the two oppose, the largest common area first."""
     normals, weights = a.normal, a.area.copy()
-    found: list[np.ndarray] = []
+    found: list[tuple[float, np.ndarray]] = []
     total = weights.sum()
-    while len(found) < most and weights.sum() > 0.002 * total:
+    while len(found) < _MOST_DIRECTIONS and weights.sum() > 0.002 * total:
         seed = normals[int(np.argmax(_cluster_weight(normals, weights)))]
         member = (normals @ seed > 0.9) & (weights > 0)
         mean = (normals[member] * weights[member, None]).sum(axis=0)
         mean /= np.linalg.norm(mean)
+        common = min(weights[member].sum(), b.area[b.normal @ mean < -STEEPEST].sum())
         weights[(normals @ mean > 0.9) | member] = 0.0
-        if (b.normal @ mean < -STEEPEST).any():
-            found.append(mean)
-    return found
+        found.append((common, mean))
+    ranked = sorted((pair for pair in found if pair[0] > 0), key=lambda pair: -pair[0])
+    return [mean for _, mean in ranked[:most]]
 
 
 def face_all_round(a: Surface, b: Surface, near: float = 0.3) -> bool:

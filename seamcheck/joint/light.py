@@ -66,7 +66,7 @@ def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
 
 def _column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
     """Stretches of the body above each point, and their summed thickness in mm."""
-    facets = body.facets(_faces_over(body, points[:, :2], frame), 0.05, 0.35)
+    facets = body.facets(_boxes_over(body.boxes, points, frame), 0.05, 0.35, lambda b: _boxes_over(b, points, frame))
     corners = frame.local(facets.corners)
     across = sign * np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])[:, 2]
     count = np.zeros(len(points), dtype=int)
@@ -84,14 +84,14 @@ def _column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[
     return count, thickness
 
 
-def _faces_over(body: Body, points: np.ndarray, frame: Frame) -> np.ndarray:
-    """Faces whose boxes, seen along z, hold one of the points."""
-    low, high = flat_boxes(body.boxes, frame)
+def _boxes_over(boxes: np.ndarray, points: np.ndarray, frame: Frame) -> np.ndarray:
+    """Which boxes (n, 6), seen along z, hold one of the points; their numbers, ascending."""
+    low, high = flat_boxes(boxes, frame)
     sound = np.flatnonzero(np.isfinite(low).all(axis=1))
     if not len(sound):
         return sound
     tree = shapely.STRtree(shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1]))
-    return sound[np.unique(tree.query(shapely.points(points))[1])]
+    return sound[np.unique(tree.query(shapely.points(points[:, :2]))[1])]
 
 
 def flat_boxes(boxes: np.ndarray, frame: Frame) -> tuple[np.ndarray, np.ndarray]:

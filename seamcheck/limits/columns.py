@@ -11,7 +11,7 @@ from seamcheck.limits.bench import Bench, Draft
 from seamcheck.limits.bounds import PathView, waiting_for
 from seamcheck.limits.formula import evaluate
 from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rule import MUST_FIX, SLACK, Bound, Check, Rule
+from seamcheck.limits.rule import MUST_FIX, Bound, Check, Rule, slack_of
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.stretches import Stretch
 from seamcheck.limits.tolerance import at_risk, tolerance_of, with_tolerance
@@ -29,7 +29,7 @@ def broken_stretches(bench: Bench, rule: Rule, check: Check, view: PathView) -> 
             continue
         limit = view.bound(rule, check, bound)
         margin = values - limit if side == "low" else limit - values
-        slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
+        slack = slack_of(check.column, QUANTITIES[check.column].unit)
         with np.errstate(invalid="ignore"):
             broken = margin < -slack
         if rule.needs_cover:
@@ -71,7 +71,7 @@ def _at_risk(
     tolerance = tolerance_of(bench.settings, check)
     if tolerance is None:
         return
-    slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
+    slack = slack_of(check.column, QUANTITIES[check.column].unit)
     with np.errstate(invalid="ignore"):
         risky = (margin - tolerance < -slack) & ~broken
     if rule.needs_cover:

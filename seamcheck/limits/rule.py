@@ -21,6 +21,14 @@ STANDINGS = {
 SLACK = {"mm": 0.001, "mm²": 0.001, "1": 0.001, "°": 0.01, "%": 0.01}
 """Unit -> how far a value may lie beyond a bound and still count as holding it: less can't be measured."""
 
+_SLACK_OF = {"turn_radius": 0.03}  # mm: a curvature is less exact than a length; 3 mm are known to 1 %
+
+
+def slack_of(column: str, unit: str) -> float:
+    """How far a column's value may lie beyond a bound and still count as holding it."""
+    return _SLACK_OF.get(column, SLACK.get(unit, 0.001))
+
+
 EVERYWHERE_INNOCENT = {
     "junction": "where seams meet, a section across one of them has no meaning; the junction is listed",
     "end": "at an open end the section is not whole; the open end is a finding of its own",

@@ -25,7 +25,7 @@ from seamcheck.limits.findings import (
 )
 from seamcheck.limits.formula import evaluate
 from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rule import OFF, SLACK, Rule
+from seamcheck.limits.rule import OFF, Rule, slack_of
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import NUMBERS, Settings
 from seamcheck.limits.stretches import cell_lengths, weighted_median
@@ -197,7 +197,7 @@ def _tolerances(joint: JointResult, seam: SeamView) -> list[dict[str, Any]]:
                 if not np.isfinite(margin).any():
                     continue
                 worst = int(np.nanargmin(margin))
-                slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
+                slack = slack_of(check.column, QUANTITIES[check.column].unit)
                 state = OUTSIDE if margin[worst] < -slack else AT_RISK if margin[worst] - tolerance < -slack else INSIDE
                 sign = -1.0 if side == "low" else 1.0
                 result.append(

@@ -10,6 +10,7 @@ from seamcheck.survey.slices import COVER, Segments
 
 _BEND = 5.0  # degrees
 _STEP = 0.01  # mm
+_LEAST_RUN = 0.1  # mm over which a slope is taken: shorter lines are cut from facets' tips
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -67,24 +68,28 @@ def _walk(
     part = (start - a[here]) / (b[here] - a[here])
     height = wa[here] + part * (wb[here] - wa[here])
     now = int(here[np.argmax(height)])
-    first_slope = np.degrees(np.arctan2(wb[now] - wa[now], b[now] - a[now]))
-    if abs(first_slope) > 45.0:
-        return np.nan, np.nan, "no-land"
-    end, run_start, run_face = b[now], start, face[now]
-    along, heights = [start, b[now]], [height.max(), wb[now]]
+    along, heights, faces = [start, b[now]], [float(height.max()), wb[now]], [face[now]]
     for _ in range(len(a)):
         follow = np.flatnonzero((np.abs(a - b[now]) < 1e-5) & (np.abs(wa - wb[now]) < _STEP) & (b > b[now] + 1e-9))
         if not len(follow):
             break
-        ahead = int(follow[np.argmax(wb[follow])])
-        if face[ahead] != run_face:
-            run_start, run_face = a[ahead], face[ahead]
-        if abs(np.degrees(np.arctan2(wb[ahead] - wa[ahead], b[ahead] - a[ahead])) - first_slope) > _BEND:
-            end = run_start if run_start > start else a[ahead]
-            break
-        now, end = ahead, b[ahead]
+        now = int(follow[np.argmax(wb[follow])])
         along.append(b[now])
         heights.append(wb[now])
+        faces.append(face[now])
+    slope = _slopes(np.array(along), np.array(heights), np.array(faces))
+    first_slope = slope[0]
+    if abs(first_slope) > 45.0:
+        return np.nan, np.nan, "no-land"
+    bent = np.flatnonzero(np.abs(slope - first_slope) > _BEND)
+    last_line = len(faces)
+    if len(bent):
+        last_line = int(bent[0])  # a bend counts from where its face begins
+        while last_line > 1 and faces[last_line - 1] == faces[bent[0]]:
+            last_line -= 1
+        last_line = int(bent[0]) if faces[0] == faces[bent[0]] else last_line
+    end = along[last_line]
+    along, heights = along[: last_line + 1], heights[: last_line + 1]
     # what stands on or over the land ends it: the cover's own features, other parts
     for lines in (mine, others):
         lo, hi = (segments.u0[lines], segments.u1[lines]) if sign > 0 else (-segments.u1[lines], -segments.u0[lines])
@@ -96,6 +101,16 @@ def _walk(
         over = (hi > start + 1e-9) & (lo < end - 1e-6) & (np.maximum(over_left, over_right) > _STEP)
         if over.any():
             end = min(end, max(start, float(np.min(np.maximum(lo[over], start)))))
-    walked = np.array(along) < end - 1e-6
-    slopes = np.abs(np.degrees(np.arctan2(np.diff(heights), np.maximum(np.diff(along), 1e-12))))[walked[:-1]]
-    return max(0.0, float(end - start)), float(slopes.max(initial=abs(first_slope))), ""
+    walked = np.array(along[:-1]) < end - 1e-6
+    return max(0.0, float(end - start)), float(np.abs(slope[: len(walked)][walked]).max(initial=abs(first_slope))), ""
+
+
+def _slopes(along: np.ndarray, heights: np.ndarray, faces: np.ndarray) -> np.ndarray:
+    """(k,) slope of every line in degrees; that of a short one together with its neighbours on the same face."""
+    change = np.flatnonzero(np.diff(faces)) + 1
+    first = np.concatenate([[0], change])[np.searchsorted(change, np.arange(len(faces)), side="right")]
+    last = np.append(change, len(faces))[np.searchsorted(change, np.arange(len(faces)), side="right")]
+    far = np.maximum(along[1:], np.minimum(along[:-1] + _LEAST_RUN, along[last]))
+    near = np.minimum(along[:-1], np.maximum(far - _LEAST_RUN, along[first]))
+    rise = np.interp(far, along, heights) - np.interp(near, along, heights)
+    return np.degrees(np.arctan2(rise, np.maximum(far - near, 1e-12)))
