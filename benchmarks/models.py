@@ -21,7 +21,7 @@ from OCP.TopoDS import TopoDS, TopoDS_Shell
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "tests"))
 
-from builder import Spec, assemble, closed_spline, draw, rounded_rectangle  # noqa: E402
+from builder import Spec, assemble, closed_spline, draw, rounded_rectangle
 
 PITCH = 2.0  # mm between features
 PANEL = 24.0  # mm, side of a raised panel that carries features of its own

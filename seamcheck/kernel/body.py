@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -13,13 +13,14 @@ from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.BRepBndLib import BRepBndLib
 from OCP.BRepGProp import BRepGProp
+from OCP.BRepTools import BRepTools
 from OCP.GeomAbs import GeomAbs_SurfaceType
 from OCP.GeomLib import GeomLib_IsPlanarSurface
 from OCP.gp import gp_Pnt, gp_Vec
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_REVERSED
 from OCP.TopExp import TopExp, TopExp_Explorer
-from OCP.TopoDS import TopoDS
+from OCP.TopoDS import TopoDS, TopoDS_Iterator
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
 from seamcheck.kernel.curves import edge_points
@@ -35,6 +36,9 @@ _FREE = (
 )
 _MANY_OUTLINES = 6  # from which a plane's own outlines are quicker than the kernel's mesher
 _FLAT_WITHIN = 1e-5  # mm: a free-form surface that stays this close to a plane is a plane
+
+Near = Callable[[np.ndarray], np.ndarray]
+"""Of boxes (n, 6) mm, the numbers (k,) of those that reach into some room."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -58,6 +62,7 @@ class Body:
         self._edges = TopTools_IndexedMapOfShape()
         TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
         self._polylines: dict[tuple[int, float], np.ndarray] = {}
+        self._known_wires: dict[int, tuple[Any, list[Any], np.ndarray]] = {}
         self._facets: dict[int, tuple[float, np.ndarray]] = {}  # face -> (deflection, triangles)
 
     @cached_property
@@ -137,9 +142,11 @@ class Body:
         -------
         list of (k, 3) float, mm; they join at shared end points but come in no order
         """
-        face = self.faces[face_index]
+        return self._lines(self.faces[face_index], tolerance)
+
+    def _lines(self, face_or_wire: Any, tolerance: float) -> list[np.ndarray]:
         lines = []
-        explorer = TopExp_Explorer(face, TopAbs_EDGE)
+        explorer = TopExp_Explorer(face_or_wire, TopAbs_EDGE)
         seen: dict[int, int] = {}
         while explorer.More():
             index = self._edges.FindIndex(explorer.Current())
@@ -176,7 +183,9 @@ class Body:
             explorer.Next()
         return found
 
-    def facets(self, face_indices: Iterable[int], deflection: float, angle: float = 0.3) -> Facets:
+    def facets(
+        self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None
+    ) -> Facets:
         """Triangles of the given faces.
 
         Parameters
@@ -184,15 +193,18 @@ class Body:
         face_indices : which faces
         deflection : mm, largest distance between surface and triangles
         angle : radians, largest turn between neighbouring triangles' edges
+        near : of boxes (n, 6) mm, which of them reach into the room that is looked at; holes in planes that
+            don't are filled, so nothing may be read off the facets outside that room
         """
         indices = [int(i) for i in face_indices]
         coarse = [i for i in indices if self._facets.get(i, (np.inf,))[0] > deflection]
-        left = [i for i in coarse if not self._is_flat_facetted(i, deflection)]
+        partly = {} if near is None else self._partly_facetted(coarse, deflection, near)
+        left = [i for i in coarse if i not in partly and not self._is_flat_facetted(i, deflection)]
         if left:
             found = mesh([self.faces[i] for i in left], deflection, angle, self.is_free_form[left].tolist())
             for i, triangles in zip(left, found, strict=True):
                 self._facets[i] = (deflection, triangles)
-        corners = [self._facets[i][1] for i in indices]
+        corners = [partly[i] if i in partly else self._facets[i][1] for i in indices]
         if not corners:
             return Facets(np.empty((0, 3, 3)), np.empty(0, dtype=int))
         owners = np.repeat(indices, [len(triangles) for triangles in corners])
@@ -200,14 +212,51 @@ class Body:
 
     def _is_flat_facetted(self, face_index: int, deflection: float) -> bool:
         """Take the triangles of a plane with many outlines from its outlines; False where that is not possible."""
-        outlines = self.faces[face_index].NbChildren()
-        if outlines < _MANY_OUTLINES or np.isnan(self.planes[face_index, 0]):
+        if not self._has_many_outlines(face_index):
             return False
-        found = triangles_of(self.outline(face_index, deflection), self.planes[face_index], outlines)
+        lines = self.outline(face_index, deflection)
+        found = triangles_of(lines, self.planes[face_index], self.faces[face_index].NbChildren())
         if found is None:
             return False
         self._facets[face_index] = (deflection, found)
         return True
+
+    def _partly_facetted(self, face_indices: list[int], deflection: float, near: Near) -> dict[int, np.ndarray]:
+        """Triangles of planes with many outlines, without those of their holes that lie far."""
+        found = {}
+        for i in face_indices:
+            if not self._has_many_outlines(i):
+                continue
+            outer, holes, boxes = self._wires(i)
+            kept = [outer, *(holes[k] for k in near(boxes))]
+            if len(kept) > 0.8 * len(holes):
+                continue
+            lines = [line for wire in kept for line in self._lines(wire, deflection)]
+            triangles = triangles_of(lines, self.planes[i], len(kept))
+            if triangles is not None:
+                found[i] = triangles
+        return found
+
+    def _has_many_outlines(self, face_index: int) -> bool:
+        return self.faces[face_index].NbChildren() >= _MANY_OUTLINES and bool(np.isfinite(self.planes[face_index, 0]))
+
+    def _wires(self, face_index: int) -> tuple[Any, list[Any], np.ndarray]:
+        """Outer wire, holes and the boxes (n, 6) mm of the holes."""
+        if face_index not in self._known_wires:
+            face = self.faces[face_index]
+            outer = BRepTools.OuterWire_s(face)
+            holes, boxes = [], []
+            children = TopoDS_Iterator(face)
+            while children.More():
+                wire = children.Value()
+                if not wire.IsSame(outer):
+                    box = Bnd_Box()
+                    BRepBndLib.Add_s(wire, box, False)
+                    holes.append(wire)
+                    boxes.append(box.Get())
+                children.Next()
+            self._known_wires[face_index] = (outer, holes, np.array(boxes))
+        return self._known_wires[face_index]
 
 
 def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:
