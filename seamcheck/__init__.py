@@ -13,16 +13,19 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from seamcheck.comparison.compare import Comparison, compare
     from seamcheck.errors import NotReviewed, SeamcheckError, UsageError
     from seamcheck.limits.findings import Finding
     from seamcheck.limits.settings import Settings
     from seamcheck.limits.settings_file import read_settings
     from seamcheck.pipeline import review
     from seamcheck.report.review import Review
+    from seamcheck.scan.run import scan
 
 __version__ = "0.1.0"
 
 __all__ = [
+    "Comparison",
     "Finding",
     "NotReviewed",
     "Review",
@@ -30,19 +33,24 @@ __all__ = [
     "Settings",
     "UsageError",
     "__version__",
+    "compare",
     "read_settings",
     "review",
+    "scan",
 ]
 
 _FROM = {
+    "Comparison": "seamcheck.comparison.compare",
     "Finding": "seamcheck.limits.findings",
     "NotReviewed": "seamcheck.errors",
     "Review": "seamcheck.report.review",
     "SeamcheckError": "seamcheck.errors",
     "Settings": "seamcheck.limits.settings",
     "UsageError": "seamcheck.errors",
+    "compare": "seamcheck.comparison.compare",
     "read_settings": "seamcheck.limits.settings_file",
     "review": "seamcheck.pipeline",
+    "scan": "seamcheck.scan.run",
 }
 
 

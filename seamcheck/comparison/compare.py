@@ -1,0 +1,166 @@
+"""``seamcheck.compare``: two revisions, as models or review documents."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from os import PathLike
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from seamcheck.errors import UsageError
+
+if TYPE_CHECKING:
+    from seamcheck.limits.settings import Settings
+    from seamcheck.pipeline import Progress
+    from seamcheck.report.review import Review
+
+EXIT_CODES = {"not-worse": 0, "worse": 1, "not-compared": 2}
+
+
+class Comparison:
+    """One comparison of two reviews.
+
+    Everything comes from ``document``, a dict of plain values that holds the schema shipped with the package.
+    """
+
+    def __init__(self, document: Mapping[str, Any]) -> None:
+        if not isinstance(document, Mapping) or document.get("document") != "seamcheck-comparison":
+            raise UsageError('This is not a comparison document: it lacks "document": "seamcheck-comparison".')
+        self.document = dict(document)
+
+    @property
+    def outcome(self) -> str:
+        """'not-worse', 'worse' (a must-fix finding is new or worse) or 'not-compared'."""
+        return str(self.document["outcome"])
+
+    @property
+    def exit_code(self) -> int:
+        """0 nothing worse, 1 a must-fix finding is new or worse, 2 not compared."""
+        return EXIT_CODES[self.outcome]
+
+    @property
+    def new(self) -> list[Mapping[str, Any]]:
+        """Findings that the old review did not have: {"new", "how", "before"}."""
+        return list(self.document["findings"]["new"])
+
+    @property
+    def remaining(self) -> list[Mapping[str, Any]]:
+        """Findings of both: {"old", "new", "state": 'worse', 'same' or 'better', "margin_by", "length_by_mm", ...}."""
+        return list(self.document["findings"]["remaining"])
+
+    @property
+    def fixed(self) -> list[Mapping[str, Any]]:
+        """Findings that the model no longer has: {"old", "how", "now"}."""
+        return list(self.document["findings"]["fixed"])
+
+    @property
+    def dropped(self) -> list[Mapping[str, Any]]:
+        """Findings no longer reported for a reason that lies outside the model: {"old", "how", "now"}."""
+        return list(self.document["findings"]["dropped"])
+
+    def to_json(self) -> str:
+        """The document as JSON text, the same bytes for the same reviews."""
+        from seamcheck.report.plain import to_json
+
+        return to_json(self.document)
+
+    def __repr__(self) -> str:
+        names = (self.document[side]["file"] for side in ("old", "new"))
+        return f"<Comparison of {' and '.join(map(repr, names))}: {self.outcome}>"
+
+
+def compare(
+    old: Any,
+    new: Any,
+    settings: Settings | str | PathLike[str] | None = None,
+    *,
+    progress: Progress | None = None,
+    time_limit: float | None = None,
+    memory_limit: float | None = None,
+    **overrides: Any,
+) -> Comparison:
+    """Compare two revisions of a model.
+
+    Parameters
+    ----------
+    old, new : each a STEP file, a list of files that share a frame, a file with a review document, a Review, or a
+        review document
+    settings : for what is reviewed here; None for the nearest ``seamcheck.toml`` beside or above the new model
+        (the old one where only that is reviewed), so that both models are reviewed alike
+    progress, time_limit, memory_limit, overrides : as for ``seamcheck.review``
+
+    Raises
+    ------
+    UsageError : a file that is neither, or a settings file or an override that can't be taken
+    """
+    from seamcheck.comparison.document import compare_documents
+    from seamcheck.limits.settings import Settings
+    from seamcheck.pipeline import review, settings_for
+
+    sides = [_as_document(side) for side in (old, new)]
+    if any(document is None for document in sides):
+        if not isinstance(settings, Settings):
+            first = new if sides[1] is None else old
+            paths = [Path(p) for p in (first if isinstance(first, list | tuple) else [first])]
+            settings = settings_for(paths, None if settings is None else Path(settings))
+        limits = overrides.pop("limits", {})
+        settings = settings.changed({**overrides, **limits})
+    before, after = (
+        document
+        if document is not None
+        else review(side, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit).document
+        for side, document in zip((old, new), sides, strict=True)
+    )
+    return Comparison(compare_documents(before, after))
+
+
+def _as_document(side: Any) -> Mapping[str, Any] | None:
+    """The review document that is meant; None where a model must be reviewed first."""
+    from seamcheck.report.review import Review
+
+    if isinstance(side, Review):
+        return side.document
+    if isinstance(side, Mapping):
+        return Review(side).document
+    if isinstance(side, str | PathLike):
+        return read_if_document(Path(side))
+    if isinstance(side, list | tuple) and side and all(isinstance(part, str | PathLike) for part in side):
+        return None
+    raise UsageError(f"A model, a review document or a Review is compared; got {type(side).__name__}.")
+
+
+def read_if_document(path: Path) -> Mapping[str, Any] | None:
+    """The review document in a file; None where the file is no JSON, so that it is taken for a model."""
+    try:
+        if not path.is_file():
+            return None
+        with open(path, "rb") as file:
+            if file.read(64).lstrip(b"\xef\xbb\xbf \t\r\n")[:1] != b"{":
+                return None
+        return read_document(path)
+    except OSError:
+        return None  # the review says what is wrong with it
+
+
+def read_document(path: Path) -> Mapping[str, Any]:
+    """The review document in a file; UsageError where there is none, or it does not hold the schema."""
+    from seamcheck.report.check import check_document
+    from seamcheck.report.review import Review
+
+    try:
+        text = path.read_text("utf-8-sig")
+    except OSError as why:
+        raise UsageError(f"{path} can't be read: {why.strerror or why}.") from None
+    except UnicodeDecodeError:
+        raise UsageError(f"{path} is not a review document: it is not text.") from None
+    try:
+        review: Review = Review(json.loads(text))
+    except json.JSONDecodeError as why:
+        raise UsageError(f"{path} is not JSON (line {why.lineno}: {why.msg}).") from None
+    except RecursionError:
+        raise UsageError(f"{path} is not a review document: it is nested too deep.") from None
+    except UsageError as why:
+        raise UsageError(f"{path}: {why}") from None
+    check_document(review.document, str(path))
+    return review.document
