@@ -21,6 +21,7 @@ QUICK = {
     "posts-at-rib-level",
     "shaded-by-a-frame",
     "sharp-ridge",
+    "hexagon",
     "rounded-top",
     "one-cover-on-two-bases",
     "small-8",

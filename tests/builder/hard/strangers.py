@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 
 import numpy as np
+from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeFace, BRepBuilderAPI_MakePolygon
 from OCP.BRepPrimAPI import BRepPrimAPI_MakePrism, BRepPrimAPI_MakeSphere
 from OCP.gp import gp_Pnt, gp_Vec
 
@@ -116,6 +118,52 @@ def sharp_ridge() -> HardModel:
     return HardModel(root, (), ("no-seam", "unsupported"), "A ridge that comes to an edge.", says=("sharp edge",))
 
 
+def _polygon(corners: int, inradius: float, low: float, high: float):
+    """A prism over a regular polygon with the given radius of its inscribed circle."""
+    outer = inradius / np.cos(np.pi / corners)
+    outline = BRepBuilderAPI_MakePolygon()
+    for k in range(corners):
+        angle = 2 * np.pi * k / corners
+        outline.Add(gp_Pnt(outer * np.cos(angle), outer * np.sin(angle), low))
+    outline.Close()
+    return BRepPrimAPI_MakePrism(BRepBuilderAPI_MakeFace(outline.Wire()).Face(), gp_Vec(0, 0, high - low)).Shape()
+
+
+def _shorter(turn: float, half: float) -> float:
+    """How much longer the line of equal distance is than half a mitre: negative, mm.
+
+    It is equally far from the inner corner and from the outer wall: a parabola y = x² / (4 half) from its vertex to
+    x = 2 half tan(turn / 4), where it meets the other wall's; its length is a standard integral.
+    """
+    t = np.tan(turn / 4)
+    return float(half * (t * np.sqrt(1 + t * t) + np.arcsinh(t)) - half * np.tan(turn / 2))
+
+
+def _sharp(corners: int, inradius: float, note: str) -> HardModel:
+    """Cover, base and rib over a regular polygon whose corners are mitred, nowhere rounded."""
+    rib = cut(_polygon(corners, inradius + 0.6, -1, 0), _polygon(corners, inradius - 0.6, -2, 1))
+    case = cut(_polygon(corners, inradius + 3, -15, -0.9), _polygon(corners, inradius - 3, -13, 1))
+    lid = _polygon(corners, inradius + 3, 0, 1.8)
+    outer = inradius / np.cos(np.pi / corners)
+    angles = 2 * np.pi * np.arange(corners + 1) / corners
+    tips = np.column_stack([outer * np.cos(angles), outer * np.sin(angles), np.zeros(corners + 1)])
+    share = np.linspace(0, 1, 2000, endpoint=False)[:, None]
+    points = np.vstack([a + share * (b - a) for a, b in pairwise(tips)])
+    side = 2 * inradius * np.tan(np.pi / corners) + 2 * _shorter(2 * np.pi / corners, 0.6)
+    values = {"rib_width": 1.2, "rib_height": 0.9, "gap": 0.0, "cover_thickness": 1.8, "clamp_land": 2.4}
+    corner = tuple((float(x), float(y), 0.0, 2.5) for x, y, _ in tips[:-1])
+    path = PathTruth(points, True, corners * side, values, corner)
+    return _model(lid, fuse(case, rib), note, path)
+
+
+def hexagon() -> HardModel:
+    return _sharp(6, 24.0, "Six outer walls have more area than the seam; six corners of 120 degrees.")
+
+
+def square() -> HardModel:
+    return _sharp(4, 22.0, "Four corners of 90 degrees without a rounding.")
+
+
 STRANGERS: dict[str, Callable[[], HardModel]] = {
     f.__name__.replace("_", "-"): f
     for f in (
@@ -125,5 +173,7 @@ STRANGERS: dict[str, Callable[[], HardModel]] = {
         posts_at_rib_level,
         shaded_by_a_frame,
         sharp_ridge,
+        hexagon,
+        square,
     )
 }
