@@ -14,6 +14,7 @@ from seamcheck.survey.slices import BASE, COVER, OTHER, Soup
 
 DEFLECTION = 0.001  # mm, chord error of the facets in the sections
 _ANGLE = 0.3  # radians
+_BELOW = 1.0  # mm below the lowest node of the centre line that no station's rib top reaches
 
 
 def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
@@ -23,10 +24,21 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
     ----------
     reach : mm, to both sides of the centre line, seen along the press direction
     """
+    return _facets(joint, contour, reach, -np.inf)
+
+
+def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
+    """The same, without faces that lie wholly below the rib's top: what is looked at beside the cover's light side."""
+    lowest = min(float((joint.up * path.points[:, 2]).min()) for path in contour.paths)
+    return _facets(joint, contour, reach, lowest - _BELOW)
+
+
+def _facets(joint: Joint, contour: Contour, reach: float, lowest: float) -> Soup:
     line = _line(contour)
     wide = line.buffer(reach, quad_segs=4)
+    room = line.buffer(1.05 * reach + 0.1)  # beyond every place that is looked at: there holes may be filled
     narrow = line.buffer(contour.rib_width, quad_segs=4)
-    corners, owners, faces = [], [], []
+    corners, owners, faces = [np.empty((0, 3, 3))], [np.empty(0, dtype=int)], [np.empty(0, dtype=int)]
     roles = {
         joint.rib_part: BASE if joint.up > 0 else COVER,
         joint.counter_part: COVER if joint.up > 0 else BASE,
@@ -34,10 +46,11 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
     for part, body in joint.bodies.items():
         owner = roles.get(part, OTHER)
         near = _faces_within(body, wide if owner != OTHER else narrow, joint)
+        near = near[_rises_to(body.boxes[near], joint) > lowest]
         if not len(near):
             continue
         for some, deflection in _by_fineness(body, near, owner):
-            facets = body.facets(some, deflection, _ANGLE)
+            facets = body.facets(some, deflection, _ANGLE, lambda boxes: _boxes_within(boxes, room, joint))
             corners.append(joint.frame.local(facets.corners))
             owners.append(np.full(len(facets.face), owner))
             faces.append(facets.face)
@@ -45,9 +58,10 @@ def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
     return _within(soup, wide)
 
 
-def within_reach(soup: Soup, contour: Contour, reach: float) -> Soup:
-    """Those facets of a soup that come within reach of the centre line."""
-    return _within(soup, _line(contour).buffer(reach, quad_segs=4))
+def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:
+    """(n,) mm: how far boxes (n, 6) reach toward the light, in the press frame."""
+    middle = joint.frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, 2]
+    return joint.up * middle + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(joint.frame.axes[2])
 
 
 def _line(contour: Contour) -> BaseGeometry:
@@ -74,11 +88,16 @@ def _faces_within(body: Body, zone: BaseGeometry, joint: Joint) -> np.ndarray:
     low, high = flat_boxes(body.box[None], joint.frame)
     if not shapely.box(*low[0], *high[0]).intersects(zone):
         return np.empty(0, dtype=int)
-    low, high = flat_boxes(body.boxes, joint.frame)
+    return _boxes_within(body.boxes, zone, joint)
+
+
+def _boxes_within(boxes: np.ndarray, zone: BaseGeometry, joint: Joint) -> np.ndarray:
+    """Numbers of the boxes (n, 6) that meet a zone, seen along the press direction."""
+    low, high = flat_boxes(boxes, joint.frame)
     sound = np.flatnonzero(np.isfinite(low).all(axis=1))
     shapely.prepare(zone)
-    boxes = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
-    return sound[shapely.intersects(zone, boxes)]
+    outlines = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
+    return sound[shapely.intersects(zone, outlines)]
 
 
 def _within(soup: Soup, zone: BaseGeometry) -> Soup:

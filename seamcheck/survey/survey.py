@@ -11,7 +11,7 @@ import shapely
 from seamcheck.contour import Contour, Path
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
-from seamcheck.survey.band import near_facets, within_reach
+from seamcheck.survey.band import light_facets, near_facets
 from seamcheck.survey.beside import find_floor, measure_trap, other_ribs, positive_area
 from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
@@ -65,8 +65,8 @@ class _Cutter:
         self.up = joint.up
         self.rib_owner = BASE if joint.up > 0 else COVER
         self.border = Border(joint.region)
-        self.land_soup = near_facets(joint, contour, max(LAND_REACH, self.reach))
-        self.soup = within_reach(self.land_soup, contour, self.reach)
+        self.soup = near_facets(joint, contour, self.reach)
+        self.land_soup = light_facets(joint, contour, max(LAND_REACH, self.reach))
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
 
     def sections(self, path: Path, s: np.ndarray) -> _Section:
