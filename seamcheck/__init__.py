@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from seamcheck.limits.settings_file import read_settings
     from seamcheck.pipeline import review
     from seamcheck.report.review import Review
-    from seamcheck.scan.run import scan
+    from seamcheck.scanning.run import scan
 
 __version__ = "0.1.0"
 
@@ -50,7 +50,7 @@ _FROM = {
     "compare": "seamcheck.comparison.compare",
     "read_settings": "seamcheck.limits.settings_file",
     "review": "seamcheck.pipeline",
-    "scan": "seamcheck.scan.run",
+    "scan": "seamcheck.scanning.run",
 }
 
 

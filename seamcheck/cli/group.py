@@ -14,6 +14,7 @@ from seamcheck import __version__
 
 COMMANDS: dict[str, tuple[str, str]] = {
     "review": ("seamcheck.cli.review", "Review the weld seam of one assembly."),
+    "scan": ("seamcheck.cli.scan", "Review every model in some folders."),
     "report": ("seamcheck.cli.report", "Make reports from a review document."),
     "explain": ("seamcheck.cli.explain", "Explain a rule or a quantity."),
     "settings": ("seamcheck.cli.settings", "Print or write the settings file, every limit explained."),

@@ -99,15 +99,13 @@ class Watch:
 
     def _crashed(self, status: int, chatter: str) -> NotReviewed:
         if status == -getattr(signal, "SIGKILL", 0) and status:
-            return _with_traceback(
-                NotReviewed(
-                    "out-of-memory",
-                    f"The system ended the review while {self.doing}, most likely because the memory of the "
-                    "machine ran out. Close other programs, review fewer models at a time, or leave out "
-                    "bodies that have nothing to do with the seam.",
-                ),
-                chatter,
+            error = NotReviewed(
+                "out-of-memory",
+                f"The system ended the review while {self.doing}, most likely because the memory of the "
+                "machine ran out. Close other programs, review fewer models at a time, or leave out "
+                "bodies that have nothing to do with the seam.",
             )
+            return ended_from_outside(_with_traceback(error, chatter))
         how = f"exit status {status}"
         if status < 0:
             try:
@@ -138,6 +136,12 @@ def resident_mb(pid: int) -> float:
         return psutil.Process(pid).memory_info().rss / 1e6
     except psutil.Error:
         return 0.0
+
+
+def ended_from_outside(error: NotReviewed) -> NotReviewed:
+    """Mark a refusal that says nothing about the model: whoever runs many models may try again."""
+    error.ended_from_outside = True  # type: ignore[attr-defined]
+    return error
 
 
 def _with_traceback(error: NotReviewed, text: str) -> NotReviewed:

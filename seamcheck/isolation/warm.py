@@ -18,7 +18,7 @@ from typing import Any
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.fresh import MEMORY_LIMIT_MB, TIME_LIMIT_S, child_environment, run_isolated
-from seamcheck.isolation.outcome import Watch
+from seamcheck.isolation.outcome import Watch, ended_from_outside
 
 REVIEW_MODULES = (
     "seamcheck.pipeline",
@@ -124,10 +124,11 @@ class WarmWorkers:
             except _ServerGone as gone:
                 self._go_on()
                 if attempt == 1:
-                    raise NotReviewed(
+                    error = NotReviewed(
                         "crashed",
                         "The process that starts the reviews was ended twice. Check the memory of the machine.",
-                    ) from gone
+                    )
+                    raise ended_from_outside(error) from gone
         raise AssertionError("unreachable")
 
     def close(self) -> None:

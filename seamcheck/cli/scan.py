@@ -1,0 +1,198 @@
+"""``seamcheck scan``: many models, reviewed side by side and kept in a store."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from seamcheck.cli import review as one
+from seamcheck.cli.shared import SectionedCommand, SectionedOption, one_sentence, option
+
+if TYPE_CHECKING:
+    from seamcheck.scanning.result import ScanResult
+
+WHICH = "Which models"
+WRITE = "What is written"
+RUN = "Run"
+
+SHARED_OPTIONS = [
+    parameter
+    for parameter in one.command.params
+    if isinstance(parameter, SectionedOption)
+    and parameter.section in (one.ROLES, one.LIMITS)
+    and parameter.name not in ("settings_file", "no_settings_file")
+]
+"""Roles and limits: the options of ``seamcheck review`` itself."""
+
+
+@click.command(cls=SectionedCommand, name="scan", short_help="Review every model in some folders.")
+@click.argument("folders", nargs=-1, required=True, metavar="FOLDER...", type=click.Path(path_type=Path))
+@option(
+    "--out", required=True, metavar="DIR", type=click.Path(path_type=Path), section=WRITE,
+    help="Folder for the store, the index and the report pages. The same DIR again: only what changed is reviewed.",
+)  # fmt: skip
+@option(
+    "--pages", type=click.Choice(["findings", "all", "none"]), default="findings", show_default=True, section=WRITE,
+    help="Models that get a report page of their own: those with a must-fix or attention finding, all, or none. "
+    "A page has about 1.2 MB.",
+)  # fmt: skip
+@option(
+    "--pattern", "patterns", multiple=True, metavar="GLOB", section=WHICH,
+    help="Names of files to review, such as '*.stp'. Repeat it for more. [default: STEP files, and gzip and zip "
+    "archives of them]",
+)  # fmt: skip
+@option(
+    "--pair", "pairs", multiple=True, metavar="COVER=BASE", section=WHICH,
+    help="Words by which the names of two files of one model differ: lid=case makes one model of ws-7-lid.step and "
+    "ws-7-case.step. Repeat it for more.",
+)  # fmt: skip
+@option(
+    "--pair-list", metavar="FILE", type=click.Path(path_type=Path), section=WHICH,
+    help="List of models that come as separate files: one model a line, its files separated by commas, named from "
+    "the list's folder on.",
+)  # fmt: skip
+@option("--follow-links", is_flag=True, section=WHICH, help="Follow links to files and folders.")
+@option(
+    "--settings", "settings_file", metavar="FILE", type=click.Path(path_type=Path), section=one.LIMITS,
+    help="Settings file; without it seamcheck.toml in DIR or in the working folder. Settings files in the scanned "
+    "folders are never used, only named.",
+)  # fmt: skip
+@option("--no-settings-file", is_flag=True, section=one.LIMITS, help="Use no settings file at all.")
+@option(
+    "--jobs", "-j", metavar="N", type=click.IntRange(min=1), section=RUN,
+    help="Reviews at a time. [default: one for each processor]",
+)  # fmt: skip
+@option(
+    "--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=RUN,
+    help="Of each review. [default: 600]",
+)  # fmt: skip
+@option(
+    "--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=RUN,
+    help="Of each review. [default: 4096]",
+)  # fmt: skip
+@option(
+    "--unpack-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=RUN,
+    help="What one model in an archive may unpack to. [default: 1000]",
+)  # fmt: skip
+@option("--again", is_flag=True, section=RUN, help="Review everything anew, also what has not changed.")
+@option(
+    "--cluster", metavar="ADDRESS", section=RUN,
+    help="Review on the workers of a Dask scheduler, such as tcp://10.0.0.5:8786, instead of here.",
+)  # fmt: skip
+@option(
+    "--shared", is_flag=True, section=RUN,
+    help="The cluster's workers see the same folders under the same paths: no file is sent.",
+)  # fmt: skip
+@option("--strict", is_flag=True, section="Exit code", help="Exit with 1 also where something asks for attention.")
+@option(
+    "--accept", multiple=True, metavar="REASON", section="Exit code",
+    help="A reason for not being reviewed that leaves the exit code at 0, such as single-part; 'any' for all. Repeat "
+    "it for more.",
+)  # fmt: skip
+@option("--quiet", "-q", is_flag=True, section="Show", help="Only the summary.")
+@option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
+@one_sentence
+def command(
+    folders: tuple[Path, ...], out: Path, settings_file: Path | None, no_settings_file: bool, strict: bool,
+    accept: tuple[str, ...], quiet: bool, debug: bool, **options: Any,
+) -> None:  # fmt: skip
+    """Review every model in some folders, each in a limited process of its own.
+
+    \b
+    seamcheck scan supplier-models --out review
+    seamcheck scan models --out review --pair lid=case --collapse 0.35
+    seamcheck scan models --out review --jobs 4 --pages all
+
+    DIR then holds index.html (all models, worst first), index.csv, a report page for each model with findings, and
+    store.sqlite with everything that was measured. The same command again reviews only what is new or changed, also
+    after it was stopped.
+
+    Exit code: 0 all within limits, 1 some model breaks a must-fix limit, 2 none does but something was not reviewed
+    (see --accept), or wrong use.
+    """
+    from seamcheck.scanning.result import known_reasons
+    from seamcheck.scanning.run import scan
+
+    known_reasons(accept)
+    settings = _settings(settings_file, no_settings_file, out, folders, options)
+    for name in [parameter.name for parameter in SHARED_OPTIONS]:
+        options.pop(name)
+    with _told(out, quiet) as on_progress:
+        result = scan(folders, out, settings, on_progress=on_progress, **options)
+    for line in summary(result):
+        click.echo(line)
+    raise SystemExit(result.exit_code(strict, accept))
+
+
+command.params.extend(SHARED_OPTIONS)
+
+
+def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, ...], options: dict[str, Any]) -> Any:
+    """The reviewer's settings with the options over them; says which file is used, and which are not."""
+    from seamcheck.scanning.going_by import reviewers_settings
+
+    settings, used, passed = reviewers_settings(file, out, folders, look=not no_file)
+    for ignored in passed:
+        click.echo(f"Not used: {ignored}, as it lies in a scanned folder; --settings would use it.", err=True)
+    if used is not None:
+        click.echo(f"Settings: {used}", err=True)
+    return one._on_day(settings.changed(one._changes(options)), options["today"])
+
+
+@contextmanager
+def _told(out: Path, quiet: bool) -> Iterator[Any]:
+    """Progress on a terminal or in lines; a stopped scan says how to go on."""
+    import signal
+    import threading
+
+    from seamcheck.cli.scan_progress import shown
+
+    def stop(number: int, frame: Any) -> None:
+        raise KeyboardInterrupt
+
+    in_main = threading.current_thread() is threading.main_thread()
+    before = signal.signal(signal.SIGTERM, stop) if in_main else None
+    try:
+        with shown(quiet) as on_progress:
+            yield on_progress
+    except KeyboardInterrupt:
+        click.echo(f"\nStopped. What was reviewed is kept in {out}; the same command goes on from there.", err=True)
+        raise SystemExit(130) from None
+    finally:
+        if in_main:
+            signal.signal(signal.SIGTERM, before)
+
+
+def summary(result: ScanResult) -> list[str]:
+    """What a scan found, in lines."""
+    from seamcheck.report.cautions import SHORT_CAUTION
+
+    verdicts = result.verdicts
+    if not result.models:
+        return ["No model was found. The names looked for are STEP files and archives of them; see --pattern."]
+    many = "1 model" if result.models == 1 else f"{result.models} models"
+    lines = [f"{many}; {result.reviewed} {'review' if result.reviewed == 1 else 'reviews'} made now."]
+    for verdict, words in (
+        ("fail", "break a must-fix limit"),
+        ("not-reviewed", "not reviewed"),
+        ("attention", "ask for attention"),
+        ("pass", "within the limits"),
+    ):
+        more = ""
+        if verdict == "fail" and result.rules:
+            more = ": " + ", ".join(f"{rule} {n}" for rule, n in result.rules.most_common(6))
+        if verdict == "not-reviewed" and result.reasons:
+            more = ": " + ", ".join(f"{code} {n}" for code, n in result.reasons.most_common(8))
+        lines.append(f"  {verdicts[verdict]:6}  {words}{more}")
+    if result.ignored_settings:
+        names = ", ".join(result.ignored_settings[:5]) + (" ..." if len(result.ignored_settings) > 5 else "")
+        lines.append(f"Settings files beside models, not used: {names}")
+    if result.other_files:
+        kinds = ", ".join(f"{n} {ending or 'without ending'}" for ending, n in result.other_files.most_common(6))
+        lines.append(f"Other files, not looked at: {kinds}")
+    lines += [f"Open {result.out / 'index.html'}", SHORT_CAUTION]
+    return lines

@@ -1,0 +1,62 @@
+"""Which files of a folder are models."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from fnmatch import fnmatchcase
+
+from seamcheck.errors import UsageError
+
+STEP_ENDINGS = (".step", ".stp", ".p21")
+GZIP_ENDINGS = (".gz",)
+ARCHIVE_ENDINGS = (".zip", ".stpz", ".gz")
+
+DEFAULT = ("*.step", "*.stp", "*.p21", "*.stpz", "*.step.gz", "*.stp.gz", "*.p21.gz", "*.zip")
+
+
+@dataclass(frozen=True, slots=True)
+class Patterns:
+    """Patterns for the names of files, upper and lower case alike; ``*``, ``?`` and ``[...]`` as in a shell."""
+
+    patterns: tuple[str, ...] = DEFAULT
+
+    def match(self, name: str) -> bool:
+        low = name.lower()
+        return any(fnmatchcase(low, pattern) for pattern in self.patterns)
+
+
+def patterns_from(given: Iterable[str]) -> Patterns:
+    """The given patterns, or the default ones where none is given."""
+    given = tuple(pattern.strip().lower() for pattern in given)
+    for pattern in given:
+        if not pattern or "/" in pattern or "\\" in pattern:
+            raise UsageError(f"A pattern names files, not folders, such as *.stp or lid-*.step; got {pattern!r}.")
+    return Patterns(given or DEFAULT)
+
+
+def is_archive(name: str) -> bool:
+    return name.lower().endswith(ARCHIVE_ENDINGS)
+
+
+def unpacked_name(name: str) -> str:
+    """'lid.step.gz' -> 'lid.step', 'lid.stpz' -> 'lid.stp'."""
+    low = name.lower()
+    if low.endswith(".gz"):
+        return name[:-3] or name
+    return name[:-1] if low.endswith(".stpz") else name
+
+
+def stem(name: str) -> str:
+    """The name without its endings: 'lid.step.gz' -> 'lid'."""
+    name = unpacked_name(name)
+    for ending in STEP_ENDINGS:
+        if name.lower().endswith(ending):
+            return name[: -len(ending)]
+    return name.rpartition(".")[0] or name
+
+
+def ending(name: str) -> str:
+    """'drawing.PDF' -> '.pdf'; '' without one."""
+    dot = name.rfind(".")
+    return name[dot:].lower()[:20] if dot > 0 else ""

@@ -1,0 +1,441 @@
+"""A scan from its folders to its index: look what lies there, review what is new, write the lists."""
+
+from __future__ import annotations
+
+import shutil
+from collections import Counter
+from collections.abc import Callable, Iterable, Sequence
+from concurrent.futures import FIRST_COMPLETED, Future, wait
+from dataclasses import dataclass, field, replace
+from datetime import date
+from os import PathLike, fspath
+from pathlib import Path
+from typing import Any
+
+from seamcheck import __version__
+from seamcheck.errors import SeamcheckError, UsageError
+from seamcheck.isolation import Stopped, WarmWorkers
+from seamcheck.limits.settings import Settings
+from seamcheck.limits.settings_file import as_toml
+from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT
+from seamcheck.scanning.archives import Member, Refused
+from seamcheck.scanning.errors import Lost, ScanStopped, cannot_write
+from seamcheck.scanning.files import hash_file, write_whole
+from seamcheck.scanning.found import Walk
+from seamcheck.scanning.going_by import review_key, reviewers_settings, settings_hash
+from seamcheck.scanning.index import write_index
+from seamcheck.scanning.job import PAGES, Job, JobFile, NoRoom, Outcome, lost_outcome, safe_name
+from seamcheck.scanning.lock import FolderLock
+from seamcheck.scanning.pairs import read_list, rules_from
+from seamcheck.scanning.patterns import patterns_from, stem
+from seamcheck.scanning.result import ScanResult
+from seamcheck.scanning.store import NAME as STORE_NAME
+from seamcheck.scanning.store import Store, name_of, place_of
+from seamcheck.scanning.workers import LocalWorkers, Workers
+
+MOST_TRIES = 2
+"""So often a review is begun whose process or worker is ended from outside."""
+
+UNPACK_LIMIT_MB = 1000.0
+
+_ARCHIVE_TIME_S, _ARCHIVE_MEMORY_MB = 600.0, 1500.0
+_BATCH = 200
+
+
+@dataclass(slots=True)
+class Progress:
+    """Where a scan is; given to ``on_progress`` now and then, the same object each time.
+
+    Attributes
+    ----------
+    stage : 'looking', 'reviewing' or 'writing'
+    found : models found so far
+    looked : of these, looked at
+    to_review, reviewed : reviews that this scan has to do, and has done
+    verdicts : of the reviews done
+    note : a sentence that is told once, else ''
+    """
+
+    stage: str = "looking"
+    found: int = 0
+    looked: int = 0
+    to_review: int = 0
+    reviewed: int = 0
+    verdicts: Counter[str] = field(default_factory=Counter)
+    note: str = ""
+
+
+def scan(
+    folders: str | PathLike[str] | Iterable[str | PathLike[str]],
+    out: str | PathLike[str],
+    settings: Settings | str | PathLike[str] | None = None,
+    *,
+    patterns: Iterable[str] = (),
+    pairs: Iterable[str] = (),
+    pair_list: str | PathLike[str] | None = None,
+    follow_links: bool = False,
+    jobs: int | None = None,
+    time_limit: float | None = None,
+    memory_limit: float | None = None,
+    unpack_limit: float | None = None,
+    pages: str = "findings",
+    again: bool = False,
+    cluster: str | None = None,
+    shared: bool = False,
+    workers: Workers | None = None,
+    on_progress: Callable[[Progress], None] = lambda progress: None,
+    **overrides: Any,
+) -> ScanResult:
+    """Review every model in some folders; only what is new or changed is reviewed anew.
+
+    Parameters
+    ----------
+    folders : scanned with all folders below them
+    out : folder for the store, the index and the report pages; made where it is missing
+    settings : Settings or a settings file; None for ``seamcheck.toml`` in ``out`` or the working folder. A file
+        that lies in a scanned folder is used only where it is named here.
+    patterns : for the names of files, such as '*.stp'; default: STEP files, gzip and zip archives of them
+    pairs : words by which the names of cover and base differ, such as 'lid=case'
+    pair_list : file that lists models of several files, see ``pairs.read_list``
+    jobs : reviews at a time; None for all processors
+    time_limit, memory_limit : s and MB for each review; None for 600 and 4096
+    unpack_limit : MB that one model in an archive may unpack to; None for 1000
+    pages : 'findings' (models with a must-fix or attention finding), 'all' or 'none'
+    again : review everything anew
+    cluster, shared : address of a Dask scheduler, and whether its workers see the same paths
+    workers : who does the reviews instead, see ``workers.Workers``; closed at the end
+    on_progress : called now and then
+    overrides : single settings, as for ``seamcheck.review``
+
+    Raises
+    ------
+    UsageError : something given can't be taken
+    ScanStopped : the scan can't go on; what it finished is kept
+    KeyboardInterrupt : after the index was written for what is done
+    """
+    given = [folders] if isinstance(folders, str | PathLike) else list(folders)
+    roots = [Path(folder) for folder in dict.fromkeys(fspath(folder) for folder in given)]
+    _check_folders(roots)
+    if pages not in PAGES:
+        raise UsageError(f"pages is one of {', '.join(PAGES)}; got {pages!r}.")
+    target = Path(out)
+    file: Path | None = None
+    passed: list[Path] = []
+    if not isinstance(settings, Settings):
+        settings, file, passed = reviewers_settings(None if settings is None else Path(settings), target, roots)
+    single_limits = overrides.pop("limits", {})
+    settings = settings.changed({**overrides, **single_limits})
+    walk_options = {
+        "patterns": patterns_from(patterns), "rules": rules_from(pairs), "follow_links": follow_links, "out": target,
+        "listed": () if pair_list is None else read_list(Path(pair_list)),
+    }  # fmt: skip
+    limits = Limits(time_limit or TIME_LIMIT, memory_limit or MEMORY_LIMIT, unpack_limit or UNPACK_LIMIT_MB)
+    _make(target)
+    with FolderLock(target):
+        room = _clean_room(target)
+        progress = Progress()
+
+        def tell(sentence: str) -> None:
+            progress.note = sentence
+            on_progress(progress)
+            progress.note = ""
+
+        for ignored in passed:
+            tell(f"Not used: {ignored}, as it lies in a scanned folder. Name it with --settings to use it.")
+        with Store(target / STORE_NAME, tell) as store:
+            run = _Run(store, target, settings, limits, pages, again, progress, on_progress)
+            number = store.begin_scan([str(root) for root in roots], run.settings_hash, _name(file), as_toml(settings))
+            try:
+                if workers is None:
+                    workers = _workers(jobs, room, cluster, shared, tell)
+                with _Archives(walk_options["patterns"], limits.most_bytes) as archives:
+                    walk = Walk(roots, archives.look_into, **walk_options)  # type: ignore[arg-type]
+                    run.look(walk)
+                    run.review(workers, archives)
+            except KeyboardInterrupt:
+                _close(workers)
+                store.end_scan(number, "stopped")
+                write_index(store, target)
+                raise
+            except NoRoom as why:
+                raise ScanStopped(f"{why} Free some room, and scan again; what was reviewed so far is kept.") from None
+            finally:
+                _close(workers)
+                shutil.rmtree(room, ignore_errors=True)
+            progress.stage = "writing"
+            on_progress(progress)
+            write_index(store, target)
+            store.end_scan(number, "complete")
+            return ScanResult.of(store, target, progress.reviewed, file)
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """Of every review: s, MB, and MB that one member of an archive may unpack to."""
+
+    time_s: float
+    memory_mb: float
+    unpack_mb: float
+
+    @property
+    def most_bytes(self) -> int:
+        return int(self.unpack_mb * 1e6)
+
+
+class _Run:
+    """The two passes of a scan: look at everything, then review what is missing."""
+
+    def __init__(
+        self, store: Store, out: Path, settings: Settings, limits: Limits, pages: str, again: bool,
+        progress: Progress, on_progress: Callable[[Progress], None],
+    ) -> None:  # fmt: skip
+        self.settings = replace(settings, today=settings.today or date.today())
+        self.settings_hash = settings_hash(self.settings)
+        self._store, self._out, self._limits, self._pages, self._again = store, out, limits, pages, again
+        self._progress, self._tell = progress, on_progress
+
+    # Looking
+
+    def look(self, walk: Walk) -> None:
+        """Write the list of models anew, hash their files, and link those whose review is there already."""
+
+        def on_found(count: int) -> None:
+            self._progress.found = count
+            if count % 50 == 0:
+                self._tell(self._progress)
+
+        self._store.set_models(walk, walk.beside, on_found)
+        self._progress.found = sum(self._store.count(state) for state in ("waiting", "skipped"))
+        self._progress.looked = self._store.count("skipped")
+        after = ("", "")
+        while batch := self._store.waiting(after, _BATCH):
+            with self._store.transaction() as db:
+                for row in batch:
+                    self._look_at(db, row["folder"], row["path"])
+                    self._progress.looked += 1
+            self._tell(self._progress)
+            after = (batch[-1]["folder"], batch[-1]["path"])
+        self._progress.to_review = self._store.count_awaited()
+
+    def _look_at(self, db: Any, folder: str, path: str) -> None:
+        hashes, names = [], []
+        try:
+            for file in self._store.files_of(folder, path):
+                hashes.append((file["sha256"], file["bytes"]) if file["sha256"] else hash_file(place_of(file)))
+                names.append(name_of(file))
+        except Refused as refused:
+            self._store.skip(db, folder, path, refused.code, refused.reason)
+            return
+        key = self._key(names, [digest for digest, _ in hashes])
+        self._store.hashed(db, folder, path, hashes, key)
+        if not self._again and self._is_done(key):
+            self._store.link(db, key)
+
+    def _key(self, names: Sequence[str], digests: Sequence[str]) -> str:
+        return review_key(list(zip(names, digests, strict=True)), self.settings_hash, __version__)
+
+    def _is_done(self, key: str) -> bool:
+        stored = self._store.stored(key)
+        if stored is None or stored["again"] == "next-scan":
+            return False
+        if stored["again"] == "with-higher-limits" and (
+            self._limits.time_s > stored["time_limit"] or self._limits.memory_mb > stored["memory_limit"]
+        ):
+            return False
+        wants_page = self._pages == "all" or (self._pages == "findings" and stored["must_fix"] + stored["attention"])
+        return not wants_page or (stored["page"] is not None and (self._out / "pages" / stored["page"]).is_file())
+
+    # Reviewing
+
+    def review(self, workers: Workers, archives: _Archives) -> None:
+        """Review what waits, as much at a time as the workers take."""
+        self._progress.stage = "reviewing"
+        running: dict[Future[Outcome], tuple[Job, tuple[str, str], int]] = {}
+        begun: set[str] = set()
+        jobs = self._jobs(begun, archives, workers)
+        while True:
+            while len(running) < workers.count + 1 and (item := next(jobs, None)) is not None:
+                job, model = item
+                running[workers.submit(job)] = (job, model, 1)
+            if not running:
+                return
+            done, _ = wait(running, timeout=0.25, return_when=FIRST_COMPLETED)
+            for future in done:
+                job, model, tries = running.pop(future)
+                try:
+                    outcome = future.result()
+                except Lost as lost:
+                    if tries < MOST_TRIES:
+                        running[workers.submit(job)] = (job, model, tries + 1)
+                        continue
+                    outcome = lost_outcome(job, lost)
+                self._keep(job, model, outcome, tries)
+                begun.discard(job.key)
+            self._tell(self._progress)
+
+    def _jobs(self, begun: set[str], archives: _Archives, workers: Workers) -> Any:
+        """One job after the other for each review that is missing; only the next one is in memory."""
+        while True:
+            after, count = ("", ""), 0
+            while rows := self._store.waiting(after, 1):
+                row = rows[0]
+                after = (row["folder"], row["path"])
+                if row["awaits"] in begun:  # another model of the same name and content is just being reviewed
+                    continue
+                job = self._job(row, archives, workers.sends_bytes)
+                if job is not None:
+                    begun.add(job.key)
+                    count += 1
+                    yield job, after
+            if not count:  # a file that changed meanwhile may have left others waiting
+                return
+
+    def _job(self, row: Any, archives: _Archives, sends_bytes: bool) -> Job | None:
+        try:
+            files = tuple(
+                JobFile(
+                    name_of(file),
+                    str(place_of(file)),
+                    file["member"],
+                    file["sha256"],
+                    archives.read(place_of(file), file["member"]) if sends_bytes else None,
+                )
+                for file in self._store.files_of(row["folder"], row["path"])
+            )
+        except Refused as refused:
+            with self._store.transaction() as db:
+                self._store.skip(db, row["folder"], row["path"], refused.code, refused.reason)
+            return None
+        return Job(
+            row["awaits"], __version__, files, self.settings, self._pages, self._limits.time_s,
+            self._limits.memory_mb, self._limits.most_bytes,
+        )  # fmt: skip
+
+    def _keep(self, job: Job, model: tuple[str, str], outcome: Outcome, tries: int) -> None:
+        """Write one review, its page first: a review that is in the store is whole."""
+        key, relink, again = job.key, None, outcome.again
+        read, expected = outcome.digest.files, tuple(file.sha256 for file in job.files)
+        if read != expected and outcome.digest.review["reason_code"] == "unreadable":
+            again = "next-scan"  # it went away or changed just now: that says nothing about this content
+        elif read != expected and len(read) == len(expected) and all(read):
+            key, relink = self._key([file.name for file in job.files], read), model  # changed since it was looked at
+        page = None
+        if outcome.page is not None:
+            page = f"{page_stem(job.files[0].name)}-{key[:12]}.html"
+            try:
+                write_whole(self._out / "pages" / page, outcome.page)
+            except OSError as why:
+                raise cannot_write(self._out / "pages" / page, why) from None
+        effort = {
+            "seconds": round(outcome.seconds, 3), "tries": tries, "time_limit": job.time_limit,
+            "memory_limit": job.memory_limit,
+        }  # fmt: skip
+        self._store.save(key, self.settings_hash, outcome.digest, again, effort, page, relink)
+        self._progress.reviewed += 1
+        self._progress.verdicts[outcome.digest.review["verdict"]] += 1
+
+
+class _Archives:
+    """Looks into archives in a limited child, which is started with the first archive."""
+
+    def __init__(self, patterns: Any, most_bytes: int) -> None:
+        self._patterns, self._most_bytes = patterns, most_bytes
+        self._child: WarmWorkers | None = None
+
+    def look_into(self, path: Path) -> list[Member] | Refused:
+        return self._run("look_into", path, (path, self._patterns, self._most_bytes))
+
+    def read(self, place: Path, member: int | None) -> bytes:
+        """The unpacked bytes of a file; raises Refused."""
+        if member is not None:
+            data = self._run("read", place, (place, member, self._most_bytes))
+            if isinstance(data, Refused):
+                raise data
+            return bytes(data)
+        try:
+            return place.read_bytes()
+        except OSError as why:
+            raise Refused("unreadable", f"It can't be read: {why.strerror or why}.") from None
+
+    def _run(self, function: str, path: Path, args: tuple[Any, ...]) -> Any:
+        if self._child is None:
+            self._child = WarmWorkers(1, preload=("seamcheck.scanning.archives",))
+        memory = _ARCHIVE_MEMORY_MB + (2 * self._most_bytes / 1e6 if function == "read" else 0)
+        try:
+            return self._child.run(
+                "seamcheck.scanning.archives:answer", (function, *args),
+                time_limit_s=_ARCHIVE_TIME_S, memory_limit_mb=memory,
+            )  # fmt: skip
+        except Stopped:
+            raise
+        except SeamcheckError as why:
+            return Refused("archive-damaged", f"{path.name!r} can't be unpacked: {why}")
+
+    def __enter__(self) -> _Archives:
+        return self
+
+    def __exit__(self, *error: object) -> None:
+        if self._child is not None:
+            self._child.close()
+
+
+def page_stem(name: str) -> str:
+    """The beginning of a page's name: letters, digits, '-' and '_' of the model's name, at most 60."""
+    kept = "".join(c if c.isascii() and (c.isalnum() or c in "-_") else "-" for c in stem(safe_name(name)))
+    return kept.strip("-")[:60] or "model"
+
+
+def _workers(jobs: int | None, room: Path, cluster: str | None, shared: bool, tell: Callable[[str], None]) -> Workers:
+    if cluster is None:
+        return LocalWorkers(jobs, room)
+    from seamcheck.scanning.cluster import ClusterWorkers
+
+    return ClusterWorkers(cluster, shared, tell)
+
+
+def _close(workers: Workers | None) -> None:
+    if workers is not None:
+        workers.close()
+
+
+def _check_folders(roots: Sequence[Path]) -> None:
+    if not roots:
+        raise UsageError("Name at least one folder to scan.")
+    for root in roots:
+        if not root.exists():
+            raise UsageError(f"There is no folder {root}.")
+        if not root.is_dir():
+            raise UsageError(f"{root} is a file, not a folder. To review one model, write: seamcheck review {root}")
+    for root in roots:
+        for other in roots:
+            if root is not other and root.resolve().is_relative_to(other.resolve()):
+                raise UsageError(f"{root} lies in {other}, or is the same; name each folder once.")
+
+
+def _make(out: Path) -> None:
+    try:
+        (out / "pages").mkdir(parents=True, exist_ok=True)
+    except FileExistsError:
+        raise UsageError(f"{out} is a file, not a folder. Name a folder with --out.") from None
+    except OSError as why:
+        raise cannot_write(out, why) from None
+
+
+def _clean_room(out: Path) -> Path:
+    """An empty folder to unpack into; what a killed scan left behind is removed."""
+    room = out / ".unpacked"
+    try:
+        shutil.rmtree(room, ignore_errors=True)
+        room.mkdir(exist_ok=True)
+        for part in (*out.glob(".*.part"), *(out / "pages").glob(".*.part")):
+            part.unlink(missing_ok=True)
+    except OSError as why:
+        raise cannot_write(room, why) from None
+    return room
+
+
+def _name(file: Path | None) -> str | None:
+    return None if file is None else str(file)
+
+
+__all__ = ["Progress", "ScanResult", "scan"]

@@ -1,0 +1,331 @@
+"""The store of a scan: one SQLite file. Everything goes in through parameters, a review whole or not at all.
+
+The file is in rollback mode (not write-ahead logging): it stays a single file that can be copied, and it works on
+shared folders. Each review is a transaction of its own, on the disk before the next one begins.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import sqlite3
+import time
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from datetime import UTC, datetime
+from importlib import resources
+from pathlib import Path
+from typing import Any
+
+from seamcheck import __version__
+from seamcheck.scanning.digest import Digest, text, unpack
+from seamcheck.scanning.errors import ScanStopped, cannot_write
+from seamcheck.scanning.found import Beside, Found, readable
+
+NAME = "store.sqlite"
+APPLICATION_ID = 0x7365616D  # "seam", in the file's head (SQLite file format, 1.3.15)
+SCHEMA_VERSION = 1
+
+_CHILDREN = ("findings", "quantities", "interface_values", "materials", "parts")
+_BUSY_S = 600.0
+_SQLITE_LEAST = (3, 37, 0)  # STRICT tables
+
+
+class Store:
+    """The open store; used by one thread."""
+
+    def __init__(self, file: Path, on_wait: Callable[[str], None] = lambda sentence: None) -> None:
+        self.file, self._on_wait = file, on_wait
+        if sqlite3.sqlite_version_info < _SQLITE_LEAST:
+            raise ScanStopped(
+                f"A scan needs SQLite 3.37 or newer; this Python has {sqlite3.sqlite_version}. Use a newer Python."
+            )
+        with self._told():
+            self._db = sqlite3.connect(file, timeout=2.0, isolation_level=None)
+            self._db.row_factory = sqlite3.Row
+            try:
+                self._db.execute("PRAGMA foreign_keys = ON")
+                self._db.execute("PRAGMA synchronous = EXTRA")
+                self._db.execute("PRAGMA journal_mode = DELETE")
+                self._prepare()
+            except BaseException:
+                self._db.close()
+                raise
+
+    def close(self) -> None:
+        self._db.close()
+
+    def __enter__(self) -> Store:
+        return self
+
+    def __exit__(self, *error: object) -> None:
+        self.close()
+
+    # What a scan found
+
+    def begin_scan(self, folders: list[str], settings: str, settings_file: str | None, toml: str) -> int:
+        """Note that a scan begins; returns its number."""
+        with self.transaction() as db:
+            db.execute("UPDATE scans SET how = 'stopped' WHERE how = 'running'")  # killed ones
+            db.execute(
+                "INSERT INTO settings VALUES (?, ?, ?) ON CONFLICT DO NOTHING", (settings, settings_file, text(toml))
+            )
+            row = db.execute(
+                "INSERT INTO scans (started, seamcheck, settings, folders, how) VALUES (?, ?, ?, ?, 'running') "
+                "RETURNING scan",
+                (now(), __version__, settings, json.dumps([readable(folder) for folder in folders])),
+            ).fetchone()
+        return int(row[0])
+
+    def end_scan(self, scan: int, how: str) -> None:
+        with self.transaction() as db:
+            db.execute("UPDATE scans SET ended = ?, how = ? WHERE scan = ?", (now(), how, scan))
+
+    def set_models(self, found: Iterable[Found], beside: Beside, on_found: Callable[[int], None]) -> int:
+        """Replace the list of models by what a walk finds, all waiting; in one transaction. Returns how many.
+
+        ``beside`` is read when the walk is over.
+        """
+        count = 0
+        with self.transaction() as db:
+            for table in ("models", "ignored_settings", "other_files"):
+                db.execute(f"DELETE FROM {table}")  # the name is one of three written here
+            for model in found:
+                self._insert_model(db, model)
+                count += 1
+                on_found(count)
+            db.executemany(
+                "INSERT INTO ignored_settings VALUES (?, ?) ON CONFLICT DO NOTHING",
+                [(readable(folder), path) for folder, path in beside.settings],
+            )
+            db.executemany("INSERT INTO other_files VALUES (?, ?)", [(text(k), n) for k, n in beside.others.items()])
+        return count
+
+    def _insert_model(self, db: sqlite3.Connection, model: Found) -> None:
+        folder = readable(model.folder)
+        db.execute(
+            "INSERT INTO models (folder, path, supplier, name, state, reason_code, reason) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+            (
+                folder, model.path, model.supplier, text(model.name),
+                "skipped" if model.code else "waiting", model.code or None, text(model.reason) or None,
+            ),
+        )  # fmt: skip
+        db.executemany(
+            "INSERT INTO model_files VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+            [
+                (
+                    folder, model.path, n, text(file.name), os.fsencode(file.place), file.member, file.bytes,
+                    file.sha256 or None,
+                )
+                for n, file in enumerate(model.files)
+            ],
+        )  # fmt: skip
+
+    def waiting(self, after: tuple[str, str] = ("", ""), most: int = 100) -> list[sqlite3.Row]:
+        """The next waiting models in order, with their files (``files_of``)."""
+        return self._all(
+            "SELECT folder, path, awaits FROM models WHERE state = 'waiting' AND (folder, path) > (?, ?) "
+            "ORDER BY folder, path LIMIT ?",
+            (*after, most),
+        )
+
+    def files_of(self, folder: str, path: str) -> list[sqlite3.Row]:
+        """Files of a model; ``name`` and ``place`` as the system gives them."""
+        return self._all("SELECT * FROM model_files WHERE folder = ? AND path = ? ORDER BY n", (folder, path))
+
+    def count(self, state: str) -> int:
+        """How many models are in a state."""
+        return int(self._all("SELECT count(*) FROM models WHERE state = ?", (state,))[0][0])
+
+    def count_awaited(self) -> int:
+        """How many reviews the waiting models need; models of the same name and content share one."""
+        return int(self._all("SELECT count(DISTINCT awaits) FROM models WHERE state = 'waiting'")[0][0])
+
+    def skip(self, db: sqlite3.Connection, folder: str, path: str, code: str, reason: str) -> None:
+        db.execute(
+            "UPDATE models SET state = 'skipped', reason_code = ?, reason = ? WHERE folder = ? AND path = ?",
+            (code, text(reason), folder, path),
+        )
+
+    def hashed(self, db: sqlite3.Connection, folder: str, path: str, files: list[tuple[str, int]], key: str) -> None:
+        """Note the (SHA-256, bytes) of a model's files and the review that they need."""
+        db.executemany(
+            "UPDATE model_files SET sha256 = ?, bytes = ? WHERE folder = ? AND path = ? AND n = ?",
+            [(digest, size, folder, path, n) for n, (digest, size) in enumerate(files)],
+        )
+        db.execute("UPDATE models SET awaits = ? WHERE folder = ? AND path = ?", (key, folder, path))
+
+    def link(self, db: sqlite3.Connection, key: str) -> None:
+        """Give a review to all models that wait for it."""
+        db.execute("UPDATE models SET state = 'reviewed', review = awaits WHERE awaits = ?", (key,))
+
+    # Reviews
+
+    def stored(self, key: str) -> sqlite3.Row | None:
+        """Verdict, counts, page and effort of a review; None where there is none."""
+        rows = self._all(
+            "SELECT r.verdict, r.must_fix, r.attention, r.again, e.time_limit, e.memory_limit, p.file AS page "
+            "FROM reviews AS r JOIN efforts AS e USING (review) LEFT JOIN pages AS p USING (review) "
+            "WHERE r.review = ?",
+            (key,),
+        )
+        return rows[0] if rows else None
+
+    def save(
+        self,
+        key: str,
+        settings: str,
+        rows: Digest,
+        again: str,
+        effort: Mapping[str, Any],
+        page: str | None,
+        relink: tuple[str, str] | None = None,
+    ) -> None:
+        """Write one review with all that belongs to it, and give it to the models that wait for it.
+
+        ``relink`` names a model whose content was found to be another one than it had when it was looked at.
+        """  # fmt: skip
+        review = {"review": key, "settings": settings, "seamcheck": __version__, **rows.review, "again": again}
+        with self.transaction() as db:
+            db.execute("UPDATE models SET state = 'waiting', review = NULL WHERE review = ?", (key,))
+            db.execute("DELETE FROM reviews WHERE review = ?", (key,))
+            _insert(db, "reviews", [review])
+            _insert(db, "documents", [{"review": key, "zlib_json": rows.document}])
+            _insert(db, "efforts", [{"review": key, **effort, "finished": now()}])
+            for table in _CHILDREN:
+                _insert(db, table, [{"review": key, **row} for row in getattr(rows, table)])
+            if page is not None:
+                _insert(db, "pages", [{"review": key, "file": page}])
+            if relink is not None:
+                files = [(digest, n) for n, digest in enumerate(rows.files)]
+                db.executemany(
+                    "UPDATE model_files SET sha256 = ? WHERE folder = ? AND path = ? AND n = ?",
+                    [(digest, *relink, n) for digest, n in files],
+                )
+                db.execute("UPDATE models SET awaits = ? WHERE folder = ? AND path = ?", (key, *relink))
+            self.link(db, key)
+
+    def document(self, review: str) -> dict[str, Any]:
+        """The review document of one review, without section outlines and meshes."""
+        rows = self._all("SELECT zlib_json FROM documents WHERE review = ?", (review,))
+        if not rows:
+            raise KeyError(review)
+        return unpack(rows[0][0])
+
+    # Questions
+
+    def results(self) -> Iterator[sqlite3.Row]:
+        """All rows of the view ``results``, the worst first, one after the other."""
+        yield from self._db.execute(
+            "SELECT * FROM results ORDER BY CASE verdict WHEN 'fail' THEN 0 WHEN 'not-reviewed' THEN 1 "
+            "WHEN 'waiting' THEN 2 WHEN 'attention' THEN 3 ELSE 4 END, must_fix DESC, exceeds DESC, "
+            "attention DESC, folder, path"
+        )
+
+    def rows(self, question: str, values: tuple[Any, ...] = ()) -> list[sqlite3.Row]:
+        """The rows of a SELECT; the text is seamcheck's own, values go in as parameters."""
+        return self._all(question, values)
+
+    def verdicts(self) -> dict[str, int]:
+        return {row[0]: row[1] for row in self._all("SELECT verdict, count(*) FROM results GROUP BY verdict")}
+
+    # Within
+
+    @contextmanager
+    def transaction(self) -> Iterator[sqlite3.Connection]:
+        """All or nothing; waits while another program reads."""
+        with self._told():
+            self._patiently("BEGIN IMMEDIATE")
+            try:
+                yield self._db
+                self._patiently("COMMIT")
+            except BaseException:
+                if self._db.in_transaction:
+                    self._db.execute("ROLLBACK")
+                raise
+
+    def _patiently(self, statement: str) -> None:
+        began = time.monotonic()
+        while True:
+            try:
+                self._db.execute(statement)
+                return
+            except sqlite3.OperationalError as why:
+                if why.sqlite_errorcode & 0xFF != sqlite3.SQLITE_BUSY:
+                    raise
+                if time.monotonic() - began > _BUSY_S:
+                    raise ScanStopped(
+                        f"Another program has held {self.file} for {_BUSY_S / 60:.0f} minutes. Close it, and scan "
+                        "again; what was reviewed so far is kept."
+                    ) from None
+                self._on_wait(f"Another program holds {self.file}; waiting for it.")
+
+    def _all(self, question: str, values: tuple[Any, ...] = ()) -> list[sqlite3.Row]:
+        with self._told():
+            return self._db.execute(question, values).fetchall()
+
+    @contextmanager
+    def _told(self) -> Iterator[None]:
+        """Errors of SQLite in words."""
+        try:
+            yield
+        except sqlite3.DatabaseError as why:
+            if isinstance(why, sqlite3.IntegrityError | sqlite3.ProgrammingError):  # a fault of seamcheck's own
+                raise
+            name = getattr(why, "sqlite_errorname", "") or ""
+            if name.startswith(("SQLITE_NOTADB", "SQLITE_CORRUPT")):
+                raise ScanStopped(
+                    f"{self.file} is no store of a scan, or it is damaged ({why}). Move it away, or name another "
+                    "folder with --out."
+                ) from None
+            raise cannot_write(self.file, why) from None
+
+    def _prepare(self) -> None:
+        """Make the tables of a new file; refuse a file of another kind or version."""
+        kind = self._db.execute("PRAGMA application_id").fetchone()[0]
+        version = self._db.execute("PRAGMA user_version").fetchone()[0]
+        if not self._db.execute("SELECT count(*) FROM sqlite_schema").fetchone()[0]:
+            schema = resources.files("seamcheck.scanning").joinpath("store_schema.sql").read_text("utf-8")
+            self._db.executescript(
+                f"BEGIN IMMEDIATE;\n{schema}\nPRAGMA application_id = {APPLICATION_ID};\n"
+                f"PRAGMA user_version = {SCHEMA_VERSION};\nCOMMIT;"
+            )
+            return
+        if kind != APPLICATION_ID:
+            raise ScanStopped(f"{self.file} is a database of another program. Name another folder with --out.")
+        if version != SCHEMA_VERSION:
+            age = "a newer" if version > SCHEMA_VERSION else "an older"
+            raise ScanStopped(
+                f"{self.file} was written by {age} seamcheck (store version {version}; this one writes "
+                f"{SCHEMA_VERSION}). Name another folder with --out, or use that version; nothing was changed."
+            )
+
+
+def open_to_read(folder: Path) -> Store:
+    """The store of a finished scan; ScanStopped where there is none."""
+    if not (folder / NAME).is_file():
+        raise ScanStopped(f"There is no store of a scan in {folder}.")
+    return Store(folder / NAME)
+
+
+def place_of(row: sqlite3.Row) -> Path:
+    """Where a file lies, or the archive that holds it."""
+    return Path(os.fsdecode(row["place"]))
+
+
+def name_of(row: sqlite3.Row) -> str:
+    """The name of a file as the review document gives it."""
+    return place_of(row).name if row["member"] is None else str(row["name"])
+
+
+def now() -> str:
+    return datetime.now(UTC).strftime("%Y-%m-%d %H:%M:%S")
+
+
+def _insert(db: sqlite3.Connection, table: str, rows: list[dict[str, Any]]) -> None:
+    """Insert rows of equal keys; table and keys are names of this program, values are parameters."""
+    if rows:
+        keys = list(rows[0])
+        marks = ", ".join(f":{key}" for key in keys)
+        db.executemany(f"INSERT INTO {table} ({', '.join(keys)}) VALUES ({marks})", rows)

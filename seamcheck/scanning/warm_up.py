@@ -1,0 +1,10 @@
+"""Loads what reviews of a scan need into the process that they are forked from."""
+
+import importlib
+from contextlib import suppress
+
+from seamcheck.isolation.warm import REVIEW_MODULES
+
+for _name in (*REVIEW_MODULES, "seamcheck.report.take_view", "seamcheck.report.html.page", "seamcheck.scanning.job"):
+    with suppress(Exception):  # a review that needs it fails with its own words
+        importlib.import_module(_name)

@@ -1,0 +1,68 @@
+"""Who does the reviews. A scan hands out jobs and takes outcomes; where they run is all the same to it."""
+
+from __future__ import annotations
+
+from concurrent.futures import Future, ThreadPoolExecutor
+from pathlib import Path
+from typing import Protocol
+
+from seamcheck.isolation import WarmWorkers
+from seamcheck.isolation.warm import processors
+from seamcheck.scanning.job import PRELOAD, Job, Outcome, attempt
+
+
+class Workers(Protocol):
+    """Runs jobs; like an executor of concurrent.futures.
+
+    Attributes
+    ----------
+    count : jobs at a time; may change while workers come and go
+    sends_bytes : whether jobs must carry the bytes of their files
+
+    Notes
+    -----
+    A future gives an Outcome, also where the model crashed its child or ran out of time or memory. It raises
+    Lost where the child or the worker was ended from outside, and another SeamcheckError where no job could run.
+    """
+
+    sends_bytes: bool
+
+    @property
+    def count(self) -> int: ...
+
+    def submit(self, job: Job) -> Future[Outcome]: ...
+
+    def close(self) -> None: ...
+
+
+class LocalWorkers:
+    """The processors of this machine, each job in a limited child forked from a warm process."""
+
+    sends_bytes = False
+
+    def __init__(self, count: int | None = None, room: Path | None = None) -> None:
+        self.count, self._room = count or processors(), room
+        self._warm = WarmWorkers(self.count, preload=PRELOAD)
+        self._threads = ThreadPoolExecutor(self.count, thread_name_prefix="seamcheck-scan")
+
+    def submit(self, job: Job) -> Future[Outcome]:
+        return self._threads.submit(attempt, self._warm, job, self._room)
+
+    def close(self) -> None:
+        """End all children; jobs that run are lost, waiting ones cancelled."""
+        self._threads.shutdown(wait=False, cancel_futures=True)
+        self._warm.close()
+        self._threads.shutdown(wait=True)
+
+
+def memory_note(count: int, memory_limit_mb: float) -> str:
+    """A sentence where all children together may take more than the machine has; '' where not."""
+    import psutil
+
+    machine = psutil.virtual_memory().total / 1e6
+    if count * memory_limit_mb <= machine:
+        return ""
+    return (
+        f"{count} reviews at a time may take {memory_limit_mb:.0f} MB each; the machine has {machine:.0f} MB. Where "
+        "models are large, use fewer with --jobs, or a lower --memory-limit."
+    )
