@@ -24,6 +24,7 @@ from seamcheck.kernel import Body
 _EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
 _WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
 _THIN = 4.0  # mm: plastic that light is expected to pass; a thicker part is the less likely cover
+_MOST_PASSED_OVER = 3
 _LAP = 0.2  # mm: flat faces further apart, or deeper in each other, do not lie on each other
 _OPAQUE = 8.0  # mm: plastic that lets no useful light through
 _TOUCHING = 0.02  # mm: the modelled state is 'touching' up to this gap or overlap
@@ -116,6 +117,7 @@ class _Reading:
         self.candidate = candidate
         self.through_counter = through_counter
         self.doubt = doubt
+        self.passed_over: list[str] = []
         self.cover = candidate.counter if through_counter else candidate.carrier
         self.base = candidate.carrier if through_counter else candidate.counter
         self.side = candidate.through_counter if through_counter else candidate.through_carrier
@@ -188,7 +190,17 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
                 chosen.append(reading)
                 continue
             rival = _by_transparency(rival, reading, parts) or _doubt(rival, reading, parts)
+        elif reading.candidate.stands_out and len(rival.passed_over) < _MOST_PASSED_OVER:
+            rival.passed_over.append(_passed_over(reading, parts))
     return chosen
+
+
+def _passed_over(reading: _Reading, parts: dict[str, Part]) -> str:
+    return (
+        f"Not taken for a seam: {_name(parts[reading.candidate.carrier])} also carries a band "
+        f"{reading.candidate.length:.0f} mm long that faces {_name(parts[reading.candidate.counter])}. Name the two "
+        "with --cover and --base to have it reviewed."
+    )
 
 
 def _check_contact(reading: _Reading, parts: dict[str, Part]) -> None:
@@ -304,6 +316,7 @@ def _joint(
         ),
         *notes,
         *([reading.doubt] if reading.doubt else []),
+        *reading.passed_over,
     ]
     return Joint(
         ident,
