@@ -37,7 +37,7 @@ def clamp_values(
     corridor = shapely.buffer(rib_region(joint, view), margin) if margin > 0 else rib_region(joint, view)
     near = corridor.buffer(clamp.reach)
     land, level = _land(joint, contour, view, clamp, corridor, near)
-    inside = _inside(joint, contour, view)
+    inside = inside_of(joint, contour, view)
     entry = {"at": None, "why": "" if not land.is_empty else "no-land"}
     found: dict[str, dict[str, Any]] = {
         "clamp_area": {"value": land.area, **entry, "outlines": _outlines(land, view, level), **_forces(
@@ -113,7 +113,7 @@ def _in_the_way(sheet: Sheet, plane: np.ndarray, level: float, height: float, jo
     return shapely.union_all(sheet.triangles(np.zeros(2))[index]) if len(index) else shapely.Polygon()
 
 
-def _inside(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
+def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
     """What the seam encloses, seen along the light; empty for a seam that encloses nothing."""
     lines = []
     for path in contour.paths:

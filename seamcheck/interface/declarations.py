@@ -44,9 +44,17 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "seam_slope",
             "steepest slope of the seam",
             "°",
-            "Largest angle between the mid-line and the plane normal to the light; a step in height shows here.",
+            "Largest angle between the mid-line and the plane normal to the light.",
             per="interface",
             decimals=2,
+        ),
+        Quantity(
+            "seam_step",
+            "step of the seam",
+            "mm",
+            "Largest difference in height, along the light, of two places of the mid-line that are one rib width "
+            "apart along the seam.",
+            per="interface",
         ),
         Quantity(
             "path_distance",
@@ -78,8 +86,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "beam_angle",
             "angle of the light",
             "°",
-            "Angle in air between the ray to P from the scanner and the normal of the cover's top where the "
-            "ray "
+            "Angle in air between the ray to P from the scanner and the normal of the cover's top where the ray "
             "enters, with the ray refracted there.",
             decimals=2,
         ),
@@ -87,9 +94,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "spot_offset",
             "shift of the light by the cover",
             "mm",
-            "How far the cover moves the ray at the level of P against a straight one: t (tan a - tan b), "
-            "with "
-            "the depth t below the top, the angle a in air and b in the plastic; towards the optical axis.",
+            "How far the cover moves the ray at the level of P against a straight one: t (tan a - tan b), with the "
+            "depth t below the top, the angle a in air and b in the plastic; towards the optical axis.",
         ),
         Quantity(
             "spot_stretch",
@@ -168,16 +174,25 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "support_depth",
             "material below the rib",
             "mm",
-            "Smallest way, along the light from the mid-line, through the base's material down to where it first ends.",
-            per="interface",
+            "Way along the light from P through the base's material down to where it first ends. The one value of "
+            "the whole interface is the smallest.",
+            decimals=2,
+        ),
+        Quantity(
+            "overhang",
+            "overhang below the rib",
+            "mm",
+            "Where the material straight below P ends but what hangs together with it carries on beside: the way "
+            "square to the seam from P to there, looked for up to four rib widths and one rib width below the end "
+            "(in a slit halfway down); 0 elsewhere. The one value of the whole interface is the largest.",
             decimals=2,
         ),
         Quantity(
             "support_open",
             "seam over openings",
             "mm",
-            "Length of the seam below which the base's material ends sooner than below half of the seam, "
-            "and begins again: an opening in the wall.",
+            "Length of the seam below which, at any depth, the base's material ends, nothing that hangs together "
+            "with it carries on beside (see overhang), and more of the base begins below the air.",
             per="interface",
             decimals=2,
         ),
@@ -202,17 +217,77 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "flash_open_inner",
             "open flash trap, inner side",
             "mm",
-            "Length of the seam on which nothing closes the inner flash trap.",
+            "Length of the seam on which nothing closes the inner flash trap; with what flash would reach there.",
             per="interface",
             decimals=2,
+        ),
+        Quantity(
+            "trap_volume_inner",
+            "flash trap volume, inner side",
+            "mm³",
+            "trap_area_inner along the trap's own way: the sum over the seam of area times length of mid-line, times "
+            "1 - d / R on the inside of a turn and 1 + d / R on its outside (see trap_turn_inner). Places without a "
+            "section count as the average of the others.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "corner_loss_inner",
+            "room that turns take, inner side",
+            "1",
+            "Largest share of the inner flash trap's section that a turn takes away: d / R where the line turns "
+            "toward this side (see trap_turn_inner); 0 where it never does.",
+            per="interface",
+            decimals=3,
         ),
         Quantity(
             "flash_open_outer",
             "open flash trap, outer side",
             "mm",
-            "Length of the seam on which nothing closes the outer flash trap.",
+            "Length of the seam on which nothing closes the outer flash trap; with what flash would reach there.",
             per="interface",
             decimals=2,
+        ),
+        Quantity(
+            "trap_volume_outer",
+            "flash trap volume, outer side",
+            "mm³",
+            "trap_area_outer along the trap's own way: the sum over the seam of area times length of mid-line, times "
+            "1 - d / R on the inside of a turn and 1 + d / R on its outside (see trap_turn_outer). Places without a "
+            "section count as the average of the others.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "corner_loss_outer",
+            "room that turns take, outer side",
+            "1",
+            "Largest share of the outer flash trap's section that a turn takes away: d / R where the line turns "
+            "toward this side (see trap_turn_outer); 0 where it never does.",
+            per="interface",
+            decimals=3,
+        ),
+        Quantity(
+            "melt_volume",
+            "volume of the melt",
+            "mm³",
+            "melt_area along the mid-line. Places without a section count as the average of the others.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "lip_tightest",
+            "tightest lip",
+            "mm",
+            "Smallest lip gap after the collapse, on both sides of the whole seam.",
+            per="interface",
+        ),
+        Quantity(
+            "lip_widest",
+            "widest lip",
+            "mm",
+            "Largest lip gap after the collapse, on both sides of the whole seam.",
+            per="interface",
         ),
     )
 }

@@ -234,6 +234,24 @@ def _without(zone: BaseGeometry, common: np.ndarray, marked: np.ndarray) -> np.n
     return common
 
 
+def heights_at(points: np.ndarray, sheet: Sheet) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Heights of all facets at points: height (k,), point (k,), facet (k,)."""
+    low, high = sheet.boxes()
+    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    index, facet = tree.query(shapely.points(points[:, :2]))
+    p = points[index, :2]
+    a, b, c = (sheet.corners[facet, k, :2] for k in range(3))
+    turn = np.sign(cross(b - a, c - a))
+    inside = np.all([turn * cross(q - o, p - o) >= -1e-9 for o, q in ((a, b), (b, c), (c, a))], axis=0)
+    index, facet = index[inside], facet[inside]
+    return sheet.height(facet, points[index, :2]), index, facet
+
+
+def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
+    """(k,) of vectors (k, 2)."""
+    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
+
+
 def _meets(boxes: np.ndarray, zone: np.ndarray) -> np.ndarray:
     return np.all((boxes[:, :3] <= zone[3:]) & (boxes[:, 3:] >= zone[:3]), axis=1)
 

@@ -14,7 +14,7 @@ import numpy as np
 import shapely
 
 from seamcheck.contour import Contour
-from seamcheck.interface.facing import FaceList, Sheet, View
+from seamcheck.interface.facing import FaceList, Sheet, View, cross
 from seamcheck.interface.path import Course, field_circle
 from seamcheck.interface.settings import Scanner
 from seamcheck.joint import Joint
@@ -234,7 +234,7 @@ def _on_top(entry: np.ndarray, lit: Sheet) -> np.ndarray:
     index, facet = tree.query(shapely.points(entry[:, :2]))
     a, b, c = (lit.corners[facet, k, :2] for k in range(3))
     p = entry[index, :2]
-    sides = [_cross(b - a, p - a), _cross(c - b, p - b), _cross(a - c, p - c)]
+    sides = [cross(b - a, p - a), cross(c - b, p - b), cross(a - c, p - c)]
     inside = np.all([side > -1e-4 for side in sides], axis=0)
     near = np.abs(lit.height(facet, p) - entry[index, 2]) < _TOP
     found = np.zeros(len(entry), dtype=bool)
@@ -303,10 +303,6 @@ def _meet(start: np.ndarray, way: np.ndarray, corners: np.ndarray) -> np.ndarray
         t = (e2 * q).sum(axis=1) / det
         hit = (np.abs(det) > 1e-14) & (u >= -1e-9) & (v >= -1e-9) & (u + v <= 1 + 1e-9) & (t >= 0) & (t <= 1)
     return np.where(hit, t, np.nan)
-
-
-def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
 
 
 def _who(blocker: tuple[str, int] | None, joint: Joint) -> str:

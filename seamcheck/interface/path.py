@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 from scipy.spatial import cKDTree
 
-from seamcheck.contour import Contour
+from seamcheck.contour import Contour, Path
 from seamcheck.interface.facing import View
 from seamcheck.joint import Joint
 
@@ -79,6 +79,7 @@ def _rise(course: Course, contour: Contour, view: View) -> dict[str, dict[str, A
     height = course.points[:, 2]
     top = int(np.argmax(height))
     steepest, at = 0.0, top
+    step_up, step_at = 0.0, top
     start = 0
     for path in contour.paths:
         n = len(path.s)
@@ -90,6 +91,9 @@ def _rise(course: Course, contour: Contour, view: View) -> dict[str, dict[str, A
             slope = np.where(run > 1e-6, np.abs(step[:, 2]) / run, 0.0)
         if len(slope) and slope.max() > steepest:
             steepest, at = float(slope.max()), start + int(np.argmax(slope))
+        rise = _over_one_width(path, points[:, 2], contour.rib_width)
+        if len(rise) and rise.max() > step_up:
+            step_up, step_at = float(rise.max()), start + int(np.argmax(rise))
         start += n
     return {
         "seam_rise": {
@@ -102,7 +106,21 @@ def _rise(course: Course, contour: Contour, view: View) -> dict[str, dict[str, A
             "at": [float(c) for c in view.world(course.points[at])],
             "why": "",
         },
+        "seam_step": {
+            "value": step_up,
+            "at": [float(c) for c in view.world(course.points[step_at])],
+            "why": "",
+        },
     }
+
+
+def _over_one_width(path: Path, height: np.ndarray, width: float) -> np.ndarray:
+    """(n,) mm: how much the height changes from half a width before every node to half a width behind it."""
+    s, h = path.s, height
+    if path.closed:
+        s, h = np.concatenate([s - path.length, s, s + path.length]), np.tile(h, 3)
+    ends = [np.interp(np.clip(path.s + by, s[0], s[-1]), s, h) for by in (-width / 2, width / 2)]
+    return np.abs(ends[1] - ends[0])
 
 
 def _neighbours(course: Course, contour: Contour, view: View) -> dict[str, dict[str, Any]]:

@@ -163,7 +163,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Opening below the rib",
         ATTENTION,
         "above",
-        "The wall below the rib runs down without an opening.",
+        "Below the rib no air lies between the material that carries it and more of the base.",
         "Over an opening the rib gives way under the clamp, and the pressure on the seam is lost.",
         "common practice",
         "None; no number.",
@@ -173,10 +173,31 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "support_open",
                 upper=Bound(
                     "max",
-                    "Below {value} of the seam the wall is open; it should be at most {limit}.",
-                    "Carry the wall over the opening in the nest, move the opening away from the seam, or "
-                    "make it "
+                    "Below {value} of the seam an opening goes through the wall; it should be at most {limit}.",
+                    "Carry the wall over the opening in the nest, move the opening away from the seam, or put it "
                     "lower.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "overhang",
+        "Overhang below the rib",
+        ATTENTION,
+        "above",
+        "Where the rib stands on a ledge, the ledge is at least as deep as it reaches out.",
+        "A long thin ledge gives way under the clamp, and the pressure on the seam is lost.",
+        "assumption",
+        "As long as it is deep. Where support-offset is broken already, that says it.",
+        (Limit("share", 1.0, "1", "largest overhang, in depths of the material below the rib"),),
+        (
+            Check(
+                "overhang",
+                upper=Bound(
+                    "share * support_depth",
+                    "The rib stands on a ledge, {value} from where the material below carries on; it should be at "
+                    "most {limit}, as deep as the ledge is.",
+                    "Put the wall below the rib, deepen the ledge, or carry it in the nest where that can reach it.",
                 ),
             ),
         ),
@@ -214,3 +235,6 @@ NEEDS: dict[str, str] = {
     "flatness-stack": "tolerances",
 }
 """Rule -> the setting that brings it in; the other optional rules need materials."""
+
+REPLACED_BY: dict[str, str] = {"trap-corner": "trap-side", "overhang": "support-offset"}
+"""Rule -> the rule that says it already where both are broken at the same place."""

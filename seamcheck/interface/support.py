@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -9,7 +10,7 @@ import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.interface.clamp import rib_region
-from seamcheck.interface.facing import FaceList, Sheet, View
+from seamcheck.interface.facing import FaceList, Sheet, View, heights_at
 from seamcheck.joint import Joint
 from seamcheck.limits.stretches import cell_lengths
 from seamcheck.survey.table import Survey
@@ -17,52 +18,69 @@ from seamcheck.survey.table import Survey
 _LEVEL = np.cos(np.radians(5.0))
 _INSIDE = 0.05  # mm below the rib's top from which on its own material is followed
 _OPEN = 0.05  # mm: the least height of an opening
+_BESIDE = 4.0  # rib widths to both sides in which material that carries on is looked for
+_STEPS, _HALVINGS = 40, 6  # places looked at on the way there, and how often the step to it is halved
 
 
-def support_values(joint: Joint, contour: Contour, survey: Survey) -> dict[str, dict[str, Any]]:
-    """Depth of the base's material below the mid-line, length over openings, area that a nest can carry."""
+def support_values(
+    joint: Joint, contour: Contour, survey: Survey
+) -> tuple[dict[str, dict[str, Any]], dict[str, dict[str, np.ndarray]], dict[str, dict[str, np.ndarray]]]:
+    """What carries the rib: values of the interface, columns and reasons of every path."""
     view = View.of(joint)
     flat = np.concatenate([view.local(path.points) for path in survey.paths])
-    room = contour.rib_width + 1.0
+    reach = _BESIDE * contour.rib_width
     low, high = flat.min(axis=0), flat.max(axis=0)
-    zone = np.array([low[0] - room, low[1] - room, -1e6, high[0] + room, high[1] + room, high[2] + 1.0])
+    zone = np.array([low[0] - reach, low[1] - reach, -1e6, high[0] + reach, high[1] + reach, high[2] + 1.0])
     base = {i: joint.bodies[i] for i in joint.base}
     under, over = (FaceList.of(base, view, sense, zone).facets(view, sense) for sense in (-1.0, 1.0))
-    depth, is_open, exits, cells, points = [], [], [], [], []
+    columns: dict[str, dict[str, np.ndarray]] = {}
+    reasons: dict[str, dict[str, np.ndarray]] = {}
+    opened: list[np.ndarray] = []
+    exits, open_length = [], 0.0
     for path in survey.paths:
-        d, o, e = _below(view.local(path.points), under, over)
-        depth.append(d)
-        is_open.append(o)
-        exits.append(e)
-        cells.append(cell_lengths(path.s, path.length, path.closed))
-        points.append(path.points)
-    depth_all, open_all, cells_all = (np.concatenate(x) for x in (depth, is_open, cells))
-    points_all, exit_all = np.concatenate(points), np.concatenate(exits)
-    if not np.isfinite(depth_all).any():
-        missing = {"value": None, "at": None, "why": "broken-geometry"}
-        return {"support_depth": missing, "support_open": missing, "nest_area": missing}
-    # an overhang that runs along the whole seam ends over the floor everywhere: that is no opening
-    open_all &= depth_all < np.nanmedian(depth_all) - _OPEN
-    least = int(np.nanargmin(depth_all))
-    opened = np.flatnonzero(open_all)
-    middle = None if not len(opened) else [float(c) for c in points_all[opened[len(opened) // 2]]]
-    return {
-        "support_depth": {
-            "value": float(depth_all[least]),
-            "at": [float(c) for c in points_all[least]],
-            "why": "",
-        },
-        "support_open": {"value": float(cells_all[open_all].sum()), "at": middle, "why": ""},
-        "nest_area": _nest(joint, view, under, exit_all),
+        below = _below(view.local(path.points), under, over)
+        beside = _carried_beside(view.local(path.points), path.u @ view.axes[:2].T, below, under, over, contour)
+        is_open = below.again & (beside == 0.0)
+        found = {"support_depth": below.depth, "overhang": np.where(np.isnan(below.depth), np.nan, beside)}
+        columns[path.id] = found
+        reasons[path.id] = {key: np.where(np.isnan(v), "broken-geometry", "") for key, v in found.items()}
+        exits.append(below.facet)
+        opened += list(path.points[is_open])
+        open_length += float(cell_lengths(path.s, path.length, path.closed)[is_open].sum())
+    depth = _extreme(survey, columns, "support_depth", np.nanargmin)
+    if depth["value"] is None:
+        values = {key: depth for key in ("support_depth", "support_open", "nest_area", "overhang")}
+        return values, columns, reasons
+    middle = None if not opened else [float(c) for c in opened[len(opened) // 2]]
+    values = {
+        "support_depth": depth,
+        "overhang": _extreme(survey, columns, "overhang", np.nanargmax),
+        "support_open": {"value": open_length, "at": middle, "why": ""},
+        "nest_area": _nest(joint, view, under, np.concatenate(exits)),
         **_wall_to_rib(survey),
     }
+    return values, columns, reasons
 
 
-def _below(points: np.ndarray, under: Sheet, over: Sheet) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Depth (n,) mm from points (n, 3) in the view to the first way out, whether more comes below, the facet."""
+@dataclass(frozen=True, slots=True, eq=False)
+class _Below:
+    """What lies straight below stations.
+
+    depth : (n,) mm to where the material first ends, NaN unknown; again : (n,) bool, whether more comes below that;
+    air : (n,) mm of air until then, inf where nothing comes; facet : (n,) at which it ends, -1 unknown
+    """
+
+    depth: np.ndarray
+    again: np.ndarray
+    air: np.ndarray
+    facet: np.ndarray
+
+
+def _below(points: np.ndarray, under: Sheet, over: Sheet) -> _Below:
+    """Follow the material from points (n, 3) in the view down."""
     n = len(points)
-    depth, is_open, facet = np.full(n, np.nan), np.zeros(n, dtype=bool), np.full(n, -1)
-    height, index, which = _heights(points, under)
+    depth, air, facet = np.full(n, np.nan), np.full(n, np.inf), np.full(n, -1)
+    height, index, which = heights_at(points, under)
     for_order = np.lexsort((-height, index))
     below = height[for_order] < points[index[for_order], 2] - _INSIDE
     order = for_order[below]
@@ -70,23 +88,81 @@ def _below(points: np.ndarray, under: Sheet, over: Sheet) -> tuple[np.ndarray, n
     station, place = first[0], order[first[1]]
     depth[station] = points[station, 2] - height[place]
     facet[station] = which[place]
-    tops, on, _ = _heights(points, over)
-    again = tops < points[on, 2] - np.nan_to_num(depth[on], nan=np.inf) - _OPEN
-    is_open[on[again]] = True
-    return depth, is_open, facet
+    tops, on, _ = heights_at(points, over)
+    ends = points[on, 2] - np.nan_to_num(depth[on], nan=np.inf)
+    again = tops < ends - _OPEN
+    np.minimum.at(air, on[again], (ends - tops)[again])
+    return _Below(depth, np.isfinite(air), air, facet)
 
 
-def _heights(points: np.ndarray, sheet: Sheet) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Heights of all facets at points: height (k,), point (k,), facet (k,)."""
-    low, high = sheet.boxes()
-    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-    index, facet = tree.query(shapely.points(points[:, :2]))
-    p = points[index, :2]
-    a, b, c = (sheet.corners[facet, k, :2] for k in range(3))
-    turn = np.sign(_cross(b - a, c - a))
-    inside = np.all([turn * _cross(q - o, p - o) >= -1e-9 for o, q in ((a, b), (b, c), (c, a))], axis=0)
-    index, facet = index[inside], facet[inside]
-    return sheet.height(facet, points[index, :2]), index, facet
+def _carried_beside(
+    points: np.ndarray, across: np.ndarray, below: _Below, under: Sheet, over: Sheet, contour: Contour
+) -> np.ndarray:
+    """(n,) mm from points sideways to where material that hangs together with theirs carries on; 0 for none.
+
+    Parameters
+    ----------
+    points (n, 3), across (n, 2) unit, in the view
+    """
+    width = contour.rib_width
+    beside = np.zeros(len(points))
+    ends = points[:, 2] - below.depth
+    level = ends - np.minimum(width, below.air / 2)
+    if not len(under.corners):
+        return beside
+    asked = np.flatnonzero(np.isfinite(ends) & (level > under.corners[:, :, 2].min()))
+    if not len(asked):
+        return beside
+    steps = np.linspace(0.0, _BESIDE * width, _STEPS + 1)[1:]
+    best = np.full(len(asked), np.inf)
+    for sign in (-1.0, 1.0):
+
+        def at(far: np.ndarray, rows: np.ndarray, sign: float = sign) -> tuple[np.ndarray, np.ndarray]:
+            """Whether the material reaches places so far (k, m) mm aside, and whether it carries on below them."""
+            xy = points[rows, None, :2] + sign * far[:, :, None] * across[rows, None]
+            above = np.broadcast_to((ends[rows] + _OPEN)[:, None], far.shape)
+            return _inside(xy, above, under, over), _inside(
+                xy, np.broadcast_to(level[rows, None], far.shape), under, over
+            )
+
+        hangs, carries = at(np.broadcast_to(steps, (len(asked), len(steps))), asked)
+        joined = np.logical_and.accumulate(hangs, axis=1) & carries
+        rows = np.flatnonzero(joined.any(axis=1))
+        far = steps[np.argmax(joined[rows], axis=1)]
+        near = far - steps[0]
+        for _ in range(_HALVINGS):
+            middle = (near + far) / 2
+            met = at(middle[:, None], asked[rows])[1][:, 0]
+            near, far = np.where(met, near, middle), np.where(met, middle, far)
+        best[rows] = np.minimum(best[rows], far)
+    beside[asked] = np.where(np.isfinite(best), best, 0.0)
+    return beside
+
+
+def _inside(xy: np.ndarray, level: np.ndarray, under: Sheet, over: Sheet) -> np.ndarray:
+    """(n, k) bool: whether places xy (n, k, 2) at levels (n, k) lie in material: the next face below looks down."""
+    flat = np.column_stack([xy.reshape(-1, 2), level.ravel()])
+    nearest = []
+    for sheet in (under, over):
+        height, index, _ = heights_at(flat, sheet)
+        lower = height < flat[index, 2]
+        found = np.full(len(flat), -np.inf)
+        np.maximum.at(found, index[lower], height[lower])
+        nearest.append(found)
+    return (nearest[0] > nearest[1]).reshape(level.shape)
+
+
+def _extreme(survey: Survey, columns: dict[str, dict[str, np.ndarray]], key: str, pick: Any) -> dict[str, Any]:
+    """The least or the largest value of a column over all paths, with its place."""
+    best: dict[str, Any] = {"value": None, "at": None, "why": "broken-geometry"}
+    for path in survey.paths:
+        values = columns[path.id][key]
+        if not np.isfinite(values).any():
+            continue
+        k = int(pick(values))
+        if best["value"] is None or pick([best["value"], values[k]]) == 1:
+            best = {"value": float(values[k]), "at": [float(c) for c in path.points[k]], "why": ""}
+    return best
 
 
 def _nest(joint: Joint, view: View, under: Sheet, exits: np.ndarray) -> dict[str, Any]:
@@ -121,7 +197,3 @@ def _wall_to_rib(survey: Survey) -> dict[str, dict[str, Any]]:
             if best["value"] is None or ratio[k] < best["value"]:
                 best = {"value": float(ratio[k]), "at": [float(c) for c in path.points[k]], "why": ""}
     return {"wall_to_rib": best}
-
-
-def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]

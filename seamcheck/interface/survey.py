@@ -38,9 +38,14 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     clamp = getattr(settings, "clamp", None) or Clamp()
     values |= clamp_values(joint, contour, survey, clamp, settings.beam_margin)
     values |= neighbours(joint)
-    values |= flash_values(survey)
-    values |= support_values(joint, contour, survey)
-    paths = tuple(_with(path, columns.get(path.id, {}), reasons.get(path.id, {})) for path in survey.paths)
+    if joint.rib_on != "none":
+        values |= flash_values(joint, contour, survey, values["neighbour_distance"].get("places", ()))
+    carried, more, why = support_values(joint, contour, survey)
+    values |= carried
+    paths = tuple(
+        _with(path, {**columns.get(path.id, {}), **more[path.id]}, {**reasons.get(path.id, {}), **why[path.id]})
+        for path in survey.paths
+    )
     return replace(survey, paths=paths, interface=values)
 
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 import numpy as np
 
+from seamcheck.interface.rules import REPLACED_BY as BY_INTERFACE
 from seamcheck.limits.bench import Bench, Draft, point
 from seamcheck.limits.columns import broken_stretches, holes, not_measured
 from seamcheck.limits.findings import Finding, JointResult, Judgement
@@ -19,7 +20,9 @@ from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import Settings
 from seamcheck.limits.waiving import with_waivers
 from seamcheck.limits.words import fill, value_text
-from seamcheck.material.rules import REPLACED_BY
+from seamcheck.material.rules import REPLACED_BY as BY_MATERIAL
+
+_REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
 
 def judge(
@@ -134,7 +137,7 @@ def _without_replaced(drafts: Sequence[Draft]) -> list[Draft]:
     kept: list[Draft] = []
     also: dict[int, list[str]] = {}
     for draft in drafts:
-        graver = REPLACED_BY.get(draft.finding.rule)
+        graver = _REPLACED_BY.get(draft.finding.rule)
         same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _overlap(d, draft)]
         if not same:
             kept.append(draft)
@@ -153,6 +156,11 @@ def _without_replaced(drafts: Sequence[Draft]) -> list[Draft]:
 def _overlap(one: Draft, other: Draft) -> bool:
     if one.stations is None or other.stations is None:
         return one.stations is other.stations  # both about the whole interface
-    if one.finding.contour != other.finding.contour:
+    if one.finding.contour != other.finding.contour or {_side(one), _side(other)} == {"inner", "outer"}:
         return False
     return bool(np.isin(one.stations, other.stations).any())
+
+
+def _side(draft: Draft) -> str:
+    """'inner' or 'outer' for a finding about one side of the seam."""
+    return draft.finding.column.rpartition("_")[2]

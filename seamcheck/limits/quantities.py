@@ -121,6 +121,22 @@ MEASURED: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
+            "trap_turn_inner",
+            "flash trap room in turns, inner side",
+            "1",
+            "trap_room_inner counted on the trap's own way round a turn: times 1 - d / R on the inside of the "
+            "turn, 1 + d / R on its outside, with the distance d from P to the middle of the trap's area and the "
+            "turn radius R; on a straight run equal to trap_room_inner.",
+            decimals=2,
+        ),
+        Quantity(
+            "trap_turn_outer",
+            "flash trap room in turns, outer side",
+            "1",
+            "As trap_turn_inner, on the outer side.",
+            decimals=2,
+        ),
+        Quantity(
             "trap_open_inner",
             "trap open, inner side",
             "1",

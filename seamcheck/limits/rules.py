@@ -273,6 +273,29 @@ TRAPS = (
         ),
     ),
     Rule(
+        "trap-corner",
+        "Room of a flash trap in turns",
+        ATTENTION,
+        "below",
+        "On the inside of a turn, where its way is shorter, the flash trap still holds its half of the melt.",
+        "In the corner the melt finds no room on the inside: it comes out there, or holds the cover up.",
+        "assumption",
+        "Half of the melt to each side, without reserve. Where trap-side is broken already, that says it.",
+        (Limit("min", 1.0, "1", "smallest room of one flash trap in a turn, divided by half the melt"),),
+        tuple(
+            Check(
+                f"trap_turn_{side}",
+                lower=Bound(
+                    "min",
+                    f"In this turn the {side} flash trap, on the inside, holds {{value}} times its half of the melt; "
+                    "it should be at least {limit} times.",
+                    f"Turn the seam in a larger radius, or widen the {side} flash trap in the turn.",
+                ),
+            )
+            for side in ("inner", "outer")
+        ),
+    ),
+    Rule(
         "trap-open-inner",
         "Inner flash trap open",
         ATTENTION,

@@ -12,6 +12,7 @@ KINDS: dict[str, tuple[str, dict[str, float]]] = {
         {"mm": 1.0, "cm": 10.0, "m": 1000.0, "µm": 1e-3, "um": 1e-3, "in": 25.4, "inch": 25.4, '"': 25.4},
     ),
     "mm²": ("an area", {"mm²": 1.0, "mm2": 1.0, "cm²": 100.0, "cm2": 100.0}),
+    "mm³": ("a volume", {"mm³": 1.0, "mm3": 1.0, "cm³": 1000.0, "cm3": 1000.0}),
     "°": ("an angle", {"°": 1.0, "deg": 1.0, "rad": 180.0 / math.pi}),
     "%": ("a percentage", {"%": 1.0}),
     "1": ("a plain number or a share", {"1": 1.0, "%": 0.01}),
@@ -59,6 +60,7 @@ def _example(unit: str) -> str:
     return {
         "mm": '0.5 or "0.5 mm"',
         "mm²": '0.8 or "0.8 mm²"',
+        "mm³": '50 or "50 mm³"',
         "°": '2 or "2 deg"',
         "%": '28 or "28 %"',
         "1": '0.1 or "10 %"',

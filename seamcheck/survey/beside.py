@@ -38,7 +38,7 @@ class Trap:
 
     area : (n,) mm²; lip_gap : (n,) mm, NaN where open or closed by another rib; is_open : (n,) 1.0 or 0.0, NaN without
     floor; by_rib : (n,) bool, closed by another rib of the seam, whose half of the room is left out
-    end : (n,) mm from P to the end of the trap
+    end : (n,) mm from P to the end of the trap; centre : (n,) mm from P to the area's centre
     """
 
     area: np.ndarray
@@ -46,6 +46,7 @@ class Trap:
     is_open: np.ndarray
     end: np.ndarray
     by_rib: np.ndarray
+    centre: np.ndarray
 
 
 def find_floor(side: Side, edge: np.ndarray, deepest: np.ndarray) -> Floor:
@@ -229,7 +230,8 @@ def measure_trap(
     lip_gap[by_wall] = wall_u[by_wall] - u_roof[by_wall]
     lip_gap[by_skirt] = u_fall[by_skirt] - u_floor[by_skirt]
     inside = exists & (side.a >= edge[:, None] - 2e-5) & (side.a < end[:, None] - 1e-6)
-    area = positive_area(side, gap_a, gap_b, inside) * np.where(by_rib, 0.5, 1.0)
+    whole, centre = positive_area(side, gap_a, gap_b, inside), centre_of_area(side, gap_a, gap_b, inside)
+    area = whole * np.where(by_rib, 0.5, 1.0)
     none = ~np.isfinite(floor.height)
     return Trap(
         np.where(none, np.nan, area),
@@ -237,6 +239,7 @@ def measure_trap(
         np.where(none, np.nan, np.where(closed, 0.0, 1.0)),
         np.where(none, np.nan, end),
         by_rib & ~none,
+        np.where(none, np.nan, centre),
     )
 
 
@@ -247,6 +250,36 @@ def positive_area(side: Side, value_a: np.ndarray, value_b: np.ndarray, inside: 
     with np.errstate(invalid="ignore", divide="ignore"):
         part = np.where(low >= 0, (low + high) / 2, np.where(high > 0, high**2 / (2 * (high - low)), 0.0))
     return np.nansum(np.where(inside & np.isfinite(part), part, 0.0) * np.nan_to_num(run), axis=1)
+
+
+def centre_of_area(side: Side, value_a: np.ndarray, value_b: np.ndarray, inside: np.ndarray) -> np.ndarray:
+    """(n,) mm from P: middle along u of the area of positive_area; NaN where there is none."""
+    with np.errstate(invalid="ignore", divide="ignore"):
+        zero = value_a / (value_a - value_b)  # share of the interval at which the function crosses 0
+        start = np.where((value_a < 0) & (value_b > 0), zero, 0.0)
+        end = np.where((value_a > 0) & (value_b < 0), zero, 1.0)
+        f, g = np.maximum(value_a, 0.0), np.maximum(value_b, 0.0)
+        run = (end - start) * (side.b - side.a)
+        part = run * (f + g) / 2
+        place = side.a + start * (side.b - side.a) + run * np.where(f + g > 0, (f + 2 * g) / (3 * (f + g)), 0.0)
+        keep = inside & np.isfinite(part)
+        total = np.where(keep, part, 0.0).sum(axis=1)
+        return np.where(keep, part * place, 0.0).sum(axis=1) / np.where(total > 0, total, np.nan)
+
+
+def turned(area: np.ndarray, centre: np.ndarray, bend: np.ndarray) -> np.ndarray:
+    """Room per length of mid-line that a section has in a turn, mm²: by the way of its centre of area.
+
+    Parameters
+    ----------
+    area : (n,) mm²; centre : (n,) mm from P; bend : (n,) 1/mm, positive where the line turns toward this side
+
+    Notes
+    -----
+    Second theorem of Pappus and Guldinus: volume = area times the way of its centre. Where the trap reaches
+    beyond the centre of the turn nothing is left of it: 0.
+    """
+    return area * np.maximum(1.0 - np.nan_to_num(bend) * np.nan_to_num(centre), 0.0)
 
 
 def _crossing(side: Side, value_a: np.ndarray, value_b: np.ndarray, index: np.ndarray) -> np.ndarray:

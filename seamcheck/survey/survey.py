@@ -12,7 +12,7 @@ from seamcheck.contour import Contour, Path
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
 from seamcheck.survey.band import light_facets, near_facets
-from seamcheck.survey.beside import find_floor, measure_trap, other_ribs, positive_area
+from seamcheck.survey.beside import find_floor, measure_trap, other_ribs, positive_area, turned
 from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
 from seamcheck.survey.levels import crossings, nearest_end, support_offset
@@ -20,7 +20,7 @@ from seamcheck.survey.light_face import measure_land
 from seamcheck.survey.slices import BASE, COVER, Segments, cut
 from seamcheck.survey.stations import MOST, even_stations, event_stations, merge, place_on
 from seamcheck.survey.table import PathSurvey, Survey
-from seamcheck.survey.turning import turn_radius
+from seamcheck.survey.turning import turn_radius, turns_to
 
 LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
 _HOLD_EVERYWHERE = frozenset(
@@ -212,11 +212,16 @@ def _path_survey(
     area = sum(_melt_area(sides[k], floors[k], settings.collapse) for k in sides)
     put("melt_area", np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib")
     drop = settings.collapse + first_rest
+    radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
+    with np.errstate(divide="ignore"):
+        bend = turns_to(path.s, path.points[:, :2], path.length, path.closed, section.s, section.u) / radius
+    in_turn = {}
     others = {name: other_ribs(side, floors[name], joint.rib_faces) for name, side in sides.items()}
     for name, side in sides.items():
         trap = measure_trap(side, edges[name], floors[name], drop, width, deepest, others[name])
         put(f"trap_area_{name}", trap.area, "no-shoulder")
         put(f"trap_open_{name}", trap.is_open, "no-shoulder")
+        in_turn[name] = turned(trap.area, trap.centre, bend if name == "outer" else -bend)
         closed = np.where(trap.by_rib, "other-rib", "no-shoulder")
         put(f"lip_gap_{name}", trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", closed))
     both = np.nan_to_num(columns["trap_area_inner"]) + np.nan_to_num(columns["trap_area_outer"])
@@ -225,6 +230,7 @@ def _path_survey(
         put("trap_room", np.where(neither, 0.0, both) / columns["melt_area"], "depends")
         for name in sides:
             put(f"trap_room_{name}", columns[f"trap_area_{name}"] / (columns["melt_area"] / 2), "no-shoulder")
+            put(f"trap_turn_{name}", in_turn[name] / (columns["melt_area"] / 2), "no-shoulder")
 
     gap, gap_min, gap_max = strip
     for key, values in (("gap", gap), ("gap_min", gap_min), ("gap_max", gap_max)):
@@ -233,7 +239,6 @@ def _path_survey(
     _below(cutter, section, floors, height, put)
     put("free_travel", _free_travel(cutter, section, floors, others, first_rest), "free")
     _land(cutter, path, section, put)
-    radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
     put(
         "turn_radius",
         np.where(np.isinf(radius), np.nan, radius),

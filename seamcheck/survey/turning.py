@@ -24,9 +24,7 @@ def turn_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, 
     K. Menger, Math. Annalen 103, 1930). The distance is 1 mm at first, then a third of the radius found,
     0.2 to 1.5 mm, so that the three places lie on one arc.
     """
-    if closed:
-        s = np.concatenate([s - length, s, s + length])
-        points = np.vstack([points, points, points])
+    s, points = _continued(s, points, length, closed)
 
     def radius(step: np.ndarray) -> np.ndarray:
         a, b, c = (np.column_stack([np.interp(x, s, points[:, k]) for k in (0, 1)]) for x in (at - step, at, at + step))
@@ -44,3 +42,19 @@ def turn_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, 
     if not closed:
         found[(at < step) | (at > length - step)] = np.nan
     return found
+
+
+def turns_to(
+    s: np.ndarray, points: np.ndarray, length: float, closed: bool, at: np.ndarray, across: np.ndarray
+) -> np.ndarray:
+    """(m,) +1 where a line turns toward unit vectors across it (m, 2), -1 where away from them; see turn_radius."""
+    s, points = _continued(s, points, length, closed)
+    a, b, c = (np.column_stack([np.interp(x, s, points[:, k]) for k in (0, 1)]) for x in (at - 0.5, at, at + 0.5))
+    return np.sign(((a + c - 2 * b) * across).sum(axis=1))
+
+
+def _continued(s: np.ndarray, points: np.ndarray, length: float, closed: bool) -> tuple[np.ndarray, np.ndarray]:
+    """A closed line gone round three times."""
+    if not closed:
+        return s, points
+    return np.concatenate([s - length, s, s + length]), np.vstack([points, points, points])

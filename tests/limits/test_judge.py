@@ -48,6 +48,8 @@ CASES = [
     ("beam-path", "beam_clear", 0.9, "must-fix", 1.0),
     ("trap-side", "trap_room_inner", 0.9, "attention", 1.0),
     ("trap-side", "trap_room_outer", 0.9, "attention", 1.0),
+    ("trap-corner", "trap_turn_inner", 0.9, "attention", 1.0),
+    ("trap-corner", "trap_turn_outer", 0.9, "attention", 1.0),
     ("trap-open-inner", "trap_open_inner", 1.0, "attention", 0.0),
     ("lip-gap", "lip_gap_inner", 0.05, "attention", 0.1),
     ("lip-gap", "lip_gap_outer", 0.35, "attention", 0.3),

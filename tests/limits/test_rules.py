@@ -34,6 +34,7 @@ AGREED = {
     "lip-gap.min": 0.1,
     "lip-gap.max": 0.3,
     "trap-side.min": 1.0,
+    "trap-corner.min": 1.0,
     "flank-draft.max": 3.0,
 }
 MUST_FIX = {
