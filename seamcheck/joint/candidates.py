@@ -25,7 +25,7 @@ class Candidate:
     """One reading of one pair.
 
     carrier, counter : part ids; frame : z from carrier into counter
-    patches : the seam's bands; gap : mm, level of the seam; length : mm
+    patches : the seam's bands; gap : mm, to the opposite face; level : mm, height of the band; length : mm
     through_counter, through_carrier : what the light would meet on the two ways in
     """
 
@@ -36,6 +36,7 @@ class Candidate:
     faces: tuple[int, ...]
     region: BaseGeometry
     gap: float
+    level: float
     length: float
     rib_like: bool
     through_counter: LightSide
@@ -128,6 +129,7 @@ def _read(
         faces,
         region,
         gap,
+        float(np.median(points[:, 2])) if len(points) else float("nan"),
         sum(patch.length for patch in chosen),
         rib_like,
         light_side(points, 1.0, bodies[counter], others, frame),

@@ -16,6 +16,7 @@ from seamcheck.joint.candidates import Candidate, is_free, is_shaded, read_pair
 from seamcheck.joint.contact import LARGEST_GAP, face_all_round, near_surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
+from seamcheck.joint.light import flat_boxes
 from seamcheck.joint.names import named_part
 from seamcheck.joint.patches import SAME_LEVEL
 from seamcheck.joint.regions import union_region
@@ -78,7 +79,7 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
         raise _no_seam(pairs, bodies, parts)
     chosen = _choose(readings, bodies, parts)
     for reading in chosen:
-        _check_contact(reading, parts)
+        _check_contact(reading, bodies, parts)
     joints = [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
     return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
 
@@ -203,17 +204,39 @@ def _passed_over(reading: _Reading, parts: dict[str, Part]) -> str:
     )
 
 
-def _check_contact(reading: _Reading, parts: dict[str, Part]) -> None:
+def _check_contact(reading: _Reading, bodies: dict[str, Body], parts: dict[str, Part]) -> None:
     """Flat faces that stay apart with no rib between them are no lap-type contact."""
     candidate = reading.candidate
     if candidate.stands_out or abs(candidate.gap) <= _LAP:
         return
+    between = [i for i in bodies if i not in (reading.cover, reading.base) and _fills_gap(bodies[i], candidate)]
+    if between:
+        raise NotReviewed(
+            "unsupported",
+            f"{_name(parts[between[0]])} fills the gap between {_name(parts[reading.cover])} and "
+            f"{_name(parts[reading.base])}: a weld rib drawn as a part of its own, or a gasket. Unite a rib with the "
+            "part that it is moulded on, and export again.",
+        )
     raise NotReviewed(
         "no-seam",
         f"{_name(parts[reading.cover])} and {_name(parts[reading.base])} face each other along a narrow band, but "
         f"{candidate.gap:+.2f} mm apart and with no weld rib between them. Move the cover to its welded position. If "
         "a ridge with a sharp edge stands there: give its top a flat or a rounding, so that it has a width to measure.",
     )
+
+
+def _fills_gap(body: Body, candidate: Candidate) -> bool:
+    """Whether a body lies between the two faces of a band that is open."""
+    if not np.isfinite(body.box).all():
+        return False
+    low, high = flat_boxes(body.box[None], candidate.frame)
+    if not shapely.box(*low[0], *high[0]).intersects(candidate.region):
+        return False
+    z = candidate.frame.axes[2]
+    middle = float(candidate.frame.local((body.box[:3] + body.box[3:])[None] / 2)[0, 2])
+    half = float((body.box[3:] - body.box[:3]) @ np.abs(z)) / 2
+    surface = candidate.level
+    return surface - _LAP < middle - half and middle + half < surface + candidate.gap + _LAP
 
 
 def _beside_each_other(first: _Reading, second: _Reading) -> bool:

@@ -118,6 +118,20 @@ def sharp_ridge() -> HardModel:
     return HardModel(root, (), ("no-seam", "unsupported"), "A ridge that comes to an edge.", says=("sharp edge",))
 
 
+def rib_of_its_own() -> HardModel:
+    """The weld rib is a solid between a flat rim and a flat cover."""
+    case = cut(_plate(TRACK, 3, -16, -0.9), _plate(TRACK, -3, -14, 1))
+    parts = (
+        ("sensor housing", case, DARK),
+        ("rib", _wall(TRACK, -0.6, 0.6, -0.9, 0), DARK),
+        ("lid", _plate(TRACK, 4, 0, 2), CLEAR),
+    )
+    root = Node(
+        "weather station", None, tuple((Node(name, shape, colour=colour), HERE) for name, shape, colour in parts)
+    )
+    return HardModel(root, (), ("unsupported",), "A rib drawn as a part of its own.", says=("'rib'", "Unite"))
+
+
 def _polygon(corners: int, inradius: float, low: float, high: float):
     """A prism over a regular polygon with the given radius of its inscribed circle."""
     outer = inradius / np.cos(np.pi / corners)
@@ -173,6 +187,7 @@ STRANGERS: dict[str, Callable[[], HardModel]] = {
         posts_at_rib_level,
         shaded_by_a_frame,
         sharp_ridge,
+        rib_of_its_own,
         hexagon,
         square,
     )
