@@ -22,7 +22,7 @@ class Digest:
     Attributes
     ----------
     review : one row of ``reviews``
-    findings, quantities, interface_values, materials, parts : rows of these tables
+    findings, quantities, interface_values, materials, joints, parts : rows of these tables
     document : JSON as bytes, compressed with zlib
     files : SHA-256 of every file as it was read, '' where it wasn't
     """
@@ -32,6 +32,7 @@ class Digest:
     quantities: list[Row]
     interface_values: list[Row]
     materials: list[Row]
+    joints: list[Row]
     parts: list[Row]
     document: bytes
     files: tuple[str, ...]
@@ -50,6 +51,7 @@ def digest(document: Document) -> Digest:
             for key, entry in sorted((joint.get("interface") or {}).items())
         ],
         materials=[_material(joint["id"], joint["material"]) for joint in joints if joint.get("material")],
+        joints=[_joint(joint, facts.part_names(document)) for joint in joints],
         parts=[
             {
                 "part": part["id"], "name": text(part["name"]), "role": part["role"],
@@ -140,6 +142,19 @@ def _finding(number: int, f: Mapping[str, Any]) -> Row:
         "message": text(f["message"]),
         "remedy": text(f["remedy"]),
     }  # fmt: skip
+
+
+def _joint(joint: Mapping[str, Any], names: Mapping[str, str]) -> Row:
+    return {
+        "joint": joint["id"],
+        "cover": text(", ".join(names.get(part, part) for part in joint["cover"])),
+        "base": text(", ".join(names.get(part, part) for part in joint["base"])),
+        "rib_on": joint["rib_on"],
+        "modelled_state": joint["modelled_state"],
+        "length": joint["length_mm"],
+        "contours": len(joint["contours"]),
+        "stations": sum(len(contour["stations"]["s"]) for contour in joint["contours"]),
+    }
 
 
 def _quantities(joint: Mapping[str, Any]) -> list[Row]:

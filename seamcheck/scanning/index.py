@@ -163,8 +163,9 @@ def _values(store: Store, row: Any) -> list[float | None]:
     known = {
         r["quantity"]: r
         for r in store.rows(
-            "SELECT quantity, min(least) AS least, max(most) AS most FROM quantities "
-            "WHERE review = ? AND contour = '' GROUP BY quantity",
+            "SELECT quantity, min(least) AS least, max(most) AS most FROM quantities JOIN joints USING (review, joint) "
+            "WHERE review = ? AND contour = '' AND (rib_on != 'none' OR quantity NOT IN ('rib_width', 'trap_room')) "
+            "GROUP BY quantity",
             (row["review"],),
         )
     }

@@ -415,7 +415,7 @@ def _check_folders(roots: Sequence[Path]) -> None:
 def _make(out: Path) -> None:
     try:
         (out / "pages").mkdir(parents=True, exist_ok=True)
-    except FileExistsError:
+    except (FileExistsError, NotADirectoryError):
         raise UsageError(f"{out} is a file, not a folder. Name a folder with --out.") from None
     except OSError as why:
         raise cannot_write(out, why) from None

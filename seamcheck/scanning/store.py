@@ -26,7 +26,7 @@ NAME = "store.sqlite"
 APPLICATION_ID = 0x7365616D  # "seam", in the file's head (SQLite file format, 1.3.15)
 SCHEMA_VERSION = 1
 
-_CHILDREN = ("findings", "quantities", "interface_values", "materials", "parts")
+_CHILDREN = ("findings", "quantities", "interface_values", "materials", "joints", "parts")
 _BUSY_S = 600.0
 _SQLITE_LEAST = (3, 37, 0)  # STRICT tables
 

@@ -107,6 +107,18 @@ CREATE TABLE materials (                 -- where the settings name materials
     PRIMARY KEY (review, joint)
 ) STRICT, WITHOUT ROWID;
 
+CREATE TABLE joints (
+    review TEXT NOT NULL REFERENCES reviews ON DELETE CASCADE,
+    joint TEXT NOT NULL,
+    cover TEXT NOT NULL, base TEXT NOT NULL,  -- names of the parts
+    rib_on TEXT NOT NULL CHECK (rib_on IN ('base', 'cover', 'none')),
+    modelled_state TEXT NOT NULL,        -- touching, gap, overlap ...
+    length REAL,
+    contours INTEGER NOT NULL,
+    stations INTEGER NOT NULL,
+    PRIMARY KEY (review, joint)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE parts (
     review TEXT NOT NULL REFERENCES reviews ON DELETE CASCADE,
     part TEXT NOT NULL,
