@@ -142,14 +142,23 @@ def _share(survey: Survey, view: View, land: BaseGeometry, reach: float, margin:
         ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
         for sign in (-1.0, 1.0):
             start = flat + sign * half[:, None] * across
-            rays = shapely.linestrings(np.stack([start, start + sign * reach * across], axis=1))
-            ok |= shapely.length(shapely.intersection(rays, land)) > _SOME
+            for far in (min(2 * _SOME, reach), reach):  # mostly the land begins at once: seen without cutting
+                left = np.flatnonzero(~ok)
+                rays = shapely.linestrings(np.stack([start, start + sign * far * across], axis=1)[left])
+                ok[left] |= _crosses(land, rays, far)
         total += float(cells.sum())
         held += float(cells[ok].sum())
         if missing is None and not ok.all():
             bad = np.flatnonzero(~ok)
             missing = [float(c) for c in path.points[bad[len(bad) // 2]]]
     return {"value": held / total if total else None, "at": missing, "why": ""}
+
+
+def _crosses(land: BaseGeometry, rays: np.ndarray, length: float) -> np.ndarray:
+    """(n,) bool: which rays of one length run over more than a little land."""
+    if length <= 2 * _SOME:
+        return (length > _SOME) & shapely.covers(land, rays)
+    return shapely.length(shapely.intersection(rays, land)) > _SOME
 
 
 def _forces(joint: Joint, contour: Contour, clamp: Clamp, area: float) -> dict[str, Any]:

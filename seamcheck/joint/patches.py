@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import networkx as nx
 import numpy as np
 import shapely
+from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface, heights_at
@@ -129,6 +130,7 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
     z = sign * frame.axes[2]
     own = np.isin(side.face, faces) & (side.normal @ z > 0)
     top = sign * frame.local(side.corners[own].reshape(-1, 3))
+    over = cKDTree(sign * top[:, :2])
     facing = (side.normal @ z > 0.2) & ~np.isin(side.face, faces)
     surface = frame.local(side.corners[facing])
     falls, shoulder = 0.0, 0.0
@@ -137,8 +139,7 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
         count = int(np.clip(beside.length / 1.0, 16, 400))
         spread = np.linspace(0, 1, count, endpoint=False)
         at = shapely.get_coordinates(shapely.line_interpolate_point(beside, spread, normalized=True))
-        nearest = np.argmin(((at[:, None] - sign * top[None, :, :2]) ** 2).sum(axis=2), axis=1)
-        level = top[nearest, 2]
+        level = top[over.query(at)[1], 2]
         height, index = heights_at(np.column_stack([at, np.zeros(count)]), surface)
         height = sign * height
         near = height > level[index] - DEEPEST_FLOOR
