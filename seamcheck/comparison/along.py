@@ -9,13 +9,13 @@ import numpy as np
 
 from seamcheck.comparison.align import JointPair, other_side
 from seamcheck.comparison.paths import SeamPath
-from seamcheck.comparison.tolerances import comparable, tolerance
+from seamcheck.comparison.tolerances import PAD, comparable, pad, tolerance
 from seamcheck.limits.quantities import QUANTITIES
 from seamcheck.limits.rule import EVERYWHERE_INNOCENT
 from seamcheck.limits.stretches import Stretch, stretches
 
-PAD = 0.05
-"""mm: how far along the seam a step may seem to lie elsewhere because both seams have their own stations."""
+LEAST = 2 * PAD
+"""mm: shorter stretches are steps that seem to lie elsewhere."""
 
 UP, DOWN, MEASURED, LOST = "more", "less", "measured now", "no longer measured"
 
@@ -83,9 +83,16 @@ def changes_of(pair: JointPair) -> Iterator[Change]:
 
 
 def columns_of(pair: JointPair) -> list[str]:
-    """Keys of all columns of either side, as declared, then others."""
-    present = {key for path in (*pair.before, *pair.after) for key in path.columns}
+    """Keys of the columns that both reviews have, as declared, then others."""
+    old, new = columns_of_either(pair)
+    present = old & new
     return [key for key in QUANTITIES if key in present] + sorted(present - set(QUANTITIES))
+
+
+def columns_of_either(pair: JointPair) -> tuple[set[str], set[str]]:
+    """Keys of the columns of the old review and of the new one."""
+    old, new = ({key for path in paths for key in path.columns} for paths in (pair.before, pair.after))
+    return old, new
 
 
 def old_values(pair: JointPair, k: int, key: str) -> np.ndarray:
@@ -132,6 +139,8 @@ def _changes(pair: JointPair, path: SeamPath, places: Places, key: str) -> Itera
     marks[LOST] = (np.ones(len(places.s)), paired & new_all & ~old_none)
     for kind, (size, mark) in marks.items():
         for stretch in stretches(mark, places.s, path.length, path.closed):
+            if stretch.length < max(LEAST, pad(key)):
+                continue
             change = _change(pair, path, places, key, kind, stretch, size)
             if not {change.old_why, change.new_why} & set(EVERYWHERE_INNOCENT):  # ends and junctions tell of themselves
                 yield change
@@ -176,7 +185,7 @@ def _span(
     """Least and largest value of a column about each place, and whether any or every station there has none.
 
     At a station of the seam itself that is the station's value; elsewhere it spans the stations on both sides,
-    and those less than PAD away.
+    and those less than the quantity's pad away.
 
     Returns
     -------
@@ -192,7 +201,7 @@ def _span(
         straight = path.is_reason(key, "straight")
         values = comparable(key, path.column(key), straight)
         n = len(path.s)
-        pads = np.where(own[here], 1e-7, PAD)
+        pads = np.where(own[here], 1e-7, pad(key))
         first = np.searchsorted(path.s, s[here] - pads, "right") - 1
         last = np.searchsorted(path.s, s[here] + pads, "left")
         first, last = np.where(own[here], first + 1, first), np.where(own[here], last - 1, last)

@@ -11,7 +11,7 @@ import numpy as np
 from seamcheck import __version__
 from seamcheck.comparison import background
 from seamcheck.comparison.align import Alignment, JointPair, align
-from seamcheck.comparison.along import Change, changes_of, columns_of, old_values
+from seamcheck.comparison.along import Change, changes_of, columns_of, columns_of_either, old_values
 from seamcheck.comparison.matching import BETTER, SAME, WORSE, Match, Matching, match_findings
 from seamcheck.comparison.materials import material_differences
 from seamcheck.comparison.motion import Found, find_motion
@@ -151,6 +151,8 @@ def _joint(pair: JointPair, old: Document, new: Document) -> Record:
         "sides_swapped": bool(paired and np.concatenate(paired).any()),
         "quantities": [_quantity(key, pair, [c for c in changes if c.quantity == key]) for key in changed],
         "unchanged": [key for key in columns_of(pair) if key not in changed],
+        "only_old": _only(pair, 0),
+        "only_new": _only(pair, 1),
         "interface": _interface(pair),
         "material": [
             _plain(entry) for entry in material_differences(pair.old.get("material"), pair.new.get("material"))
@@ -179,6 +181,8 @@ def _lonely(joint: Mapping[str, Any], document: Document, role: str) -> Record:
         "sides_swapped": False,
         "quantities": [],
         "unchanged": [],
+        "only_old": [],
+        "only_new": [],
         "interface": [],
         "material": [],
         "plan": None,
@@ -239,11 +243,18 @@ def _change(change: Change) -> Record:
     }
 
 
+def _only(pair: JointPair, side: int) -> list[str]:
+    """Quantities of one review that the other does not know or was not asked for."""
+    columns, joints = columns_of_either(pair), (pair.old, pair.new)
+    mine = columns[side] | set(joints[side]["interface"])
+    return sorted(mine - columns[1 - side] - set(joints[1 - side]["interface"]))
+
+
 def _interface(pair: JointPair) -> list[Record]:
     """Values of the whole interface that differ by more than the measuring error."""
     before, after = pair.old["interface"], pair.new["interface"]
     result = []
-    for key in [k for k in QUANTITIES if k in before or k in after]:
+    for key in [k for k in QUANTITIES if k in before and k in after]:
         a, b = (side.get(key, {}).get("value") for side in (before, after))
         if a is None and b is None:
             continue

@@ -198,6 +198,8 @@ def _joint() -> dict[str, Any]:
             "sides_swapped": _FLAG,
             "quantities": listed(quantity),
             "unchanged": TEXTS,
+            "only_old": {**TEXTS, "description": "quantities that the new review does not have"},
+            "only_new": {**TEXTS, "description": "quantities that the old review does not have"},
             "interface": listed(interface),
             "material": listed(material),
             "plan": {"oneOf": [{"type": "null"}, record({"axes": listed(_NUMBERS), "old": line, "new": line})]},

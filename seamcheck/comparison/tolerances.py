@@ -18,6 +18,16 @@ ABSOLUTE = {"mm": LENGTH, "mm²": 0.005, "°": 0.1, "%": 0.1, "1": 0.01}
 CURVATURE = 0.004
 """1/mm: turn radii are compared by their inverse; it is made from neighbouring stations and changes with them."""
 
+PAD = 0.05
+"""mm: how far along the seam a step may seem to lie elsewhere because both seams have their own stations."""
+
+FROM_TURNS = ("turn_radius", "trap_turn_inner", "trap_turn_outer", "trap_fill", "trap_fill_inner", "trap_fill_outer",
+              "trap_holds_up_to")  # fmt: skip
+"""Quantities made from the turn of the mid-line, which comes from stations on both sides of a place ..."""
+
+TURN_PAD = 1.0
+"""mm: ... so that these may seem to begin and end so much elsewhere."""
+
 RELATIVE_TO = ("°", "mm")
 
 
@@ -30,6 +40,11 @@ def tolerance(key: str, values: np.ndarray | float) -> np.ndarray:
     if unit in RELATIVE_TO:
         return np.full(size.shape, ABSOLUTE[unit])
     return np.fmax(SHARE * size, ABSOLUTE.get(unit, 0.0))
+
+
+def pad(key: str) -> float:
+    """mm along the seam within which a step of a quantity may lie."""
+    return TURN_PAD if key in FROM_TURNS else PAD
 
 
 def comparable(key: str, values: np.ndarray, straight: np.ndarray) -> np.ndarray:

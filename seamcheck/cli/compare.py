@@ -1,0 +1,149 @@
+"""``seamcheck compare``: two revisions of a model."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import click
+
+from seamcheck.cli.shared import (
+    SectionedCommand,
+    check_can_write,
+    one_sentence,
+    option,
+    read_day,
+    show,
+    write_file,
+)
+
+LIMITS = "Limits, for what is reviewed here (over seamcheck.toml, over the defaults)"
+WRITE = "Write to files ('-' is standard output)"
+SHOW = "Show"
+RUN = "Run"
+
+OUTPUTS = {
+    "json": ("seamcheck.report.plain:to_json", "the comparison document, for other programs"),
+    "html": ("seamcheck.comparison.html.page:render_html", "a page to read and send, old beside new"),
+    "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for the page of a job or a review"),
+}
+"""Kind of file -> what makes it of the comparison document, and its help."""
+
+
+def _output_options(command: Any) -> Any:
+    for name, (_, what) in reversed(OUTPUTS.items()):
+        command = option(
+            f"--{name}", f"output_{name}", metavar="FILE", type=click.Path(path_type=Path, allow_dash=True),
+            section=WRITE, help=f"Write {what}.",
+        )(command)  # fmt: skip
+    return command
+
+
+@click.command(cls=SectionedCommand, name="compare", short_help="Compare two revisions of a model.")
+@click.argument("old", type=click.Path(path_type=Path))
+@click.argument("new", type=click.Path(path_type=Path))
+@_output_options
+@option("--cover", metavar="PART", section=LIMITS, help="Name or id of the part that the light passes.")
+@option("--base", metavar="PART", section=LIMITS, help="Name or id of the part below the seam.")
+@option("--beam", metavar="X,Y,Z", section=LIMITS, help="Direction of the light, from cover into base; also '-z'.")
+@option("--collapse", metavar="MM", section=LIMITS, help="Planned collapse of the rib. [default: 0.4]")
+@option("--limit", "limits", multiple=True, metavar="RULE.NAME=VALUE", section=LIMITS,
+        help="A limit, such as rib-width.min=0.7. Repeat it for more.")  # fmt: skip
+@option("--severity", "severities", multiple=True, metavar="RULE=SEVERITY", section=LIMITS,
+        help="must-fix, attention, note or off. Repeat it for more.")  # fmt: skip
+@option("--set", "others", multiple=True, metavar="NAME=VALUE", section=LIMITS,
+        help="Another setting. `seamcheck settings` lists all of them.")  # fmt: skip
+@option("--settings", "settings_file", metavar="FILE", section=LIMITS, type=click.Path(path_type=Path),
+        help="Settings file for both models; without it the nearest seamcheck.toml beside or above NEW.")  # fmt: skip
+@option("--no-settings-file", is_flag=True, section=LIMITS, help="Use no settings file at all.")
+@option("--today", metavar="DAY", callback=read_day, section=LIMITS,
+        help="Day that decides about ended waivers. [default: the clock]")  # fmt: skip
+@option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the outcome, in one line.")
+@option(
+    "--strict", is_flag=True, section=SHOW, help="Exit with 1 also for new or worse findings that ask for attention."
+)
+@option("--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=RUN,
+        help="Stop each review after so long. [default: 600]")  # fmt: skip
+@option("--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=RUN,
+        help="Stop each review beyond so much memory. [default: 4096]")  # fmt: skip
+@option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
+@one_sentence
+def command(
+    old: Path,
+    new: Path,
+    settings_file: Path | None,
+    no_settings_file: bool,
+    quiet: bool,
+    strict: bool,
+    time_limit: float | None,
+    memory_limit: float | None,
+    debug: bool,
+    **options: Any,
+) -> None:
+    """Compare two revisions: findings fixed, new and remaining, what changed along the seam, what moved.
+
+    OLD and NEW are models (STEP) or review documents (JSON), in any mixture. Models are reviewed here, both with
+    the same settings. Places are compared by position, whatever the order of parts, faces and stations; a model
+    that was moved or turned as a whole is brought back first.
+
+    \b
+    seamcheck compare housing-r1.step housing-r2.step
+    seamcheck compare review-r1.json housing-r2.step --html changes.html
+
+    For a model in separate files write its review first: seamcheck review lid.step case.step --json r1.json
+
+    Exit code: 0 nothing worse, 1 a must-fix finding is new or worse, 2 not compared or wrong use.
+    """
+    from seamcheck.cli.review import _changes, _on_day, _progress
+    from seamcheck.comparison import text
+    from seamcheck.comparison.compare import compare, read_if_document
+    from seamcheck.comparison.document import worse
+    from seamcheck.pipeline import settings_for
+
+    wanted = _wanted(options, (old, new))
+    models = [path for path in (new, old) if read_if_document(path) is None]
+    settings = settings_for(models, settings_file, not no_settings_file).changed(
+        _changes({"scanners": (), "clamps": (), "tolerances": (), **options})
+    )
+    settings = _on_day(settings, options["today"])
+    with _progress((old, new)) as progress:
+        result = compare(
+            old, new, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit
+        )  # fmt: skip
+    takes_stdout = any(str(path) == "-" for path in wanted.values())
+    if not takes_stdout:
+        show(text.one_line(result.document) if quiet else text.whole(result.document))
+    for name, path in wanted.items():
+        content = _make(name, result.document)
+        if str(path) == "-":
+            click.echo(content, nl=False)
+        else:
+            write_file(path, content)
+            if not quiet:
+                click.echo(f"Written: {path}", err=takes_stdout)
+    counted = ("must-fix", "attention") if strict else ("must-fix",)
+    is_worse = result.exit_code == 0 and bool(worse(result.document["findings"], counted))
+    raise SystemExit(1 if is_worse else result.exit_code)
+
+
+def _wanted(options: dict[str, Any], sides: tuple[Path, Path]) -> dict[str, Path]:
+    """Kind -> file, after checking that each can be written."""
+    from seamcheck.errors import UsageError
+
+    wanted = {name: options[f"output_{name}"] for name in OUTPUTS if options[f"output_{name}"] is not None}
+    if sum(str(path) == "-" for path in wanted.values()) > 1:
+        raise click.UsageError("Only one output can go to standard output ('-').")
+    for path in wanted.values():
+        if any(path.resolve() == side.resolve() for side in sides):
+            raise UsageError(f"{path} is what is compared itself; name another file to write to.")
+        if str(path) != "-":
+            check_can_write(path)
+    return wanted
+
+
+def _make(name: str, document: dict[str, Any]) -> str:
+    import importlib
+
+    module, _, function = OUTPUTS[name][0].partition(":")
+    content: str = getattr(importlib.import_module(module), function)(document)
+    return content
