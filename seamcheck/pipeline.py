@@ -90,6 +90,7 @@ def review_model(
     from seamcheck.limits.findings import JointResult
     from seamcheck.limits.judge import judge
     from seamcheck.material import add_to
+    from seamcheck.material.shared import completed
     from seamcheck.report.document import make_document, not_reviewed_document
     from seamcheck.survey import survey_joint
 
@@ -107,7 +108,8 @@ def review_model(
             survey = survey_joint(joint, contour, settings)
             survey = survey_interface(joint, contour, survey, settings)
             surveyed.append((joint, contour, survey))
-            survey, extra = add_to(survey, settings.material, joint.id, settings.collapse, joint.rib_on)
+            materials = completed(settings.material, settings.tolerances, settings.clamp.pressure)
+            survey, extra = add_to(survey, materials, joint.id, settings.collapse, joint.rib_on)
             found = (
                 joint.id,
                 joint.cover,

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 ROLES = "Roles and light (found in the model if not given)"
 LIMITS = "Limits (over seamcheck.toml, over the defaults)"
+MACHINE = "Scanner, clamp and tolerances (over seamcheck.toml; without them not evaluated, or at defaults)"
 SHOW = "Show"
 RUN = "Run"
 
@@ -41,6 +42,19 @@ RUN = "Run"
 @option(
     "--severity", "severities", multiple=True, metavar="RULE=SEVERITY", section=LIMITS,
     help="must-fix, attention, note or off, such as turn-radius=note. Repeat it for more.",
+)  # fmt: skip
+@option(
+    "--scanner", "scanners", multiple=True, metavar="NAME=VALUE", section=MACHINE,
+    help="Where the light comes from: distance=300 (mm, from the mirrors' pivot to the cover's top) or "
+    "telecentric=true; also axis=X,Y,Z, half-angle=DEGREES, index=N. Repeat it for more.",
+)  # fmt: skip
+@option(
+    "--clamp", "clamps", multiple=True, metavar="NAME=VALUE", section=MACHINE,
+    help="The clamp tool: height=MM, reach=MM, pressure=MPA. Repeat it for more.",
+)  # fmt: skip
+@option(
+    "--tolerance", "tolerances", multiple=True, metavar="QUANTITY=VALUE", section=MACHINE,
+    help="How far (+-) a quantity may differ from the drawing, such as rib_width=0.05. Repeat it for more.",
 )  # fmt: skip
 @option(
     "--set", "others", multiple=True, metavar="NAME=VALUE", section=LIMITS,
@@ -133,6 +147,13 @@ def _changes(options: dict[str, Any]) -> dict[str, Any]:
     }
     changes |= read_pairs(options["others"], "--set", "station-spacing=0.25")
     changes |= read_pairs(options["limits"], "--limit", "rib-width.min=0.7")
+    for table, name, example in (
+        ("scanner", "scanners", "distance=300"),
+        ("clamp", "clamps", "height=20"),
+        ("tolerance", "tolerances", "rib_width=0.05"),
+    ):
+        pairs = read_pairs(options[name], f"--{table}", example)
+        changes |= {f"{table}.{key}": value for key, value in pairs.items()}
     severities = read_pairs(options["severities"], "--severity", "turn-radius=note")
     return changes | {f"{rule}.severity": value for rule, value in severities.items()}
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import asdict, dataclass
 from typing import Any
 
 from seamcheck.errors import UsageError
@@ -132,6 +132,77 @@ FLATNESS: dict[str, str] = {
 """Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
 
 
+READERS: dict[str, tuple[str, Callable[[Mapping[str, Any]], Any], Any]] = {
+    "scanner": ("scanner", scanner_from, None),
+    "clamp": ("clamp", clamp_from, Clamp()),
+    "tolerance": ("tolerances", tolerances_from, {}),
+}
+"""Table -> attribute of the settings, what reads it, and what stands there without it."""
+
+
+TABLE_KEYS: tuple[str, ...] = (
+    *TABLES,
+    *(f"scanner.{key}" for key in (*(entry.key for entry in SCANNER), "axis", "telecentric")),
+    *(f"clamp.{entry.key}" for entry in CLAMP),
+)
+"""The tables and, where they are few, their entries, as they are named in single settings."""
+
+
+def is_table_key(key: str) -> bool:
+    """Whether a key names one of the tables or an entry of one: 'scanner', 'scanner.distance', 'tolerance.gap'."""
+    return key.partition(".")[0] in TABLES
+
+
+def changed_table(tables: dict[str, dict[str, Any] | None], key: str, value: Any, settings: Any) -> None:
+    """Put one changed entry, or a whole table, into ``tables``; what was set before stays.
+
+    Raises
+    ------
+    UsageError : a whole table that is neither a mapping nor None
+    """
+    table, _, entry = key.partition(".")
+    if not entry:
+        if isinstance(value, Scanner | Clamp):
+            value = table_of(value)
+        if value is not None and not isinstance(value, Mapping):
+            raise UsageError(f"{table} must be a table of entries, such as {_EXAMPLES[table]}; got {value!r}.")
+        tables[table] = None if value is None else dict(value)
+        return
+    if table not in tables or tables[table] is None:
+        before = getattr(settings, READERS[table][0])
+        tables[table] = dict(before) if isinstance(before, Mapping) else table_of(before)
+    entries = tables[table]
+    assert entries is not None
+    if table == "tolerance":
+        entries.pop(entry.replace("-", "_"), None)
+    elif entry == "axis" and isinstance(value, str):
+        value = [part.strip() for part in value.strip("[] ").split(",")]
+    elif entry == "telecentric" and isinstance(value, str):
+        value = {"true": True, "false": False}.get(value.lower(), value)
+    if (entry, value) == ("telecentric", True):
+        entries.pop("distance", None)
+    elif entry == "distance":
+        entries.pop("telecentric", None)
+    entries[entry] = value
+
+
+def table_of(thing: Scanner | Clamp | None) -> dict[str, Any]:
+    """A scanner or clamp as the table that it is read from."""
+    if thing is None:
+        return {}
+    entries = {key.replace("_", "-"): value for key, value in asdict(thing).items() if value is not None}
+    if isinstance(thing, Scanner) and thing.is_telecentric:
+        entries["telecentric"] = True
+    return entries
+
+
+_EXAMPLES = {
+    "scanner": "distance = 300 (scanner.distance=300)",
+    "clamp": "height = 20 (clamp.height=20)",
+    "tolerance": "rib_width = 0.05 (tolerance.rib_width=0.05)",
+}
+
+
 def _number(table: str, known: Mapping[str, Entry], key: str, written: Any, others: tuple[str, ...] = ()) -> float:
     if key not in known:
         raise UsageError(f"There is no entry {key!r} in [{table}]. There are: {', '.join((*known, *others))}.")
@@ -182,7 +253,8 @@ def as_lines(scanner: Scanner | None, clamp: Clamp, tolerances: Mapping[str, flo
         "",
         "# How far parts may differ from the drawing: quantity = + or - so much, from your own tolerance",
         "# class. A value inside its limit by less than that is reported as at risk. Quantities without an",
-        "# entry are judged at their nominal value only. Also, in mm:",
+        "# entry are judged at their nominal value only. [material.tolerance] takes from here what it leaves",
+        "# out. Also, in mm:",
         *(f"# {key}: {what}" for key, what in FLATNESS.items()),
         "[tolerance]" if tolerances else "# [tolerance]",
     ]

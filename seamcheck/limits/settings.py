@@ -9,7 +9,7 @@ from datetime import date
 from typing import Any
 
 from seamcheck.errors import UsageError
-from seamcheck.interface.settings import Clamp, Scanner
+from seamcheck.interface.settings import READERS, TABLE_KEYS, Clamp, Scanner, changed_table, is_table_key
 from seamcheck.limits.rule import SEVERITIES
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.units import in_unit, shown
@@ -152,7 +152,8 @@ class Settings:
         Parameters
         ----------
         values : key -> value; keys as in the settings file ('collapse', 'beam', 'rib-width.min',
-            'rib-width.severity'), '_' counts as '-'; numbers may be text with a unit
+            'rib-width.severity', 'scanner.distance'), '_' counts as '-'; numbers may be text with a unit. The
+            tables 'scanner', 'clamp' and 'tolerance' also whole, as a mapping; None takes one away
         origin : what is remembered about them
 
         Raises
@@ -161,10 +162,13 @@ class Settings:
         """
         fields: dict[str, Any] = {}
         limits, severities, origins = dict(self.limits), dict(self.severities), dict(self.origins)
+        tables: dict[str, dict[str, Any] | None] = {}
         for given, value in values.items():
             key = known_key(given.replace("_", "-"))
-            origins[key] = origin
-            if key in NUMBERS:
+            origins[key.partition(".")[0] if is_table_key(key) else key] = origin
+            if is_table_key(key):
+                changed_table(tables, key, value, self)
+            elif key in NUMBERS:
                 fields[NUMBERS[key].attribute] = number(key, value, NUMBERS[key].unit)
             elif key == "beam":
                 fields["beam"] = None if value is None else direction(value)
@@ -176,14 +180,17 @@ class Settings:
             else:
                 rule, _, name = key.partition(".")
                 limits[key] = number(key, value, RULES[rule].limit(name).unit)
+        for table, entries in tables.items():
+            name, read, nothing = READERS[table]
+            fields[name] = nothing if entries is None else read(entries)
         return replace(self, limits=limits, severities=severities, origins=origins, **fields)
 
 
 def known_key(key: str) -> str:
     """The key itself; UsageError with the nearest one where it does not exist."""
-    if key in NUMBERS or key in TEXTS or key in all_limit_keys():
+    if key in NUMBERS or key in TEXTS or key in all_limit_keys() or is_table_key(key):
         return key
-    raise UsageError(unknown(key, (*NUMBERS, *TEXTS, *all_limit_keys()), "setting"))
+    raise UsageError(unknown(key, (*NUMBERS, *TEXTS, *TABLE_KEYS, *all_limit_keys()), "setting"))
 
 
 def all_limit_keys() -> tuple[str, ...]:

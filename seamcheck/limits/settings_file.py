@@ -9,8 +9,8 @@ from pathlib import Path
 from typing import Any
 
 from seamcheck.errors import UsageError
+from seamcheck.interface.settings import READERS, as_lines
 from seamcheck.interface.settings import TABLES as INTERFACE_TABLES
-from seamcheck.interface.settings import as_lines, clamp_from, scanner_from, tolerances_from
 from seamcheck.limits.rule import STANDINGS
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import (
@@ -194,10 +194,9 @@ class _Reader:
         return table
 
     def interface(self, key: str, table: Any, origins: dict[str, str]) -> dict[str, Any]:
-        readers = {"scanner": scanner_from, "clamp": clamp_from, "tolerance": tolerances_from}
         origins[key] = FILE
-        name = "tolerances" if key == "tolerance" else key
-        return {name: self.ask((key,), readers[key], self.table((key,), table))}
+        name, read, _ = READERS[key]
+        return {name: self.ask((key,), read, self.table((key,), table))}
 
     def table(self, path: tuple[str, ...], value: Any) -> Mapping[str, Any]:
         if not isinstance(value, dict):

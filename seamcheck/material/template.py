@@ -14,12 +14,20 @@ HEAD = """\
 # plaques = [[1.0, 55.0], [2.0, 36.0]]   # measured on the cover's grade and colour: [thickness mm, percent]
 """
 
+_SHARED = {
+    "tolerance": "What is left out here is taken from [tolerance]: thickness from cover_thickness, width from "
+    "rib_width, gap, travel from free_travel, and flatness less what is flattened.",
+    "process": "A pressure left out here is taken from [clamp].",
+}
+
 
 def settings_template() -> str:
     """Return the lines that ``seamcheck settings`` adds for material, light and process."""
     lines = [HEAD]
     for section, title in SECTIONS.items():
         lines.append(f"# [material.{section}]   # {title}")
+        if section in _SHARED:
+            lines.append(f"# {_SHARED[section]}")
         for entry in ENTRIES:
             if entry.section != section:
                 continue
