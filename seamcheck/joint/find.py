@@ -21,11 +21,13 @@ from seamcheck.joint.names import named_part
 from seamcheck.joint.patches import SAME_LEVEL
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
+from seamcheck.kernel.distance import shape_distance
 
 _EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
 _WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
 _THIN = 4.0  # mm: plastic that light is expected to pass; a thicker part is the less likely cover
 _MOST_PASSED_OVER = 3
+_MOST_PAIRS = 6  # whose exact distance is worth its time
 _LAP = 0.2  # mm: flat faces further apart, or deeper in each other, do not lie on each other
 _OPAQUE = 8.0  # mm: plastic that lets no useful light through
 _TOUCHING = 0.02  # mm: the modelled state is 'touching' up to this gap or overlap
@@ -85,6 +87,11 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
 
 
 def _no_seam(pairs: list[tuple[str, str]], bodies: dict[str, Body], parts: dict[str, Part]) -> NotReviewed:
+    if len(pairs) <= _MOST_PAIRS:  # boxes of turned parts overlap though the parts are far from each other
+        away = [(shape_distance(bodies[one].shape, bodies[other].shape)[0], one, other) for one, other in pairs]
+        nearest, one, other = min(away, key=lambda found: np.nan_to_num(found[0]))
+        if nearest > LARGEST_GAP:
+            return NotReviewed("no-contact", _apart(nearest, _name(parts[one]), _name(parts[other])))
     largest = set(sorted(bodies, key=lambda i: -bodies[i].volume)[:2])  # not a screw in its hole
     for one, other in pairs:
         a, b = bodies[one], bodies[other]
@@ -389,9 +396,13 @@ def _no_contact(solids: list[Part], bodies: dict[str, Body]) -> str:
             apart = float(np.linalg.norm(np.maximum(low - high, 0.0)))
             if apart < nearest:
                 nearest, names = apart, (_name(a), _name(b))
+    return _apart(nearest, *names)
+
+
+def _apart(distance: float, one: str, other: str) -> str:
     return (
-        f"No two parts come close enough to be welded: the nearest, {names[0]} and {names[1]}, are about "
-        f"{nearest:.2f} mm apart, the search stops at {LARGEST_GAP:.2f} mm. Move the cover to its welded position."
+        f"No two parts come close enough to be welded: the nearest, {one} and {other}, are about {distance:.2f} mm "
+        f"apart, the search stops at {LARGEST_GAP:.2f} mm. Move the cover to its welded position."
     )
 
 

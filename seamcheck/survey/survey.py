@@ -37,6 +37,7 @@ _HOLD_EVERYWHERE = frozenset(
 )  # these need no section across the rib
 _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
+_SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
 _EDGE = 0.005  # mm at the edge of the rib top within which the facets of two faces may part
 
 
@@ -65,8 +66,8 @@ class _Cutter:
         self.up = joint.up
         self.rib_owner = BASE if joint.up > 0 else COVER
         self.border = Border(joint.region)
-        self.soup = near_facets(joint, contour, self.reach)
         self.land_soup = light_facets(joint, contour, max(LAND_REACH, self.reach))
+        self.soup = near_facets(joint, contour, self.reach)
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
 
     def sections(self, path: Path, s: np.ndarray) -> _Section:
@@ -150,7 +151,8 @@ def _between_jumps(path: Path, section: _Section, joint: Joint) -> np.ndarray:
 
 def _strip(section: _Section, joint: Joint) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Gap at P, its smallest and its largest over the rib top; a rounded top has no width."""
-    at_p = section.outer.roof_a[:, 0] - section.outer.floor_a[:, 0]
+    on_rib = np.isin(section.outer.floor_face[:, 0], joint.rib_faces)
+    at_p = np.where(on_rib, section.outer.roof_a[:, 0] - section.outer.floor_a[:, 0], np.nan)
     if joint.rounded:
         return at_p, at_p, at_p
     least, most = [], []
@@ -397,7 +399,7 @@ def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section
         if end == "open":
             near = section.s if place == 0 else path.length - section.s
             mark[near < max(path.end_room[place], 0.0)] = "end"
-    sharp = _sharp_corners(path, section.s, width)
+    sharp = _sharp_corners(cutter, path, section)
     mark[sharp & (mark == "")] = "corner"
     for key in columns:
         hit = mark != ""
@@ -407,11 +409,25 @@ def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section
         why[key][hit] = mark[hit]
 
 
-def _sharp_corners(path: Path, s: np.ndarray, width: float) -> np.ndarray:
-    """Stations from which the section would cut across a corner sharper than the rib is wide."""
-    radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, s)
+def _sharp_corners(cutter: _Cutter, path: Path, section: _Section) -> np.ndarray:
+    """Stations from which the section would cut across a corner.
+
+    Where the line turns more sharply than the rib is wide, the section still has a meaning as long as it meets both
+    borders squarely, as it does between concentric arcs: then it is twice as long as the nearest border is away.
+    """
+    s, width = section.s, cutter.width
+    line = (path.s, path.points[:, :2], path.length, path.closed)
     with np.errstate(invalid="ignore"):
-        return radius < 0.5 * width * 0.98
+        sharp = turn_radius(*line, s) < 0.5 * width * 0.98
+        turning = np.zeros(len(s), dtype=bool)
+        for step in np.linspace(-1.0, 1.0, 5) * width:
+            at = (s + step) % path.length if path.closed else np.clip(s + step, 0.0, path.length)
+            turning |= turn_radius(*line, at) < width
+    oblique = np.zeros(len(s), dtype=bool)
+    places = np.flatnonzero(turning)
+    away = shapely.distance(shapely.points(section.points[places, :2]), cutter.joint.region.boundary)
+    oblique[places] = (section.inner_edge + section.outer_edge)[places] > (2.0 + _SQUARE) * away
+    return sharp | oblique
 
 
 def _top_at_p(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...]) -> np.ndarray:
