@@ -7,20 +7,18 @@ from typing import Any
 
 import click
 
+from seamcheck.cli import review as one
 from seamcheck.cli.shared import (
     SectionedCommand,
+    SectionedOption,
     check_can_write,
     one_sentence,
     option,
-    read_day,
     show,
     write_file,
 )
 
-LIMITS = "Limits, for what is reviewed here (over seamcheck.toml, over the defaults)"
 WRITE = "Write to files ('-' is standard output)"
-SHOW = "Show"
-RUN = "Run"
 
 OUTPUTS = {
     "json": ("seamcheck.report.plain:to_json", "the comparison document, for other programs"),
@@ -39,34 +37,32 @@ def _output_options(command: Any) -> Any:
     return command
 
 
+def _settings_options(command: Any) -> Any:
+    """Roles, limits and whatever else a review goes by: the options of ``seamcheck review`` itself."""
+    own = (one.SHOW, one.RUN, WRITE)
+    for parameter in reversed(one.command.params):
+        if isinstance(parameter, SectionedOption) and parameter.section not in own:
+            command.__click_params__ = [*getattr(command, "__click_params__", []), parameter]
+    return command
+
+
 @click.command(cls=SectionedCommand, name="compare", short_help="Compare two revisions of a model.")
 @click.argument("old", type=click.Path(path_type=Path))
 @click.argument("new", type=click.Path(path_type=Path))
 @_output_options
-@option("--cover", metavar="PART", section=LIMITS, help="Name or id of the part that the light passes.")
-@option("--base", metavar="PART", section=LIMITS, help="Name or id of the part below the seam.")
-@option("--beam", metavar="X,Y,Z", section=LIMITS, help="Direction of the light, from cover into base; also '-z'.")
-@option("--collapse", metavar="MM", section=LIMITS, help="Planned collapse of the rib. [default: 0.4]")
-@option("--limit", "limits", multiple=True, metavar="RULE.NAME=VALUE", section=LIMITS,
-        help="A limit, such as rib-width.min=0.7. Repeat it for more.")  # fmt: skip
-@option("--severity", "severities", multiple=True, metavar="RULE=SEVERITY", section=LIMITS,
-        help="must-fix, attention, note or off. Repeat it for more.")  # fmt: skip
-@option("--set", "others", multiple=True, metavar="NAME=VALUE", section=LIMITS,
-        help="Another setting. `seamcheck settings` lists all of them.")  # fmt: skip
-@option("--settings", "settings_file", metavar="FILE", section=LIMITS, type=click.Path(path_type=Path),
-        help="Settings file for both models; without it the nearest seamcheck.toml beside or above NEW.")  # fmt: skip
-@option("--no-settings-file", is_flag=True, section=LIMITS, help="Use no settings file at all.")
-@option("--today", metavar="DAY", callback=read_day, section=LIMITS,
-        help="Day that decides about ended waivers. [default: the clock]")  # fmt: skip
-@option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the outcome, in one line.")
+@_settings_options
+@option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
 @option(
-    "--strict", is_flag=True, section=SHOW, help="Exit with 1 also for new or worse findings that ask for attention."
+    "--strict",
+    is_flag=True,
+    section=one.SHOW,
+    help="Exit with 1 also for new or worse findings that ask for attention.",
 )
-@option("--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=RUN,
+@option("--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
         help="Stop each review after so long. [default: 600]")  # fmt: skip
-@option("--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=RUN,
+@option("--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
         help="Stop each review beyond so much memory. [default: 4096]")  # fmt: skip
-@option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
+@option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
 @one_sentence
 def command(
     old: Path,
@@ -83,7 +79,7 @@ def command(
     """Compare two revisions: findings fixed, new and remaining, what changed along the seam, what moved.
 
     OLD and NEW are models (STEP) or review documents (JSON), in any mixture. Models are reviewed here, both with
-    the same settings. Places are compared by position, whatever the order of parts, faces and stations; a model
+    the same settings: the nearest seamcheck.toml beside or above NEW, unless options say otherwise. Places are compared by position, whatever the order of parts, faces and stations; a model
     that was moved or turned as a whole is brought back first.
 
     \b
@@ -94,7 +90,6 @@ def command(
 
     Exit code: 0 nothing worse, 1 a must-fix finding is new or worse, 2 not compared or wrong use.
     """
-    from seamcheck.cli.review import _changes, _on_day, _progress
     from seamcheck.comparison import text
     from seamcheck.comparison.compare import compare, read_if_document
     from seamcheck.comparison.document import worse
@@ -105,8 +100,8 @@ def command(
     settings = settings_for(models, settings_file, not no_settings_file).changed(
         _changes({"scanners": (), "clamps": (), "tolerances": (), **options})
     )
-    settings = _on_day(settings, options["today"])
-    with _progress((old, new)) as progress:
+    settings = one._on_day(settings, options["today"])
+    with one._progress((old, new)) as progress:
         result = compare(
             old, new, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit
         )  # fmt: skip

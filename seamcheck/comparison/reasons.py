@@ -14,7 +14,7 @@ from seamcheck.comparison.feet import find_feet
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.rigid import STILL, Rigid
 from seamcheck.comparison.tolerances import tolerance
-from seamcheck.report.plain import number
+from seamcheck.report.plain import number, numbers
 
 HOW: dict[str, str] = {
     "value": "the value changed",
@@ -35,10 +35,29 @@ Finding = Mapping[str, Any]
 
 
 def why_gone(finding: Finding, old: Document, new: Document, alignment: Alignment, motion: Rigid) -> dict[str, Any]:
-    """{"how", "now"}: why a finding of the old review is not in the new one, and the value there now."""
+    """Why a finding of the old review is not in the new one.
+
+    Returns
+    -------
+    {"how": key of HOW, "now": the value there now, "place": where that is on the new model}
+    """
     pair = next((p for p in alignment.pairs if p.old["id"] == finding["joint"]), None)
     how, value = _why(finding, pair, motion, old, new, is_old=True)
-    return {"how": {"off": "rule-off", "unmeasured": "not-measured", "place": "seam-gone"}.get(how, how), "now": value}
+    codes = {"off": "rule-off", "unmeasured": "not-measured", "place": "seam-gone"}
+    return {"how": codes.get(how, how), "now": value, "place": _place_now(finding, pair, motion)}
+
+
+def _place_now(finding: Finding, pair: JointPair | None, motion: Rigid) -> dict[str, Any] | None:
+    """{"at", "contour", "s"} of an old finding in the new model; contour and s None where the seam is not there."""
+    if finding["at"] is None:
+        return None
+    place = motion.points(np.array([finding["at"]], dtype=float))
+    result: dict[str, Any] = {"at": numbers(place[0]), "contour": None, "s": None}
+    if pair is not None and finding["contour"] is not None:
+        feet = find_feet(place, pair.after, tangents=_tangent(finding, pair, is_old=True))
+        if feet.found[0]:
+            result |= {"contour": pair.after[feet.path[0]].id, "s": number(float(feet.s[0]))}
+    return result
 
 
 def why_new(finding: Finding, old: Document, new: Document, alignment: Alignment) -> dict[str, Any]:

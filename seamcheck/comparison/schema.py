@@ -210,7 +210,15 @@ def _joint() -> dict[str, Any]:
 
 def _findings() -> dict[str, Any]:
     finding = {"$ref": "#/$defs/finding"}
-    gone = record({"old": finding, "how": _HOW, "now": NUMBER})
+    place = record({"at": POINT, "contour": maybe(TEXT), "s": NUMBER})
+    gone = record(
+        {
+            "old": finding,
+            "how": _HOW,
+            "now": {**NUMBER, "description": "the value there now"},
+            "place": {"oneOf": [{"type": "null"}, place], "description": "where that is on the new model"},
+        }
+    )
     return record(
         {
             "new": listed(record({"new": finding, "how": _HOW, "before": NUMBER})),

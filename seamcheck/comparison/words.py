@@ -47,16 +47,19 @@ def headline(document: Document) -> str:
     parts = [part for part in said if part]
     if not parts:
         return "Neither review has a finding."
-    return f"Of the findings {', '.join(parts)}."
+    return f"{', '.join(parts)}."
 
 
 def _count(entries: list[Record], one: str, many: str) -> str:
-    """'2 (1 must-fix) are new'; '' for none."""
+    """'2 findings (1 must-fix) are new'; '' for none."""
     if not entries:
         return ""
     must = sum((e.get("new") or e["old"])["severity"] == "must-fix" for e in entries)
-    graver = f" ({must} must-fix)" if must and must < len(entries) else " must-fix" if must else ""
-    return f"{len(entries)}{graver} {one if len(entries) == 1 else many}"
+    all_of_them = "must-fix " if must == len(entries) else ""
+    some = f" ({must} must-fix)" if 0 < must < len(entries) else ""
+    if len(entries) == 1:
+        return f"1 {all_of_them}finding{some} {one}"
+    return f"{len(entries)} {all_of_them}findings{some} {many}"
 
 
 def amount(value: float | None, key: str) -> str:

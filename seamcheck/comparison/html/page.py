@@ -1,0 +1,116 @@
+"""Fills the page's template with a comparison document.
+
+There is no script. The page asks nothing of a network: style and fonts stand in it, and its security policy allows
+nothing else. Names from the models reach it through the template, which escapes them.
+"""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+from collections.abc import Mapping
+from functools import cache
+from importlib import resources
+from typing import Any
+
+from jinja2 import Environment, StrictUndefined, select_autoescape
+
+from seamcheck.comparison import words
+from seamcheck.comparison.html import figures
+from seamcheck.report import facts
+from seamcheck.report.cautions import SHORT_CAUTION
+
+Document = Mapping[str, Any]
+
+
+def render_html(document: Document) -> str:
+    """The whole page as text."""
+    style = (
+        _asset("seamcheck.report.html", "fonts.css")
+        + _asset("seamcheck.report.html", "page.css")
+        + _asset("seamcheck.comparison.html", "compare.css")
+    )
+    found = document["findings"]
+    groups = [
+        ("new", "New", [(None, e["new"], words.how_words(e)) for e in found["new"]]),
+        *(
+            (
+                state,
+                heading,
+                [(e["old"], e["new"], words.remaining_words(e)) for e in found["remaining"] if e["state"] == state],
+            )
+            for state, heading in (("worse", "Worse"), ("same", "As before"), ("better", "Better"))
+        ),
+        ("fixed", "Fixed", [(e["old"], None, words.how_words(e)) for e in found["fixed"]]),
+        (
+            "dropped",
+            "No longer reported, for a reason outside the model",
+            [(e["old"], None, words.how_words(e)) for e in found["dropped"]],
+        ),
+    ]
+    joints = [_joint(document, joint) for joint in document["joints"]]
+    text: str = _template().render(
+        d=document,
+        facts=facts,
+        words=words,
+        outcome=words.outcome_words(document),
+        headline=words.headline(document),
+        groups=[group for group in groups if group[2]],
+        joints=joints,
+        background=list(words.background_lines(document)),
+        short_caution=SHORT_CAUTION,
+        wide=figures.WIDE,
+        left=figures.LEFT,
+        right=figures.WIDE - figures.RIGHT,
+        row=figures.ROW,
+        style=style,
+        policy=_policy(style),
+    )
+    return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
+
+
+def _joint(document: Document, joint: Mapping[str, Any]) -> dict[str, Any]:
+    drawn = [q for q in joint["quantities"] if figures.is_drawn(q["quantity"])]
+    judged = {bound["column"] for track in joint["tracks"] for bound in track["bounds"]}
+    return {
+        "joint": joint,
+        "lines": list(words.seam_lines(joint)),
+        "known_by_one": list(words.known_by_one(joint)),
+        "places": words.by_place(joint),
+        "plan": figures.plan(document, joint),
+        "strips": [
+            strip for strip in (figures.strip(document, joint, track) for track in joint["tracks"]) if strip.rows
+        ],
+        "charts": _charts(joint, [q for q in drawn if q["quantity"] in judged]),
+        "further": _charts(joint, [q for q in drawn if q["quantity"] not in judged]),
+    }
+
+
+def _charts(joint: Mapping[str, Any], quantities: list[Mapping[str, Any]]) -> list[figures.Chart]:
+    return [
+        figures.chart(track, quantity)
+        for quantity in quantities
+        for track in joint["tracks"]
+        if any(change["contour"] == track["contour"] for change in quantity["changes"])
+    ]
+
+
+def _policy(style: str) -> str:
+    digest = base64.b64encode(hashlib.sha256(style.encode()).digest()).decode()
+    return f"default-src 'none'; style-src 'sha256-{digest}'; font-src data:; base-uri 'none'; form-action 'none'"
+
+
+@cache
+def _asset(package: str, name: str) -> str:
+    return resources.files(package).joinpath(name).read_text("utf-8")
+
+
+@cache
+def _template() -> Any:
+    environment = Environment(
+        autoescape=select_autoescape(default=True, default_for_string=True),
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    return environment.from_string(_asset("seamcheck.comparison.html", "page.html"))
