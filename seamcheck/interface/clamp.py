@@ -84,7 +84,7 @@ def _land(
         if piece.is_empty:
             continue
         if sheet is None:
-            sheet = _above(joint, view, zone, lowest)
+            sheet = _above(joint, view, zone, lowest, near)
         plane = np.append(view.axes @ normal, body.planes[face, 3] - normal @ view.origin)
         piece = piece.difference(_in_the_way(sheet, plane, faces.box[k, 5], clamp.height, joint, view))
         if piece.area > 1e-6:
@@ -96,10 +96,10 @@ def _land(
     return shapely.union_all(pieces), heights[largest]
 
 
-def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float) -> Sheet:
+def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float, near: BaseGeometry) -> Sheet:
     high = zone.copy()
     high[2] = lowest
-    return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0)
+    return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0, near)
 
 
 def _in_the_way(sheet: Sheet, plane: np.ndarray, level: float, height: float, joint: Joint, view: View) -> BaseGeometry:

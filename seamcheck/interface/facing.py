@@ -8,6 +8,7 @@ polygon: a vertex of one facet over the other, or a crossing of two edges. No ra
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import partial
 
 import numpy as np
 import shapely
@@ -96,13 +97,20 @@ class FaceList:
     def take(self, index: np.ndarray) -> FaceList:
         return FaceList(self.ids, self.bodies, self.part[index], self.face[index], self.box[index])
 
-    def facets(self, view: View, sense: float | None) -> Sheet:
-        """Facets that look along ``sense`` times up, or all of them."""
+    def facets(self, view: View, sense: float | None, where: BaseGeometry | None = None) -> Sheet:
+        """Facets that look along ``sense`` times up, or all of them.
+
+        Parameters
+        ----------
+        where : polygons in the view; what lies beside them may be missing, or be filled where it is a hole
+        """
         corners, parts, faces = [np.empty((0, 3, 3))], [np.empty(0, int)], [np.empty(0, int)]
+        near = None if where is None else partial(_within, view=view, where=where)
+        asked = np.arange(len(self.face)) if where is None else _meeting(self.box, where)
         for i, body in enumerate(self.bodies):
-            mine = np.flatnonzero(self.part == i)
+            mine = asked[self.part[asked] == i]
             if len(mine):
-                found = body.facets(self.face[mine], _DEFLECTION, _ANGLE)
+                found = body.facets(self.face[mine], _DEFLECTION, _ANGLE, near)
                 corners.append(view.local(found.corners))
                 parts.append(np.full(len(found.face), i))
                 faces.append(found.face)
@@ -250,6 +258,16 @@ def heights_at(points: np.ndarray, sheet: Sheet) -> tuple[np.ndarray, np.ndarray
 def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
     """(k,) of vectors (k, 2)."""
     return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
+
+
+def _within(boxes: np.ndarray, view: View, where: BaseGeometry) -> np.ndarray:
+    """Numbers of those boxes (n, 6), of the assembly's axes, that meet polygons of the view."""
+    return _meeting(view.boxes(boxes), where)
+
+
+def _meeting(boxes: np.ndarray, where: BaseGeometry) -> np.ndarray:
+    shapely.prepare(where)
+    return np.flatnonzero(shapely.intersects(where, shapely.box(*boxes.T[[0, 1, 3, 4]])))
 
 
 def _meets(boxes: np.ndarray, zone: np.ndarray) -> np.ndarray:

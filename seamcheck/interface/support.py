@@ -32,7 +32,12 @@ def support_values(
     low, high = flat.min(axis=0), flat.max(axis=0)
     zone = np.array([low[0] - reach, low[1] - reach, -1e6, high[0] + reach, high[1] + reach, high[2] + 1.0])
     base = {i: joint.bodies[i] for i in joint.base}
-    under, over = (FaceList.of(base, view, sense, zone).facets(view, sense) for sense in (-1.0, 1.0))
+    lines = [view.local(path.points)[:, :2] for path in survey.paths]
+    around = [
+        np.vstack([line, line[:1]]) if path.closed else line for line, path in zip(lines, survey.paths, strict=True)
+    ]
+    beside = shapely.union_all([shapely.LineString(line) for line in around]).buffer(1.05 * reach + 0.1)
+    under, over = (FaceList.of(base, view, sense, zone).facets(view, sense, beside) for sense in (-1.0, 1.0))
     columns: dict[str, dict[str, np.ndarray]] = {}
     reasons: dict[str, dict[str, np.ndarray]] = {}
     opened: list[np.ndarray] = []
@@ -173,12 +178,15 @@ def _nest(joint: Joint, view: View, under: Sheet, exits: np.ndarray) -> dict[str
     level = mine & (-under.normal[:, 2] >= _LEVEL)
     if not level.any():
         return {"value": 0.0, "at": None, "why": ""}
-    area = shapely.union_all(under.triangles(np.zeros(2))[level])
+    region = rib_region(joint, view)
+    triangles = under.triangles(np.zeros(2))[level]
+    shapely.prepare(region)
+    area = shapely.union_all(triangles[shapely.intersects(region, triangles)])
     lowest = float(under.corners[level][:, :, 2].min())
     ids = tuple(joint.base)
     shown = sorted({(ids[under.part[k]], int(under.face[k])) for k in np.flatnonzero(level)})
     return {
-        "value": float(area.intersection(rib_region(joint, view)).area),
+        "value": float(area.intersection(region).area),
         "at": None,
         "why": "",
         "lowest": [float(c) for c in view.world(np.array([0.0, 0.0, lowest]))],
