@@ -360,7 +360,6 @@ def _joint(
         candidate.carrier,
         candidate.counter,
         candidate.faces,
-        (),
         region,
         any(p.rounded for p in candidate.patches),
         candidate.gap,

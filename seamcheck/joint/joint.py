@@ -26,7 +26,7 @@ class Joint:
     why : reasons for roles, light and seam, as sentences
     frame : press frame; z from the part with the rib into the opposite part
     rib, counter : the bodies that carry the rib and face it; others : every other body
-    rib_faces, counter_faces : seam faces of both
+    rib_faces : faces of the rib top
     region : the rib top seen along z, polygon(s) in the frame, mm
     rounded : the rib top has no flat; region then is the footprint of its rounding
     other_ribs : rib tops of other joints that share a part with this one, as (part id, faces)
@@ -44,7 +44,6 @@ class Joint:
     rib_part: str
     counter_part: str
     rib_faces: tuple[int, ...]
-    counter_faces: tuple[int, ...]
     region: BaseGeometry
     rounded: bool
     gap: float
