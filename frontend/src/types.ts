@@ -10,6 +10,7 @@ export interface Stations {
 
 export interface Contour {
   id: string; closed: boolean; length_mm: number; junctions: string[];
+  clamp_side?: "inner" | "outer" | null;
   stations: Stations;
   unmeasured: { column: string; from_s: number; to_s: number; why: string }[];
   summary: Record<string, { min: number; median: number; max: number } | null>;
@@ -56,6 +57,8 @@ export interface JointFacts {
   collapse: number | null;
   /** how far the cover is lowered from where it is drawn: first rest plus collapse */
   drop: number | null;
+  /** beside the rib that the light may reach; the clamp land begins beyond it */
+  margin: number;
 }
 
 export interface PackedSections {

@@ -39,6 +39,7 @@ from OCP.XCAFApp import XCAFApp_Application
 from OCP.XCAFDoc import XCAFDoc_ColorCurv, XCAFDoc_ColorSurf, XCAFDoc_DocumentTool
 
 from seamcheck.errors import SeamcheckError
+from seamcheck.kernel.step_order import order_colours
 
 Colour = tuple[float, float, float, float]
 
@@ -59,7 +60,7 @@ class StepNotWritten(SeamcheckError):
 
 def write_marked_step(
     models: Sequence[Path], lines: Sequence[Mapping[str, Any]], plates: Sequence[Mapping[str, Any]],
-    faces: Sequence[Mapping[str, Any]], settings: Any, notes: Sequence[str], target: Path,
+    faces: Sequence[Mapping[str, Any]], roles: Mapping[str, str], notes: Sequence[str], target: Path,
 ) -> None:  # fmt: skip
     """Read the models again and write them with the marks of a review.
 
@@ -68,8 +69,8 @@ def write_marked_step(
     models : the files that were reviewed
     lines : mid-lines: {"name", "colour", "pieces": [(start, end) or (start, middle, end)]}, points (3,) mm
     plates : findings: {"name", "colour", "at", "u", "v"}
-    faces : faces that findings name, each once: {"name", "colour", "part", "face"}
-    settings : seamcheck.limits.Settings of the review, to find the seam faces again
+    faces : faces of the seam and of findings, each entry a body of its own: {"name", "colour", "part", "faces"}
+    roles : part id -> role in the document
     notes : lines for the file's header
     target : file to write
 
@@ -80,32 +81,21 @@ def write_marked_step(
     StepNotWritten
     """
     from seamcheck.assembly import read_assembly
-    from seamcheck.joint import find_joints
 
     assembly = read_assembly(list(models))
-    joints = find_joints(assembly, settings)
     _silence()
     document = _new_document()
-    roles = {p: "cover" for j in joints for p in j.cover} | {p: "base" for j in joints for p in j.base}
     bodies: list[tuple[str, Any, Colour, bool]] = []
     for part in assembly.parts:
         bodies.append((part.name or part.id, part.shape, _part_colour(part, roles.get(part.id, "")), False))
     shapes = {part.id: part.shape for part in assembly.parts}
-    for joint in joints:
-        for name, part_id, own, colour in (
-            ("rib top", joint.rib_part, joint.rib_faces, (0.16, 0.44, 0.37, 1.0)),
-            ("opposite the rib", joint.counter_part, joint.counter_faces, (0.42, 0.68, 0.62, 1.0)),
-        ):
-            sheet = _faces(shapes[part_id], own)
-            if sheet is not None:
-                bodies.append((f"seam {joint.id}, {name}", sheet, colour, False))
     for line in lines:
         bodies.append((line["name"], _wire(line["pieces"]), tuple(line["colour"]), True))
     for plate in plates:
         square = _plate(plate["at"], plate["u"], plate["v"])
         bodies.append((plate["name"], square, tuple(plate["colour"]), False))
     for named in faces:
-        sheet = _faces(shapes[named["part"]], (named["face"],)) if named["part"] in shapes else None
+        sheet = _faces(shapes[named["part"]], named["faces"]) if named["part"] in shapes else None
         if sheet is not None:
             bodies.append((named["name"], sheet, tuple(named["colour"]), False))
     _add(document, bodies)
@@ -215,6 +205,9 @@ def _write(document: Any, notes: Sequence[str], target: Path) -> None:
         header.SetDescriptionValue(1, TCollection_HAsciiString(" ".join(ascii_notes)[:900]))
         header.SetName(TCollection_HAsciiString("seam review"))
         header.SetTimeStamp(TCollection_HAsciiString("1970-01-01T00:00:00"))
+        header.SetAuthorValue(1, TCollection_HAsciiString(""))
+        header.SetOrganizationValue(1, TCollection_HAsciiString(""))
         header.SetOriginatingSystem(TCollection_HAsciiString("seamcheck"))
     if writer.Write(str(target)) != IFSelect_RetDone or not target.is_file():
         raise StepNotWritten(str(target), "the kernel reported a failure while writing. Is the disk full?")
+    order_colours(target)

@@ -65,7 +65,7 @@ def make_document(
     parts = {part.id: part for part in assembly.parts}
     document = _head(assembly.files, (*assembly.notes, *notes), judgement.verdict, None)
     document["model"]["parts"] = [_part(part, joints) for part in assembly.parts]
-    document["joints"] = [_joint(joint, settings) for joint in joints]
+    document["joints"] = [_joint(joint, settings, parts) for joint in joints]
     document["findings"] = [_finding(f, parts) for f in judgement.findings]
     document |= _tail(settings, judgement.waivers, _not_checked(joints, settings))
     if view is not None:
@@ -141,7 +141,7 @@ def _part(part: Part, joints: Sequence[JointResult]) -> dict[str, Any]:
     }
 
 
-def _joint(joint: JointResult, settings: Settings) -> dict[str, Any]:
+def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) -> dict[str, Any]:
     seam = SeamView(joint.survey, settings)
     survey = joint.survey
     views = {view.path.id: view for view in seam.paths}
@@ -166,10 +166,23 @@ def _joint(joint: JointResult, settings: Settings) -> dict[str, Any]:
             }
             for gap in survey.interruptions
         ],
+        "seam_faces": _seam_faces(joint, parts),
         "contours": [_contour(path, views.get(path.id), joint.rib_on == "none") for path in survey.paths],
         "interface": {key: _record(entry) for key, entry in sorted(survey.interface.items())},
         "tolerances": _tolerances(joint, seam),
         **joint.extra,
+    }
+
+
+def _seam_faces(joint: JointResult, parts: Mapping[str, Part]) -> dict[str, Any]:
+    """The faces that the stations lie on: the rib's top, and those of the opposite part."""
+    survey = joint.survey
+    return {
+        name: [_face(part, int(face), parts) for face in sorted({int(f) for found in faces for f in found if f >= 0})]
+        for name, part, faces in (
+            ("rib", survey.rib_part, [path.rib_face for path in survey.paths]),
+            ("opposite", survey.counter_part, [path.cover_face for path in survey.paths]),
+        )
     }
 
 
@@ -247,6 +260,7 @@ def _contour(path: PathSurvey, view: PathView | None, is_flat: bool) -> dict[str
         "id": path.id,
         "closed": path.closed,
         "length_mm": number(path.length),
+        "clamp_side": path.clamp_side or None,
         "ends": list(path.ends),
         "junctions": [end.partition(":")[2] for end in path.ends if end.startswith("junction:")],
         "stations": {

@@ -12,7 +12,6 @@ from seamcheck.errors import SeamcheckError
 from seamcheck.report import facts, plan
 from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
-from seamcheck.report.view import unpack_view
 
 LAYERS: dict[str, tuple[int, str]] = {
     "SEAM_LINES_ARCS": (3, "mid-line of the rib top as single lines and arcs"),
@@ -71,13 +70,12 @@ def _draw(drawing: Any, document: Document) -> None:
     for name, (colour, what) in LAYERS.items():
         drawing.layers.add(name, color=colour).description = what
     space = drawing.modelspace()
-    sections, _ = unpack_view(document.get("view"))
     size = 2.0
     for joint in facts.joints(document):
         frame = plan.plan_frame(joint["beam"])
         for contour in joint["contours"]:
             _draw_path(space, frame, contour)
-            _draw_areas(space, frame, joint, contour, document, sections)
+            _draw_areas(space, frame, contour, facts.beam_margin(document))
     for numbered in facts.numbered_findings(document):
         _draw_finding(space, document, numbered, size)
     _draw_notes(space, document)
@@ -110,15 +108,14 @@ def _draw_path(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any]) ->
     space.add_polyline3d([tuple(p) for p in points], close=contour["closed"], dxfattribs={"layer": "SEAM_STATIONS_3D"})
 
 
-def _draw_areas(space: Any, frame: plan.PlanFrame, joint: Any, contour: Any, document: Document, sections: Any) -> None:
+def _draw_areas(space: Any, frame: plan.PlanFrame, contour: Any, margin: float) -> None:
     width = facts.column_of(contour, "rib_width_top")
     width = np.where(np.isfinite(width), width, facts.column_of(contour, "rib_width"))
-    margin = float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)
     edge = width / 2 + margin
     for side in (1, -1):
         for run in plan.offset_runs(contour, frame, side * edge):
             space.add_lwpolyline(run.tolist(), dxfattribs={"layer": "LIGHT_CORRIDOR"})
-    side = plan.land_side(contour, plan.sections_of(sections, joint["id"], contour["id"]), margin)
+    side = plan.land_side(contour)
     if not side:
         return
     near, far = side * edge, side * (edge + facts.column_of(contour, "clamp_land"))

@@ -257,6 +257,11 @@ def collapse_of(document: Document) -> float | None:
     return float(value) if isinstance(value, int | float) else None
 
 
+def beam_margin(document: Document) -> float:
+    """Room beside the rib that belongs to the beam corridor, mm; the clamp land begins beyond it."""
+    return float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)
+
+
 def first_rest(joint: Mapping[str, Any]) -> float:
     """How far the cover sinks from where it is drawn until it first rests on the rib: the least gap, mm."""
     gaps = [column_of(c, "gap_min") for c in joint.get("contours") or ()]

@@ -138,7 +138,8 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
     axes.set_xlim(-reach, reach)
     axes.set_ylim(-(height + 1.6) if up > 0 else -2.0, thickness + 1.3)
     if width is not None:
-        axes.fill_between([-width / 2, width / 2], 0, thickness + 1.3, color="#ffd23d", alpha=0.4, lw=0)
+        lit = width / 2 + facts.beam_margin(document)
+        axes.fill_between([-lit, lit], 0, thickness + 1.3, color="#ffd23d", alpha=0.4, lw=0)
     if found is None:
         axes.text(0, 0, "The document carries no section here.", ha="center", color=SOFT)
         return

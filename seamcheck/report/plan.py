@@ -9,8 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.report.facts import column_of
-from seamcheck.report.view import COVER, SectionSet
+from seamcheck.report.view import SectionSet
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -163,31 +162,9 @@ def offset_runs(contour: Mapping[str, Any], frame: PlanFrame, by: np.ndarray) ->
     return [run for run in np.split(moved, edges) if len(run) > 1 and np.isfinite(run).all()]
 
 
-def land_side(contour: Mapping[str, Any], sections: SectionSet | None, margin: float = 0.0) -> int:
-    """+1 where the clamp land lies outward, -1 inward, 0 where the sections do not tell.
-
-    The document states the land's width only. Its side is the one on which the cover's outline has a corner
-    where the land ends, by majority over nine sections.
-    """
-    if sections is None:
-        return 0
-    land, width = column_of(contour, "clamp_land"), column_of(contour, "rib_width_top")
-    width = np.where(np.isfinite(width), width, column_of(contour, "rib_width"))
-    balance = 0
-    for station in np.linspace(0, len(land) - 1, 9).astype(int):
-        found = sections.at(int(station))
-        if found is None or not np.isfinite(land[station] + width[station]):
-            continue
-        segments, owner = found
-        corners = segments[owner == COVER].reshape(-1, 2)
-        if not len(corners):
-            continue
-        corners = corners[corners[:, 1] > corners[:, 1].max() - 1.0]
-        end = width[station] / 2 + margin + land[station]
-        away = [float(np.min(np.abs(side * corners[:, 0] - end))) for side in (1, -1)]
-        if min(away) < 0.06 and away[0] != away[1]:
-            balance += 1 if away[0] < away[1] else -1
-    return int(np.sign(balance))
+def land_side(contour: Mapping[str, Any]) -> int:
+    """+1 where the clamp land lies outward, -1 inward, 0 where the path has none."""
+    return {"outer": 1, "inner": -1}.get(contour.get("clamp_side") or "", 0)
 
 
 def sections_of(sections: tuple[SectionSet, ...], joint: str, contour: str) -> SectionSet | None:

@@ -144,6 +144,10 @@ def _joint() -> dict[str, Any]:
             "summary": summaries,
             "junctions": {"type": "object", "additionalProperties": POINT},
             "interruptions": listed(record({"length_mm": NUMBER, "at": POINT, "contours": TEXTS})),
+            "seam_faces": {
+                **record({"rib": listed(_face()), "opposite": listed(_face())}),
+                "description": "faces that the stations lie on",
+            },
             "contours": listed(_contour(summaries)),
             "interface": interface,
             "tolerances": listed(
@@ -164,7 +168,7 @@ def _joint() -> dict[str, Any]:
             ),
             "material": material,
         },
-        optional=("material",),
+        optional=("material", "seam_faces"),
     )
 
 
@@ -195,18 +199,20 @@ def _contour(summaries: dict[str, Any]) -> dict[str, Any]:
             "id": TEXT,
             "closed": {"type": "boolean"},
             "length_mm": NUMBER,
+            "clamp_side": {"enum": ["inner", "outer", None], "description": "side of the clamp land"},
             "ends": TEXTS,
             "junctions": TEXTS,
             "stations": stations,
             "unmeasured": listed(record({"column": TEXT, "from_s": NUMBER, "to_s": NUMBER, "why": TEXT})),
             "summary": summaries,
             "bounds": listed(record({"rule": TEXT, "column": TEXT, "quantity": TEXT, "low": bound, "high": bound})),
-        }
+        },
+        optional=("clamp_side",),
     )
 
 
-def _finding() -> dict[str, Any]:
-    face = record(
+def _face() -> dict[str, Any]:
+    return record(
         {
             "part": TEXT,
             "face": {"type": "integer"},
@@ -214,6 +220,10 @@ def _finding() -> dict[str, Any]:
             "line": {"type": ["integer", "null"]},
         }
     )
+
+
+def _finding() -> dict[str, Any]:
+    face = _face()
     waived = record({"reason": TEXT, "until": maybe(TEXT), "origin": maybe(TEXT)})
     return record(
         {

@@ -18,6 +18,7 @@ from seamcheck.report.facts import Document
 _COLOUR = {
     "must-fix": (0.69, 0.06, 0.25, 1.0), "attention": (0.67, 0.45, 0.0, 1.0), "note": (0.45, 0.48, 0.5, 1.0),
     "waived": (0.42, 0.34, 0.63, 1.0), "line": (0.06, 0.33, 0.77, 1.0),
+    "rib": (0.16, 0.44, 0.37, 1.0), "opposite": (0.42, 0.68, 0.62, 1.0),
 }  # fmt: skip
 _FLAT = 1e-4
 """mm: a path whose stations lie within this of a plane normal to the beam is written as lines and arcs."""
@@ -59,10 +60,11 @@ def render_step(document: Document, models: Sequence[str | PathLike[str]], time_
     _check_models(document, paths)
     with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
         target = Path(folder, "marked.step")
-        marks = (mid_lines(document), plates(document), finding_faces(document))
+        roles = {part["id"]: part["role"] for part in document["model"]["parts"]}
+        marks = (mid_lines(document), plates(document), seam_faces(document) + finding_faces(document))
         run_isolated(
             "seamcheck.kernel.write_step:write_marked_step",
-            (paths, *marks, _settings(document), _notes(document), target),
+            (paths, *marks, roles, _notes(document), target),
             time_limit_s=time_limit,
         )
         return target.read_bytes()
@@ -125,10 +127,24 @@ def plates(document: Document) -> list[dict[str, Any]]:
                 "at": list(finding["at"]),
                 "u": list(u),
                 "v": frame.toward.tolist(),
-                "faces": [(f["part"], f["face"]) for f in finding.get("faces") or () if f.get("face", -1) >= 0],
             }
         )
     return result
+
+
+def seam_faces(document: Document) -> list[dict[str, Any]]:
+    """The rib's top and what faces it on the other part, one body each for every joint."""
+    return [
+        {
+            "name": f"seam {joint['id']}, {what}",
+            "colour": _COLOUR[key],
+            "part": faces[0]["part"],
+            "faces": [face["face"] for face in faces],
+        }
+        for joint in facts.joints(document)
+        for key, what in (("rib", "rib top"), ("opposite", "opposite the rib"))
+        if (faces := (joint.get("seam_faces") or {}).get(key))
+    ]
 
 
 def finding_faces(document: Document) -> list[dict[str, Any]]:
@@ -143,7 +159,7 @@ def finding_faces(document: Document) -> list[dict[str, Any]]:
             "name": f"face of finding {', '.join(str(n.number) for n in findings)}",
             "colour": _colour(findings[0]),
             "part": part,
-            "face": face,
+            "faces": [face],
         }
         for (part, face), findings in named.items()
     ]
@@ -164,20 +180,6 @@ def _check_models(document: Document, paths: Sequence[Path]) -> None:
     for k, path in enumerate(paths):
         if file_facts(path).sha256 != known[k]:
             raise OtherModel(path.name)
-
-
-def _settings(document: Document) -> Any:
-    """The roles and numbers of the review, with which the same seam is found again."""
-    from seamcheck.limits.settings import NUMBERS, Settings
-
-    stated = document.get("settings") or {}
-    changes: dict[str, Any] = {
-        key: stated[f"{number.attribute}_mm"]
-        for key, number in NUMBERS.items()
-        if stated.get(f"{number.attribute}_mm") is not None
-    }
-    changes |= {key: stated[key] for key in ("cover", "base", "beam") if stated.get(key) is not None}
-    return Settings().changed(changes)
 
 
 def _notes(document: Document) -> list[str]:

@@ -240,7 +240,7 @@ def _path_survey(
     _cover(section, put)
     _below(cutter, section, floors, height, put)
     put("free_travel", _free_travel(cutter, section, floors, others, first_rest), "free")
-    _land(cutter, path, section, put)
+    clamp_side = _land(cutter, path, section, put)
     put(
         "turn_radius",
         np.where(np.isinf(radius), np.nan, radius),
@@ -263,6 +263,7 @@ def _path_survey(
         {key: np.asarray(value, dtype=str) for key, value in why.items()},
         section.outer.floor_face[:, 0],
         section.outer.roof_face[:, 0],
+        clamp_side,
     )
 
 
@@ -366,8 +367,8 @@ def _free_travel(cutter: _Cutter, section: _Section, floors, others, first_rest:
     return least - first_rest
 
 
-def _land(cutter: _Cutter, path: Path, section: _Section, put) -> None:
-    """Clamp land toward the side on which the cover's free edge is nearer."""
+def _land(cutter: _Cutter, path: Path, section: _Section, put) -> str:
+    """Clamp land toward the side on which the cover's free edge is nearer; that side, '' without a free edge."""
     settings, up = cutter.settings, cutter.up
     n = len(section.s)
     wide = cut(cutter.land_soup, section.points[:, :2], section.u, LAND_REACH)
@@ -385,6 +386,7 @@ def _land(cutter: _Cutter, path: Path, section: _Section, put) -> None:
     reason = np.where(no_edge, "no-edge", land.why)
     put("clamp_land", np.where(no_edge, np.nan, land.width), reason)
     put("clamp_tilt", np.where(no_edge, np.nan, land.tilt), reason)
+    return "" if no_edge.all() else side
 
 
 def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section, columns, why) -> None:

@@ -25,6 +25,7 @@ class PathSurvey:
     reasons : key of a quantity -> (n,) str, '' where measured, else a key of REASONS in limits/quantities.py
     rib_face : (n,) int, face index (order of Part.entities) of the rib top at the station, -1 unknown
     cover_face : (n,) int, face index of the opposite part's seam face, -1 unknown
+    clamp_side : 'inner' or 'outer', the side of the clamp land; '' where the cover has no free edge near the path
     """
 
     id: str
@@ -38,6 +39,7 @@ class PathSurvey:
     reasons: Mapping[str, np.ndarray]
     rib_face: np.ndarray
     cover_face: np.ndarray
+    clamp_side: str = ""
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -194,6 +194,7 @@ def path_survey(ident, s, xyz, u, turn, length, dims, closed=True, ends=()) -> P
         reasons,
         np.full(len(s), 7),
         np.full(len(s), 3),
+        "outer",
     )
 
 

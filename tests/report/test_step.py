@@ -75,6 +75,7 @@ def test_a_plate_stands_at_every_finding_in_the_colour_of_its_severity(parts, re
 def test_seam_faces_and_faces_of_findings_are_bodies_of_their_own(parts):
     names = [p.name for p in parts]
     assert "seam j1, rib top" in names
+    assert "seam j1, opposite the rib" in names
     assert any(name.startswith("face of finding 1") for name in names)
     assert all(p.kind == "sheet" for p in parts if p.name.startswith(("seam", "face", "finding")))
 
@@ -143,3 +144,22 @@ def test_the_shell_writes_it_and_never_over_the_model(model, reviewed, tmp_path)
     done = CliRunner().invoke(cli, ["report", str(document), "--step", str(target), "--model", str(copy)])
     assert done.exit_code == 1  # the verdict's, as a limit is broken
     assert len(read_assembly(target).parts) > 3
+
+
+def test_the_faces_of_the_seam_lie_where_the_parts_meet(parts, reviewed):
+    # The drawing of this sample states a ring of radius 32 mm, 1.2 mm wide, at z = 0 (sample_models/README.md).
+    top = next(p for p in parts if p.name == "seam j1, rib top")
+    opposite = next(p for p in parts if p.name == "seam j1, opposite the rib")
+    from OCP.BRepGProp import BRepGProp
+    from OCP.GProp import GProp_GProps
+
+    properties = GProp_GProps()
+    BRepGProp.SurfaceProperties_s(top.shape, properties)
+    assert properties.Mass() == pytest.approx(np.pi * (32.6**2 - 31.4**2), rel=1e-3)
+    for sheet in (top, opposite):
+        assert middle(sheet)[2] == pytest.approx(0.0, abs=1e-6)
+    assert top.colour != opposite.colour
+
+
+def test_two_runs_write_the_same_bytes(marked, model, reviewed):
+    assert render_step(reviewed, [model]) == marked.read_bytes()

@@ -18,12 +18,12 @@ const MARGIN = { left: 104, right: 112, top: 82, bottom: 34 };
 const NARROW = { left: 100, right: 104, top: 78, bottom: 34 };
 
 /** The window, mm, that shows every section of a path alike, so that nothing jumps while walking. */
-export function frameOf(joint: Joint, contour: Contour, sections: Sections | null): Frame {
+export function frameOf(joint: Joint, contour: Contour, margin: number): Frame {
   const most = (column: string, otherwise: number) => contour.summary[column]?.max ?? otherwise;
   const width = most("rib_width", 1.5), height = most("rib_height", 1.2), cover = most("cover_thickness_max", 2);
   const near = Math.max(width / 2 + 2.2, width * 1.9);
-  const far = Math.max(near, Math.min(width / 2 + most("clamp_land", 2) + 0.7, width / 2 + 6));
-  const side = usualLandSide(contour, sections);
+  const far = Math.max(near, Math.min(width / 2 + margin + most("clamp_land", 2) + 0.7, width / 2 + 6));
+  const side = landSide(contour);
   const top = cover + 0.35;
   const sides = { left: side > 0 ? -near : -far, right: side < 0 ? near : far };
   return joint.rib_on === "cover"
@@ -31,19 +31,8 @@ export function frameOf(joint: Joint, contour: Contour, sections: Sections | nul
     : { ...sides, bottom: -(Math.min(height, 3) + 1.4), top };
 }
 
-/** The side on which most sections have their clamp land; 0 where that can't be seen. */
-function usualLandSide(contour: Contour, sections: Sections | null): number {
-  const land = contour.stations.clamp_land as (number | null)[] | undefined;
-  if (!sections || !land) return 0;
-  let balance = 0;
-  for (let k = 0; k < 9; k++) {
-    const station = Math.floor(((k + 0.5) / 9) * land.length);
-    const outline = sections.at(station);
-    const half = ((contour.stations.rib_width as (number | null)[])[station] ?? 0) / 2;
-    if (outline && land[station] !== null) balance += landSide(chain(outline).get(1), half, land[station]!);
-  }
-  return Math.sign(balance);
-}
+/** +1 where the clamp land lies outward, -1 inward, 0 where the path has none. */
+const landSide = (contour: Contour): 1 | -1 | 0 => (contour.clamp_side === "outer" ? 1 : contour.clamp_side === "inner" ? -1 : 0);
 
 const number = (contour: Contour, column: string, station: number): number | null =>
   ((contour.stations[column] as (number | null)[] | undefined)?.[station] ?? null);
@@ -89,7 +78,8 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
 
   // The light comes down its corridor to the rib.
   if (half !== null) {
-    const [x0, x1, foot] = [X(-half), X(half), Y(0)];
+    const reach = half + facts.margin;
+    const [x0, x1, foot] = [X(-reach), X(reach), Y(0)];
     scene.append(svg("rect", { class: "light", x: px(x0), y: px(plot.y - 24), width: px(x1 - x0), height: px(foot - plot.y + 24) }));
     const count = Math.max(1, Math.min(4, Math.round((x1 - x0) / 26)));
     for (let i = 0; i < count; i++) {
@@ -161,8 +151,8 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
     dimension.across(X(-half), X(half), rowWidth, Y(0), "rib_width", "rib width");
     const land = get("clamp_land");
     if (land !== null) {
-      const side = landSide(solid.get(1), half, land);
-      if (side) dimension.across(X(side * half), X(side * (half + land)), rowLand, coverTop, "clamp_land", "land", side);
+      const side = landSide(contour);
+      if (side) dimension.across(X(side * (half + facts.margin)), X(side * (half + facts.margin + land)), rowLand, coverTop, "clamp_land", "land", side);
       else dimension.note(width - margin.right + 16, rowLand, "clamp_land", "clamp land", "start", null);
     }
   }
@@ -212,22 +202,6 @@ function band(
 function hatch(id: string, name: string, gap: number, angle: number): SVGElement {
   return svg("pattern", { id, width: gap, height: gap, patternUnits: "userSpaceOnUse", patternTransform: `rotate(${angle})` },
     svg("line", { class: name, x1: 0, y1: 0, x2: 0, y2: gap }));
-}
-
-/** The side on which the outline of the cover ends its flat where the document's clamp land ends; 0 if on neither. */
-function landSide(cover: Loop[] | undefined, half: number, land: number): 1 | -1 | 0 {
-  let best: 1 | -1 | 0 = 0, least = 0.06;
-  for (const loop of cover ?? []) {
-    const top = Math.max(...loop.map(([, v]) => v));
-    for (const [u, v] of loop) {
-      if (top - v > 1.0) continue;
-      for (const side of [1, -1] as const) {
-        const away = Math.abs(side * u - (half + land));
-        if (away < least) [best, least] = [side, away];
-      }
-    }
-  }
-  return best;
 }
 
 function scaleBar(x: number, y: number, scale: number): SVGElement[] {

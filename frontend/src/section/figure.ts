@@ -40,7 +40,7 @@ export function sectionSvg(atlas: Atlas, place: Place, width: number, height: nu
   const joint = atlas.payload.joints[place.joint];
   const contour = joint.contours[place.contour];
   const sections = atlas.sectionsOf(joint.id, contour.id);
-  if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, sections));
+  if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, atlas.payload.facts[place.joint].margin));
   return drawSection({
     joint, facts: atlas.payload.facts[place.joint], contour, station: place.station, sections,
     findings: atlas.payload.findings, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,

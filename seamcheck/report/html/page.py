@@ -128,6 +128,7 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
         "tolerances": {t["quantity"]: t["tolerance"] for t in joint.get("tolerances") or ()},
         "collapse": collapse,
         "drop": None if collapse is None else collapse + facts.first_rest(joint),
+        "margin": facts.beam_margin(document),
     }
 
 
