@@ -8,6 +8,7 @@ from typing import Any
 import click
 
 from seamcheck.cli import review as one
+from seamcheck.cli.ci import CI
 from seamcheck.cli.shared import (
     SectionedCommand,
     SectionedOption,
@@ -39,7 +40,7 @@ def _output_options(command: Any) -> Any:
 
 def _settings_options(command: Any) -> Any:
     """Roles, limits and whatever else a review goes by: the options of ``seamcheck review`` itself."""
-    own = (one.SHOW, one.RUN, WRITE)
+    own = (one.SHOW, one.RUN, WRITE, CI)
     for parameter in reversed(one.command.params):
         if isinstance(parameter, SectionedOption) and parameter.section not in own:
             command.__click_params__ = [*getattr(command, "__click_params__", []), parameter]
@@ -79,8 +80,9 @@ def command(
     """Compare two revisions: findings fixed, new and remaining, what changed along the seam, what moved.
 
     OLD and NEW are models (STEP) or review documents (JSON), in any mixture. Models are reviewed here, both with
-    the same settings: the nearest seamcheck.toml beside or above NEW, unless options say otherwise. Places are compared by position, whatever the order of parts, faces and stations; a model
-    that was moved or turned as a whole is brought back first.
+    the same settings: the nearest seamcheck.toml beside or above NEW, unless options say otherwise. Places are
+    compared by position, whatever the order of parts, faces and stations; a model that was moved or turned as a
+    whole is brought back first.
 
     \b
     seamcheck compare housing-r1.step housing-r2.step
@@ -97,9 +99,7 @@ def command(
 
     wanted = _wanted(options, (old, new))
     models = [path for path in (new, old) if read_if_document(path) is None]
-    settings = settings_for(models, settings_file, not no_settings_file).changed(
-        _changes({"scanners": (), "clamps": (), "tolerances": (), **options})
-    )
+    settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
     settings = one._on_day(settings, options["today"])
     with one._progress((old, new)) as progress:
         result = compare(

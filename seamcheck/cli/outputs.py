@@ -14,6 +14,7 @@ from typing import Any
 
 import click
 
+from seamcheck.cli.ci import shown
 from seamcheck.cli.shared import check_can_write, make_folder, option, write_file
 from seamcheck.errors import SeamcheckError, UsageError
 
@@ -34,6 +35,8 @@ class Output:
     needs_seam : whether there is nothing to write where the model was not reviewed
     is_folder : whether several files go into a folder
     needs_model : whether the function also takes the paths of the reviewed models, and reads them again
+    for_many : whether the function also takes the paths of the reviewed models, to name them, and can hold
+        several reviews in one file
     """
 
     name: str
@@ -43,6 +46,7 @@ class Output:
     needs_seam: bool = False
     is_folder: bool = False
     needs_model: bool = False
+    for_many: bool = False
 
 
 OUTPUTS: tuple[Output, ...] = (
@@ -66,6 +70,9 @@ OUTPUTS: tuple[Output, ...] = (
         "pictures", f"{_REPORT}.pictures:render_pictures", "a PNG picture of each finding",
         needs_view=True, needs_seam=True, is_folder=True,
     ),
+    Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for hosts of code", for_many=True),
+    Output("junit", f"{_REPORT}.ci.junit:render_junit", "rules as test cases in JUnit XML", for_many=True),
+    Output("markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a job", for_many=True),
 )  # fmt: skip
 
 
@@ -138,9 +145,7 @@ class Writers:
 
 
 def _write(output: Output, path: Path, document: Mapping[str, Any], models: Sequence[Path]) -> list[str]:
-    module, _, name = output.function.partition(":")
-    make = getattr(importlib.import_module(module), name)
-    content = make(document, models) if output.needs_model else make(document)
+    content = make(output, document, models)
     if str(path) == "-":
         sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
         sys.stdout.buffer.flush()
@@ -149,3 +154,20 @@ def _write(output: Output, path: Path, document: Mapping[str, Any], models: Sequ
     for file, data in files.items():
         write_file(file, data)
     return [f"Written: {file}" for file in files]
+
+
+def make(output: Output, content: Any, models: Sequence[Path]) -> Any:
+    """The text, bytes or files of one output.
+
+    Parameters
+    ----------
+    content : review document; for an output ``for_many`` also a list of reviews (report/ci/reviews.py)
+    models : the reviewed files
+    """
+    module, _, name = output.function.partition(":")
+    function = getattr(importlib.import_module(module), name)
+    if output.needs_model:
+        return function(content, models)
+    if output.for_many and isinstance(content, Mapping):
+        return function(content, [shown(model) for model in models])
+    return function(content)

@@ -8,6 +8,7 @@ from typing import Any
 
 import click
 
+from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
 from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show
 
@@ -18,8 +19,10 @@ from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show
 @option(
     "--model", "models", metavar="FILE", multiple=True, type=click.Path(path_type=Path),
     section="Write to files ('-' is standard output)",
-    help="The reviewed model, which --step reads again. Repeat it for separate files, in their order.",
+    help="The reviewed model, which --step reads again and outputs for CI name. Repeat it for separate files, in "
+    "their order.",
 )  # fmt: skip
+@ci.ci_options
 @option("--quiet", "-q", is_flag=True, section="Show", help="Only the verdict, in one line.")
 @one_sentence
 def command(document: Path, models: tuple[Path, ...], quiet: bool, **options: Any) -> None:
@@ -44,11 +47,14 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, **options: An
         raise UsageError(f"{document} is not a review document: it is not text.") from None
     review = Review.from_json(text)
     check_document(review.document, str(document))
+    review = ci.held_against(review, options["baseline"])
     if not writers.takes_stdout:
         from seamcheck.report import text as terminal
 
         show(terminal.one_line(review.document) if quiet else terminal.whole(review.document))
+        ci.tell_baseline(review)
     for line in writers.write(review.document):
         if not quiet:
             click.echo(line, err=writers.takes_stdout)
-    raise SystemExit(review.exit_code)
+    ci.annotate(options["annotations"], [ci.reviewed(review, models)], err=writers.takes_stdout)
+    raise SystemExit(ci.exit_code(review, strict=False))

@@ -1,0 +1,148 @@
+"""``seamcheck review --each``: every model on its own, one after the other."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from pathlib import Path
+from typing import Any
+
+import click
+
+from seamcheck.cli import ci
+from seamcheck.cli.changed import changed_since, models_below
+from seamcheck.cli.outputs import OUTPUTS, Output, make
+from seamcheck.cli.shared import check_can_write, make_folder, show, write_file
+from seamcheck.errors import SeamcheckError, UsageError
+
+
+def review_each(
+    places: Sequence[Path],
+    review_one: Callable[[Path, bool], Any],
+    options: Mapping[str, Any],
+    settings_file: Path | None,
+    quiet: bool,
+    strict: bool,
+) -> int:
+    """Review every model, or every one that changed, and write what was asked for; returns the exit code.
+
+    Parameters
+    ----------
+    places : files and folders
+    review_one : takes a file and whether pictures are wanted, returns a Review
+    options : of the command
+    settings_file : as given, None where each model's own counts
+    quiet, strict : as for one model
+    """
+    from seamcheck.comparison.baseline import exit_code
+    from seamcheck.report import text
+
+    together, apart = _outputs(options)
+    models = _models(places, options["changed_since"], settings_file, quiet)
+    says_nothing = any(str(path) == "-" for path in together.values())
+    reviews, codes, failed = [], [], []
+    for model in models:
+        result = review_one(model, any(output.needs_view for output in apart))
+        result = ci.held_against(result, _baseline_of(model, options["baseline"]))
+        reviews.append(ci.reviewed(result, [model]))
+        codes.append(exit_code(result.document, strict))
+        if not says_nothing:
+            show(text.one_line(result.document))
+            if not quiet:
+                _tell(result.document)
+        for output, folder in apart.items():
+            try:
+                _write(output, folder, model, result.document)
+            except SeamcheckError as error:
+                failed.append(str(error))
+    for output, path in together.items():
+        content = make(output, reviews, ())
+        if str(path) == "-":
+            click.echo(content, nl=False)
+        else:
+            write_file(path, content)
+    ci.annotate(options["annotations"], reviews, err=says_nothing)
+    if failed:
+        raise UsageError(" ".join(failed))
+    return max(codes, default=0)
+
+
+def _outputs(options: Mapping[str, Any]) -> tuple[dict[Output, Path], dict[Output, Path]]:
+    """Outputs that hold all models, and outputs of which each model gets its own, with file or folder."""
+    together: dict[Output, Path] = {}
+    apart: dict[Output, Path] = {}
+    for output in OUTPUTS:
+        path = options.get(f"output_{output.name.replace('-', '_')}")
+        if path is None:
+            continue
+        if output.for_many:
+            together[output] = path
+            if str(path) != "-":
+                check_can_write(path)
+        elif str(path) == "-":
+            raise click.UsageError(f"--{output.name} - can't hold several models; name a folder.")
+        else:
+            make_folder(path)
+            apart[output] = path
+    if sum(str(path) == "-" for path in together.values()) > 1:
+        raise click.UsageError("Only one output can go to standard output ('-').")
+    return together, apart
+
+
+def _models(places: Sequence[Path], revision: str | None, settings_file: Path | None, quiet: bool) -> list[Path]:
+    models = models_below(places)
+    if not models:
+        raise UsageError(f"There is no STEP file below {', '.join(map(str, places))}.")
+    if revision is None:
+        return models
+    changed = changed_since(models, revision, settings_file)
+    if not quiet:
+        click.echo(f"Changed since {revision}: {len(changed)} of {len(models)} models.", err=True)
+    return changed
+
+
+def place_in(folder: Path, model: Path, ending: str) -> Path:
+    """Where the file of a model lies in a folder of outputs: the model's own path below it, never outside of it."""
+    steps = [step for step in ci.shown(model).parts if step not in (model.anchor, "/", "\\", ".")]
+    return folder.joinpath(*("_up" if step == ".." else step for step in steps)).with_name(f"{model.name}{ending}")
+
+
+def _baseline_of(model: Path, baseline: Path | None) -> Path | None:
+    """The model's document in the folder of baselines; None, told, where it has none yet: all is new then."""
+    if baseline is None:
+        return None
+    if not baseline.is_dir():
+        raise UsageError(f"With --each, --baseline names a folder of review documents (--json); {baseline} is none.")
+    found = place_in(baseline, model, ".json")
+    if found.exists():
+        return found
+    click.echo(f"No baseline for {ci.shown(model)}: all its findings are new.", err=True)
+    return None
+
+
+def _write(output: Output, folder: Path, model: Path, document: Mapping[str, Any]) -> None:
+    if output.needs_seam and not document["joints"]:
+        return
+    content = make(output, document, [model])
+    if output.is_folder:
+        target = place_in(folder, model, "")
+        make_folder(target)
+        for name, data in content.items():
+            write_file(target / name, data)
+        return
+    target = place_in(folder, model, f".{output.name}")
+    make_folder(target.parent)
+    write_file(target, content)
+
+
+def _tell(document: Mapping[str, Any]) -> None:
+    """The findings that count, a line each."""
+    from seamcheck.report.ci.escape import one_line
+    from seamcheck.report.ci.reviews import Reviewed, known_words, where
+
+    review = Reviewed(document)
+    for finding in document["findings"]:
+        if finding["waived"] or finding["severity"] == "note":
+            continue
+        known = known_words(review, finding)
+        said = f"  {finding['severity']} {finding['rule']}: {finding['message']} At {where(finding)}"
+        click.echo(one_line(said + (f" ({known})" if known else "")).rstrip())
