@@ -17,7 +17,7 @@ sys.path[:0] = [str(ROOT), str(ROOT / "tests")]
 
 from builder import Model, Spec, assemble, build, circle, draw, rounded_rectangle, spoil  # noqa: E402
 from builder.defects import GREY, rectangle  # noqa: E402
-from builder.ops import cut, stretch  # noqa: E402
+from builder.ops import box, cut, cylinder, fuse, stretch  # noqa: E402
 from builder.variants import bumped, divided, flat_rim, tilted_cover  # noqa: E402
 
 from seamcheck.samples import samples  # noqa: E402
@@ -79,6 +79,31 @@ def wall_opening() -> Model:
     return assemble(BAROMETER, cover, cut(base, opening))
 
 
+def intended_stop() -> Model:
+    spec = replace(RAIN_GAUGE, lip_height_inner=0.25, lip_height_outer=0.25)
+    cover, base = draw(spec)
+    # a post on the housing's floor, 0.55 mm below the rib's top, where 0.4 mm are meant
+    post = cylinder((6.0, 4.0, -spec.wall_height + 1.0), 2.0, spec.wall_height - 1.0 - 0.55)
+    return assemble(spec, cover, fuse(base, post))
+
+
+def clamp_reach() -> Model:
+    spec = replace(WIND_SENSOR, clamp_land=34.0, cover_name="sun shield")
+    cover, base = draw(spec)
+    # clips with slanted tops along both sides of the seam, 0.2 mm beside the rib's edge, 9 mm long
+    for side in (-1.0, 1.0):
+        clip = [(side * o, z) for o, z in ((0.8, 1.0), (8.0, 1.0), (8.0, 9.0), (0.8, 5.0))]
+        cover = fuse(cover, stretch(spec.track, spec.track.length / 3, 9.0, clip))
+    return assemble(spec, cover, base)
+
+
+def scanner_shadow() -> Model:
+    cover, base = draw(BAROMETER)
+    # 5 mm inside of the rib's edge and 55 mm high: clear of the seam itself, not of light that leans inward
+    mast = box((-26.4, -5.0, 2.0), (-22.0, 5.0, 57.0))
+    return assemble(BAROMETER, cover, base, ("wind vane mast", mast, GREY))
+
+
 MODELS: dict[str, Callable[[], Model]] = {
     "sound": lambda: build(BAROMETER),
     "sound-recessed": lambda: build(RECESSED),
@@ -129,6 +154,13 @@ MODELS: dict[str, Callable[[], Model]] = {
     "transmission": lambda: spoil("thick-cover", replace(BAROMETER, cover_thickness=2.4), length=6.0, by=0.28)[0],
     "collapse-window": lambda: spoil("gap", BAROMETER, length=5.0, by=0.08)[0],
     "support-offset": lambda: build(replace(WIND_SENSOR, stem=(0.5, 3.0))),
+    "trap-corner": lambda: build(replace(BATTERY, track=rounded_rectangle(48, 22, 3.2), trap_width_inner=0.45)),
+    "overhang": lambda: build(replace(WIND_SENSOR, lip_width=4.0, flange=1.4, stem=(3.2, 5.6), clamp_land=6.0)),
+    "clamp-reach": clamp_reach,
+    "beam-angle": lambda: build(BAROMETER),
+    "scanner-shadow": scanner_shadow,
+    "intended-stop": intended_stop,
+    "flatness-stack": lambda: build(RECESSED),
 }
 """Sample name -> its model."""
 

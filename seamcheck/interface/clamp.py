@@ -20,7 +20,6 @@ from seamcheck.survey.table import Survey
 
 _LEVEL = np.cos(np.radians(5.0))
 _STEP = 0.02  # mm that something must rise above a land to stand in the clamp's way
-_SOME = 0.05  # mm of land across the seam that count as land
 _SIMPLE = 0.02  # mm by which outlines in the document are simplified
 
 
@@ -49,7 +48,7 @@ def clamp_values(
             found[f"clamp_area_{side}"] = {"value": None, "at": None, "why": "no-inside"}
         else:
             found[f"clamp_area_{side}"] = {"value": part.area, "at": None, "why": ""}
-    return found | {"clamp_share": _share(survey, view, land, clamp.reach, margin)}
+    return found | {"clamp_share": _share(survey, view, land, clamp, margin)}
 
 
 def rib_region(joint: Joint, view: View) -> BaseGeometry:
@@ -129,8 +128,8 @@ def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
     return shapely.union_all(polygons)
 
 
-def _share(survey: Survey, view: View, land: BaseGeometry, reach: float, margin: float) -> dict[str, Any]:
-    """Share of the seam's length that has land within reach on one side at least."""
+def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin: float) -> dict[str, Any]:
+    """Share of the seam's length that has land wide enough within reach on one side at least."""
     total = held = 0.0
     missing: list[float] | None = None
     shapely.prepare(land)
@@ -142,10 +141,11 @@ def _share(survey: Survey, view: View, land: BaseGeometry, reach: float, margin:
         ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
         for sign in (-1.0, 1.0):
             start = flat + sign * half[:, None] * across
-            for far in (min(2 * _SOME, reach), reach):  # mostly the land begins at once: seen without cutting
+            # mostly the land begins at once: seen without cutting
+            for far in (min(2 * clamp.width, clamp.reach), clamp.reach):
                 left = np.flatnonzero(~ok)
                 rays = shapely.linestrings(np.stack([start, start + sign * far * across], axis=1)[left])
-                ok[left] |= _crosses(land, rays, far)
+                ok[left] |= _crosses(land, rays, far, clamp.width)
         total += float(cells.sum())
         held += float(cells[ok].sum())
         if missing is None and not ok.all():
@@ -154,11 +154,11 @@ def _share(survey: Survey, view: View, land: BaseGeometry, reach: float, margin:
     return {"value": held / total if total else None, "at": missing, "why": ""}
 
 
-def _crosses(land: BaseGeometry, rays: np.ndarray, length: float) -> np.ndarray:
-    """(n,) bool: which rays of one length run over more than a little land."""
-    if length <= 2 * _SOME:
-        return (length > _SOME) & shapely.covers(land, rays)
-    return shapely.length(shapely.intersection(rays, land)) > _SOME
+def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:
+    """(n,) bool: which rays of one length run over a width of land at least."""
+    if length <= 2 * width:
+        return (length >= width) & shapely.covers(land, rays)
+    return shapely.length(shapely.intersection(rays, land)) >= width - 1e-6
 
 
 def _forces(joint: Joint, contour: Contour, clamp: Clamp, area: float) -> dict[str, Any]:

@@ -157,7 +157,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "seam with clamp land near",
             "1",
             "Share of the seam's length that has area for the clamp within the clamp's reach, square to the "
-            "seam, on one side at least.",
+            "seam, on one side at least, and at least as much of it as the least width of a land that counts.",
             per="interface",
             decimals=3,
         ),

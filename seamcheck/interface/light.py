@@ -7,6 +7,7 @@ part can stand in the way.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -56,6 +57,7 @@ def light(
     columns, reasons = {}, {}
     worst: dict[str, Any] = {"value": None, "at": None, "why": "no-cover"}
     largest: dict[str, Any] = {"value": None, "at": None, "why": "no-cover"}
+    places: list[dict[str, Any]] = []
     obstacles = _Obstacles(joint, view)
     for path in survey.paths:
         found = _chief(path, tops[path.id], source, joint, scanner.index)
@@ -66,12 +68,8 @@ def light(
         if np.isfinite(share).any():
             i = int(np.nanargmin(share))
             if worst["value"] is None or share[i] < worst["value"]:
-                worst = {
-                    "value": float(share[i]),
-                    "at": [float(c) for c in path.points[i]],
-                    "why": _who(blockers[i], joint),
-                    "faces": [{"part": part, "face": face} for part, face in [b for b in [blockers[i]] if b]],
-                }
+                worst = _shadow(path, share, blockers, i, joint)
+            places += _shadows(path, share, blockers, joint)
             k = int(np.nanargmax(found["beam_angle"]))
             if largest["value"] is None or found["beam_angle"][k] > largest["value"]:
                 largest = {
@@ -79,7 +77,31 @@ def light(
                     "at": [float(c) for c in path.points[k]],
                     "why": "",
                 }
-    return {"beam_angle": largest, "light_clear": worst}, columns, reasons
+    return {"beam_angle": largest, "light_clear": worst | ({"places": places} if places else {})}, columns, reasons
+
+
+def _shadow(
+    path: PathSurvey, share: np.ndarray, blockers: Sequence[tuple[str, int] | None], i: int, joint: Joint
+) -> dict[str, Any]:
+    """What stands in the light at one station."""
+    blocker = blockers[i]
+    return {
+        "value": float(share[i]),
+        "at": [float(c) for c in path.points[i]],
+        "why": _who(blocker, joint),
+        "faces": [] if blocker is None else [{"part": blocker[0], "face": blocker[1]}],
+    }
+
+
+def _shadows(
+    path: PathSurvey, share: np.ndarray, blockers: Sequence[tuple[str, int] | None], joint: Joint
+) -> list[dict[str, Any]]:
+    """The darkest station of every stretch that one part shades, in order along the path."""
+    owner = np.array([b[0] if b is not None and v < 1.0 else "" for b, v in zip(blockers, share, strict=True)])
+    starts = np.flatnonzero(np.append(True, owner[1:] != owner[:-1]))
+    runs = zip(starts, np.append(starts[1:], len(owner)), strict=True)
+    darkest = [int(a + np.nanargmin(share[a:b])) for a, b in runs if owner[a]]
+    return [_shadow(path, share, blockers, i, joint) for i in darkest]
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -104,7 +104,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 innocent=_UNCOVERED,
                 lower=Bound(
                     "min",
-                    "From the scanner {percent} of the rays reach the rib.",
+                    "Of the rays from the scanner {percent} reach the rib here.",
                     "Move what stands in the light, put the scanner higher, or shift its axis.",
                 ),
             ),
@@ -127,9 +127,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "A share of {value} of the seam has land for the clamp within its reach; it should be "
-                    "at least "
-                    "{limit}.",
+                    "Only {percent} of the seam has land for the clamp within its reach.",
                     "Keep a flat of the cover beside the seam free, and the room above it.",
                 ),
             ),

@@ -41,6 +41,7 @@ SCANNER: tuple[Entry, ...] = (
 CLAMP: tuple[Entry, ...] = (
     Entry("height", 20.0, "mm", "height of the clamp tool above the cover", "assumption", 0.1, 1000.0),
     Entry("reach", 5.0, "mm", "how far from the rib a clamp land still presses on it", "assumption", 0.1, 100.0),
+    Entry("width", 0.5, "mm", "least width of a land that counts", "assumption", 0.05, 100.0),
     Entry("pressure", None, "MPa", "pressure over the rib's top", "of your process", 0.001, 100.0),
 )  # fmt: skip
 
@@ -68,10 +69,11 @@ class Scanner:
 
 @dataclass(frozen=True, slots=True)
 class Clamp:
-    """The clamp tool: height mm, reach mm, pressure MPa or None."""
+    """The clamp tool: height mm, reach mm, least width of land mm, pressure MPa or None."""
 
     height: float = 20.0
     reach: float = 5.0
+    width: float = 0.5
     pressure: float | None = None
 
 

@@ -37,7 +37,8 @@ def interface_value(bench: Bench, rule: Rule, check: Check) -> Iterator[Draft]:
             "value": value_text(value, check.column),
             "limit": value_text(limit, check.column),
             "collapse": value_text(bench.settings.collapse, "gap"),
-            "why": str(entry.get("why") or ""),
+            "why": _sentence(entry.get("why")),
+            "percent": f"{100.0 * value:.3g} %",
             "by": amount(
                 abs(margin - (0.0 if is_broken else tolerance_of(bench.settings, check) or 0.0)),
                 QUANTITIES[check.column].unit,
@@ -91,6 +92,28 @@ def interface_travel(bench: Bench, drafts: Sequence[Draft]) -> Iterator[Draft]:
         draft = settle(draft, bench.settings, check, "low")
         known.append(draft.finding)
         yield draft
+
+
+def with_places(bench: Bench, drafts: Sequence[Draft]) -> list[Draft]:
+    """Stretches whose quantity has places of the whole interface: what is said and shown of those that lie on it."""
+    result = []
+    for draft in drafts:
+        found = draft.finding
+        places = bench.joint.survey.interface.get(found.column, {}).get("places", ())
+        if found.contour is not None and found.column != "free_travel":
+            here = [p for p in places if _is_on(found, p["at"], bench.seam)]
+            said = dict.fromkeys(_sentence(p.get("why")) for p in here)
+            faces = [(f["part"], f["face"]) for p in here for f in p.get("faces", ())]
+            message = " ".join(filter(None, (found.message, *said)))
+            found = replace(found, message=message, faces=tuple(dict.fromkeys((*found.faces, *faces))))
+        result.append(replace(draft, finding=found))
+    return result
+
+
+def _is_on(finding: Finding, at: Sequence[float], seam: SeamView) -> bool:
+    view = next(v for v in seam.paths if v.path.id == finding.contour)
+    on = view.within(finding.from_s or 0.0, finding.length_mm or 0.0)
+    return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < 1e-6))
 
 
 def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, seam: SeamView) -> bool:

@@ -12,7 +12,7 @@ from seamcheck.limits.bench import Bench, Draft, point
 from seamcheck.limits.columns import broken_stretches, holes, not_measured
 from seamcheck.limits.findings import Finding, JointResult, Judgement
 from seamcheck.limits.identity import finding_name, numbered
-from seamcheck.limits.interface_values import interface_travel, interface_value
+from seamcheck.limits.interface_values import interface_travel, interface_value, with_places
 from seamcheck.limits.open_seam import with_open_seam
 from seamcheck.limits.quantities import QUANTITIES
 from seamcheck.limits.rule import MUST_FIX, OFF, SEVERITIES, SLACK
@@ -87,7 +87,7 @@ def _drafts(bench: Bench) -> list[Draft]:
         for check in rule.checks:
             if QUANTITIES[check.column].per == "interface":
                 drafts += interface_value(bench, rule, check)
-    drafts = _without_replaced(drafts)
+    drafts = with_places(bench, _without_replaced(drafts))
     if "sink-travel" in on:
         drafts += interface_travel(bench, drafts)
     if "cover-hole" in on:

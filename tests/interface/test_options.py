@@ -22,7 +22,7 @@ def test_single_entries_change_what_the_file_says():
         {"scanner.distance": "30 cm", "scanner.axis": "1, 2, 3", "clamp.pressure": "2", "tolerance.gap": 0.03}
     )
     assert settings.scanner == Scanner(300.0, (1.0, 2.0, 3.0), 4.0, 1.5)
-    assert settings.clamp == Clamp(12.0, 5.0, 2.0)
+    assert settings.clamp == Clamp(12.0, 5.0, 0.5, 2.0)
     assert settings.tolerances == {"rib_width": 0.05, "gap": 0.03}
     assert {settings.origin(table) for table in ("scanner", "clamp", "tolerance")} == {"option"}
 
