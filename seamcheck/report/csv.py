@@ -8,9 +8,11 @@ from typing import Any
 
 from seamcheck.limits.quantities import QUANTITIES
 from seamcheck.report import facts
+from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 
 _UNIT = {"mm": "_mm", "mm²": "_mm2", "°": "_deg", "%": "_percent", "1": ""}
+_WITHIN = {",": " -", ";": " -", '"': "'", "#": " "}  # what would divide a cell, or begin a comment, within a comment
 _FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
 
 
@@ -18,9 +20,12 @@ def render_csv(document: Document) -> str:
     """The table as text; RFC 4180, UTF-8, a point as decimal sign, heads with their unit.
 
     A value that was not measured is an empty cell; the last columns say why, and which findings hold there.
-    Cells of text that a spreadsheet would take for a formula begin with an apostrophe.
+    Cells of text that a spreadsheet would take for a formula begin with an apostrophe. The first lines begin with
+    ``#`` and say what the table is worth: ``pandas.read_csv(file, comment="#")`` passes over them.
     """
     out = io.StringIO()
+    for line in preface(document):
+        out.write(f"# {line}\r\n")
     writer = csv.writer(out, lineterminator="\r\n")
     keys = _columns(document)
     heads = ["joint", "path", "station", "s_mm", "x_mm", "y_mm", "z_mm", "u_x", "u_y", "u_z"]
@@ -46,6 +51,15 @@ def render_csv(document: Document) -> str:
             row += ["" if v is None else v for v in values]
             writer.writerow([*row, safe("; ".join(why)), safe("; ".join(found))])
     return out.getvalue()
+
+
+def preface(document: Document) -> list[str]:
+    """What stands above the table, one cell in each line: no comma, semicolon, tab or quote divides it."""
+    lines = [
+        f"Seam review of {document['model']['file']} by seamcheck {document['seamcheck']}: {facts.headline(document)}",
+        *(sentence.strip().rstrip(".") + "." for sentence in SHORT_CAUTION.split(". ")),
+    ]
+    return ["".join(_WITHIN.get(c, c) if c.isprintable() else " " for c in line) for line in lines]
 
 
 def head(key: str) -> str:

@@ -34,9 +34,14 @@ from seamcheck.report.review import Review
 PERIMETER = 382.831853  # rounded rectangle 120 x 80, r = 10: 2 * (100 + 60) + 2 * pi * 10
 
 
+def table(document):
+    """The lines of the table without those that say what it is worth."""
+    return [line for line in io.StringIO(render_csv(document), newline="") if not line.startswith("#")]
+
+
 def test_csv_holds_every_station_and_value():
     document = housing(step=2.0)
-    rows = list(csv.DictReader(io.StringIO(render_csv(document))))
+    rows = list(csv.DictReader(table(document)))
     stations = document["joints"][0]["contours"][0]["stations"]
     assert len(rows) == len(stations["s"])
     for i in (0, 17, 70, len(rows) - 1):
@@ -47,6 +52,25 @@ def test_csv_holds_every_station_and_value():
         assert "wall_width: broad" in rows[i]["not_measured"]
     narrow = next(i for i, s in enumerate(stations["s"]) if s >= 136)
     assert "rib-width" in rows[narrow]["findings"]
+
+
+def test_csv_says_what_it_is_worth_above_the_table_and_pandas_passes_over_it():
+    pandas = pytest.importorskip("pandas")
+    document = hostile() | {"seamcheck": '1,2;3"4'}
+    document["model"]["file"] = 'a,b;c"d\n=1+1.step'
+    lines = io.StringIO(render_csv(document), newline="").readlines()
+    said = [line for line in lines if line.startswith("#")]
+    assert lines[: len(said)] == said
+    assert "never an approval" in said[1]
+    for word in ("Class 4", "clamps crush", "fumes", "Pressure-tight"):
+        assert word in " ".join(said)
+    for row in csv.reader(said):  # one cell each, also where a spreadsheet divides at semicolons or tabs
+        assert len(row) == 1
+        assert not set(row[0]) & set(';\t"')
+    frame = pandas.read_csv(io.StringIO(render_csv(document)), comment="#")
+    stations = document["joints"][0]["contours"][0]["stations"]
+    assert list(frame["s_mm"])[: len(stations["s"])] == stations["s"]
+    assert frame["rib_width_mm"].dtype == float
 
 
 @pytest.mark.parametrize("begin", ["=1+1", "+1", "-1", "@x", "\t=1", "\r=1"])
