@@ -84,6 +84,7 @@ def review_model(
 ) -> dict[str, Any]:
     """The review document of one model; loads the CAD kernel into this process, so a child should run it."""
     from seamcheck.assembly import read_assembly
+    from seamcheck.assembly.explain import check_size, explained
     from seamcheck.contour import trace_contour
     from seamcheck.interface.survey import survey_interface
     from seamcheck.joint import find_joints
@@ -106,6 +107,9 @@ def review_model(
             contour = trace_contour(joint, settings)
             progress("measuring")
             survey = survey_joint(joint, contour, settings)
+            if not (settings.cover or settings.base):  # who names the parts has looked at them
+                thickness = [path.columns["cover_thickness"] for path in survey.paths]
+                check_size(assembly, (*joint.cover, *joint.base), thickness)
             survey = survey_interface(joint, contour, survey, settings)
             surveyed.append((joint, contour, survey))
             materials = completed(settings.material, settings.tolerances, settings.clamp.pressure)
@@ -121,9 +125,10 @@ def review_model(
             )
             results.append(JointResult(*found, survey, extra))
     except NotReviewed as reason:
-        files = assembly.files if assembly is not None else [file_facts(path) for path in paths]
-        notes = assembly.notes if assembly is not None else ()
-        return not_reviewed_document(files, reason, settings, notes)
+        if assembly is None:
+            return not_reviewed_document([file_facts(path) for path in paths], reason, settings)
+        notes = (*assembly.notes, *assembly.doubts)
+        return not_reviewed_document(assembly.files, explained(reason, assembly), settings, notes)
     progress("judging")
     names = {part.id: part.name for part in assembly.parts}
     judgement = judge(results, settings, names, assembly.doubts)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -12,6 +12,7 @@ from OCP.BRep import BRep_Tool
 from OCP.BRepBndLib import BRepBndLib
 from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeSolid, BRepBuilderAPI_Sewing
 from OCP.BRepGProp import BRepGProp
+from OCP.BRepTools import BRepTools_ReShape
 from OCP.gp import gp_Pnt
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_SHELL, TopAbs_SOLID, TopAbs_VERTEX
@@ -20,12 +21,14 @@ from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape
 
 from seamcheck.assembly.kernel_reader import is_kernel_failure
-from seamcheck.assembly.soundness import find_flaws
+from seamcheck.assembly.soundness import Flaws, corner_of, find_flaws
+from seamcheck.assembly.trial import faces_without_end
 
 LARGEST_COORDINATE = 1e7  # mm; ten kilometres away nothing can be measured to a micrometre any more
 SEW_WITHIN = 0.02  # mm, the widest crack that is sewn: a fifth of the smallest gap that matters in a seam
 
 _OPEN_SHARE = 0.1  # a shell with fewer free edges than this share is a solid with a hole, no sheet
+_OPEN_SHARE_OF_SOLIDS = 0.5  # the same for what the file lists as a solid: a box without its lid has a third
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -42,6 +45,7 @@ class Body:
     box : (xmin, ymin, zmin, xmax, ymax, zmax) mm, or None where there is none that makes sense
     notes : sentences
     opening : a point (x, y, z) mm at a place where the shell is not closed, or None
+    left_out : indices of faces that the file lists and the shape has no longer
     """
 
     kind: str
@@ -52,6 +56,7 @@ class Body:
     box: tuple[float, ...] | None
     notes: tuple[str, ...] = ()
     opening: tuple[float, float, float] | None = None
+    left_out: tuple[int, ...] = ()
 
     @property
     def faces(self) -> int:
@@ -63,12 +68,24 @@ class Body:
         return 0.0 if self.box is None else max(self.box[axis + 3] - self.box[axis] for axis in range(3))
 
 
-def product_bodies(shape: Any) -> list[Body]:
+IsListed = Callable[[Any], bool]
+"""Whether the file lists a shell (TopoDS_Shell) as that of a solid."""
+
+
+def product_bodies(shape: Any, is_listed: IsListed) -> list[Body]:
     """The solids of a product's shape, then its shells outside solids, then its loose faces."""
-    found = [_body("solid", solid) for solid in explore(shape, TopAbs_SOLID)]
-    found += [_body("sheet", shell) for shell in explore(shape, TopAbs_SHELL, TopAbs_SOLID)]
-    found += [_body("sheet", face) for face in explore(shape, TopAbs_FACE, TopAbs_SHELL)]
+    found = [_body("solid", solid, is_listed) for solid in explore(shape, TopAbs_SOLID)]
+    found += [_body("sheet", shell, is_listed) for shell in explore(shape, TopAbs_SHELL, TopAbs_SOLID)]
+    found += [_body("sheet", face, is_listed) for face in explore(shape, TopAbs_FACE, TopAbs_SHELL)]
     return found
+
+
+def same_solid(first: Body, second: Body) -> bool:
+    """Whether two bodies with boxes in the same place have the same volume, too (to a millionth)."""
+    if first.shape.IsSame(second.shape):
+        return True
+    one, other = (abs(_mass(body.shape, gp_Pnt(0.0, 0.0, 0.0))) for body in (first, second))
+    return abs(one - other) <= 1e-6 * max(one, other)
 
 
 def explore(shape: Any, kind: Any, *outside: Any) -> Iterator[Any]:
@@ -78,9 +95,9 @@ def explore(shape: Any, kind: Any, *outside: Any) -> Iterator[Any]:
         explorer.Next()
 
 
-def _body(kind: str, shape: Any) -> Body:
+def _body(kind: str, shape: Any, is_listed: IsListed) -> Body:
     try:
-        return _checked(kind, shape)
+        return _checked(kind, shape, is_listed)
     except Exception as error:
         if not is_kernel_failure(error):
             raise
@@ -88,12 +105,12 @@ def _body(kind: str, shape: Any) -> Body:
         return _other(body, "Its geometry is damaged: the CAD kernel can't evaluate it; it is left out.")
 
 
-def _checked(kind: str, shape: Any) -> Body:
+def _checked(kind: str, shape: Any, is_listed: IsListed) -> Body:
     shells = tuple(explore(shape, TopAbs_SHELL)) or (shape,)
     body = Body(kind, shape, shape, shells, False, None)
     if any(BRep_Tool.Surface_s(TopoDS.Face_s(face)) is None for face in explore(shape, TopAbs_FACE)):
         return _other(body, "Holds only triangles, no exact faces; it is left out.")
-    box = _box(shape)
+    box = box_of(shape)
     if box is None:
         return _other(body, "Has no faces; it is left out.")
     if not all(math.isfinite(value) and abs(value) < LARGEST_COORDINATE for value in box):
@@ -102,7 +119,7 @@ def _checked(kind: str, shape: Any) -> Body:
     if kind == "solid" or _is_closed(shells):
         return _solid(body)
     if shape.ShapeType() == TopAbs_SHELL:
-        return _open(body)
+        return _open(body, is_listed(shape))
     return replace(body, sound=True)
 
 
@@ -110,7 +127,7 @@ def _other(body: Body, note: str) -> Body:
     return replace(body, kind="other", notes=(*body.notes, note))
 
 
-def _box(shape: Any) -> tuple[float, ...] | None:
+def box_of(shape: Any) -> tuple[float, ...] | None:
     box = Bnd_Box()
     box.SetGap(0.0)
     BRepBndLib.Add_s(shape, box, False)
@@ -124,7 +141,7 @@ def _is_closed(shells: tuple[Any, ...]) -> bool:
 def _solid(body: Body) -> Body:
     """A solid, or a closed shell made one; with its faces outward."""
     if not _is_closed(body.listed):
-        return _open(body)
+        return _open(body, True)
     shape = body.shape
     if shape.ShapeType() != TopAbs_SOLID:
         shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
@@ -132,10 +149,36 @@ def _solid(body: Body) -> Body:
     volume, doubt = _volume(shape, body.box)
     if volume < 0.0:
         body = replace(body, shape=shape.Reversed(), notes=(*body.notes, "Its faces pointed inward; they were turned."))
-    flaws = find_flaws(body.shape).notes
+    flaws, body = _without_hanging_faces(body)
     if doubt > 1e-3:
         flaws += ("Its faces don't agree on what is inside; what is measured near such faces can be wrong.",)
     return replace(body, sound=not flaws, notes=(*body.notes, *flaws))
+
+
+def _without_hanging_faces(body: Body) -> tuple[tuple[str, ...], Body]:
+    """What is wrong with a body's faces, as sentences, and the body without those that the mesher can't take."""
+    flaws = find_flaws(body.shape)
+    bad = [flaws.broken[index] for index in faces_without_end(flaws.broken)]
+    if not bad:
+        return flaws.notes, body
+    places = [index for index, face in enumerate(explore(body.shape, TopAbs_FACE)) if any(face.IsSame(b) for b in bad)]
+    tool = BRepTools_ReShape()
+    for face in bad:
+        tool.Remove(face)
+    left = Flaws(flaws.loose, tuple(f for f in flaws.broken if not any(f.IsSame(b) for b in bad)), flaws.faces)
+    note = _left_out(bad)
+    return (*left.notes, note), replace(body, shape=tool.Apply(body.shape), left_out=tuple(places))
+
+
+def _left_out(faces: list[Any]) -> str:
+    corner = corner_of(faces[0])
+    where = f" near ({', '.join(f'{value:.1f}' for value in corner)})" if corner else ""
+    what = (
+        f"{len(faces)} of its faces have outlines so damaged that they are"
+        if len(faces) > 1
+        else ("one of its faces has an outline so damaged that it is")
+    )
+    return f"{what[0].upper()}{what[1:]} left out{where}; values can be missing there."
 
 
 def _volume(shape: Any, box: tuple[float, ...] | None) -> tuple[float, float]:
@@ -159,17 +202,18 @@ def _mass(shape: Any, origin: gp_Pnt) -> float:
     return properties.Mass()
 
 
-def _open(body: Body) -> Body:
+def _open(body: Body, meant_solid: bool) -> Body:
     """A shell with free edges: sewn where the cracks are narrow, else a solid with a hole, or a sheet."""
     sewn = _sewn(body)
     if sewn is not None:
         return sewn
     free, edges, place = _free_edges(body.shape)
-    if body.shape.ShapeType() != TopAbs_SOLID and (not edges or free >= _OPEN_SHARE * edges):
+    most = (_OPEN_SHARE_OF_SOLIDS if meant_solid else _OPEN_SHARE) * edges
+    if not meant_solid and (not edges or free >= most):
         return replace(body, kind="sheet", sound=True)  # meant as a sheet
     where = ", ".join(f"{value:.1f}" for value in place)
     note = f"Its shell is not closed: {free} of {edges} edges belong to one face only, such as near ({where})."
-    kind = "solid" if free < _OPEN_SHARE * edges else "sheet"
+    kind = "solid" if free < most else "sheet"
     shape = body.shape
     if kind == "solid":
         note += " Near the opening values can be missing."

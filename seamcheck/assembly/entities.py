@@ -8,7 +8,7 @@ Where that leaves a doubt, the answer is None.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 import numpy as np
@@ -49,6 +49,25 @@ class FaceEntities:
         for shell in shells:
             answer += self._of_shell(shell)
         return tuple(answer)
+
+    def belongs_to_one(self, shell: Any, solids: Iterable[set[int]]) -> bool:
+        """Whether most faces of a shell (unplaced TopoDS_Shell, mm) are those of one listed solid.
+
+        solids : numbers of the faces' records of each solid
+        """
+        explorer, keys = TopExp_Explorer(shell, TopAbs_FACE), set()
+        while explorer.More():
+            keys.add(_key(_corners(explorer.Current())))
+            explorer.Next()
+        looked_at = 0
+        for faces in solids:
+            looked_at += len(faces)
+            if looked_at > _MOST_ONE_BY_ONE:
+                return False
+            listed = {_key(self._text_corners(number) * self._unit) for number in faces}
+            if 2 * len(keys & listed) > len(keys):
+                return True
+        return False
 
     def _of_shell(self, shell: Any) -> list[Entity | None]:
         faces = []

@@ -71,6 +71,11 @@ class ListedSolids:
         return max(0, len(self._faces) - read) or int(faces < self._listed_faces)
 
     @property
+    def faces(self) -> list[set[int]]:
+        """Numbers of the faces' records of each solid."""
+        return list(self._faces.values())
+
+    @property
     def _listed_faces(self) -> int:
         return sum(len(faces) for faces in self._faces.values())
 

@@ -1,4 +1,4 @@
-"""Whether the size of what was read makes sense for housings."""
+"""Whether the size of what was read, and of the seam found in it, makes sense for housings."""
 
 from __future__ import annotations
 
@@ -10,13 +10,15 @@ from seamcheck.errors import NotReviewed
 SMALLEST_MM = 1.0  # no welded part is smaller; DESIGN: 8 to 600 mm are common
 LARGEST_MM = 5000.0
 _COMMON_MM = (8.0, 600.0)
+_THINNEST_MM = 0.25  # a cover below that is no moulded part; limits begin at 0.8 mm
+_COMMON_COVER_MM = (0.5, 6.0)
 
 _FACTORS = {  # the most frequent mistakes first
-    1e-3: "metres instead of millimetres", 1e3: "millimetres instead of metres",
-    1 / 25.4: "inches instead of millimetres", 25.4: "millimetres instead of inches",
-    1 / 304.8: "feet instead of millimetres", 304.8: "millimetres instead of feet",
-    0.1: "centimetres instead of millimetres", 10.0: "millimetres instead of centimetres",
-    1e-6: "metres twice over", 1e6: "millimetres twice over",
+    1e-3: "millimetres had been taken for metres", 1e3: "metres had been taken for millimetres",
+    1 / 25.4: "millimetres had been taken for inches", 25.4: "inches had been taken for millimetres",
+    1 / 304.8: "millimetres had been taken for feet", 304.8: "feet had been taken for millimetres",
+    0.1: "millimetres had been taken for centimetres", 10.0: "centimetres had been taken for millimetres",
+    1e-6: "millimetres had been taken for metres twice", 1e6: "metres had been taken for millimetres twice",
 }  # fmt: skip
 
 
@@ -43,15 +45,70 @@ def check_scale(sizes: Sequence[tuple[float, str]], unit: str) -> list[str]:
     ]
 
 
+def odd_size(sizes: Sequence[tuple[float, str]], unit: str) -> str:
+    """A sentence on the size of the parts that can explain why no seam was found; '' for usual sizes.
+
+    Parameters
+    ----------
+    sizes, unit : as for check_scale
+    """
+    ordered = sorted(sizes, reverse=True)
+    if len(ordered) < 2 or _COMMON_MM[0] <= ordered[1][0] <= _COMMON_MM[1]:
+        return ""
+    size, name = ordered[1]
+    factor = _likely_factor(size)
+    return (
+        f"{name!r} measures {_in_words(size)}: if it should be {_in_words(size * factor)}, "
+        f"{_mistake(factor, unit)}. Then set the length unit on export and export again."
+    )
+
+
+def check_cover(thickness: float, largest: tuple[float, str], unit: str) -> None:
+    """Raise NotReviewed('scale-suspect') for a cover that is thinner than plastic can be moulded and welded.
+
+    Parameters
+    ----------
+    thickness : mm, of the cover over the seam, its median; NaN where it was not measured
+    largest : longest side in mm and name of the larger of the two parts
+    unit : length unit that the file declares, '' for none
+    """
+    size, name = largest
+    if not thickness < _THINNEST_MM:  # NaN: not measured
+        return
+    fitting = [factor for factor in _FACTORS if _is_common(thickness * factor, size * factor)]
+    if not fitting:
+        return
+    factor = fitting[0]
+    raise NotReviewed(
+        "scale-suspect",
+        f"{name!r} measures {_in_words(size)}, with a cover {thickness:.2g} mm thick over the seam: too thin to be "
+        f"moulded and welded. A factor of {factor:.6g} would make it {_in_words(size * factor)}: "
+        f"{_mistake(factor, unit)}. Set the length unit on export and export again; if the size is right, name the "
+        "parts with --cover and --base.",
+    )
+
+
 def _message(size: float, name: str, unit: str) -> str:
-    common = [factor for factor in _FACTORS if _COMMON_MM[0] <= size * factor <= _COMMON_MM[1]]
-    factor = common[0] if common else min(_FACTORS, key=lambda factor: _strangeness(size * factor))
-    declared = f"The file declares {_FACTORS[factor]}" if unit else "The file declares no length unit"
+    factor = _likely_factor(size)
     return (
         f"{name!r} measures {_in_words(size)}, which no welded housing does. A factor of {factor:.6g} would "
-        f"make it {_in_words(size * factor)}: {declared}, it seems. Set the length unit on export and "
-        "export again."
+        f"make it {_in_words(size * factor)}: {_mistake(factor, unit)}. Set the length unit on export and export again."
     )
+
+
+def _likely_factor(size: float) -> float:
+    """The most frequent mistake that makes a size common, else the one that makes it least strange."""
+    common = [factor for factor in _FACTORS if _COMMON_MM[0] <= size * factor <= _COMMON_MM[1]]
+    return common[0] if common else min(_FACTORS, key=lambda factor: _strangeness(size * factor))
+
+
+def _mistake(factor: float, unit: str) -> str:
+    declares = f"the file declares {unit}" if unit else "the file declares no length unit"
+    return f"it is as if {_FACTORS[factor]} ({declares})"
+
+
+def _is_common(thickness: float, size: float) -> bool:
+    return _COMMON_COVER_MM[0] <= thickness <= _COMMON_COVER_MM[1] and _COMMON_MM[0] <= size <= _COMMON_MM[1]
 
 
 def _strangeness(size: float) -> float:
@@ -61,4 +118,4 @@ def _strangeness(size: float) -> float:
 
 
 def _in_words(size: float) -> str:
-    return f"{size / 1000:.3g} m" if size >= 5000.0 else f"{size:.3g} mm"
+    return f"{size / 1000:.3g} m" if size >= 1000.0 else f"{size:.3g} mm"

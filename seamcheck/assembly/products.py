@@ -86,9 +86,10 @@ def _below(
 
 def label_name(label: TDF_Label) -> str:
     """The name that the file gives, '' without one or where the reader made one up."""
-    name = TDataStd_Name()
-    if not label.FindAttribute(TDataStd_Name.GetID_s(), name):
+    if not label.IsAttribute(TDataStd_Name.GetID_s()):  # FindAttribute now and then crashes where there is none
         return ""
+    name = TDataStd_Name()
+    label.FindAttribute(TDataStd_Name.GetID_s(), name)
     text = name.Get().ToExtString()
     return "" if KERNEL_NAME.match(text) else text.strip()
 

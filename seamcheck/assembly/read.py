@@ -3,22 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
 
+from OCP.Bnd import Bnd_Box
 from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
 from OCP.gp import gp_Pnt
 from OCP.TopAbs import TopAbs_FACE
 
 from seamcheck.assembly.before import check_text
-from seamcheck.assembly.bodies import Body, explore, product_bodies
+from seamcheck.assembly.bodies import Body, IsListed, explore, product_bodies, same_solid
 from seamcheck.assembly.colours import Colour, Colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
 from seamcheck.assembly.declared import UNDECLARED, LengthUnit, damaged_units, length_units, step_schema, unit_notes
 from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
+from seamcheck.assembly.numbers import absurd_numbers
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.assembly.placements import lost_placements
 from seamcheck.assembly.plausible import check_scale
@@ -38,6 +40,7 @@ class _Reading:
     notes: list[str] = field(default_factory=list)
     doubts: list[str] = field(default_factory=list)
     damage: list[str] = field(default_factory=list)  # those of the doubts that are about whole files
+    places: dict[tuple[float, ...], list[tuple[Part, Body]]] = field(default_factory=dict)  # solids by what they fill
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -64,24 +67,44 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
 
 def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:
     text = StepText(source.data)
-    check_text(source.name, text)
+    damage = [*source.doubts, *check_text(source.name, text)]
+    absurd = absurd_numbers(text)
+    if absurd is not None:
+        damage.insert(0, absurd.sentence(source.name))
+        source = replace(source, data=absurd.data)
+        text = StepText(source.data)
     units = length_units(text)
     unit = units[0] if units else UNDECLARED
     reading.notes += unit_notes(source.name, units)
     listed = ListedSolids(source.name, text)
-    damage = damaged_units(source.name, text) + damaged_records(source.name, text)  # before the kernel fills the memory
-    products = _products(source, text, unit, listed, progress, reading.notes)
+    damage += damaged_units(source.name, text) + damaged_records(
+        source.name, text
+    )  # before the kernel fills the memory
+    for sentence in damage:
+        _remark(progress, sentence)
+    products, repaired = _products(source, text, unit, listed, progress)
+    if repaired:
+        damage.append(
+            f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound without "
+            "them. What is measured on a repaired face can be wrong; check the bodies in CAD."
+        )
     index = len(reading.files)
     reading.files.append(ModelFile(source.name, source.sha256, step_schema(text), unit.name))
     before = len(reading.parts)
     for product, bodies in products:
         for known in bodies:
+            if absurd is not None and not known.body.sound and {product.path[-1], ""} & {*absurd.owners}:
+                known = _left_out(known, f"Some of its coordinates make no sense (line {absurd.line}); it is left out.")
             part = _placed(product, known, f"p{len(reading.parts) + 1}", index)
+            part = _unless_twice(reading, part, product, known.body)
             reading.parts.append(part)
             if part.kind == "solid":
                 reading.sizes.append((known.body.size * _scale(product), part.name or part.id))
             if not known.body.sound:
-                reading.doubts += [f"{part.name or part.id!r}: {note}" for note in known.body.notes]
+                doubts = [f"{part.name or part.id!r}: {note}" for note in known.body.notes]
+                reading.doubts += doubts
+                for sentence in doubts:
+                    _remark(progress, sentence)
     if len(reading.parts) == before:
         raise nothing_exact(source.name, text)
     lost = [
@@ -100,17 +123,20 @@ def _products(
     unit: LengthUnit,
     listed: ListedSolids,
     progress: Callable[[str], None],
-    notes: list[str],
-) -> list[tuple[Product, list[_Known]]]:
-    """The placed products with their bodies; read with all repairs when some solid is not sound otherwise."""
-    first = _transferred(source, False, progress)
+) -> tuple[list[tuple[Product, list[_Known]]], bool]:
+    """The placed products with their bodies; read with all repairs (true) where that leaves more sound bodies."""
+    entities = FaceEntities(text, unit.mm)
+
+    def is_listed(shell: Any) -> bool:
+        return entities.belongs_to_one(shell, listed.faces)
+
+    first = _transferred(source, False, progress, is_listed)
     if not _unsound(first, listed):
-        return _known(first, text, unit)
-    second = _transferred(source, True, progress)
+        return _known(first, entities), False
+    second = _transferred(source, True, progress, is_listed)
     if _unsound(second, listed) >= _unsound(first, listed):
-        return _known(first, text, unit)
-    notes.append(f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound.")
-    return _known(second, text, unit)
+        return _known(first, entities), False
+    return _known(second, entities), True
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -120,14 +146,16 @@ class _Transferred:
     bodies: dict[str, list[Body]]  # by the label's entry
 
 
-def _transferred(source: Source, all_repairs: bool, progress: Callable[[str], None]) -> _Transferred:
+def _transferred(
+    source: Source, all_repairs: bool, progress: Callable[[str], None], is_listed: IsListed
+) -> _Transferred:
     document = transfer(source.name, source.data, all_repairs, progress)
     progress("checking")
     products = list(placed_products(document))
     bodies: dict[str, list[Body]] = {}
     for product in products:
         if product.key not in bodies:
-            bodies[product.key] = product_bodies(product.shape)
+            bodies[product.key] = product_bodies(product.shape, is_listed)
     return _Transferred(document, products, bodies)
 
 
@@ -138,19 +166,34 @@ def _unsound(transferred: _Transferred, listed: ListedSolids) -> int:
     return sum(not body.sound for body in every) + listed.lost(len(solids), sum(b.faces for b in solids))
 
 
-def _known(transferred: _Transferred, text: StepText, unit: LengthUnit) -> list[tuple[Product, list[_Known]]]:
+def _known(transferred: _Transferred, entities: FaceEntities) -> list[tuple[Product, list[_Known]]]:
     colours = Colours(transferred.document)
-    entities = FaceEntities(text, unit.mm)
     known: dict[str, list[_Known]] = {}
     answer = []
     for product in transferred.products:
         if product.key not in known:
             known[product.key] = [
-                _Known(body, _own_colour(product, body, colours), entities.of_body(body.listed))
+                _Known(body, _own_colour(product, body, colours), _entities(body, entities))
                 for body in transferred.bodies[product.key]
             ]
         answer.append((product, known[product.key]))
     return answer
+
+
+def _entities(body: Body, entities: FaceEntities) -> tuple[Entity | None, ...]:
+    every = entities.of_body(body.listed)
+    return tuple(entity for index, entity in enumerate(every) if index not in body.left_out)
+
+
+def _left_out(known: _Known, note: str) -> _Known:
+    return replace(known, body=replace(known.body, kind="other", notes=(*known.body.notes, note)))
+
+
+def _remark(progress: Callable[[str], None], sentence: str) -> None:
+    """Tell a parent process, if one listens, what will explain a crash."""
+    remark = getattr(progress, "remark", None)
+    if remark is not None:
+        remark(sentence)
 
 
 def _lost(products: list[tuple[Product, list[_Known]]], listed: ListedSolids) -> list[str]:
@@ -206,6 +249,22 @@ def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:
         file=file,
         notes=tuple(notes),
     )
+
+
+def _unless_twice(reading: _Reading, part: Part, product: Product, body: Body) -> Part:
+    """A solid; as 'other', with a doubt, where an equal one stands in the same place already."""
+    if part.kind != "solid" or body.box is None:
+        return part
+    box = Bnd_Box(gp_Pnt(*body.box[:3]), gp_Pnt(*body.box[3:])).Transformed(product.location.Transformation())
+    key = (part.faces, *(round(value, 2) for value in box.Get()))
+    equal = [first for first, other in reading.places.get(key, []) if same_solid(body, other)]
+    reading.places.setdefault(key, []).append((part, body))
+    if not equal:
+        return part
+    first = f"{equal[0].name or equal[0].id!r} ({equal[0].id})"
+    note = f"It stands in the same place as {first} and has the same shape; it is left out."
+    reading.doubts.append(f"{part.name or part.id!r} ({part.id}): {note} Delete one of them in CAD.")
+    return replace(part, kind="other", solids=0, notes=(*part.notes, note))
 
 
 def _check_bodies(reading: _Reading) -> None:

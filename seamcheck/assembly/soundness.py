@@ -42,13 +42,13 @@ class Flaws:
     Attributes
     ----------
     loose : largest distance (mm) by which faces, edges and corners miss each other, as the kernel bridged it
-    broken : number of faces whose outline is no sound outline
+    broken : the faces (TopoDS_Face) whose outline is no sound outline
     faces : number of faces
     place : a corner (mm, in the product) of the first broken face, or None
     """
 
     loose: float
-    broken: int
+    broken: tuple[Any, ...]
     faces: int
     place: tuple[float, float, float] | None = None
 
@@ -64,7 +64,7 @@ class Flaws:
         if self.broken:
             where = f", the first near ({', '.join(f'{x:.1f}' for x in self.place)})" if self.place else ""
             found.append(
-                f"{self.broken} of its {self.faces} faces have a damaged outline{where}; what is measured "
+                f"{len(self.broken)} of its {self.faces} faces have a damaged outline{where}; what is measured "
                 "there can be wrong."
             )
         return tuple(found)
@@ -79,8 +79,8 @@ def find_flaws(shape: Any) -> Flaws:
     sound[plain.faces] = plain.are_sound()
     for index in others:
         sound[index] = faces[index].NbChildren() > _MOST_OUTLINES or BRepCheck_Analyzer(faces[index]).IsValid()
-    broken = np.flatnonzero(~sound)
-    return Flaws(loose, len(broken), len(faces), _corner(faces[broken[0]]) if len(broken) else None)
+    broken = tuple(faces[index] for index in np.flatnonzero(~sound))
+    return Flaws(loose, broken, len(faces), corner_of(broken[0]) if broken else None)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -188,7 +188,8 @@ def _different(shape: Any, kind: Any) -> tuple[Any, list[Any]]:
     return found, [found.FindKey(number) for number in range(1, found.Extent() + 1)]
 
 
-def _corner(face: Any) -> tuple[float, float, float] | None:
+def corner_of(face: Any) -> tuple[float, float, float] | None:
+    """A corner (mm) of a face; None without any."""
     explorer = TopExp_Explorer(face, TopAbs_VERTEX)
     if not explorer.More():
         return None

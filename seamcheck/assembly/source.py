@@ -18,6 +18,7 @@ LARGEST_MB = 1000.0  # about a million faces; the kernel needs some twenty times
 
 _START = b"ISO-10303-21"
 _END = b"END-ISO-10303-21"
+_LAST_SECTION, _END_OF_SECTION = b"DATA", b"ENDSEC;"
 _BYTE_ORDER_MARK = b"\xef\xbb\xbf"
 
 
@@ -30,17 +31,20 @@ class Source:
     name : without folders
     data : STEP text that begins with ISO-10303-21, with the line breaks of the file
     sha256 : of the file's own bytes, hex text
+    doubts : sentences on damage
     """
 
     name: str
     data: bytes
     sha256: str
+    doubts: tuple[str, ...] = ()
 
 
 def read_source(path: Path, largest_mb: float = LARGEST_MB) -> Source:
     """Read a model file to its end, once; raises NotReviewed with what is wrong and what to do."""
     raw = _read_steady(path, largest_mb)
-    return Source(path.name, _step_text(path.name, raw), hashlib.sha256(raw).hexdigest())
+    text, doubts = _step_text(path.name, raw)
+    return Source(path.name, text, hashlib.sha256(raw).hexdigest(), doubts)
 
 
 def _read_steady(path: Path, largest_mb: float) -> bytes:
@@ -97,8 +101,8 @@ def _why_not(name: str, error: OSError) -> str:
     return f"{name!r} can't be read: {error.strerror or error}."
 
 
-def _step_text(name: str, raw: bytes) -> bytes:
-    """The text from ISO-10303-21 on, after checking that it is STEP text to its end."""
+def _step_text(name: str, raw: bytes) -> tuple[bytes, tuple[str, ...]]:
+    """The text from ISO-10303-21 on, after checking that it is STEP text to its end; and doubts about that end."""
     if not raw.strip(b"\0 \t\r\n"):
         raise NotReviewed("empty", f"{name!r} is empty: it has no text. Export the model again.")
     other = what_it_is(raw)
@@ -112,13 +116,17 @@ def _step_text(name: str, raw: bytes) -> bytes:
             f"{name!r} is not a STEP file: it doesn't begin with ISO-10303-21. Export the model as STEP "
             "(AP203, AP214 or AP242).",
         )
-    if text.rfind(_END) <= start:
+    # what stands before the start is blanked out, its line breaks kept: line numbers stay those of the file
+    whole = b"\n" * text[:start].count(b"\n") + text[start:]
+    if text.rfind(_END) > start:
+        return whole, ()
+    if text.rfind(_END_OF_SECTION) <= text.rfind(_LAST_SECTION):
         raise NotReviewed(
             "unreadable",
             f"{name!r} is cut off: its last line END-ISO-10303-21 is missing. Copy or export it again.",
         )
-    # what stands before the start is blanked out, its line breaks kept: line numbers stay those of the file
-    return b"\n" * text[:start].count(b"\n") + text[start:]
+    doubt = f"{name!r} ends without its last line END-ISO-10303-21: it may be cut off. Copy or export it again."
+    return whole[: whole.rfind(_END_OF_SECTION)] + _END_OF_SECTION + b"\n" + _END + b";\n", (doubt,)
 
 
 def file_facts(path: Path) -> ModelFile:

@@ -40,13 +40,11 @@ def main() -> None:
 def run_job(function: str, args: tuple[Any, ...], answers: Writable) -> None:
     """Run ``module:name`` and write ('result', value), or ('error', exception) when it raises."""
 
-    def progress(*stage: Any) -> None:
-        write_message(answers, ("progress", stage))
-
     try:
         module, _, name = function.partition(":")
         call = getattr(importlib.import_module(module), name)
-        options = {"progress": progress} if "progress" in inspect.signature(call).parameters else {}
+        takes_progress = "progress" in inspect.signature(call).parameters
+        options = {"progress": Progress(answers)} if takes_progress else {}
         answer = ("result", call(*args, **options))
         write_message(answers, answer)
     except SeamcheckError as error:
@@ -56,6 +54,20 @@ def run_job(function: str, args: tuple[Any, ...], answers: Writable) -> None:
         write_message(answers, ("memory", traceback.format_exc()))
     except BaseException as error:  # whatever it is, the parent gets to know it
         write_message(answers, ("unexpected", type(error).__name__, str(error), traceback.format_exc()))
+
+
+class Progress:
+    """What a job calls with the name of each stage as it begins."""
+
+    def __init__(self, answers: Writable) -> None:
+        self._answers = answers
+
+    def __call__(self, *stage: Any) -> None:
+        write_message(self._answers, ("progress", stage))
+
+    def remark(self, sentence: str) -> None:
+        """Leave a sentence about the model that explains it if this process comes to a bad end."""
+        write_message(self._answers, ("remark", sentence))
 
 
 def end_with_parent(parent: int) -> None:

@@ -32,6 +32,7 @@ class Watch:
     ) -> None:
         self.time_limit_s, self.memory_limit_mb, self.progress = time_limit_s, memory_limit_mb, progress
         self.stage = "starting"
+        self.remarks: list[str] = []  # what the child found odd about the model so far, as sentences
         self._began = time.monotonic()
 
     def follow(
@@ -60,6 +61,8 @@ class Watch:
             kind, *rest = message
             if kind == "progress":
                 self._at_stage(rest[0])
+            elif kind == "remark":
+                self.remarks.append(rest[0])
             elif kind == "result":
                 return rest[0]
             elif kind == "error":
@@ -84,7 +87,8 @@ class Watch:
             raise NotReviewed(
                 "timeout",
                 f"Not finished after {self.time_limit_s:g} s, while {self.doing}. Give it more time with "
-                "--time-limit, or leave out bodies that have nothing to do with the seam.",
+                "--time-limit, or leave out bodies that have nothing to do with the seam."
+                + self._remark("That may be why: "),
             )
         if self.memory_limit_mb is not None and resident_mb(pid) > self.memory_limit_mb:
             raise self._out_of_memory()
@@ -94,7 +98,7 @@ class Watch:
         return NotReviewed(
             "out-of-memory",
             f"More memory was needed than {limit}, while {self.doing}. Allow more with --memory-limit, or "
-            "leave out bodies that have nothing to do with the seam.",
+            "leave out bodies that have nothing to do with the seam." + self._remark("That may be why: "),
         )
 
     def _crashed(self, status: int, chatter: str) -> NotReviewed:
@@ -114,10 +118,18 @@ class Watch:
                 how = f"signal {-status}"
         error = NotReviewed(
             "crashed",
-            f"The CAD kernel crashed while {self.doing} ({how}). The file is probably damaged there: open it "
-            "in a CAD program, check the bodies and export it again as STEP.",
+            f"The CAD kernel crashed while {self.doing} ({how})."
+            + (
+                self._remark()
+                or " The file is probably damaged there: open it in a CAD program, check the bodies and export it "
+                "again as STEP."
+            ),
         )
         return _with_traceback(error, chatter)
+
+    def _remark(self, introduction: str = "") -> str:
+        """The first thing that was found odd, as a further sentence; '' where nothing was."""
+        return f" {introduction}{self.remarks[0]}" if self.remarks else ""
 
     def _unexpected(self, kind: str, text: str) -> NotReviewed:
         first = text.strip().splitlines()[0] if text.strip() else "no text"

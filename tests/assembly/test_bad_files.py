@@ -228,12 +228,26 @@ def test_products_that_contain_each_other(tmp_path, sound):
     assert refused_text(tmp_path, sound.replace(b"DATA;\n", b"DATA;\n" + back)).code == "unreadable"
 
 
-@pytest.mark.parametrize("number", [b"NaN", b"nan", b"-inf", b"1.#QNAN", b"1.#IND"])
-def test_coordinates_that_are_no_numbers(tmp_path, sound, number):
+@pytest.mark.parametrize("number", [b"NaN", b"nan", b"-inf", b"1.#QNAN", b"1.#IND", b"1.E300", b"-4E+15", b"9" * 400])
+def test_absurd_coordinates_name_their_part_and_line(tmp_path, sound, number):
+    path = tmp_path / "model.step"
     point = re.search(rb"CARTESIAN_POINT\('',\((40\.),", sound)
-    error = refused_text(tmp_path, sound[: point.start(1)] + number + sound[point.end(1) :])
+    path.write_bytes(sound[: point.start(1)] + number + sound[point.end(1) :])
+    error = refused(path)
     assert error.code == "unreadable"
+    assert error.message.startswith("'case': ")
     assert f"line {sound[: point.start()].count(bytes([10])) + 1}" in error.message
+
+
+@pytest.mark.parametrize("number", [b"NaN", b"1.E300"])
+def test_absurd_coordinates_of_a_third_part_leave_it_out(tmp_path, number):
+    parts = [("case", box(40, 30, 10), None), ("lid", box(40, 30, 2), cq.Location((0, 0, 10)))]
+    path = write(tmp_path / "model.step", [*parts, ("chip", box(7, 5, 1), None)])
+    data = path.read_bytes()
+    path.write_bytes(re.sub(rb"CARTESIAN_POINT\('',\(7\.,5\.,1\.\)", b"CARTESIAN_POINT('',(7.,5.,%s)" % number, data))
+    assembly = read_assembly(path)
+    assert [part.kind for part in assembly.parts] == ["solid", "solid", "other"]
+    assert any("of 'chip')" in doubt and "no model has" in doubt for doubt in assembly.doubts)
 
 
 def test_words_like_numbers_in_names_do_no_harm(tmp_path, sound):
@@ -290,12 +304,6 @@ def test_only_sheets(tmp_path):
     sheet = cq.Workplane().rect(20, 20).extrude(5).faces("<Z").val()
     path = write(tmp_path / "a.step", [("foil", sheet, None), ("film", sheet, cq.Location((0, 0, 1)))])
     assert refused(path).code == "no-solid"
-
-
-def test_absurd_coordinates(tmp_path, sound):
-    path = tmp_path / "a.step"
-    path.write_bytes(re.sub(rb"CARTESIAN_POINT\('',\(40\.,30\.,10\.\)", b"CARTESIAN_POINT('',(4.E300,30.,10.)", sound))
-    assert refused(path).code == "unreadable"
 
 
 @pytest.mark.parametrize("mirror", [True, False])

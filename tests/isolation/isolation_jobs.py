@@ -21,6 +21,17 @@ def crash(progress):
     ctypes.string_at(0)
 
 
+def remark_and_crash(progress):
+    progress.remark("'lid' is cracked.")
+    progress.remark("Something else is odd.")
+    crash(progress)
+
+
+def remark_and_sleep(progress):
+    progress.remark("'lid' is cracked.")
+    sleep(30, progress)
+
+
 def sleep(seconds, progress):
     progress("finding")
     time.sleep(seconds)

@@ -64,6 +64,14 @@ def test_the_time_limit_holds(run):
     assert "finding" in error.message
 
 
+@pytest.mark.parametrize("end", ["crash", "sleep"])
+def test_a_bad_end_comes_with_what_was_found_odd_before(run, end):
+    error = not_reviewed(run, f"remark_and_{end}", time_limit_s=None if end == "crash" else 0.5)
+    assert error.message.endswith(" 'lid' is cracked.")
+    assert error.message.count(".") <= 5
+    assert "export it again" not in error.message  # what to do stands in the remark
+
+
 def test_the_memory_limit_holds(run):
     error = not_reviewed(run, "hog", memory_limit_mb=200)
     assert error.code == "out-of-memory"

@@ -1,0 +1,64 @@
+"""Why a review came to nothing, or to nonsense, as far as the model as it was read tells."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+import numpy as np
+
+from seamcheck.assembly.parts import Assembly, Part
+from seamcheck.assembly.plausible import check_cover, odd_size
+from seamcheck.errors import NotReviewed
+
+_COUNTS = ("single-part", "no-contact", "no-seam", "ambiguous")
+"""Codes of the finder that a wrong size or a damaged model can be the cause of."""
+
+
+def explained(reason: NotReviewed, assembly: Assembly) -> NotReviewed:
+    """A refusal of the finder, with what the model's size or damage has to do with it, if anything."""
+    if reason.code not in _COUNTS:
+        return reason
+    sheets = [part for part in assembly.parts if part.kind == "sheet"]
+    if reason.code == "single-part" and sheets:
+        reason = NotReviewed(reason.code, _one_solid(assembly.parts, sheets))
+    more = odd_size(_sizes(assembly), assembly.files[0].length_unit)
+    if not more and assembly.doubts:
+        more = f"The model shows signs of damage, which may be why: {assembly.doubts[0]}"
+    return NotReviewed(reason.code, f"{reason.message} {more}") if more else reason
+
+
+def _one_solid(parts: Sequence[Part], sheets: Sequence[Part]) -> str:
+    solid = next(part for part in parts if part.kind == "solid")
+    named = [*dict.fromkeys(repr(part.name or part.id) for part in sheets)]
+    which = " and ".join(named[:3]) + (" and others" if len(named) > 3 else "")
+    are, them = ("is a sheet body", "it") if len(named) == 1 else ("are sheet bodies", "them")
+    return (
+        f"The model holds one solid only, {solid.name or solid.id!r}; {which} {are} (surfaces without an inside). A "
+        f"seam needs a cover and a base that are solids: close {them} in CAD and export again."
+    )
+
+
+def check_size(assembly: Assembly, parts: Sequence[str], thickness: Sequence[np.ndarray]) -> None:
+    """Raise NotReviewed('scale-suspect') for a cover so thin that the length unit must be wrong.
+
+    Parameters
+    ----------
+    parts : ids of cover and base
+    thickness : (n,) mm of every path, of the cover over the seam; NaN where not measured
+    """
+    every = np.concatenate([*thickness, np.empty(0)])
+    median = float(np.nanmedian(every)) if np.isfinite(every).any() else math.nan
+    check_cover(median, max(_sizes(assembly, set(parts))), assembly.files[0].length_unit)
+
+
+def _sizes(assembly: Assembly, only: set[str] | None = None) -> list[tuple[float, str]]:
+    """Longest side of the box (mm) and name of every solid, or of some parts."""
+    from seamcheck.assembly.bodies import box_of
+
+    found = []
+    for part in assembly.parts:
+        if part.kind == "solid" and (only is None or part.id in only):
+            box = box_of(part.shape) or (0.0,) * 6
+            found.append((max(box[axis + 3] - box[axis] for axis in range(3)), part.name or part.id))
+    return found
