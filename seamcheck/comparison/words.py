@@ -92,7 +92,9 @@ def stretch(entry: Record) -> str:
         return f"all of {entry['contour']}"
     if entry["from_s"] is None:
         return str(entry["contour"] or "")
-    return f"{entry['contour']}, s = {entry['from_s']:.1f} to {entry['to_s']:.1f} mm ({entry['length_mm']:.1f} mm long)"
+    start, end = entry["from_s"], entry["to_s"]
+    span = f"{start:.1f}" if start == end else f"{start:.1f} to {end:.1f}"
+    return f"{entry['contour']}, s = {span} mm ({entry['length_mm']:.1f} mm long)"
 
 
 def change_words(change: Record, key: str) -> str:

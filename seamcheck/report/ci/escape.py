@@ -42,11 +42,18 @@ def code(text: str, in_table: bool = True) -> str:
 
 
 def address(path: str) -> str:
-    """A path as a relative reference (RFC 3986): what is not allowed there is percent-encoded.
+    """A path as a URI reference (RFC 3986): what is not allowed there is percent-encoded.
 
-    A first segment with ':' would be read as a scheme, so './' goes before it.
+    A path from the root on becomes a file URI (RFC 8089). A first segment with ':' would be read as a scheme, so
+    './' goes before it.
     """
-    encoded = quote(path.encode("utf-8", "surrogateescape"), safe="/-._~!$&'()*+,;=@:")
+    try:
+        data = path.encode("utf-8", "surrogateescape")  # names of files that are no UTF-8
+    except UnicodeEncodeError:
+        data = path.encode("utf-8", "surrogatepass")
+    encoded = quote(data, safe="/-._~!$&'()*+,;=@:")
+    if re.match(r"/|[A-Za-z]:/", path):
+        return f"file:///{encoded.lstrip('/')}"
     return f"./{encoded}" if ":" in encoded.partition("/")[0] else encoded
 
 

@@ -1,0 +1,119 @@
+"""A comparison as Markdown (CommonMark with tables), for the page of a job or a review."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from seamcheck.comparison import words
+from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.report.ci.escape import code, markdown
+from seamcheck.report.facts import finding_title, value_text
+
+Document = Mapping[str, Any]
+Record = Mapping[str, Any]
+
+MARKS = {"not-worse": "✅", "worse": "❌", "not-compared": "❔"}
+MOST = 60
+"""So many rows of one table; the document and the page hold all."""
+
+
+def render_markdown(document: Document) -> str:
+    """The summary as text."""
+    return "\n".join(_lines(document)) + "\n"
+
+
+def _lines(document: Document) -> Iterator[str]:
+    mark = MARKS[document["outcome"]]
+    names = [code(" + ".join(document[side]["files"]), in_table=False) for side in ("old", "new")]
+    yield f"# {mark} {words.outcome_words(document)}: {names[0]} → {names[1]}"
+    yield ""
+    yield markdown(words.headline(document))
+    yield ""
+    yield from _sides(document)
+    if document["motion"] and document["motion"]["says"]:
+        yield markdown(document["motion"]["says"])
+        yield ""
+    for warning in document["warnings"]:
+        yield f"> **Note:** {markdown(warning)}"
+        yield ""
+    yield from _findings(document)
+    for joint in document["joints"]:
+        yield from _joint(joint)
+    background = list(words.background_lines(document))
+    if background:
+        yield "## Settings, limits and parts"
+        yield ""
+        yield from (f"- {markdown(line)}" for line in background)
+        yield ""
+    yield f"> {markdown(SHORT_CAUTION)}"
+
+
+def _sides(document: Document) -> Iterator[str]:
+    yield "|  | old | new |"
+    yield "|---|--:|--:|"
+    old, new = document["old"], document["new"]
+    yield f"| verdict | {old['verdict']} | {new['verdict']} |"
+    for severity in ("must-fix", "attention", "note"):
+        counts = (str(s["findings"][severity]) if s["verdict"] != "not-reviewed" else "–" for s in (old, new))
+        yield f"| {severity} | {' | '.join(counts)} |"
+    yield f"| seam, mm | {old['length_mm']:.2f} | {new['length_mm']:.2f} |"
+    yield ""
+
+
+def _findings(document: Document) -> Iterator[str]:
+    found = document["findings"]
+    rows = [("new", e["new"], words.how_words(e)) for e in found["new"]]
+    rows += [(words.STATES[e["state"]], e["new"], words.remaining_words(e)) for e in found["remaining"]]
+    rows += [("fixed", e["old"], words.how_words(e)) for e in found["fixed"]]
+    rows += [("no longer reported", e["old"], words.how_words(e)) for e in found["dropped"]]
+    if not rows:
+        return
+    yield "## Findings"
+    yield ""
+    yield "|  | finding | value | where | what changed |"
+    yield "|---|---|---|---|---|"
+    for state, finding, said in rows[:MOST]:
+        what = f"**{markdown(finding_title(finding))}** ({finding['severity']}): {markdown(finding['message'])}"
+        where = f"{markdown(words.finding_place(finding))}<br>{code(finding['id'])}"
+        yield f"| {state} | {what} | {markdown(value_text(finding))} | {where} | {markdown(said)} |"
+    yield ""
+    if len(rows) > MOST:
+        yield f"{len(rows) - MOST} more are in the comparison document."
+        yield ""
+
+
+def _joint(joint: Record) -> Iterator[str]:
+    parts = [code(" + ".join(joint[role]["new"] or joint[role]["old"]), in_table=False) for role in ("cover", "base")]
+    yield f"## Seam {markdown(str(joint['new'] or joint['old']))}: {parts[0]} on {parts[1]}"
+    yield ""
+    yield from (f"- {markdown(line)}" for line in words.seam_lines(joint))
+    yield ""
+    rows = [
+        f"| {markdown(words.stretch(change))} | {markdown(quantity['title'])} | "
+        f"{markdown(words.change_words(change, quantity['quantity']))} |"
+        for _, changes in words.by_place(joint)
+        for quantity, change in changes
+    ]
+    rows += [
+        f"| whole interface | {markdown(entry['title'])} | {markdown(_values(entry))} |" for entry in joint["interface"]
+    ]
+    rows += [
+        f"| {entry['kind']} | {markdown(entry['title'])} | {markdown(words.material_words(entry).partition(': ')[2])} |"
+        for entry in joint["material"]
+    ]
+    if not rows:
+        return
+    yield "| where | quantity | old → new |"
+    yield "|---|---|---|"
+    yield from rows[:MOST]
+    yield ""
+    if len(rows) > MOST:
+        yield f"{len(rows) - MOST} more are in the comparison document."
+        yield ""
+
+
+def _values(entry: Record) -> str:
+    key = entry["quantity"]
+    by = words.difference(entry["by"], key)
+    return f"{words.amount(entry['old'], key)} → {words.amount(entry['new'], key)}{', ' if by else ''}{by}"
