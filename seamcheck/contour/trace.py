@@ -18,6 +18,8 @@ from seamcheck.joint.contact import heights_at
 _SPACING = 0.2  # mm between nodes, less on narrow ribs
 _BLURRED = 1.2  # rib widths round a junction in which borders of several ribs count
 
+_NO_LINE = "The faces between cover and base have no centre line that could be followed."
+
 
 def trace_contour(joint: Joint, settings: Any = None) -> Contour:
     """Trace the centre line of a joint's rib top.
@@ -31,6 +33,8 @@ def trace_contour(joint: Joint, settings: Any = None) -> Contour:
     NotReviewed : no-seam where the region has no middle to follow
     """
     polygons = [p for p in shapely.get_parts(joint.region) if p.area > 1e-6]
+    if not polygons:
+        raise NotReviewed("no-seam", _NO_LINE)
     width = _typical_width(polygons)
     border = Border(shapely.MultiPolygon(polygons))
     rib_top = joint.frame.local(joint.rib.facets(joint.rib_faces, 0.001, 0.1).corners)
@@ -48,7 +52,7 @@ def trace_contour(joint: Joint, settings: Any = None) -> Contour:
             first, last = (None if mark is None else junctions[names[mark]][:2] for mark in run.marks)
             paths.append(_path(f"c{len(paths) + 1}", run, (first, last), names, border, width, rib_top, joint.up))
     if not paths:
-        raise NotReviewed("no-seam", "The faces between cover and base have no centre line that could be followed.")
+        raise NotReviewed("no-seam", _NO_LINE)
     return Contour(tuple(paths), junctions, width)
 
 

@@ -12,7 +12,7 @@ from seamcheck.joint.beam import pull_direction
 from seamcheck.joint.contact import Surface, coverage, directions, heights_at, near_surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.light import LightSide, inner_points, light_side
-from seamcheck.joint.patches import SAME_LEVEL, WIDEST, Patch, find_patches
+from seamcheck.joint.patches import NARROWEST, SAME_LEVEL, WIDEST, Patch, find_patches
 from seamcheck.kernel import Body
 
 LONGEST_DROP = 0.9  # mm: a stretch of rib may lie lower than the rest by up to this and still belong to it
@@ -139,7 +139,7 @@ def _read(
 
 def _choose(patches: list[Patch]) -> tuple[list[Patch], bool]:
     """The bands that make up the seam: the lowest level of long, narrow, standing-out bands."""
-    bands = [p for p in patches if p.width <= WIDEST and p.length >= 4 * p.width and p.share >= 0.5]
+    bands = [p for p in patches if NARROWEST <= p.width <= WIDEST and p.length >= 4 * p.width and p.share >= 0.5]
     ribs = [p for p in bands if p.falls >= 0.75]
     rib_like = bool(ribs)
     if not ribs:

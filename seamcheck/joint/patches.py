@@ -18,6 +18,7 @@ from seamcheck.kernel import Body
 LEAST_SHARE = 0.4  # of a face's area that must be opposed
 SAME_LEVEL = 0.15  # mm: bands whose gaps differ by less belong to one seam
 SMOOTH = 0.9962  # cosine of 5 degrees: faces that meet more sharply are not one band
+NARROWEST = 0.1  # mm, mean width below which a band is the edge of a wall that is seen from its end
 WIDEST = 6.0  # mm, mean width beyond which a band is no rib
 DEEPEST_FLOOR = 3.0  # mm: what lies further below the rib top is no trap floor
 FALLEN = 0.15  # mm that the surface beside a rib lies lower than its top

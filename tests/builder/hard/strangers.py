@@ -16,7 +16,7 @@ from ..section import chain
 from ..solid import level_face, swept_solid
 from ..spec import Spec
 from ..track import AnyTrack, ellipse, rounded_rectangle
-from .truth import HardModel, Node, PathTruth, SeamTruth, along, values_of
+from .truth import HardModel, Node, PathTruth, SeamTruth, along, motion, values_of
 
 HERE = np.eye(4)
 TRACK = rounded_rectangle(60, 40, 9)
@@ -132,6 +132,16 @@ def rib_of_its_own() -> HardModel:
     return HardModel(root, (), ("unsupported",), "A rib drawn as a part of its own.", says=("'rib'", "Unite"))
 
 
+def collar_in_a_sleeve() -> HardModel:
+    """A tube with a collar in a sleeve, turned in space: light would have to come from all sides."""
+    tube = cut(fuse(cylinder((0, 0, 0), 10, 20), cylinder((0, 0, 8), 10.5, 3)), cylinder((0, 0, -1), 8, 22))
+    sleeve = cut(cylinder((0, 0, 0), 12.5, 20), cylinder((0, 0, -1), 10.5, 22))
+    nodes = (Node("sleeve", sleeve, colour=CLEAR), Node("tube", tube, colour=DARK))
+    root = Node("weather station", None, tuple((node, HERE) for node in nodes))
+    model = HardModel(root, (), ("unsupported",), "A seam round a cylinder.", says=("round an axis",))
+    return model.turned(motion((50, 20, -30), (20, -30, 10)))
+
+
 def _polygon(corners: int, inradius: float, low: float, high: float):
     """A prism over a regular polygon with the given radius of its inscribed circle."""
     outer = inradius / np.cos(np.pi / corners)
@@ -188,6 +198,7 @@ STRANGERS: dict[str, Callable[[], HardModel]] = {
         shaded_by_a_frame,
         sharp_ridge,
         rib_of_its_own,
+        collar_in_a_sleeve,
         hexagon,
         square,
     )
