@@ -239,11 +239,10 @@ def _fills_gap(body: Body, candidate: Candidate) -> bool:
     low, high = flat_boxes(body.box[None], candidate.frame)
     if not shapely.box(*low[0], *high[0]).intersects(candidate.region):
         return False
-    z = candidate.frame.axes[2]
-    middle = float(candidate.frame.local((body.box[:3] + body.box[3:])[None] / 2)[0, 2])
-    half = float((body.box[3:] - body.box[:3]) @ np.abs(z)) / 2
-    surface = candidate.level
-    return surface - _LAP < middle - half and middle + half < surface + candidate.gap + _LAP
+    height = candidate.frame.local(body.facets(np.arange(len(body.faces)), 0.1, 0.5).corners)[..., 2]
+    return bool(
+        len(height) and candidate.level - _LAP < height.min() and height.max() < candidate.level + candidate.gap + _LAP
+    )
 
 
 def _beside_each_other(first: _Reading, second: _Reading) -> bool:
