@@ -13,6 +13,9 @@ from seamcheck.limits.settings import Settings
 from seamcheck.limits.settings_file import find_settings_file, read_settings
 
 if TYPE_CHECKING:
+    from seamcheck.assembly.parts import Assembly
+    from seamcheck.cache.measured import Measured
+    from seamcheck.limits.findings import JointResult
     from seamcheck.report.review import Review
 
 Progress = Callable[..., None]
@@ -33,6 +36,7 @@ def review(
     time_limit: float | None = None,
     memory_limit: float | None = None,
     with_view: bool = False,
+    cache: bool | str | PathLike[str] = True,
     **overrides: Any,
 ) -> Review:
     """Review the weld seam of one model.
@@ -45,6 +49,9 @@ def review(
     progress : called now and then with the stage
     time_limit, memory_limit : s and MB for the child process that reads the model; None for 600 and 4096
     with_view : whether the document carries section outlines and display meshes for pictures
+    cache : keep what is measured, and measure a model with the same bytes only once: in the folder that the
+        environment variable SEAMCHECK_CACHE names (empty: nowhere), else in the user's cache folder; or a folder;
+        or False. The result is the same.
     overrides : single settings: ``collapse=0.35``, ``cover="lid"``, ``beam=(0, 0, -1)``, and
         ``limits={"rib-width.min": 0.7, "turn-radius.severity": "note"}``
 
@@ -67,7 +74,13 @@ def review(
         settings = settings_for(paths, None if settings is None else Path(settings))
     limits = overrides.pop("limits", {})
     settings = settings.changed({**overrides, **limits})
-    return _review_in_child(paths, settings, progress, time_limit, memory_limit, with_view)
+    return _review_in_child(paths, settings, progress, time_limit, memory_limit, with_view, _cache_folder(cache))
+
+
+def _cache_folder(cache: bool | str | PathLike[str]) -> Path | None:
+    from seamcheck.cache.folder import default_folder
+
+    return (default_folder() if cache else None) if isinstance(cache, bool) else Path(cache)
 
 
 def settings_for(paths: Sequence[Path], file: Path | None = None, look: bool = True) -> Settings:
@@ -81,58 +94,90 @@ def review_model(
     settings: Settings,
     with_view: bool = False,
     progress: Progress = lambda stage: None,
+    cache: Path | None = None,
 ) -> dict[str, Any]:
-    """The review document of one model; loads the CAD kernel into this process, so a child should run it."""
+    """The review document of one model; loads the CAD kernel into this process, so a child should run it.
+
+    Parameters
+    ----------
+    cache : folder in which what is measured is kept
+    """
     from seamcheck.assembly import read_assembly
-    from seamcheck.assembly.explain import check_size, explained
-    from seamcheck.contour import trace_contour
-    from seamcheck.interface.survey import survey_interface
-    from seamcheck.joint import find_joints
-    from seamcheck.limits.findings import JointResult
-    from seamcheck.limits.judge import judge
-    from seamcheck.material import add_to
-    from seamcheck.material.shared import completed
-    from seamcheck.report.document import make_document, not_reviewed_document
-    from seamcheck.survey import survey_joint
+    from seamcheck.assembly.explain import explained
+    from seamcheck.cache.folder import Folder
+    from seamcheck.cache.key import measuring
+    from seamcheck.cache.measured import Measured, keep
+    from seamcheck.report.document import not_reviewed_document
 
     assembly = None
     try:
         progress("reading")
         assembly = read_assembly(paths, progress)
-        progress("finding")
-        joints = find_joints(assembly, settings)
-        results, surveyed = [], []
-        for joint in joints:
-            progress("tracing")
-            contour = trace_contour(joint, settings)
-            progress("measuring")
-            survey = survey_joint(joint, contour, settings)
-            if not (settings.cover or settings.base):  # who names the parts has looked at them
-                thickness = [path.columns["cover_thickness"] for path in survey.paths]
-                check_size(assembly, (*joint.cover, *joint.base), thickness)
-            survey = survey_interface(joint, contour, survey, settings)
-            surveyed.append((joint, contour, survey))
-            materials = completed(settings.material, settings.tolerances, settings.clamp.pressure)
-            survey, extra = add_to(survey, materials, joint.id, settings.collapse, joint.rib_on)
-            found = (
-                joint.id,
-                joint.cover,
-                joint.base,
-                joint.rib_on,
-                joint.beam,
-                joint.modelled_state,
-                joint.why,
-            )
-            results.append(JointResult(*found, survey, extra))
+        joints, surveyed = _surveyed(assembly, measuring(settings), progress)
     except NotReviewed as reason:
         if assembly is None:
             return not_reviewed_document([file_facts(path) for path in paths], reason, settings)
         notes = (*assembly.notes, *assembly.doubts)
         return not_reviewed_document(assembly.files, explained(reason, assembly), settings, notes)
+    view, notes = _view(surveyed, progress) if with_view else (None, ())
+    measured = Measured(assembly, joints, view, notes)
+    if cache is not None:
+        keep(Folder(cache), measured, settings)
+    return _judged(measured, settings, with_view, progress)
+
+
+def review_and_keep(
+    paths: Sequence[Path], settings: Settings, with_view: bool, cache: Path | None, progress: Progress
+) -> dict[str, Any]:
+    """``review_model`` as the child process runs it."""
+    return review_model(paths, settings, with_view, progress, cache)
+
+
+def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tuple[tuple[JointResult, ...], list[Any]]:
+    """All joints of an assembly, and (joint, contour, survey) of each."""
+    from seamcheck.assembly.explain import check_size
+    from seamcheck.contour import trace_contour
+    from seamcheck.interface.survey import survey_interface
+    from seamcheck.joint import find_joints
+    from seamcheck.limits.findings import JointResult
+    from seamcheck.survey import survey_joint
+
+    progress("finding")
+    results, surveyed = [], []
+    for joint in find_joints(assembly, settings):
+        progress("tracing")
+        contour = trace_contour(joint, settings)
+        progress("measuring")
+        survey = survey_joint(joint, contour, settings)
+        if not (settings.cover or settings.base):  # who names the parts has looked at them
+            thickness = [path.columns["cover_thickness"] for path in survey.paths]
+            check_size(assembly, (*joint.cover, *joint.base), thickness)
+        survey = survey_interface(joint, contour, survey, settings)
+        surveyed.append((joint, contour, survey))
+        found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
+        results.append(JointResult(*found, survey))
+    return tuple(results), surveyed
+
+
+def _judged(measured: Measured, settings: Settings, with_view: bool, progress: Progress) -> dict[str, Any]:
+    """The document of what was measured, now or earlier; needs no kernel."""
+    from dataclasses import replace
+
+    from seamcheck.limits.judge import judge
+    from seamcheck.material import add_to
+    from seamcheck.material.shared import completed
+    from seamcheck.report.document import make_document
+
     progress("judging")
+    materials = completed(settings.material, settings.tolerances, settings.clamp.pressure)
+    results = []
+    for joint in measured.joints:
+        survey, extra = add_to(joint.survey, materials, joint.id, settings.collapse, joint.rib_on)
+        results.append(replace(joint, survey=survey, extra=extra))
+    assembly = measured.assembly
     names = {part.id: part.name for part in assembly.parts}
     judgement = judge(results, settings, names, assembly.doubts)
-    view, notes = _view(surveyed, progress) if with_view else (None, ())
+    view, notes = (measured.view, measured.notes) if with_view else (None, ())
     return make_document(assembly, results, judgement, settings, notes, view)
 
 
@@ -154,6 +199,7 @@ def _review_in_child(
     time_limit: float | None,
     memory_limit: float | None,
     with_view: bool,
+    cache: Path | None,
 ) -> Review:
     from seamcheck.isolation import run_isolated
     from seamcheck.report.document import not_reviewed_document
@@ -161,10 +207,12 @@ def _review_in_child(
 
     try:
         _look_before(paths)
+        document = None if cache is None else _remembered(paths, settings, progress, with_view, cache)
         return Review(
-            run_isolated(
-                "seamcheck.pipeline:review_model",
-                (tuple(paths), settings, with_view),
+            document
+            or run_isolated(
+                "seamcheck.pipeline:review_and_keep",
+                (tuple(paths), settings, with_view, cache),
                 progress=progress,
                 time_limit_s=time_limit or TIME_LIMIT,
                 memory_limit_mb=memory_limit or MEMORY_LIMIT,
@@ -173,6 +221,17 @@ def _review_in_child(
     except NotReviewed as reason:
         document = not_reviewed_document([file_facts(path) for path in paths], reason, settings)
         return Review(document, traceback=getattr(reason, "traceback", ""))
+
+
+def _remembered(
+    paths: Sequence[Path], settings: Settings, progress: Progress | None, with_view: bool, cache: Path
+) -> dict[str, Any] | None:
+    """The document from what an earlier review of the same bytes has measured; None where nothing is kept."""
+    from seamcheck.cache.folder import Folder
+    from seamcheck.cache.measured import recall
+
+    measured = recall(Folder(cache), [file_facts(path) for path in paths], settings, with_view)
+    return None if measured is None else _judged(measured, settings, with_view, progress or (lambda stage: None))
 
 
 def _look_before(paths: Sequence[Path]) -> None:
@@ -204,7 +263,7 @@ def _review_from_memory(
     with TemporaryDirectory(prefix="seamcheck-") as folder:
         file = Path(folder) / IN_MEMORY
         write_model(model, file)
-        result = review(file, Settings() if settings is None else settings, **run, **overrides)
+        result = review(file, Settings() if settings is None else settings, cache=False, **run, **overrides)
     nothing = {"file": IN_MEMORY, "sha256": "", "step_schema": "", "length_unit": "mm"}
     result.document["model"] |= {**nothing, "files": [nothing]}
     return result

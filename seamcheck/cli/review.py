@@ -95,6 +95,13 @@ RUN = "Run"
     section=RUN,
     help="Stop beyond so much memory. [default: 4096]",
 )
+@option(
+    "--no-cache",
+    is_flag=True,
+    section=RUN,
+    help="Measure anew and keep nothing. Without it an unchanged model is measured once for any number of limits; "
+    "what is measured is kept in the folder SEAMCHECK_CACHE, else in the user's cache folder.",
+)
 @option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
 @one_sentence
 def command(
@@ -106,6 +113,7 @@ def command(
     strict: bool,
     time_limit: float | None,
     memory_limit: float | None,
+    no_cache: bool,
     debug: bool,
     **options: Any,
 ) -> None:
@@ -126,7 +134,7 @@ def command(
     with _progress(models) as progress:
         result = review(
             models, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
-            with_view=with_view or writers.needs_view,
+            with_view=with_view or writers.needs_view, cache=not no_cache,
         )  # fmt: skip
     if debug and result.traceback:
         click.echo(result.traceback, err=True)

@@ -1,0 +1,56 @@
+"""The name under which a measured model is kept: it changes with everything that what is measured depends on."""
+
+from __future__ import annotations
+
+import hashlib
+import sys
+from collections.abc import Sequence
+from dataclasses import fields, replace
+from functools import cache
+from importlib import metadata
+from pathlib import Path
+
+from seamcheck import __version__
+from seamcheck.assembly.parts import ModelFile
+from seamcheck.limits.settings import Settings
+
+AFTERWARDS = ("limits", "severities", "waivers", "material", "origins", "file", "today")
+"""Settings that come in after everything is measured; every other one is part of the key."""
+
+_MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely", "networkx")  # libraries that numbers come from
+
+
+def measuring(settings: Settings) -> Settings:
+    """What measuring gets to know of the settings: those that come in afterwards stand at their defaults."""
+    nothing = Settings()
+    return replace(settings, **{name: getattr(nothing, name) for name in AFTERWARDS})
+
+
+def key_of(files: Sequence[ModelFile], settings: Settings) -> str:
+    """Hex text, from the files' names and contents, the settings, this code and the libraries below it."""
+    digest = hashlib.sha256()
+    for file in files:
+        digest.update(f"{file.name}\0{file.sha256}\0".encode("utf-8", "surrogatepass"))
+    asked = measuring(settings)
+    for field in fields(asked):
+        digest.update(f"{field.name}={getattr(asked, field.name)!r}\0".encode("utf-8", "surrogatepass"))
+    digest.update(_code().encode())
+    return digest.hexdigest()
+
+
+@cache
+def _code() -> str:
+    """Version of this package, digest of its source, versions of what it measures with."""
+    digest = hashlib.sha256()
+    root = Path(__file__).resolve().parents[1]
+    for path in sorted(root.rglob("*.py")):
+        digest.update(str(path.relative_to(root)).encode() + b"\0" + path.read_bytes() + b"\0")
+    versions = [f"{name} {_version(name)}" for name in _MEASURING]
+    return "\n".join([__version__, digest.hexdigest(), sys.version, sys.platform, *versions])
+
+
+def _version(name: str) -> str:
+    try:
+        return metadata.version(name)
+    except metadata.PackageNotFoundError:
+        return ""

@@ -1,0 +1,97 @@
+"""All that judging and the document need of a model, to bytes and back."""
+
+from __future__ import annotations
+
+import json
+import zlib
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+from seamcheck.cache.folder import Folder
+from seamcheck.cache.key import key_of
+from seamcheck.cache.plain import plain, restored
+from seamcheck.limits.findings import JointResult
+from seamcheck.limits.settings import Settings
+from seamcheck.survey.table import Interruption, PathSurvey, Survey
+
+_THINGS = {c.__name__: c for c in (Assembly, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption)}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Measured:
+    """A model as read, found and surveyed, before any limit and any material.
+
+    Attributes
+    ----------
+    assembly : as read; its parts may be without shapes
+    joints : with ``extra`` empty
+    view : the document's part "view", None where it was not asked for
+    notes : what was odd while the view was made
+    """
+
+    assembly: Assembly
+    joints: tuple[JointResult, ...]
+    view: Mapping[str, Any] | None = None
+    notes: tuple[str, ...] = ()
+
+
+def to_bytes(measured: Measured) -> bytes:
+    """Compressed JSON, without shapes; TypeError for what is no plain value."""
+    parts = [replace(part, shape=None, entities=()) for part in measured.assembly.parts]
+    entities = [[None if e is None else [e.number, e.line] for e in p.entities] for p in measured.assembly.parts]
+    content = {
+        "assembly": plain(replace(measured.assembly, parts=tuple(parts)), _THINGS),
+        "entities": entities,
+        "joints": plain(measured.joints, _THINGS),
+        "view": plain(measured.view, _THINGS),
+        "notes": plain(measured.notes, _THINGS),
+    }
+    return zlib.compress(json.dumps(content, separators=(",", ":")).encode(), 1)
+
+
+def from_bytes(data: bytes) -> Measured:
+    """What ``to_bytes`` wrote; some exception for anything else."""
+    content = json.loads(zlib.decompress(data))
+    assembly = restored(content["assembly"], _THINGS)
+    parts = tuple(
+        replace(part, entities=tuple(None if e is None else Entity(*e) for e in entities))
+        for part, entities in zip(assembly.parts, content["entities"], strict=True)
+    )
+    return Measured(
+        replace(assembly, parts=parts),
+        restored(content["joints"], _THINGS),
+        restored(content["view"], _THINGS),
+        restored(content["notes"], _THINGS),
+    )
+
+
+def keep(folder: Folder, measured: Measured, settings: Settings) -> bool:
+    """Keep what was measured under these settings; false where that is not possible."""
+    try:
+        data = to_bytes(measured)
+    except (TypeError, ValueError, MemoryError):
+        return False
+    return folder.save(key_of(measured.assembly.files, settings), data)
+
+
+def recall(folder: Folder, files: Sequence[ModelFile], settings: Settings, with_view: bool) -> Measured | None:
+    """What was measured on files of the same names and contents under the same settings, if it is kept.
+
+    Parameters
+    ----------
+    with_view : whether it must have a view
+    """
+    if not all(file.sha256 for file in files):
+        return None
+    key = key_of(files, settings)
+    data = folder.load(key)
+    if data is None:
+        return None
+    try:
+        measured = from_bytes(data)
+    except Exception:  # whatever is wrong with it, it is no entry of ours
+        folder.drop(key)
+        return None
+    return None if with_view and measured.view is None else measured

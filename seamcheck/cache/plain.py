@@ -1,0 +1,78 @@
+"""Values as JSON and back, exactly: frozen things, arrays, tuples, NaN. Nothing that is read can run code."""
+
+from __future__ import annotations
+
+import base64
+from collections.abc import Mapping
+from dataclasses import fields, is_dataclass
+from typing import Any
+
+import numpy as np
+
+_KIND = "!"  # key that marks an object that is no mapping
+
+
+def plain(value: Any, things: Mapping[str, type]) -> Any:
+    """A value in terms of JSON.
+
+    Parameters
+    ----------
+    value : None, numbers, text, lists, tuples, mappings with text as keys, arrays, and dataclasses in ``things``
+    things : name -> dataclass
+
+    Raises
+    ------
+    TypeError : anything else
+    """
+    if value is None or isinstance(value, bool | int | str):
+        return value
+    if isinstance(value, np.generic):
+        value = value.item()
+        return plain(value, things)
+    if isinstance(value, float):
+        return value  # Python writes the shortest text that is read as the same number; NaN and infinity too
+    if isinstance(value, np.ndarray):
+        return _array(value)
+    if isinstance(value, tuple):
+        return {_KIND: "tuple", "of": [plain(item, things) for item in value]}
+    if isinstance(value, list):
+        return [plain(item, things) for item in value]
+    if isinstance(value, Mapping):
+        if any(not isinstance(key, str) or key == _KIND for key in value):
+            raise TypeError(f"a mapping with keys such as {next(iter(value))!r} can't be kept")
+        return {key: plain(item, things) for key, item in value.items()}
+    name = type(value).__name__
+    if is_dataclass(value) and things.get(name) is type(value):
+        return {_KIND: name, **{f.name: plain(getattr(value, f.name), things) for f in fields(value)}}
+    raise TypeError(f"a {name} can't be kept")
+
+
+def restored(value: Any, things: Mapping[str, type]) -> Any:
+    """The value that ``plain`` was given."""
+    if isinstance(value, list):
+        return [restored(item, things) for item in value]
+    if not isinstance(value, dict):
+        return value
+    kind = value.get(_KIND)
+    if kind is None:
+        return {key: restored(item, things) for key, item in value.items()}
+    if kind == "tuple":
+        return tuple(restored(item, things) for item in value["of"])
+    if kind == "array":
+        raw = base64.b64decode(value["data"], validate=True)
+        return np.frombuffer(raw, dtype=np.dtype(value["dtype"])).reshape(value["shape"]).copy()
+    if kind == "words":
+        codes = restored(value["codes"], things)
+        return np.array(value["words"], dtype=value["dtype"])[codes]
+    return things[kind](**{key: restored(item, things) for key, item in value.items() if key != _KIND})
+
+
+def _array(value: np.ndarray) -> dict[str, Any]:
+    if value.dtype.kind == "U":  # few different words, often repeated
+        words, codes = np.unique(value, return_inverse=True)
+        numbers = _array(codes.reshape(value.shape).astype(np.int32))
+        return {_KIND: "words", "dtype": value.dtype.str, "words": words.tolist(), "codes": numbers}
+    if value.dtype.kind not in "bif":
+        raise TypeError(f"an array of {value.dtype} can't be kept")
+    data = base64.b64encode(np.ascontiguousarray(value).tobytes()).decode()
+    return {_KIND: "array", "dtype": value.dtype.str, "shape": list(value.shape), "data": data}
