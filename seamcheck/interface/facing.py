@@ -148,6 +148,9 @@ class Sheet:
         flat = self.corners[:, :, :2] + shift
         return shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1))
 
+    def where(self, mask: np.ndarray) -> Sheet:
+        return Sheet(self.corners[mask], self.normal[mask], self.part[mask], self.face[mask])
+
     def boxes(self) -> tuple[np.ndarray, np.ndarray]:
         return self.corners.min(axis=1), self.corners.max(axis=1)
 

@@ -8,18 +8,22 @@ from typing import Any
 
 import numpy as np
 import shapely
+from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
-from seamcheck.interface.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps
+from seamcheck.interface.clamp import rib_region
+from seamcheck.interface.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps, heights_at
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
-from seamcheck.survey.band import path_line
 from seamcheck.survey.table import Survey
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
 _FURTHER = (5.0, np.inf)  # mm: where nothing touches so soon, how far the first touch is looked for
-_ASIDE = 2.0  # mm beside the rib top in which its flanks and fillets count as the rib
+_ASIDE = 2.0  # mm beside the rib top in which its flanks and fillets are looked for
+_CLOSE, _EDGE = 0.05, 0.001  # mm: flanks that reach no further than this have nothing on them; room for rounding
+_RINGS, _ALONG = 12, 120  # distances and places at which it is looked how far the flanks reach
+_FAIR = 0.25  # share of one side of the rib from which on what stands there is flank, less is a feature on it
 _STEEP = np.cos(np.radians(30.0))
 _DIRECTIONS = 16  # in which the cover is shifted by the lateral play
 _SLIM = 0.02  # mm: overlaps of facets narrower than this are looked at exactly
@@ -103,11 +107,12 @@ def find_touches(joint: Joint, contour: Contour, rest: float, travel: float, pla
     one, other = one[~_of_other_ribs(upper, joint)[one]], other[~_of_other_ribs(lower, joint)[other]]
     above, under = upper.take(one).facets(view, -1.0), lower.take(other).facets(view, 1.0)
     on_rib = rib_faces(joint)
-    left_out = (
-        _rib_zone(joint, contour, view, play),
-        _marked(above, upper.ids, joint.rib_part, on_rib),
-        _marked(under, lower.ids, joint.rib_part, on_rib),
+    marked_above, marked_under = (
+        _marked(sheet, faces.ids, joint.rib_part, on_rib) for sheet, faces in ((above, upper), (under, lower))
     )
+    top = rib_region(joint, view)
+    aside = max(_rib_reach(top, above.where(marked_above)), _rib_reach(top, under.where(marked_under)))
+    left_out = (top.buffer(aside + play, quad_segs=8), marked_above, marked_under)
     best: dict[tuple[int, int, int, int], Touch] = {}
     for shift in _shifts(play):
         found = gaps(above, under, most, shift, *left_out)
@@ -166,15 +171,45 @@ def _near_rib(body: Body, tops: tuple[int, ...]) -> np.ndarray:
         return np.flatnonzero(np.all((body.boxes[:, :3] <= high) & (body.boxes[:, 3:] >= low), axis=1))
 
 
-def _rib_zone(joint: Joint, contour: Contour, view: View, play: float):
-    """The band in which faces of the rib are left out, seen along the light."""
-    lines = []
-    for path in contour.paths:
-        flat = path_line(path)
-        points = joint.frame.world(np.column_stack([flat, np.zeros(len(flat))]))
-        lines.append(shapely.LineString(view.local(points)[:, :2]))
-    half = contour.rib_width / 2 + _ASIDE + play
-    return shapely.union_all([line.buffer(half, quad_segs=8) for line in lines])
+def _rib_reach(top: BaseGeometry, sheet: Sheet) -> float:
+    """mm beside the rib's top that its flanks and fillets reach along most of it.
+
+    Parameters
+    ----------
+    top : the rib's top in the view; sheet : facets of top, flanks and fillets
+
+    Notes
+    -----
+    A gusset or a ramp on a flank reaches further than the flank does along the rest of the seam: what of it lies
+    beyond is no rib, and stops the cover.
+    """
+    if not len(sheet.face):
+        return 0.0
+    furthest = float(shapely.distance(shapely.points(sheet.corners[:, :, :2].reshape(-1, 2)), top).max())
+    furthest = min(furthest, _ASIDE)
+    if furthest <= _CLOSE:
+        return furthest + _EDGE
+    low, high = 0.0, furthest
+    for far in np.linspace(0.0, furthest, _RINGS + 1)[1:]:
+        if not _is_covered(top, far, sheet):
+            high = far
+            break
+        low = far
+    while high - low > _CLOSE / 4:
+        middle = (low + high) / 2
+        low, high = (middle, high) if _is_covered(top, middle, sheet) else (low, middle)
+    return high + _EDGE
+
+
+def _is_covered(top: BaseGeometry, far: float, sheet: Sheet) -> bool:
+    """Whether facets lie along a fair share of one of the lines that run round the top at a distance."""
+    for line in shapely.get_parts(top.buffer(far, quad_segs=8).boundary):
+        places = shapely.line_interpolate_point(line, np.arange(_ALONG) / _ALONG, normalized=True)
+        xy = shapely.get_coordinates(places)
+        _, on, _ = heights_at(np.column_stack([xy, np.zeros(len(xy))]), sheet)
+        if len(np.unique(on)) >= _FAIR * _ALONG:
+            return True
+    return False
 
 
 def _marked(sheet: Sheet, ids: tuple[str, ...], part: str, faces: np.ndarray) -> np.ndarray:

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 import trimesh
-from builder import Spec, assemble, build, circle, draw, ellipse, rounded_rectangle
-from builder.ops import box, cut, cylinder, fuse
+from builder import Spec, assemble, build, circle, draw, ellipse, rounded_rectangle, spoil
+from builder.ops import box, cut, cylinder, fuse, stretch
 from builder.section import Piece
 from builder.solid import moved, swept_solid
 from interface_models import interface
@@ -204,3 +204,29 @@ def test_rays_through_meshes_find_no_nearer_place(spec):
     hits, ray, _ = mesh.ray.intersects_location(start, down, multiple_hits=False)
     gap = ((hits - start[ray]) * down[ray]).sum(axis=1)
     assert gap.min() == pytest.approx(values["free_travel"]["value"], abs=WITHIN)
+
+
+@pytest.mark.parametrize("side", ["inner", "outer"])
+@pytest.mark.parametrize("fillet", [0.0, 0.15])
+def test_a_gusset_on_a_flank_is_no_rib(side, fillet):
+    """A ramp at 45 degrees over 4 mm: it meets the cover right beside the flank as it stands elsewhere.
+
+    Default flanks have a draft of 1 degree; a small root fillet lies below all that the cover comes to. The ramp
+    lies 0.1 mm below the rib's top 0.5 mm from the mid-line.
+    """
+    spec = Spec(track=rounded_rectangle(60, 40, 8), root_fillet=fillet)
+    cover, base = draw(spec)
+    sign = 1 if side == "outer" else -1
+    ramp = [(sign * o, z) for o, z in ((0.5, -0.1), (1.4, -1.0), (0.5, -1.0))]
+    base = fuse(base, stretch(spec.track, spec.track.middle_of_run(), 4.0, ramp if sign > 0 else ramp[::-1]))
+    _, values = interface(assemble(spec, cover, base).parts)
+    beside = spec.flank(side, 0.2)
+    assert values["free_travel"]["value"] == pytest.approx(0.1 + beside - 0.5, abs=0.02)
+    assert abs(values["free_travel"]["at"][0]) < 2.1
+
+
+@pytest.mark.parametrize("kind", ["wide-rib", "thin-rib"])
+def test_a_rib_of_uneven_width_is_rib_all_over(kind):
+    model, _ = spoil(kind, Spec(track=rounded_rectangle(60, 40, 8)), length=4.0, by=0.4)
+    _, values = interface(model.parts)
+    assert values["free_travel"]["value"] == pytest.approx(0.6, abs=0.001)
