@@ -37,6 +37,10 @@ def review_each(
     from seamcheck.report import text
 
     together, apart = _outputs(options)
+    if options["baseline"] is not None and not options["baseline"].is_dir():
+        raise UsageError(
+            f"With --each, --baseline names a folder of review documents (--json); {options['baseline']} is none."
+        )
     models = _models(places, options["changed_since"], settings_file, quiet)
     says_nothing = any(str(path) == "-" for path in together.values())
     reviews, codes, failed = [], [], []
@@ -110,8 +114,6 @@ def _baseline_of(model: Path, baseline: Path | None) -> Path | None:
     """The model's document in the folder of baselines; None, told, where it has none yet: all is new then."""
     if baseline is None:
         return None
-    if not baseline.is_dir():
-        raise UsageError(f"With --each, --baseline names a folder of review documents (--json); {baseline} is none.")
     found = place_in(baseline, model, ".json")
     if found.exists():
         return found
