@@ -43,7 +43,7 @@ def reviewed(monkeypatch):
 
     def set_joints(*joints, refusal=None):
         def fake(function, args, progress=None, **limits):
-            paths, settings, _ = args
+            paths, settings, *_ = args
             seen.update(paths=paths, settings=settings, limits=limits)
             if progress is not None:
                 progress("measuring")
