@@ -24,16 +24,15 @@ _SIMPLE = 0.02  # mm by which outlines in the document are simplified
 
 
 def clamp_values(
-    joint: Joint, contour: Contour, survey: Survey, clamp: Clamp, margin: float
+    joint: Joint, contour: Contour, survey: Survey, clamp: Clamp, corridor: BaseGeometry, margin: float
 ) -> dict[str, dict[str, Any]]:
     """Areas of clamp land on both sides, the share of the seam that has land near, and forces.
 
     Parameters
     ----------
-    margin : mm, room for the light beside the rib
+    corridor : what the light takes of the cover's top, in the view; margin : mm, room for the light beside the rib
     """
     view = View.of(joint)
-    corridor = shapely.buffer(rib_region(joint, view), margin) if margin > 0 else rib_region(joint, view)
     near = corridor.buffer(clamp.reach)
     land, level = _land(joint, contour, view, clamp, corridor, near)
     inside = inside_of(joint, contour, view)
@@ -49,16 +48,6 @@ def clamp_values(
         else:
             found[f"clamp_area_{side}"] = {"value": part.area, "at": None, "why": ""}
     return found | {"clamp_share": _share(survey, view, land, clamp, margin)}
-
-
-def rib_region(joint: Joint, view: View) -> BaseGeometry:
-    """The rib's top seen along the light, in the view."""
-    frame = joint.frame
-
-    def to_view(xy: np.ndarray) -> np.ndarray:
-        return view.local(frame.world(np.column_stack([xy, np.zeros(len(xy))])))[:, :2]
-
-    return shapely.transform(joint.region, to_view)
 
 
 def _land(

@@ -131,7 +131,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "area for the clamp",
             "mm²",
             "Area, seen along the light, of flat light-side faces of the cover (within 5°, at any height, "
-            "tops of bosses as well) from the beam corridor's edge out to the clamp's reach, with nothing "
+            "tops of bosses as well) from the edge of what the light takes (the rib's top and the beam margin; from a "
+            "scanner refracted at the cover's top, with its cone) out to the clamp's reach, with nothing "
             "of any part standing on or over them up to the clamp's height.",
             per="interface",
             decimals=1,
@@ -160,6 +161,16 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "seam, on one side at least, and at least as much of it as the least width of a land that counts.",
             per="interface",
             decimals=3,
+        ),
+        Quantity(
+            "tool_setback",
+            "clearance of a tall clamp",
+            "mm",
+            "How far an upright side of the clamp must stand back from what the light takes of the cover's top so as "
+            "not to shade it: height of the clamp times the tangent of the light's largest angle and the beam's "
+            "half-angle together.",
+            per="interface",
+            decimals=2,
         ),
         Quantity(
             "neighbour_distance",

@@ -115,13 +115,17 @@ class Source:
 def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: dict[str, Top]) -> Source:
     if scanner.distance is None:
         return Source(None, joint.beam)
-    if scanner.axis is None:
-        centre, _ = field_circle(Course.of(joint, contour, view).points[:, :2])
-    else:
-        centre = view.local(np.array(scanner.axis))[:2]
+    centre = axis_of(joint, contour, scanner, view)
     heights = np.concatenate([view.local(top.place)[:, 2] for top in tops.values()])
     level = float(np.nanmedian(heights)) if np.isfinite(heights).any() else float("nan")
     return Source(view.world(np.array([*centre, level + scanner.distance])), joint.beam)
+
+
+def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: View) -> np.ndarray:
+    """(2,) the optical axis in the view: as given, else over the middle of the seam."""
+    if scanner.axis is not None:
+        return view.local(np.array(scanner.axis))[:2]
+    return field_circle(Course.of(joint, contour, view).points[:, :2])[0]
 
 
 def _zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:

@@ -11,7 +11,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
-from seamcheck.interface.clamp import rib_region
+from seamcheck.interface.corridor import rib_region
 from seamcheck.interface.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps, heights_at
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body

@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 
 from seamcheck.contour import Contour
-from seamcheck.interface.clamp import rib_region
+from seamcheck.interface.corridor import rib_region
 from seamcheck.interface.facing import FaceList, Sheet, View, heights_at
 from seamcheck.joint import Joint
 from seamcheck.limits.stretches import cell_lengths

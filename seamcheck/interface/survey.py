@@ -7,6 +7,8 @@ from typing import Any
 
 from seamcheck.contour import Contour
 from seamcheck.interface.clamp import clamp_values
+from seamcheck.interface.corridor import light_corridor, tool_setback
+from seamcheck.interface.facing import View
 from seamcheck.interface.flash import flash_values
 from seamcheck.interface.light import light
 from seamcheck.interface.neighbours import neighbours
@@ -31,12 +33,15 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
     """
     values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
-    lit, columns, reasons = light(joint, contour, survey, getattr(settings, "scanner", None))
+    scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
+    lit, columns, reasons = light(joint, contour, survey, scanner)
     values |= lit
     values |= intended_stop(values["free_travel"], settings)
     values |= flatness_stack(settings)
     clamp = getattr(settings, "clamp", None) or Clamp()
-    values |= clamp_values(joint, contour, survey, clamp, settings.beam_margin)
+    corridor = light_corridor(joint, contour, survey, View.of(joint), margin, scanner)
+    values |= clamp_values(joint, contour, survey, clamp, corridor, margin)
+    values |= tool_setback(values["beam_angle"], scanner, clamp.height)
     values |= neighbours(joint)
     if joint.rib_on != "none":
         values |= flash_values(joint, contour, survey, values["neighbour_distance"].get("places", ()))
