@@ -185,10 +185,13 @@ def _rib_reach(top: BaseGeometry, sheet: Sheet) -> float:
     """
     if not len(sheet.face):
         return 0.0
-    furthest = float(shapely.distance(shapely.points(sheet.corners[:, :, :2].reshape(-1, 2)), top).max())
-    furthest = min(furthest, _ASIDE)
-    if furthest <= _CLOSE:
-        return furthest + _EDGE
+    corners = np.unique(sheet.corners[:, :, :2].reshape(-1, 2), axis=0)
+    close = top.buffer(_CLOSE, quad_segs=8)
+    shapely.prepare(close)
+    beyond = corners[~shapely.contains_xy(close, corners)]
+    if not len(beyond):
+        return _CLOSE
+    furthest = min(float(shapely.distance(shapely.points(beyond), top).max()), _ASIDE)
     low, high = 0.0, furthest
     for far in np.linspace(0.0, furthest, _RINGS + 1)[1:]:
         if not _is_covered(top, far, sheet):
