@@ -173,17 +173,14 @@ class ClusterWorkers:
         if entry is None or self._closed.is_set():
             return
         remote = entry.remote
-        if remote.status == "finished":
-            try:
-                entry.answer.set_result(remote.result(timeout=60))
-            except Exception:  # the worker went away between its end and our asking
-                entry.answer.set_exception(_lost(entry.worker))
-        elif remote.status == "error":
-            error = remote.exception(timeout=60)
-            is_ours = isinstance(error, SeamcheckError)
-            entry.answer.set_exception(error if is_ours else _lost(entry.worker, error))
+        try:
+            value = remote.result(timeout=60) if remote.status == "finished" else None
+        except Exception:  # the worker went away between its end and our asking
+            value = None
+        if isinstance(value, Outcome):
+            entry.answer.set_result(value)
         else:
-            entry.answer.set_exception(_lost(entry.worker))
+            entry.answer.set_exception(value or _lost(entry.worker))
         remote.release()
         self._changed.set()
 
@@ -218,11 +215,10 @@ def _connect(address: str) -> Any:
         ) from None
 
 
-def _lost(worker: str, error: BaseException | None = None) -> Lost:
-    what = "" if error is None else f" ({type(error).__name__}: {error})"
+def _lost(worker: str) -> Lost:
     return Lost(
         "crashed",
-        f"The worker that reviewed it was lost twice, last {worker}{what}. Scan again, or review it alone to see more.",
+        f"The worker that reviewed it was lost twice, last {worker}. Scan again, or review it alone to see more.",
     )
 
 
@@ -237,14 +233,24 @@ def worker_version() -> str:
     return __version__
 
 
-def on_worker(job: Job, carries_bytes: bool) -> Outcome:
+def on_worker(job: Job, carries_bytes: bool) -> Outcome | SeamcheckError:
     """Review one model on a worker, in a child of its own.
 
-    Raises
-    ------
-    Lost : the child was ended from outside
-    UsageError : the worker does not see the file
+    Errors come back as values, not raised: Lost where the child was ended from outside, UsageError where the
+    worker does not see the file, ScanStopped with what else went wrong.
     """
+    try:
+        return _review(job, carries_bytes)
+    except SeamcheckError as error:
+        return error
+    except Exception as error:
+        import traceback
+
+        where = traceback.format_exc(limit=-1).strip().replace("\n", " ")
+        return ScanStopped(f"A worker of the cluster can't review: {type(error).__name__}: {error} ({where}).")
+
+
+def _review(job: Job, carries_bytes: bool) -> Outcome:
     if not carries_bytes:
         for file in job.files:
             if not Path(file.place).exists():
