@@ -55,8 +55,15 @@ def make_schema() -> dict[str, Any]:
                 "cautions": TEXTS,
             }
         ),
-        "$defs": {"finding": _finding()},
+        "$defs": {"finding": _any_finding()},
     }
+
+
+def _any_finding() -> dict[str, Any]:
+    """A finding as in the review document, of whatever rule: the reviews may be of other versions."""
+    finding = _finding()
+    named = {"rule": TEXT, "quantity": TEXT}
+    return {**finding, "properties": {**finding["properties"], **named}}
 
 
 def schema() -> dict[str, Any]:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
-from compare.compare_models import file_of, reviewed
+from compare.compare_models import file_of, review_here, reviewed
 
 from seamcheck.cli.group import cli
 from seamcheck.comparison.baseline import baseline_lines, exit_code, with_baseline
@@ -124,7 +124,8 @@ def test_a_baseline_that_is_no_review_is_refused_in_a_sentence(text, tmp_path):
     assert done.output.count("\n") == 1
 
 
-def test_review_takes_a_baseline(tmp_path):
+def test_review_takes_a_baseline(tmp_path, monkeypatch):
+    monkeypatch.setattr("seamcheck.pipeline.review", review_here)
     done = run("review", file_of("wide"), "--baseline", written(tmp_path, "wide"), "-q", "--annotations", "workflow")
     assert done.exit_code == 0, done.output
     assert "::notice file=" in done.output

@@ -11,7 +11,7 @@ from xml.etree import ElementTree as ET
 
 import pytest
 from click.testing import CliRunner
-from compare.compare_models import file_of, renumbered, reviewed
+from compare.compare_models import file_of, renumbered, review_here, reviewed
 
 from seamcheck.cli.changed import changed_since, models_below
 from seamcheck.cli.each import place_in
@@ -212,6 +212,7 @@ def test_a_whole_job_reviews_what_changed_and_holds_it_against_the_main_branch(t
 
 
 def test_outputs_that_hold_one_model_become_folders(tmp_path, monkeypatch):
+    monkeypatch.setattr("seamcheck.pipeline.review", review_here)
     monkeypatch.chdir(tmp_path)
     (tmp_path / "models").mkdir()
     shutil.copy(file_of("wide"), tmp_path / "models" / "wide.step")

@@ -158,3 +158,11 @@ def _other(key: str) -> str:
         if key.endswith(one):
             return key.removesuffix(one) + two
     return key
+
+
+def review_here(model, settings, **run):
+    """Stands for ``seamcheck.pipeline.review`` in this process: no child has to start."""
+    from seamcheck.report.review import Review
+
+    paths = [Path(p) for p in (model if isinstance(model, list | tuple) else [model])]
+    return Review(review_model(paths, settings))

@@ -7,7 +7,7 @@ import math
 from dataclasses import replace
 
 import pytest
-from compare_models import HOSTILE, file_of, restarted, reviewed
+from compare.compare_models import HOSTILE, file_of, restarted, review_here, reviewed
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
@@ -116,7 +116,7 @@ def test_the_worst_place_alone_does_not_make_two_findings_one():
     assert rules(compared(old, new), "new") == ["rib-evenness"]
 
 
-@settings(max_examples=20)
+@settings(max_examples=10)
 @given(by=st.integers(0, 250), backwards=st.booleans(), names=st.booleans())
 def test_findings_are_matched_on_contours_that_begin_elsewhere(by, backwards, names):
     old = reviewed("two near")
@@ -191,7 +191,8 @@ def test_attention_counts_as_worse_only_where_it_is_asked_for():
     assert len(worse(document["findings"], ("must-fix", "attention"))) == 1
 
 
-def test_the_library_takes_models_documents_and_reviews_in_any_mixture(tmp_path):
+def test_the_library_takes_models_documents_and_reviews_in_any_mixture(tmp_path, monkeypatch):
+    monkeypatch.setattr("seamcheck.pipeline.review", review_here)
     review = seamcheck.Review(reviewed("plain"))
     file = tmp_path / "old.json"
     file.write_text(review.to_json(), "utf-8")
@@ -203,7 +204,8 @@ def test_the_library_takes_models_documents_and_reviews_in_any_mixture(tmp_path)
     assert seamcheck.compare(review, review).exit_code == 0
 
 
-def test_both_models_are_reviewed_with_the_settings_beside_the_new_one(tmp_path):
+def test_both_models_are_reviewed_with_the_settings_beside_the_new_one(tmp_path, monkeypatch):
+    monkeypatch.setattr("seamcheck.pipeline.review", review_here)
     new = tmp_path / "new.step"
     new.write_bytes(file_of("wide").read_bytes())
     (tmp_path / "seamcheck.toml").write_text("[limits.rib-evenness]\nshare = 0.3\n")

@@ -1,0 +1,228 @@
+"""What people read of a comparison: terminal, Markdown, page, command line."""
+
+from __future__ import annotations
+
+import html.parser
+import json
+import re
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+from compare.compare_models import file_of, reviewed
+from jsonschema import Draft202012Validator
+from markdown_it import MarkdownIt
+from report.report_browser import browser, needs_browser
+
+from seamcheck.cli.group import cli
+from seamcheck.comparison import text
+from seamcheck.comparison.document import compare_documents
+from seamcheck.comparison.html.figures import _round
+from seamcheck.comparison.html.page import render_html
+from seamcheck.comparison.markdown import render_markdown
+from seamcheck.comparison.schema import schema
+from seamcheck.report.cautions import CAUTIONS, SHORT_CAUTION
+from seamcheck.report.plain import to_json
+
+WILD = "<img src=x onerror=alert(1)> | `y` ]]> @team #12\x1b[31m\n::error::</style><script>alert(2)</script>"
+PAIRS = [
+    ("plain", "wide"),
+    ("wide", "gap"),
+    ("plain", "turned"),
+    ("wide", "wide"),
+    ("one part", "wide"),
+    ("wide", "wider"),
+]
+
+
+def compared(old, new):
+    return compare_documents(reviewed(old), reviewed(new))
+
+
+def hostile():
+    old, new = reviewed("wide"), reviewed("gap")
+    for document in (old, new):
+        for entry in (document["model"], *document["model"]["files"]):
+            entry["file"] = WILD
+        for part in document["model"]["parts"]:
+            part["name"] = f"{WILD} {len(document['findings'])} {document['joints'][0]['length_mm']} {part['role']}"
+        for finding in document["findings"]:
+            finding["message"] = finding["remedy"] = WILD
+    return compare_documents(old, new)
+
+
+def terminal(document, width=100):
+    from rich.console import Console
+
+    console = Console(width=width, record=True, file=open("/dev/null", "w"), markup=False)  # noqa: SIM115
+    for part in text.whole(document):
+        console.print(part)
+    return console.export_text()
+
+
+class Elements(html.parser.HTMLParser):
+    """All elements with their attributes, read by the standard library."""
+
+    def __init__(self, page):
+        super().__init__()
+        self.found = []
+        self.feed(page)
+
+    def handle_starttag(self, tag, attrs):
+        self.found.append((tag, dict(attrs)))
+
+
+@pytest.mark.parametrize(("old", "new"), PAIRS)
+def test_every_output_can_be_made_and_carries_the_caution(old, new):
+    document = compared(old, new)
+    flat = " ".join(terminal(document).split())
+    assert SHORT_CAUTION in flat
+    page = render_html(document)
+    for caution in CAUTIONS:
+        assert caution in page
+    assert SHORT_CAUTION in re.sub(r"\\|&\w+;", "", render_markdown(document))
+
+
+def test_the_outputs_say_what_was_drawn():
+    # 0.30 mm wider over 4.0 mm: see test_compare_seam.py
+    document = compared("plain", "wide")
+    for shown in (terminal(document, 160), render_markdown(document)):
+        assert "WORSE" in shown.upper()
+        assert "1.20 mm → 1.50 mm, +0.30 mm" in shown
+        assert "4.0 mm long" in shown
+    page = render_html(document)
+    assert "+0.30 mm" in page
+    assert 'class="curve now"' in page
+
+
+def test_an_identical_model_is_called_so():
+    document = compared("wide", "wide")
+    assert terminal(document).startswith("IDENTICAL")
+    assert "No difference" in render_markdown(document)
+    assert "No difference" in render_html(document)
+
+
+def test_a_worse_finding_says_by_how_much():
+    assert "worse: 0.20 mm farther beyond the limit" in terminal(compared("wide", "wider"))
+    assert "worse: 4.0 mm longer" in terminal(compared("wide", "wide longer"))
+
+
+def test_hostile_names_become_no_markup():
+    document = hostile()
+    Draft202012Validator(schema()).validate(document)
+    found = Elements(render_html(document)).found
+    assert not [e for e in found if e[0] in ("img", "script") or any(name.startswith("on") for name in e[1])]
+    assert len([e for e in found if e[0] == "style"]) == 1
+    assert "\x1b" not in terminal(document)
+    parser = MarkdownIt("commonmark", {"html": True}).enable("table")
+    tokens = [child for token in parser.parse(render_markdown(document)) for child in (token, *(token.children or ()))]
+    assert not {t.type for t in tokens} & {"html_block", "link_open", "image"}
+    assert {t.content for t in tokens if t.type == "html_inline"} <= {"<br>"}
+
+
+def test_the_page_has_no_script_and_asks_for_nothing():
+    page = render_html(compared("plain", "wide"))
+    assert "<script" not in page
+    policy = re.search(r'Content-Security-Policy" content="([^"]*)"', page)[1]
+    assert policy.startswith("default-src &#39;none&#39;")
+    assert not re.search(r'(?:src|href)="(?!#)', page)
+    assert not re.search(r"url\((?!data:|&#39;data:)", page)
+    assert " style=" not in page.split("</style>")[1]
+
+
+@needs_browser
+def test_a_browser_takes_the_page_with_its_policy(tmp_path):
+    path = tmp_path / "changes.html"
+    path.write_text(render_html(compared("plain", "wide")), "utf-8")
+    with browser(tmp_path / "profile", 1280, 900) as window:
+        window.driver.get(path.as_uri())
+        assert window.complaints() == []
+        assert [url for url in window.requests() if url.startswith("http")] == []
+        assert "Barlow" in window.run("return getComputedStyle(document.body).fontFamily")
+        wide = window.run("return [document.documentElement.scrollWidth, innerWidth]")
+        assert wide[0] <= wide[1]
+        box = window.run(
+            "const b = document.querySelector('.chart-figure .curve.now').getBBox(); return [b.width, b.height]"
+        )
+        # width 1.2 to 1.5 mm; with the limit at 1.08 mm the picture spans 0.42 mm and 12 % of that on both sides
+        assert box[0] > 900
+        assert box[1] == pytest.approx((168 - 12 - 28) * 0.3 / (0.42 * 1.24), abs=0.5)
+
+
+@pytest.mark.parametrize(("low", "high"), [(0.0, 1.0), (1.17, 1.53), (-0.02, 125.7), (1e-6, 2e-6), (99.9, 100.1)])
+def test_ticks_are_round_and_within(low, high):
+    ticks = _round(low, high, 5)
+    assert ticks
+    assert all(low - 1e-9 <= tick <= high + 1e-9 for tick in ticks)
+    assert len(ticks) <= 7
+
+
+def run(*arguments):
+    return CliRunner().invoke(cli, [str(a) for a in arguments], prog_name="seamcheck")
+
+
+def written(folder: Path, name: str) -> Path:
+    path = folder / f"{name}.json"
+    path.write_text(to_json(reviewed(name)), "utf-8")
+    return path
+
+
+def test_the_command_compares_a_document_with_a_model(tmp_path):
+    outputs = {name: tmp_path / f"out.{name}" for name in ("json", "html", "markdown")}
+    options = [item for name, path in outputs.items() for item in (f"--{name}", path)]
+    done = run("compare", written(tmp_path, "plain"), file_of("wide"), *options)
+    assert done.exit_code == 1, done.output
+    assert done.output.startswith("WORSE  1 must-fix finding is new.")
+    document = json.loads(outputs["json"].read_text("utf-8"))
+    Draft202012Validator(schema()).validate(document)
+    assert document["findings"]["new"][0]["new"]["rule"] == "rib-evenness"
+    assert outputs["html"].read_text("utf-8").startswith("<!doctype html>")
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "options", "code"),
+    [
+        ("wide", "plain", (), 0),
+        ("wide", "wide", (), 0),
+        ("plain", "gap", (), 1),
+        ("one part", "plain", (), 2),
+        ("plain", "one part", (), 2),
+        ("wide", "wide", ("--json", "-"), 0),
+    ],
+)
+def test_exit_codes_of_the_command(old, new, options, code, tmp_path):
+    done = run("compare", written(tmp_path, old), written(tmp_path, new), "-q", *options)
+    assert done.exit_code == code
+    if "-" in options:
+        json.loads(done.output)
+    else:
+        assert done.output.count("\n") == 1
+
+
+def test_strict_counts_attention(tmp_path):
+    new = reviewed("wide", rib_evenness__severity="attention")
+    (tmp_path / "new.json").write_text(to_json(new), "utf-8")
+    old = written(tmp_path, "plain")
+    assert run("compare", old, tmp_path / "new.json", "-q").exit_code == 0
+    assert run("compare", old, tmp_path / "new.json", "-q", "--strict").exit_code == 1
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (("old.json", "old.json", "--json", "old.json"), "is what is compared itself"),
+        (("old.json", "bad.json"), "bad.json"),
+        (("old.json", "old.json", "--html", "nowhere/x.html"), "there is no folder"),
+        (("old.json", "old.json", "--html", "-", "--json", "-"), "Only one output"),
+        (("old.json",), "NEW"),
+        (("old.json", "missing.step"), "missing.step"),
+    ],
+)
+def test_wrong_use_is_one_sentence_and_exit_code_2(arguments, said, tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    Path("old.json").write_text(to_json(reviewed("plain")), "utf-8")
+    Path("bad.json").write_text('{"document": "something else"}')
+    done = run("compare", *arguments, *(() if arguments[-1] != "missing.step" else ("-q",)))
+    assert done.exit_code == 2
+    assert said in done.output
+    assert done.output.count("\n") == 1
