@@ -1,6 +1,7 @@
 # make demo       installs seamcheck into .venv and reviews a sound and a spoiled sample model
 # make test       installs what the tests need and runs the quick suite
 # make thorough   the long suite
+# make bench      measures speed and memory against their bars (some minutes)
 # make page       bundles the review page's script anew (needs Node 20 or newer and npm)
 # make tour       draws the pictures of docs/report (needs chromium with its driver)
 # make clean      removes .venv and caches
@@ -9,7 +10,7 @@ PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
 
-.PHONY: demo test check quick thorough page tour clean
+.PHONY: demo test check quick thorough bench page tour clean
 
 demo: $(VENV)/installed
 	$(BIN)/seamcheck samples out/samples
@@ -29,6 +30,9 @@ quick: $(VENV)/installed-dev
 
 thorough: $(VENV)/installed-dev
 	$(BIN)/pytest -m thorough $(PYTEST)
+
+bench: $(VENV)/installed-dev
+	$(BIN)/python -m benchmarks $(BENCH)
 
 page:
 	cd frontend && npm ci --no-audit --no-fund && npm run check && npm run build

@@ -23,10 +23,11 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "tests"))
 
 from builder import Spec, assemble, closed_spline, draw, rounded_rectangle
 
-PITCH = 2.0  # mm between features
-PANEL = 24.0  # mm, side of a raised panel that carries features of its own
+PITCH = 1.3  # mm between features
+PANEL = 20.0  # mm, side of a raised panel that carries features of its own
+_ROOM = (68.0, 48.0)  # mm, half sides of the floor that features may stand on
 HOUSING = Spec(
-    track=rounded_rectangle(250, 190, 12), top_fillet=0.1, root_fillet=0.15,
+    track=rounded_rectangle(160, 120, 12), top_fillet=0.1, root_fillet=0.15,
     cover_name="logger lid", base_name="logger housing",
 )  # fmt: skip
 FREE_FORM = replace(HOUSING, track=closed_spline())
@@ -41,7 +42,7 @@ class Kind:
 
 
 def housing(path: Path, kind: Kind, spec: Spec = HOUSING) -> int:
-    """Write a housing with lid and far features (bosses, pins, holes) in its floor; returns its number of faces."""
+    """Write a housing with lid and far features (blocks, pins, holes) on its floor; returns its number of faces."""
     cover, base = draw(spec)
     plain = len(_faces(cover)) + len(_faces(base))
     if kind.faces > plain:
@@ -61,7 +62,7 @@ def _with_features(base: Any, spec: Spec, more: int, spread: str) -> Any:
     bottoms = BRepBuilderAPI_MakeFace(_plane(under_z, -1.0), BRepTools.OuterWire_s(under), True)
     added = 0
     if spread == "one":
-        for i, (x, y) in enumerate(_grid(110, 80, PITCH)):
+        for i, (x, y) in enumerate(_grid(*_ROOM, PITCH)):
             if added >= more:
                 break
             if i % 3 == 2:
@@ -73,7 +74,7 @@ def _with_features(base: Any, spec: Spec, more: int, spread: str) -> Any:
             kept += new
             added += len(new)
     else:
-        for x, y in _grid(108, 78, PANEL + 2.0):
+        for x, y in _grid(_ROOM[0] - PANEL / 2, _ROOM[1] - PANEL / 2, PANEL + 2.0):
             if added >= more:
                 break
             panel, (wire,) = _boss(x, y, floor_z, 1.0, False, PANEL)
@@ -82,10 +83,10 @@ def _with_features(base: Any, spec: Spec, more: int, spread: str) -> Any:
             carrier = BRepBuilderAPI_MakeFace(_plane(floor_z + 1.0, 1.0), BRepTools.OuterWire_s(top), True)
             added += len(panel)
             half = PANEL / 2 - 1.5
-            for i, (dx, dy) in enumerate(_grid(half, half, 1.6)):
+            for i, (dx, dy) in enumerate(_grid(half, half, 1.2)):
                 if added >= more:
                     break
-                new, (wire,) = _boss(x + dx, y + dy, floor_z + 1.0, 2.0 + (i % 5) * 0.2, i % 3 == 1, 0.8)
+                new, (wire,) = _boss(x + dx, y + dy, floor_z + 1.0, 2.0 + (i % 5) * 0.2, i % 3 == 1, 0.7)
                 carrier.Add(wire)
                 kept += new
                 added += len(new)
@@ -108,7 +109,7 @@ def _grid(half_x: float, half_y: float, pitch: float) -> Iterator[tuple[float, f
 
 
 def _boss(
-    x: float, y: float, z: float, height: float, is_round: bool, size: float = 1.2
+    x: float, y: float, z: float, height: float, is_round: bool, size: float = 0.8
 ) -> tuple[list[Any], list[Any]]:
     """Faces of a pin or block without its foot, and the foot's outline as a hole of the face it stands on."""
     if is_round:
@@ -123,7 +124,7 @@ def _boss(
 
 def _hole(x: float, y: float, low: float, high: float) -> tuple[list[Any], list[Any]]:
     """The wall of a round hole, and its outlines as holes of the faces above and below."""
-    solid = BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(x, y, low), gp_Dir(0, 0, 1)), 0.6, high - low).Solid()
+    solid = BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(x, y, low), gp_Dir(0, 0, 1)), 0.4, high - low).Solid()
     wall, top, foot = None, None, None
     for face in _faces(solid):
         level = _level(face)

@@ -1,0 +1,138 @@
+"""One measurement in a process of its own: ``python -m benchmarks.child JOB MODEL [NUMBER]`` prints JSON.
+
+CPU seconds exclude the imports; the peak of memory includes them.
+"""
+
+from __future__ import annotations
+
+import json
+import resource
+import sys
+import time
+from itertools import pairwise
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+
+def bare(model: str, _: float) -> dict[str, Any]:
+    """The kernel's reader with its default settings: parse and transfer."""
+    from OCP.Message import Message
+    from OCP.STEPControl import STEPControl_Reader
+
+    Message.DefaultMessenger_s().ChangePrinters().Clear()
+    start = time.process_time()
+    reader = STEPControl_Reader()
+    reader.ReadFile(model)
+    reader.TransferRoots()
+    return {"cpu": time.process_time() - start}
+
+
+def review(model: str, _: float) -> dict[str, Any]:
+    """A whole review, by stages."""
+    _import()
+    from seamcheck.limits.settings import Settings
+    from seamcheck.pipeline import review_model
+
+    marks = [("start", time.process_time())]
+    document = review_model((Path(model),), Settings(), progress=lambda s, *_: marks.append((s, time.process_time())))
+    marks.append(("", time.process_time()))
+    stages: dict[str, float] = {}
+    for (stage, begin), (_, end) in pairwise(marks):
+        stages[stage] = stages.get(stage, 0.0) + end - begin
+    stations = sum(len(c["stations"]["s"]) for j in document["joints"] for c in j["contours"])
+    cpu = marks[-1][1] - marks[0][1]
+    return {"cpu": cpu, "stages": stages, "stations": stations, "verdict": document["verdict"]}
+
+
+def survey(model: str, spacing: float) -> dict[str, Any]:
+    """All columns of the sections at one station spacing (mm), without the interface; then with it."""
+    from dataclasses import replace
+
+    joint, contour, settings = _traced(model)
+    from seamcheck.interface.survey import survey_interface
+    from seamcheck.survey import survey_joint
+
+    settings = replace(settings, station_spacing=spacing)
+    start = time.process_time()
+    found = survey_joint(joint, contour, settings)
+    middle = time.process_time()
+    survey_interface(joint, contour, found, settings)
+    stations = sum(len(path.s) for path in found.paths)
+    return {"cpu": middle - start, "interface": time.process_time() - middle, "stations": stations}
+
+
+def brep(model: str, count: float) -> dict[str, Any]:
+    """The kernel's section of cover and base with a plane, at some stations."""
+    from OCP.BRepAlgoAPI import BRepAlgoAPI_Section
+    from OCP.gp import gp_Dir, gp_Pln, gp_Pnt
+
+    joint, contour, _ = _traced(model)
+    spent, edges = 0.0, 0
+    for point, normal in _planes(joint, contour, int(count)):
+        plane = gp_Pln(gp_Pnt(*point), gp_Dir(*normal))
+        start = time.process_time()
+        for body in (joint.rib, joint.counter):
+            section = BRepAlgoAPI_Section(body.shape, plane, False)
+            section.Build()
+            edges += section.SectionEdges().Size()
+        spent += time.process_time() - start
+    return {"cpu": spent, "stations": int(count), "edges": edges}
+
+
+def mesh(model: str, count: float) -> dict[str, Any]:
+    """trimesh's section of meshes of the same chord error with a plane, at some stations; meshing not counted."""
+    import trimesh
+
+    joint, contour, _ = _traced(model)
+    from seamcheck.survey.band import DEFLECTION
+
+    solids = []
+    for body in (joint.rib, joint.counter):
+        corners = body.facets(range(len(body.faces)), DEFLECTION).corners
+        solids.append(trimesh.Trimesh(**trimesh.triangles.to_kwargs(corners)))
+    spent, points = 0.0, 0
+    for point, normal in _planes(joint, contour, int(count)):
+        start = time.process_time()
+        for solid in solids:
+            points += len(solid.section(plane_origin=point, plane_normal=normal).vertices)
+        spent += time.process_time() - start
+    return {"cpu": spent, "stations": int(count), "points": points}
+
+
+def _traced(model: str) -> tuple[Any, Any, Any]:
+    _import()
+    from seamcheck.assembly import read_assembly
+    from seamcheck.contour import trace_contour
+    from seamcheck.joint import find_joints
+    from seamcheck.limits.settings import Settings
+
+    settings = Settings()
+    (joint,) = find_joints(read_assembly([Path(model)]), settings)
+    return joint, trace_contour(joint, settings), settings
+
+
+def _planes(joint: Any, contour: Any, count: int) -> list[tuple[np.ndarray, np.ndarray]]:
+    path = contour.paths[0]
+    some = np.linspace(0, len(path.s) - 1, count, endpoint=False).astype(int)
+    along = np.column_stack([-path.u[some, 1], path.u[some, 0], np.zeros(count)])
+    return list(zip(joint.frame.world(path.points[some]), joint.frame.world_vectors(along), strict=True))
+
+
+def _import() -> None:
+    import importlib
+
+    from seamcheck.isolation.warm import REVIEW_MODULES
+
+    for module in (*REVIEW_MODULES, "seamcheck.interface.survey", "seamcheck.material.assessment"):
+        importlib.import_module(module)
+
+
+JOBS = {job.__name__: job for job in (bare, review, survey, brep, mesh)}
+
+if __name__ == "__main__":
+    job, model, *number = sys.argv[1:]
+    found = JOBS[job](model, float(number[0]) if number else 0.0)
+    found["peak_mb"] = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1e6 if sys.platform == "darwin" else 1e3)
+    print("\n" + json.dumps(found))
