@@ -43,12 +43,18 @@ TOLERANCE_NOT_CHECKED = (
 )
 
 NOT_CHECKED: tuple[str, ...] = (
-    "Ejector marks, gates, parting lines, weld lines, textures and engravings over the seam or on the rib: "
-    "usually not in CAD.",
-    "Moisture, fibre orientation and the parts' state after moulding.",
-    "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room "
-    "above "
+    "To ask the moulder: where are the gates of cover and base, and does a gate or its vestige lie over the seam or "
+    "on the rib?",
+    "To ask the moulder: do ejector marks, parting lines or weld lines lie over the seam or on the rib?",
+    "To ask the moulder: is the cover smooth over the seam, or does a texture, an engraving or a label lie in the "
+    "light's way?",
+    "To ask the material's supplier: which colours and pigments do both parts have, and how much light of the weld's "
+    "wavelength passes the cover in that colour? A colour in CAD proves nothing.",
+    "To ask the moulder: how is moisture kept low until the weld (polyamides, polyesters, polycarbonate take it up), "
+    "and how much glass fibre lies in the seam, in which direction?",
+    "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room above "
     "it, and what lies below the rib.",
     "Locating of cover and base: pins, play, lead-in.",
     "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for both.",
 )
+"""Moulding and material as questions, since CAD can't tell."""

@@ -30,6 +30,11 @@ def reviewed(path: Path, text: str = "") -> dict:
     return document
 
 
+@pytest.fixture(scope="module")
+def plain_document(plain) -> dict:
+    return reviewed(plain)
+
+
 def of_rule(document: dict, rule: str) -> list[dict]:
     return [f for f in document["findings"] if f["rule"] == rule]
 
@@ -80,6 +85,12 @@ def test_without_tolerances_the_document_says_nominal_only(plain):
     assert any("nominal" in item for item in document["not_checked"])
     assert any("no scanner" in item for item in document["not_checked"])
     assert document["joints"][0]["interface"]["beam_angle"]["value"] is None
+
+
+@pytest.mark.parametrize("word", ["gate", "ejector", "texture", "colour", "moisture"])
+def test_what_cad_can_not_tell_is_a_question(plain_document, word):
+    asked = [item for item in plain_document["not_checked"] if item.endswith("?") or "? " in item]
+    assert any(word in item and item.startswith("To ask the ") for item in asked)
 
 
 @pytest.mark.parametrize(("flat", "left", "broken"), [(0.1, 0.2, False), (0.16, 0.08, True)])
