@@ -221,8 +221,9 @@ def _open(body: Body, meant_solid: bool) -> Body:
             shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
         if _volume(shape, body.box)[0] < 0.0:
             shape = shape.Reversed()
-    else:
-        note += " It is taken as a sheet body."
+        flaws, body = _without_hanging_faces(replace(body, shape=shape))
+        return replace(body, kind=kind, notes=(*body.notes, note, *flaws), opening=place)
+    note += " It is taken as a sheet body."
     return replace(body, kind=kind, shape=shape, notes=(*body.notes, note), opening=place)
 
 

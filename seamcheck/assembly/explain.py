@@ -16,16 +16,17 @@ _COUNTS = ("single-part", "no-contact", "no-seam", "ambiguous")
 
 
 def explained(reason: NotReviewed, assembly: Assembly) -> NotReviewed:
-    """A refusal of the finder, with what the model's size or damage has to do with it, if anything."""
+    """A refusal of the finder, with what damage or size of the model have to do with it, if anything."""
     if reason.code not in _COUNTS:
         return reason
     sheets = [part for part in assembly.parts if part.kind == "sheet"]
     if reason.code == "single-part" and sheets:
         reason = NotReviewed(reason.code, _one_solid(assembly.parts, sheets))
-    more = odd_size(_sizes(assembly), assembly.files[0].length_unit)
-    if not more and assembly.doubts:
-        more = f"The model shows signs of damage, which may be why: {assembly.doubts[0]}"
-    return NotReviewed(reason.code, f"{reason.message} {more}") if more else reason
+    message = reason.message
+    if assembly.doubts:
+        message = f"The model shows signs of damage, which may be why: {assembly.doubts[0]} {message}"
+    size = odd_size(_sizes(assembly), assembly.files[0].length_unit)
+    return NotReviewed(reason.code, f"{message} {size}" if size else message)
 
 
 def _one_solid(parts: Sequence[Part], sheets: Sequence[Part]) -> str:

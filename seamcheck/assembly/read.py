@@ -68,18 +68,17 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
 def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:
     text = StepText(source.data)
     damage = [*source.doubts, *check_text(source.name, text)]
+    damage += damaged_units(source.name, text) + damaged_records(source.name, text)
+    text = StepText(text.without_repeated())
     absurd = absurd_numbers(text)
     if absurd is not None:
         damage.insert(0, absurd.sentence(source.name))
-        source = replace(source, data=absurd.data)
-        text = StepText(source.data)
+        text = StepText(absurd.data)
+    source = replace(source, data=text.data)
     units = length_units(text)
     unit = units[0] if units else UNDECLARED
     reading.notes += unit_notes(source.name, units)
     listed = ListedSolids(source.name, text)
-    damage += damaged_units(source.name, text) + damaged_records(
-        source.name, text
-    )  # before the kernel fills the memory
     for sentence in damage:
         _remark(progress, sentence)
     products, repaired = _products(source, text, unit, listed, progress)

@@ -107,6 +107,21 @@ class StepText:
         found = Counter(int(numbers[place]) for place in places if not self._is_quoted(int(offsets[place])))
         return sorted(number for number, count in found.items() if count > 1)
 
+    def without_repeated(self) -> bytes:
+        """The text with blanks in place of all records but the last of each number: the kernel may choke on them."""
+        repeated = self.repeated()
+        if not repeated:
+            return self.data
+        numbers, offsets = self._index
+        data = bytearray(self.data)
+        for number in repeated:
+            begin, end = np.searchsorted(numbers, number, side="left"), np.searchsorted(numbers, number, side="right")
+            for offset in offsets[begin : end - 1].tolist():
+                if not self._is_quoted(offset):
+                    stop = self._end(offset) + 1
+                    data[offset:stop] = re.sub(rb"[^\r\n]", b" ", self.data[offset:stop])
+        return bytes(data)
+
     def unfinished(self) -> list[int]:
         """Offsets in the data section of every ';' that closes no record, for want of a ')' before it."""
         begin, end = _DATA.search(self.data), self.data.rfind(b"ENDSEC")
@@ -152,10 +167,14 @@ class StepText:
 
     def record_at(self, offset: int) -> bytes:
         begin = self.data.find(b"=", offset) + 1
+        return self.data[begin : self._end(begin)].strip()
+
+    def _end(self, begin: int) -> int:
+        """Offset of the ';' that closes a record."""
         end = self.data.find(b";", begin)
         while end > 0 and self.data.count(b"'", begin, end) % 2:  # that one stands in a string
             end = self.data.find(b";", end + 1)
-        return self.data[begin : end if end > 0 else len(self.data)].strip()
+        return end if end > 0 else len(self.data)
 
     def records_of(self, keyword: bytes) -> Iterator[tuple[int, int]]:
         """Number and offset of every record that has a keyword, in the order of the text."""

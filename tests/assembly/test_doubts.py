@@ -89,6 +89,13 @@ def test_a_record_that_stands_twice_is_a_doubt(model):
     assert any(f"#{number})" in doubt and "more than once" in doubt for doubt in read_assembly(model).doubts)
 
 
+def test_only_the_last_of_records_with_one_number_stays():
+    text = StepText(b"DATA;\n#1=A('#3=;',\n2.);\n#2=B(#1);\n#1=C('it''s');\n/* #2=D(); */\nENDSEC;")
+    kept = text.without_repeated()
+    assert kept == b"DATA;\n            \n    \n#2=B(#1);\n#1=C('it''s');\n/* #2=D(); */\nENDSEC;"
+    assert StepText(kept).repeated() == []
+
+
 def test_a_solid_that_belongs_to_nothing_is_a_doubt(model):
     solid = first_of(model, "MANIFOLD_SOLID_BREP")
     replace(model, rf"(ADVANCED_BREP_SHAPE_REPRESENTATION\('',\(#\d+),#{solid}\)", r"\1)")
