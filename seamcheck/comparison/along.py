@@ -9,7 +9,7 @@ import numpy as np
 
 from seamcheck.comparison.align import JointPair, other_side
 from seamcheck.comparison.paths import SeamPath
-from seamcheck.comparison.tolerances import PAD, comparable, pad, tolerance
+from seamcheck.comparison.tolerances import PAD, comparable, comparable_tolerance, pad
 from seamcheck.limits.quantities import QUANTITIES
 from seamcheck.limits.rule import EVERYWHERE_INNOCENT
 from seamcheck.limits.stretches import Stretch, stretches
@@ -128,10 +128,11 @@ def _changes(pair: JointPair, path: SeamPath, places: Places, key: str) -> Itera
     old_low, old_high, old_none, old_all = _old_span(pair, places, key)
     paired = places.paired
     with np.errstate(invalid="ignore"):
-        middle = tolerance(key, np.fmax(np.abs(new_low), np.abs(old_low)))
+        least = comparable_tolerance(key, np.fmax(np.abs(new_low), np.abs(old_low)))
+        whole = paired & ~new_none & ~old_none  # beside a place without a value the span may be wider than it shows
         marks = {
-            UP: (new_low - old_high, paired & (new_low - old_high > middle)),
-            DOWN: (old_low - new_high, paired & (old_low - new_high > middle)),
+            UP: (new_low - old_high, whole & (new_low - old_high > least)),
+            DOWN: (old_low - new_high, whole & (old_low - new_high > least)),
         }
     if key == "turn_radius":  # compared by its inverse
         marks = {UP: marks[DOWN], DOWN: marks[UP]}
