@@ -1,0 +1,8 @@
+"""How many variants the long run reviews."""
+
+VARIANTS = 1500
+
+
+def pytest_addoption(parser):
+    parser.addoption("--variants", type=int, default=VARIANTS, help=f"damaged files of the long run ({VARIANTS})")
+    parser.addoption("--first", type=int, default=10_000, help="seed of its first one (10000)")

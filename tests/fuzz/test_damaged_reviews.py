@@ -1,0 +1,95 @@
+"""Whole reviews of damaged files: each ends in a verdict in time, none in a false pass, none is refused for nothing.
+
+The quick suite reviews 315 variants. The long run, with as many as you like::
+
+    pytest -m thorough tests/fuzz --variants 5000 --first 20000
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+
+import damage
+import fuzz_run
+import pytest
+from fuzz_models import MODELS, target
+
+EACH = 63  # of every model, in the quick suite
+LEAST_REVIEWED = 0.35  # a reader that refuses everything would pass the rest of these tests
+
+# The seed of one variant and what is wrong with it; empty: nothing known. A new fault fails the tests.
+KNOWN: dict[tuple[str, str, int], str] = {}
+
+
+@pytest.fixture(scope="module")
+def pool():
+    with fuzz_run.workers(2) as running:
+        yield running
+
+
+def ends_of(pool, folder, name, count, first):
+    """The ends of one model's variants; every faulty one must be known."""
+    ends = list(fuzz_run.run(pool, target(name, folder), count, folder, first))
+    faulty = [str(end) for end in ends if end.faults and (end.target, end.way, end.seed) not in KNOWN]
+    assert faulty == []
+    return ends
+
+
+def test_there_are_enough_ways_and_variants():
+    assert len(damage.DAMAGES) >= 10
+    assert len(damage.DAMAGES) <= EACH  # every model is damaged in every way
+    assert EACH * len(MODELS) >= 300
+
+
+@pytest.mark.parametrize("name", MODELS)
+def test_damaged_models_are_reviewed_or_refused_and_never_passed_falsely(pool, tmp_path, name):
+    ends = ends_of(pool, tmp_path, name, EACH, first=EACH * list(MODELS).index(name))
+    assert len(ends) == EACH
+    reviewed = [end for end in ends if end.verdict != "not-reviewed"]
+    assert len(reviewed) > LEAST_REVIEWED * EACH
+
+
+def test_the_checks_see_what_is_wrong(tmp_path):
+    """A false pass, another seam and a refusal without cause are seen as such."""
+    spoiled = target("narrow rib", tmp_path)
+    truth = spoiled.model.truth
+    points = [tuple(p) for p in truth.stations(50)[0]]
+    facts = {
+        "verdict": "pass",
+        "broken": [],
+        "doubts": [],
+        "joints": [
+            {
+                "cover": ["capsule lid"],
+                "base": ["capsule"],
+                "rib_on": "base",
+                "paths": [{"closed": True, "length": truth.length, "points": points}],
+            }
+        ],
+    }
+    undamaged = {"broken": ["rib-width"]}
+    assert fuzz_run.is_true_seam(spoiled, facts)
+    assert any("false pass" in fault for fault in fuzz_run.faults_of_review(spoiled, facts, undamaged, "no-radius"))
+    failed = facts | {"verdict": "fail", "broken": ["rib-width"]}
+    assert fuzz_run.faults_of_review(spoiled, failed, undamaged, "no-radius") == []
+    moved = failed | {
+        "joints": [facts["joints"][0] | {"paths": [{"length": truth.length, "points": [(0.0, 0.0, 0.0)]}]}]
+    }
+    assert not fuzz_run.is_true_seam(spoiled, moved)
+    assert fuzz_run.faults_of_review(spoiled, moved, undamaged, "no-radius") == ["another seam without a doubt"]
+    assert fuzz_run.faults_of_refusal("timeout", "Not finished.") == ["hang"]
+    assert fuzz_run.faults_of_refusal("crashed", "The CAD kernel crashed while measuring the seam.") != []
+
+
+@pytest.mark.thorough
+def test_thousands_of_damaged_models(pool, tmp_path, request):
+    count, first = (
+        request.config.getoption("--variants", default=1500),
+        request.config.getoption("--first", default=10_000),
+    )
+    ends = []
+    for number, name in enumerate(MODELS):
+        folder = tmp_path / str(number)
+        folder.mkdir()
+        ends += ends_of(pool, folder, name, -(-count // len(MODELS)), first + number * count)
+    print(f"\n{len(ends)} variants:", dict(Counter(f"{end.verdict} {end.reason}".strip() for end in ends)))
