@@ -23,10 +23,10 @@ SHARED_OPTIONS = [
     parameter
     for parameter in one.command.params
     if isinstance(parameter, SectionedOption)
-    and parameter.section in (one.ROLES, one.LIMITS)
+    and parameter.section in (one.ROLES, one.LIMITS, one.MACHINE)
     and parameter.name not in ("settings_file", "no_settings_file")
 ]
-"""Roles and limits: the options of ``seamcheck review`` itself."""
+"""All that changes settings: the options of ``seamcheck review`` itself."""
 
 
 @click.command(cls=SectionedCommand, name="scan", short_help="Review every model in some folders.")

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import copy
 import os
 import signal
 import sqlite3
 import sys
 from concurrent.futures import Future
 from dataclasses import replace
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "report"))
@@ -83,11 +82,10 @@ class Fakes:
         self.closed = True
 
 
-@cache
+@lru_cache(maxsize=8)
 def canned(kind: str, name: str):
-    made = copy.deepcopy(document(kind))
-    made["model"]["file"] = name
-    return digest(made)
+    made = document(kind)
+    return digest({**made, "model": {**made["model"], "file": name}})
 
 
 NOT_COMPARED = ("scans", "efforts")
