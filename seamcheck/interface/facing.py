@@ -210,6 +210,8 @@ def gaps(
     gone_lower = marked_lower & shapely.covers(zone, under)
     near &= ~gone_upper[one] & ~gone_lower[other]
     one, other = one[near], other[near]
+    over = ~_apart(upper.corners[one, :, :2] + shift, lower.corners[other, :, :2])
+    one, other = one[over], other[over]
     common = shapely.intersection(above[one], under[other])
     real = shapely.area(common) > _SLIVER
     one, other, common = one[real], other[real], common[real]
@@ -232,6 +234,21 @@ def gaps(
     slim = 2.0 * area / shapely.length(common)
     hit = (least <= most) & (least >= -DEEPEST)
     return Gaps(one[hit], other[hit], least[hit], at[hit], area[hit], inner[hit], slim[hit])
+
+
+def _apart(a: np.ndarray, b: np.ndarray) -> np.ndarray:
+    """(k,) bool: triangles (k, 3, 2) that some line along a side of one of them keeps apart.
+
+    Two convex outlines are disjoint exactly where such a line exists (separating axis theorem).
+    """
+    apart = np.zeros(len(a), dtype=bool)
+    for mine in (a, b):
+        for k in range(3):
+            side = mine[:, (k + 1) % 3] - mine[:, k]
+            axis = np.column_stack([-side[:, 1], side[:, 0]])
+            on_a, on_b = (np.einsum("kij,kj->ki", t - mine[:, k : k + 1], axis) for t in (a, b))
+            apart |= (on_a.min(axis=1) > on_b.max(axis=1)) | (on_b.min(axis=1) > on_a.max(axis=1))
+    return apart
 
 
 def _without(zone: BaseGeometry, common: np.ndarray, marked: np.ndarray) -> np.ndarray:

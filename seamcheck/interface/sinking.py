@@ -191,7 +191,10 @@ def _rib_reach(top: BaseGeometry, sheet: Sheet) -> float:
     beyond = corners[~shapely.contains_xy(close, corners)]
     if not len(beyond):
         return _CLOSE
-    furthest = min(float(shapely.distance(shapely.points(beyond), top).max()), _ASIDE)
+    ends = [shapely.get_coordinates(ring) for ring in shapely.get_parts(top.boundary)]
+    border = shapely.STRtree(np.concatenate([shapely.linestrings(np.stack([e[:-1], e[1:]], axis=1)) for e in ends]))
+    _, away = border.query_nearest(shapely.points(beyond), return_distance=True)
+    furthest = min(float(away.max()), _ASIDE)
     low, high = 0.0, furthest
     for far in np.linspace(0.0, furthest, _RINGS + 1)[1:]:
         if not _is_covered(top, far, sheet):

@@ -8,6 +8,7 @@ import numpy as np
 import shapely
 
 BASE, COVER, OTHER = 0, 1, 2  # owners of a facet
+_NARROW = 0.5  # mm
 _PLUMB = 5e-4  # mean of the facets' normals along z below which (0.03 degrees) a face is upright
 
 
@@ -121,12 +122,20 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float) -> Segments
 def _near(
     low: np.ndarray, high: np.ndarray, points: np.ndarray, u: np.ndarray, reach: float
 ) -> tuple[np.ndarray, np.ndarray]:
-    """Pairs of station and facet whose boxes meet; each station's line is taken in pieces of about 1 mm."""
-    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-    marks = np.linspace(-reach, reach, max(2, int(np.ceil(2 * reach))) + 1)
-    ends = points[:, None, :] + marks[None, :, None] * u[:, None, :]
-    first, last = ends[:, :-1].reshape(-1, 2), ends[:, 1:].reshape(-1, 2)
+    """Pairs of station and facet whose boxes meet, ascending.
+
+    The line of a station that runs askew to the frame is taken in pieces, so that its boxes stay narrow: a share
+    of _NARROW mm; one along an axis, as most are, is one piece.
+    """
+    count = np.maximum(1, np.ceil(2.0 * reach * np.abs(u).min(axis=1) / _NARROW)).astype(int)
+    station = np.repeat(np.arange(len(points)), count)
+    piece = np.arange(len(station)) - np.repeat(np.cumsum(count) - count, count)
+    length = (2.0 * reach / count)[station]
+    first = points[station] + (length * piece - reach)[:, None] * u[station]
+    last = first + length[:, None] * u[station]
     near, far = np.minimum(first, last), np.maximum(first, last)
-    piece, facet = tree.query(shapely.box(near[:, 0], near[:, 1], far[:, 0], far[:, 1]))
-    pairs = np.unique((piece // (len(marks) - 1)).astype(np.int64) * len(low) + facet)
+    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    found, facet = tree.query(shapely.box(near[:, 0], near[:, 1], far[:, 0], far[:, 1]))
+    pairs = np.sort(station[found] * len(low) + facet)
+    pairs = pairs[np.append(True, pairs[1:] != pairs[:-1])[: len(pairs)]]
     return pairs // len(low), pairs % len(low)
