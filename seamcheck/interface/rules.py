@@ -31,28 +31,31 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "stop_difference",
                 lower=Bound(
                     "-within",
-                    "Something stops the cover {value} off the travel at which the stop is meant to meet; at "
-                    "least {limit} would do. {why}",
+                    "Something stops the cover {size} before the travel at which the stop is meant to meet; up to "
+                    "{size_limit} would do. {why}",
                     "Cut back what the cover meets first, or state the stop where it is.",
                 ),
                 upper=Bound(
                     "within",
-                    "The cover passes the travel at which the stop is meant to meet by {value} until it "
-                    "touches "
-                    "anything; it should be at most {limit}.",
+                    "Nothing stops the cover at the travel at which the stop is meant to meet: it goes on {value} "
+                    "further; up to {limit} would do. {why}",
                     "Raise the stop[ by {by}], or state it where it is.",
                 ),
+                absent={
+                    "free": "Nothing at all stops the cover: the stop that is meant to end the collapse is missing."
+                },
             ),
             Check(
                 "stop_collapse",
                 lower=Bound(
                     "-within",
-                    "The stop is meant to meet {value} off the planned collapse; at least {limit} would do.",
+                    "The stop is meant to meet {size} before the planned collapse is done; up to {size_limit} would "
+                    "do.",
                     "Lower the stop[ by {by}], or plan less collapse.",
                 ),
                 upper=Bound(
                     "within",
-                    "The stop is meant to meet {value} beyond the planned collapse; it should be at most {limit}.",
+                    "The stop is meant to meet {value} after the planned collapse is done; up to {limit} would do.",
                     "Raise the stop[ by {by}], or plan more collapse.",
                 ),
             ),
@@ -149,7 +152,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "neighbour_distance",
                 lower=Bound(
                     "min",
-                    "Another part stands {value} from the seam; at least {limit} would be out of the way. {why}",
+                    "Another part stands {value} from the seam; {limit} would be out of the way. {why}",
                     "Where that part is sensitive to heat or light, shield or move it.",
                 ),
             ),

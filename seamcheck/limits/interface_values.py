@@ -24,6 +24,11 @@ def interface_value(bench: Bench, rule: Rule, check: Check) -> Iterator[Draft]:
     """One value of the whole interface against its bounds."""
     entry = bench.joint.survey.interface.get(check.column, {})
     value, at = entry.get("value"), entry.get("at")
+    if value is None and entry.get("why") in check.absent:
+        bound = check.upper or check.lower
+        assert bound is not None
+        finding = bench.finding(rule, check.absent[entry["why"]], fill(bound.remedy, {}))
+        yield Draft(replace(finding, column=check.column), f"{check.column}.none", None)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None or value is None:
             continue
@@ -36,6 +41,8 @@ def interface_value(bench: Bench, rule: Rule, check: Check) -> Iterator[Draft]:
         words = {
             "value": value_text(value, check.column),
             "limit": value_text(limit, check.column),
+            "size": value_text(abs(value), check.column),
+            "size_limit": value_text(abs(limit), check.column),
             "collapse": value_text(bench.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
             "percent": f"{100.0 * value:.3g} %",

@@ -13,12 +13,12 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
-from seamcheck.interface.declarations import INTERFACE_QUANTITIES
-from seamcheck.limits.quantities import MEASURED, QUANTITIES
+from seamcheck.limits.quantities import QUANTITIES
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.units import shown
 from seamcheck.limits.waivers import place_in_words
 from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.report.whole import interface_rows
 
 Document = Mapping[str, Any]
 
@@ -129,16 +129,25 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     for name, place in joint["junctions"].items():
         yield Text(f"Junction {name} at {_place(place)}")
     yield _table(joint, document)
-    for key, entry in joint["interface"].items():
-        if (key in MEASURED or key in INTERFACE_QUANTITIES) and entry.get("value") is not None:
-            q = QUANTITIES[key]
-            at = f" at {_place(entry['at'])}" if entry.get("at") else ""
-            yield Text(f"Whole interface: {q.title} {shown(entry['value'], q.unit, q.decimals)}{at}")
+    yield from _whole(joint, document)
     if "material" in joint:
         from seamcheck.material.text import material_lines
 
         for line in material_lines(joint["material"]):
             yield Text(_clean(line))
+
+
+def _whole(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableType]:
+    """What was measured over the whole interface."""
+    rows = interface_rows(joint, document.get("reasons", {}))
+    if not rows:
+        return
+    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
+    for head in ("whole interface", "value", "place", "remark"):
+        table.add_column(head, justify="right" if head == "value" else "left", overflow="fold")
+    for row in rows:
+        table.add_row(*(_clean(cell) for cell in row))
+    yield table
 
 
 def _end(end: str) -> str:

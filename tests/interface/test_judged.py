@@ -177,3 +177,22 @@ def test_two_cores_give_the_same_document(tmp_path):
     path = build(Spec(track=rounded_rectangle(40, 30, 6))).write(tmp_path / "same.step")
     text = "lateral-play = 0.1\n[scanner]\ndistance = 200\nhalf-angle = 3\n"
     assert reviewed(path, text) == reviewed(path, text)
+
+
+def test_a_stop_that_is_never_met_is_missing():
+    """Nothing stops the cover anywhere, though a stop is declared."""
+    import numpy as np
+    from limits_surveys import joint, path_survey
+
+    from seamcheck.limits.judge import judge
+
+    path = path_survey(changes=[("free_travel", 0, 120, "free")])
+    interface = {
+        "free_travel": {"value": None, "at": None, "why": "free"},
+        "stop_difference": {"value": None, "at": None, "why": "free"},
+        "stop_collapse": {"value": 0.0, "at": None, "why": ""},
+    }
+    found = judge([joint(path, interface=interface)], parse_settings("intended-stop = 0.4\n")).findings
+    assert [f.rule for f in found] == ["intended-stop"]
+    assert "is missing" in found[0].message
+    assert np.isnan(path.columns["free_travel"]).all()

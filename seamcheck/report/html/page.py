@@ -26,6 +26,7 @@ from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 from seamcheck.report.html.glossary import GLOSSARY
 from seamcheck.report.html.material import material_chapter
+from seamcheck.report.whole import interface_rows
 
 
 def render_html(document: Document, paper: str | None = None) -> str:
@@ -43,6 +44,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
     text: str = _template().render(
         d=document,
         facts=facts,
+        interface_rows=interface_rows,
         short_caution=SHORT_CAUTION,
         verdict=document["verdict"],
         headline=facts.headline(document),

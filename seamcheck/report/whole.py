@@ -1,0 +1,59 @@
+"""What was measured over the whole interface, as rows for people; every report shows the same ones."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from seamcheck.interface.declarations import INTERFACE_QUANTITIES
+from seamcheck.limits.quantities import MEASURED, QUANTITIES
+from seamcheck.limits.units import shown
+
+Row = tuple[str, str, str, str]
+"""Title, value with unit, place, remark; '' for what there is none of."""
+
+_FREE = "nothing is in the way"
+
+
+def interface_rows(joint: Mapping[str, Any], reasons: Mapping[str, str]) -> list[Row]:
+    """Rows of one joint of a review document, in the order in which the quantities are declared."""
+    return [row for key in QUANTITIES if key in joint["interface"] for row in _rows(key, joint["interface"], reasons)]
+
+
+def _rows(key: str, interface: Mapping[str, Any], reasons: Mapping[str, str]) -> Iterator[Row]:
+    if key not in MEASURED and key not in INTERFACE_QUANTITIES:
+        return
+    q, entry = QUANTITIES[key], interface[key]
+    title = q.title if q.per == "interface" else f"{q.title}, {_WHICH.get(key, 'worst place')}"
+    why = str(entry.get("why") or "")
+    remark = why if " " in why else reasons.get(why, "")
+    if entry.get("value") is None:
+        yield title, _FREE if why == "free" else "not measured", "", "" if why == "free" else remark
+        return
+    yield title, shown(entry["value"], q.unit, q.decimals), _place(entry), remark
+    if key == "free_travel":
+        for place in entry.get("places", ())[1:]:
+            yield "  then", shown(place["value"], q.unit, q.decimals), _place(place), str(place.get("why") or "")
+    if entry.get("force_newton") is not None:
+        yield "  force over the rib", f"{entry['force_newton']:.0f} N", "", f"{entry['force_newton_per_mm']:.2f} N/mm"
+    if entry.get("pressure_on_land_mpa") is not None:
+        yield "  pressure on all of that area", f"{entry['pressure_on_land_mpa']:.2f} MPa", "", ""
+
+
+_WHICH = {
+    "free_travel": "whole interface",
+    "beam_angle": "largest",
+    "light_clear": "least",
+    "support_depth": "least",
+    "overhang": "largest",
+}
+
+
+def _place(entry: Mapping[str, Any]) -> str:
+    at = entry.get("at")
+    return "" if not at else f"({', '.join(_number(c) for c in at)})"
+
+
+def _number(coordinate: float) -> str:
+    text = f"{coordinate:.2f}"
+    return text.lstrip("-") if float(text) == 0 else text
