@@ -11,6 +11,7 @@ from typing import Any
 
 import numpy as np
 
+from seamcheck.limits.quantities import QUANTITIES
 from seamcheck.report.facts import (
     Document,
     column_of,
@@ -58,7 +59,11 @@ class Band:
 def bands(document: Document, joint: Mapping[str, Any]) -> list[Band]:
     """The rules that judge a column measured here, and those with a finding in this joint; must-fix first."""
     severities = {entry["rule"]: entry["severity"] for entry in document.get("limits") or ()}
-    found = {f["rule"] for f in document.get("findings") or () if f.get("joint") == joint["id"]}
+    found = {
+        f["rule"]
+        for f in document.get("findings") or ()
+        if f.get("joint") == joint["id"] and (f.get("contour") or not _is_whole(f.get("quantity", "")))
+    }
     edges: dict[str, list[Edge]] = {}
     for contour in joint.get("contours") or ():
         for k, bound in enumerate(contour.get("bounds") or ()):
@@ -79,6 +84,11 @@ def bands(document: Document, joint: Mapping[str, Any]) -> list[Band]:
             severity = severities.get(rule, "attention")
             result.append(Band(rule, rule_title(rule), severity, columns, _words(own_edges), own_edges))
     return sorted(result, key=lambda b: b.severity != "must-fix")
+
+
+def _is_whole(quantity: str) -> bool:
+    """Whether a quantity is one value of the whole interface: it has no state at a station."""
+    return quantity in QUANTITIES and QUANTITIES[quantity].per == "interface"
 
 
 def _spread(side: Any, count: int) -> np.ndarray:
@@ -155,7 +165,7 @@ def _states(values: np.ndarray, contour: str, edge: Edge) -> tuple[np.ndarray, n
     """
     state = np.where(np.isfinite(values), WITHIN, UNKNOWN)
     beyond = np.zeros(len(values), dtype=bool)
-    if edge.column == "beam_clear" or edge.column.startswith("trap_open"):
+    if edge.column in ("beam_clear", "light_clear") or edge.column.startswith("trap_open"):
         return state, beyond  # a share that is at its best on the bound itself is not close to breaking it
     low, high = edge.low.get(contour), edge.high.get(contour)
     for bound, inside in ((low, 1.0), (high, -1.0)):
@@ -238,7 +248,7 @@ def _closest(
 ) -> Tight | None:
     values = column_of(contour, edge.column)
     low, high = edge.low.get(contour["id"]), edge.high.get(contour["id"])
-    if edge.column == "beam_clear" or edge.column.startswith("trap_open"):
+    if edge.column in ("beam_clear", "light_clear") or edge.column.startswith("trap_open"):
         return None
     share = np.full(len(values), np.inf)
     for bound, inside in ((low, 1.0), (high, -1.0)):
