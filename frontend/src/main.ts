@@ -139,10 +139,15 @@ class Space {
       return;
     }
     this.tools(this.scene);
+    host.addEventListener("keydown", (event) => {
+      if (event.key.startsWith("Page") && keys(event, this.walk)) event.preventDefault();
+    });
   }
 
   private tools(scene: Scene): void {
     const bar = byId("space-tools")!;
+    const left = this.atlas.meshes.reduce((sum, mesh) => sum + mesh.leftOut, 0);
+    if (left) byId("space-note")!.textContent = `${left} small faces are left out of this picture; all were measured.`;
     const button = (text: string, act: () => void) => {
       const made = h("button", { type: "button" }, text);
       made.addEventListener("click", act);

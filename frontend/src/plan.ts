@@ -12,7 +12,7 @@ interface View { scale: number; x: number; y: number; width: number; height: num
 
 export class Plan {
   private readonly canvas = h("canvas", { "aria-hidden": true });
-  private readonly overlay = svg("svg", { role: "img" });
+  private readonly overlay = svg("svg", { role: "group" });
   private readonly cursor = svg("g", { class: "plan-cursor" });
   private view: View | null = null;
   private shownJoint = -1;

@@ -9,6 +9,7 @@ import { OrbitControls } from "three/examples/jsm/controls/OrbitControls.js";
 
 import type { Atlas } from "./atlas";
 import { clear, h, motionIsReduced, theme } from "./dom";
+import { turnAboutUp, turnByKey } from "./orbit";
 import { points } from "./plan";
 import { planeOf } from "./project";
 import { BROKEN, LOOK, NEAR, WAIVED, type Finding } from "./types";
@@ -43,12 +44,19 @@ export class Scene {
     this.renderer.setPixelRatio(this.soft ? 1 : Math.min(2, devicePixelRatio));
     this.renderer.localClippingEnabled = true;
     host.append(this.renderer.domElement, this.labelLayer);
-    this.renderer.domElement.setAttribute("aria-label", "3-D view of both parts with the seam");
-    this.renderer.domElement.setAttribute("role", "img");
+    this.renderer.domElement.setAttribute("aria-hidden", "true"); // the pane around it has the name and the keys
     this.controls = new OrbitControls(this.camera, this.renderer.domElement);
     this.controls.enableDamping = false;
     this.controls.addEventListener("change", () => this.ask());
     this.controls.addEventListener("start", () => { this.flight++; });
+    host.addEventListener("keydown", (event) => {
+      if (event.target !== host) return;
+      if (event.key === "Home") this.alongLight();
+      else if (turnByKey(event, this.camera, this.controls)) this.flight++;
+      else return;
+      event.preventDefault();
+      this.ask();
+    });
     const lamp = new DirectionalLight(0xffffff, 1.9);
     lamp.position.set(-0.4, 0.7, 1);
     this.camera.add(lamp);
@@ -201,6 +209,7 @@ export class Scene {
       this.camera.position.lerpVectors(from, eye, eased);
       this.controls.target.lerpVectors(aim, target, eased);
       this.camera.up.lerpVectors(tilt, up, eased).normalize();
+      turnAboutUp(this.camera, this.controls);
       this.controls.update();
       this.ask();
       if (share < 1) requestAnimationFrame(tick);
@@ -230,6 +239,7 @@ export class Scene {
     this.camera.up.copy(up);
     this.camera.position.copy(eye);
     this.controls.target.copy(this.centre);
+    turnAboutUp(this.camera, this.controls);
     this.controls.update();
     this.ask();
   }
@@ -305,6 +315,8 @@ export class Scene {
         element.hidden = !shown;
         if (shown) element.style.transform = `translate(${((p.x + 1) / 2) * box.width}px, ${((1 - p.y) / 2) * box.height}px) translate(-50%, -50%)`;
       }
+      this.host.dataset.eye = this.camera.position.toArray().map((c) => c.toFixed(3)).join(" ");
+      this.host.dataset.target = this.controls.target.toArray().map((c) => c.toFixed(3)).join(" ");
       this.host.dataset.drawn = String(Number(this.host.dataset.drawn ?? 0) + 1);
     });
   }

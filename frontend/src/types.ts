@@ -65,7 +65,7 @@ export interface PackedSections {
   joint: string; contour: string; stations: number[];
   offsets: string; segments: string; owner: string; face: string;
 }
-export interface PackedMesh { part: string; positions: string; triangles: string; face: string }
+export interface PackedMesh { part: string; positions: string; triangles: string; face: string; left_out?: number }
 
 export interface Payload {
   joints: Joint[];

@@ -56,7 +56,7 @@ export class Sections {
   }
 }
 
-export interface Mesh { part: string; positions: Float32Array; triangles: Uint32Array; face: Int32Array }
+export interface Mesh { part: string; positions: Float32Array; triangles: Uint32Array; face: Int32Array; leftOut: number }
 
 export function unpackMesh(packed: PackedMesh): Mesh {
   return {
@@ -64,6 +64,7 @@ export function unpackMesh(packed: PackedMesh): Mesh {
     positions: new Float32Array(words(packed.positions)),
     triangles: new Uint32Array(words(packed.triangles)),
     face: new Int32Array(words(packed.face)),
+    leftOut: packed.left_out ?? 0,
   };
 }
 

@@ -183,6 +183,11 @@ class Body:
             explorer.Next()
         return found
 
+    def forget_facets(self) -> None:
+        """Throw away all facets, and the kernel's own meshes on the shape."""
+        self._facets.clear()
+        BRepTools.Clean_s(self.shape)
+
     def facets(
         self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None
     ) -> Facets:

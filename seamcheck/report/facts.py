@@ -197,7 +197,10 @@ def headline(document: Document) -> str:
     verdict = document["verdict"]
     if verdict == "fail":
         count = sum(f["severity"] == "must-fix" and not f.get("waived") for f in document["findings"])
-        return "A limit is broken" if count == 1 else f"Limits are broken in {count} places"
+        if count != 1:
+            return f"Limits are broken in {count} places"
+        only = next(f for f in document["findings"] if f["severity"] == "must-fix" and not f.get("waived"))
+        return f"A limit is broken: {_inside(finding_title(only))}"
     return VERDICTS.get(verdict, str(verdict))
 
 
@@ -221,7 +224,7 @@ def sentences(document: Document) -> list[str]:
     live = [n for n in found if not n.is_waived and n.finding["severity"] != "note"]
     if live:
         worst = live[0].finding
-        said.append(f"The gravest: {worst['message']}")
+        said.append(f"The gravest: {worst['message']} {_where_sentence(document, worst)}".strip())
         if worst.get("remedy"):
             said.append(worst["remedy"])
     else:
@@ -229,6 +232,43 @@ def sentences(document: Document) -> list[str]:
     if waived:
         said.append(f"{waived} finding is waived." if waived == 1 else f"{waived} findings are waived.")
     return said
+
+
+def _inside(title: str) -> str:
+    """A title within a sentence: 'Clamp land' -> 'clamp land'."""
+    return title[:1].lower() + title[1:]
+
+
+def place_text(document: Document, finding: Mapping[str, Any]) -> str:
+    """'s = 12.0 to 30.5 mm', 'along the whole seam', a point, or 'whole seam' where a finding has no place."""
+    start, end = finding.get("from_s"), finding.get("to_s")
+    if start is not None and end is not None:
+        if is_all_along(document, finding):
+            return "along the whole seam"
+        return f"s = {start:.1f} mm" if start == end else f"s = {start:.1f} to {end:.1f} mm"
+    if finding.get("at"):
+        return ", ".join(f"{axis} {c:.1f}" for axis, c in zip("xyz", finding["at"], strict=True)) + " mm"
+    return "whole seam"
+
+
+def is_all_along(document: Document, finding: Mapping[str, Any]) -> bool:
+    """Whether a finding's stretch is the whole of the joint's only path."""
+    own = [c for j, c in paths(document) if j["id"] == finding.get("joint")]
+    length = finding.get("length_mm")
+    return len(own) == 1 and length is not None and float(length) >= 0.995 * float(own[0]["length_mm"])
+
+
+def _where_sentence(document: Document, finding: Mapping[str, Any]) -> str:
+    """'From s = 12.0 to 30.5 mm, worst at x 1.0, y 2.0, z 3.0 mm.'; '' where a finding has no place."""
+    at = finding.get("at")
+    worst = "" if not at else ", ".join(f"{axis}\N{NO-BREAK SPACE}{c:.1f}" for axis, c in zip("xyz", at, strict=True))
+    if finding.get("from_s") is None:
+        return f"At {worst} mm." if worst else ""
+    if is_all_along(document, finding):
+        return "Along the whole seam."
+    span = finding["from_s"] != finding["to_s"]
+    place = f"{'From' if span else 'At'} {place_text(document, finding)}"
+    return f"{place}, {'worst at ' if span else ''}{worst} mm." if worst else f"{place}."
 
 
 def seam_sentence(document: Document) -> str:

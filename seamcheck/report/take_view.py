@@ -5,7 +5,7 @@ Runs where the model was read; it takes the facets that were measured, or coarse
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import numpy as np
@@ -27,6 +27,9 @@ SHOWN = 9.0
 
 _MORE = 1.2  # so much further facets are taken than shown
 _OTHER_DEFLECTION = 0.05  # mm, of bodies that are neither cover nor base
+_STEPS = 2048.0  # to the mm, on which the ends of outlines lie: finer than any line is drawn, and far smaller to send
+_NEAR = 12.0  # mm round the mid-line within which parts are drawn finer
+_MOST_FACES, _MOST_OF_OTHERS = 3000, 300  # of a body that are drawn near the seam, and as many away from it
 _JOIN = 1e-4  # mm: corners nearer than this are one in a mesh
 
 
@@ -42,7 +45,7 @@ def take_view(surveyed: Sequence[tuple[Joint, Contour, Survey]]) -> dict[str, An
         shown = max(SHOWN, 5.0 * contour.rib_width)
         soup = _soup(joint, contour, _MORE * shown)
         sections += [_sections(joint, path, soup, shown) for path in survey.paths if len(path.s)]
-    return pack_view(sections, _meshes([joint for joint, _, _ in surveyed]))
+    return pack_view(sections, _meshes([joint for joint, _, _ in surveyed], _near_seam(surveyed)))
 
 
 def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
@@ -76,6 +79,7 @@ def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> Secti
     height = points[lines.station, 2]
     segments = np.column_stack([lines.u0, joint.up * (lines.w0 - height), lines.u1, joint.up * (lines.w1 - height)])
     station, segments, owner, face = closed_outlines(lines.station, segments, lines.owner, lines.face, shown)
+    segments = np.round(segments * _STEPS) / _STEPS
     offsets = np.searchsorted(station, np.arange(len(stations) + 1))
     return SectionSet(joint.id, path.id, stations, offsets, segments, owner, face)
 
@@ -129,8 +133,28 @@ def _closing(station: np.ndarray, owner: np.ndarray, at: np.ndarray, side: float
     return np.column_stack([station[first], owner[first], u, at[first], u, at[first + 1]])
 
 
-def _meshes(joints: Sequence[Joint]) -> list[Mesh]:
-    """Every body once; cover and base finer than the others."""
+def _near_seam(surveyed: Sequence[tuple[Joint, Contour, Survey]]) -> Callable[[np.ndarray], np.ndarray]:
+    """Of boxes (n, 6) mm, which come near the mid-line, (n,) bool: all within _NEAR, and some up to twice as far."""
+    trees = []
+    for _, _, survey in surveyed:
+        points = np.concatenate([path.points for path in survey.paths]) if survey.paths else np.empty((0, 3))
+        points = points[np.isfinite(points).all(axis=1)]
+        # Every cell of the size of _NEAR that the mid-line runs through, as a box of its own.
+        trees.append(np.unique(np.floor(points / _NEAR), axis=0) * _NEAR)
+    cells = np.concatenate(trees) if trees else np.empty((0, 3))
+
+    def is_near(boxes: np.ndarray) -> np.ndarray:
+        near = np.zeros(len(boxes), dtype=bool)
+        with np.errstate(invalid="ignore"):
+            for cell in cells:
+                near |= np.all((boxes[:, :3] <= cell + 2 * _NEAR) & (boxes[:, 3:] >= cell - _NEAR), axis=1)
+        return near
+
+    return is_near
+
+
+def _meshes(joints: Sequence[Joint], is_near: Callable[[np.ndarray], np.ndarray]) -> list[Mesh]:
+    """Every body once; cover and base finer than the others, and all of them finer near the seam."""
     from seamcheck.kernel.display import display_facets
 
     roles = {part for joint in joints for part in (*joint.cover, *joint.base)}
@@ -141,8 +165,10 @@ def _meshes(joints: Sequence[Joint]) -> list[Mesh]:
         if not 1e-3 < size < 1e6:  # an empty body, or one without end
             continue
         fine = part in roles
-        facets = display_facets(body, size / (2000 if fine else 300), 0.3 if fine else 0.7)
+        most = _MOST_FACES if fine else _MOST_OF_OTHERS
+        facets = display_facets(body, size / (2000 if fine else 300), is_near, most)
+        left_out = len(body.faces) - len(np.unique(facets.face))
         corners = np.round(facets.corners.reshape(-1, 3) / _JOIN).astype(np.int64)
         places, triangles = np.unique(corners, axis=0, return_inverse=True)
-        meshes.append(Mesh(part, places * _JOIN, triangles.reshape(-1, 3), facets.face))
+        meshes.append(Mesh(part, places * _JOIN, triangles.reshape(-1, 3), facets.face, left_out))
     return meshes

@@ -7,7 +7,7 @@ picture draws from them; nothing is measured on them.
       "sections": [{"joint", "contour", "stations": [index into the contour's stations, ...],
                     "offsets": uint32 (k+1,), "segments": float32 (m, 4), "owner": uint8 (m,),
                     "face": int32 (m,)}],
-      "meshes": [{"part", "positions": float32 (n, 3), "triangles": uint32 (t, 3), "face": int32 (t,)}]}
+      "meshes": [{"part", "positions": float32 (n, 3), "triangles": uint32 (t, 3), "face": int32 (t,), "left_out"}]}
 
 The segments of the i-th listed station are ``segments[offsets[i]:offsets[i + 1]]``: each is u0, v0, u1, v1 in
 mm in the station's frame (P at the origin, u outer, v against the light), in any order; together they outline
@@ -101,12 +101,14 @@ class Mesh:
     positions : (n, 3) float, mm, the model's coordinates
     triangles : (t, 3) int
     face : (t,) int, face index in the part, -1 unknown
+    left_out : so many small faces of the part are not in the mesh
     """
 
     part: str
     positions: np.ndarray
     triangles: np.ndarray
     face: np.ndarray
+    left_out: int = 0
 
     def __post_init__(self) -> None:
         positions = np.asarray(self.positions, dtype=np.float32).reshape(-1, 3)
@@ -144,6 +146,7 @@ def pack_view(sections: Iterable[SectionSet] = (), meshes: Iterable[Mesh] = ()) 
                 "positions": _encode(m.positions, "<f4"),
                 "triangles": _encode(m.triangles, "<u4"),
                 "face": _encode(m.face, "<i4"),
+                "left_out": m.left_out,
             }
             for m in meshes
         ],
@@ -179,6 +182,7 @@ def unpack_view(view: Mapping[str, Any] | None) -> tuple[tuple[SectionSet, ...],
                 positions=_decode(m["positions"], "<f4"),
                 triangles=_decode(m["triangles"], "<u4"),
                 face=_decode(m["face"], "<i4"),
+                left_out=int(m.get("left_out") or 0),
             )
             for m in view.get("meshes") or ()
         )
