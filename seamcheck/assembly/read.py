@@ -83,7 +83,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
         _remark(progress, sentence)
     products, repaired = _products(source, text, unit, listed, progress)
     if repaired:
-        damage.append(
+        reading.doubts.append(
             f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound without "
             "them. What is measured on a repaired face can be wrong; check the bodies in CAD."
         )
