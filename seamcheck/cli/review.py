@@ -54,7 +54,8 @@ RUN = "Run"
 )  # fmt: skip
 @option(
     "--tolerance", "tolerances", multiple=True, metavar="QUANTITY=VALUE", section=MACHINE,
-    help="How far (+-) a quantity may differ from the drawing, such as rib_width=0.05. Repeat it for more.",
+    help="How far (+-) a quantity may differ from the drawing, such as rib_width=0.05; or file=TABLE with rows of "
+    "quantity, tolerance. Repeat it for more.",
 )  # fmt: skip
 @option(
     "--set", "others", multiple=True, metavar="NAME=VALUE", section=LIMITS,

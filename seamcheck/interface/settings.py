@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import asdict, dataclass
+from pathlib import Path
 from typing import Any
 
 from seamcheck.errors import UsageError
@@ -108,21 +110,67 @@ def clamp_from(table: Mapping[str, Any]) -> Clamp:
     return Clamp(**{key: _number("clamp", known, key, written) for key, written in table.items()})
 
 
-def tolerances_from(table: Mapping[str, Any]) -> Mapping[str, float]:
-    """Quantity -> how far (+-) it may differ from the drawing; UsageError for one that does not exist."""
+def tolerances_from(table: Mapping[str, Any], folder: Path | None = None) -> Mapping[str, float]:
+    """Quantity -> how far (+-) it may differ from the drawing.
+
+    Parameters
+    ----------
+    table : quantity -> +-; ``file`` names a table file, entries beside it win
+    folder : beside which that file lies; None for the working folder
+
+    Raises
+    ------
+    UsageError : a quantity that does not exist, a value that can't be taken, or a file that can't be read
+    """
+    found: dict[str, float] = {}
+    if "file" in table:
+        found |= _tolerances_of_file(table["file"], folder)
+    for written_key, written in table.items():
+        if written_key != "file":
+            key, value = _tolerance(written_key, written, f"tolerance.{written_key}")
+            found[key] = value
+    return found
+
+
+def _tolerance(written_key: str, written: Any, name: str) -> tuple[str, float]:
     from seamcheck.limits.quantities import QUANTITIES
     from seamcheck.limits.settings import unknown
 
-    found = {}
-    extra = tuple(FLATNESS)
-    for written_key, written in table.items():
-        key = written_key.replace("-", "_")
-        if key not in QUANTITIES and key not in FLATNESS:
-            raise UsageError(unknown(written_key, (*QUANTITIES, *extra), "quantity"))
-        unit = QUANTITIES[key].unit if key in QUANTITIES else "mm"
-        found[key] = _in_unit(f"tolerance.{written_key}", written, unit)
-        if not 0.0 <= found[key] < float("inf"):
-            raise UsageError(f"tolerance.{written_key} must be 0 or more; got {written!r}.")
+    key = written_key.replace("-", "_")
+    if key not in QUANTITIES and key not in FLATNESS:
+        raise UsageError(unknown(written_key, (*QUANTITIES, *FLATNESS), "quantity"))
+    value = _in_unit(name, written, QUANTITIES[key].unit if key in QUANTITIES else "mm")
+    if not 0.0 <= value < float("inf"):
+        raise UsageError(f"{name} must be 0 or more; got {written!r}.")
+    return key, value
+
+
+def _tolerances_of_file(written: Any, folder: Path | None) -> dict[str, float]:
+    """A table of two columns, quantity and tolerance, divided by commas, semicolons or tabs; '#' begins a comment."""
+    if not isinstance(written, str) or not written.strip():
+        raise UsageError(f'tolerance.file must name a table file, such as "tolerances.csv"; got {written!r}.')
+    path = Path(written) if folder is None else folder / written
+    try:
+        lines = path.read_text(encoding="utf-8-sig").splitlines()
+    except UnicodeDecodeError:
+        raise UsageError(f"{path}: the tolerance table is not UTF-8 text.") from None
+    except OSError as why:
+        raise UsageError(f"{path}: the tolerance table can't be read ({why.strerror or why}).") from None
+    found: dict[str, float] = {}
+    for number, line in enumerate(lines, 1):
+        cells = [cell.strip().strip('"') for cell in re.split(r"[;,\t]", line.partition("#")[0])]
+        if not any(cells) or [cell.lower() for cell in cells[:2]] == ["quantity", "tolerance"]:
+            continue
+        where = f"{path}, line {number}"
+        if len([cell for cell in cells if cell]) != 2:
+            raise UsageError(f"{where}: a row has a quantity and its tolerance, such as rib_width, 0.05; got {line!r}.")
+        try:
+            key, value = _tolerance(cells[0], cells[1].lstrip("±").strip(), f"the tolerance of {cells[0]}")
+        except UsageError as why:
+            raise UsageError(f"{where}: {why}") from None
+        if key in found:
+            raise UsageError(f"{where}: {key} stands there twice.")
+        found[key] = value
     return found
 
 
@@ -134,7 +182,7 @@ FLATNESS: dict[str, str] = {
 """Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
 
 
-READERS: dict[str, tuple[str, Callable[[Mapping[str, Any]], Any], Any]] = {
+READERS: dict[str, tuple[str, Callable[..., Any], Any]] = {
     "scanner": ("scanner", scanner_from, None),
     "clamp": ("clamp", clamp_from, Clamp()),
     "tolerance": ("tolerances", tolerances_from, {}),
@@ -256,7 +304,8 @@ def as_lines(scanner: Scanner | None, clamp: Clamp, tolerances: Mapping[str, flo
         "# How far parts may differ from the drawing: quantity = + or - so much, from your own tolerance",
         "# class. A value inside its limit by less than that is reported as at risk. Quantities without an",
         "# entry are judged at their nominal value only. [material.tolerance] takes from here what it leaves",
-        "# out. Also, in mm:",
+        '# out. file = "tolerances.csv" takes them from a table beside this file: rows of quantity, tolerance.',
+        "# Also, in mm:",
         *(f"# {key}: {what}" for key, what in FLATNESS.items()),
         "[tolerance]" if tolerances else "# [tolerance]",
     ]

@@ -196,7 +196,8 @@ class _Reader:
     def interface(self, key: str, table: Any, origins: dict[str, str]) -> dict[str, Any]:
         origins[key] = FILE
         name, read, _ = READERS[key]
-        return {name: self.ask((key,), read, self.table((key,), table))}
+        more = (Path(self.where).parent,) if key == "tolerance" else ()
+        return {name: self.ask((key,), read, self.table((key,), table), *more)}
 
     def table(self, path: tuple[str, ...], value: Any) -> Mapping[str, Any]:
         if not isinstance(value, dict):
