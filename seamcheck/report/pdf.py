@@ -9,7 +9,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-from seamcheck.errors import SeamcheckError
+from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.report.facts import Document
 from seamcheck.report.html import render_html
 
@@ -34,6 +34,9 @@ PLACES = (
 )
 
 PAPERS = ("A4", "letter")
+
+PAPER = "SEAMCHECK_PAPER"
+"""Environment variable that names the paper where the caller does not: A4 (also without it) or letter."""
 
 
 class NoBrowser(SeamcheckError):
@@ -70,19 +73,22 @@ def find_browser() -> str | None:
     return None
 
 
-def render_pdf(document: Document, paper: str = "A4", time_limit: float = 120.0) -> bytes:
+def render_pdf(document: Document, paper: str | None = None, time_limit: float = 120.0) -> bytes:
     """The printed page.
 
     Parameters
     ----------
     document : review document
-    paper : 'A4' or 'letter'
+    paper : 'A4' or 'letter'; None for the one that the environment variable SEAMCHECK_PAPER names, else A4
     time_limit : seconds for the browser
 
     Raises
     ------
     NoBrowser, PrintFailed
+    UsageError
+        If there is no such paper.
     """
+    paper = _paper(paper or os.environ.get(PAPER) or PAPERS[0])
     browser = find_browser()
     if browser is None:
         raise NoBrowser()
@@ -107,3 +113,11 @@ def render_pdf(document: Document, paper: str = "A4", time_limit: float = 120.0)
             said = done.stderr.decode("utf-8", "replace").strip().splitlines() or ["it said nothing"]
             raise PrintFailed(browser, f"{said[-1]}.")
         return target.read_bytes()
+
+
+def _paper(name: str) -> str:
+    """The paper as it is called here, whatever its capitals."""
+    for paper in PAPERS:
+        if paper.lower() == name.strip().lower():
+            return paper
+    raise UsageError(f"There is no paper {name!r}; {PAPER} takes {' or '.join(PAPERS)}.")

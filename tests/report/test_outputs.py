@@ -263,12 +263,13 @@ def test_stations_as_a_data_frame():
 
 @needs_browser
 @pytest.mark.parametrize(("paper", "size"), [("A4", (595, 842)), ("letter", (612, 792))])
-def test_pdf_has_proper_paper_and_a_section_for_each_finding(paper, size):
+def test_pdf_has_proper_paper_and_a_section_for_each_finding(paper, size, monkeypatch):
     # ISO 216 A4 210 x 297 mm and ANSI letter 8.5 x 11 in, in points of 1/72 inch.
     import pypdf
 
     document = housing(step=1.0)
-    reader = pypdf.PdfReader(io.BytesIO(pdf.render_pdf(document, paper)))
+    monkeypatch.setenv("SEAMCHECK_PAPER", paper)
+    reader = pypdf.PdfReader(io.BytesIO(pdf.render_pdf(document)))
     assert {(round(float(p.mediabox.width)), round(float(p.mediabox.height))) for p in reader.pages} == {size}
     texts = [p.extract_text() for p in reader.pages]
     assert 8 <= len(texts) <= 20
@@ -279,6 +280,12 @@ def test_pdf_has_proper_paper_and_a_section_for_each_finding(paper, size):
     assert whole.count("rib width 0.4") >= 1
     assert "Class 4" in whole
     assert "Pre-check, not an approval" in texts[-1]
+
+
+def test_paper_that_there_is_not_is_refused(monkeypatch):
+    monkeypatch.setenv("SEAMCHECK_PAPER", "foolscap")
+    with pytest.raises(UsageError, match="A4 or letter"):
+        pdf.render_pdf(housing(step=4.0, view=False))
 
 
 def test_without_a_browser_the_message_says_what_to_do(monkeypatch):
