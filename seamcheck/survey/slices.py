@@ -70,21 +70,41 @@ class Segments:
     def where(self, mask: np.ndarray) -> Segments:
         return Segments(*(getattr(self, name)[mask] for name in self.__slots__))
 
+    def joined(self, other: Segments, stations: int, order: np.ndarray) -> Segments:
+        """The lines of further stations among these.
 
-def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float) -> Segments:
+        Parameters
+        ----------
+        stations : how many these are; order (n,) : of these and then the further ones, as they stand afterwards
+        """
+        place = np.empty(len(order), dtype=np.int64)
+        place[order] = np.arange(len(order))
+        station = place[np.concatenate([self.station, other.station + stations])]
+        sorting = np.argsort(station, kind="stable")
+        rest = (np.concatenate([getattr(self, n), getattr(other, n)])[sorting] for n in self.__slots__[1:])
+        return Segments(station[sorting], *rest)
+
+
+def box_tree(soup: Soup) -> shapely.STRtree:
+    """Boxes of facets, seen along z, to be found by place."""
+    low, high = soup.corners[:, :, :2].min(axis=1) - 1e-6, soup.corners[:, :, :2].max(axis=1) + 1e-6
+    return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+
+
+def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shapely.STRtree | None = None) -> Segments:
     """Cut all facets by the planes through points spanned by u and z.
 
     Parameters
     ----------
     points : (n, 2) mm; u : (n, 2) unit vectors; reach : mm, how far to both sides
+    tree : of the soup, where it is cut more than once
 
     Notes
     -----
     A corner that lies in the plane counts as before it, so each facet is cut in two edges or in none.
     """
     flat = soup.corners[:, :, :2]
-    low, high = flat.min(axis=1) - 1e-6, flat.max(axis=1) + 1e-6
-    station, facet = _near(low, high, points, u, reach)
+    station, facet = _near(tree or box_tree(soup), len(flat), points, u, reach)
     t = np.column_stack([-u[:, 1], u[:, 0]])[station]
     offset = flat[facet] - points[station][:, None, :]
     d = np.einsum("kij,kj->ki", offset, t)
@@ -120,7 +140,7 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float) -> Segments
 
 
 def _near(
-    low: np.ndarray, high: np.ndarray, points: np.ndarray, u: np.ndarray, reach: float
+    tree: shapely.STRtree, facets: int, points: np.ndarray, u: np.ndarray, reach: float
 ) -> tuple[np.ndarray, np.ndarray]:
     """Pairs of station and facet whose boxes meet, ascending.
 
@@ -134,8 +154,7 @@ def _near(
     first = points[station] + (length * piece - reach)[:, None] * u[station]
     last = first + length[:, None] * u[station]
     near, far = np.minimum(first, last), np.maximum(first, last)
-    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
     found, facet = tree.query(shapely.box(near[:, 0], near[:, 1], far[:, 0], far[:, 1]))
-    pairs = np.sort(station[found] * len(low) + facet)
+    pairs = np.sort(station[found] * facets + facet)
     pairs = pairs[np.append(True, pairs[1:] != pairs[:-1])[: len(pairs)]]
-    return pairs // len(low), pairs % len(low)
+    return pairs // facets, pairs % facets

@@ -17,7 +17,7 @@ from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
 from seamcheck.survey.levels import crossings, nearest_end, support_offset
 from seamcheck.survey.light_face import measure_land
-from seamcheck.survey.slices import BASE, COVER, Segments, cut
+from seamcheck.survey.slices import BASE, COVER, Segments, box_tree, cut
 from seamcheck.survey.stations import MOST, even_stations, event_stations, merge, place_on
 from seamcheck.survey.table import PathSurvey, Survey
 from seamcheck.survey.turning import turn_radius, turns_to
@@ -39,6 +39,31 @@ _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
 _SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
 _EDGE = 0.005  # mm at the edge of the rib top within which the facets of two faces may part
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Cut:
+    """What is known of each station by itself.
+
+    s (n,) mm; flat, u (n, 2); inner_edge, outer_edge (n,) mm; segments : as cut, heights in the press frame
+    """
+
+    s: np.ndarray
+    flat: np.ndarray
+    u: np.ndarray
+    inner_edge: np.ndarray
+    outer_edge: np.ndarray
+    segments: Segments
+
+    def joined(self, other: _Cut) -> _Cut:
+        """Both, in the order of their stations."""
+        order = np.argsort(np.concatenate([self.s, other.s]), kind="stable")
+
+        def both(name: str) -> np.ndarray:
+            return np.concatenate([getattr(self, name), getattr(other, name)])[order]
+
+        segments = self.segments.joined(other.segments, len(self.s), order)
+        return _Cut(both("s"), both("flat"), both("u"), both("inner_edge"), both("outer_edge"), segments)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -68,11 +93,16 @@ class _Cutter:
         self.border = Border(joint.region)
         self.land_soup = light_facets(joint, contour, max(LAND_REACH, self.reach))
         self.soup = near_facets(joint, contour, self.reach)
+        self.tree = box_tree(self.soup)
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
 
-    def sections(self, path: Path, s: np.ndarray) -> _Section:
+    def cut(self, path: Path, s: np.ndarray) -> _Cut:
         flat, u = place_on(path, s, self.border, self.width, self.junctions)
-        segments = cut(self.soup, flat, u, self.reach)
+        inner_edge, outer_edge = self.border.chord(flat, u, max(4.0 * self.width, 6.0))
+        return _Cut(s, flat, u, inner_edge, outer_edge, cut(self.soup, flat, u, self.reach, self.tree))
+
+    def sections(self, path: Path, found: _Cut) -> _Section:
+        s, segments = found.s, found.segments
         top = _top_at_p(segments, len(s), self.rib_owner, self.joint.rib_faces)
         known = np.flatnonzero(np.isfinite(top))
         if len(known):
@@ -82,12 +112,10 @@ class _Cutter:
         segments = _levelled(
             segments, top, _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
         )
-        left, right = self.border.chord(flat, u, max(4.0 * self.width, 6.0))
-        inner_edge, outer_edge = left, right
-        extra = np.column_stack([-inner_edge, outer_edge])
+        extra = np.column_stack([-found.inner_edge, found.outer_edge])
         intervals = decompose(segments, len(s), extra, self.rib_owner, self.up, self.reach)
         return _Section(
-            s, np.column_stack([flat, top]), u, inner_edge, outer_edge, segments, intervals,
+            s, np.column_stack([found.flat, top]), found.u, found.inner_edge, found.outer_edge, segments, intervals,
             side_of(intervals, len(s), False), side_of(intervals, len(s), True),
         )  # fmt: skip
 
@@ -122,7 +150,8 @@ def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
     """Sections evenly, at events, and between neighbours that differ."""
     spacing = cutter.settings.station_spacing
     s = merge(path, even_stations(path, spacing), event_stations(path, cutter.soup, cutter.reach))
-    section = cutter.sections(path, s)
+    found = cutter.cut(path, s)
+    section = cutter.sections(path, found)
     for _ in range(_REFINE_ROUNDS):
         more = _between_jumps(path, section, cutter.joint)
         if not len(more) or len(section.s) + len(more) > MOST:
@@ -130,7 +159,8 @@ def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
         merged = merge(path, section.s, more)
         if len(merged) == len(section.s):
             break
-        section = cutter.sections(path, merged)
+        found = found.joined(cutter.cut(path, np.setdiff1d(merged, found.s)))
+        section = cutter.sections(path, found)
     return section
 
 
