@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 from builder import Spec, build, c_shape, circle, draw, ellipse, rounded_rectangle
 from builder.pair import assemble
 from builder.variants import divided
 from interface_models import interface
+
+from seamcheck.contour import Contour, Path
+from seamcheck.interface.path import path_values
+from seamcheck.joint.frame import Frame
 
 WITHIN = 0.01  # mm
 
@@ -69,3 +75,71 @@ def test_a_dividing_wall_is_a_neighbour_of_the_long_way_round_only():
     _, found = interface(assemble(spec, cover, base).parts)
     value = found["path_distance"]["value"]
     assert value is None or value > 10
+
+
+def typed(points: np.ndarray, closed: bool, width: float, *others: np.ndarray):
+    """A contour of typed points in the press frame, with what path_values asks of a joint."""
+    paths = []
+    for i, line in enumerate((points, *others), 1):
+        ahead = np.vstack([line, line[:1]]) if closed else line
+        steps = np.linalg.norm(np.diff(ahead, axis=0), axis=1)
+        s = np.concatenate([[0.0], np.cumsum(steps)])
+        paths.append(
+            Path(f"c{i}", closed, () if closed else ("open", "open"), s[: len(line)], float(s[-1]), line,
+                 np.zeros((len(line), 2)))
+        )  # fmt: skip
+    frame = Frame(np.zeros(3), np.eye(3))
+    return SimpleNamespace(frame=frame, up=1.0), Contour(tuple(paths), {}, width)
+
+
+@pytest.mark.parametrize(("radius", "rise", "waves"), [(25.0, 1.5, 1), (30.0, 0.8, 2), (40.0, 3.0, 3)])
+def test_a_waving_seam_has_the_rise_the_slope_and_the_step_of_its_wave(radius, rise, waves):
+    """z = a sin(k t) over a circle: rise 2 a, steepest slope a k / R, largest step over a width w along the seam.
+
+    Near the steepest place the seam runs straight to second order: the step is 2 a sin(k q / 2), with the turn q
+    that a way of w along the seam spans there.
+    """
+    t = np.linspace(0, 2 * np.pi, 6001)[:-1]
+    points = np.column_stack([radius * np.cos(t), radius * np.sin(t), rise * np.sin(waves * t)])
+    width = 1.2
+    found = path_values(*typed(points, True, width))
+    assert found["seam_rise"]["value"] == pytest.approx(2 * rise, abs=1e-4)
+    slope = rise * waves / radius
+    assert found["seam_slope"]["value"] == pytest.approx(np.degrees(np.arctan(slope)), abs=0.01)
+    span = width / (radius * np.hypot(1.0, slope))
+    assert found["seam_step"]["value"] == pytest.approx(2 * rise * np.sin(waves * span / 2), abs=1e-3)
+
+
+def test_a_step_shows_with_its_height():
+    """A ramp of 0.4 mm over 0.5 mm: all of it within one rib width."""
+    x = np.linspace(0, 40, 401)
+    line = np.column_stack([x, 0 * x, np.interp(x, [0, 20, 20.5, 40], [0, 0, 0.4, 0.4])])
+    found = path_values(*typed(line, False, 1.2))
+    assert found["seam_step"]["value"] == pytest.approx(0.4, abs=1e-9)
+    assert found["seam_step"]["at"][0] == pytest.approx(20.25, abs=0.4)
+    assert found["seam_slope"]["value"] == pytest.approx(np.degrees(np.arctan(0.8)), abs=1e-6)
+
+
+@pytest.mark.parametrize("apart", [2.6, 7.3, 29.0, 31.0])
+@pytest.mark.parametrize("closed", [True, False])
+def test_two_stretches_side_by_side_have_their_distance(apart, closed):
+    """Concentric circles or parallel lines; beyond 30 mm nothing is looked for."""
+    if closed:
+        t = np.linspace(0, 2 * np.pi, 1801)[:-1]
+        one, other = (r * np.column_stack([np.cos(t), np.sin(t), 0 * t]) for r in (40.0, 40.0 + apart))
+    else:
+        x = np.linspace(0, 50, 501)
+        one, other = (np.column_stack([x, 0 * x + y, 0 * x]) for y in (0.0, apart))
+    found = path_values(*typed(one, closed, 1.0, other))["path_distance"]
+    assert found["value"] == (pytest.approx(apart, abs=0.001) if apart < 30 else None)
+
+
+@pytest.mark.parametrize(("a", "b"), [(60.0, 40.0), (33.3, 33.3), (120.0, 12.0)])
+def test_the_field_of_a_typed_ellipse(a, b):
+    """Smallest circle: the longer axis; smallest rectangle: both axes."""
+    t = np.linspace(0, 2 * np.pi, 3601)[:-1]
+    points = np.column_stack([a / 2 * np.cos(t), b / 2 * np.sin(t), 0 * t])
+    found = path_values(*typed(points, True, 1.0))
+    assert found["field_circle"]["value"] == pytest.approx(a, abs=0.001)
+    assert found["field_length"]["value"] == pytest.approx(a, abs=0.001)
+    assert found["field_width"]["value"] == pytest.approx(b, abs=0.001)
