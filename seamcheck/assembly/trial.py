@@ -6,6 +6,7 @@ counts as good, and the time limit of the review is what is left).
 
 from __future__ import annotations
 
+import faulthandler
 import os
 import select
 import signal
@@ -18,11 +19,14 @@ from typing import Any
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.BRepTools import BRepTools
 
-SECONDS = 3.0  # for one face; a sound one takes milliseconds
+from seamcheck.isolation.child import end_with_parent
+
+CPU_SECONDS = 3.0  # for one face; a sound one takes milliseconds
+WAIT_SECONDS = 60.0  # for as much on a busy machine
 FINEST_MM, FINEST_RAD = 0.001, 0.3  # no finer mesh is asked for in a review
 MOST_HANGS = 4  # then the rest counts as bad, too
 
-_CAN_FORK = sys.platform.startswith("linux")
+_CAN_FORK = sys.platform == "linux"
 
 
 def faces_without_end(faces: Sequence[Any]) -> list[int]:
@@ -45,9 +49,10 @@ def _meshed(faces: Sequence[Any]) -> int:
     told, tell = os.pipe()
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", DeprecationWarning)  # forking beside a waiting thread: it holds no lock here
-        child = os.fork()
+        parent, child = os.getpid(), os.fork()
     if child == 0:
         try:
+            end_with_parent(parent)
             _mesh_each(faces, tell)
         finally:
             os._exit(0)
@@ -55,7 +60,7 @@ def _meshed(faces: Sequence[Any]) -> int:
     done = 0
     try:
         while done < len(faces):
-            ready, _, _ = select.select([told], [], [], SECONDS)
+            ready, _, _ = select.select([told], [], [], WAIT_SECONDS)
             if not ready or not os.read(told, 1):  # it hangs, or it ended before its time
                 break
             done += 1
@@ -68,13 +73,10 @@ def _meshed(faces: Sequence[Any]) -> int:
 
 
 def _mesh_each(faces: Sequence[Any], tell: int) -> None:
-    import faulthandler
-
-    from seamcheck.isolation.child import end_with_parent
-
     faulthandler.disable()  # a crash here is an answer, no report
-    end_with_parent(os.getppid())
+    signal.signal(signal.SIGVTALRM, signal.SIG_DFL)  # it ends the process, in the middle of the kernel's work
     for face in faces:
+        signal.setitimer(signal.ITIMER_VIRTUAL, CPU_SECONDS)
         BRepTools.Clean_s(face)
         with suppress(Exception):
             BRepMesh_IncrementalMesh(face, FINEST_MM, False, FINEST_RAD, False)

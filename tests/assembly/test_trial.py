@@ -1,0 +1,60 @@
+"""Faces that the mesher can't take: found without waiting for ever, and left out of their body with a word."""
+
+from __future__ import annotations
+
+import os
+import signal
+import sys
+
+import pytest
+from OCP.TopAbs import TopAbs_FACE
+from reading_models import box, write
+
+from seamcheck.assembly import bodies, read_assembly, soundness, trial
+
+pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="the trial needs fork")
+
+
+def faces_of(shape):
+    return list(bodies.explore(shape, TopAbs_FACE))
+
+
+def test_faces_that_hang_or_crash_the_mesher_are_found(monkeypatch):
+    faces = faces_of(box(1, 2, 3).val().wrapped)
+    assert trial.faces_without_end(faces) == []
+    real = trial.BRepMesh_IncrementalMesh
+
+    def mesh(face, *how):
+        while face.IsSame(faces[1]):
+            pass
+        if face.IsSame(faces[3]):
+            os.kill(os.getpid(), signal.SIGSEGV)
+        real(face, *how)
+
+    monkeypatch.setattr(trial, "BRepMesh_IncrementalMesh", mesh)
+    monkeypatch.setattr(trial, "CPU_SECONDS", 0.1)
+    assert trial.faces_without_end(faces) == [1, 3]
+
+
+def test_after_some_faces_the_rest_is_not_tried(monkeypatch):
+    faces = faces_of(box(1, 2, 3).val().wrapped)
+    monkeypatch.setattr(trial, "BRepMesh_IncrementalMesh", lambda *how: os._exit(1))
+    assert trial.faces_without_end(faces) == [0, 1, 2, 3, 4, 5]
+
+
+def test_such_a_face_is_left_out_with_a_doubt_and_the_others_keep_their_records(tmp_path, monkeypatch):
+    path = write(tmp_path / "model.step", [("case", box(40, 30, 10), None), ("lid", box(40, 30, 2), None)])
+    whole = read_assembly(path).parts[0]
+    real = soundness.find_flaws
+
+    def broken_second_face(shape):
+        flaws = real(shape)
+        return soundness.Flaws(flaws.loose, (faces_of(shape)[1],), flaws.faces)
+
+    monkeypatch.setattr(bodies, "find_flaws", broken_second_face)
+    monkeypatch.setattr(bodies, "faces_without_end", lambda faces: [0])
+    assembly = read_assembly(path)
+    part = assembly.parts[0]
+    assert (part.kind, part.faces) == ("solid", 5)
+    assert part.entities == (whole.entities[0], *whole.entities[2:])
+    assert any("left out near" in doubt and doubt.startswith("'case'") for doubt in assembly.doubts)
