@@ -95,10 +95,16 @@ def command(
     from seamcheck.comparison import text
     from seamcheck.comparison.compare import compare, read_if_document
     from seamcheck.comparison.document import worse
+    from seamcheck.errors import UsageError
     from seamcheck.pipeline import settings_for
 
     wanted = _wanted(options, (old, new))
     models = [path for path in (new, old) if read_if_document(path) is None]
+    if not models and (settings_file is not None or one._changes(options)):
+        raise UsageError(
+            "Both are review documents: nothing is reviewed here, so settings and limits can't be changed. Review the "
+            "models again, or compare the models themselves."
+        )
     settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
     settings = one._on_day(settings, options["today"])
     with one._progress((old, new)) as progress:

@@ -143,8 +143,11 @@ def _move_onto_curve(
             (1 + 2 * t) * (1 - t) ** 2 * a + t * (1 - t) ** 2 * left + t**2 * (3 - 2 * t) * b + t**2 * (t - 1) * right
         )
         slope = 6 * t * (1 - t) * along + (1 - t) * (1 - 3 * t) * left + t * (3 * t - 2) * right
-        size = np.maximum(np.einsum("ij,ij->i", slope, slope), 1e-24)[:, None]
-        t = np.clip(t + np.einsum("ij,ij->i", points[here] - curve, slope)[:, None] / size, 0.0, 1.0)
+        bend = (6 - 12 * t) * along + (6 * t - 4) * left + (6 * t - 2) * right
+        apart = points[here] - curve
+        size = np.maximum(np.einsum("ij,ij->i", slope, slope), 1e-24)
+        steep = np.maximum(size - np.einsum("ij,ij->i", apart, bend), 0.1 * size)
+        t = np.clip(t + (np.einsum("ij,ij->i", apart, slope) / steep)[:, None], 0.0, 1.0)
     feet.points[here[smooth]] = curve[smooth]
     feet.distance[here[smooth]] = np.linalg.norm(points[here[smooth]] - curve[smooth], axis=1)
 

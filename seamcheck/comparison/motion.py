@@ -21,7 +21,7 @@ SETTLED, MOST, CLEAR = 0.95, 0.9, 0.4
 """Shares of the seam: so much in place needs no motion; so much is a motion; so much more than at rest is one
 as well."""
 
-_POINTS = 160
+_POINTS = 120
 _BEAM = 1.0  # degrees between the beams after the motion
 
 
@@ -111,7 +111,7 @@ def _settle(start: Rigid, points: np.ndarray, after: Sequence[SeamPath], turns: 
 
     size = float(np.ptp(points, axis=0).max()) / 2 or 1.0
     scale = np.array([1.0] * 3 + [1.0 / size] * 3)[: 6 if turns else 3]
-    found = least_squares(apart, np.zeros(len(scale)), x_scale=scale, loss="soft_l1", f_scale=SAME, max_nfev=60)
+    found = least_squares(apart, np.zeros(len(scale)), x_scale=scale, loss="soft_l1", f_scale=SAME, max_nfev=25)
     return motion(found.x)
 
 

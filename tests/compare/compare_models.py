@@ -38,9 +38,11 @@ def twice(kind: str, one: float, other: float, length: float = 4.0, by: tuple[fl
     return assemble(SPEC, cover, base)
 
 
-def with_boss():
+def with_boss(*defects: float):
     """A feature that has nothing to do with the seam: a post on the floor of the housing."""
     cover, base = draw(SPEC)
+    for s in defects:
+        (cover, base, _), *_ = DEFECTS["wide-rib"][0](SPEC, cover, base, s, 4.0, 0.3)
     return assemble(SPEC, cover, fuse(base, cylinder((3.0, 2.0, -13.0), 2.0, 4.0)))
 
 
@@ -49,6 +51,7 @@ MODELS = {
     "cover first": lambda: build(replace(SPEC, cover_first=True)),
     "boss": with_boss,
     "wide": wide,
+    "wide, boss": lambda: with_boss(FIRST),
     "wider": lambda: wide(0.5),
     "wide longer": lambda: wide(0.3, length=8.0),
     "wide beside": lambda: wide(0.3, s=FIRST + 1.5),

@@ -7,7 +7,7 @@ import math
 from dataclasses import replace
 
 import pytest
-from compare.compare_models import HOSTILE, file_of, restarted, review_here, reviewed
+from compare.compare_models import HOSTILE, file_of, renumbered, restarted, review_here, reviewed
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
@@ -69,6 +69,43 @@ def test_a_defect_that_slides_a_little_remains_whatever_its_name():
     document = compared(old, new)
     assert len(document["findings"]["remaining"]) == 1
     assert not document["findings"]["new"]
+
+
+@pytest.mark.parametrize("other", ["wide, cover first", "wide, boss"])
+def test_names_of_findings_stay_with_another_order_of_parts_and_an_unrelated_feature(other):
+    assert [f["id"] for f in reviewed(other)["findings"]] == [f["id"] for f in reviewed("wide")["findings"]]
+    document = compared(reviewed("wide"), reviewed(other))
+    assert [e["state"] for e in document["findings"]["remaining"]] == ["same"]
+    assert not document["joints"][0]["quantities"]
+
+
+def test_names_of_findings_stay_with_other_entity_numbers(tmp_path):
+    new = review_model([renumbered(file_of("wide"), tmp_path / "wide.step")], Settings())
+    assert [f["id"] for f in new["findings"]] == [f["id"] for f in reviewed("wide")["findings"]]
+    assert new["findings"][0]["faces"] != reviewed("wide")["findings"][0]["faces"]
+
+
+def test_joints_are_known_by_their_places_and_one_that_is_gone_is_told():
+    from report.report_documents import two_joints
+
+    old, new = two_joints(), two_joints()
+    names = {"j1": "j2", "j2": "j1"}
+    new["joints"].reverse()
+    for entry in (*new["joints"], *({"id": f["joint"], "of": f} for f in new["findings"])):
+        entry["id"] = names[entry["id"]]
+        if "of" in entry:
+            entry["of"]["joint"] = entry["id"]
+    document = compared(old, new)
+    assert {(j["old"], j["new"]) for j in document["joints"]} == {("j1", "j2"), ("j2", "j1")}
+    assert document["identical"]
+    new["joints"] = new["joints"][1:]
+    kept = new["joints"][0]["id"]
+    new["findings"] = [f for f in new["findings"] if f["joint"] == kept]
+    document = compared(old, new)
+    gone = [j for j in document["joints"] if j["new"] is None]
+    assert len(gone) == 1
+    assert not document["identical"]
+    assert {e["how"] for e in document["findings"]["fixed"]} <= {"seam-gone"}
 
 
 @pytest.mark.parametrize("other", ["wide, cover first", "wide, moved"])

@@ -87,19 +87,18 @@ def test_another_shape_is_not_taken_for_a_moved_one(new):
     assert not found.motion.shift.any()
 
 
-@settings(max_examples=20)
-@given(angle=st.floats(0, 2 * np.pi), away=st.floats(-1.0, 1.0), radius=st.floats(2.0, 60.0))
+@settings(max_examples=40)
+@given(angle=st.floats(0, 2 * np.pi), away=st.floats(-0.5, 0.5), radius=st.floats(2.0, 60.0))
 def test_the_nearest_place_on_a_circle_is_where_it_should_be(angle, away, radius):
     # closed form: the foot of a point lies on the ray from the centre, at the radius
     line = circle(radius)
     paths = seam_paths(document(line))
-    point = (radius + away) * np.array([[np.cos(angle), np.sin(angle), 0.0]])
-    feet = find_feet(point, paths)
-    centre = np.mean(paths[0].points, axis=0)
-    outward = (point[0] - centre) / np.linalg.norm(point[0] - centre)
-    foot = centre + radius * outward
-    assert feet.distance[0] == pytest.approx(np.linalg.norm(point[0] - foot), abs=0.001)
-    assert np.linalg.norm(feet.points[0] - foot) < 0.003
+    point = (radius + away * radius) * np.array([[np.cos(angle), np.sin(angle), 0.0]])
+    feet = find_feet(point, paths, reach=100.0)
+    # right beside the curve it is the curve's own; farther off, at worst the chord's: off by its sagitta d²/8R
+    allowed = 2e-4 if abs(away) < 0.02 else 0.5**2 / (8 * radius)
+    assert feet.distance[0] == pytest.approx(abs(away) * radius, abs=allowed)
+    assert np.linalg.norm(feet.points[0]) == pytest.approx(radius, abs=2e-4)
 
 
 def test_a_place_ahead_of_an_end_has_no_counterpart():

@@ -215,6 +215,7 @@ def test_strict_counts_attention(tmp_path):
         (("old.json", "old.json", "--html", "nowhere/x.html"), "there is no folder"),
         (("old.json", "old.json", "--html", "-", "--json", "-"), "Only one output"),
         (("old.json",), "NEW"),
+        (("old.json", "old.json", "--collapse", "0.3"), "nothing is reviewed here"),
         (("old.json", "missing.step"), "missing.step"),
     ],
 )
