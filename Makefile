@@ -2,6 +2,7 @@
 # make test       installs what the tests need and runs the quick suite
 # make thorough   the long suite
 # make bench      measures speed and memory against their bars (some minutes)
+# make fuzz       reviews VARIANTS damaged files (1500)
 # make page       bundles the review page's script anew (needs Node 20 or newer and npm)
 # make tour       draws the pictures of docs/report (needs chromium with its driver)
 # make clean      removes .venv and caches
@@ -33,6 +34,9 @@ thorough: $(VENV)/installed-dev
 
 bench: $(VENV)/installed-dev
 	$(BIN)/python -m benchmarks $(BENCH)
+
+fuzz: $(VENV)/installed-dev
+	$(BIN)/pytest -s -m thorough tests/fuzz --variants $(or $(VARIANTS),1500) $(PYTEST)
 
 page:
 	cd frontend && npm ci --no-audit --no-fund && npm run check && npm run build

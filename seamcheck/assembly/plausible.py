@@ -12,6 +12,7 @@ LARGEST_MM = 5000.0
 _COMMON_MM = (8.0, 600.0)
 _THINNEST_MM = 0.25  # a cover below that is no moulded part; limits begin at 0.8 mm
 _COMMON_COVER_MM = (0.5, 6.0)
+_USUAL_COVER_MM = 2.0
 
 _FACTORS = {  # the most frequent mistakes first
     1e-3: "millimetres had been taken for metres", 1e3: "metres had been taken for millimetres",
@@ -78,7 +79,7 @@ def check_cover(thickness: float, largest: tuple[float, str], unit: str) -> None
     fitting = [factor for factor in _FACTORS if _is_common(thickness * factor, size * factor)]
     if not fitting:
         return
-    factor = fitting[0]
+    factor = min(fitting, key=lambda factor: abs(math.log(thickness * factor / _USUAL_COVER_MM)))
     raise NotReviewed(
         "scale-suspect",
         f"{name!r} measures {_in_words(size)}, with a cover {thickness:.2g} mm thick over the seam: too thin to be "

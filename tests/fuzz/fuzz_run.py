@@ -129,7 +129,8 @@ def is_true_seam(target: Target, facts: dict[str, Any]) -> bool:
     if len(facts["joints"]) != 1:
         return False
     joint = facts["joints"][0]
-    if joint["cover"] != [spec.cover_name] or joint["base"] != [spec.base_name] or joint["rib_on"] != spec.rib_on:
+    named = zip(joint["cover"] + joint["base"], (spec.cover_name, spec.base_name), strict=True)
+    if not all(name in (true, "") for name, true in named) or joint["rib_on"] != spec.rib_on:  # '': the name was lost
         return False
     points = np.array([point for path in joint["paths"] for point in path["points"]], dtype=float)
     if not len(points) or truth.distance(points).max() > OFF_LINE_MM:
