@@ -71,7 +71,12 @@ def _what_decides(model: Path, top: Path, settings_file: Path | None) -> Iterato
 def _top_of(folder: Path) -> Path:
     if not folder.is_dir():
         raise UsageError(f"There is no folder {folder}.")
-    code, out = _git(folder, "rev-parse", "--show-toplevel")
+    code, out, complaint = _git(folder, "rev-parse", "--show-toplevel")
+    if b"dubious ownership" in complaint:
+        raise UsageError(
+            f"git does not trust the repository of {folder}, as it belongs to another user. If you do: git config "
+            f"--global --add safe.directory FOLDER"
+        )
     if code:
         raise UsageError(f"{folder} is in no git repository, so --changed-since can't tell what changed there.")
     return Path(os.path.realpath(os.fsdecode(out.rstrip(b"\n"))))
@@ -79,14 +84,14 @@ def _top_of(folder: Path) -> Path:
 
 def _changed(top: Path, revision: str) -> set[str]:
     """Absolute paths of all files that differ from the fork point, also deleted and untracked ones."""
-    code, out = _git(top, "rev-parse", "--verify", "--quiet", "--end-of-options", f"{revision}^{{commit}}")
+    code, out, _ = _git(top, "rev-parse", "--verify", "--quiet", "--end-of-options", f"{revision}^{{commit}}")
     if code:
         raise UsageError(
             f"There is no revision {revision!r} in the git repository {top}. A job of CI may have to fetch it first "
             f"(whole history, not the last commit alone)."
         )
     commit = os.fsdecode(out.strip())
-    code, out = _git(top, "merge-base", commit, "HEAD")
+    code, out, _ = _git(top, "merge-base", commit, "HEAD")
     if code:
         raise UsageError(
             f"{revision!r} and HEAD have no common history in {top}. A job of CI that fetches few commits has to fetch "
@@ -98,15 +103,15 @@ def _changed(top: Path, revision: str) -> set[str]:
         ("diff", "--name-only", "-z", "--no-renames", "--no-ext-diff", "--ignore-submodules", base, "--"),
         ("ls-files", "-z", "--others", "--exclude-standard", "--"),
     ):
-        code, out = _git(top, *arguments)
+        code, out, _ = _git(top, *arguments)
         if code:
             raise UsageError(f"git {arguments[0]} failed in {top}.")
         names |= {os.path.join(str(top), os.fsdecode(name)) for name in out.split(b"\0") if name}
     return names
 
 
-def _git(folder: Path, *arguments: str) -> tuple[int, bytes]:
-    """Exit code and standard output of git, run without a shell."""
+def _git(folder: Path, *arguments: str) -> tuple[int, bytes, bytes]:
+    """Exit code, standard output and standard error of git, run without a shell."""
     program = shutil.which("git")
     if program is None:
         raise UsageError("--changed-since needs git, which is not on this machine.")
@@ -124,4 +129,4 @@ def _git(folder: Path, *arguments: str) -> tuple[int, bytes]:
         )
     except subprocess.TimeoutExpired:
         raise UsageError(f"git took more than {_SECONDS} s in {folder}.") from None
-    return done.returncode, done.stdout
+    return done.returncode, done.stdout, done.stderr

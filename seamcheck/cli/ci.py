@@ -57,13 +57,17 @@ def held_against(review: Review, baseline: Path | None) -> Review:
     return Review(with_baseline(review.document, read_document(baseline), baseline.name), review.traceback)
 
 
-def tell_baseline(review: Review) -> None:
-    """Print what the baseline says, where there is one."""
+def tell_baseline(review: Review, quiet: bool) -> None:
+    """Print what the baseline says, where there is one; with ``quiet`` its sums alone."""
     from seamcheck.comparison.baseline import baseline_lines
     from seamcheck.report.ci.escape import one_line
 
     lines = list(baseline_lines(review.document))
-    for line in ["", *lines] if lines else []:
+    if quiet:
+        lines = lines[:1]
+    elif lines:
+        lines = ["", *lines]
+    for line in lines:
         click.echo(one_line(line))
 
 

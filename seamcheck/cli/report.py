@@ -52,7 +52,7 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, **options: An
         from seamcheck.report import text as terminal
 
         show(terminal.one_line(review.document) if quiet else terminal.whole(review.document))
-        ci.tell_baseline(review)
+        ci.tell_baseline(review, quiet)
     for line in writers.write(review.document):
         if not quiet:
             click.echo(line, err=writers.takes_stdout)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
 from seamcheck.cli.shared import (
     SectionedCommand,
@@ -20,6 +21,7 @@ from seamcheck.cli.shared import (
 
 if TYPE_CHECKING:
     from seamcheck.limits.settings import Settings
+    from seamcheck.report.review import Review
 
 ROLES = "Roles and light (found in the model if not given)"
 LIMITS = "Limits (over seamcheck.toml, over the defaults)"
@@ -80,6 +82,8 @@ RUN = "Run"
     section="Write to files ('-' is standard output)",
     help="Put section outlines and display meshes into the document, for pictures made from it later.",
 )
+@ci.ci_options
+@ci.each_options
 @option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the verdict, in one line.")
 @option("--strict", is_flag=True, section=SHOW, help="Exit with 1 also for findings that ask for attention.")
 @option(
@@ -124,29 +128,43 @@ def command(
     seamcheck review housing.step
     seamcheck review lid.step case.step --collapse 0.35
     seamcheck review housing.step --limit clamp-land.min=1.5 --json review.json
+    seamcheck review models --each --changed-since origin/main --annotations workflow
 
     Exit code: 0 within limits, 1 a must-fix limit is broken, 2 not reviewed or wrong use.
     """
     from seamcheck.pipeline import review, settings_for
 
-    writers = Writers(options, models)
-    settings = settings_for(models, settings_file, not no_settings_file).changed(_changes(options))
-    settings = _on_day(settings, options["today"])
-    with _progress(models) as progress:
-        result = review(
-            models, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
-            with_view=with_view or writers.needs_view, cache=not no_cache,
+    def review_one(paths: tuple[Path, ...], views: bool) -> Review:
+        settings = settings_for(paths, settings_file, not no_settings_file).changed(_changes(options))
+        settings = _on_day(settings, options["today"])
+        with _progress(paths) as progress:
+            result = review(
+                paths, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
+                with_view=with_view or views, cache=not no_cache,
+            )  # fmt: skip
+        if debug and result.traceback:
+            click.echo(result.traceback, err=True)
+        return result
+
+    if options["each"] or options["changed_since"] is not None:
+        from seamcheck.cli.each import review_each
+
+        code = review_each(
+            models, lambda path, views: review_one((path,), views), options, settings_file, quiet, strict
         )  # fmt: skip
-    if debug and result.traceback:
-        click.echo(result.traceback, err=True)
+        raise SystemExit(code)
+    writers = Writers(options, models)
+    result = ci.held_against(review_one(models, writers.needs_view), options["baseline"])
     if not writers.takes_stdout:
         from seamcheck.report import text
 
         show(text.one_line(result.document) if quiet else text.whole(result.document))
+        ci.tell_baseline(result, quiet)
     for line in writers.write(result.document, debug):
         if not quiet:
             click.echo(line, err=writers.takes_stdout)
-    raise SystemExit(1 if strict and result.verdict == "attention" else result.exit_code)
+    ci.annotate(options["annotations"], [ci.reviewed(result, models)], err=writers.takes_stdout)
+    raise SystemExit(ci.exit_code(result, strict))
 
 
 def _changes(options: dict[str, Any]) -> dict[str, Any]:

@@ -130,3 +130,4 @@ def test_review_takes_a_baseline(tmp_path, monkeypatch):
     assert done.exit_code == 0, done.output
     assert "::notice file=" in done.output
     assert "::error" not in done.output
+    assert done.output.splitlines()[1] == "Against the baseline wide.json: 0 new or worse, 1 known, 0 fixed"

@@ -92,6 +92,11 @@ def test_the_pages_carry_the_cautions(page):
         assert words in PAGES[page].replace("\n", " ")
 
 
+def test_the_picture_is_there_and_small():
+    (name,) = re.findall(r"!\[[^\]]+\]\(([^)]+)\)", PAGES["compare.md"])
+    assert 10_000 < (ROOT / "docs" / name).stat().st_size < 300_000
+
+
 def test_every_style_of_annotations_is_in_the_page():
     for style in STYLES:
         assert f"`--annotations {style}`" in PAGES["ci.md"]

@@ -140,6 +140,15 @@ def test_a_folder_that_is_no_repository_is_told(tmp_path):
 
 
 @needs_git
+@pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() != 0, reason="only root can give files away")
+def test_a_repository_of_another_user_is_told_with_what_to_do(repository):
+    for place in (repository, repository / ".git"):
+        os.chown(place, 12345, 12345)
+    with pytest.raises(UsageError, match=r"safe\.directory"):
+        changed(repository)
+
+
+@needs_git
 def test_a_hooks_environment_names_no_other_repository(repository, monkeypatch, tmp_path):
     git(tmp_path, "init", "-q", "elsewhere")
     monkeypatch.setenv("GIT_DIR", str(tmp_path / "elsewhere" / ".git"))
