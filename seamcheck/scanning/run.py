@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import shutil
+import sqlite3
+import tempfile
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, wait
@@ -118,6 +120,10 @@ def scan(
     _check_folders(roots)
     if pages not in PAGES:
         raise UsageError(f"pages is one of {', '.join(PAGES)}; got {pages!r}.")
+    if cluster is not None and jobs is not None:
+        raise UsageError("--jobs counts reviews on this machine; with --cluster the workers' threads count.")
+    if shared and cluster is None:
+        raise UsageError("--shared says something about the workers of a --cluster; there is none.")
     target = Path(out)
     file: Path | None = None
     passed: list[Path] = []
@@ -269,6 +275,8 @@ class _Run:
                         running[workers.submit(job)] = (job, model, tries + 1)
                         continue
                     outcome = lost_outcome(job, lost)
+                except OSError as why:  # no room or no handles left to start a child with
+                    raise cannot_write(tempfile.gettempdir(), why) from None
                 self._keep(job, model, outcome, tries)
                 begun.discard(job.key)
             self._tell(self._progress)
@@ -330,7 +338,14 @@ class _Run:
             "seconds": round(outcome.seconds, 3), "tries": tries, "time_limit": job.time_limit,
             "memory_limit": job.memory_limit,
         }  # fmt: skip
-        self._store.save(key, self.settings_hash, outcome.digest, again, effort, page, relink)
+        try:
+            self._store.save(key, self.settings_hash, outcome.digest, again, effort, page, relink)
+        except (sqlite3.IntegrityError, sqlite3.InterfaceError, sqlite3.DataError, OverflowError) as why:
+            lost = Lost(
+                "crashed", f"The review can't be stored ({type(why).__name__}: {why}). Please report this model."
+            )
+            outcome = lost_outcome(job, lost)
+            self._store.save(key, self.settings_hash, outcome.digest, "no", effort, None, relink)
         self._progress.reviewed += 1
         self._progress.verdicts[outcome.digest.review["verdict"]] += 1
 

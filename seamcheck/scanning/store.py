@@ -271,7 +271,8 @@ class Store:
         try:
             yield
         except sqlite3.DatabaseError as why:
-            if isinstance(why, sqlite3.IntegrityError | sqlite3.ProgrammingError):  # a fault of seamcheck's own
+            known = (sqlite3.IntegrityError, sqlite3.ProgrammingError, sqlite3.DataError)
+            if isinstance(why, known):  # not the disk, but what was to be written
                 raise
             name = getattr(why, "sqlite_errorname", "") or ""
             if name.startswith(("SQLITE_NOTADB", "SQLITE_CORRUPT")):

@@ -53,16 +53,3 @@ class LocalWorkers:
         self._threads.shutdown(wait=False, cancel_futures=True)
         self._warm.close()
         self._threads.shutdown(wait=True)
-
-
-def memory_note(count: int, memory_limit_mb: float) -> str:
-    """A sentence where all children together may take more than the machine has; '' where not."""
-    import psutil
-
-    machine = psutil.virtual_memory().total / 1e6
-    if count * memory_limit_mb <= machine:
-        return ""
-    return (
-        f"{count} reviews at a time may take {memory_limit_mb:.0f} MB each; the machine has {machine:.0f} MB. Where "
-        "models are large, use fewer with --jobs, or a lower --memory-limit."
-    )

@@ -259,6 +259,42 @@ def test_a_model_that_changes_while_it_is_reviewed_counts_as_what_was_read(place
     assert scan(place)[1] == []  # its new content is known
 
 
+def test_a_review_that_the_store_does_not_take_costs_its_own_row(place):
+    from dataclasses import replace
+
+    class Odd(Fakes):
+        def outcome(self, job):
+            outcome = super().outcome(job)
+            rows = outcome.digest
+            if job.files[0].name == "b.step":  # two findings of one number
+                rows = replace(rows, findings=[rows.findings[0], rows.findings[0]])
+            return replace(outcome, digest=rows)
+
+    for n, name in enumerate("abc"):
+        model(place / "in", f"{name}.step", "fail", n)
+    scan(place, Odd())
+    assert paths(place) == {"a.step": "fail", "b.step": "crashed", "c.step": "fail"}
+    assert "can't be stored" in rows(place / "out", "SELECT reason FROM results WHERE path = 'b.step'")[0][0]
+
+
+def test_no_room_to_start_a_child_is_told(place):
+    import errno
+
+    class NoHandles(Fakes):
+        def outcome(self, job):
+            raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    model(place / "in", "a.step")
+    with pytest.raises(ScanStopped, match="The disk is full"):
+        scan(place, NoHandles())
+
+
+@pytest.mark.parametrize("options", [{"cluster": "tcp://x:1", "jobs": 2}, {"shared": True}, {"pages": "some"}])
+def test_options_that_do_not_go_together(place, options):
+    with pytest.raises(UsageError):
+        seamcheck.scan(place / "in", place / "out", **options)
+
+
 def test_ctrl_c_keeps_what_is_done_and_writes_the_lists(place):
     for n in range(6):
         model(place / "in", f"{n}.step", "interrupt" if n == 4 else "fail", n)

@@ -305,7 +305,7 @@ def test_memory_stays_flat_over_ten_thousand_models(quick_disk):
         models, used[count] = json.loads(done.stdout)
         assert models == count
     size = {
-        name: (tmp_path / "10000/out" / name).stat().st_size / 1e6
+        name: (quick_disk / "10000/out" / name).stat().st_size / 1e6
         for name in ("index.html", "index.csv", "store.sqlite")
     }
     print(f"\nMB resident at most: {used}; MB of files: {size}")
