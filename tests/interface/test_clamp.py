@@ -40,6 +40,7 @@ def test_land_agrees_with_the_kernels_own_faces():
     assert found["clamp_area_outer"]["value"] == pytest.approx(surface(face), rel=AREA)
 
 
+@pytest.mark.thorough
 def test_what_stands_on_the_land_takes_area_and_what_hangs_high_above_does_not():
     spec = Spec(track=circle(25))
     cover, base = draw(spec)
@@ -77,7 +78,7 @@ def test_force_is_pressure_times_area_of_the_rib():
     assert entry["pressure_on_land_mpa"] == pytest.approx(entry["force_newton"] / entry["value"])
 
 
-@pytest.mark.parametrize("turn", [(0, 0, 0), (30, 0, 15)])
+@pytest.mark.parametrize("turn", [pytest.param((0, 0, 0), marks=pytest.mark.thorough), (30, 0, 15)])
 def test_distance_of_other_parts(turn):
     """Closed form, and the kernel's distance between the whole part and the rib's top."""
     spec = Spec(track=rounded_rectangle(60, 40, 8))
@@ -118,6 +119,7 @@ def test_an_opening_in_the_wall_is_found_below_the_seam():
     assert abs(found["support_open"]["at"][0]) < 4
 
 
+@pytest.mark.thorough
 def test_open_traps_say_what_flash_would_reach():
     track = circle(25)
     _, found = interface(build(Spec(track=track, inner="open")).parts)

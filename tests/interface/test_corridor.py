@@ -22,7 +22,7 @@ def entry(height: float, radius: float, depth: float, index: float) -> float:
     return brentq(over, 0.0, radius, xtol=1e-12)
 
 
-@pytest.mark.parametrize("half_angle", [0.0, 3.0])
+@pytest.mark.parametrize("half_angle", [pytest.param(0.0, marks=pytest.mark.thorough), 3.0])
 def test_land_begins_beyond_the_refracted_cone(half_angle):
     """Rib 1.2 wide on radius 25, cover to 28.2; what the light takes is a ring, a little nearer to the axis."""
     index, depth, height = 1.58, 2.0, 120.0
@@ -36,11 +36,13 @@ def test_land_begins_beyond_the_refracted_cone(half_angle):
     assert found["clamp_area_outer"]["value"] == pytest.approx(outer, rel=0.002)
 
 
+@pytest.mark.thorough
 def test_telecentric_light_stays_over_the_rib():
     _, found = interface(build(Spec(track=circle(25))).parts, scanner=Scanner())
     assert found["clamp_area_outer"]["value"] == pytest.approx(np.pi * (28.2**2 - 25.6**2), rel=0.002)
 
 
+@pytest.mark.thorough
 def test_a_clamp_of_20_mm_at_18_4_degrees_needs_6_6_mm():
     """20 tan 18.364963 (angle: recomputed check value of the scanner's root at H = 300, r = 100, t = 2, n = 1.58)."""
     spec = Spec(track=circle(100))

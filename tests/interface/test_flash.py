@@ -31,8 +31,16 @@ def test_nothing_is_left_of_a_trap_beyond_the_centre_of_the_turn():
     assert turned(np.array([0.8]), np.array([1.25]), np.array([1.0]))[0] == 0.0
 
 
-@pytest.mark.parametrize("radius", [6.0, 12.0, 30.0])
-@pytest.mark.parametrize("turn", [(0, 0, 0), (20, -30, 40)])
+@pytest.mark.parametrize(
+    ("radius", "turn"),
+    [
+        (6.0, (20, -30, 40)),
+        *(
+            pytest.param(radius, turn, marks=pytest.mark.thorough)
+            for radius, turn in ((6.0, (0, 0, 0)), (12.0, (0, 0, 0)), (12.0, (20, -30, 40)), (30.0, (20, -30, 40)))
+        ),
+    ],
+)
 def test_volumes_of_round_traps_are_those_of_rings(radius, turn):
     """Each trap after the collapse is a ring of 0.5 mm height between flank and lip."""
     spec = replace(SQUARE, track=circle(radius), turn=turn)
@@ -91,7 +99,10 @@ def test_flash_would_reach_the_board_that_stands_inside():
     assert found["flash_open_outer"] == {"value": 0.0, "at": None, "why": ""}
 
 
-@pytest.mark.parametrize(("hole", "reached"), [(0.0, "the inside of the housing"), (22.0, "the opening")])
+@pytest.mark.parametrize(
+    ("hole", "reached"),
+    [pytest.param(0.0, "the inside of the housing", marks=pytest.mark.thorough), (22.0, "the opening")],
+)
 def test_round_an_opening_the_inner_side_is_the_visible_one(hole, reached):
     """The same seam under a whole lid and under a ring."""
     spec = replace(SQUARE, track=circle(25), inner="open", wall_height=6.0)

@@ -26,10 +26,10 @@ def columns(spec: Spec, scanner: Scanner, *others):
     ("height", "radius", "thickness", "index", "angle", "way"),
     [
         (300, 100, 2.0, 1.58, 18.364963, 2.040991),
-        (250, 120, 3.0, 1.53, 25.477075, 3.0 / np.cos(np.radians(16.328479))),
+        pytest.param(250, 120, 3.0, 1.53, 25.477075, 3.0 / np.cos(np.radians(16.328479)), marks=pytest.mark.thorough),
     ],
 )
-@pytest.mark.parametrize("turn", [(0, 0, 0), (50, -20, 10)])
+@pytest.mark.parametrize("turn", [pytest.param((0, 0, 0), marks=pytest.mark.thorough), (50, -20, 10)])
 def test_the_ray_to_a_round_seam_has_the_angle_of_snell(height, radius, thickness, index, angle, way, turn):
     """Check values recomputed from sin a = n sin b and x + t tan b = r, tan a = x / H."""
     spec = Spec(track=circle(radius), cover_thickness=thickness, turn=turn, shift=(3, 4, 5))

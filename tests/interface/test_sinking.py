@@ -50,12 +50,12 @@ def ribless(spec: Spec, *posts):
 @pytest.mark.parametrize(
     "spec",
     [
-        Spec(),
-        Spec(turn=(20, -30, 40), shift=(11, 7, -3)),
+        pytest.param(Spec(), marks=pytest.mark.thorough),
+        pytest.param(Spec(turn=(20, -30, 40), shift=(11, 7, -3)), marks=pytest.mark.thorough),
         Spec(track=circle(25), gap=0.05),
         Spec(track=ellipse(40, 25), draft_inner=3, top_fillet=0.15, root_fillet=0.2),
         Spec(outer="wall", track=rounded_rectangle(60, 40, 8)),
-        Spec(gap=-0.4, lip_height_inner=0.2, lip_height_outer=0.25),
+        pytest.param(Spec(gap=-0.4, lip_height_inner=0.2, lip_height_outer=0.25), marks=pytest.mark.thorough),
     ],
     ids=["plain", "turned", "round-apart", "filleted", "recessed", "welded"],
 )
@@ -66,7 +66,7 @@ def test_a_sound_pair_sinks_to_its_lip(spec):
     assert found["free_travel"]["value"] == pytest.approx(nearest, abs=0.001)
 
 
-@pytest.mark.parametrize("turn", [(0, 0, 0), (20, -30, 40)])
+@pytest.mark.parametrize("turn", [pytest.param((0, 0, 0), marks=pytest.mark.thorough), (20, -30, 40)])
 def test_a_bump_of_0_3_mm_between_stations_is_found(turn):
     spec = Spec(turn=turn, shift=(3, 5, 7))
     cover, base = draw(spec)
@@ -206,8 +206,10 @@ def test_rays_through_meshes_find_no_nearer_place(spec):
     assert gap.min() == pytest.approx(values["free_travel"]["value"], abs=WITHIN)
 
 
-@pytest.mark.parametrize("side", ["inner", "outer"])
-@pytest.mark.parametrize("fillet", [0.0, 0.15])
+@pytest.mark.parametrize(
+    ("side", "fillet"),
+    [("inner", 0.15), *(pytest.param(*c, marks=pytest.mark.thorough) for c in (("inner", 0.0), ("outer", 0.15)))],
+)
 def test_a_gusset_on_a_flank_is_no_rib(side, fillet):
     """A ramp at 45 degrees over 4 mm: it meets the cover right beside the flank as it stands elsewhere.
 
@@ -225,7 +227,7 @@ def test_a_gusset_on_a_flank_is_no_rib(side, fillet):
     assert abs(values["free_travel"]["at"][0]) < 2.1
 
 
-@pytest.mark.parametrize("kind", ["wide-rib", "thin-rib"])
+@pytest.mark.parametrize("kind", ["wide-rib", pytest.param("thin-rib", marks=pytest.mark.thorough)])
 def test_a_rib_of_uneven_width_is_rib_all_over(kind):
     model, _ = spoil(kind, Spec(track=rounded_rectangle(60, 40, 8)), length=4.0, by=0.4)
     _, values = interface(model.parts)

@@ -20,7 +20,10 @@ def carried(spec: Spec, *cuts):
     return interface(assemble(spec, cover, base).parts)
 
 
-@pytest.mark.parametrize(("start", "turn"), [(0.5, (0, 0, 0)), (1.9, (0, 0, 0)), (2.6, (25, 15, -40))])
+@pytest.mark.parametrize(
+    ("start", "turn"),
+    [*(pytest.param(s, (0, 0, 0), marks=pytest.mark.thorough) for s in (0.5, 1.9)), (2.6, (25, 15, -40))],
+)
 def test_a_ledge_reaches_from_the_rib_to_the_wall(start, turn):
     """The wall stands ``start`` outside of the mid-line, below a flange of known depth."""
     spec = Spec(track=circle(24), stem=(start, start + 2.5), turn=turn)
@@ -31,13 +34,16 @@ def test_a_ledge_reaches_from_the_rib_to_the_wall(start, turn):
     assert values["support_open"]["value"] == 0.0
 
 
+@pytest.mark.thorough
 def test_a_wall_straight_below_is_no_ledge():
     _, values = interface(build(BOX).parts)
     assert values["overhang"]["value"] == 0.0
     assert values["support_open"]["value"] == 0.0
 
 
-@pytest.mark.parametrize("top", [-3.0, -6.0, -9.5])
+@pytest.mark.parametrize(
+    "top", [pytest.param(-3.0, marks=pytest.mark.thorough), pytest.param(-6.0, marks=pytest.mark.thorough), -9.5]
+)
 def test_an_opening_at_any_depth_is_found(top):
     """A window 7 mm long and 2 mm high through the straight wall."""
     _, values = carried(BOX, box((-3.5, 12, top - 2), (3.5, 30, top)))

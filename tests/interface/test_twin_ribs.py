@@ -26,7 +26,7 @@ def twins(spec: Spec):
     return [("lid", cover), ("housing", fuse(base, BRepPrimAPI_MakePrism(face, gp_Vec(0, 0, HEIGHT + 0.5)).Shape()))]
 
 
-@pytest.mark.parametrize("fillet", [0.0, 0.15])
+@pytest.mark.parametrize("fillet", [pytest.param(0.0, marks=pytest.mark.thorough), 0.15])
 def test_the_other_rib_is_a_rib(fillet):
     """Closed form: 0.6 mm to the lips; the room between both flanks, 0.5 mm high at a collapse of 0.4, halved."""
     spec = replace(SPEC, top_fillet=fillet)
@@ -43,6 +43,7 @@ def test_the_other_rib_is_a_rib(fillet):
         assert set(path.reasons[f"lip_gap_{side}"].tolist()) == {"other-rib"}
 
 
+@pytest.mark.thorough
 def test_a_post_beside_twin_ribs_still_stops_the_cover():
     """A step of 0.3 mm below the tops between both ribs, on 4 mm of a straight run."""
     parts = twins(SPEC)

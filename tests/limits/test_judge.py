@@ -384,3 +384,43 @@ def test_a_seeded_fault_is_found_where_it_is_wherever_the_path_starts(begin, cou
     assert len(hits) == 1
     assert hits[0].length_mm == pytest.approx(count * 0.5)
     assert true[hits[0].station] in where
+
+
+@pytest.mark.parametrize(
+    ("narrow", "rules"),
+    [("inner", ["trap-side"]), ("outer", ["trap-side", "trap-corner"])],
+)
+def test_a_trap_too_small_on_its_own_is_said_once_in_the_turn(narrow, rules):
+    """The turn takes room of the inner trap; that trap, or the one on the other side, is too small by itself."""
+    hits = found(circle((f"trap_room_{narrow}", 30, 40, 0.8), ("trap_turn_inner", 32, 36, 0.7)))
+    assert [f.rule for f in hits] == rules
+    assert hits[0].also == (("trap-corner",) if narrow == "inner" else ())
+
+
+def test_a_ledge_beside_its_wall_is_said_once():
+    changes = (("support_depth", 0, 120, 2.0), ("overhang", 30, 40, 3.0))
+    alone = found(circle_with(*changes))
+    assert [f.rule for f in alone] == ["overhang"]
+    assert alone[0].limit == 2.0
+    both = found(circle_with(*changes, ("support_offset", 28, 42, 0.9)))
+    assert [(f.rule, f.also) for f in both] == [("support-offset", ("overhang",))]
+
+
+def circle_with(*changes):
+    """A circle with columns that only the whole interface adds."""
+    path = circle().survey.paths[0]
+    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth")}
+    columns = {**{key: values.copy() for key, values in path.columns.items()}, **zeros}
+    for key, low, high, value in changes:
+        columns[key][(path.s >= low) & (path.s <= high)] = value
+    empty = {key: np.full(len(path.s), "") for key in zeros}
+    return joint(replace(path, columns=columns, reasons={**path.reasons, **empty}))
+
+
+def test_a_stop_that_is_never_met_is_missing():
+    path = path_survey(changes=[("free_travel", 0, 120, "free")])
+    free = {"value": None, "at": None, "why": "free"}
+    interface = {"free_travel": free, "stop_difference": free, "stop_collapse": {"value": 0.0, "at": None, "why": ""}}
+    hits = found(joint(path, interface=interface), settings=replace(DEFAULTS, intended_stop=0.4))
+    assert [f.rule for f in hits] == ["intended-stop"]
+    assert "is missing" in hits[0].message
