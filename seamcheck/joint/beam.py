@@ -29,8 +29,7 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
     ring = set(seam_faces)
     beside: list[int] = []
     for _ in range(2):  # the flanks, also behind a fillet
-        edges = set().union(*(body.edge_indices(face) for face in ring))
-        fresh = [i for i in range(len(body.faces)) if i not in ring and edges & body.edge_indices(i)]
+        fresh = body.neighbours(ring)
         beside += fresh
         ring |= set(fresh)
     facets = body.facets(beside, 0.01, 0.2)

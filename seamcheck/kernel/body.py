@@ -35,6 +35,7 @@ _FREE = (
     GeomAbs_SurfaceType.GeomAbs_SurfaceOfExtrusion,
 )
 _MANY_OUTLINES = 6  # from which a plane's own outlines are quicker than the kernel's mesher
+_TOUCHING = 1e-3  # mm added to the boxes of faces, so that those of neighbours meet
 _FLAT_WITHIN = 1e-5  # mm: a free-form surface that stays this close to a plane is a plane
 
 Near = Callable[[np.ndarray], np.ndarray]
@@ -62,6 +63,7 @@ class Body:
         self._edges = TopTools_IndexedMapOfShape()
         TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
         self._polylines: dict[tuple[int, float], np.ndarray] = {}
+        self._known_edges: dict[int, set[int]] = {}
         self._known_wires: dict[int, tuple[Any, list[Any], np.ndarray]] = {}
         self._facets: dict[int, tuple[float, np.ndarray]] = {}  # face -> (deflection, triangles)
 
@@ -124,8 +126,8 @@ class Body:
             else:
                 continue
             position = plane.Position()
-            x, y = position.XDirection(), position.YDirection()
-            normal = np.cross((x.X(), x.Y(), x.Z()), (y.X(), y.Y(), y.Z()))
+            axis = position.Direction()
+            normal = np.array((axis.X(), axis.Y(), axis.Z())) * (1.0 if position.Direct() else -1.0)
             if kind in _FREE and normal @ _surface_normal(surface) < 0:
                 normal = -normal  # the fitted plane knows nothing of the surface's own sense
             if face.Orientation() == TopAbs_REVERSED:
@@ -176,17 +178,27 @@ class Body:
 
     def edge_indices(self, face_index: int) -> set[int]:
         """Numbers of the edges round one face; faces that share a number are neighbours."""
-        explorer = TopExp_Explorer(self.faces[face_index], TopAbs_EDGE)
-        found = set()
-        while explorer.More():
-            found.add(self._edges.FindIndex(explorer.Current()))
-            explorer.Next()
-        return found
+        if face_index not in self._known_edges:
+            explorer = TopExp_Explorer(self.faces[face_index], TopAbs_EDGE)
+            found = set()
+            while explorer.More():
+                found.add(self._edges.FindIndex(explorer.Current()))
+                explorer.Next()
+            self._known_edges[face_index] = found
+        return self._known_edges[face_index]
 
-    def forget_facets(self) -> None:
-        """Throw away all facets, and the kernel's own meshes on the shape."""
-        self._facets.clear()
-        BRepTools.Clean_s(self.shape)
+    def neighbours(self, face_indices: set[int]) -> list[int]:
+        """Other faces that share an edge with one of these, ascending."""
+        if not face_indices:
+            return []
+        own = self.boxes[sorted(face_indices)]
+        low, high = self.boxes[:, :3] - _TOUCHING, self.boxes[:, 3:] + _TOUCHING
+        near = np.zeros(len(low), dtype=bool)
+        with np.errstate(invalid="ignore"):
+            for box in own:
+                near |= np.all((low <= box[3:]) & (high >= box[:3]), axis=1)
+        edges = set().union(*(self.edge_indices(face) for face in face_indices))
+        return [int(i) for i in np.flatnonzero(near) if i not in face_indices and edges & self.edge_indices(int(i))]
 
     def facets(
         self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None
