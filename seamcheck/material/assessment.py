@@ -33,6 +33,12 @@ CAUTIONS: tuple[str, ...] = (
 )
 
 
+FITTED = (
+    "Melt and flash traps at other collapses than the planned one come from plain sections fitted to the measured "
+    "areas: straight flanks, flat floors, upright walls."
+)
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class MaterialResult:
     """What the material side found on one joint.
@@ -85,7 +91,8 @@ def assess(
     collapse : mm, planned, counted from first rest of the cover
     rib_on : 'base' or 'cover', the rib's material is what melts; 'none' for a flat overlap
     areas_at : path id -> function that gives melt, inner and outer trap area (mm², (n,)) at a collapse
-        (mm); where missing, a closed-form section fitted to the surveyed values stands in
+        (mm); where missing, the survey's own, and where it has none a closed-form section fitted to the
+        surveyed values stands in, which the document says
     light_path : path id -> (n,) mm, way of the light through the cover; else the surveyed cover thickness,
         lengthened by the slant of the ray where the survey has path_in_cover (a scanner was given)
     """
@@ -110,7 +117,7 @@ def assess(
         notes.append("No weld rib stands between the parts: no melt, collapse window or energy.")
     else:
         _add_melt(
-            survey, tracks, joint_settings, collapse, rib_on, areas_at or {}, pair, fit,
+            survey, tracks, joint_settings, collapse, rib_on, {**_exact(survey), **(areas_at or {})}, pair, fit,
             columns, reasons, interface, document, notes,
         )  # fmt: skip
     if joint_settings.cover is not None and joint_settings.cover.carbon:
@@ -164,6 +171,8 @@ def _add_melt(
     everything = me.joined(grids) if grids else None
     window = collapse_window(tracks, survey, everything, expansion, joint_settings)
     document["melt"] = melt_section(tracks, columns, collapse, expansion, joint_settings)
+    if any(track.id not in areas_at for track in tracks):
+        notes.append(FITTED)
     document["window"] = window_section(window, tracks, everything, expansion, collapse, joint_settings, survey)
     window_values(window, tracks, collapse, interface)
 
@@ -175,6 +184,11 @@ def _add_melt(
         document["energy"] = energy_section(tracks, columns, reasons, inputs, used, joint_settings, notes, chances)
     if chances is not None:
         document["uncertainty"] = chances.as_dict()
+
+
+def _exact(survey: Survey) -> dict[str, me.AreasAt]:
+    """Areas at other collapses, of the sections themselves, for every path that has them at hand."""
+    return {path.id: path.areas_at for path in survey.paths if path.areas_at is not None}
 
 
 def _pair(settings: MaterialSettings) -> PairCheck | None:

@@ -90,10 +90,10 @@ def add_melt_columns(
         melt, room_in, room_out = grid.melt[k], grid.inner[k], grid.outer[k]
         own["local_collapse"] = collapse - late
         why["local_collapse"] = track.reason(own["local_collapse"], "gap")
-        own["trap_fill"] = me.fill(melt, room_in + room_out, expansion.value)
+        own["trap_fill"] = me.fill(melt, grid.room[k], expansion.value)
         own["trap_fill_inner"] = me.fill(melt, room_in, expansion.value, 0.5)
         own["trap_fill_outer"] = me.fill(melt, room_out, expansion.value, 0.5)
-        surplus = expansion.value * grid.melt - (grid.inner + grid.outer)
+        surplus = expansion.value * grid.melt - grid.room
         holds = me.largest_holding(rows, surplus)
         own["trap_holds_up_to"] = np.minimum(holds, rows[-1])
         for key, sources in (

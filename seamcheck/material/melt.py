@@ -116,6 +116,12 @@ def fill(melt: np.ndarray, room: np.ndarray, expansion: float, share: float = 1.
     return np.where((np.asarray(room) <= 0.0) & (np.asarray(melt) <= 0.0), 0.0, np.minimum(value, FULL))
 
 
+def both_rooms(inner: np.ndarray, outer: np.ndarray) -> np.ndarray:
+    """Room (mm²) of both traps; NaN only where neither side has one."""
+    neither = np.isnan(inner) & np.isnan(outer)
+    return np.where(neither, np.nan, np.nan_to_num(inner) + np.nan_to_num(outer))
+
+
 def bend_factor(curvature: np.ndarray, offset: np.ndarray) -> np.ndarray:
     """Length along the path at ``offset`` mm beside it, for each mm of the path: 1 - κ u, at least 0."""
     return np.maximum(1.0 - curvature * offset, 0.0)
@@ -161,6 +167,11 @@ class AreaGrid:
     melt: np.ndarray
     inner: np.ndarray
     outer: np.ndarray
+
+    @property
+    def room(self) -> np.ndarray:
+        """(m, n) mm², both traps together; a side without a trap counts nothing beside one that has a trap."""
+        return both_rooms(self.inner, self.outer)
 
     def melt_at(self, collapse: float) -> np.ndarray:
         """Return the displaced area (n,) mm² at a collapse; the last row beyond the grid."""

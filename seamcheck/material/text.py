@@ -18,6 +18,12 @@ SHOWN = (
 """Results of the energy estimate that the terminal shows; the document holds all."""
 
 
+DRAWN = (
+    "The collapse window takes gap, flatness and rib at their worst at once; these combinations draw each by chance "
+    "within its range, so some can suit where the window is empty."
+)
+
+
 def material_lines(section: Mapping) -> list[str]:
     """Return the lines that the terminal report prints for one joint's "material" section."""
     lines: list[str] = []
@@ -104,10 +110,11 @@ def _energy(energy: Mapping) -> list[str]:
 
 
 def _chances(chances: Mapping) -> list[str]:
-    return [
+    lines = [
         f"  In {100 * share:.0f} % of {chances['combinations']} tolerance combinations: {what}"
         for what, share in chances["shares"].items()
     ]
+    return [*lines, f"    {DRAWN}"] if lines else []
 
 
 def _number(value: float) -> str:

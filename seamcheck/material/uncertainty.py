@@ -181,7 +181,7 @@ def _traps_hold(
     """Largest collapse (count,) mm at which both traps together hold the melt at every critical station."""
     assert joint.grid is not None
     grid = joint.grid
-    traps = grid.inner + grid.outer
+    traps = grid.room
     known = np.flatnonzero(np.isfinite(grid.melt).all(axis=0) & np.isfinite(traps).all(axis=0))
     if not len(known):
         return None

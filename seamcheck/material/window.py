@@ -103,7 +103,7 @@ def collapse_window(
     lowest = Bound(late + flat + reserve, cause, path, station)
     stations = [(track.id, i) for track in tracks for i in range(len(track.s))]
     if grid is not None:
-        surplus = expansion.value * grid.melt - number["process.trap_fill"] * (grid.inner + grid.outer)
+        surplus = expansion.value * grid.melt - number["process.trap_fill"] * grid.room
         holds = me.largest_holding(grid.collapses, surplus)
         if np.isfinite(holds).any():
             i = int(np.nanargmin(holds))
@@ -189,7 +189,7 @@ def window_section(
         closed = float(length[known][late[known] + flat + reserve <= c + 1e-9].sum())
         picture["closed_share"].append(rounded(closed / weight, 4) if weight else None)
         for key, room, share in (
-            ("trap_fill", inner + outer, 1.0),
+            ("trap_fill", me.both_rooms(inner, outer), 1.0),
             ("trap_fill_inner", inner, 0.5),
             ("trap_fill_outer", outer, 0.5),
         ):

@@ -118,7 +118,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     x, y, z = joint["beam"]
     yield Text()
     yield Text.assemble((f"Seam {joint['id']}", "bold"), f": cover {cover}, base {base}, {rib}, {drawn}")
-    yield Text(f"Light along ({x:.3g}, {y:.3g}, {z:.3g}), from cover into base")
+    yield Text(f"Light along {_direction((x, y, z))}, from cover into base")
     for why in joint["why"]:
         yield Padding(Text(f"- {_clean(why)}", style="dim"), (0, 0, 0, 2))
     for contour in joint["contours"]:
@@ -134,7 +134,13 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
         from seamcheck.material.text import material_lines
 
         for line in material_lines(joint["material"]):
-            yield Text(_clean(line))
+            indent = len(line) - len(line.lstrip())  # lines too long for the window go on below their own beginning
+            yield Padding(Text(_clean(line.lstrip())), (0, 0, 0, indent))
+
+
+def _direction(vector: Sequence[float]) -> str:
+    """A unit vector to four digits: '(0, 0, -1)'."""
+    return f"({', '.join(f'{round(c, 4) + 0.0:g}' for c in vector)})"
 
 
 def _whole(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableType]:

@@ -277,6 +277,16 @@ def _path_survey(
         np.where(np.isinf(radius), "straight", "end"),
     )
 
+    def areas_at(collapse: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        late = np.maximum(gap - first_rest, 0.0)[:, None]  # so much later the cover reaches the rib here
+        depth = np.maximum(collapse - late, 0.0)
+        found = {"melt_area": sum(_melt_area(sides[k], floors[k], depth) for k in sides)}
+        for k, side in sides.items():
+            trap = measure_trap(side, edges[k], floors[k], collapse + first_rest, width, deepest, others[k])
+            found[f"trap_area_{k}"] = trap.area
+        melt, inner, outer = (np.where(np.isnan(columns[key]), np.nan, area) for key, area in found.items())
+        return melt, inner, outer
+
     _blank_places_without_meaning(cutter, path, section, columns, why)
     put_width = columns["rib_width_top"].copy()
     columns["rib_width"], why["rib_width"] = put_width, why["rib_width_top"].copy()
@@ -294,6 +304,7 @@ def _path_survey(
         section.outer.floor_face[:, 0],
         section.outer.roof_face[:, 0],
         clamp_side,
+        areas_at,
     )
 
 
@@ -324,8 +335,8 @@ def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None
     put("rib_width_root", root, np.where(np.isnan(height), "no-shoulder", "no-flank"))
 
 
-def _melt_area(side: Side, floor, collapse: float) -> np.ndarray:
-    """Area of the rib above the collapse level on one side of P."""
+def _melt_area(side: Side, floor, collapse: float | np.ndarray) -> np.ndarray:
+    """Area of the rib above the collapse level on one side of P; collapse mm, one for all or (n, 1)."""
     columns = np.arange(side.a.shape[1])[None, :]
     exists = np.isfinite(side.b)
     top_a, top_b = side.floor_a + collapse, side.floor_b + collapse

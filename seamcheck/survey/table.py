@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 import numpy as np
+
+AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
+"""collapse from first rest, mm -> melt, inner and outer trap area, each (n,) mm², NaN where not measured."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -26,6 +29,7 @@ class PathSurvey:
     rib_face : (n,) int, face index (order of Part.entities) of the rib top at the station, -1 unknown
     cover_face : (n,) int, face index of the opposite part's seam face, -1 unknown
     clamp_side : 'inner' or 'outer', the side of the clamp land; '' where the cover has no free edge near the path
+    areas_at : melt and trap areas at any other collapse, of the same sections; None where they are not at hand
     """
 
     id: str
@@ -40,6 +44,7 @@ class PathSurvey:
     rib_face: np.ndarray
     cover_face: np.ndarray
     clamp_side: str = ""
+    areas_at: AreasAt | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -174,6 +174,31 @@ def test_an_empty_window():
     assert found.document["uncertainty"]["shares"]["a collapse exists that suits"] == 0.0
 
 
+def test_a_fitted_section_is_named_where_the_sections_themselves_are_not_at_hand():
+    from dataclasses import replace
+
+    made = survey(run())
+    assert any("plain sections fitted" in note for note in assess(made, material(), 0.4).document["notes"])
+    one = np.ones(801)
+    own = replace(made.paths[0], areas_at=lambda c: (2 * c * one, 0.5 * one, 0.5 * one))
+    found = assess(replace(made, paths=(own,)), material(), 0.4)
+    assert not any("plain sections fitted" in note for note in found.document["notes"])
+    k = found.document["melt"]["expansion"]["value"]
+    np.testing.assert_allclose(found.columns["c1"]["trap_holds_up_to"], 0.5 / k, rtol=1e-5)
+
+
+def test_a_rib_with_a_trap_on_one_side_fills_that_one():
+    made = survey(run())
+    made.paths[0].columns["trap_area_inner"][:] = np.nan
+    found = assess(made, material(), 0.4)
+    k = found.document["melt"]["expansion"]["value"]
+    columns = made.paths[0].columns
+    expected = k * columns["melt_area"] / columns["trap_area_outer"]
+    np.testing.assert_allclose(found.columns["c1"]["trap_fill"], expected, rtol=1e-3)
+    assert np.isnan(found.columns["c1"]["trap_fill_inner"]).all()
+    assert any(bound["cause"] == "flash traps full" for bound in found.document["window"]["uppers"])
+
+
 def test_areas_of_the_caller_win_over_the_closed_form():
     one = np.ones(801)
     found = assess(survey(run()), material(), 0.4, areas_at={"c1": lambda c: (2 * c * one, 0.5 * one, 0.5 * one)})

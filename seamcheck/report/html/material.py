@@ -11,6 +11,7 @@ from jinja2 import Environment, select_autoescape
 from markupsafe import Markup
 
 from seamcheck.material.picture import window_picture
+from seamcheck.material.text import DRAWN
 
 
 def material_chapter(document: Mapping[str, Any]) -> Markup:
@@ -19,7 +20,7 @@ def material_chapter(document: Mapping[str, Any]) -> Markup:
     if not joints:
         return Markup("")
     pictures = {j["id"]: Markup(window_picture(j["material"].get("window") or {})) for j in joints}
-    return Markup(_template().render(joints=joints, pictures=pictures, figure=_figure, place=_place))
+    return Markup(_template().render(joints=joints, pictures=pictures, figure=_figure, place=_place, drawn=DRAWN))
 
 
 def _figure(value: float | None) -> str:
