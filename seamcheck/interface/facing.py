@@ -262,10 +262,17 @@ def _without(zone: BaseGeometry, common: np.ndarray, marked: np.ndarray) -> np.n
     return common
 
 
-def heights_at(points: np.ndarray, sheet: Sheet) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Heights of all facets at points: height (k,), point (k,), facet (k,)."""
+def tree_of(sheet: Sheet) -> shapely.STRtree:
+    """The boxes of all facets seen along the light, to ask heights_at several times."""
     low, high = sheet.boxes()
-    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+
+
+def heights_at(
+    points: np.ndarray, sheet: Sheet, tree: shapely.STRtree | None = None
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Heights of all facets at points: height (k,), point (k,), facet (k,)."""
+    tree = tree_of(sheet) if tree is None else tree
     index, facet = tree.query(shapely.points(points[:, :2]))
     p = points[index, :2]
     a, b, c = (sheet.corners[facet, k, :2] for k in range(3))

@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
 from seamcheck.interface.corridor import rib_region
-from seamcheck.interface.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps, heights_at
+from seamcheck.interface.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps, heights_at, tree_of
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
@@ -195,24 +195,24 @@ def _rib_reach(top: BaseGeometry, sheet: Sheet) -> float:
     border = shapely.STRtree(np.concatenate([shapely.linestrings(np.stack([e[:-1], e[1:]], axis=1)) for e in ends]))
     _, away = border.query_nearest(shapely.points(beyond), return_distance=True)
     furthest = min(float(away.max()), _ASIDE)
-    low, high = 0.0, furthest
+    low, high, tree = 0.0, furthest, tree_of(sheet)
     for far in np.linspace(0.0, furthest, _RINGS + 1)[1:]:
-        if not _is_covered(top, far, sheet):
+        if not _is_covered(top, far, sheet, tree):
             high = far
             break
         low = far
     while high - low > _CLOSE / 4:
         middle = (low + high) / 2
-        low, high = (middle, high) if _is_covered(top, middle, sheet) else (low, middle)
+        low, high = (middle, high) if _is_covered(top, middle, sheet, tree) else (low, middle)
     return high + _EDGE
 
 
-def _is_covered(top: BaseGeometry, far: float, sheet: Sheet) -> bool:
+def _is_covered(top: BaseGeometry, far: float, sheet: Sheet, tree: shapely.STRtree) -> bool:
     """Whether facets lie along a fair share of one of the lines that run round the top at a distance."""
     for line in shapely.get_parts(top.buffer(far, quad_segs=8).boundary):
         places = shapely.line_interpolate_point(line, np.arange(_ALONG) / _ALONG, normalized=True)
         xy = shapely.get_coordinates(places)
-        _, on, _ = heights_at(np.column_stack([xy, np.zeros(len(xy))]), sheet)
+        _, on, _ = heights_at(np.column_stack([xy, np.zeros(len(xy))]), sheet, tree)
         if len(np.unique(on)) >= _FAIR * _ALONG:
             return True
     return False

@@ -10,7 +10,7 @@ import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.interface.corridor import rib_region
-from seamcheck.interface.facing import FaceList, Sheet, View, heights_at
+from seamcheck.interface.facing import FaceList, Sheet, View, heights_at, tree_of
 from seamcheck.joint import Joint
 from seamcheck.limits.stretches import cell_lengths
 from seamcheck.survey.table import Survey
@@ -120,15 +120,14 @@ def _carried_beside(
         return beside
     steps = np.linspace(0.0, _BESIDE * width, _STEPS + 1)[1:]
     best = np.full(len(asked), np.inf)
+    sheets = tuple((sheet, tree_of(sheet)) for sheet in (under, over))
     for sign in (-1.0, 1.0):
 
         def at(far: np.ndarray, rows: np.ndarray, sign: float = sign) -> tuple[np.ndarray, np.ndarray]:
             """Whether the material reaches places so far (k, m) mm aside, and whether it carries on below them."""
             xy = points[rows, None, :2] + sign * far[:, :, None] * across[rows, None]
             above = np.broadcast_to((ends[rows] + _OPEN)[:, None], far.shape)
-            return _inside(xy, above, under, over), _inside(
-                xy, np.broadcast_to(level[rows, None], far.shape), under, over
-            )
+            return _inside(xy, above, sheets), _inside(xy, np.broadcast_to(level[rows, None], far.shape), sheets)
 
         hangs, carries = at(np.broadcast_to(steps, (len(asked), len(steps))), asked)
         joined = np.logical_and.accumulate(hangs, axis=1) & carries
@@ -144,12 +143,17 @@ def _carried_beside(
     return beside
 
 
-def _inside(xy: np.ndarray, level: np.ndarray, under: Sheet, over: Sheet) -> np.ndarray:
-    """(n, k) bool: whether places xy (n, k, 2) at levels (n, k) lie in material: the next face below looks down."""
+def _inside(xy: np.ndarray, level: np.ndarray, sheets: tuple[tuple[Sheet, shapely.STRtree], ...]) -> np.ndarray:
+    """(n, k) bool: whether places xy (n, k, 2) at levels (n, k) lie in material: the next face below looks down.
+
+    Parameters
+    ----------
+    sheets : faces that look down, and those that look up, with their trees
+    """
     flat = np.column_stack([xy.reshape(-1, 2), level.ravel()])
     nearest = []
-    for sheet in (under, over):
-        height, index, _ = heights_at(flat, sheet)
+    for sheet, tree in sheets:
+        height, index, _ = heights_at(flat, sheet, tree)
         lower = height < flat[index, 2]
         found = np.full(len(flat), -np.inf)
         np.maximum.at(found, index[lower], height[lower])
