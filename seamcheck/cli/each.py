@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -34,7 +34,6 @@ def review_each(
     quiet, strict : as for one model
     """
     from seamcheck.comparison.baseline import exit_code
-    from seamcheck.report import text
 
     together, apart = _outputs(options)
     if options["baseline"] is not None and not options["baseline"].is_dir():
@@ -50,7 +49,7 @@ def review_each(
         reviews.append(ci.reviewed(result, [model]))
         codes.append(exit_code(result.document, strict))
         if not says_nothing:
-            show(text.one_line(result.document))
+            show(_line(model, result.document))
             if not quiet:
                 _tell(result.document)
         for output, folder in apart.items():
@@ -134,6 +133,19 @@ def _write(output: Output, folder: Path, model: Path, document: Mapping[str, Any
     target = place_in(folder, model, f".{output.name}")
     make_folder(target.parent)
     write_file(target, content)
+
+
+def _line(model: Path, document: Mapping[str, Any]) -> Iterator[Any]:
+    """The verdict with the model's path: names alone may be alike in several folders."""
+    from rich.text import Text
+
+    from seamcheck.report.ci.escape import one_line
+    from seamcheck.report.text import VERDICTS, headline
+
+    word, style = VERDICTS[document["verdict"]]
+    line = Text.assemble((word, style), f"  {one_line(str(ci.shown(model)))}  {one_line(headline(document))}")
+    line.no_wrap, line.overflow = True, "ignore"
+    yield line
 
 
 def _tell(document: Mapping[str, Any]) -> None:
