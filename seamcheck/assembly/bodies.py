@@ -18,7 +18,7 @@ from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_SHELL, TopAbs_SOLID, TopAbs_VERTEX
 from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS
-from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape
+from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape, TopTools_IndexedMapOfShape
 
 from seamcheck.assembly.kernel_reader import is_kernel_failure
 from seamcheck.assembly.soundness import Flaws, corner_of, find_flaws
@@ -158,7 +158,8 @@ def _solid(body: Body) -> Body:
 def _without_hanging_faces(body: Body) -> tuple[tuple[str, ...], Body]:
     """What is wrong with a body's faces, as sentences, and the body without those that the mesher can't take."""
     flaws = find_flaws(body.shape)
-    bad = [flaws.broken[index] for index in faces_without_end(flaws.broken)]
+    beside = _neighbours(body.shape, flaws.broken)
+    bad = [flaws.broken[index] for index in faces_without_end(flaws.broken, beside)]
     if not bad:
         return flaws.notes, body
     places = [index for index, face in enumerate(explore(body.shape, TopAbs_FACE)) if any(face.IsSame(b) for b in bad)]
@@ -168,6 +169,24 @@ def _without_hanging_faces(body: Body) -> tuple[tuple[str, ...], Body]:
     left = Flaws(flaws.loose, tuple(f for f in flaws.broken if not any(f.IsSame(b) for b in bad)), flaws.faces)
     note = _left_out(bad)
     return (*left.notes, note), replace(body, shape=tool.Apply(body.shape), left_out=tuple(places))
+
+
+def _neighbours(shape: Any, faces: tuple[Any, ...]) -> list[Any]:
+    """The faces that share an edge with some faces, without these."""
+    if not faces:
+        return []
+    owners = TopTools_IndexedDataMapOfShapeListOfShape()
+    TopExp.MapShapesAndAncestors_s(shape, TopAbs_EDGE, TopAbs_FACE, owners)
+    known, found = TopTools_IndexedMapOfShape(), []
+    for face in faces:
+        known.Add(face)
+    for face in faces:
+        for edge in explore(face, TopAbs_EDGE):
+            for other in owners.FindFromKey(edge):
+                if not known.Contains(other):
+                    known.Add(other)
+                    found.append(other)
+    return found
 
 
 def _left_out(faces: list[Any]) -> str:

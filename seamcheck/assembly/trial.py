@@ -16,12 +16,14 @@ from collections.abc import Sequence
 from contextlib import suppress
 from typing import Any
 
+from OCP.BRep import BRep_Builder
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.BRepTools import BRepTools
+from OCP.TopoDS import TopoDS_Compound
 
 from seamcheck.isolation.child import end_with_parent
 
-CPU_SECONDS = 3.0  # for one face; a sound one takes milliseconds
+CPU_SECONDS = 1.5  # for a face, or some together; sound ones take milliseconds
 WAIT_SECONDS = 60.0  # for as much on a busy machine
 FINEST_MM, FINEST_RAD = 0.001, 0.3  # no finer mesh is asked for in a review
 MOST_HANGS = 4  # then the rest counts as bad, too
@@ -29,23 +31,46 @@ MOST_HANGS = 4  # then the rest counts as bad, too
 _CAN_FORK = sys.platform == "linux"
 
 
-def faces_without_end(faces: Sequence[Any]) -> list[int]:
-    """Indices of the faces (TopoDS_Face) on which the mesher hangs or crashes, ascending."""
+def faces_without_end(faces: Sequence[Any], beside: Sequence[Any] = ()) -> list[int]:
+    """Indices of the faces on which the mesher hangs or crashes, ascending.
+
+    Parameters
+    ----------
+    faces : TopoDS_Face, those in doubt
+    beside : their neighbours; the mesher may hang on some faces together that it takes one by one
+    """
+    if not _CAN_FORK or not faces or _meshed([_compound([*faces, *beside])]):
+        return []
+    bad = _bad_alone(faces)
+    others = [face for index, face in enumerate(faces) if index not in bad]
+    if not others or _meshed([_compound([*others, *beside])]):
+        return bad
+    return list(range(len(faces)))
+
+
+def _bad_alone(faces: Sequence[Any]) -> list[int]:
     bad: list[int] = []
     begin = 0
-    while _CAN_FORK and begin < len(faces):
+    while begin < len(faces):
         if len(bad) >= MOST_HANGS:
             return [*bad, *range(begin, len(faces))]
-        done = _meshed(faces[begin:])
-        begin += done
+        begin += _meshed(faces[begin:])
         if begin < len(faces):
             bad.append(begin)
             begin += 1
     return bad
 
 
-def _meshed(faces: Sequence[Any]) -> int:
-    """How many of the faces, from the first on, the mesher gets done one after the other."""
+def _compound(faces: Sequence[Any]) -> TopoDS_Compound:
+    builder, compound = BRep_Builder(), TopoDS_Compound()
+    builder.MakeCompound(compound)
+    for face in faces:
+        builder.Add(compound, face)
+    return compound
+
+
+def _meshed(shapes: Sequence[Any]) -> int:
+    """How many of some shapes, from the first on, the mesher gets done one after the other."""
     told, tell = os.pipe()
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", DeprecationWarning)  # forking beside a waiting thread: it holds no lock here
@@ -53,13 +78,13 @@ def _meshed(faces: Sequence[Any]) -> int:
     if child == 0:
         try:
             end_with_parent(parent)
-            _mesh_each(faces, tell)
+            _mesh_each(shapes, tell)
         finally:
             os._exit(0)
     os.close(tell)
     done = 0
     try:
-        while done < len(faces):
+        while done < len(shapes):
             ready, _, _ = select.select([told], [], [], WAIT_SECONDS)
             if not ready or not os.read(told, 1):  # it hangs, or it ended before its time
                 break
@@ -72,12 +97,12 @@ def _meshed(faces: Sequence[Any]) -> int:
     return done
 
 
-def _mesh_each(faces: Sequence[Any], tell: int) -> None:
+def _mesh_each(shapes: Sequence[Any], tell: int) -> None:
     faulthandler.disable()  # a crash here is an answer, no report
     signal.signal(signal.SIGVTALRM, signal.SIG_DFL)  # it ends the process, in the middle of the kernel's work
-    for face in faces:
+    for shape in shapes:
         signal.setitimer(signal.ITIMER_VIRTUAL, CPU_SECONDS)
-        BRepTools.Clean_s(face)
+        BRepTools.Clean_s(shape)
         with suppress(Exception):
-            BRepMesh_IncrementalMesh(face, FINEST_MM, False, FINEST_RAD, False)
+            BRepMesh_IncrementalMesh(shape, FINEST_MM, False, FINEST_RAD, False)
         os.write(tell, b".")

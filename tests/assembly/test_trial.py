@@ -24,16 +24,27 @@ def test_faces_that_hang_or_crash_the_mesher_are_found(monkeypatch):
     assert trial.faces_without_end(faces) == []
     real = trial.BRepMesh_IncrementalMesh
 
-    def mesh(face, *how):
-        while face.IsSame(faces[1]):
+    def mesh(shape, *how):
+        while any(face.IsSame(faces[1]) for face in faces_of(shape)):
             pass
-        if face.IsSame(faces[3]):
+        if any(face.IsSame(faces[3]) for face in faces_of(shape)):
             os.kill(os.getpid(), signal.SIGSEGV)
-        real(face, *how)
+        real(shape, *how)
 
     monkeypatch.setattr(trial, "BRepMesh_IncrementalMesh", mesh)
     monkeypatch.setattr(trial, "CPU_SECONDS", 0.1)
     assert trial.faces_without_end(faces) == [1, 3]
+    assert trial.faces_without_end(faces[4:], faces[:1]) == []
+
+
+def test_faces_that_only_hang_together_are_all_left_out(monkeypatch):
+    faces = faces_of(box(1, 2, 3).val().wrapped)
+    monkeypatch.setattr(
+        trial, "BRepMesh_IncrementalMesh", lambda shape, *how: os._exit(1) if len(faces_of(shape)) > 1 else None
+    )
+    assert trial.faces_without_end(faces[:1]) == []
+    assert trial.faces_without_end(faces[:2]) == [0, 1]
+    assert trial.faces_without_end(faces[:1], faces[1:]) == [0]
 
 
 def test_after_some_faces_the_rest_is_not_tried(monkeypatch):
@@ -52,7 +63,7 @@ def test_such_a_face_is_left_out_with_a_doubt_and_the_others_keep_their_records(
         return soundness.Flaws(flaws.loose, (faces_of(shape)[1],), flaws.faces)
 
     monkeypatch.setattr(bodies, "find_flaws", broken_second_face)
-    monkeypatch.setattr(bodies, "faces_without_end", lambda faces: [0])
+    monkeypatch.setattr(bodies, "faces_without_end", lambda faces, beside: [0])
     assembly = read_assembly(path)
     part = assembly.parts[0]
     assert (part.kind, part.faces) == ("solid", 5)
