@@ -11,7 +11,7 @@ PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
 
-.PHONY: demo test check quick thorough bench page tour clean
+.PHONY: demo test check quick thorough bench fuzz page tour clean
 
 demo: $(VENV)/installed
 	$(BIN)/seamcheck samples out/samples
