@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from html import escape
 
 WIDTH, HEIGHT = 640, 300
@@ -63,8 +63,12 @@ def window_picture(window: Mapping) -> str:
     for fill in (0.0, 0.5, 1.0, 1.5):
         parts.append(_text(LEFT - 8, y(fill) + 4, f"{fill:g}", "end"))
     parts.append(_text((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 8, "collapse (mm)", "middle"))
-    state = window["place"] if empty else f"{low:.2f} to {'free' if high is None else f'{end:.2f}'} mm"
-    title = f"Collapse window: {state}; planned {plan:g} mm ({window['place']})"
+    parts += _ends(x, top, low, None if high is None else end)
+    if empty:
+        title = f"No collapse suits: {low - end:.2f} mm are missing; planned {plan:g} mm"
+    else:
+        state = f"{low:.2f} mm {'and more' if high is None else f'to {end:.2f} mm'}"
+        title = f"Collapse window: {state}; planned {plan:g} mm ({window['place']})"
     parts.append(_text(LEFT, 20, title, "start"))
     parts.append(_text(WIDTH - RIGHT, floor - 24, "fullest flash traps (1 is full)", "end", LINES["fill"]))
     parts.append(_text(WIDTH - RIGHT, floor - 8, "share of the seam that is closed", "end", LINES["closed"]))
@@ -75,6 +79,16 @@ def window_picture(window: Mapping) -> str:
         f"<title>{escape(title)}</title><desc>{escape(causes)}</desc>"
         f"{''.join(parts)}</svg>"
     )
+
+
+def _ends(x: Callable[[float], float], top: float, low: float, high: float | None) -> list[str]:
+    """Both ends of the window in words: within it beside its borders, outside where they cross."""
+    crossed = high is not None and high < low
+    parts = [_text(x(low) + 5, top + 13, f"closed from {low:.2f} mm", "start")]
+    if high is not None:
+        at, anchor = (x(high) - 5, "end") if crossed else (x(high) + 5, "start")
+        parts.append(_text(at, top + (13 if crossed else 28), f"room up to {high:.2f} mm", anchor))
+    return parts
 
 
 def _step(span: float) -> float:
