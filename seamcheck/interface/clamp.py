@@ -15,7 +15,7 @@ from seamcheck.interface.settings import Clamp
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region
-from seamcheck.limits.stretches import cell_lengths
+from seamcheck.limits.stretches import cell_lengths, stretches
 from seamcheck.survey.table import Survey
 
 _LEVEL = np.cos(np.radians(5.0))
@@ -120,7 +120,7 @@ def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
 def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin: float) -> dict[str, Any]:
     """Share of the seam's length that has land wide enough within reach on one side at least."""
     total = held = 0.0
-    missing: list[float] | None = None
+    missing: list[tuple[float, list[float]]] = []  # length and middle of what has none
     shapely.prepare(land)
     for path in survey.paths:
         cells = cell_lengths(path.s, path.length, path.closed)
@@ -137,10 +137,16 @@ def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin:
                 ok[left] |= _crosses(land, rays, far, clamp.width)
         total += float(cells.sum())
         held += float(cells[ok].sum())
-        if missing is None and not ok.all():
-            bad = np.flatnonzero(~ok)
-            missing = [float(c) for c in path.points[bad[len(bad) // 2]]]
-    return {"value": held / total if total else None, "at": missing, "why": ""}
+        for run in stretches(~ok, path.s, path.length, path.closed):
+            middle = run.stations[len(run.stations) // 2]
+            missing.append((run.length, [float(c) for c in path.points[middle]]))
+    missing.sort(key=lambda run: -run[0])
+    value = held / total if total else None
+    places = [
+        {"value": value, "at": at, "why": f"Here {length:.1f} mm of it have none.", "length": length}
+        for length, at in missing
+    ]
+    return {**places[0], "places": places} if places else {"value": value, "at": None, "why": ""}
 
 
 def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:

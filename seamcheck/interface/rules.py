@@ -130,7 +130,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "Only {percent} of the seam has land for the clamp within its reach.",
+                    "Only {percent} of the seam has land for the clamp within its reach. {why}",
                     "Keep a flat of the cover beside the seam free, and the room above it.",
                 ),
             ),

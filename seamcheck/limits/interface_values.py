@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 
@@ -21,8 +22,13 @@ _SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's
 
 
 def interface_value(bench: Bench, rule: Rule, check: Check) -> Iterator[Draft]:
-    """One value of the whole interface against its bounds."""
+    """One value of the whole interface against its bounds; where it has several places, each of them."""
     entry = bench.joint.survey.interface.get(check.column, {})
+    for place in entry.get("places") or (entry,):
+        yield from _value_at(bench, rule, check, place)
+
+
+def _value_at(bench: Bench, rule: Rule, check: Check, entry: Mapping[str, Any]) -> Iterator[Draft]:
     value, at = entry.get("value"), entry.get("at")
     if value is None and entry.get("why") in check.absent:
         bound = check.upper or check.lower

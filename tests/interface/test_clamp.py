@@ -56,14 +56,15 @@ def test_what_stands_on_the_land_takes_area_and_what_hangs_high_above_does_not()
 
 
 def test_the_share_of_the_seam_without_land():
-    """A block over 10 mm of the seam's straight side leaves no land there."""
+    """Blocks over 10 mm of one straight side and over 6 mm of the other leave no land there: two places."""
     spec = Spec(track=rounded_rectangle(60, 40, 8))
-    block = box((-5, 10, 2.5), (5, 30, 9))
-    _, found = interface(assemble(spec, *draw(spec), ("bridge", block, None)).parts)
-    expected = 1 - 10 / spec.track.length
-    assert found["clamp_share"]["value"] == pytest.approx(expected, abs=0.6 / spec.track.length)
-    assert abs(found["clamp_share"]["at"][0]) < 5
-    assert found["clamp_share"]["at"][1] == pytest.approx(20, abs=0.1)
+    blocks = [("bridge", box((-5, 10, 2.5), (5, 30, 9)), None), ("cable", box((8, -30, 2.5), (14, -10, 9)), None)]
+    _, found = interface(assemble(spec, *draw(spec), *blocks).parts)
+    entry = found["clamp_share"]
+    assert entry["value"] == pytest.approx(1 - 16 / spec.track.length, abs=1.2 / spec.track.length)
+    assert [place["length"] for place in entry["places"]] == pytest.approx([10, 6], abs=0.6)
+    assert entry["at"] == pytest.approx([0, 20, 0], abs=0.6)
+    assert entry["places"][1]["at"] == pytest.approx([11, -20, 0], abs=0.6)
 
 
 @pytest.mark.thorough

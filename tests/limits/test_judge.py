@@ -424,3 +424,21 @@ def test_a_stop_that_is_never_met_is_missing():
     hits = found(joint(path, interface=interface), settings=replace(DEFAULTS, intended_stop=0.4))
     assert [f.rule for f in hits] == ["intended-stop"]
     assert "is missing" in hits[0].message
+
+
+def test_each_place_of_the_interface_is_a_finding_of_its_own():
+    """Two parts near the seam and one far enough; two stretches without land for the clamp."""
+    near = [{"value": v, "at": [v, 0.0, 0.0], "why": f"'part {v}' stands there."} for v in (2.0, 4.0, 6.0)]
+    bare = [{"value": 0.9, "at": [0.0, y, 0.0], "why": f"Here {y} mm of it have none."} for y in (8.0, 3.0)]
+    interface = {
+        "free_travel": {"value": 0.6, "at": None, "why": ""},
+        "neighbour_distance": {**near[0], "places": near},
+        "clamp_share": {**bare[0], "places": bare},
+    }
+    hits = found(joint(interface=interface))
+    assert [f.rule for f in hits] == ["clamp-reach", "clamp-reach", "near-parts", "near-parts"]
+    assert {f.at for f in hits} == {(0.0, 8.0, 0.0), (0.0, 3.0, 0.0), (2.0, 0.0, 0.0), (4.0, 0.0, 0.0)}
+    assert len({f.id for f in hits}) == 4
+    assert sorted(f.message for f in hits)[0] == (
+        "Another part stands 2.00 mm from the seam; 5.00 mm would be out of the way. 'part 2.0' stands there."
+    )
