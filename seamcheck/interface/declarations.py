@@ -157,8 +157,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "clamp_share",
             "seam with clamp land near",
             "1",
-            "Share of the seam's length that has area for the clamp within the clamp's reach, square to the "
-            "seam, on one side at least, and at least as much of it as the least width of a land that counts.",
+            "Share of the seam's length that has, square to the seam, on one side at least and within the clamp's "
+            "reach, area for the clamp (see clamp_area) as wide as the clamp's setting 'width'.",
             per="interface",
             decimals=3,
         ),
@@ -193,9 +193,10 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "overhang",
             "overhang below the rib",
             "mm",
-            "Where the material straight below P ends but what hangs together with it carries on beside: the way "
-            "square to the seam from P to there, looked for up to four rib widths and one rib width below the end "
-            "(in a slit halfway down); 0 elsewhere. The one value of the whole interface is the largest.",
+            "Where the material straight below P ends: the way square to the seam to where material that hangs "
+            "together with it goes on down, looked for up to four rib widths to both sides, one rib width below the "
+            "end (in a slit halfway down); 0 where nothing beside goes on. The one value of the whole interface is "
+            "the largest.",
             decimals=2,
         ),
         Quantity(

@@ -167,8 +167,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Below the rib no air lies between the material that carries it and more of the base.",
         "Over an opening the rib gives way under the clamp, and the pressure on the seam is lost.",
         "common practice",
-        "None; no number.",
-        (Limit("max", 0.0, "mm", "longest stretch of the seam over openings"),),
+        "No opening at all; set the length that your parts can bear.",
+        (Limit("max", 0.0, "mm", "largest length of the seam over openings, in all"),),
         (
             Check(
                 "support_open",
@@ -189,7 +189,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Where the rib stands on a ledge, the ledge is at least as deep as it reaches out.",
         "A long thin ledge gives way under the clamp, and the pressure on the seam is lost.",
         "assumption",
-        "As long as it is deep. Where support-offset is broken already, that says it.",
+        "As long as it is deep. Where support-offset is broken as well, only that is reported.",
         (Limit("share", 1.0, "1", "largest overhang, in depths of the material below the rib"),),
         (
             Check(

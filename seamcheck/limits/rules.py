@@ -280,7 +280,7 @@ TRAPS = (
         "On the inside of a turn, where its way is shorter, the flash trap still holds its half of the melt.",
         "In the corner the melt finds no room on the inside: it comes out there, or holds the cover up.",
         "assumption",
-        "Half of the melt to each side, without reserve. Where trap-side is broken already, that says it.",
+        "Half of the melt to each side, without reserve. Where trap-side is broken as well, only that is reported.",
         (Limit("min", 1.0, "1", "smallest room of one flash trap in a turn, divided by half the melt"),),
         tuple(
             Check(
