@@ -11,9 +11,9 @@ from seamcheck.assembly.owners import product_name
 from seamcheck.assembly.text import StepText, without_comments, without_strings
 from seamcheck.errors import NotReviewed
 
-DEEPEST = 3000  # brackets within brackets that the kernel's recursive parser survives with any usual stack
-USUAL_DEPTH = 50  # real files have fewer than ten
+DEEPEST = 50  # brackets within brackets; real files have fewer than ten, and the kernel's parser recurses
 
+_RUN_OF_BRACKETS = re.compile(rb"\({%d,}|\){%d,}" % (DEEPEST, DEEPEST))
 _ALL_BUT_BRACKETS = bytes(set(range(256)) - set(b"()"))
 _DATA = re.compile(rb"\bDATA\b")
 _RECORD = re.compile(rb"#\d+\s*=")
@@ -22,13 +22,15 @@ _DIRECTION = re.compile(rb"DIRECTION\s*\(\s*'[^']*'\s*,\s*\(([^)]*)\)")
 _OPERATOR_SCALE = re.compile(rb"#\d+\s*,\s*([-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?)\s*[,)]")
 
 
-def check_text(name: str, text: StepText) -> list[str]:
+def check_text(name: str, text: StepText) -> tuple[StepText, list[str]]:
     """Look for what the kernel would choke on or follow wrongly without a word.
 
     Returns
     -------
+    StepText
+        the text as the kernel can live with it
     list of str
-        sentences on damage that the kernel can live with
+        sentences on damage
 
     Raises
     ------
@@ -42,10 +44,10 @@ def check_text(name: str, text: StepText) -> list[str]:
             "AP214 or AP242).",
         )
     _check_records(name, text)
-    doubts = _check_nesting(name, text)
+    text, doubts = _check_nesting(name, text)
     _check_cycles(name, text)
     _check_placements(name, text)
-    return doubts
+    return text, doubts
 
 
 def _check_records(name: str, text: StepText) -> None:
@@ -61,18 +63,20 @@ def _check_records(name: str, text: StepText) -> None:
         )
 
 
-def _check_nesting(name: str, text: StepText) -> list[str]:
-    if _depth(text.data) <= USUAL_DEPTH:  # strings and comments counted in: at most too deep
-        return []
+def _check_nesting(name: str, text: StepText) -> tuple[StepText, list[str]]:
+    """The text with one bracket in place of each long run of them."""
+    if _depth(text.data) <= DEEPEST:  # strings and comments counted in: at most too deep
+        return text, []
     depth = _depth(without_comments(without_strings(text.data)))
-    if depth <= USUAL_DEPTH:
-        return []
+    if depth <= DEEPEST:
+        return text, []
     damage = (
         f"{name!r} has {depth} brackets within brackets, which no CAD program writes: it is damaged. Export it again."
     )
-    if depth > DEEPEST:
+    mended = StepText(_RUN_OF_BRACKETS.sub(lambda run: run[0][:1].ljust(len(run[0])), text.data))
+    if _depth(without_comments(without_strings(mended.data))) > DEEPEST:
         raise NotReviewed("unreadable", damage)
-    return [damage]
+    return mended, [damage]
 
 
 def _depth(data: bytes) -> int:

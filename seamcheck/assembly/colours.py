@@ -10,10 +10,32 @@ from OCP.TopAbs import TopAbs_FACE
 from OCP.TopExp import TopExp_Explorer
 from OCP.XCAFDoc import XCAFDoc_ColorTool, XCAFDoc_ColorType, XCAFDoc_DocumentTool
 
+from seamcheck.assembly.text import StepText
+
 Colour = tuple[tuple[float, float, float], float]
 """RGB 0..1 as a designer sees it (sRGB), and transparency 0 opaque .. 1 clear."""
 
 _KINDS = (XCAFDoc_ColorType.XCAFDoc_ColorSurf, XCAFDoc_ColorType.XCAFDoc_ColorGen)
+
+
+_STYLES = (  # ISO 10303-46: each refers only to those behind it
+    b"PRESENTATION_STYLE_ASSIGNMENT", b"SURFACE_STYLE_USAGE", b"SURFACE_SIDE_STYLE", b"SURFACE_STYLE_FILL_AREA",
+    b"FILL_AREA_STYLE", b"FILL_AREA_STYLE_COLOUR",
+)  # fmt: skip
+
+
+def styles_in_circle(name: str, text: StepText) -> list[str]:
+    """A sentence on colours whose records lead back to themselves, on which the kernel crashes; if any."""
+    for rank, keyword in enumerate(_STYLES):
+        before = _STYLES[: rank + 1]
+        for number, offset in text.records_of(keyword):
+            for other in text.references(text.record_at(offset)):
+                if text.record(other).split(b"(", 1)[0].strip() in before:
+                    return [
+                        f"{name!r} has colours whose records refer to each other in a circle (#{number} on line "
+                        f"{text.line(offset)}): it is damaged, and read without colours. Export it again."
+                    ]
+    return []
 
 
 class Colours:

@@ -33,7 +33,9 @@ def silence() -> None:
     Message.DefaultMessenger_s().ChangePrinters().Clear()
 
 
-def transfer(name: str, data: bytes, all_repairs: bool, progress: Callable[[str], None]) -> TDocStd_Document:
+def transfer(
+    name: str, data: bytes, all_repairs: bool, progress: Callable[[str], None], colours: bool = True
+) -> TDocStd_Document:
     """The XCAF document of a STEP file; without bodies where the kernel found none.
 
     Parameters
@@ -42,14 +44,15 @@ def transfer(name: str, data: bytes, all_repairs: bool, progress: Callable[[str]
     data : the bytes of the file
     all_repairs : run every repair of the kernel, instead of those that sound models need
     progress : called with 'reading' and 'transferring'
+    colours : whether to read colours
     """
     silence()
     STEPCAFControl_Controller.Init_s()
     document = TDocStd_Document(TCollection_ExtendedString("BinXCAF"))
     XCAFDoc_DocumentTool.SetLengthUnit_s(document, 1.0, UnitsMethods_LengthUnit.UnitsMethods_LengthUnit_Millimeter)
     reader = STEPCAFControl_Reader()
-    for switch in (reader.SetColorMode, reader.SetNameMode):
-        switch(True)
+    reader.SetNameMode(True)
+    reader.SetColorMode(colours)
     for switch in (
         reader.SetLayerMode, reader.SetGDTMode, reader.SetMatMode, reader.SetPropsMode,
         reader.SetViewMode, reader.SetMetaMode,

@@ -32,12 +32,14 @@ class Source:
     data : STEP text that begins with ISO-10303-21, with the line breaks of the file
     sha256 : of the file's own bytes, hex text
     doubts : sentences on damage
+    colours : whether the kernel can read its colours
     """
 
     name: str
     data: bytes
     sha256: str
     doubts: tuple[str, ...] = ()
+    colours: bool = True
 
 
 def read_source(path: Path, largest_mb: float = LARGEST_MB) -> Source:

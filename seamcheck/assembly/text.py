@@ -14,6 +14,7 @@ _BLANKS, _DIGITS = 4, 10  # at most so many stand between '#' and '='
 
 _DATA = re.compile(rb"\bDATA\s*(?:\([^;]*\)\s*)?;")
 _NUMBER = re.compile(rb"#(\d+)\s*=")
+_RECORD_LINE = re.compile(rb"[\r\n]#\d+\s*=")
 _REFERENCE = re.compile(rb"#(\d+)")
 _STRING = re.compile(rb"'(?:[^']|'')*'")
 _STRING_OR_COMMENT = re.compile(rb"'(?:[^']|'')*'|/\*.*?\*/", re.DOTALL)
@@ -118,7 +119,8 @@ class StepText:
             begin, end = np.searchsorted(numbers, number, side="left"), np.searchsorted(numbers, number, side="right")
             for offset in offsets[begin : end - 1].tolist():
                 if not self._is_quoted(offset):
-                    stop = self._end(offset) + 1
+                    following = _RECORD_LINE.search(self.data, offset + 1)  # quotation marks may be damaged
+                    stop = min(self._end(offset) + 1, following.start() if following else len(self.data))
                     data[offset:stop] = re.sub(rb"[^\r\n]", b" ", self.data[offset:stop])
         return bytes(data)
 

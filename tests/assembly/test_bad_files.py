@@ -201,11 +201,38 @@ def test_a_header_without_data(tmp_path, sound):
     assert refused_text(tmp_path, head).code == "empty"
 
 
-def test_brackets_200000_deep(tmp_path, sound):
-    deep = b"#9999=X(" + b"(" * 200_000 + b")" * 200_000 + b");\n"
+@pytest.mark.parametrize("depth", [1000, 200_000])
+@pytest.mark.parametrize("closed", [True, False])
+def test_brackets_so_deep_that_the_kernel_would_crash(tmp_path, sound, depth, closed):
+    deep = b"#9999=X(" + b"(" * depth + b")" * (depth * closed) + b");\n"
+    path = tmp_path / "model.step"
+    path.write_bytes(sound.replace(b"DATA;", b"DATA;\n" + deep))
+    assembly = read_assembly(path)
+    assert [part.name for part in assembly.parts] == ["case", "lid"]
+    told = [int(n) for doubt in assembly.doubts for n in re.findall(r"(\d+) brackets within brackets", doubt)]
+    assert depth < told[0] < depth + 10
+
+
+def test_brackets_in_no_order_but_too_deep(tmp_path, sound):
+    deep = b"#9999=X(" + b"(1,(" * 5000 + b")" * 10_000 + b");\n"
     error = refused_text(tmp_path, sound.replace(b"DATA;", b"DATA;\n" + deep))
     assert error.code == "unreadable"
-    assert "brackets" in error.message
+    assert "10001 brackets" in error.message
+
+
+def test_colours_in_a_circle_are_left_out_with_a_doubt(tmp_path):
+    station = cq.Assembly(name="station")
+    station.add(box(40, 30, 10), name="case", color=cq.Color(0.1, 0.1, 0.1))
+    station.add(box(40, 30, 2), name="lid", loc=cq.Location((0, 0, 10)))
+    path = tmp_path / "model.step"
+    station.export(str(path))
+    assert read_assembly(path).doubts == ()
+    text = path.read_text()
+    above = re.search(r"#(\d+) = PRESENTATION_STYLE_ASSIGNMENT", text)[1]
+    path.write_text(re.sub(r"(= SURFACE_STYLE_USAGE\(\.BOTH\.,)#\d+", rf"\1#{above}", text))
+    assembly = read_assembly(path)
+    assert [(part.name, part.colour) for part in assembly.parts] == [("case", None), ("lid", None)]
+    assert any("colours whose records refer to each other in a circle" in doubt for doubt in assembly.doubts)
 
 
 def test_brackets_in_names_are_no_depth(tmp_path, sound):
