@@ -150,7 +150,9 @@ def scan(
             tell(f"Not used: {ignored}, as it lies in a scanned folder. Name it with --settings to use it.")
         with Store(target / STORE_NAME, tell) as store:
             run = _Run(store, target, settings, limits, pages, again, progress, on_progress)
-            number = store.begin_scan([str(root) for root in roots], run.settings_hash, _name(file), as_toml(settings))
+            number = store.begin_scan(
+                [str(root) for root in roots], run.settings_hash, settings.file or None, as_toml(settings)
+            )
             try:
                 if workers is None:
                     workers = _workers(jobs, room, cluster, shared, tell)
@@ -447,10 +449,6 @@ def _clean_room(out: Path) -> Path:
     except OSError as why:
         raise cannot_write(room, why) from None
     return room
-
-
-def _name(file: Path | None) -> str | None:
-    return None if file is None else str(file)
 
 
 __all__ = ["Progress", "ScanResult", "scan"]

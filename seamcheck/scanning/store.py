@@ -6,6 +6,7 @@ shared folders. Each review is a transaction of its own, on the disk before the 
 
 from __future__ import annotations
 
+import itertools
 import json
 import os
 import sqlite3
@@ -98,24 +99,31 @@ class Store:
                 "INSERT INTO ignored_settings VALUES (?, ?) ON CONFLICT DO NOTHING",
                 [(readable(folder), path) for folder, path in beside.settings],
             )
-            db.executemany("INSERT INTO other_files VALUES (?, ?)", [(text(k), n) for k, n in beside.others.items()])
+            db.executemany(
+                "INSERT INTO other_files VALUES (?, ?) ON CONFLICT DO UPDATE SET files = files + excluded.files",
+                [(readable(ending), files) for ending, files in beside.others.items()],
+            )
         return count
 
     def _insert_model(self, db: sqlite3.Connection, model: Found) -> None:
-        folder = readable(model.folder)
-        db.execute(
-            "INSERT INTO models (folder, path, supplier, name, state, reason_code, reason) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
-            (
-                folder, model.path, model.supplier, text(model.name),
-                "skipped" if model.code else "waiting", model.code or None, text(model.reason) or None,
-            ),
-        )  # fmt: skip
+        folder, path = readable(model.folder), model.path
+        for number in itertools.count(2):  # two names may be spelled alike
+            done = db.execute(
+                "INSERT INTO models (folder, path, supplier, name, state, reason_code, reason) "
+                "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+                (
+                    folder, path, model.supplier, text(model.name), "skipped" if model.code else "waiting",
+                    model.code or None, text(model.reason) or None,
+                ),
+            )  # fmt: skip
+            if done.rowcount:
+                break
+            path = f"{model.path} ({number})"
         db.executemany(
-            "INSERT INTO model_files VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+            "INSERT INTO model_files VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
             [
                 (
-                    folder, model.path, n, text(file.name), os.fsencode(file.place), file.member, file.bytes,
+                    folder, path, n, text(file.name), os.fsencode(file.place), file.member, file.bytes,
                     file.sha256 or None,
                 )
                 for n, file in enumerate(model.files)

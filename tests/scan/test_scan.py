@@ -517,6 +517,17 @@ def test_names_from_strangers_stay_text(place):
     assert set(name) <= set("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_.")
 
 
+def test_names_that_are_spelled_alike_are_two_rows(place):
+    model(place / "in", "a-\\xff.step", "pass", 1)
+    for name in (b"a-\xff.step", b"b.\xfe", b"b.\xff"):
+        with open(os.fsencode(place / "in") + b"/" + name, "wb") as file:
+            file.write(b"ISO-10303-21;\n/* pass 2 */\nEND-ISO-10303-21;\n")
+    result, jobs = scan(place)
+    assert sorted(paths(place)) == ["a-\\xff.step", "a-\\xff.step (2)"]
+    assert len(jobs) == 2
+    assert result.other_files.total() == 2
+
+
 def test_models_of_one_name_have_pages_of_their_own(place):
     model(place / "in", "a/ws.step", "fail", 1)
     model(place / "in", "b/ws.step", "fail", 2)

@@ -240,7 +240,7 @@ print(time.process_time() - began)
 
 
 def test_two_processors_do_nearly_twice_as_much(tmp_path):
-    """What a scan adds to the reviews themselves counts as CPU time: wall time on shared cores says little."""
+    """On a busy machine: by what a scan adds as CPU time, and by how many reviews it keeps running at a time."""
     (tmp_path / "in").mkdir()
     for n in range(40):
         (tmp_path / "in" / f"{n}.step").write_bytes(numbered(FILES[SMALL[n % 3]], n))
@@ -249,15 +249,21 @@ def test_two_processors_do_nearly_twice_as_much(tmp_path):
         [sys.executable, "-c", BARE], cwd=tmp_path, env=env, capture_output=True, text=True, check=True
     )
     reviews = float(bare.stdout)
+    is_quiet = psutil.cpu_percent(interval=2.0) < 15  # else the wall time tells of what else the machine does
     timed = {jobs: cpu_seconds_of(tmp_path, f"jobs-{jobs}", "--jobs", str(jobs), "--pages", "none") for jobs in (1, 2)}
+    idle_wall, idle_cpu, _ = cpu_seconds_of(tmp_path, "jobs-1", "--jobs", "1", "--pages", "none")  # start, look, write
     overhead = (timed[1][1] - reviews) / 40
+    busy = rows(tmp_path / "jobs-2", "SELECT sum(seconds) FROM efforts")[0][0] / (timed[2][0] - idle_wall)
+    growth = (timed[2][1] - idle_cpu) / (timed[1][1] - idle_cpu)
     ratio = timed[1][0] / timed[2][0]
     print(f"\n40 models, 1 job {timed[1][0]:.0f} s wall, 2 jobs {timed[2][0]:.0f} s: {ratio:.2f} times")
-    print(
-        f"CPU: reviews alone {reviews:.1f} s, scans {timed[1][1]:.1f} and {timed[2][1]:.1f} s: {overhead:.3f} s a model"
-    )
+    print(f"CPU: reviews alone {reviews:.1f} s, scans {timed[1][1]:.1f} and {timed[2][1]:.1f} s")
+    print(f"beyond the reviews {overhead:.3f} s a model; with 2 jobs {busy:.2f} reviews ran at a time")
     assert overhead <= 0.3
-    assert ratio >= 1.5  # 1.8 on a machine with nothing else to do
+    assert busy >= 1.8
+    assert growth <= 1.15
+    if is_quiet:
+        assert ratio >= 1.5
 
 
 MANY = """
