@@ -128,6 +128,7 @@ def test_the_docs_name_every_table_and_option():
         assert f"`{table}`" in DOCS
     for words in ("Class 4", "approves none", "validated process", "--accept", "--pair-list", "--cluster", "--shared"):
         assert words in DOCS
+    assert "@@" not in DOCS
 
 
 def test_a_second_scan_changes_nothing_and_costs_nothing(scanned):
