@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from typing import Any
 
@@ -18,23 +19,38 @@ Colour = tuple[tuple[float, float, float], float]
 _KINDS = (XCAFDoc_ColorType.XCAFDoc_ColorSurf, XCAFDoc_ColorType.XCAFDoc_ColorGen)
 
 
-_STYLES = (  # ISO 10303-46: each refers only to those behind it
-    b"PRESENTATION_STYLE_ASSIGNMENT", b"SURFACE_STYLE_USAGE", b"SURFACE_SIDE_STYLE", b"SURFACE_STYLE_FILL_AREA",
-    b"FILL_AREA_STYLE", b"FILL_AREA_STYLE_COLOUR",
-)  # fmt: skip
+_NAME, _ITEM, _SHARE = rb"(?:'(?:[^']|'')*'|\$)", rb"#\d+", rb"[-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?"
+_ITEMS = rb"\(\s*" + _ITEM + rb"(?:\s*,\s*" + _ITEM + rb")*\s*\)"
+_STYLES = {  # ISO 10303-46: the arguments of each; each refers only to those behind it
+    b"PRESENTATION_STYLE_ASSIGNMENT": (_ITEMS,),
+    b"SURFACE_STYLE_USAGE": (rb"\.\w+\.", _ITEM),
+    b"SURFACE_SIDE_STYLE": (_NAME, _ITEMS),
+    b"SURFACE_STYLE_FILL_AREA": (_ITEM,),
+    b"FILL_AREA_STYLE": (_NAME, _ITEMS),
+    b"FILL_AREA_STYLE_COLOUR": (_NAME, _ITEM),
+    b"COLOUR_RGB": (_NAME, _SHARE, _SHARE, _SHARE),
+}
+_WHOLE = {
+    keyword: re.compile(keyword + rb"\s*\(\s*" + rb"\s*,\s*".join(arguments) + rb"\s*\)")
+    for keyword, arguments in _STYLES.items()
+}
 
 
-def styles_in_circle(name: str, text: StepText) -> list[str]:
-    """A sentence on colours whose records lead back to themselves, on which the kernel crashes; if any."""
-    for rank, keyword in enumerate(_STYLES):
-        before = _STYLES[: rank + 1]
+def damaged_colours(name: str, text: StepText) -> list[str]:
+    """A sentence on damaged records of colours, on which the kernel may crash; if any."""
+    before: list[bytes] = []
+    for keyword, whole in _WHOLE.items():
+        before.append(keyword)
         for number, offset in text.records_of(keyword):
-            for other in text.references(text.record_at(offset)):
-                if text.record(other).split(b"(", 1)[0].strip() in before:
-                    return [
-                        f"{name!r} has colours whose records refer to each other in a circle (#{number} on line "
-                        f"{text.line(offset)}): it is damaged, and read without colours. Export it again."
-                    ]
+            record = text.record_at(offset)
+            if not record.startswith(keyword):  # one of several in a complex record, or in a string
+                continue
+            kinds = [text.record(other).split(b"(", 1)[0].strip() for other in text.references(record)]
+            if whole.fullmatch(record) is None or any(kind in before for kind in kinds):
+                return [
+                    f"{name!r} has damaged colours (record #{number} on line {text.line(offset)}); it is read without "
+                    "colours. Export it again."
+                ]
     return []
 
 

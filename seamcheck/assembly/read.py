@@ -14,7 +14,7 @@ from OCP.TopAbs import TopAbs_FACE
 
 from seamcheck.assembly.before import check_text
 from seamcheck.assembly.bodies import Body, IsListed, explore, product_bodies, same_solid
-from seamcheck.assembly.colours import Colour, Colours, styles_in_circle
+from seamcheck.assembly.colours import Colour, Colours, damaged_colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
 from seamcheck.assembly.declared import UNDECLARED, LengthUnit, damaged_units, length_units, step_schema, unit_notes
 from seamcheck.assembly.entities import FaceEntities
@@ -68,14 +68,20 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
 def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:
     text = StepText(source.data)
     text, damage = check_text(source.name, text)
-    circle = styles_in_circle(source.name, text)
-    damage = [*source.doubts, *damage, *circle, *damaged_units(source.name, text), *damaged_records(source.name, text)]
+    colourless = damaged_colours(source.name, text)
+    damage = [
+        *source.doubts,
+        *damage,
+        *colourless,
+        *damaged_units(source.name, text),
+        *damaged_records(source.name, text),
+    ]
     text = StepText(text.without_repeated())
     absurd = absurd_numbers(text)
     if absurd is not None:
         damage.insert(0, absurd.sentence(source.name))
         text = StepText(absurd.data)
-    source = replace(source, data=text.data, colours=not circle)
+    source = replace(source, data=text.data, colours=not colourless)
     units = length_units(text)
     unit = units[0] if units else UNDECLARED
     reading.notes += unit_notes(source.name, units)

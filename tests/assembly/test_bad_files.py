@@ -220,19 +220,29 @@ def test_brackets_in_no_order_but_too_deep(tmp_path, sound):
     assert "10001 brackets" in error.message
 
 
-def test_colours_in_a_circle_are_left_out_with_a_doubt(tmp_path):
+@pytest.mark.parametrize(
+    ("pattern", "new"),
+    [
+        (r"(= SURFACE_STYLE_USAGE\(\.BOTH\.,)#\d+", r"\1#{above}"),
+        (r"(= SURFACE_STYLE_USAGE\(\.BOTH\.,)", r"\1$,"),
+        (r"(= COLOUR_RGB\('',)[^,]*", r"\1INF"),
+    ],
+    ids=["in a circle", "one too many", "no number"],
+)
+def test_damaged_colours_on_which_the_kernel_crashes_are_left_out_with_a_doubt(tmp_path, pattern, new):
     station = cq.Assembly(name="station")
     station.add(box(40, 30, 10), name="case", color=cq.Color(0.1, 0.1, 0.1))
     station.add(box(40, 30, 2), name="lid", loc=cq.Location((0, 0, 10)))
     path = tmp_path / "model.step"
     station.export(str(path))
-    assert read_assembly(path).doubts == ()
-    text = path.read_text()
-    above = re.search(r"#(\d+) = PRESENTATION_STYLE_ASSIGNMENT", text)[1]
-    path.write_text(re.sub(r"(= SURFACE_STYLE_USAGE\(\.BOTH\.,)#\d+", rf"\1#{above}", text))
+    assembly = read_assembly(path)
+    assert assembly.doubts == ()
+    assert assembly.parts[0].colour is not None
+    above = re.search(r"#(\d+) = PRESENTATION_STYLE_ASSIGNMENT", path.read_text())[1]
+    replace(path, pattern, new.format(above=above))
     assembly = read_assembly(path)
     assert [(part.name, part.colour) for part in assembly.parts] == [("case", None), ("lid", None)]
-    assert any("colours whose records refer to each other in a circle" in doubt for doubt in assembly.doubts)
+    assert any("has damaged colours" in doubt for doubt in assembly.doubts)
 
 
 def test_brackets_in_names_are_no_depth(tmp_path, sound):
