@@ -26,9 +26,8 @@ MATERIAL_NOT_CHECKED = (
 )
 
 NO_SCANNER_NOT_CHECKED = (
-    "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the light is taken "
-    "as "
-    "parallel to the beam direction. The scan field that the seam needs is stated."
+    "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the light is taken as "
+    "parallel to the beam direction."
 )
 
 NO_TOLERANCE_NOT_CHECKED = (

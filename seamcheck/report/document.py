@@ -455,6 +455,19 @@ def _not_checked(joints: Sequence[JointResult], settings: Settings) -> list[str]
             items.append(f"Rib, flash traps and travel of {joint.id}: there is no weld rib to measure.")
     items.append(TOLERANCE_NOT_CHECKED if settings.tolerances else NO_TOLERANCE_NOT_CHECKED)
     if settings.scanner is None:
-        items.append(NO_SCANNER_NOT_CHECKED)
+        items.append(" ".join((NO_SCANNER_NOT_CHECKED, *(_field(joint) for joint in joints))).rstrip())
     unknown_material = [] if all("material" in joint.extra for joint in joints) else [MATERIAL_NOT_CHECKED]
     return [*items, *unknown_material, *NOT_CHECKED]
+
+
+def _field(joint: JointResult) -> str:
+    """The scan field that a seam needs, as a sentence; '' where it is not known."""
+    found = [
+        joint.survey.interface.get(key, {}).get("value") for key in ("field_circle", "field_length", "field_width")
+    ]
+    if None in found:
+        return ""
+    circle, length, width = found
+    return (
+        f"The seam of {joint.id} needs a round scan field of {circle:.1f} mm, or one of {length:.1f} x {width:.1f} mm."
+    )

@@ -91,6 +91,11 @@ def test_without_tolerances_the_document_says_nominal_only(plain):
     assert document["joints"][0]["interface"]["beam_angle"]["value"] is None
 
 
+def test_without_a_scanner_the_field_that_the_seam_needs_is_said(plain_document):
+    """A round seam of radius 20: all its fields measure 40 mm."""
+    assert any("a round scan field of 40.0 mm, or one of 40.0 x 40.0 mm" in x for x in plain_document["not_checked"])
+
+
 @pytest.mark.parametrize("word", ["gate", "ejector", "texture", "colour", "moisture"])
 def test_what_cad_can_not_tell_is_a_question(plain_document, word):
     asked = [item for item in plain_document["not_checked"] if item.endswith("?") or "? " in item]
