@@ -83,10 +83,10 @@ def _with_features(base: Any, spec: Spec, more: int, spread: str) -> Any:
             carrier = BRepBuilderAPI_MakeFace(_plane(floor_z + 1.0, 1.0), BRepTools.OuterWire_s(top), True)
             added += len(panel)
             half = PANEL / 2 - 1.5
-            for i, (dx, dy) in enumerate(_grid(half, half, 1.2)):
+            for i, (dx, dy) in enumerate(_grid(half, half, 0.94)):
                 if added >= more:
                     break
-                new, (wire,) = _boss(x + dx, y + dy, floor_z + 1.0, 2.0 + (i % 5) * 0.2, i % 3 == 1, 0.7)
+                new, (wire,) = _boss(x + dx, y + dy, floor_z + 1.0, 2.0 + (i % 5) * 0.2, i % 3 == 1, 0.55)
                 carrier.Add(wire)
                 kept += new
                 added += len(new)
