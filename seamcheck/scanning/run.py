@@ -260,12 +260,16 @@ class _Run:
         self._progress.stage = "reviewing"
         running: dict[Future[Outcome], tuple[Job, tuple[str, str], int]] = {}
         begun: set[str] = set()
-        jobs = self._jobs(begun, archives, workers)
+        jobs, before = self._jobs(begun, archives, workers), 0
         while True:
             while len(running) < workers.count + 1 and (item := next(jobs, None)) is not None:
                 job, model = item
                 running[workers.submit(job)] = (job, model, 1)
             if not running:
+                if self._progress.reviewed > before and self._store.count("waiting"):
+                    # a file that changed meanwhile has left another one of its former content waiting
+                    before, jobs = self._progress.reviewed, self._jobs(begun, archives, workers)
+                    continue
                 return
             done, _ = wait(running, timeout=0.25, return_when=FIRST_COMPLETED)
             for future in done:
@@ -285,20 +289,16 @@ class _Run:
 
     def _jobs(self, begun: set[str], archives: _Archives, workers: Workers) -> Any:
         """One job after the other for each review that is missing; only the next one is in memory."""
-        while True:
-            after, count = ("", ""), 0
-            while rows := self._store.waiting(after, 1):
-                row = rows[0]
-                after = (row["folder"], row["path"])
-                if row["awaits"] in begun:  # another model of the same name and content is just being reviewed
-                    continue
-                job = self._job(row, archives, workers.sends_bytes)
-                if job is not None:
-                    begun.add(job.key)
-                    count += 1
-                    yield job, after
-            if not count:  # a file that changed meanwhile may have left others waiting
-                return
+        after = ("", "")
+        while rows := self._store.waiting(after, 1):
+            row = rows[0]
+            after = (row["folder"], row["path"])
+            if row["awaits"] in begun:  # another model of the same name and content is just being reviewed
+                continue
+            job = self._job(row, archives, workers.sends_bytes)
+            if job is not None:
+                begun.add(job.key)
+                yield job, after
 
     def _job(self, row: Any, archives: _Archives, sends_bytes: bool) -> Job | None:
         try:

@@ -259,6 +259,25 @@ def test_a_model_that_changes_while_it_is_reviewed_counts_as_what_was_read(place
     assert scan(place)[1] == []  # its new content is known
 
 
+def test_a_copy_of_a_model_that_changes_meanwhile_is_reviewed_all_the_same(place):
+    import hashlib
+    from dataclasses import replace
+
+    first = model(place / "in", "a/same.step", "fail", 1)
+    model(place / "in", "b/same.step", "fail", 1)
+
+    class Changing(Fakes):
+        def outcome(self, job):
+            if job.files[0].place == str(first):
+                model(place / "in", "a/same.step", "fail", 2)
+            outcome = super().outcome(job)
+            read = hashlib.sha256(Path(job.files[0].place).read_bytes()).hexdigest()
+            return replace(outcome, digest=replace(outcome.digest, files=(read,)))
+
+    scan(place, Changing())
+    assert rows(place / "out", "SELECT state, count(*), count(DISTINCT review) FROM models") == [("reviewed", 2, 2)]
+
+
 def test_a_review_that_the_store_does_not_take_costs_its_own_row(place):
     from dataclasses import replace
 
