@@ -75,11 +75,9 @@ def said(progress: Progress, rate: tuple[float, float] | None) -> str:
         return "writing the index"
     counts = ", ".join(f"{progress.verdicts[v]} {word}" for v, word in _SHORT.items() if progress.verdicts[v])
     line = f"reviewed {progress.reviewed} of {progress.to_review}"
-    if counts:
-        line += f" ({counts})"
     if rate is not None:
         line += f", {rate[0]:.0f} a minute, {time_text(rate[1])} left"
-    return line
+    return f"{line} ({counts})" if counts else line
 
 
 def time_text(seconds: float) -> str:
