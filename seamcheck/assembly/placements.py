@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from seamcheck.assembly.text import StepText
 
+_BODIES = (b"ADVANCED_BREP_SHAPE_REPRESENTATION", b"FACETED_BREP_SHAPE_REPRESENTATION")
 _USAGES = (
     b"NEXT_ASSEMBLY_USAGE_OCCURRENCE",
     b"SPECIFIED_HIGHER_USAGE_OCCURRENCE",
@@ -27,6 +28,38 @@ def lost_placements(name: str, text: StepText) -> list[str]:
         f"{name!r} places {parts} by damaged records (line {text.line(lost[0])}); they may stand in the "
         "wrong place. Export it again."
     ]
+
+
+def lost_owners(name: str, text: StepText) -> list[str]:
+    """A sentence on bodies that belong to no product (their name and place are lost), if any.
+
+    ISO 10303-41: a SHAPE_DEFINITION_REPRESENTATION ties a representation to a product's shape, directly or through
+    a SHAPE_REPRESENTATION_RELATIONSHIP; a REPRESENTATION_MAP uses one within another.
+    """
+    tied: set[int] = set()
+    for keyword in (b"SHAPE_DEFINITION_REPRESENTATION", b"REPRESENTATION_MAP"):
+        for _, offset in text.records_of(keyword):
+            tied.update(text.references(text.record_at(offset)))
+    if not tied:
+        return []  # a file without products
+    pairs = [
+        set(text.references(text.record_at(offset)))
+        for _, offset in text.records_of(b"SHAPE_REPRESENTATION_RELATIONSHIP")
+        if b"WITH_TRANSFORMATION" not in text.record_at(offset)  # places one product in another
+    ]
+    growing = True
+    while growing:
+        reached = [pair for pair in pairs if pair & tied and not pair <= tied]
+        growing = bool(reached)
+        tied.update(*reached)
+    for keyword in _BODIES:
+        for number, offset in text.records_of(keyword):
+            if number not in tied:
+                return [
+                    f"{name!r} has bodies that belong to no product (#{number} on line {text.line(offset)}): their "
+                    "name is lost, and they may stand in the wrong place. Export it again."
+                ]
+    return []
 
 
 def _can_be_followed(text: StepText, references: list[int]) -> bool:

@@ -22,12 +22,14 @@ from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
 from seamcheck.assembly.numbers import absurd_numbers
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
-from seamcheck.assembly.placements import lost_placements
+from seamcheck.assembly.placements import lost_owners, lost_placements
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Product, placed_products
 from seamcheck.assembly.source import Source, read_source
 from seamcheck.assembly.text import StepText
 from seamcheck.errors import NotReviewed
+
+_KERNEL_WORDS = ("SOLID", "SHELL", "FACE", "COMPOUND", "COMPSOLID")  # how the kernel calls a shape without a product
 
 
 @dataclass(slots=True)
@@ -97,7 +99,9 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     index = len(reading.files)
     reading.files.append(ModelFile(source.name, source.sha256, step_schema(text), unit.name))
     before = len(reading.parts)
+    made_up = {name for name in _KERNEL_WORDS if f"'{name}'".encode() not in source.data}
     for product, bodies in products:
+        product = replace(product, path=tuple("" if name in made_up else name for name in product.path))
         for known in bodies:
             if absurd is not None and not known.body.sound and {product.path[-1], ""} & {*absurd.owners}:
                 known = _left_out(known, f"Some of its coordinates make no sense (line {absurd.line}); it is left out.")
@@ -116,6 +120,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     lost = [
         *_lost(products, listed),  # first: it names a body
         *lost_placements(source.name, text),
+        *lost_owners(source.name, text),
         *damage,
     ]
     reading.notes += [*lost, *outside_files(source.name, text)]

@@ -374,6 +374,16 @@ def test_a_damaged_placement_is_a_doubt(tmp_path, sound, keyword):
     assert any("wrong place" in doubt for doubt in read_assembly(path).doubts)
 
 
+def test_a_body_that_belongs_to_no_product_is_a_doubt_and_gets_no_name_of_the_kernel(tmp_path, sound):
+    path = tmp_path / "a.step"
+    path.write_bytes(sound)
+    body = re.findall(r"#(\d+) = ADVANCED_BREP_SHAPE_REPRESENTATION", path.read_text())[-1]
+    replace(path, rf"= SHAPE_DEFINITION_REPRESENTATION\((#\d+,#{body})\)", r"= SHAPE_DEFINITION_RYPRESENTATION(\1)")
+    assembly = read_assembly(path)
+    assert {part.name for part in assembly.parts} <= {"", "case", "lid"}
+    assert any("belong to no product" in doubt for doubt in assembly.doubts)
+
+
 def test_junk_before_the_start_and_a_byte_order_mark_are_skipped(tmp_path, sound):
     path = tmp_path / "a.step"
     path.write_bytes(b"\xef\xbb\xbf" + sound)
