@@ -92,10 +92,12 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
         _remark(progress, sentence)
     products, repaired = _products(source, text, unit, listed, progress)
     if repaired:
-        reading.doubts.append(
+        sentence = (
             f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound without "
             "them. What is measured on a repaired face can be wrong; check the bodies in CAD."
         )
+        reading.notes.append(sentence)
+        reading.doubts.append(sentence)
     index = len(reading.files)
     reading.files.append(ModelFile(source.name, source.sha256, step_schema(text), unit.name))
     before = len(reading.parts)
