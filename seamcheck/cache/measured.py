@@ -44,11 +44,17 @@ def to_bytes(measured: Measured) -> bytes:
     content = {
         "assembly": plain(replace(measured.assembly, parts=tuple(parts)), _THINGS),
         "entities": entities,
-        "joints": plain(measured.joints, _THINGS),
+        "joints": plain(tuple(_without_functions(joint) for joint in measured.joints), _THINGS),
         "view": plain(measured.view, _THINGS),
         "notes": plain(measured.notes, _THINGS),
     }
     return zlib.compress(json.dumps(content, separators=(",", ":")).encode(), 1)
+
+
+def _without_functions(joint: JointResult) -> JointResult:
+    """A joint without what only the materials ask for: areas at other collapses, a function of all sections."""
+    paths = tuple(replace(path, areas_at=None) for path in joint.survey.paths)
+    return replace(joint, survey=replace(joint.survey, paths=paths))
 
 
 def from_bytes(data: bytes) -> Measured:
@@ -82,8 +88,13 @@ def recall(folder: Folder, files: Sequence[ModelFile], settings: Settings, with_
     Parameters
     ----------
     with_view : whether it must have a view
+
+    Notes
+    -----
+    Materials ask the sections themselves for areas at other collapses; these are not kept, so with a material
+    everything is measured again.
     """
-    if not all(file.sha256 for file in files):
+    if settings.material or not all(file.sha256 for file in files):
         return None
     key = key_of(files, settings)
     data = folder.load(key)

@@ -22,17 +22,15 @@ from seamcheck.interface.settings import Clamp, Scanner
 from seamcheck.limits.rule import SEVERITIES
 from seamcheck.limits.rules import RULES
 from seamcheck.limits.settings import Settings
-from seamcheck.limits.settings_file import read_settings
 from seamcheck.limits.waivers import Waiver
 
 SAMPLES = Path(pipeline.__file__).parent / "samples"
-NAMES = ("rib-missing", "seam-junction", "transmission")
+NAMES = ("rib-missing", "seam-junction", "cover-hole")
 DAY = date(2026, 1, 1)
 
 
 def bare(name):
-    file = SAMPLES / f"{name}.toml"
-    return replace(read_settings(file) if file.exists() else Settings(), today=DAY)
+    return replace(Settings(), today=DAY)
 
 
 def as_bytes(document):
@@ -105,6 +103,14 @@ def test_a_second_review_needs_no_child(tmp_path, monkeypatch):
     copy.write_bytes(copy.read_bytes() + b"\n")
     with pytest.raises(pytest.fail.Exception):
         pipeline.review(copy, Settings(today=DAY), cache=folder)
+
+
+def test_with_a_material_everything_is_measured_again(measured, tmp_path):
+    # what materials ask of the sections is a function and not kept: nothing may be answered without it
+    folder, files = Folder(tmp_path / "kept"), [file_facts(SAMPLES / "cover-hole.step")]
+    assert keep(folder, measured["cover-hole"][0], bare("cover-hole"))
+    assert recall(folder, files, bare("cover-hole"), False) is not None
+    assert recall(folder, files, replace(bare("cover-hole"), material={"cover": {"polymer": "PC"}}), False) is None
 
 
 OTHER = {
