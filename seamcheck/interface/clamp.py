@@ -9,7 +9,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
-from seamcheck.interface.facing import FaceList, Sheet, View
+from seamcheck.interface.facing import FaceList, Sheet, View, heights_at
 from seamcheck.interface.path import Course
 from seamcheck.interface.settings import Clamp
 from seamcheck.joint import Joint
@@ -66,15 +66,24 @@ def _land(
     for k in range(len(faces.face)):
         body, face = faces.bodies[faces.part[k]], int(faces.face[k])
         normal = body.planes[face, :3]
-        if not np.isfinite(normal).all() or normal @ view.up < _LEVEL or faces.box[k, 5] < lowest:
+        is_plane = bool(np.isfinite(normal).all())
+        if (is_plane and normal @ view.up < _LEVEL) or faces.box[k, 5] < lowest:
             continue
-        piece = face_region(body, face, frame).intersection(near).difference(corridor)
+        own = None if is_plane else faces.take(np.array([k])).facets(view, 1.0, near)
+        if own is not None and not (len(own.face) and (own.normal[:, 2] >= _LEVEL).all()):
+            continue
+        seen = face_region(body, face, frame) if own is None else shapely.union_all(own.triangles(np.zeros(2)))
+        piece = seen.intersection(near).difference(corridor)
         if piece.is_empty:
             continue
         if sheet is None:
             sheet = _above(joint, view, zone, lowest, near)
-        plane = np.append(view.axes @ normal, body.planes[face, 3] - normal @ view.origin)
-        piece = piece.difference(_in_the_way(sheet, plane, faces.box[k, 5], clamp.height, joint, view))
+        if own is None:
+            plane = np.append(view.axes @ normal, body.planes[face, 3] - normal @ view.origin)
+            rises = _above_plane(sheet, plane)
+        else:
+            rises = _above_face(sheet, own)
+        piece = piece.difference(_in_the_way(sheet, rises, faces.box[k, 5], clamp.height, joint, view))
         if piece.area > 1e-6:
             pieces.append(piece)
             heights.append(float(faces.box[k, 5]))
@@ -90,14 +99,27 @@ def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float, near: Base
     return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0, near)
 
 
-def _in_the_way(sheet: Sheet, plane: np.ndarray, level: float, height: float, joint: Joint, view: View) -> BaseGeometry:
-    """What rises above a plane (normal and offset in the view), parts that begin above the tool left out."""
+def _above_plane(sheet: Sheet, plane: np.ndarray) -> np.ndarray:
+    """(m,) bool: facets that rise above a plane (normal and offset in the view)."""
+    ground = (plane[3] - sheet.corners[:, :, :2] @ plane[:2]) / plane[2]
+    return ((sheet.corners[:, :, 2] - ground) > _STEP).any(axis=1)
+
+
+def _above_face(sheet: Sheet, own: Sheet) -> np.ndarray:
+    """(m,) bool: facets of which a corner or the middle rises above a curved face under it."""
+    places = np.concatenate([sheet.corners, sheet.corners.mean(axis=1, keepdims=True)], axis=1)
+    ground, at, _ = heights_at(places.reshape(-1, 3), own)
+    rises = np.zeros(len(places) * 4, dtype=bool)
+    rises[at[places.reshape(-1, 3)[at, 2] - ground > _STEP]] = True
+    return np.asarray(rises.reshape(-1, 4).any(axis=1))
+
+
+def _in_the_way(sheet: Sheet, rises: np.ndarray, level: float, height: float, joint: Joint, view: View) -> BaseGeometry:
+    """What of the rising facets stands in the way; parts that begin above the tool are left out."""
     bodies = list(joint.bodies.values())
     boxes = view.boxes(np.array([body.box for body in bodies]))
     begins = np.where(np.isfinite(boxes[:, 2]), boxes[:, 2], -np.inf) > level + height
-    ground = (plane[3] - sheet.corners[:, :, :2] @ plane[:2]) / plane[2]
-    rises = ((sheet.corners[:, :, 2] - ground) > _STEP).any(axis=1) & ~begins[sheet.part]
-    index = np.flatnonzero(rises)
+    index = np.flatnonzero(rises & ~begins[sheet.part])
     return shapely.union_all(sheet.triangles(np.zeros(2))[index]) if len(index) else shapely.Polygon()
 
 

@@ -130,9 +130,9 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "clamp_area",
             "area for the clamp",
             "mm²",
-            "Area, seen along the light, of flat light-side faces of the cover (within 5°, at any height, "
-            "tops of bosses as well) from the edge of what the light takes (the rib's top and the beam margin; from a "
-            "scanner refracted at the cover's top, with its cone) out to the clamp's reach, with nothing "
+            "Area, seen along the light, of light-side faces of the cover that are level all over (within 5°, at any "
+            "height, tops of bosses as well) from the edge of what the light takes (the rib's top and the beam margin; "
+            "from a scanner refracted at the cover's top, with its cone) out to the clamp's reach, with nothing "
             "of any part standing on or over them up to the clamp's height.",
             per="interface",
             decimals=1,

