@@ -161,5 +161,15 @@ def test_the_faces_of_the_seam_lie_where_the_parts_meet(parts, reviewed):
     assert top.colour != opposite.colour
 
 
+def test_the_document_names_the_side_of_the_clamp_land_and_the_faces_of_the_seam(reviewed):
+    # The lid's free edge lies outside this sample's ring.
+    (contour,) = reviewed["joints"][0]["contours"]
+    assert contour["clamp_side"] == "outer"
+    faces = reviewed["joints"][0]["seam_faces"]
+    assert {f["part"] for f in faces["rib"]} == {reviewed["joints"][0]["rib_part"]}
+    assert {f["part"] for f in faces["opposite"]} == set(reviewed["joints"][0]["cover"])
+    assert all(f["step_entity"] for side in faces.values() for f in side)
+
+
 def test_two_runs_write_the_same_bytes(marked, model, reviewed):
     assert render_step(reviewed, [model]) == marked.read_bytes()
