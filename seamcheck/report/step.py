@@ -20,6 +20,10 @@ _COLOUR = {
     "waived": (0.42, 0.34, 0.63, 1.0), "line": (0.06, 0.33, 0.77, 1.0),
     "rib": (0.16, 0.44, 0.37, 1.0), "opposite": (0.42, 0.68, 0.62, 1.0),
 }  # fmt: skip
+_SEAM_FACES = {
+    "rib": (("rib", "rib top"), ("opposite", "opposite the rib")),
+    "flat": (("rib", "flat of the contact"), ("opposite", "opposite the contact")),
+}
 _FLAT = 1e-4
 """mm: a path whose stations lie within this of a plane normal to the beam is written as lines and arcs."""
 
@@ -142,7 +146,7 @@ def seam_faces(document: Document) -> list[dict[str, Any]]:
             "faces": [face["face"] for face in faces],
         }
         for joint in facts.joints(document)
-        for key, what in (("rib", "rib top"), ("opposite", "opposite the rib"))
+        for key, what in _SEAM_FACES["flat" if joint["rib_on"] == "none" else "rib"]
         if (faces := (joint.get("seam_faces") or {}).get(key))
     ]
 
