@@ -418,6 +418,8 @@ def _land(cutter: _Cutter, path: Path, section: _Section, put) -> str:
     level = section.points[:, 2] + light_face - up * np.minimum(0.25 * plastic, 0.3)
     found = crossings(wide, COVER, np.where(plastic > 0, level, np.nan))
     edge = {name: nearest_end(found, n, name == "outer") for name in ("inner", "outer")}
+    # a shell without its edge face ends with its last line
+    edge = {name: np.fmin(value, _extent(wide, COVER, n, name == "outer")) for name, value in edge.items()}
     edge = {name: np.where(value < LAND_REACH - 1e-3, value, np.inf) for name, value in edge.items()}
     inner_first = np.sum(edge["inner"] < edge["outer"]) > np.sum(edge["outer"] < edge["inner"])
     side = "inner" if inner_first else "outer"
@@ -428,6 +430,14 @@ def _land(cutter: _Cutter, path: Path, section: _Section, put) -> str:
     put("clamp_land", np.where(no_edge, np.nan, land.width), reason)
     put("clamp_tilt", np.where(no_edge, np.nan, land.tilt), reason)
     return "" if no_edge.all() else side
+
+
+def _extent(segments: Segments, owner: int, n: int, outer: bool) -> np.ndarray:
+    """(n,) mm from P to the last line of a part on one side."""
+    mine = segments.owner == owner
+    last = np.zeros(n)
+    np.maximum.at(last, segments.station[mine], segments.u1[mine] if outer else -segments.u0[mine])
+    return np.where((last > 0) & (last < 0.9 * LAND_REACH), last, np.inf)
 
 
 def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section, columns, why) -> None:
