@@ -27,7 +27,7 @@ check: $(VENV)/installed-dev
 	$(BIN)/mypy
 
 quick: $(VENV)/installed-dev
-	$(BIN)/pytest -m "not thorough" -n auto $(PYTEST)
+	$(BIN)/pytest -m "not thorough" -n auto --dist worksteal $(PYTEST)
 
 thorough: $(VENV)/installed-dev
 	$(BIN)/pytest -m thorough $(PYTEST)
