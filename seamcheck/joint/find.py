@@ -29,6 +29,8 @@ _THIN = 4.0  # mm: plastic that light is expected to pass; a thicker part is the
 _MOST_PASSED_OVER = 3
 _MOST_PAIRS = 6  # whose exact distance is worth its time
 _LAP = 0.2  # mm: flat faces further apart, or deeper in each other, do not lie on each other
+_SMALL = 0.25  # share of the largest part's size below which flat contact is that of a nut or a screw head
+_SAME_FACE = 0.02  # mm: two faces whose boxes agree so far are one face drawn from both sides
 _OPAQUE = 8.0  # mm: plastic that lets no useful light through
 _TOUCHING = 0.02  # mm: the modelled state is 'touching' up to this gap or overlap
 
@@ -63,6 +65,8 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
         raise UsageError("--cover and --base name the same part. Name two different parts.")
     bodies = {part.id: Body(part.shape) for part in solids}
     pairs = list(_near_pairs(solids, bodies))
+    halves = _halves(pairs, bodies, {part.id: part for part in solids})
+    pairs = [pair for pair in pairs if frozenset(pair) not in halves]
     if cover or base:
         pairs = [pair for pair in pairs if all(p is None or p.id in pair for p in (cover, base))]
     if not pairs:
@@ -70,20 +74,64 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
     beam = None if settings.beam is None else np.asarray(settings.beam, dtype=float)
     if beam is not None:
         beam = beam / np.linalg.norm(beam)
+    least_cover = _SMALL * max(_size(body) for body in bodies.values())
     readings = [
         reading
         for pair in pairs
         for candidate in read_pair(pair, bodies)
         for reading in _readings(candidate, cover, base, beam)
+        if cover or base or reading.candidate.stands_out or _size(bodies[reading.cover]) > least_cover
     ]
     parts = {part.id: part for part in assembly.parts}
     if not readings:
+        _check_whole(sorted(set().union(*halves)), halves, parts)
         raise _no_seam(pairs, bodies, parts)
+    likeliest = max(readings, key=lambda reading: reading.candidate.score)
+    _check_whole((likeliest.cover, likeliest.base), halves, parts)
     chosen = _choose(readings, bodies, parts)
     for reading in chosen:
+        _check_whole((reading.cover, reading.base), halves, parts)
         _check_contact(reading, bodies, parts)
     joints = [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
     return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
+
+
+def _halves(pairs: list[tuple[str, str]], bodies: dict[str, Body], parts: dict[str, Part]) -> set[frozenset[str]]:
+    """Pairs of bodies of one product that share a whole face: one part that was drawn cut in two."""
+    found = set()
+    for one, other in pairs:
+        a, b = parts[one], parts[other]
+        if (
+            (a.name, a.path, a.file) == (b.name, b.path, b.file)
+            and len(a.path)
+            and _share_a_face(bodies[one], bodies[other])
+        ):
+            found.add(frozenset((one, other)))
+    return found
+
+
+def _share_a_face(a: Body, b: Body) -> bool:
+    plane_a, plane_b = (np.flatnonzero(np.isfinite(body.planes[:, 0])) for body in (a, b))
+    apart = np.abs(a.boxes[plane_a][:, None] - b.boxes[plane_b][None]).max(axis=2)
+    opposite = a.planes[plane_a, :3] @ b.planes[plane_b, :3].T < -0.999
+    return bool((opposite & (apart < _SAME_FACE)).any())
+
+
+def _check_whole(ids: Iterable[str], halves: set[frozenset[str]], parts: dict[str, Part]) -> None:
+    for part in ids:
+        others = sorted(other for pair in halves if part in pair for other in pair - {part})
+        if others:
+            raise NotReviewed(
+                "unsupported",
+                f"{_name(parts[part])} is one of {len(others) + 1} solids of one product that share a face "
+                f"({', '.join([part, *others])}): a part cut in pieces. Unite them in CAD and export again, so that "
+                "the seam is followed over all of it.",
+            )
+
+
+def _size(body: Body) -> float:
+    """mm, diagonal of the body's box; 0 where it is unknown."""
+    return float(np.nan_to_num(np.linalg.norm(body.box[3:] - body.box[:3])))
 
 
 def _no_seam(pairs: list[tuple[str, str]], bodies: dict[str, Body], parts: dict[str, Part]) -> NotReviewed:

@@ -10,7 +10,7 @@ from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeFace, BRepBuilderAPI_MakePolyg
 from OCP.BRepPrimAPI import BRepPrimAPI_MakePrism, BRepPrimAPI_MakeSphere
 from OCP.gp import gp_Pnt, gp_Vec
 
-from ..ops import cut, cylinder, fuse
+from ..ops import box, compound, cut, cylinder, fuse
 from ..pair import CLEAR, DARK, draw
 from ..section import chain
 from ..solid import level_face, swept_solid
@@ -132,6 +132,15 @@ def rib_of_its_own() -> HardModel:
     return HardModel(root, (), ("unsupported",), "A rib drawn as a part of its own.", says=("'rib'", "Unite"))
 
 
+def cover_in_two_pieces() -> HardModel:
+    """One product holds the cover as two solids that share the face where it was cut."""
+    cover, base = draw(PLAIN)
+    pieces = [cut(cover, box((-99, 0, -9), (99, 99, 9))), cut(cover, box((-99, -99, -9), (99, 0, 9)))]
+    nodes = (Node("sensor housing", base, colour=DARK), Node("window lid", compound(pieces), colour=CLEAR))
+    root = Node("weather station", None, tuple((node, HERE) for node in nodes))
+    return HardModel(root, (), ("unsupported",), "A cover cut in two.", says=("window lid", "pieces"))
+
+
 def collar_in_a_sleeve() -> HardModel:
     """A tube with a collar in a sleeve, turned in space: light would have to come from all sides."""
     tube = cut(fuse(cylinder((0, 0, 0), 10, 20), cylinder((0, 0, 8), 10.5, 3)), cylinder((0, 0, -1), 8, 22))
@@ -199,6 +208,7 @@ STRANGERS: dict[str, Callable[[], HardModel]] = {
         sharp_ridge,
         rib_of_its_own,
         collar_in_a_sleeve,
+        cover_in_two_pieces,
         hexagon,
         square,
     )
