@@ -38,6 +38,7 @@ def write_model(path: str | os.PathLike[str], model: HardModel) -> Path:
     ):
         if not Interface_Static.SetCVal_s(key, value):
             raise RuntimeError(f"the kernel does not take {key} = {value}")
+    Interface_Static.SetIVal_s("write.surfacecurve.mode", 1)  # whatever was written before in this process
     document = TDocStd_Document(TCollection_ExtendedString("XmlXCAF"))
     XCAFDoc_DocumentTool.SetLengthUnit_s(document, 0.001)
     _Writer(document).add(model.root)
