@@ -98,14 +98,14 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
 
 def _halves(pairs: list[tuple[str, str]], bodies: dict[str, Body], parts: dict[str, Part]) -> set[frozenset[str]]:
     """Pairs of bodies of one product that share a whole face: one part that was drawn cut in two."""
-    found = set()
+    found: set[frozenset[str]] = set()
+    if len(parts) < 3:
+        return found  # cover and base of one name
     for one, other in pairs:
         a, b = parts[one], parts[other]
-        if (
-            (a.name, a.path, a.file) == (b.name, b.path, b.file)
-            and len(a.path)
-            and _share_a_face(bodies[one], bodies[other])
-        ):
+        same_product = (a.name, a.path, a.file) == (b.name, b.path, b.file)
+        instances = bool({e for e in a.entities if e} & {e for e in b.entities if e})
+        if same_product and not instances and _share_a_face(bodies[one], bodies[other]):
             found.add(frozenset((one, other)))
     return found
 
