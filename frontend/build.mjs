@@ -11,13 +11,11 @@ const result = await build({
 writeFileSync(new URL("page.js", target), result.outputFiles[0].text);
 
 const read = (path) => readFileSync(new URL(path, import.meta.url), "utf8");
-const font = (name, weight) => {
-  const file = readFileSync(new URL(`node_modules/@fontsource/${name}/files/${name}-latin-${weight}-normal.woff2`, import.meta.url));
-  const family = name === "barlow" ? "Barlow" : "Barlow Semi Condensed";
-  return `@font-face{font-family:"${family}";font-weight:${weight};font-style:normal;font-display:block;src:url(data:font/woff2;base64,${file.toString("base64")}) format("woff2")}`;
-};
-const fonts = [font("barlow", 400), font("barlow", 600), font("barlow-semi-condensed", 500), font("barlow-semi-condensed", 600)];
-writeFileSync(new URL("fonts.css", target), fonts.join("\n") + "\n");
+mkdirSync(new URL("fonts/", target), { recursive: true });
+for (const [name, weight] of [["barlow", 400], ["barlow", 600], ["barlow-semi-condensed", 500], ["barlow-semi-condensed", 600]]) {
+  const file = new URL(`node_modules/@fontsource/${name}/files/${name}-latin-${weight}-normal.woff2`, import.meta.url);
+  writeFileSync(new URL(`fonts/${name}-${weight}.woff2`, target), readFileSync(file));
+}
 writeFileSync(new URL("chart.css", target), read("node_modules/uplot/dist/uPlot.min.css"));
 
 const licences = [

@@ -23,6 +23,7 @@ from seamcheck.limits.rules import RULES
 from seamcheck.report import facts
 from seamcheck.report.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.report.csv import head, safe
+from seamcheck.report.html.fonts import font_style
 from seamcheck.scanning.errors import cannot_write
 from seamcheck.scanning.picture import HEIGHT, STATES, WIDTH
 from seamcheck.scanning.store import Store
@@ -71,7 +72,7 @@ def write_table(store: Store, file: IO[str]) -> None:
 
 def write_page(store: Store, file: IO[str]) -> None:
     """The page: what stands around the rows from a template, the rows as packed data that its script shows."""
-    style = _report_asset("fonts.css") + _asset("index.css")
+    style = font_style() + _asset("index.css")
     script = _asset("index.js")
     last = store.rows("SELECT * FROM scans ORDER BY scan DESC LIMIT 1")
     text: str = _template().render(
@@ -239,11 +240,6 @@ def _policy(script: str, style: str) -> str:
 @cache
 def _asset(name: str) -> str:
     return resources.files("seamcheck.scanning").joinpath(name).read_text("utf-8")
-
-
-@cache
-def _report_asset(name: str) -> str:
-    return resources.files("seamcheck.report.html").joinpath(name).read_text("utf-8")
 
 
 @cache

@@ -19,6 +19,7 @@ from seamcheck.comparison import words
 from seamcheck.comparison.html import figures
 from seamcheck.report import facts
 from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.report.html.fonts import font_style
 
 Document = Mapping[str, Any]
 
@@ -26,9 +27,7 @@ Document = Mapping[str, Any]
 def render_html(document: Document) -> str:
     """The whole page as text."""
     style = (
-        _asset("seamcheck.report.html", "fonts.css")
-        + _asset("seamcheck.report.html", "page.css")
-        + _asset("seamcheck.comparison.html", "compare.css")
+        font_style() + _asset("seamcheck.report.html", "page.css") + _asset("seamcheck.comparison.html", "compare.css")
     )
     found = document["findings"]
     groups = [

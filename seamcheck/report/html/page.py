@@ -24,6 +24,7 @@ from seamcheck.limits.rules import RULES
 from seamcheck.report import bands, facts
 from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
+from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import GLOSSARY
 from seamcheck.report.html.material import material_chapter
 from seamcheck.report.whole import interface_rows
@@ -37,7 +38,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
     document : review document (report/document.py), with or without the part "view"
     paper : 'A4' or 'letter' fixes the paper for printing; None leaves it to whoever prints
     """
-    style = _asset("fonts.css") + _asset("chart.css") + _asset("page.css")
+    style = font_style() + _asset("chart.css") + _asset("page.css")
     if paper is not None:
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
     script = _asset("page.js")
