@@ -30,7 +30,7 @@ quick: $(VENV)/installed-dev
 	$(BIN)/pytest -m "not thorough" -n auto --dist worksteal $(PYTEST)
 
 thorough: $(VENV)/installed-dev
-	$(BIN)/pytest -m thorough $(PYTEST)
+	HYPOTHESIS_PROFILE=thorough $(BIN)/pytest -m thorough $(PYTEST)
 
 bench: $(VENV)/installed-dev
 	$(BIN)/python -m benchmarks $(BENCH)

@@ -6,6 +6,8 @@ from hypothesis import settings
 
 os.environ["SEAMCHECK_CACHE"] = ""  # tests measure what they test; those of the cache name a folder
 
-# No time limit for a single example: on a busy machine a first example may take long without being wrong.
-settings.register_profile("seamcheck", deadline=None)
-settings.load_profile("seamcheck")
+# No time limit for a single example: on a busy machine a first example may take long without being wrong. The quick
+# suite draws the same examples each time, so that it judges a change and not its luck; the long one draws new ones.
+settings.register_profile("quick", deadline=None, derandomize=True)
+settings.register_profile("thorough", deadline=None, print_blob=True)
+settings.load_profile(os.environ.get("HYPOTHESIS_PROFILE", "quick"))

@@ -5,12 +5,12 @@ from __future__ import annotations
 import numpy as np
 import pytest
 from builder import c_shape, circle, l_shape, rounded_rectangle
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from scipy.spatial.transform import Rotation
 
 from seamcheck.comparison.feet import find_feet
-from seamcheck.comparison.motion import find_motion
+from seamcheck.comparison.motion import SAME, find_motion
 from seamcheck.comparison.paths import seam_paths
 from seamcheck.comparison.rigid import Rigid
 
@@ -39,6 +39,7 @@ def found_between(old, new):
 
 
 @settings(max_examples=6)
+@example(turn=(0.0, 0.0, 0.0), shift=(0.0, 0.0, 0.03125), start=0, backwards=False, spacing=0.5)
 @given(
     turn=st.tuples(*[st.floats(-180, 180)] * 3),
     shift=st.tuples(*[st.floats(-300, 300)] * 3),
@@ -53,8 +54,12 @@ def test_a_turn_and_a_shift_are_found_whatever_they_are(turn, shift, start, back
     found = found_between(old, document(l_shape(60, 42, 20, 6), drawn, spacing, start, backwards))
     corners = np.array([[60.0, 0, 0], [0, 42.0, 0], [0, 0, 10.0], [-30, -21, 0]])
     # what counts is where the motion takes points about the seam
-    assert np.linalg.norm(found.motion.points(corners) - drawn.points(corners), axis=1).max() < 0.02
+    moved = np.linalg.norm(drawn.points(corners) - corners, axis=1).max()
     assert found.share > 0.95
+    if found.kind == "none":  # a seam whose places lie within SAME of where they were counts as one that stayed
+        assert moved < 2 * SAME
+        return
+    assert np.linalg.norm(found.motion.points(corners) - drawn.points(corners), axis=1).max() < 0.02
     if drawn.angle > 1.0 and np.linalg.norm(shift) > 1.0:
         assert found.kind == "turned"
 
