@@ -1,6 +1,7 @@
 """One measurement in a process of its own: ``python -m benchmarks.child JOB MODEL [NUMBER]`` prints JSON.
 
-CPU seconds exclude the imports; the peak of memory includes them.
+CPU seconds exclude the imports; the peak of memory includes them. Python's collector of cycles is set for all jobs as
+in the child process in which ``seamcheck review`` runs.
 """
 
 from __future__ import annotations
@@ -132,6 +133,9 @@ def _import() -> None:
 JOBS = {job.__name__: job for job in (bare, review, survey, brep, mesh)}
 
 if __name__ == "__main__":
+    from seamcheck.isolation.child import seldom_look_for_cycles
+
+    seldom_look_for_cycles()
     job, model, *number = sys.argv[1:]
     found = JOBS[job](model, float(number[0]) if number else 0.0)
     found["peak_mb"] = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1e6 if sys.platform == "darwin" else 1e3)

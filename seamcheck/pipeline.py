@@ -107,12 +107,15 @@ def review_model(
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.key import measuring
     from seamcheck.cache.measured import Measured, keep
+    from seamcheck.joint import join_pieces
     from seamcheck.report.document import not_reviewed_document
 
     assembly = None
     try:
         progress("reading")
         assembly = read_assembly(paths, progress)
+        progress("finding")
+        assembly = join_pieces(assembly, settings)
         joints, surveyed = _surveyed(assembly, measuring(settings), progress)
     except NotReviewed as reason:
         if assembly is None:
@@ -142,7 +145,6 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
     from seamcheck.limits.findings import JointResult
     from seamcheck.survey import survey_joint
 
-    progress("finding")
     results, surveyed = [], []
     for joint in find_joints(assembly, settings):
         progress("tracing")

@@ -32,6 +32,8 @@ class Part:
     entities : one per face, in the order of a TopExp_Explorer over the shape; None where unknown
     file : index into Assembly.files
     notes : what is odd about this part (not closed, healed, mirrored placement ...), as sentences
+    product : number of the placed product that the body belongs to, the same for all bodies of it; None unknown
+    joined_to : id of the part that this body was joined to as a piece of it ('' mostly); it then is 'other'
     """
 
     id: str
@@ -46,6 +48,8 @@ class Part:
     entities: tuple[Entity | None, ...] = ()
     file: int = 0
     notes: tuple[str, ...] = ()
+    product: int | None = None
+    joined_to: str = ""
 
 
 @dataclass(frozen=True, slots=True)

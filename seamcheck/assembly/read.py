@@ -43,6 +43,7 @@ class _Reading:
     doubts: list[str] = field(default_factory=list)
     damage: list[str] = field(default_factory=list)  # those of the doubts that are about whole files
     places: dict[tuple[float, ...], list[tuple[Part, Body]]] = field(default_factory=dict)  # solids by what they fill
+    products: int = 0  # placed so far
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -104,10 +105,12 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     made_up = {name for name in _KERNEL_WORDS if f"'{name}'".encode() not in source.data}
     for product, bodies in products:
         product = replace(product, path=tuple("" if name in made_up else name for name in product.path))
+        reading.products += 1
         for known in bodies:
             if absurd is not None and not known.body.sound and {product.path[-1], ""} & {*absurd.owners}:
                 known = _left_out(known, f"Some of its coordinates make no sense (line {absurd.line}); it is left out.")
             part = _placed(product, known, f"p{len(reading.parts) + 1}", index)
+            part = replace(part, product=reading.products)
             part = _unless_twice(reading, part, product, known.body)
             reading.parts.append(part)
             if part.kind == "solid":

@@ -83,6 +83,17 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             per="interface",
         ),
         Quantity(
+            "overlap",
+            "parts drawn into each other",
+            "mm",
+            "Depth of the room that the cover and another part both claim, elsewhere than at the rib: the longest way "
+            "through both, square to one of the faces that cross along the border of that room, in the direction in "
+            "which that is the shortest; of a part that lies in the cover's plastic as a whole, its smallest size. What "
+            "the cover is drawn into along the light stands under free_travel, as a negative value.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
             "beam_angle",
             "angle of the light",
             "°",

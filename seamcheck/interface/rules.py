@@ -160,6 +160,30 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         for_flat_overlap=True,
     ),
     Rule(
+        "parts-overlap",
+        "Parts drawn into each other",
+        ATTENTION,
+        "above",
+        "Elsewhere than at the rib, the cover and the other parts do not claim the same room.",
+        "A press fit holds the cover up while it should sink, and strains both parts; and where it is a mistake, the "
+        "review measured a model that can't be built.",
+        "assumption",
+        "0.02 mm, beside the light's direction; what the cover is drawn into along the light breaks sink-travel.",
+        (Limit("max", 0.02, "mm", "largest depth to which parts may be drawn into each other"),),
+        (
+            Check(
+                "overlap",
+                upper=Bound(
+                    "max",
+                    "The cover and another part are drawn {value} into each other; it should be at most {limit}. {why}",
+                    "Leave room between the two. If a press fit or a thread is meant, make sure that it lets the cover "
+                    "sink, and waive this.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
         "wall-opening",
         "Opening below the rib",
         ATTENTION,
@@ -222,6 +246,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                     "place; "
                     "it should be at least {limit}.",
                     "Plan more collapse[, by {by}], or ask for flatter parts.",
+                    below_zero="With the flatness given, the whole collapse of {collapse} is used up, and the lowest "
+                    "place still stands {size} apart; at least {limit} of it should be left there.",
                 ),
             ),
         ),

@@ -122,7 +122,7 @@ def find_touches(joint: Joint, contour: Contour, rest: float, travel: float, pla
 
 def rib_faces(joint: Joint) -> np.ndarray:
     """Faces of the rib: its top, and from there the flanks and fillets down to the first face that is flat."""
-    return _ridge(joint.rib, joint.rib_faces, joint.frame.axes[2])
+    return ridge(joint.rib, joint.rib_faces, joint.frame.axes[2])
 
 
 def _of_other_ribs(faces: FaceList, joint: Joint) -> np.ndarray:
@@ -130,12 +130,12 @@ def _of_other_ribs(faces: FaceList, joint: Joint) -> np.ndarray:
     mask = np.zeros(len(faces.face), dtype=bool)
     for part, tops in joint.other_ribs:
         if part in faces.ids:
-            ridge = _ridge(joint.bodies[part], tops, joint.frame.axes[2])
+            ridge = ridge(joint.bodies[part], tops, joint.frame.axes[2])
             mask |= (faces.part == faces.ids.index(part)) & np.isin(faces.face, ridge)
     return mask
 
 
-def _ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
+def ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
     """A rib's top faces with what goes down from them to the first flat faces."""
     edges = {}
     by_edge: dict[int, list[int]] = {}
@@ -318,9 +318,10 @@ def _features(touches: list[Touch], joint: Joint) -> list[Touch]:
 
 def _place(touch: Touch, rest: float, joint: Joint) -> dict[str, Any]:
     names = {part: joint.parts[part].name or part for part in (touch.cover[0], touch.other[0])}
+    says = "meets" if touch.gap > -1e-3 else f"is drawn {-touch.gap:.2f} mm into"
     return {
         "value": touch.gap - rest,
         "at": list(touch.at),
-        "why": f"There '{names[touch.cover[0]]}' meets '{names[touch.other[0]]}'.",
+        "why": f"There '{names[touch.cover[0]]}' {says} '{names[touch.other[0]]}'.",
         "faces": [{"part": part, "face": face} for part, face in (touch.cover, touch.other)],
     }

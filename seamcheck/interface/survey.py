@@ -12,6 +12,7 @@ from seamcheck.interface.facing import View
 from seamcheck.interface.flash import flash_values
 from seamcheck.interface.light import light
 from seamcheck.interface.neighbours import neighbours
+from seamcheck.interface.overlap import overlaps
 from seamcheck.interface.path import path_values
 from seamcheck.interface.settings import Clamp
 from seamcheck.interface.sinking import sinking
@@ -33,6 +34,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
     """
     values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
+    values |= overlaps(joint, values)
     scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
     lit, columns, reasons = light(joint, contour, survey, scanner)
     values |= lit

@@ -17,7 +17,7 @@ import sys
 from contextlib import suppress
 from typing import Any
 
-from seamcheck.isolation.child import EXTRA_TIME_S, end_with_parent, run_job
+from seamcheck.isolation.child import EXTRA_TIME_S, end_with_parent, run_job, seldom_look_for_cycles
 from seamcheck.isolation.frames import read_message
 
 REQUEST_SIZE = 9  # kind (1 byte) and number of the job (8 bytes, big-endian)
@@ -30,6 +30,7 @@ def main(control_fd: int, parent: int, preload: tuple[str, ...]) -> None:
     control = socket.socket(fileno=control_fd)
     for number in (signal.SIGINT, signal.SIGTERM):  # the parent ends this process by closing the socket
         signal.signal(number, signal.SIG_IGN)
+    seldom_look_for_cycles()
     for module in preload:
         with suppress(Exception):  # a job that needs it fails with its own words
             importlib.import_module(module)

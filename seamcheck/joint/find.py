@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
+from collections.abc import Container, Iterable
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -17,7 +17,7 @@ from seamcheck.joint.contact import LARGEST_GAP, face_all_round, near_surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
 from seamcheck.joint.light import flat_boxes
-from seamcheck.joint.names import named_part
+from seamcheck.joint.names import named_part, shown
 from seamcheck.joint.patches import SAME_LEVEL
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
@@ -30,22 +30,43 @@ _MOST_PASSED_OVER = 3
 _MOST_PAIRS = 6  # whose exact distance is worth its time
 _LAP = 0.2  # mm: flat faces further apart, or deeper in each other, do not lie on each other
 _SMALL = 0.25  # share of the largest part's size below which flat contact is that of a nut or a screw head
-_SAME_FACE = 0.02  # mm: two faces whose boxes agree so far are one face drawn from both sides
 _OPAQUE = 8.0  # mm: plastic that lets no useful light through
 _TOUCHING = 0.02  # mm: the modelled state is 'touching' up to this gap or overlap
 
 
-def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
-    """All joints of an assembly.
+@dataclass(frozen=True, slots=True, eq=False)
+class Looked:
+    """What there is to choose from.
+
+    Attributes
+    ----------
+    bodies, parts : by id; pairs : ids of solids near each other; readings : of all pairs
+    beam : (3,) as given, or None
+    """
+
+    bodies: dict[str, Body]
+    parts: dict[str, Part]
+    pairs: list[tuple[str, str]]
+    readings: list[Reading]
+    beam: np.ndarray | None
+
+    @property
+    def likeliest(self) -> Reading | None:
+        return max(self.readings, key=lambda reading: reading.candidate.score, default=None)
+
+
+def look(assembly: Assembly, settings: Any, apart: Container[frozenset[str]] = ()) -> Looked:
+    """All readings of an assembly.
 
     Parameters
     ----------
     assembly : as read
     settings : uses cover, base (part name, id or None) and beam ((3,) or None)
+    apart : pairs of ids between which no seam is sought
 
     Raises
     ------
-    NotReviewed : no-solid, single-part, no-contact, no-seam or ambiguous
+    NotReviewed : no-solid, single-part, no-contact
     UsageError : a part name that doesn't occur
     """
     solids = [part for part in assembly.parts if part.kind == "solid"]
@@ -56,17 +77,16 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
     if len(solids) == 1:
         raise NotReviewed(
             "single-part",
-            f"The model holds one part only ({_name(solids[0])}). A seam needs a cover and a base: give the "
+            f"The model holds one part only ({shown(solids[0])}). A seam needs a cover and a base: give the "
             "assembly, or both files together.",
         )
-    cover = named_part(settings.cover, solids, "--cover")
-    base = named_part(settings.base, solids, "--base")
+    whole = {part.id: part.joined_to for part in assembly.parts if part.joined_to}
+    cover = named_part(whole.get(settings.cover, settings.cover), solids, "--cover")
+    base = named_part(whole.get(settings.base, settings.base), solids, "--base")
     if cover is not None and cover is base:
         raise UsageError("--cover and --base name the same part. Name two different parts.")
     bodies = {part.id: Body(part.shape) for part in solids}
-    pairs = list(_near_pairs(solids, bodies))
-    halves = _halves(pairs, bodies, {part.id: part for part in solids})
-    pairs = [pair for pair in pairs if frozenset(pair) not in halves]
+    pairs = [pair for pair in _near_pairs(solids, bodies) if frozenset(pair) not in apart]
     if cover or base:
         pairs = [pair for pair in pairs if all(p is None or p.id in pair for p in (cover, base))]
     if not pairs:
@@ -82,51 +102,31 @@ def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
         for reading in _readings(candidate, cover, base, beam)
         if cover or base or reading.candidate.stands_out or _size(bodies[reading.cover]) > least_cover
     ]
-    parts = {part.id: part for part in assembly.parts}
-    if not readings:
-        _check_whole(sorted(set().union(*halves)), halves, parts)
-        raise _no_seam(pairs, bodies, parts)
-    likeliest = max(readings, key=lambda reading: reading.candidate.score)
-    _check_whole((likeliest.cover, likeliest.base), halves, parts)
-    chosen = _choose(readings, bodies, parts)
+    return Looked(bodies, {part.id: part for part in assembly.parts}, pairs, readings, beam)
+
+
+def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
+    """All joints of an assembly, whose parts are whole (see ``joint.pieces``).
+
+    Parameters
+    ----------
+    assembly : as read
+    settings : uses cover, base (part name, id or None) and beam ((3,) or None)
+
+    Raises
+    ------
+    NotReviewed : no-solid, single-part, no-contact, no-seam or ambiguous
+    UsageError : a part name that doesn't occur
+    """
+    looked = look(assembly, settings)
+    bodies, parts = looked.bodies, looked.parts
+    if not looked.readings:
+        raise _no_seam(looked.pairs, bodies, parts)
+    chosen = _choose(looked.readings, bodies, parts)
     for reading in chosen:
-        _check_whole((reading.cover, reading.base), halves, parts)
         _check_contact(reading, bodies, parts)
-    joints = [_joint(f"j{i}", reading, bodies, parts, beam) for i, reading in enumerate(chosen, 1)]
+    joints = [_joint(f"j{i}", reading, bodies, parts, looked.beam) for i, reading in enumerate(chosen, 1)]
     return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
-
-
-def _halves(pairs: list[tuple[str, str]], bodies: dict[str, Body], parts: dict[str, Part]) -> set[frozenset[str]]:
-    """Pairs of bodies of one product that share a whole face: one part that was drawn cut in two."""
-    found: set[frozenset[str]] = set()
-    if len(parts) < 3:
-        return found  # cover and base of one name
-    for one, other in pairs:
-        a, b = parts[one], parts[other]
-        same_product = (a.name, a.path, a.file) == (b.name, b.path, b.file)
-        instances = bool({e for e in a.entities if e} & {e for e in b.entities if e})
-        if same_product and not instances and _share_a_face(bodies[one], bodies[other]):
-            found.add(frozenset((one, other)))
-    return found
-
-
-def _share_a_face(a: Body, b: Body) -> bool:
-    plane_a, plane_b = (np.flatnonzero(np.isfinite(body.planes[:, 0])) for body in (a, b))
-    apart = np.abs(a.boxes[plane_a][:, None] - b.boxes[plane_b][None]).max(axis=2)
-    opposite = a.planes[plane_a, :3] @ b.planes[plane_b, :3].T < -0.999
-    return bool((opposite & (apart < _SAME_FACE)).any())
-
-
-def _check_whole(ids: Iterable[str], halves: set[frozenset[str]], parts: dict[str, Part]) -> None:
-    for part in ids:
-        others = sorted(other for pair in halves if part in pair for other in pair - {part})
-        if others:
-            raise NotReviewed(
-                "unsupported",
-                f"{_name(parts[part])} is one of {len(others) + 1} solids of one product that share a face "
-                f"({', '.join([part, *others])}): a part cut in pieces. Unite them in CAD and export again, so that "
-                "the seam is followed over all of it.",
-            )
 
 
 def _size(body: Body) -> float:
@@ -139,14 +139,14 @@ def _no_seam(pairs: list[tuple[str, str]], bodies: dict[str, Body], parts: dict[
         away = [(shape_distance(bodies[one].shape, bodies[other].shape)[0], one, other) for one, other in pairs]
         nearest, one, other = min(away, key=lambda found: np.nan_to_num(found[0]))
         if nearest > LARGEST_GAP:
-            return NotReviewed("no-contact", _apart(nearest, _name(parts[one]), _name(parts[other])))
+            return NotReviewed("no-contact", _apart(nearest, shown(parts[one]), shown(parts[other])))
     largest = set(sorted(bodies, key=lambda i: -bodies[i].volume)[:2])  # not a screw in its hole
     for one, other in pairs:
         a, b = bodies[one], bodies[other]
         if {one, other} == largest and face_all_round(near_surface(a, b.box), near_surface(b, a.box)):
             return NotReviewed(
                 "unsupported",
-                f"{_name(parts[one])} and {_name(parts[other])} meet all round an axis, like a tube in a socket. A "
+                f"{shown(parts[one])} and {shown(parts[other])} meet all round an axis, like a tube in a socket. A "
                 "seam round a cylinder is welded from the side while the part turns; only seams that light from one "
                 "direction reaches are reviewed here.",
             )
@@ -166,7 +166,7 @@ def _other_ribs(joint: Joint, joints: list[Joint]) -> tuple[tuple[str, tuple[int
     )
 
 
-class _Reading:
+class Reading:
     """A candidate with the side on which the light comes in."""
 
     def __init__(self, candidate: Candidate, through_counter: bool, doubt: str = "") -> None:
@@ -181,9 +181,9 @@ class _Reading:
         self.beam = -candidate.frame.axes[2] if through_counter else candidate.frame.axes[2]
 
 
-def _readings(candidate: Candidate, cover: Part | None, base: Part | None, beam: np.ndarray | None) -> list[_Reading]:
+def _readings(candidate: Candidate, cover: Part | None, base: Part | None, beam: np.ndarray | None) -> list[Reading]:
     """The ways in which light can reach a candidate, settled where one is clearly better."""
-    both = [_Reading(candidate, True), _Reading(candidate, False)]
+    both = [Reading(candidate, True), Reading(candidate, False)]
     settled = [
         r
         for r in both
@@ -204,7 +204,7 @@ def _readings(candidate: Candidate, cover: Part | None, base: Part | None, beam:
     return free
 
 
-def _clearer(readings: list[_Reading]) -> list[_Reading]:
+def _clearer(readings: list[Reading]) -> list[Reading]:
     """Of two open sides the one with the much thinner part; both in doubt where they are alike."""
     if len(readings) < 2:
         return readings
@@ -214,7 +214,7 @@ def _clearer(readings: list[_Reading]) -> list[_Reading]:
     return [first, second]
 
 
-def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, Part]) -> list[_Reading]:
+def _choose(readings: list[Reading], bodies: dict[str, Body], parts: dict[str, Part]) -> list[Reading]:
     alone = len({frozenset((r.cover, r.base)) for r in readings}) == 1
     volume = {i: 1.0 if alone else bodies[i].volume for r in readings for i in (r.cover, r.base)}
     nearest: dict[frozenset[str], float] = {}
@@ -222,14 +222,14 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
         pair = frozenset((r.cover, r.base))
         nearest[pair] = min(nearest.get(pair, np.inf), r.candidate.gap)
 
-    def worth(reading: _Reading) -> float:
+    def worth(reading: Reading) -> float:
         smaller = min(volume[reading.cover], volume[reading.base])
         later = reading.candidate.gap - nearest[frozenset((reading.cover, reading.base))]  # touches later than another
         thick = max(0.0, reading.thickness / _THIN - 1.0)  # light hardly gets through a thick part
         return reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick)
 
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
-    chosen: list[_Reading] = []
+    chosen: list[Reading] = []
     for reading in ranked:
         if worth(reading) < _WORTH * worth(ranked[0]) or worth(reading) <= 0:
             break
@@ -251,15 +251,15 @@ def _choose(readings: list[_Reading], bodies: dict[str, Body], parts: dict[str, 
     return chosen
 
 
-def _passed_over(reading: _Reading, parts: dict[str, Part]) -> str:
+def _passed_over(reading: Reading, parts: dict[str, Part]) -> str:
     return (
-        f"Not taken for a seam: {_name(parts[reading.candidate.carrier])} also carries a band "
-        f"{reading.candidate.length:.0f} mm long that faces {_name(parts[reading.candidate.counter])}. Name the two "
+        f"Not taken for a seam: {shown(parts[reading.candidate.carrier])} also carries a band "
+        f"{reading.candidate.length:.0f} mm long that faces {shown(parts[reading.candidate.counter])}. Name the two "
         "with --cover and --base to have it reviewed."
     )
 
 
-def _check_contact(reading: _Reading, bodies: dict[str, Body], parts: dict[str, Part]) -> None:
+def _check_contact(reading: Reading, bodies: dict[str, Body], parts: dict[str, Part]) -> None:
     """Flat faces that stay apart with no rib between them are no lap-type contact."""
     candidate = reading.candidate
     if candidate.stands_out or abs(candidate.gap) <= _LAP:
@@ -268,13 +268,13 @@ def _check_contact(reading: _Reading, bodies: dict[str, Body], parts: dict[str, 
     if between:
         raise NotReviewed(
             "unsupported",
-            f"{_name(parts[between[0]])} fills the gap between {_name(parts[reading.cover])} and "
-            f"{_name(parts[reading.base])}: a weld rib drawn as a part of its own, or a gasket. Unite a rib with the "
+            f"{shown(parts[between[0]])} fills the gap between {shown(parts[reading.cover])} and "
+            f"{shown(parts[reading.base])}: a weld rib drawn as a part of its own, or a gasket. Unite a rib with the "
             "part that it is moulded on, and export again.",
         )
     raise NotReviewed(
         "no-seam",
-        f"{_name(parts[reading.cover])} and {_name(parts[reading.base])} face each other along a narrow band, but "
+        f"{shown(parts[reading.cover])} and {shown(parts[reading.base])} face each other along a narrow band, but "
         f"{candidate.gap:+.2f} mm apart and with no weld rib between them. Move the cover to its welded position. If "
         "a ridge with a sharp edge stands there: give its top a flat or a rounding, so that it has a width to measure.",
     )
@@ -293,7 +293,7 @@ def _fills_gap(body: Body, candidate: Candidate) -> bool:
     )
 
 
-def _beside_each_other(first: _Reading, second: _Reading) -> bool:
+def _beside_each_other(first: Reading, second: Reading) -> bool:
     """Whether one cover closes two bases: ribs of both, side by side, with the light from one side."""
     return (
         first.cover == second.cover
@@ -306,7 +306,7 @@ def _beside_each_other(first: _Reading, second: _Reading) -> bool:
     )
 
 
-def _overlap(reading: _Reading, others: list[_Reading]) -> bool:
+def _overlap(reading: Reading, others: list[Reading]) -> bool:
     """Whether a seam lies under or over another one (light would have to pass two parts)."""
     for other in others:
         axes = other.candidate.frame
@@ -321,7 +321,7 @@ def _overlap(reading: _Reading, others: list[_Reading]) -> bool:
     return False
 
 
-def _by_transparency(first: _Reading, second: _Reading, parts: dict[str, Part]) -> _Reading | None:
+def _by_transparency(first: Reading, second: Reading, parts: dict[str, Part]) -> Reading | None:
     """Where only the roles are in doubt, a part drawn see-through is taken as the cover: a hint."""
     if {first.cover, first.base} != {second.cover, second.base} or first.cover == second.cover:
         return None
@@ -333,15 +333,15 @@ def _by_transparency(first: _Reading, second: _Reading, parts: dict[str, Part]) 
         first.cover, first.base, first.side, first.beam = better.cover, better.base, better.side, better.beam
         first.candidate, first.through_counter = better.candidate, better.through_counter
     first.doubt = (
-        f"By geometry {_name(parts[worse.cover])} could be the cover as well; {_name(parts[better.cover])} is drawn "
+        f"By geometry {shown(parts[worse.cover])} could be the cover as well; {shown(parts[better.cover])} is drawn "
         "see-through (a hint, no proof)."
     )
     return first
 
 
-def _doubt(first: _Reading, second: _Reading, parts: dict[str, Part]) -> _Reading:
-    def say(r: _Reading) -> str:
-        return f"{_name(parts[r.cover])} as cover on {_name(parts[r.base])}"
+def _doubt(first: Reading, second: Reading, parts: dict[str, Part]) -> Reading:
+    def say(r: Reading) -> str:
+        return f"{shown(parts[r.cover])} as cover on {shown(parts[r.base])}"
 
     raise NotReviewed(
         "ambiguous",
@@ -351,7 +351,7 @@ def _doubt(first: _Reading, second: _Reading, parts: dict[str, Part]) -> _Readin
 
 
 def _joint(
-    ident: str, reading: _Reading, bodies: dict[str, Body], parts: dict[str, Part], beam: np.ndarray | None
+    ident: str, reading: Reading, bodies: dict[str, Body], parts: dict[str, Part], beam: np.ndarray | None
 ) -> Joint:
     candidate = reading.candidate
     z = candidate.frame.axes[2]
@@ -380,12 +380,12 @@ def _joint(
     if not is_rib:
         notes.append("No shoulder runs beside the band anywhere: a lap-type contact without a weld rib.")
     why = [
-        f"{_name(parts[candidate.carrier])} carries a band {candidate.width:.2f} mm "
-        f"wide and {candidate.length:.0f} mm long that faces {_name(parts[candidate.counter])} at "
+        f"{shown(parts[candidate.carrier])} carries a band {candidate.width:.2f} mm "
+        f"wide and {candidate.length:.0f} mm long that faces {shown(parts[candidate.counter])} at "
         f"{candidate.gap:+.2f} mm; beside it the surface falls away on {candidate.falls:.0%} of its border.",
-        f"{_name(cover)} is the cover: {side.thickness:.2f} mm thick over the seam, and the way out is free over "
+        f"{shown(cover)} is the cover: {side.thickness:.2f} mm thick over the seam, and the way out is free over "
         f"{side.free:.0%} of it.",
-        f"{_name(base)} is the base: "
+        f"{shown(base)} is the base: "
         + (
             f"on its side the light would have to pass {other.thickness:.1f} mm."
             if is_free(other)
@@ -441,7 +441,7 @@ def _no_contact(solids: list[Part], bodies: dict[str, Body]) -> str:
             high = np.minimum(bodies[a.id].box[3:], bodies[b.id].box[3:])
             apart = float(np.linalg.norm(np.maximum(low - high, 0.0)))
             if apart < nearest:
-                nearest, names = apart, (_name(a), _name(b))
+                nearest, names = apart, (shown(a), shown(b))
     return _apart(nearest, *names)
 
 
@@ -450,7 +450,3 @@ def _apart(distance: float, one: str, other: str) -> str:
         f"No two parts come close enough to be welded: the nearest, {one} and {other}, are about {distance:.2f} mm "
         f"apart, the search stops at {LARGEST_GAP:.2f} mm. Move the cover to its welded position."
     )
-
-
-def _name(part: Part) -> str:
-    return f"'{part.name}' ({part.id})" if part.name else part.id

@@ -38,10 +38,10 @@ def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body
     """
     if not len(points):
         return LightSide(float("nan"), 0.0, 0.0)
-    stretches, thickness = _column(points, sign, through, frame)
+    stretches, thickness = column(points, sign, through, frame)
     blocked = np.zeros(len(points), dtype=bool)
     for other in _standing_over(others, points, sign, frame):
-        count, _ = _column(points, sign, other, frame)
+        count, _ = column(points, sign, other, frame)
         blocked |= count > 0
     alone = stretches == 1
     some = thickness > 0
@@ -64,7 +64,7 @@ def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
     return shapely.get_coordinates(on_border)
 
 
-def _column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
+def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
     """Stretches of the body above each point, and their summed thickness in mm."""
     facets = body.facets(_boxes_over(body.boxes, points, frame), 0.05, 0.35, lambda b: _boxes_over(b, points, frame))
     corners = frame.local(facets.corners)

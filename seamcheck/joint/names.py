@@ -8,6 +8,11 @@ from seamcheck.assembly.parts import Part
 from seamcheck.errors import UsageError
 
 
+def shown(part: Part) -> str:
+    """A part as messages call it."""
+    return f"'{part.name}' ({part.id})" if part.name else part.id
+
+
 def named_part(wanted: str | None, parts: list[Part], option: str) -> Part | None:
     """The part with this id, path or name; None when nothing is wanted.
 

@@ -62,6 +62,7 @@ class Bound:
     change, change_unit : formula and unit of {by}, from ``value``, ``limit`` and the columns at the place
     grave, grave_says : a further bound, and what a finding adds beyond it
     harm : what goes wrong on this side, where the rule's harm tells of both
+    below_zero : what a finding says instead where the value is negative; {size} is its size
     """
 
     formula: str
@@ -72,6 +73,11 @@ class Bound:
     grave: str = ""
     grave_says: str = ""
     harm: str = ""
+    below_zero: str = ""
+
+    def sentence(self, value: float) -> str:
+        """What a finding says about a value, with its {places} to be filled in."""
+        return self.below_zero if self.below_zero and value < 0.0 else self.says
 
 
 @dataclass(frozen=True, slots=True)

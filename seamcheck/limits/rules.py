@@ -37,7 +37,8 @@ def _both_sides(column: str, lower: Bound | None = None, upper: Bound | None = N
 def _on_side(bound: Bound | None, side: str) -> Bound | None:
     if bound is None:
         return None
-    return replace(bound, says=bound.says.replace("SIDE", side), remedy=bound.remedy.replace("SIDE", side))
+    texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero")}
+    return replace(bound, **texts)
 
 
 RIB = (
@@ -191,6 +192,7 @@ RIB = (
                 "The rib's SIDE flank has a draft of {value}.",
                 "Give the SIDE flank 0.5° to 2° of draft.",
                 harm=_NO_DRAFT,
+                below_zero="The rib's SIDE flank is undercut: it leans in by {size} below its top.",
             ),
             upper=Bound(
                 "max",
@@ -336,6 +338,8 @@ TRAPS = (
                 "At the SIDE lip {value} stays open after the collapse; it should be at least {limit}.",
                 "Cut the SIDE lip back[ by {by}].",
                 harm=_LIP_SHUT,
+                below_zero="The SIDE lip meets the other part {size} before the collapse is done; {limit} should stay "
+                "open after it.",
             ),
             upper=Bound(
                 "max",
@@ -605,6 +609,8 @@ CONTACT = (
                     "The cover can sink by {value} until it touches something else; with a collapse of "
                     "{collapse} it should be at least {limit}.",
                     "Cut back what the cover meets first[ by {by}].",
+                    below_zero="The cover meets something else {size} before it rests on the rib; with a collapse of "
+                    "{collapse} it should be free to sink by at least {limit} from there.",
                 ),
             ),
         ),
