@@ -73,6 +73,15 @@ def near_parts() -> Model:
     return assemble(BAROMETER, cover, base, ("pressure sensor", sensor, GREY))
 
 
+def parts_overlap() -> Model:
+    cover, base = draw(BAROMETER)
+    wall = -BAROMETER.wall_face("inner")
+    tongue = stretch(
+        BAROMETER.track, BAROMETER.track.middle_of_run(), 8.0, rectangle(wall - 1.2, wall + 0.08, -5.0, 0.5)
+    )
+    return assemble(BAROMETER, fuse(cover, tongue), base)
+
+
 def wall_opening() -> Model:
     cover, base = draw(BAROMETER)
     opening = stretch(BAROMETER.track, BAROMETER.track.middle_of_run(), 8.0, rectangle(-5.0, 5.0, -9.0, -5.0))
@@ -150,6 +159,7 @@ MODELS: dict[str, Callable[[], Model]] = {
     "drawn-welded": lambda: build(replace(RAIN_GAUGE, gap=-0.4)),
     "sink-travel": sink_travel,
     "near-parts": near_parts,
+    "parts-overlap": parts_overlap,
     "wall-opening": wall_opening,
     "transmission": lambda: spoil("thick-cover", replace(BAROMETER, cover_thickness=2.4), length=6.0, by=0.28)[0],
     "collapse-window": lambda: spoil("gap", BAROMETER, length=5.0, by=0.08)[0],

@@ -14,6 +14,7 @@ from seamcheck.interface.facing import DEEPEST, View
 from seamcheck.interface.sinking import rib_faces, ridge
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
+from seamcheck.kernel.body import Facets
 from seamcheck.kernel.distance import contains, line_hits
 
 SHALLOW = 0.01  # mm: parts that reach into each other by less touch
@@ -143,17 +144,14 @@ def _through_plane(planes: np.ndarray, boxes: np.ndarray) -> np.ndarray:
     away = (planes[:, :3] * middle).sum(axis=1) - planes[:, 3]
     reach = (np.abs(planes[:, :3]) * half).sum(axis=1)
     with np.errstate(invalid="ignore"):
-        return ~((np.abs(away) > reach - SHALLOW))  # NaN: not a plane
+        return ~(np.abs(away) > reach - SHALLOW)  # NaN: not a plane
 
 
 def _crossings(
     one: Body, other: Body, a: np.ndarray, b: np.ndarray
 ) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
     """Where edges of facets go through facets of the other body: place (k, 3), pair of facets (k,), faces (k,)."""
-    first, second = (
-        body.facets(np.unique(faces), _DEFLECTION, _ANGLE, lambda boxes, box=box: np.flatnonzero(_meets(boxes, box)))
-        for body, faces, box in ((one, a, other.box), (other, b, one.box))
-    )
+    first, second = _facets(one, a, other.box), _facets(other, b, one.box)
     wanted = np.unique(a.astype(np.int64) * len(other.faces) + b)
     low, high = (x.corners.min(axis=1) for x in (first, second)), (x.corners.max(axis=1) for x in (first, second))
     (low_a, low_b), (high_a, high_b) = tuple(low), tuple(high)
@@ -171,6 +169,11 @@ def _crossings(
             pairs.append(np.flatnonzero(hit))
     pair = np.concatenate(pairs)
     return np.concatenate(places), pair, first.face[i[pair]], second.face[j[pair]]
+
+
+def _facets(body: Body, faces: np.ndarray, box: np.ndarray) -> Facets:
+    """Facets of some faces; holes of theirs that lie beyond a box (6,) may be filled."""
+    return body.facets(np.unique(faces), _DEFLECTION, _ANGLE, lambda boxes: np.flatnonzero(_meets(boxes, box)))
 
 
 def _edge_through(start: np.ndarray, end: np.ndarray, corners: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
@@ -321,9 +324,7 @@ def _with_overlaps(free: dict[str, Any], found: list[Overlap], joint: Joint) -> 
     rest = float(free["first_rest"])
     for overlap in found:
         pair = {overlap.cover[0], overlap.other[0]}
-        known = [
-            place["value"] + rest for place in places if {face["part"] for face in place.get("faces", ())} == pair
-        ]
+        known = [place["value"] + rest for place in places if {face["part"] for face in place.get("faces", ())} == pair]
         if not any(value <= -overlap.depth + 0.05 for value in known):
             place = _place(overlap, -overlap.depth - rest, joint)
             cover, other = (joint.parts[part].name or part for part in (overlap.cover[0], overlap.other[0]))

@@ -130,8 +130,8 @@ def _of_other_ribs(faces: FaceList, joint: Joint) -> np.ndarray:
     mask = np.zeros(len(faces.face), dtype=bool)
     for part, tops in joint.other_ribs:
         if part in faces.ids:
-            ridge = ridge(joint.bodies[part], tops, joint.frame.axes[2])
-            mask |= (faces.part == faces.ids.index(part)) & np.isin(faces.face, ridge)
+            mine = ridge(joint.bodies[part], tops, joint.frame.axes[2])
+            mask |= (faces.part == faces.ids.index(part)) & np.isin(faces.face, mine)
     return mask
 
 

@@ -67,6 +67,7 @@ _SPOILED = {
     "drawn-welded": "Rain gauge head, drawn after welding: the parts overlap by 0.4 mm.",
     "sink-travel": "Rain gauge head; a pad beside the outer trap stops the lid after 0.45 mm.",
     "near-parts": "Barometer housing; a sensor inside stands 4.5 mm from the rib.",
+    "parts-overlap": "Barometer housing; a locating tongue of the lid is drawn 0.08 mm into the housing's wall.",
     "wall-opening": "Barometer housing; a cable opening of 8 mm goes through the wall below the rib.",
     "support-offset": "Wind sensor head; the wall below the rib stands 1.75 mm beside it.",
     "overhang": "Wind sensor head; the rib stands on a ledge 2.3 mm deep that reaches 3.2 mm out from the wall.",
