@@ -11,11 +11,14 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
 from seamcheck.interface.facing import View
-from seamcheck.interface.light import axis_of
+from seamcheck.interface.light import Entries, axis_of, entries, rib_width
 from seamcheck.interface.settings import Scanner
 from seamcheck.joint import Joint
 from seamcheck.material.optics import scanner_entry
-from seamcheck.survey.table import Survey
+from seamcheck.survey.table import PathSurvey, Survey
+
+_SEAM = 0.05  # mm beyond the strips between stations that count as between them
+_APART = 3.0  # mm: stations further apart than this have something between them that was not measured
 
 
 def rib_region(joint: Joint, view: View) -> BaseGeometry:
@@ -35,23 +38,55 @@ def light_corridor(
 
     Notes
     -----
-    Seen from a scanner it is drawn toward the optical axis, by the refraction at a level top, and as wide as the
-    beam's cone there: margin + t tan b with sin b = sin a / n, half-angle a and way t through the cover. One median
-    t holds for the whole seam. Without a scanner: straight over the rib.
+    Without a scanner: straight over the rib. Seen from a scanner: between the places where the rays to both edges of
+    the rib's top enter the cover's top, station by station with the thickness, height and tilt that the top has there,
+    and as wide as the beam's cone: margin + w tan b more to each side, with sin b = sin a / n, half-angle a and way w
+    through the cover. What of the rib's top lies between no two stations (in sharp corners, over holes) is drawn by a
+    level top at the median thickness.
     """
     region = rib_region(joint, view)
     if scanner is None:
         return shapely.buffer(region, margin) if margin > 0 else region
+    spread = np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index))
+    found = entries(joint, contour, survey, scanner)
+    below, above = [], []
+    for path in survey.paths:
+        rib, light = _strips(path, found[path.id], view, margin, spread)
+        below += rib
+        above += light
+    rest = shapely.difference(region, shapely.union_all(below).buffer(_SEAM)) if below else region
     through = np.concatenate([path.columns["cover_thickness"] for path in survey.paths])
     if joint.rib_on != "cover":
         through = through + np.concatenate([np.maximum(path.columns["gap"], 0.0) for path in survey.paths])
-    if not np.isfinite(through).any():
-        return shapely.buffer(region, margin) if margin > 0 else region
-    depth = float(np.nanmedian(through))
-    if scanner.distance is not None:
-        region = _drawn_in(region, axis_of(joint, contour, scanner, view), scanner.distance, depth, scanner.index)
-    wider = margin + depth * np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index))
-    return shapely.buffer(region, wider) if wider > 0 else region
+    depth = float(np.nanmedian(through)) if np.isfinite(through).any() else 0.0
+    if scanner.distance is not None and depth > 0 and not rest.is_empty:
+        rest = _drawn_in(rest, axis_of(joint, contour, scanner, view), scanner.distance, depth, scanner.index)
+    return shapely.union_all([*above, shapely.buffer(rest, margin + depth * spread)])
+
+
+def _strips(
+    path: PathSurvey, found: Entries, view: View, margin: float, spread: float
+) -> tuple[list[BaseGeometry], list[BaseGeometry]]:
+    """Strips between neighbouring stations, in the view: of the rib's top, and of the light on the cover's top."""
+    half, across = rib_width(path)[:, None] / 2, path.u @ view.axes[:2].T
+    flat = view.local(path.points)[:, :2]
+    inner, outer = view.local(found.inner)[:, :2], view.local(found.outer)[:, :2]
+    with np.errstate(invalid="ignore", divide="ignore"):
+        side = (outer - inner) / np.linalg.norm(outer - inner, axis=1, keepdims=True)
+    wider = (margin + found.way * spread)[:, None]
+    lines = (flat - half * across, flat + half * across), (inner - wider * side, outer + wider * side)
+    ahead = np.arange(1, len(flat) + path.closed) % len(flat)
+    here = np.arange(len(ahead))
+    known = np.isfinite(np.hstack([*lines[0], *lines[1]])).all(axis=1)
+    near = np.linalg.norm(flat[ahead] - flat[here], axis=1) <= _APART
+    use = np.flatnonzero(known[here] & known[ahead] & near)
+    strips = []
+    for low, high in lines:
+        corners = [low[here[use]], high[here[use]], high[ahead[use]], low[ahead[use]]]
+        strips.append(shapely.convex_hull(shapely.multipoints(np.stack(corners, axis=1))))
+    ends = [] if path.closed else [k for k in (0, len(flat) - 1) if known[k]]
+    caps = [shapely.LineString([inner[k], outer[k]]).buffer(float(wider[k, 0])) for k in ends]
+    return list(strips[0]), [*strips[1], *caps]
 
 
 def _drawn_in(region: BaseGeometry, axis: np.ndarray, distance: float, depth: float, index: float) -> BaseGeometry:

@@ -80,6 +80,49 @@ def light(
     return {"beam_angle": largest, "light_clear": worst | ({"places": places} if places else {})}, columns, reasons
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Entries:
+    """Where light enters the cover on its way to both edges of the rib's top, station by station.
+
+    inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one
+    """
+
+    inner: np.ndarray
+    outer: np.ndarray
+    way: np.ndarray
+
+
+def entries(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner) -> dict[str, Entries]:
+    """Entries of every path: each station by its own thickness, its own top and the tilt of that top."""
+    view = View.of(joint)
+    faces = FaceList.of({i: joint.bodies[i] for i in joint.cover}, view, 1.0, _zone_of_seam(joint, contour, view))
+    lit = faces.facets(view, 1.0)
+    tops = {path.id: _tops(path, joint, view, faces, lit) for path in survey.paths}
+    source = _source(joint, contour, scanner, view, tops)
+    found = {}
+    for path in survey.paths:
+        half = rib_width(path)[:, None] / 2
+        (inner, way), (outer, other) = (
+            _entry(path.points + side * half * path.u, tops[path.id], source, scanner.index) for side in (-1.0, 1.0)
+        )
+        found[path.id] = Entries(inner, outer, np.fmax(way, other))
+    return found
+
+
+def _entry(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray]:
+    with np.errstate(invalid="ignore"):
+        direction, _, _ = _aim(targets, top, source, index)
+        return _enter(targets, top, direction, index)
+
+
+def rib_width(path: PathSurvey) -> np.ndarray:
+    """(n,) mm at the top; where the top has no flat, at half height."""
+    width = np.asarray(path.columns["rib_width_top"], dtype=float)
+    if "rib_width_mid" in path.columns:
+        width = np.where(np.isfinite(width), width, np.asarray(path.columns["rib_width_mid"], dtype=float))
+    return width
+
+
 def _shadow(
     path: PathSurvey, share: np.ndarray, blockers: Sequence[tuple[str, int] | None], i: int, joint: Joint
 ) -> dict[str, Any]:
@@ -212,9 +255,7 @@ def _clear(
 ) -> tuple[np.ndarray, list[tuple[str, int] | None]]:  # fmt: skip
     """Share of the rays that arrive at every station, and one face that stands in the way of others."""
     n = len(path.s)
-    width = np.asarray(path.columns["rib_width_top"], dtype=float)
-    if "rib_width_mid" in path.columns:
-        width = np.where(np.isfinite(width), width, np.asarray(path.columns["rib_width_mid"], dtype=float))
+    width = rib_width(path)
     total, arrived = np.zeros(n), np.zeros(n)
     blocker: list[tuple[str, int] | None] = [None] * n
     known = np.flatnonzero(np.isfinite(top.normal[:, 0]) & np.isfinite(width))

@@ -243,6 +243,17 @@ def measure_trap(
     )
 
 
+def is_roofless(side: Side, edge: np.ndarray) -> np.ndarray:
+    """(n,) bool: whether nothing of the opposite part lies over what comes right beside the edge of the rib top.
+
+    Parameters
+    ----------
+    edge : (n,) mm from P to the edge of the rib top on this side
+    """
+    beside = _first((side.b > edge[:, None] + 2e-5) & np.isfinite(side.b))
+    return (beside < 0) | ~np.isfinite(_take(side.roof_a, beside))
+
+
 def positive_area(side: Side, value_a: np.ndarray, value_b: np.ndarray, inside: np.ndarray) -> np.ndarray:
     """(n,) mm²: integral over u of the positive part of a function given at both ends of every interval."""
     run = np.where(inside, side.b - side.a, 0.0)

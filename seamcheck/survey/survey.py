@@ -12,7 +12,7 @@ from seamcheck.contour import Contour, Path
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
 from seamcheck.survey.band import light_facets, near_facets
-from seamcheck.survey.beside import find_floor, measure_trap, other_ribs, positive_area, turned
+from seamcheck.survey.beside import find_floor, is_roofless, measure_trap, other_ribs, positive_area, turned
 from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
 from seamcheck.survey.levels import crossings, nearest_end, support_offset
@@ -268,6 +268,8 @@ def _path_survey(
     for key, values in (("gap", gap), ("gap_min", gap_min), ("gap_max", gap_max)):
         put(key, values, "no-opposite")
     _cover(section, put)
+    roofless = {name: is_roofless(side, edges[name]) for name, side in sides.items()}
+    _blank_traps_under_holes(roofless, columns, why)
     _below(cutter, section, floors, height, put)
     put("free_travel", _free_travel(cutter, section, floors, others, first_rest), "free")
     clamp_side = _land(cutter, path, section, put)
@@ -306,6 +308,19 @@ def _path_survey(
         clamp_side,
         areas_at,
     )
+
+
+def _blank_traps_under_holes(roofless: dict[str, np.ndarray], columns: dict, why: dict) -> None:
+    """Where the cover has a hole over the rib, a flash trap on the side of the hole has no meaning."""
+    hole = why["cover_thickness"]
+    for key in ("cover_thickness_min", "cover_thickness_max"):
+        hole = np.where(np.isin(hole, ("hole", "no-cover")), hole, why[key])
+    is_hole = np.isin(hole, ("hole", "no-cover"))
+    for name, bare in (*roofless.items(), ("", np.any(list(roofless.values()), axis=0))):
+        keys = ("trap_area", "trap_open", "trap_room", "trap_turn", "lip_gap") if name else ("trap_room",)
+        for key in (f"{key}_{name}".rstrip("_") for key in keys):
+            columns[key] = np.where(is_hole & bare, np.nan, columns[key])
+            why[key] = np.where(is_hole & bare, hole, why[key])
 
 
 def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None:

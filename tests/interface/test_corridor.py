@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from builder import Spec, build, circle
+import shapely
+from builder import Spec, assemble, build, circle, draw, spoil
+from builder.variants import tilted_cover
 from interface_models import interface
+from measuring import measure
 from scipy.optimize import brentq
 
-from seamcheck.interface.corridor import tool_setback
+from seamcheck.interface.corridor import light_corridor, tool_setback
+from seamcheck.interface.facing import View
 from seamcheck.interface.settings import Clamp, Scanner
 
 
@@ -34,6 +38,56 @@ def test_land_begins_beyond_the_refracted_cone(half_angle):
     inner, outer = np.pi * (low**2 - (low - 5.0) ** 2), np.pi * (28.2**2 - high**2)
     assert found["clamp_area_inner"]["value"] == pytest.approx(inner, rel=0.002)
     assert found["clamp_area_outer"]["value"] == pytest.approx(outer, rel=0.002)
+
+
+def crossed(parts, scanner: Scanner, margin: float, towards: tuple[float, float]) -> tuple[float, float]:
+    """Nearest and farthest distance from the axis at which a line that leaves it square crosses the light's room."""
+    found = measure(parts)
+    view = View.of(found.joint)
+    room = light_corridor(found.joint, found.contour, found.survey, view, margin, scanner)
+    ends = view.local(np.array([[0.0, 0.0, 0.0], [40.0 * towards[0], 40.0 * towards[1], 0.0]]))[:, :2]
+    line = shapely.LineString(ends).intersection(room)
+    away = np.linalg.norm(shapely.get_coordinates(line) - ends[0], axis=1)
+    return float(away.min()), float(away.max())
+
+
+def test_each_place_takes_its_own_thickness():
+    """A pad 20 mm long that makes the cover 2.8 mm thick instead of 2.0; the pivot stands 120 mm over the thin top."""
+    index, half_angle, margin = 1.58, 3.0, 0.2
+    spec = Spec(track=circle(25))
+    model, _ = spoil("thick-cover", spec, length=20.0, by=0.8, s=spec.track.length / 2)
+    scanner = Scanner(120.0, None, half_angle, index)
+    for towards, depth in (((-1.0, 0.0), 2.8), ((1.0, 0.0), 2.0)):
+        height = 122.0 - depth
+        spread = np.tan(np.arcsin(np.sin(np.radians(half_angle)) / index))
+        low, high = crossed(model.parts, scanner, margin, towards)
+        for found, edge, sign in ((low, 24.4, -1.0), (high, 25.6, 1.0)):
+            way = np.hypot(depth, edge - entry(height, edge, depth, index))
+            assert found == pytest.approx(entry(height, edge, depth, index) + sign * (margin + way * spread), abs=2e-3)
+
+
+def test_a_tilted_top_bends_the_light_by_its_own_normal():
+    """The top falls off outward by 4 degrees: Snell at its normal, in the plane through the axis (scipy's root)."""
+    index, lean = 1.58, np.radians(4.0)
+    spec = Spec(track=circle(25))
+    begin = 25.0 + spec.rib_width / 2 - 1.6
+
+    def top(r: float) -> float:
+        return spec.cover_thickness - np.tan(lean) * (r - begin)
+
+    pivot, normal = top(25.0) + 120.0, np.array([np.sin(lean), np.cos(lean)])
+
+    def off(x: float, target: float) -> float:
+        air = np.array([x, top(x) - pivot])
+        on = np.array([target - x, -top(x)])
+        across = np.array([normal[1], -normal[0]])
+        return air @ across / np.linalg.norm(air) - index * (on @ across) / np.linalg.norm(on)
+
+    _, base = draw(spec)
+    parts = assemble(spec, tilted_cover(spec, 4.0, start=-1.6), base).parts
+    low, high = crossed(parts, Scanner(120.0, None, 0.0, index), 0.0, (1.0, 0.0))
+    for found, edge in ((low, 24.4), (high, 25.6)):
+        assert found == pytest.approx(brentq(off, edge - 3.0, edge + 3.0, args=(edge,)), abs=2e-3)
 
 
 @pytest.mark.thorough

@@ -6,9 +6,10 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from builder import Spec, assemble, build, circle, draw, rounded_rectangle
+from builder import Spec, assemble, build, circle, draw, rounded_rectangle, spoil
 from builder.ops import box, cut, cylinder
 from interface_models import interface
+from measuring import measure
 
 from seamcheck.survey.beside import turned
 
@@ -111,3 +112,16 @@ def test_round_an_opening_the_inner_side_is_the_visible_one(hole, reached):
         cover, base = (cut(part, cylinder((0, 0, -9), hole, 30)) for part in (cover, base))
     _, found = interface(assemble(spec, cover, base).parts)
     assert reached in found["flash_open_inner"]["why"]
+
+
+def test_under_a_hole_of_the_cover_a_trap_has_no_room_to_speak_of():
+    """A hole of 3 mm over the rib: the traps beside it are not measured there, and closed everywhere else."""
+    model, _ = spoil("hole", Spec(track=circle(20)), length=3.0)
+    found = measure(model.parts)
+    bare = np.isnan(found.column("cover_thickness"))
+    for key in ("trap_room", "trap_room_inner", "trap_turn_outer", "trap_area_outer"):
+        values = found.column(key)
+        assert np.isnan(values[bare]).any()
+        assert np.nanmin(values) > 0.5 * np.nanmax(values)
+    assert np.nanmax(found.column("trap_open_inner")) == 0.0
+    assert found.reasons("trap_room") == {"hole"}
