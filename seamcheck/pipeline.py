@@ -51,7 +51,7 @@ def review(
     with_view : whether the document carries section outlines and display meshes for pictures
     cache : keep what is measured, and measure a model with the same bytes only once: in the folder that the
         environment variable SEAMCHECK_CACHE names (empty: nowhere), else in the user's cache folder; or a folder;
-        or False. The result is the same. With a material everything is measured anew.
+        or False. The result is the same.
     overrides : single settings: ``collapse=0.35``, ``cover="lid"``, ``beam=(0, 0, -1)``, and
         ``limits={"rib-width.min": 0.7, "turn-radius.severity": "note"}``
 

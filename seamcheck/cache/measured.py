@@ -14,9 +14,17 @@ from seamcheck.cache.key import key_of
 from seamcheck.cache.plain import plain, restored
 from seamcheck.limits.findings import JointResult
 from seamcheck.limits.settings import Settings
+from seamcheck.survey.areas import Areas, SideSections
+from seamcheck.survey.beside import Floor
+from seamcheck.survey.intervals import Side
 from seamcheck.survey.table import Interruption, PathSurvey, Survey
 
-_THINGS = {c.__name__: c for c in (Assembly, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption)}
+_THINGS = {
+    thing.__name__: thing
+    for thing in (
+        Assembly, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption, Areas, SideSections, Side, Floor,
+    )
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -37,22 +45,28 @@ class Measured:
     notes: tuple[str, ...] = ()
 
 
-def to_bytes(measured: Measured) -> bytes:
-    """Compressed JSON, without shapes; TypeError for what is no plain value."""
+def to_bytes(measured: Measured, with_areas: bool) -> bytes:
+    """Compressed JSON, without shapes; TypeError for what is no plain value.
+
+    Parameters
+    ----------
+    with_areas : whether the sections that materials ask for areas at other collapses are kept: most of the bytes
+    """
+    joints = measured.joints if with_areas else tuple(_without_areas(joint) for joint in measured.joints)
     parts = [replace(part, shape=None, entities=()) for part in measured.assembly.parts]
     entities = [[None if e is None else [e.number, e.line] for e in p.entities] for p in measured.assembly.parts]
     content = {
         "assembly": plain(replace(measured.assembly, parts=tuple(parts)), _THINGS),
         "entities": entities,
-        "joints": plain(tuple(_without_functions(joint) for joint in measured.joints), _THINGS),
+        "joints": plain(joints, _THINGS),
         "view": plain(measured.view, _THINGS),
         "notes": plain(measured.notes, _THINGS),
     }
     return zlib.compress(json.dumps(content, separators=(",", ":")).encode(), 1)
 
 
-def _without_functions(joint: JointResult) -> JointResult:
-    """A joint without what only the materials ask for: areas at other collapses, a function of all sections."""
+def _without_areas(joint: JointResult) -> JointResult:
+    """A joint without what only the materials ask for."""
     paths = tuple(replace(path, areas_at=None) for path in joint.survey.paths)
     return replace(joint, survey=replace(joint.survey, paths=paths))
 
@@ -76,7 +90,7 @@ def from_bytes(data: bytes) -> Measured:
 def keep(folder: Folder, measured: Measured, settings: Settings) -> bool:
     """Keep what was measured under these settings; false where that is not possible."""
     try:
-        data = to_bytes(measured)
+        data = to_bytes(measured, bool(settings.material))
     except (TypeError, ValueError, MemoryError):
         return False
     return folder.save(key_of(measured.assembly.files, settings), data)
@@ -91,10 +105,10 @@ def recall(folder: Folder, files: Sequence[ModelFile], settings: Settings, with_
 
     Notes
     -----
-    Materials ask the sections themselves for areas at other collapses; these are not kept, so with a material
-    everything is measured again.
+    Materials ask the sections for areas at other collapses; what was kept without a material is measured again for
+    one, and then kept with them.
     """
-    if settings.material or not all(file.sha256 for file in files):
+    if not all(file.sha256 for file in files):
         return None
     key = key_of(files, settings)
     data = folder.load(key)
@@ -105,4 +119,7 @@ def recall(folder: Folder, files: Sequence[ModelFile], settings: Settings, with_
     except Exception:  # whatever is wrong with it, it is no entry of ours
         folder.drop(key)
         return None
-    return None if with_view and measured.view is None else measured
+    paths = [path for joint in measured.joints for path in joint.survey.paths]
+    lacks_areas = bool(settings.material) and any(path.areas_at is None for path in paths)
+    lacks_view = with_view and measured.view is None
+    return None if lacks_areas or lacks_view else measured

@@ -105,8 +105,7 @@ RUN = "Run"
     is_flag=True,
     section=RUN,
     help="Measure anew and keep nothing. Without it an unchanged model is measured once for any number of limits "
-    "(not where a material is set); what is measured is kept in the folder SEAMCHECK_CACHE, else in the user's cache "
-    "folder.",
+    "and materials; what is measured is kept in the folder SEAMCHECK_CACHE, else in the user's cache folder.",
 )
 @option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
 @one_sentence

@@ -11,8 +11,9 @@ import shapely
 from seamcheck.contour import Contour, Path
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
+from seamcheck.survey.areas import Areas, SideSections, melt_area
 from seamcheck.survey.band import light_facets, near_facets
-from seamcheck.survey.beside import find_floor, is_roofless, measure_trap, other_ribs, positive_area, turned
+from seamcheck.survey.beside import find_floor, is_roofless, measure_trap, other_ribs, turned
 from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
 from seamcheck.survey.levels import crossings, nearest_end, support_offset
@@ -241,7 +242,7 @@ def _path_survey(
     _flanks(cutter, section, height, put)
     put("slenderness", height / columns["rib_width_mid"], "depends")
 
-    area = sum(_melt_area(sides[k], floors[k], settings.collapse) for k in sides)
+    area = sum(melt_area(sides[k], floors[k], settings.collapse) for k in sides)
     put("melt_area", np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib")
     drop = settings.collapse + first_rest
     radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
@@ -279,17 +280,13 @@ def _path_survey(
         np.where(np.isinf(radius), "straight", "end"),
     )
 
-    def areas_at(collapse: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-        late = np.maximum(gap - first_rest, 0.0)[:, None]  # so much later the cover reaches the rib here
-        depth = np.maximum(collapse - late, 0.0)
-        found = {"melt_area": sum(_melt_area(sides[k], floors[k], depth) for k in sides)}
-        for k, side in sides.items():
-            trap = measure_trap(side, edges[k], floors[k], collapse + first_rest, width, deepest, others[k])
-            found[f"trap_area_{k}"] = trap.area
-        melt, inner, outer = (np.where(np.isnan(columns[key]), np.nan, area) for key, area in found.items())
-        return melt, inner, outer
-
     _blank_places_without_meaning(cutter, path, section, columns, why)
+    inner, outer = (
+        SideSections.of(sides[k], edges[k], floors[k], others[k], np.isnan(columns[f"trap_area_{k}"]))
+        for k in ("inner", "outer")
+    )
+    late = np.maximum(gap - first_rest, 0.0)
+    areas_at = Areas(inner, outer, late, first_rest, width, deepest, np.isnan(columns["melt_area"]))
     put_width = columns["rib_width_top"].copy()
     columns["rib_width"], why["rib_width"] = put_width, why["rib_width_top"].copy()
     frame = joint.frame
@@ -348,17 +345,6 @@ def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None
             np.where(np.isnan(height), "no-shoulder", "no-flank"),
         )
     put("rib_width_root", root, np.where(np.isnan(height), "no-shoulder", "no-flank"))
-
-
-def _melt_area(side: Side, floor, collapse: float | np.ndarray) -> np.ndarray:
-    """Area of the rib above the collapse level on one side of P; collapse mm, one for all or (n, 1)."""
-    columns = np.arange(side.a.shape[1])[None, :]
-    exists = np.isfinite(side.b)
-    top_a, top_b = side.floor_a + collapse, side.floor_b + collapse
-    ended = exists & ~((top_a > 0) | (top_b > 0))
-    first = np.where(ended.any(axis=1), np.argmax(ended, axis=1), side.a.shape[1])
-    first = np.where(floor.index >= 0, np.minimum(first, floor.index), first)
-    return positive_area(side, top_a, top_b, exists & (columns < first[:, None]))
 
 
 def _cover(section: _Section, put) -> None:

@@ -105,12 +105,18 @@ def test_a_second_review_needs_no_child(tmp_path, monkeypatch):
         pipeline.review(copy, Settings(today=DAY), cache=folder)
 
 
-def test_with_a_material_everything_is_measured_again(measured, tmp_path):
-    # what materials ask of the sections is a function and not kept: nothing may be answered without it
-    folder, files = Folder(tmp_path / "kept"), [file_facts(SAMPLES / "cover-hole.step")]
-    assert keep(folder, measured["cover-hole"][0], bare("cover-hole"))
-    assert recall(folder, files, bare("cover-hole"), False) is not None
-    assert recall(folder, files, replace(bare("cover-hole"), material={"cover": {"polymer": "PC"}}), False) is None
+def test_sections_are_kept_for_materials_and_measured_for_them_where_they_are_not(measured, tmp_path):
+    files, name = [file_facts(SAMPLES / "cover-hole.step")], "cover-hole"
+    with_material = replace(bare(name), material={"cover": "PC", "base": "PC"})
+    without, full = Folder(tmp_path / "without"), Folder(tmp_path / "full")
+    assert keep(without, measured[name][0], bare(name)) and keep(full, measured[name][0], with_material)
+    assert recall(without, files, bare(name), False) is not None
+    assert recall(without, files, with_material, False) is None
+    assert recall(full, files, bare(name), False) is not None
+    back = recall(full, files, with_material, False)
+    now, kept = (as_bytes(pipeline._judged(m, with_material, False, lambda s: None)) for m in (measured[name][0], back))
+    assert now == kept
+    assert b"collapse_window" in now
 
 
 OTHER = {
