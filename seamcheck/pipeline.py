@@ -14,6 +14,7 @@ from seamcheck.limits.settings_file import find_settings_file, read_settings
 
 if TYPE_CHECKING:
     from seamcheck.assembly.parts import Assembly
+    from seamcheck.cache.folder import Folder
     from seamcheck.cache.measured import Measured
     from seamcheck.limits.findings import JointResult
     from seamcheck.report.review import Review
@@ -94,7 +95,7 @@ def review_model(
     settings: Settings,
     with_view: bool = False,
     progress: Progress = lambda stage: None,
-    cache: Path | None = None,
+    cache: Folder | Path | None = None,
 ) -> dict[str, Any]:
     """The review document of one model; loads the CAD kernel into this process, so a child should run it.
 
@@ -125,7 +126,7 @@ def review_model(
     view, notes = _view(surveyed, progress) if with_view else (None, ())
     measured = Measured(assembly, joints, view, notes)
     if cache is not None:
-        keep(Folder(cache), measured, settings)
+        keep(cache if isinstance(cache, Folder) else Folder(cache), measured, settings)
     return _judged(measured, settings, with_view, progress)
 
 
@@ -209,7 +210,7 @@ def _review_in_child(
 
     try:
         _look_before(paths)
-        document = None if cache is None else _remembered(paths, settings, progress, with_view, cache)
+        document = None if cache is None else remembered(paths, settings, progress, with_view, cache)
         return Review(
             document
             or run_isolated(
@@ -225,14 +226,15 @@ def _review_in_child(
         return Review(document, traceback=getattr(reason, "traceback", ""))
 
 
-def _remembered(
-    paths: Sequence[Path], settings: Settings, progress: Progress | None, with_view: bool, cache: Path
+def remembered(
+    paths: Sequence[Path], settings: Settings, progress: Progress | None, with_view: bool, cache: Folder | Path
 ) -> dict[str, Any] | None:
     """The document from what an earlier review of the same bytes has measured; None where nothing is kept."""
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.measured import recall
 
-    measured = recall(Folder(cache), [file_facts(path) for path in paths], settings, with_view)
+    folder = cache if isinstance(cache, Folder) else Folder(cache)
+    measured = recall(folder, [file_facts(path) for path in paths], settings, with_view)
     return None if measured is None else _judged(measured, settings, with_view, progress or (lambda stage: None))
 
 

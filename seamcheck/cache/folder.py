@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import hashlib
 import os
+import shutil
 import stat
 import tempfile
 import time
@@ -18,6 +19,9 @@ VARIABLE = "SEAMCHECK_CACHE"
 """Environment variable: a folder for the cache; empty for none."""
 
 MOST_MB = 300.0
+LEAST_FREE_MB = 500.0
+"""Room on the disk that is left to others."""
+
 _MAGIC = b"seamcheck measured 1\n"
 _SUFFIX, _UNFINISHED = ".measured", ".unfinished"
 _ABANDONED_S = 3600.0  # an unfinished file so old was left by a process that died
@@ -41,10 +45,12 @@ class Folder:
     ----------
     path : made when first needed
     most_mb : all entries together; those not used for longest go first
+    tidied_every : about how many entries are saved until it is looked whether they are too many
     """
 
     path: Path
     most_mb: float = MOST_MB
+    tidied_every: int = 1
 
     def load(self, key: str) -> bytes | None:
         """An entry, or None where there is no sound one."""
@@ -76,7 +82,7 @@ class Folder:
         name = ""
         try:
             self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
-            if not _is_ours(self.path):
+            if not _is_ours(self.path) or shutil.disk_usage(self.path).free < len(content) + LEAST_FREE_MB * 1e6:
                 return False
             handle, name = tempfile.mkstemp(suffix=_UNFINISHED, dir=self.path)
             with os.fdopen(handle, "wb") as file:
@@ -87,7 +93,8 @@ class Folder:
                 with suppress(OSError):
                     os.unlink(name)
             return False
-        self._make_room()
+        if content[len(_MAGIC)] % self.tidied_every == 0:  # a byte of the digest
+            self._make_room()
         return True
 
     def drop(self, key: str) -> None:

@@ -34,12 +34,12 @@ def key_of(files: Sequence[ModelFile], settings: Settings) -> str:
     asked = measuring(settings)
     for field in fields(asked):
         digest.update(f"{field.name}={getattr(asked, field.name)!r}\0".encode("utf-8", "surrogatepass"))
-    digest.update(_code().encode())
+    digest.update(code().encode())
     return digest.hexdigest()
 
 
 @cache
-def _code() -> str:
+def code() -> str:
     """Version of this package, digest of its source, versions of what it measures with."""
     digest = hashlib.sha256()
     root = Path(__file__).resolve().parents[1]

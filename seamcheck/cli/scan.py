@@ -80,6 +80,11 @@ SHARED_OPTIONS = [
 )  # fmt: skip
 @option("--again", is_flag=True, section=RUN, help="Review everything anew, also what has not changed.")
 @option(
+    "--no-cache", "keep_measured", is_flag=True, flag_value=False, default=True, section=RUN,
+    help="Measure anew and keep nothing. Without it what is measured is kept in DIR/measured (up to 2000 MB), so that "
+    "a scan with other limits or materials goes through unchanged models many times faster.",
+)  # fmt: skip
+@option(
     "--cluster", metavar="ADDRESS", section=RUN,
     help="Review on the workers of a Dask scheduler, such as tcp://10.0.0.5:8786, instead of here.",
 )  # fmt: skip

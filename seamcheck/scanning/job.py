@@ -24,6 +24,9 @@ if TYPE_CHECKING:
 PAGES = ("none", "findings", "all")
 """Models that get a report page: none, those with a must-fix or attention finding, all."""
 
+KEPT_MB = 2000.0
+"""Largest size of what is kept of measured models."""
+
 PRELOAD = ("seamcheck.scanning.warm_up",)
 """What a warm process loads for reviews of a scan."""
 
@@ -50,6 +53,7 @@ class Job:
     files : in the order of the model
     settings, pages : what to go by, and which models get a page
     time_limit, memory_limit, most_bytes : s, MB, and bytes that one archive member may unpack to
+    kept : folder in which what is measured is kept for reviews under other limits; '' for none
     """
 
     key: str
@@ -60,6 +64,7 @@ class Job:
     time_limit: float
     memory_limit: float
     most_bytes: int
+    kept: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,14 +92,18 @@ class NoRoom(SeamcheckError):
 
 def review_job(job: Job, folder: str, progress: Callable[..., None]) -> Outcome:
     """Review one model; runs in the child. Files that must be unpacked go into ``folder``."""
-    from seamcheck.pipeline import review_model
+    from seamcheck.cache.folder import Folder
+    from seamcheck.pipeline import remembered, review_model
     from seamcheck.report.document import not_reviewed_document
 
     try:
         paths = [_on_disk(file, Path(folder) / str(n), job.most_bytes) for n, file in enumerate(job.files)]
     except NotReviewed as reason:
         return Outcome(digest(not_reviewed_document(_model_files(job), reason, job.settings)), None)
-    document = review_model(paths, job.settings, job.pages != "none", progress)
+    with_view, kept = job.pages != "none", Folder(Path(job.kept), KEPT_MB, tidied_every=16) if job.kept else None
+    document = None if kept is None else remembered(paths, job.settings, progress, with_view, kept)
+    if document is None:
+        document = review_model(paths, job.settings, with_view, progress, kept)
     view = document.pop("view", None)
     rows = digest(document)
     page = None

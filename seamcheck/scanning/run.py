@@ -41,6 +41,9 @@ MOST_TRIES = 2
 UNPACK_LIMIT_MB = 1000.0
 
 _ARCHIVE_TIME_S, _ARCHIVE_MEMORY_MB = 600.0, 1500.0
+KEPT = "measured"
+"""Folder in the scan's own in which measured models are kept."""
+
 _BATCH = 200
 
 
@@ -82,6 +85,7 @@ def scan(
     unpack_limit: float | None = None,
     pages: str = "findings",
     again: bool = False,
+    keep_measured: bool = True,
     cluster: str | None = None,
     shared: bool = False,
     workers: Workers | None = None,
@@ -104,6 +108,8 @@ def scan(
     unpack_limit : MB that one model in an archive may unpack to; None for 1000
     pages : 'findings' (models with a must-fix or attention finding), 'all' or 'none'
     again : review everything anew
+    keep_measured : keep what is measured in ``out``, so that a scan under other limits or materials need not measure
+        unchanged models again; not with a cluster
     cluster, shared : address of a Dask scheduler, and whether its workers see the same paths
     workers : who does the reviews instead, see ``workers.Workers``; closed at the end
     on_progress : called now and then
@@ -149,7 +155,8 @@ def scan(
         for ignored in passed:
             tell(f"Not used: {ignored}, as it lies in a scanned folder. Name it with --settings to use it.")
         with Store(target / STORE_NAME, tell) as store:
-            run = _Run(store, target, settings, limits, pages, again, progress, on_progress)
+            kept = str((target / KEPT).absolute()) if keep_measured and cluster is None and not again else ""
+            run = _Run(store, target, settings, limits, pages, again, kept, progress, on_progress)
             number = store.begin_scan(
                 [str(root) for root in roots], run.settings_hash, settings.file or None, as_toml(settings)
             )
@@ -194,13 +201,13 @@ class _Run:
     """The two passes of a scan: look at everything, then review what is missing."""
 
     def __init__(
-        self, store: Store, out: Path, settings: Settings, limits: Limits, pages: str, again: bool,
+        self, store: Store, out: Path, settings: Settings, limits: Limits, pages: str, again: bool, kept: str,
         progress: Progress, on_progress: Callable[[Progress], None],
     ) -> None:  # fmt: skip
         self.settings = replace(settings, today=settings.today or date.today())
         self.settings_hash = settings_hash(self.settings)
         self._store, self._out, self._limits, self._pages, self._again = store, out, limits, pages, again
-        self._progress, self._tell = progress, on_progress
+        self._kept, self._progress, self._tell = kept, progress, on_progress
 
     # Looking
 
@@ -318,7 +325,7 @@ class _Run:
             return None
         return Job(
             row["awaits"], __version__, files, self.settings, self._pages, self._limits.time_s,
-            self._limits.memory_mb, self._limits.most_bytes,
+            self._limits.memory_mb, self._limits.most_bytes, self._kept,
         )  # fmt: skip
 
     def _keep(self, job: Job, model: tuple[str, str], outcome: Outcome, tries: int) -> None:

@@ -8,3 +8,5 @@ from seamcheck.isolation.warm import REVIEW_MODULES
 for _name in (*REVIEW_MODULES, "seamcheck.report.take_view", "seamcheck.report.html.page", "seamcheck.scanning.job"):
     with suppress(Exception):  # a review that needs it fails with its own words
         importlib.import_module(_name)
+with suppress(Exception):
+    importlib.import_module("seamcheck.cache.key").code()  # looked up once, not in every child
