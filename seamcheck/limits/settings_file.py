@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any
@@ -190,14 +190,14 @@ class _Reader:
         from seamcheck.material.settings import MaterialSettings
 
         table = self.table(("material",), table)
-        self.ask(("material",), MaterialSettings.from_table, table)
+        self.ask_table("material", MaterialSettings.from_table, table)
         return table
 
     def interface(self, key: str, table: Any, origins: dict[str, str]) -> dict[str, Any]:
         origins[key] = FILE
         name, read, _ = READERS[key]
         more = (Path(self.where).parent,) if key == "tolerance" else ()
-        return {name: self.ask((key,), read, self.table((key,), table), *more)}
+        return {name: self.ask_table(key, lambda entries: read(entries, *more), self.table((key,), table))}
 
     def table(self, path: tuple[str, ...], value: Any) -> Mapping[str, Any]:
         if not isinstance(value, dict):
@@ -209,6 +209,13 @@ class _Reader:
             return function(*arguments)
         except UsageError as why:
             raise self.fault(path, str(why)) from None
+
+    def ask_table(self, key: str, read: Callable[[Mapping[str, Any]], Any], table: Mapping[str, Any]) -> Any:
+        """What a reader makes of a whole table; an error is given the line of the entry that it is about."""
+        try:
+            return read(table)
+        except UsageError as why:
+            raise self.fault((key, *_culprit(read, table, str(why))), str(why)) from None
 
     def unknown(self, path: tuple[str, ...], word: str, valid: tuple[str, ...], kind: str = "setting") -> None:
         near = nearest(word, valid)
@@ -225,6 +232,33 @@ class _Reader:
             if path[:end] in self.lines:
                 return self.lines[path[:end]]
         return 1
+
+
+def _culprit(read: Callable[[Mapping[str, Any]], Any], table: Mapping[str, Any], said: str) -> tuple[str, ...]:
+    """Path of the entry of a table without which its reader does not say what it said; () where none is alone to blame.
+
+    An entry without which all is well goes before one without which something else is said and that is named.
+    """
+
+    def complaint(entries: Mapping[str, Any]) -> str:
+        try:
+            read(entries)
+        except UsageError as why:
+            return str(why)
+        return ""
+
+    left = {gone: complaint({k: v for k, v in table.items() if k != gone}) for gone in table}
+    blamed = [key for key, what in left.items() if not what]
+    blamed += [key for key, what in left.items() if what not in ("", said) and key in said]
+    if not blamed:
+        return ()
+    key, value = blamed[0], table[blamed[0]]
+    if isinstance(value, list):
+        without = (complaint({**table, key: value[:i] + value[i + 1 :]}) for i in range(len(value)))
+        return (key, *(str(i) for i, what in enumerate(without) if what != said))[:2]
+    if not isinstance(value, Mapping):
+        return (key,)
+    return (key, *_culprit(lambda entries: read({**table, key: entries}), value, said))
 
 
 _HEADER = re.compile(r"\s*(\[\[?)\s*([^\[\]]+?)\s*\]\]?\s*(?:#.*)?$")

@@ -152,23 +152,30 @@ def test_a_scanner_too_near_asks_for_attention(plain):
 
 
 @pytest.mark.parametrize(
-    ("text", "says"),
+    ("text", "says", "line"),
     [
-        ("[scanner]\nhalf-angle = 2\n", "distance"),
-        ("[scanner]\ndistance = 300\ntelecentric = true\n", "telecentric"),
-        ("[scanner]\ndistance = -3\n", "between"),
-        ("[scanner]\nhight = 3\n", "hight"),
-        ("[clamp]\nreach = 'far'\n", "clamp.reach"),
-        ("[tolerance]\nrib_widht = 0.1\n", "rib_width"),
-        ("[tolerance]\nrib_width = -0.1\n", "0 or more"),
-        ("[scanner]\ndistance = 300\naxis = [1, 2]\n", "three coordinates"),
+        ("[scanner]\nhalf-angle = 2\n", "distance", 1),
+        ("[scanner]\ndistance = 300\ntelecentric = true\n", "telecentric", 2),
+        ("collapse = 0.3\n[scanner]\nindex = 1.5\ndistance = -3\n", "between", 4),
+        ("[scanner]\ndistance = 300\nhight = 3\n", "hight", 3),
+        ("[clamp]\n# far\nreach = 'far'\n", "clamp.reach", 3),
+        ("[tolerance]\nrib_width = 0.1\nrib_widht = 0.1\n", "rib_width", 3),
+        ("[tolerance]\nrib_width = -0.1\n", "0 or more", 2),
+        ("[scanner]\ndistance = 300\naxis = [1, 2]\n", "three coordinates", 3),
+        ('[material]\ncover = "PP"\nbase = "XP"\n', "'XP'", 3),
+        ('[material]\ncover = "PP"\n\n[material.laser]\nspeed = 2000\npower = -4\n', "negative", 6),
+        ('[material]\ncover = "PP"\nbase = "PP"\nplaques = [[1.0, 30], [2.0, 36]]\n', "swapped", 4),
+        ('[material]\ncover = "My"\n[material.polymer.My]\nlike = "PP"\ndensity = -3\n', "density", 5),
+        ('[material.laser]\npower = 0\n[material.polymer.My]\nlike = "PP"\n', "power", 2),
+        ('[material]\n[[material.pairs]]\nsymbols = ["PP", "PC"]\nverdict = "fine"\n', "verdict", 2),
+        ('[material]\ncover = "PP"\n[material.joints.j2]\ncover = "QQ"\n', "'QQ'", 4),
     ],
 )
-def test_wrong_tables_are_named_with_their_line(text, says):
+def test_wrong_tables_are_named_with_their_line(text, says, line):
     with pytest.raises(UsageError) as caught:
         parse_settings(text)
     assert says in str(caught.value)
-    assert "line 1" in str(caught.value)
+    assert f", line {line}:" in str(caught.value)
 
 
 def test_written_settings_read_back_the_same():

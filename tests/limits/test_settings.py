@@ -112,7 +112,7 @@ def test_what_is_shown_reads_back(value):
         ),
         ("[[waivers]]\nrule='rib-width'\nreason='x'\ncontour='c1'\nfrom=3\n", 1, ["from and to together"]),
         ("[[waivers]]\nrule='rib-width'\nreason='x'\nat=[1,2,3]\nradus=3\n", 5, ["'radus'", "'radius'"]),
-        ("[material]\ncover = 'XX-YY'\n", 1, ["XX"]),
+        ("[material]\ncover = 'XX-YY'\n", 2, ["XX"]),
     ],
 )
 def test_what_is_wrong_is_named_with_its_line(text, line, words):
