@@ -161,6 +161,8 @@ def _crossings(
     i, j = i[near], j[near]
     near = np.isin(first.face[i].astype(np.int64) * len(other.faces) + second.face[j], wanted)
     i, j = i[near], j[near]
+    near = _reach_through(one.planes, first.face, second, i, j) & _reach_through(other.planes, second.face, first, j, i)
+    i, j = i[near], j[near]
     places, pairs = [np.empty((0, 3))], [np.empty(0, int)]
     for edged, whole in ((first.corners[i], second.corners[j]), (second.corners[j], first.corners[i])):
         for k in range(3):
@@ -169,6 +171,14 @@ def _crossings(
             pairs.append(np.flatnonzero(hit))
     pair = np.concatenate(pairs)
     return np.concatenate(places), pair, first.face[i[pair]], second.face[j[pair]]
+
+
+def _reach_through(planes: np.ndarray, owner: np.ndarray, facets: Facets, i: np.ndarray, j: np.ndarray) -> np.ndarray:
+    """(k,) bool: whether facet j has corners on both sides of the plane of facet i's face; true for what is none."""
+    faces, place = np.unique(owner, return_inverse=True)
+    away = np.einsum("fk,mck->fmc", planes[faces, :3], facets.corners) - planes[faces, 3][:, None, None]
+    through = (away.min(axis=2) < 0.0) & (away.max(axis=2) > 0.0)
+    return np.asarray((through | np.isnan(planes[faces, :1]))[place[i], j])
 
 
 def _facets(body: Body, faces: np.ndarray, box: np.ndarray) -> Facets:
