@@ -54,7 +54,7 @@ def review_each(
                 _tell(result.document)
         for output, folder in apart.items():
             try:
-                _write(output, folder, model, result.document)
+                _write(output, folder, model, result.document, options["paper"])
             except SeamcheckError as error:
                 failed.append(str(error))
     for output, path in together.items():
@@ -120,10 +120,10 @@ def _baseline_of(model: Path, baseline: Path | None) -> Path | None:
     return None
 
 
-def _write(output: Output, folder: Path, model: Path, document: Mapping[str, Any]) -> None:
+def _write(output: Output, folder: Path, model: Path, document: Mapping[str, Any], paper: str | None) -> None:
     if output.needs_seam and not document["joints"]:
         return
-    content = make(output, document, [model])
+    content = make(output, document, [model], paper)
     if output.is_folder:
         target = place_in(folder, model, "")
         make_folder(target)

@@ -19,6 +19,7 @@ from seamcheck.cli.shared import check_can_write, make_folder, option, write_fil
 from seamcheck.errors import SeamcheckError, UsageError
 
 _REPORT = "seamcheck.report"
+_SECTION = "Write to files ('-' is standard output)"
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +38,7 @@ class Output:
     needs_model : whether the function also takes the paths of the reviewed models, and reads them again
     for_many : whether the function also takes the paths of the reviewed models, to name them, and can hold
         several reviews in one file
+    takes_paper : whether the function also takes the paper that it is printed on
     """
 
     name: str
@@ -47,12 +49,19 @@ class Output:
     is_folder: bool = False
     needs_model: bool = False
     for_many: bool = False
+    takes_paper: bool = False
 
+
+PAPERS = ("A4", "letter")
+"""What --paper takes."""
 
 OUTPUTS: tuple[Output, ...] = (
     Output("json", f"{_REPORT}.plain:to_json", "the review document, for CI, stores and other reports"),
-    Output("html", f"{_REPORT}.html.page:render_html", "a page to read and send", needs_view=True),
-    Output("pdf", f"{_REPORT}.pdf:render_pdf", "the page as printed; needs a browser here", needs_view=True),
+    Output("html", f"{_REPORT}.html.page:render_html", "a page to read and send", needs_view=True, takes_paper=True),
+    Output(
+        "pdf", f"{_REPORT}.pdf:render_pdf", "the page as printed; needs a browser here",
+        needs_view=True, takes_paper=True,
+    ),
     Output("csv", f"{_REPORT}.csv:render_csv", "the table of all stations", needs_seam=True),
     Output(
         "dxf", f"{_REPORT}.dxf:render_dxf", "seam, land and findings as a drawing seen along the light",
@@ -77,14 +86,21 @@ OUTPUTS: tuple[Output, ...] = (
 
 
 def output_options(command: Callable[..., Any]) -> Callable[..., Any]:
-    """One option for each kind of file; '-' is standard output."""
+    """One option for each kind of file; '-' is standard output. And the paper."""
+    command = option(
+        "--paper",
+        type=click.Choice(PAPERS, case_sensitive=False),
+        section=_SECTION,
+        help="Paper that --pdf and --html print on. [default: for --pdf the environment variable SEAMCHECK_PAPER, else "
+        "A4; for --html what the reader's browser takes]",
+    )(command)
     for output in reversed(OUTPUTS):
         command = option(
             f"--{output.name}",
             f"output_{output.name.replace('-', '_')}",
             metavar="FOLDER" if output.is_folder else "FILE",
             type=click.Path(path_type=Path, allow_dash=not output.is_folder),
-            section="Write to files ('-' is standard output)",
+            section=_SECTION,
             help=f"Write {output.what}.",
         )(command)
     return command
@@ -97,7 +113,7 @@ class Writers:
     """
 
     def __init__(self, options: Mapping[str, Any], models: Sequence[Path] = ()) -> None:
-        self.models = tuple(models)
+        self.models, self.paper = tuple(models), options.get("paper")
         self.wanted = [
             (output, options[key])
             for output in OUTPUTS
@@ -132,7 +148,7 @@ class Writers:
                 told.append(f"Not written: {path}, as the model was not reviewed.")
                 continue
             try:
-                told += _write(output, path, document, self.models)
+                told += _write(output, path, document, self.models, self.paper)
             except SeamcheckError as error:
                 failed.append(str(error))
             except Exception as error:
@@ -144,8 +160,10 @@ class Writers:
         return told
 
 
-def _write(output: Output, path: Path, document: Mapping[str, Any], models: Sequence[Path]) -> list[str]:
-    content = make(output, document, models)
+def _write(
+    output: Output, path: Path, document: Mapping[str, Any], models: Sequence[Path], paper: str | None
+) -> list[str]:
+    content = make(output, document, models, paper)
     if str(path) == "-":
         sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
         sys.stdout.buffer.flush()
@@ -156,13 +174,14 @@ def _write(output: Output, path: Path, document: Mapping[str, Any], models: Sequ
     return [f"Written: {file}" for file in files]
 
 
-def make(output: Output, content: Any, models: Sequence[Path]) -> Any:
+def make(output: Output, content: Any, models: Sequence[Path], paper: str | None = None) -> Any:
     """The text, bytes or files of one output.
 
     Parameters
     ----------
     content : review document; for an output ``for_many`` also a list of reviews (report/ci/reviews.py)
     models : the reviewed files
+    paper : that the page is printed on; None for the default
     """
     module, _, name = output.function.partition(":")
     function = getattr(importlib.import_module(module), name)
@@ -170,4 +189,6 @@ def make(output: Output, content: Any, models: Sequence[Path]) -> Any:
         return function(content, models)
     if output.for_many and isinstance(content, Mapping):
         return function(content, [shown(model) for model in models])
+    if output.takes_paper:
+        return function(content, paper=paper)
     return function(content)

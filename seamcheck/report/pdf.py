@@ -120,4 +120,4 @@ def _paper(name: str) -> str:
     for paper in PAPERS:
         if paper.lower() == name.strip().lower():
             return paper
-    raise UsageError(f"There is no paper {name!r}; {PAPER} takes {' or '.join(PAPERS)}.")
+    raise UsageError(f"There is no paper {name!r}; --paper and {PAPER} take {' or '.join(PAPERS)}.")

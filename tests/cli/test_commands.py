@@ -330,6 +330,19 @@ def test_outputs_are_written_and_told(reviewed, model, tmp_path):
     assert "<html" in (tmp_path / "p.html").read_text("utf-8")
 
 
+def test_the_paper_reaches_page_and_print(reviewed, model, tmp_path, monkeypatch):
+    monkeypatch.setattr("seamcheck.report.pdf.render_pdf", lambda document, paper=None: f"on {paper}".encode())
+    reviewed()
+    for given, written in (("letter", "letter"), ("a4", "A4"), (None, None)):
+        files = [f"--html={tmp_path / 'r.html'}", f"--pdf={tmp_path / 'r.pdf'}"]
+        result = run("review", str(model), *files, *(["--paper", given] if given else []))
+        assert result.exit_code == 0, result.output
+        assert (tmp_path / "r.pdf").read_text() == f"on {written}"
+        size = {"letter": "8.5in 11in", "A4": "210mm 297mm", None: ""}[written]
+        page = (tmp_path / "r.html").read_text("utf-8")
+        assert (f"@page {{ size: {size}; }}" in page) if size else ("@page { size:" not in page)
+
+
 def test_one_output_that_fails_does_not_take_the_others_with_it(reviewed, model, tmp_path, monkeypatch):
     reviewed()
     monkeypatch.setattr("seamcheck.report.csv.render_csv", lambda document: 1 / 0)
