@@ -148,11 +148,11 @@ class Chart {
       width, height: HEIGHT, pxAlign: 0, legend: { show: false },
       cursor: { sync: { key: "seam" }, drag: { x: true, y: false, setScale: true }, points: { show: false }, y: false },
       scales: { x: { time: false, range: (_, a, b) => [a, b] }, y: { range: () => [low, high] } },
-      padding: [8, 8, 0, 0],
+      padding: [8, 14, 0, 0],
       axes: [
         { stroke: () => theme("soft"), grid: { show: false }, ticks: { stroke: () => theme("line"), size: 4 }, size: 22, font: FONT, gap: 3 },
         { stroke: () => theme("soft"), grid: { stroke: () => theme("line"), width: 1 }, ticks: { show: false }, size: 52, font: FONT, space: 26,
-          values: (_, ticks) => { const d = digits(ticks, decimals); return ticks.map((t) => t.toFixed(d)); } },
+          values: (_, ticks) => { const d = digits(ticks, decimals); return ticks.map((t) => (Math.abs(t) < 0.5 * 10 ** -d ? 0 : t).toFixed(d)); } },
       ],
       series: [{}, { stroke: () => theme("ink"), width: 1.6, points: { show: false }, spanGaps: false }],
       hooks: { drawAxes: [(u) => { this.drawBands(u); this.drawTolerance(u, data); }], draw: [(u) => { this.drawFindings(u); this.show(); }], ready: [(u) => this.listen(u)] },

@@ -85,7 +85,7 @@ async function start(): Promise<void> {
     document.documentElement.dataset.print = "yes";
     for (const sheet of sheets) sheet.forPrint();
     plan.draw({ width: 690, height: 268 });
-    charts.forPrint(270);
+    charts.forPrint(256);
   });
   addEventListener("afterprint", () => {
     delete document.documentElement.dataset.print;

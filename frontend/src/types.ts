@@ -59,6 +59,8 @@ export interface JointFacts {
   drop: number | null;
   /** beside the rib that the light may reach; the clamp land begins beyond it */
   margin: number;
+  /** degrees, of the scanner's cone to each side */
+  cone: number;
 }
 
 export interface PackedSections {

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
 from seamcheck.interface.facing import View
-from seamcheck.interface.light import Entries, axis_of, entries, rib_width
+from seamcheck.interface.light import Entries, axis_of, entries, rib_width, spread
 from seamcheck.interface.settings import Scanner
 from seamcheck.joint import Joint
 from seamcheck.material.optics import scanner_entry
@@ -47,11 +47,11 @@ def light_corridor(
     region = rib_region(joint, view)
     if scanner is None:
         return shapely.buffer(region, margin) if margin > 0 else region
-    spread = np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index))
+    widens = spread(scanner)
     found = entries(joint, contour, survey, scanner)
     below, above = [], []
     for path in survey.paths:
-        rib, light = _strips(path, found[path.id], view, margin, spread)
+        rib, light = _strips(path, found[path.id], view, margin, widens)
         below += rib
         above += light
     rest = shapely.difference(region, shapely.union_all(below).buffer(_SEAM)) if below else region
@@ -61,11 +61,11 @@ def light_corridor(
     depth = float(np.nanmedian(through)) if np.isfinite(through).any() else 0.0
     if scanner.distance is not None and depth > 0 and not rest.is_empty:
         rest = _drawn_in(rest, axis_of(joint, contour, scanner, view), scanner.distance, depth, scanner.index)
-    return shapely.union_all([*above, shapely.buffer(rest, margin + depth * spread)])
+    return shapely.union_all([*above, shapely.buffer(rest, margin + depth * widens)])
 
 
 def _strips(
-    path: PathSurvey, found: Entries, view: View, margin: float, spread: float
+    path: PathSurvey, found: Entries, view: View, margin: float, widens: float
 ) -> tuple[list[BaseGeometry], list[BaseGeometry]]:
     """Strips between neighbouring stations, in the view: of the rib's top, and of the light on the cover's top."""
     half, across = rib_width(path)[:, None] / 2, path.u @ view.axes[:2].T
@@ -73,7 +73,7 @@ def _strips(
     inner, outer = view.local(found.inner)[:, :2], view.local(found.outer)[:, :2]
     with np.errstate(invalid="ignore", divide="ignore"):
         side = (outer - inner) / np.linalg.norm(outer - inner, axis=1, keepdims=True)
-    wider = (margin + found.way * spread)[:, None]
+    wider = (margin + found.way * widens)[:, None]
     lines = (flat - half * across, flat + half * across), (inner - wider * side, outer + wider * side)
     ahead = np.arange(1, len(flat) + path.closed) % len(flat)
     here = np.arange(len(ahead))

@@ -121,6 +121,27 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "Way of the refracted ray through the plastic, from the cover's top to P.",
         ),
         Quantity(
+            "light_lean",
+            "lean of the light in the section",
+            "°",
+            "Angle in the section between the ray to P, in air, and the beam; positive where it comes from the outer "
+            "side.",
+            decimals=2,
+        ),
+        Quantity(
+            "light_enters_inner",
+            "light on the cover's top, inner edge",
+            "mm",
+            "Where the light from the scanner to the inner edge of the rib's top enters the cover, with its cone: "
+            "distance from P along u, negative on the inner side.",
+        ),
+        Quantity(
+            "light_enters_outer",
+            "light on the cover's top, outer edge",
+            "mm",
+            "As light_enters_inner, for the outer edge.",
+        ),
+        Quantity(
             "light_clear",
             "light reaching the rib from the scanner",
             "1",

@@ -23,7 +23,10 @@ from seamcheck.kernel.distance import line_hits
 from seamcheck.material.optics import cover_shift, entry_points, refract, spot_stretch
 from seamcheck.survey.table import PathSurvey, Survey
 
-COLUMNS = ("beam_angle", "spot_offset", "spot_stretch", "path_in_cover", "light_clear")
+COLUMNS = (
+    "beam_angle", "spot_offset", "spot_stretch", "path_in_cover", "light_lean", "light_enters_inner",
+    "light_enters_outer", "light_clear",
+)  # fmt: skip
 _ACROSS = (-0.998, 0.0, 0.998)  # of half the rib's width: where the light must arrive
 _RIM = 8  # rays round the cone
 _TOP = 0.02  # mm: how far the entry may lie off the cover's top face
@@ -61,6 +64,7 @@ def light(
     obstacles = _Obstacles(joint, view)
     for path in survey.paths:
         found = _chief(path, tops[path.id], source, joint, scanner.index)
+        found |= _taken(path, _entries(path, tops[path.id], source, scanner.index), scanner)
         share, blockers = _clear(path, tops[path.id], source, joint, scanner, lit, view, obstacles)
         found["light_clear"] = share
         columns[path.id] = found
@@ -99,14 +103,27 @@ def entries(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner) ->
     lit = faces.facets(view, 1.0)
     tops = {path.id: _tops(path, joint, view, faces, lit) for path in survey.paths}
     source = _source(joint, contour, scanner, view, tops)
-    found = {}
-    for path in survey.paths:
-        half = rib_width(path)[:, None] / 2
-        (inner, way), (outer, other) = (
-            _entry(path.points + side * half * path.u, tops[path.id], source, scanner.index) for side in (-1.0, 1.0)
-        )
-        found[path.id] = Entries(inner, outer, np.fmax(way, other))
-    return found
+    return {path.id: _entries(path, tops[path.id], source, scanner.index) for path in survey.paths}
+
+
+def _entries(path: PathSurvey, top: Top, source: Source, index: float) -> Entries:
+    half = rib_width(path)[:, None] / 2
+    (inner, way), (outer, other) = (
+        _entry(path.points + side * half * path.u, top, source, index) for side in (-1.0, 1.0)
+    )
+    return Entries(inner, outer, np.fmax(way, other))
+
+
+def spread(scanner: Scanner) -> float:
+    """mm by which the beam's cone widens to each side for each mm of its way in the plastic."""
+    return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index)))
+
+
+def _taken(path: PathSurvey, found: Entries, scanner: Scanner) -> dict[str, np.ndarray]:
+    """What the light takes of the cover's top in the section, mm from P, with its cone."""
+    inner, outer = (((x - path.points) * path.u).sum(axis=1) for x in (found.inner, found.outer))
+    wider = found.way * spread(scanner)
+    return {"light_enters_inner": inner - wider, "light_enters_outer": outer + wider}
 
 
 def _entry(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray]:
@@ -239,13 +256,14 @@ def _enter(targets: np.ndarray, top: Top, direction: np.ndarray, index: float) -
 
 def _chief(path: PathSurvey, top: Top, source: Source, joint: Joint, index: float) -> dict[str, np.ndarray]:
     with np.errstate(invalid="ignore"):
-        _, incidence, way = _aim(path.points, top, source, index)
+        ray, incidence, way = _aim(path.points, top, source, index)
         depth = ((top.place - path.points) * top.normal).sum(axis=1)
         return {
             "beam_angle": np.degrees(incidence),
             "spot_offset": cover_shift(incidence, depth, index),
             "spot_stretch": spot_stretch(incidence),
             "path_in_cover": way,
+            "light_lean": np.degrees(np.arctan2(-(ray * path.u).sum(axis=1), ray @ joint.beam)),
         }
 
 

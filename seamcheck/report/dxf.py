@@ -17,7 +17,11 @@ LAYERS: dict[str, tuple[int, str]] = {
     "SEAM_LINES_ARCS": (3, "mid-line of the rib top as single lines and arcs"),
     "SEAM_POLYLINE": (3, "the same mid-line as one polyline with arcs"),
     "SEAM_STATIONS_3D": (8, "polyline through all stations, in the model's own coordinates"),
-    "LIGHT_CORRIDOR": (2, "edges of the rib top, plus the beam margin: where the light has to pass"),
+    "LIGHT_CORRIDOR": (
+        2,
+        "what the light takes of the cover's top, plus the beam margin: straight over the rib, or as a given scanner "
+        "sends it",
+    ),
     "CLAMP_LAND": (4, "flat of the cover beside the corridor that a clamp can press on"),
     "FINDING_MUST_FIX": (1, "section marks of findings that must be fixed"),
     "FINDING_ATTENTION": (30, "section marks of findings to look at"),
@@ -112,8 +116,9 @@ def _draw_areas(space: Any, frame: plan.PlanFrame, contour: Any, margin: float) 
     width = facts.column_of(contour, "rib_width_top")
     width = np.where(np.isfinite(width), width, facts.column_of(contour, "rib_width"))
     edge = width / 2 + margin
-    for side in (1, -1):
-        for run in plan.offset_runs(contour, frame, side * edge):
+    for side, name in ((1, "outer"), (-1, "inner")):
+        taken = facts.column_of(contour, f"light_enters_{name}") + side * margin
+        for run in plan.offset_runs(contour, frame, taken if np.isfinite(taken).any() else side * edge):
             space.add_lwpolyline(run.tolist(), dxfattribs={"layer": "LIGHT_CORRIDOR"})
     side = plan.land_side(contour)
     if not side:

@@ -297,6 +297,12 @@ def collapse_of(document: Document) -> float | None:
     return float(value) if isinstance(value, int | float) else None
 
 
+def half_angle(document: Document) -> float:
+    """° of the scanner's cone to each side; 0 without a scanner."""
+    scanner = (document.get("settings") or {}).get("scanner") or {}
+    return float(scanner.get("half_angle") or 0.0)
+
+
 def beam_margin(document: Document) -> float:
     """Room beside the rib that belongs to the beam corridor, mm; the clamp land begins beyond it."""
     return float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)

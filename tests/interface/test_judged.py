@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import io
 from pathlib import Path
 
+import ezdxf
 import jsonschema
+import numpy as np
 import pytest
 from builder import Spec, build, circle, draw, rounded_rectangle
 from builder.ops import cylinder, fuse
@@ -15,6 +18,7 @@ from seamcheck.limits.settings import Settings
 from seamcheck.limits.settings_file import as_toml, parse_settings
 from seamcheck.pipeline import review_model
 from seamcheck.report.document import schema
+from seamcheck.report.dxf import render_dxf
 
 SPEC = Spec(track=circle(20))
 
@@ -149,6 +153,13 @@ def test_a_scanner_too_near_asks_for_attention(plain):
     assert found[0]["value"] == pytest.approx(18.07, abs=0.05)
     assert not of_rule(document, "scanner-shadow")
     assert not any("no scanner" in item for item in document["not_checked"])
+    stations = document["joints"][0]["contours"][0]["stations"]
+    inner, outer = (np.array(stations[f"light_enters_{side}"]) for side in ("inner", "outer"))
+    drawing = ezdxf.read(io.StringIO(render_dxf(document)))
+    rings = drawing.modelspace().query('LWPOLYLINE[layer=="LIGHT_CORRIDOR"]')
+    radii = sorted(float(np.mean([np.hypot(p[0], p[1]) for p in ring.get_points()])) for ring in rings)
+    assert radii == pytest.approx([20 + inner.mean(), 20 + outer.mean()], abs=0.02)
+    assert 20 + outer.mean() < 20.6  # drawn in towards the axis by more than the cone widens it
 
 
 @pytest.mark.parametrize(

@@ -10,6 +10,7 @@ from builder.ops import box
 from interface_models import interface, measure, settings
 from OCP.BRepPrimAPI import BRepPrimAPI_MakeBox
 from OCP.gp import gp_Pnt
+from scipy.optimize import brentq
 
 from seamcheck.interface.light import _meet
 from seamcheck.interface.settings import Scanner
@@ -20,6 +21,15 @@ def columns(spec: Spec, scanner: Scanner, *others):
     model = assemble(spec, *draw(spec), *others)
     found = measure(model.parts)
     return survey_interface(found.joint, found.contour, found.survey, settings(scanner=scanner, lateral_play=0.0))
+
+
+def enters(height: float, radius: float, depth: float, index: float) -> float:
+    """Radius at which the ray to ``radius`` below a level top enters it: scipy's root of Snell's law."""
+
+    def over(x: float) -> float:
+        return x + depth * np.tan(np.arcsin(np.sin(np.arctan(x / height)) / index)) - radius
+
+    return brentq(over, 0.0, radius, xtol=1e-12)
 
 
 @pytest.mark.parametrize(
@@ -41,6 +51,9 @@ def test_the_ray_to_a_round_seam_has_the_angle_of_snell(height, radius, thicknes
     assert path["spot_offset"] == pytest.approx(thickness * (np.tan(a) - np.tan(b)), abs=1e-4)
     assert path["spot_stretch"] == pytest.approx(1 / np.cos(a), abs=1e-4)
     assert path["light_clear"].min() == 1.0
+    assert path["light_lean"] == pytest.approx(-angle, abs=0.001)  # from over the middle: the inner side
+    for name, edge in (("inner", radius - 0.6), ("outer", radius + 0.6)):
+        assert path[f"light_enters_{name}"] == pytest.approx(enters(height, edge, thickness, index) - radius, abs=1e-3)
 
 
 @pytest.mark.thorough

@@ -76,17 +76,7 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   const half = (get("rib_width_top") ?? get("rib_width")) === null ? null : (get("rib_width_top") ?? get("rib_width"))! / 2;
   const drop = facts.drop;
 
-  // The light comes down its corridor to the rib.
-  if (half !== null) {
-    const reach = half + facts.margin;
-    const [x0, x1, foot] = [X(-reach), X(reach), Y(0)];
-    scene.append(svg("rect", { class: "light", x: px(x0), y: px(plot.y - 24), width: px(x1 - x0), height: px(foot - plot.y + 24) }));
-    const count = Math.max(1, Math.min(4, Math.round((x1 - x0) / 26)));
-    for (let i = 0; i < count; i++) {
-      const x = x0 + ((i + 0.5) / count) * (x1 - x0);
-      scene.append(svg("path", { class: "ray", d: `M${px(x)} ${px(plot.y - 22)}V${px(Y(0) - 6)}`, "marker-end": `url(#${key}-arrow)` }));
-    }
-  }
+  if (half !== null) scene.append(...drawLight(get, half, up, facts, X, Y, plot.y - 24, key));
 
   const ribOwner = up > 0 ? 0 : 1;
   // Columns are those of the part with the rib; with the rib on the cover that part comes down.
@@ -182,6 +172,36 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
     svg("text", { class: "side", x: px(width - 12), y: px(height - 11), "text-anchor": "end" }, "outer ▸"),
   );
   return root;
+}
+
+/** The light on its way to the rib: straight down, or as a given scanner sends it, refracted at the cover's top. */
+function drawLight(
+  get: (column: string) => number | null, half: number, up: 1 | -1, facts: JointFacts,
+  X: (u: number) => number, Y: (v: number) => number, ceiling: number, key: string,
+): SVGElement[] {
+  const top = (get("cover_thickness") ?? 0) + (up > 0 ? Math.max(get("gap") ?? 0, 0) : 0);
+  const lean = get("light_lean"), inner = get("light_enters_inner"), outer = get("light_enters_outer");
+  const given = lean !== null && inner !== null && outer !== null;
+  const [low, high] = given ? [inner - facts.margin, outer + facts.margin] : [-half - facts.margin, half + facts.margin];
+  const scale = X(1) - X(0);
+  const rise = (Y(top) - ceiling) / scale;  // mm from the cover's top to the edge of the drawing
+  const slope = (degrees: number) => Math.tan((degrees * Math.PI) / 180) * rise;
+  const [above, beyond] = given ? [low + slope(lean - facts.cone), high + slope(lean + facts.cone)] : [low, high];
+  const foot = half + facts.margin;
+  const corners = [[above, null], [low, top], [-foot, 0], [foot, 0], [high, top], [beyond, null]] as const;
+  const at = (u: number, v: number | null) => `${px(X(u))} ${px(v === null ? ceiling : Y(v))}`;
+  const parts: SVGElement[] = [svg("path", { class: "light", d: `M${corners.map(([u, v]) => at(u, v)).join("L")}Z` })];
+  const count = Math.max(1, Math.min(4, Math.round((2 * foot * scale) / 26)));
+  for (let i = 0; i < count; i++) {
+    const share = (i + 0.5) / count, mix = (a: number, b: number) => a + share * (b - a);
+    const foot0 = mix(-foot, foot), enters = mix(low, high), tip = 6 / scale;
+    const short = top > 0 ? foot0 + ((enters - foot0) * tip) / top : foot0;
+    parts.push(svg("path", {
+      class: "ray", "marker-end": `url(#${key}-arrow)`,
+      d: `M${px(X(mix(above, beyond)))} ${px(ceiling + 2)}L${at(enters, top)}L${at(short, tip)}`,
+    }));
+  }
+  return parts;
 }
 
 const rank = (owner: number) => (owner === 0 ? 1 : owner === 1 ? 2 : 0);

@@ -132,6 +132,7 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
         "collapse": collapse,
         "drop": None if collapse is None else collapse + facts.first_rest(joint),
         "margin": facts.beam_margin(document),
+        "cone": facts.half_angle(document),
     }
 
 
