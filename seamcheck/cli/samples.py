@@ -19,7 +19,7 @@ def command(folder: Path) -> None:
     seamcheck samples models
     seamcheck review models/sound.step
 
-    A settings file of the same name beside a model names its materials:
+    A settings file of the same name beside a model names its materials, scanner, stop or tolerances:
 
     \b
     seamcheck review models/transmission.step --settings models/transmission.toml
@@ -28,6 +28,15 @@ def command(folder: Path) -> None:
 
     write_samples(folder)
     width = max(len(sample.file.name) for sample in samples())
+    with_settings = [sample for sample in samples() if sample.settings]
     for sample in samples():
+        if not sample.settings:
+            click.echo(f"{sample.file.name:{width}}  {sample.sentence}")
+    click.echo("\nWithin the limits by themselves, not with the settings file beside them (--settings):")
+    for sample in with_settings:
         click.echo(f"{sample.file.name:{width}}  {sample.sentence}")
-    click.echo(f"\nWritten into {folder}. Try: seamcheck review {folder / 'sound.step'}")
+    one = with_settings[-1]
+    assert one.settings is not None
+    click.echo(f"\nWritten into {folder}. Try:")
+    click.echo(f"  seamcheck review {folder / 'rib-evenness.step'}")
+    click.echo(f"  seamcheck review {folder / one.file.name} --settings {folder / one.settings.name}")

@@ -15,6 +15,7 @@ from seamcheck.interface.neighbours import neighbours
 from seamcheck.interface.overlap import overlaps
 from seamcheck.interface.path import path_values
 from seamcheck.interface.settings import Clamp
+from seamcheck.interface.shade import shades
 from seamcheck.interface.sinking import sinking
 from seamcheck.interface.stack import flatness_stack, intended_stop
 from seamcheck.interface.support import support_values
@@ -34,7 +35,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
     """
     values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
-    values |= overlaps(joint, values)
+    values |= overlaps(joint, values) | shades(joint, survey)
     scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
     lit, columns, reasons = light(joint, contour, survey, scanner)
     values |= lit

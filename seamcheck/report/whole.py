@@ -44,6 +44,7 @@ _WHICH = {
     "free_travel": "whole interface",
     "beam_angle": "largest",
     "light_clear": "least",
+    "beam_clear": "least",
     "support_depth": "least",
     "overhang": "largest",
 }

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 import trimesh
 from builder import Spec, assemble, build, circle, draw, rounded_rectangle
-from builder.ops import box
+from builder.ops import box, cut
 from interface_models import interface, measure, settings
 from OCP.BRepPrimAPI import BRepPrimAPI_MakeBox
 from OCP.gp import gp_Pnt
@@ -14,6 +14,7 @@ from scipy.optimize import brentq
 
 from seamcheck.interface.light import _meet
 from seamcheck.interface.settings import Scanner
+from seamcheck.interface.shade import shades
 from seamcheck.interface.survey import survey_interface
 
 
@@ -153,3 +154,23 @@ def test_boxes_of_the_builder_are_those_of_the_kernel():
     one = columns(spec, Scanner(200.0, None, 0.0, 1.5), ("connector", block, None)).paths[0]
     other = columns(spec, Scanner(200.0, None, 0.0, 1.5), ("connector", box(*CONNECTOR), None)).paths[0]
     assert np.array_equal(one.columns["light_clear"], other.columns["light_clear"])
+
+
+def test_what_shades_light_along_the_beam_is_named():
+    """A foreign block over the inner half of the rib, 3 mm long, and a void in the cover over its outer half."""
+    spec = Spec(track=rounded_rectangle(60, 40, 8))
+    cover, base = draw(spec)
+    clip = box((-2.0, -19.9, 5.0), (2.0, -15.0, 7.0))
+    void = box((-2.0, 20.1, 0.8), (2.0, 22.0, 1.2))
+    found = measure(assemble(spec, cut(cover, void), base, ("clip", clip, None)).parts)
+    places = shades(found.joint, found.survey)["beam_clear"]["places"]
+    assert len(places) == 2
+    by_side = {place["at"][1] < 0: place for place in places}
+    assert by_side[True]["why"].startswith("'clip' stands in the light")
+    assert [face["part"] for face in by_side[True]["faces"]] == ["p3"]
+    assert "void" in by_side[False]["why"]
+    assert by_side[False]["faces"] == []
+    # of 1.2 mm of width from 20 - 0.6 to 20 + 0.6 the block takes what lies within 19.9, the void what lies beyond 20.1
+    assert [by_side[side]["value"] for side in (True, False)] == pytest.approx([0.7 / 1.2, 0.7 / 1.2], abs=0.01)
+    sound = measure(assemble(spec, cover, base).parts)
+    assert shades(sound.joint, sound.survey) == {}
