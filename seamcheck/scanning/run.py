@@ -31,8 +31,7 @@ from seamcheck.scanning.lock import FolderLock
 from seamcheck.scanning.pairs import read_list, rules_from
 from seamcheck.scanning.patterns import patterns_from, stem
 from seamcheck.scanning.result import ScanResult
-from seamcheck.scanning.store import NAME as STORE_NAME
-from seamcheck.scanning.store import Store, name_of, place_of
+from seamcheck.scanning.store import Store, name_of, open_to_write, place_of
 from seamcheck.scanning.workers import LocalWorkers, Workers
 
 MOST_TRIES = 2
@@ -154,7 +153,7 @@ def scan(
 
         for ignored in passed:
             tell(f"Not used: {ignored}, as it lies in a scanned folder. Name it with --settings to use it.")
-        with Store(target / STORE_NAME, tell) as store:
+        with open_to_write(target, tell) as store:
             kept = str((target / KEPT).absolute()) if keep_measured and cluster is None and not again else ""
             run = _Run(store, target, settings, limits, pages, again, kept, progress, on_progress)
             number = store.begin_scan(

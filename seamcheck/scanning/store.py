@@ -32,6 +32,45 @@ _BUSY_S = 600.0
 _SQLITE_LEAST = (3, 37, 0)  # STRICT tables
 
 
+class OlderStore(ScanStopped):
+    """The store was written by an older version of seamcheck, in another form."""
+
+    def __init__(self, file: Path, version: int) -> None:
+        super().__init__(file, version)
+        self.file, self.version = file, version
+
+    def __str__(self) -> str:
+        return (
+            f"{self.file} was written by an older seamcheck (store version {self.version}; this one writes "
+            f"{SCHEMA_VERSION}). A scan into its folder puts it aside and begins a new one; SQL still reads it."
+        )
+
+
+def open_to_write(folder: Path, tell: Callable[[str], None]) -> Store:
+    """The store of a scan's folder; one of an older form is put aside under another name, and told.
+
+    Nothing of use is lost: a review counts only for the version of seamcheck that made it.
+    """
+    try:
+        return Store(folder / NAME, tell)
+    except OlderStore as older:
+        aside = _free_name(folder / f"store-version-{older.version}.sqlite")
+        try:
+            (folder / NAME).rename(aside)
+        except OSError as why:
+            raise cannot_write(aside, why) from None
+        tell(
+            f"The store was written by an older seamcheck, whose reviews don't count for this one: it was put aside as "
+            f"{aside.name}, and everything is reviewed anew."
+        )
+        return Store(folder / NAME, tell)
+
+
+def _free_name(path: Path) -> Path:
+    names = itertools.chain([path], (path.with_stem(f"{path.stem}-{n}") for n in itertools.count(2)))
+    return next(name for name in names if not name.exists())
+
+
 class Store:
     """The open store; used by one thread."""
 
@@ -303,12 +342,13 @@ class Store:
             return
         if kind != APPLICATION_ID:
             raise ScanStopped(f"{self.file} is a database of another program. Name another folder with --out.")
-        if version != SCHEMA_VERSION:
-            age = "a newer" if version > SCHEMA_VERSION else "an older"
+        if version > SCHEMA_VERSION:
             raise ScanStopped(
-                f"{self.file} was written by {age} seamcheck (store version {version}; this one writes "
-                f"{SCHEMA_VERSION}). Name another folder with --out, or use that version; nothing was changed."
+                f"{self.file} was written by a newer seamcheck (store version {version}; this one writes "
+                f"{SCHEMA_VERSION}). Use that version, or name another folder with --out; nothing was changed."
             )
+        if version < SCHEMA_VERSION:
+            raise OlderStore(self.file, version)
 
 
 def open_to_read(folder: Path) -> Store:

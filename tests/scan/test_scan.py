@@ -414,6 +414,26 @@ def test_a_folder_that_can_not_be_written(place):
         seamcheck.scan(place / "in", place / "file", workers=Fakes())
 
 
+def test_a_store_of_an_older_form_is_put_aside_and_the_scan_goes_on(place):
+    import sqlite3
+
+    model(place / "in", "a.step")
+    scan(place)
+    file, said = place / "out" / store_module.NAME, []
+    for n, name in enumerate(("store-version-0.sqlite", "store-version-0-2.sqlite")):
+        db = sqlite3.connect(file)
+        db.execute("PRAGMA user_version = 0")
+        db.close()
+        before = file.read_bytes()
+        with pytest.raises(ScanStopped, match="puts it aside"):
+            open_to_read(place / "out")
+        result, jobs = scan(place, on_progress=lambda progress: said.append(progress.note))
+        assert (place / "out" / name).read_bytes() == before
+        assert result.verdicts["fail"] == 1
+        assert len(jobs) == 1
+        assert any(name in note for note in said), n
+
+
 def test_stores_of_other_kinds_and_versions_stay_untouched(place):
     import sqlite3
 
