@@ -27,6 +27,9 @@ PAGES = ("none", "findings", "all")
 KEPT_MB = 2000.0
 """Largest size of what is kept of measured models."""
 
+_DEVICES = {"CON", "PRN", "AUX", "NUL", *(f"{port}{n}" for port in ("COM", "LPT") for n in "0123456789")}
+"""Names that mean devices on Windows, with any ending."""
+
 PRELOAD = ("seamcheck.scanning.warm_up",)
 """What a warm process loads for reviews of a scan."""
 
@@ -151,6 +154,7 @@ def lost_outcome(job: Job, lost: Lost) -> Outcome:
 def safe_name(name: str) -> str:
     """A name that every system takes for a file: the name itself where it is one, else 'model.step'."""
     plain = all(c.isprintable() and c not in '<>:"/\\|?*' for c in name)
+    plain &= name.partition(".")[0].rstrip().upper() not in _DEVICES
     return name if plain and name.strip(". ") == name and 0 < len(name.encode()) <= 200 else "model.step"
 
 

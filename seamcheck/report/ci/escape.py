@@ -44,7 +44,8 @@ def code(text: str, in_table: bool = True) -> str:
 def address(path: str) -> str:
     """A path as a URI reference (RFC 3986): what is not allowed there is percent-encoded.
 
-    A path from the root on becomes a file URI (RFC 8089). A first segment with ':' would be read as a scheme, so
+    A path from the root on becomes a file URI (RFC 8089), and so does one that begins with a drive's letter or, with
+    its machine as the host, one on a share (appendix E). A first segment with ':' would be read as a scheme, so
     './' goes before it.
     """
     try:
@@ -52,6 +53,8 @@ def address(path: str) -> str:
     except UnicodeEncodeError:
         data = path.encode("utf-8", "surrogatepass")
     encoded = quote(data, safe="/-._~!$&'()*+,;=@:")
+    if re.match(r"//[^/]", path):
+        return f"file:{encoded}"
     if re.match(r"/|[A-Za-z]:/", path):
         return f"file:///{encoded.lstrip('/')}"
     return f"./{encoded}" if ":" in encoded.partition("/")[0] else encoded
