@@ -18,7 +18,11 @@ sys.path[:0] = [str(ROOT), str(ROOT / "tests")]
 from builder import Model, Spec, assemble, build, circle, draw, rounded_rectangle, spoil  # noqa: E402
 from builder.defects import GREY, rectangle  # noqa: E402
 from builder.ops import box, cut, cylinder, fuse, stretch  # noqa: E402
+from builder.relief import Ground, draw_on  # noqa: E402
+from builder.solid import level_face  # noqa: E402
 from builder.variants import bumped, divided, flat_rim, tilted_cover  # noqa: E402
+from OCP.BRepPrimAPI import BRepPrimAPI_MakePrism  # noqa: E402
+from OCP.gp import gp_Vec  # noqa: E402
 
 from seamcheck.samples import samples  # noqa: E402
 
@@ -64,6 +68,19 @@ def sink_travel() -> Model:
     # 0.17 mm high: too low to count as a lip
     base = bumped(spec, base, spec.track.length / 4, length=6.0, o=(2.2, 3.0), rise=0.17)
     return assemble(spec, cover, base)
+
+
+def seam_step() -> Model:
+    spec = replace(BAROMETER, draft_inner=0.0, draft_outer=0.0)
+    return assemble(spec, *draw_on(spec, Ground("slope", 0.5)))
+
+
+def path_distance() -> Model:
+    spec = replace(LOGGER, rib_width=0.9, draft_inner=0.0, draft_outer=0.0, trap_width_outer=4.0, clamp_land=5.0)
+    cover, base = draw(spec)
+    height, away, half = spec.rib_height_outer, 2.6, spec.rib_width / 2
+    face = level_face(spec.track, -height - 0.5, away + half, away - half)
+    return assemble(spec, cover, fuse(base, BRepPrimAPI_MakePrism(face, gp_Vec(0, 0, height + 0.5)).Shape()))
 
 
 def near_parts() -> Model:
@@ -158,6 +175,8 @@ MODELS: dict[str, Callable[[], Model]] = {
     "contact-gap": lambda: spoil("gap", BAROMETER, length=5.0, by=0.2)[0],
     "drawn-welded": lambda: build(replace(RAIN_GAUGE, gap=-0.4)),
     "sink-travel": sink_travel,
+    "seam-step": seam_step,
+    "path-distance": path_distance,
     "near-parts": near_parts,
     "parts-overlap": parts_overlap,
     "wall-opening": wall_opening,

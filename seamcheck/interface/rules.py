@@ -184,6 +184,50 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         for_flat_overlap=True,
     ),
     Rule(
+        "seam-step",
+        "Steps of the seam",
+        NOTE,
+        "above",
+        "The seam's height changes little within one rib width.",
+        "In a step the clamp presses askew, the light's focus lies off and its way through the cover grows longer: the "
+        "place is welded unlike the rest.",
+        "assumption",
+        "0.5 mm within one rib width; no general limit is known: set what your scanner's focus and clamp bear.",
+        (Limit("max", 0.5, "mm", "largest change of the seam's height within one rib width"),),
+        (
+            Check(
+                "seam_step",
+                upper=Bound(
+                    "max",
+                    "The seam rises or falls by {value} within one rib width; up to {limit} would be gentle.",
+                    "Spread the step over a longer way, or keep the seam level.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "path-distance",
+        "Neighbouring stretches of the seam",
+        NOTE,
+        "below",
+        "Stretches of the seam that are far from each other along it keep a distance.",
+        "Each heats the other, their flash traps share one room, and no clamp presses between them.",
+        "assumption",
+        "3 mm from mid-line to mid-line; no general limit is known: set what suits your ribs and traps.",
+        (Limit("min", 3.0, "mm", "smallest distance of neighbouring stretches, mid-line to mid-line"),),
+        (
+            Check(
+                "path_distance",
+                lower=Bound(
+                    "min",
+                    "Two stretches of the seam run {value} from each other, mid-line to mid-line; {limit} would keep "
+                    "them apart.",
+                    "Move them apart[ by {by}], or take both as one weld, with room for the melt of both.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
         "wall-opening",
         "Opening below the rib",
         ATTENTION,

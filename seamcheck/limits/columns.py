@@ -113,7 +113,7 @@ def _numbered(
     }
     if np.isfinite(by) and by > 0:
         words["by"] = amount(by, bound.change_unit or QUANTITIES[key].unit)
-    says = fill(bound.sentence(value), words)
+    says = fill(bound.sentence(value, slack_of(key, QUANTITIES[key].unit)), words)
     if bound.grave:
         grave = float(evaluate(bound.grave, names))
         if (value > grave) if side == "high" else (value < grave):

@@ -58,7 +58,7 @@ def _value_at(bench: Bench, rule: Rule, check: Check, entry: Mapping[str, Any]) 
             ),
         }
         finding = replace(
-            bench.finding(rule, fill(bound.sentence(value), words), fill(bound.remedy, words)),
+            bench.finding(rule, fill(bound.sentence(value, slack), words), fill(bound.remedy, words)),
             column=check.column, value=float(value), limit=limit, margin=float(margin),
             at=None if at is None else point(np.asarray(at, dtype=float)),
             faces=tuple((f["part"], f["face"]) for f in entry.get("faces", ())),
@@ -94,7 +94,7 @@ def interface_travel(bench: Bench, drafts: Sequence[Draft]) -> Iterator[Draft]:
             "collapse": value_text(bench.settings.collapse, "gap"),
             "by": amount(limit - value + (0.0 if is_broken else tolerance or 0.0), "mm"),
         }
-        says = " ".join(filter(None, [fill(bound.sentence(value), words), _sentence(place.get("why"))]))
+        says = " ".join(filter(None, [fill(bound.sentence(value, SLACK["mm"]), words), _sentence(place.get("why"))]))
         finding = replace(
             bench.finding(rule, says, fill(bound.remedy, words)),
             column=check.column, value=float(value), limit=limit, margin=float(value) - limit,

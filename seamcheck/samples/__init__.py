@@ -66,6 +66,8 @@ _SPOILED = {
     "contact-gap": "Barometer housing; a recess in the lid leaves the rib 0.2 mm apart from it over 5 mm.",
     "drawn-welded": "Rain gauge head, drawn after welding: the parts overlap by 0.4 mm.",
     "sink-travel": "Rain gauge head; a pad beside the outer trap stops the lid after 0.45 mm.",
+    "seam-step": "Barometer housing on a slope of 26.6°: the seam rises by 0.54 mm within one rib width.",
+    "path-distance": "Logger box with two ribs side by side, 2.6 mm from each other.",
     "near-parts": "Barometer housing; a sensor inside stands 4.5 mm from the rib.",
     "parts-overlap": "Barometer housing; a locating tongue of the lid is drawn 0.08 mm into the housing's wall.",
     "wall-opening": "Barometer housing; a cable opening of 8 mm goes through the wall below the rib.",

@@ -41,7 +41,7 @@ MUST_FIX = {
     "rib-width", "rib-evenness", "rib-height", "trap-room", "clamp-land", "cover-thickness", "cover-evenness",
     "cover-hole", "contact-gap", "sink-travel", "beam-path", "seam-open", "rib-missing",
 }  # fmt: skip
-NOTES = {"flank-draft", "drawn-welded", "seam-junction", "near-parts"}
+NOTES = {"flank-draft", "drawn-welded", "seam-junction", "near-parts", "seam-step", "path-distance"}
 
 FILLED = {"value", "limit", "median", "collapse", "size", "size_limit", "percent", "by", "reason"} | {
     "count",
