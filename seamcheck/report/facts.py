@@ -247,7 +247,7 @@ def place_text(document: Document, finding: Mapping[str, Any]) -> str:
             return "along the whole seam"
         return f"s = {start:.1f} mm" if start == end else f"s = {start:.1f} to {end:.1f} mm"
     if finding.get("at"):
-        return ", ".join(f"{axis} {c:.1f}" for axis, c in zip("xyz", finding["at"], strict=True)) + " mm"
+        return ", ".join(f"{axis} {coordinate(c, 1)}" for axis, c in zip("xyz", finding["at"], strict=True)) + " mm"
     return "whole seam"
 
 
@@ -261,7 +261,8 @@ def is_all_along(document: Document, finding: Mapping[str, Any]) -> bool:
 def _where_sentence(document: Document, finding: Mapping[str, Any]) -> str:
     """'From s = 12.0 to 30.5 mm, worst at x 1.0, y 2.0, z 3.0 mm.'; '' where a finding has no place."""
     at = finding.get("at")
-    worst = "" if not at else ", ".join(f"{axis}\N{NO-BREAK SPACE}{c:.1f}" for axis, c in zip("xyz", at, strict=True))
+    named = zip("xyz", at or (), strict=False)
+    worst = ", ".join(f"{axis}\N{NO-BREAK SPACE}{coordinate(c, 1)}" for axis, c in named)
     if finding.get("from_s") is None:
         return f"At {worst} mm." if worst else ""
     if is_all_along(document, finding):
@@ -295,6 +296,11 @@ def collapse_of(document: Document) -> float | None:
     """The planned collapse, mm; None where the document does not say."""
     value = (document.get("settings") or {}).get("collapse_mm")
     return float(value) if isinstance(value, int | float) else None
+
+
+def coordinate(value: float, decimals: int = 2) -> str:
+    """A coordinate in mm, never '-0.00'."""
+    return f"{round(value, decimals) + 0.0:.{decimals}f}"
 
 
 def half_angle(document: Document) -> float:

@@ -195,7 +195,9 @@ def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
         words = _limit_words(column, [s[0] for s in sides], [s[1] for s in sides])
         if rule in RULES and RULES[rule].fails.startswith("evenness"):
             words = f"even: {words}"
-        result.setdefault(column, []).append(words)
+        told = result.setdefault(column, [])
+        if words not in told:
+            told.append(words)
     return result
 
 

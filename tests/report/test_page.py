@@ -136,3 +136,10 @@ def test_what_is_closest_to_a_limit_breaks_none():
     for place in bands.tightest(document):
         assert place.share >= 0
         assert place.title not in {facts.rule_title(f["rule"]) for f in document["findings"]}
+
+
+@pytest.mark.parametrize(
+    ("value", "decimals", "text"), [(-0.03, 1, "0.0"), (-0.004, 2, "0.00"), (-32.0, 1, "-32.0"), (0.06, 1, "0.1")]
+)
+def test_no_coordinate_is_minus_nothing(value, decimals, text):
+    assert facts.coordinate(value, decimals) == text
