@@ -19,6 +19,8 @@ from seamcheck.material.transmission import (
     fit_transmission,
 )
 
+_AS_THICK = 1e-3  # mm: a light path so little longer than the thickest plaque counts as long as it
+
 
 def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
     if not settings.plaques:
@@ -75,6 +77,7 @@ def transmission_section(
         if longest is None or path[worst] > longest[0]:
             longest = (float(path[worst]), track, worst)
         low, high = fit.interval(path[worst])
+        thickest = fit.plaques[-1].thickness
         contours.append(
             {
                 "contour": track.id,
@@ -87,6 +90,8 @@ def transmission_section(
                 "low_percent": rounded(100 * low),
                 "high_percent": rounded(100 * high),
                 "diffuse_form_percent": rounded(100 * float(fit.diffuse_at(path[worst]))),
+                "carried_on_mm": rounded(float(track.length[path > thickest + _AS_THICK].sum())),
+                "farthest_of_plaque": rounded(float(np.nanmax(path)) / thickest),
                 "beyond_plaques_mm": rounded(float(track.length[fit.is_beyond(path)].sum())),
             }
         )

@@ -57,8 +57,11 @@ def _light(light: Mapping) -> list[str]:
             f"({contour['low_percent']:.0f} to {contour['high_percent']:.0f} %) through "
             f"{contour['light_path_mm']:.2f} mm at s = {contour['s_mm']:.1f} mm{_at(contour['at'])}"
         )
-        if contour["beyond_plaques_mm"]:
-            text += f"; {contour['beyond_plaques_mm']:.1f} mm of the seam lie beyond the plaques"
+        if contour["carried_on_mm"]:
+            text += (
+                f"; over {contour['carried_on_mm']:.1f} mm of the seam the curve is carried on beyond the thickest "
+                f"plaque, up to {contour['farthest_of_plaque']:.2f} times"
+            )
         lines.append(text)
     limit = light["limit_path_28_mm"]
     if limit is not None:
@@ -106,6 +109,17 @@ def _energy(energy: Mapping) -> list[str]:
                 else ""
             )
             lines.append(f"    {entry['title']}: {_number(entry['value'])}{unit}{span}; {entry['standing']}")
+    corners = energy["corners"]
+    if corners is not None and corners["acceleration_mm_s2"] is not None:
+        radius, metres = corners["least_turn_radius_mm"], corners["acceleration_mm_s2"] / 1000.0
+        text = (
+            f"    Tightest turn: R = {radius:.2f} mm on {corners['contour']}{_at(corners['at'])}; the speed there takes "
+            f"{metres:.0f} m/s²"
+        )
+        slowed = corners.get("slowed_to_mm_s")
+        if slowed is not None:
+            text += f"; the scanner's acceleration allows {slowed:.0f} mm/s"
+        lines.append(f"{text}. Slower light gives more energy there (column corner_dose).")
     return lines
 
 
@@ -123,4 +137,4 @@ def _number(value: float) -> str:
 
 
 def _at(point: Sequence[float] | None) -> str:
-    return "" if point is None else f" at ({', '.join(f'{x:.2f}' for x in point)})"
+    return "" if point is None else f" at ({', '.join(f'{round(x, 2) + 0.0:.2f}' for x in point)})"

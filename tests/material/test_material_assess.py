@@ -52,6 +52,10 @@ def test_transmission_follows_the_cover():
     contour = found.document["transmission"]["contours"][0]
     assert contour["s_mm"] == 250.0
     assert contour["beyond_plaques_mm"] == pytest.approx(5.5)  # 11 stations of 0.5 mm over 3 mm
+    assert contour["carried_on_mm"] == pytest.approx(56.0)  # and 101 of 3 mm, over the thickest plaque of 2 mm
+    assert contour["farthest_of_plaque"] == pytest.approx(2.1)
+    said = " ".join(material_lines(found.document))
+    assert "over 56.0 mm of the seam the curve is carried on beyond the thickest plaque, up to 2.10 times" in said
     assert found.interface["path_over_plaques"]["value"] == pytest.approx(2.1)
 
 
@@ -238,6 +242,7 @@ def test_corners_slow_the_scanner_down():
     corners = found.document["energy"]["corners"]
     assert corners["acceleration_mm_s2"] == pytest.approx(2e6)
     assert corners["slowed_to_mm_s"] == pytest.approx(2000 / np.sqrt(10), rel=1e-5)
+    assert "allows 632 mm/s" in " ".join(material_lines(found.document))
     straight = assess(survey(run(radius=np.nan)), material(laser=laser), 0.4)
     np.testing.assert_array_equal(straight.columns["c1"]["corner_dose"], 1.0)
 

@@ -12,6 +12,7 @@ from markupsafe import Markup
 
 from seamcheck.material.picture import window_picture
 from seamcheck.material.text import DRAWN
+from seamcheck.report import facts
 
 
 def material_chapter(document: Mapping[str, Any]) -> Markup:
@@ -20,7 +21,9 @@ def material_chapter(document: Mapping[str, Any]) -> Markup:
     if not joints:
         return Markup("")
     pictures = {j["id"]: Markup(window_picture(j["material"].get("window") or {})) for j in joints}
-    return Markup(_template().render(joints=joints, pictures=pictures, figure=_figure, place=_place, drawn=DRAWN))
+    return Markup(
+        _template().render(joints=joints, pictures=pictures, figure=_figure, place=_place, drawn=DRAWN, facts=facts)
+    )
 
 
 def _figure(value: float | None) -> str:
@@ -36,7 +39,7 @@ def _place(bound: Mapping[str, Any]) -> str:
         return "–"
     x, y, z = at
     s = f"{bound['contour']}, s = {bound['s_mm']:.1f} mm, " if bound.get("s_mm") is not None else ""
-    return f"{s}x {x:.2f}, y {y:.2f}, z {z:.2f} mm"
+    return f"{s}x {facts.coordinate(x)}, y {facts.coordinate(y)}, z {facts.coordinate(z)} mm"
 
 
 @cache
