@@ -113,8 +113,8 @@ def _energy(energy: Mapping) -> list[str]:
     if corners is not None and corners["acceleration_mm_s2"] is not None:
         radius, metres = corners["least_turn_radius_mm"], corners["acceleration_mm_s2"] / 1000.0
         text = (
-            f"    Tightest turn: R = {radius:.2f} mm on {corners['contour']}{_at(corners['at'])}; the speed there takes "
-            f"{metres:.0f} m/s²"
+            f"    Tightest turn: R = {radius:.2f} mm on {corners['contour']}{_at(corners['at'])}; the speed there "
+            f"takes {metres:.0f} m/s²"
         )
         slowed = corners.get("slowed_to_mm_s")
         if slowed is not None:
