@@ -82,7 +82,9 @@ def _land(
             plane = np.append(view.axes @ normal, body.planes[face, 3] - normal @ view.origin)
             rises = _above_plane(sheet, plane)
         else:
-            rises = _above_face(sheet, own)
+            itself = (sheet.part == list(joint.bodies).index(faces.ids[faces.part[k]])) & (sheet.face == face)
+            rises = np.zeros(len(sheet.face), dtype=bool)
+            rises[~itself] = _above_face(sheet.where(~itself), own)
         piece = piece.difference(_in_the_way(sheet, rises, faces.box[k, 5], clamp.height, joint, view))
         if piece.area > 1e-6:
             pieces.append(piece)

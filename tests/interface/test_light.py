@@ -18,10 +18,11 @@ from seamcheck.interface.shade import shades
 from seamcheck.interface.survey import survey_interface
 
 
-def columns(spec: Spec, scanner: Scanner, *others):
+def columns(spec: Spec, scanner: Scanner, *others, spacing: float = 0.5):
     model = assemble(spec, *draw(spec), *others)
-    found = measure(model.parts)
-    return survey_interface(found.joint, found.contour, found.survey, settings(scanner=scanner, lateral_play=0.0))
+    found = measure(model.parts, station_spacing=spacing)
+    chosen = settings(scanner=scanner, lateral_play=0.0, station_spacing=spacing)
+    return survey_interface(found.joint, found.contour, found.survey, chosen)
 
 
 def enters(height: float, radius: float, depth: float, index: float) -> float:
@@ -44,7 +45,7 @@ def enters(height: float, radius: float, depth: float, index: float) -> float:
 def test_the_ray_to_a_round_seam_has_the_angle_of_snell(height, radius, thickness, index, angle, way, turn):
     """Check values recomputed from sin a = n sin b and x + t tan b = r, tan a = x / H."""
     spec = Spec(track=circle(radius), cover_thickness=thickness, turn=turn, shift=(3, 4, 5))
-    path = columns(spec, Scanner(height, None, 0.0, index)).paths[0].columns
+    path = columns(spec, Scanner(height, None, 0.0, index), spacing=3.0).paths[0].columns  # alike all round
     assert path["beam_angle"] == pytest.approx(angle, abs=0.001)
     assert path["path_in_cover"] == pytest.approx(way, abs=1e-4)
     a = np.radians(angle)

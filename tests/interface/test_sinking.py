@@ -53,7 +53,7 @@ def ribless(spec: Spec, *posts):
         pytest.param(Spec(), marks=pytest.mark.thorough),
         pytest.param(Spec(turn=(20, -30, 40), shift=(11, 7, -3)), marks=pytest.mark.thorough),
         Spec(track=circle(25), gap=0.05),
-        Spec(track=ellipse(40, 25), draft_inner=3, top_fillet=0.15, root_fillet=0.2),
+        Spec(track=ellipse(18, 13), draft_inner=3, top_fillet=0.15, root_fillet=0.2),
         Spec(outer="wall", track=rounded_rectangle(60, 40, 8)),
         pytest.param(Spec(gap=-0.4, lip_height_inner=0.2, lip_height_outer=0.25), marks=pytest.mark.thorough),
     ],
