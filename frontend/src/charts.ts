@@ -112,6 +112,9 @@ class Chart {
       if (floor !== null) { low = Math.min(low, floor); high = Math.max(high, floor); }
       if (roof !== null && roof - high < 2 * Math.max(high - low, Math.abs(high) * 0.3)) { high = Math.max(high, roof); low = Math.min(low, roof); }
     }
+    // Where there is no upper limit, values far above the lower one (a turn that is nearly straight) leave the chart.
+    const floors = this.edges.map((e) => most(e.low)).filter((v): v is number => v !== null && v > 0);
+    if (floors.length && this.edges.every((e) => e.high === null)) high = Math.min(high, Math.max(12 * Math.max(...floors), 2 * low));
     const { tolerances } = this.walk.facts;
     const half = tolerances[this.column] ?? 0;
     low -= half;
@@ -152,7 +155,7 @@ class Chart {
       axes: [
         { stroke: () => theme("soft"), grid: { show: false }, ticks: { stroke: () => theme("line"), size: 4 }, size: 22, font: FONT, gap: 3 },
         { stroke: () => theme("soft"), grid: { stroke: () => theme("line"), width: 1 }, ticks: { show: false }, size: 52, font: FONT, space: 26,
-          values: (_, ticks) => { const d = digits(ticks, decimals); return ticks.map((t) => (Math.abs(t) < 0.5 * 10 ** -d ? 0 : t).toFixed(d)); } },
+          values: (_, ticks) => labels(ticks, decimals) },
       ],
       series: [{}, { stroke: () => theme("ink"), width: 1.6, points: { show: false }, spanGaps: false }],
       hooks: { drawAxes: [(u) => { this.drawBands(u); this.drawTolerance(u, data); }], draw: [(u) => { this.drawFindings(u); this.show(); }], ready: [(u) => this.listen(u)] },
@@ -333,6 +336,13 @@ class Chart {
   }
 
   remove(): void { this.plot?.destroy(); }
+}
+
+/** What stands at the ticks: no '-0', and no number twice where the quantity has too few decimals for them. */
+function labels(ticks: number[], decimals: number): string[] {
+  const d = digits(ticks, decimals);
+  const all = ticks.map((t) => (Math.abs(t) < 0.5 * 10 ** -d ? 0 : t).toFixed(d));
+  return all.map((text, i) => (ticks.some((t, k) => all[k] === text && Math.abs(t - Number(text)) < Math.abs(ticks[i] - Number(text)) - 1e-12) ? "" : text));
 }
 
 /** As few decimals as tell the ticks apart truly. */
