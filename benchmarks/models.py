@@ -30,7 +30,12 @@ HOUSING = Spec(
     track=rounded_rectangle(160, 120, 12), top_fillet=0.1, root_fillet=0.15,
     cover_name="logger lid", base_name="logger housing",
 )  # fmt: skip
-FREE_FORM = replace(HOUSING, track=closed_spline())
+FREE_FORM = replace(
+    HOUSING,
+    track=closed_spline(
+        [(90, 0), (76, 48), (20, 66), (-36, 50), (-84, 40), (-92, -16), (-44, -60), (16, -48), (68, -52)]
+    ),
+)
 
 
 @dataclass(frozen=True)

@@ -68,7 +68,7 @@ def _prune(graph: nx.Graph) -> nx.Graph:
     if not len(graph):
         return graph
     keep = max(nx.connected_components(graph), key=len)
-    graph = graph.subgraph(keep).copy()
+    graph.remove_nodes_from([node for node in graph if node not in keep])
     while True:
         spurs: dict[int, list[tuple[float, list[int]]]] = {}
         for leaf in [n for n, degree in graph.degree if degree == 1]:
@@ -109,6 +109,9 @@ def _chains(graph: nx.Graph) -> tuple[list[Chain], dict[int, np.ndarray]]:
             marks = tuple(n if n in junctions else None for n in (walk[0], walk[-1]))
             chains.append(Chain(np.array([at[n] for n in walk]), False, (marks[0], marks[1])))
     if not junctions and not ends and len(graph):
-        loop = nx.find_cycle(graph)
-        chains.append(Chain(np.array([at[a] for a, _ in loop]), True, (None, None)))
+        walk = [next(iter(graph))]
+        walk.append(next(graph.neighbors(walk[0])))
+        while walk[-1] != walk[0]:
+            walk.append(next(n for n in graph.neighbors(walk[-1]) if n != walk[-2]))
+        chains.append(Chain(np.array([at[n] for n in walk[:-1]]), True, (None, None)))
     return chains, {n: at[n] for n in junctions}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -23,9 +23,9 @@ from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS, TopoDS_Iterator
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
-from seamcheck.kernel.curves import edge_points
+from seamcheck.kernel.curves import EdgeLine, edge_line, is_simple
 from seamcheck.kernel.flat import triangles_of
-from seamcheck.kernel.mesh import mesh
+from seamcheck.kernel.mesh import mesh, mesh_between
 
 _PLANE = GeomAbs_SurfaceType.GeomAbs_Plane
 _FREE = (
@@ -62,7 +62,8 @@ class Body:
         self.shape = shape
         self._edges = TopTools_IndexedMapOfShape()
         TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
-        self._polylines: dict[tuple[int, float], np.ndarray] = {}
+        self._edge_lines: dict[tuple[int, float], EdgeLine] = {}
+        self._simple_edges: dict[int, bool] = {}
         self._known_edges: dict[int, set[int]] = {}
         self._known_wires: dict[int, tuple[Any, list[Any], np.ndarray]] = {}
         self._facets: dict[int, tuple[float, np.ndarray]] = {}  # face -> (deflection, triangles)
@@ -147,43 +148,35 @@ class Body:
         return self._lines(self.faces[face_index], tolerance)
 
     def _lines(self, face_or_wire: Any, tolerance: float) -> list[np.ndarray]:
-        lines = []
-        explorer = TopExp_Explorer(face_or_wire, TopAbs_EDGE)
-        seen: dict[int, int] = {}
-        while explorer.More():
-            index = self._edges.FindIndex(explorer.Current())
-            seen[index] = seen.get(index, 0) + 1
-            explorer.Next()
-        for index, times in seen.items():
-            if times % 2 == 0:  # walked forth and back: a seam inside the face
-                continue
-            edge = TopoDS.Edge_s(self._edges.FindKey(index))
-            if BRep_Tool.Degenerated_s(edge):
-                continue
-            lines.append(self._polyline(index, edge, tolerance))
-        return lines
+        return [self._edge_line(index, edge, tolerance).points for index, edge in self._border(face_or_wire)]
 
-    def _polyline(self, index: int, edge: Any, tolerance: float) -> np.ndarray:
+    def _border(self, face_or_wire: Any) -> list[tuple[int, Any]]:
+        """Numbers and edges round a face, seams and collapsed edges left out."""
+        seen: dict[int, int] = {}
+        for edge in _every_edge(face_or_wire):
+            index = self._edges.FindIndex(edge)
+            seen[index] = seen.get(index, 0) + 1
+        once = [index for index, times in seen.items() if times % 2]  # walked forth and back: a seam inside the face
+        found = [(index, TopoDS.Edge_s(self._edges.FindKey(index))) for index in once]
+        return [(index, edge) for index, edge in found if not BRep_Tool.Degenerated_s(edge)]
+
+    def _edge_line(self, index: int, edge: Any, tolerance: float) -> EdgeLine:
         key = (index, tolerance)
-        if key not in self._polylines:
-            points = edge_points(edge, tolerance)
+        if key not in self._edge_lines:
+            line = edge_line(edge, tolerance)
             first, last = TopExp.FirstVertex_s(edge), TopExp.LastVertex_s(edge)
             for place, vertex in ((0, first), (-1, last)):
                 if not vertex.IsNull():  # neighbours share the vertex, so their lines meet exactly
                     p = BRep_Tool.Pnt_s(vertex)
-                    points[place] = (p.X(), p.Y(), p.Z())
-            points.setflags(write=False)
-            self._polylines[key] = points
-        return self._polylines[key]
+                    line.points[place] = (p.X(), p.Y(), p.Z())
+            line.points.setflags(write=False)
+            self._edge_lines[key] = line
+        return self._edge_lines[key]
 
     def edge_indices(self, face_index: int) -> set[int]:
         """Numbers of the edges round one face; faces that share a number are neighbours."""
         if face_index not in self._known_edges:
-            explorer = TopExp_Explorer(self.faces[face_index], TopAbs_EDGE)
-            found = set()
-            while explorer.More():
-                found.add(self._edges.FindIndex(explorer.Current()))
-                explorer.Next()
+            found = {self._edges.FindIndex(edge) for edge in _every_edge(self.faces[face_index])}
             self._known_edges[face_index] = found
         return self._known_edges[face_index]
 
@@ -221,7 +214,14 @@ class Body:
         indices = [int(i) for i in face_indices]
         coarse = [i for i in indices if self._facets.get(i, (np.inf,))[0] > deflection]
         partly = {} if near is None else self._partly_facetted(coarse, deflection, near)
-        left = [i for i in coarse if i not in partly and not self._is_flat_facetted(i, deflection)]
+        left = []
+        for i in coarse:
+            if i not in partly:
+                own = self._from_edges(i, deflection)
+                if own is None:
+                    left.append(i)
+                else:
+                    self._facets[i] = (deflection, own)
         if left:
             found = mesh([self.faces[i] for i in left], deflection, angle, self.is_free_form[left].tolist())
             for i, triangles in zip(left, found, strict=True):
@@ -232,16 +232,32 @@ class Body:
         owners = np.repeat(indices, [len(triangles) for triangles in corners])
         return Facets(np.concatenate(corners), owners)
 
-    def _is_flat_facetted(self, face_index: int, deflection: float) -> bool:
-        """Take the triangles of a plane with many outlines from its outlines; False where that is not possible."""
-        if not self._has_many_outlines(face_index):
-            return False
-        lines = self.outline(face_index, deflection)
-        found = triangles_of(lines, self.planes[face_index], self.faces[face_index].NbChildren())
-        if found is None:
-            return False
-        self._facets[face_index] = (deflection, found)
-        return True
+    def _from_edges(self, face_index: int, deflection: float) -> np.ndarray | None:
+        """(m, 3, 3) triangles between the polylines of a face's edges.
+
+        None where the kernel's mesher does better: on faces between lines and arcs, unless it is a plane with many
+        outlines; and where no triangles are found so.
+        """
+        many = self._has_many_outlines(face_index)
+        plane = bool(np.isfinite(self.planes[face_index, 0]))
+        if not many and (not (plane or self.is_free_form[face_index]) or self._is_between_arcs(face_index)):
+            return None
+        face = self.faces[face_index]
+        if plane:
+            return triangles_of(self.outline(face_index, deflection), self.planes[face_index], face.NbChildren())
+        edges = [TopoDS.Edge_s(edge) for edge in _every_edge(face)]  # a seam comes twice, once from each of its sides
+        if any(BRep_Tool.Degenerated_s(edge) for edge in edges):
+            return None
+        lines = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection)) for edge in edges]
+        return mesh_between(face, lines, deflection)
+
+    def _is_between_arcs(self, face_index: int) -> bool:
+        """Whether all edges of a face are straight lines and arcs of circles."""
+        for index in self.edge_indices(face_index):
+            if index not in self._simple_edges:
+                edge = TopoDS.Edge_s(self._edges.FindKey(index))
+                self._simple_edges[index] = BRep_Tool.Degenerated_s(edge) or is_simple(edge)
+        return all(self._simple_edges[index] for index in self.edge_indices(face_index))
 
     def _partly_facetted(self, face_indices: list[int], deflection: float, near: Near) -> dict[int, np.ndarray]:
         """Triangles of planes with many outlines, without those of their holes that lie far."""
@@ -279,6 +295,13 @@ class Body:
                 children.Next()
             self._known_wires[face_index] = (outer, holes, np.array(boxes))
         return self._known_wires[face_index]
+
+
+def _every_edge(face_or_wire: Any) -> Iterator[Any]:
+    explorer = TopExp_Explorer(face_or_wire, TopAbs_EDGE)
+    while explorer.More():
+        yield explorer.Current()
+        explorer.Next()
 
 
 def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -10,45 +11,97 @@ from OCP.GCPnts import GCPnts_QuasiUniformDeflection
 from OCP.GeomAbs import GeomAbs_CurveType
 from OCP.gp import gp_Circ
 
+from seamcheck.kernel.evaluate import Function, curve_function
+
 _LINE, _CIRCLE = GeomAbs_CurveType.GeomAbs_Line, GeomAbs_CurveType.GeomAbs_Circle
+_SPLINES = (GeomAbs_CurveType.GeomAbs_BSplineCurve, GeomAbs_CurveType.GeomAbs_BezierCurve)
+_MOST_ROUNDS = 12
+_MOST_KNOTS = 400  # of a spline that are nodes of its polyline in any case
+_WITHIN = np.array([1 / 6, 1 / 3, 1 / 2, 2 / 3, 5 / 6])  # places between two nodes where the distance is looked at
 
 
-def edge_points(edge: Any, tolerance: float) -> np.ndarray:
-    """Points along an edge, end points included, in the direction of its parameter.
+@dataclass(frozen=True, slots=True, eq=False)
+class EdgeLine:
+    """An edge as a polyline: at (k,) parameters ascending, points (k, 3) mm; k >= 2."""
+
+    at: np.ndarray
+    points: np.ndarray
+
+
+def is_simple(edge: Any) -> bool:
+    """Whether an edge is a straight line or an arc of a circle."""
+    return BRepAdaptor_Curve(edge).GetType() in (_LINE, _CIRCLE)
+
+
+def edge_line(edge: Any, tolerance: float) -> EdgeLine:
+    """An edge, end points included.
 
     Parameters
     ----------
     edge : TopoDS_Edge
     tolerance : mm, largest distance between the curve and its chords
-
-    Returns
-    -------
-    (k, 3) float, mm; k >= 2
     """
     curve = BRepAdaptor_Curve(edge)
     first, last = curve.FirstParameter(), curve.LastParameter()
     kind = curve.GetType()
     if kind == _LINE:
-        ends = (curve.Value(first), curve.Value(last))
-        return np.array([(p.X(), p.Y(), p.Z()) for p in ends])
+        return _at(curve, [first, last])
     if kind == _CIRCLE:
         return _arc(curve.Circle(), first, last, tolerance)
+    if kind in _SPLINES:
+        spline = curve.BSpline() if kind == _SPLINES[0] else None
+        function = curve_function(spline if spline is not None else curve)
+        return _spline(function, _knots(spline, first, last), tolerance)
     sampler = GCPnts_QuasiUniformDeflection(curve, tolerance, first, last)
     if not sampler.IsDone() or sampler.NbPoints() < 2:
-        values = [curve.Value(t) for t in np.linspace(first, last, 33)]
-    else:
-        values = [sampler.Value(i) for i in range(1, sampler.NbPoints() + 1)]
-    return np.array([(p.X(), p.Y(), p.Z()) for p in values])
+        return _at(curve, np.linspace(first, last, 33).tolist())
+    return _at(curve, [sampler.Parameter(i) for i in range(1, sampler.NbPoints() + 1)])
 
 
-def _arc(circle: gp_Circ, first: float, last: float, tolerance: float) -> np.ndarray:
+def _at(curve: Any, parameters: list[float]) -> EdgeLine:
+    points = [curve.Value(t) for t in parameters]
+    return EdgeLine(np.array(parameters), np.array([(p.X(), p.Y(), p.Z()) for p in points]))
+
+
+def _arc(circle: gp_Circ, first: float, last: float, tolerance: float) -> EdgeLine:
     """Evenly spaced points on a circular arc: sagitta r (1 - cos(step / 2)) within the tolerance."""
     radius = circle.Radius()
     largest = 2.0 * np.arccos(max(0.0, 1.0 - tolerance / radius)) if radius > tolerance else np.pi / 2
     count = max(2, int(np.ceil(abs(last - first) / min(largest, np.pi / 4))))
-    angle = np.linspace(first, last, count + 1)[:, None]
+    angle = np.linspace(first, last, count + 1)
     frame = circle.Position()
     centre, x, y = (
         np.array((v.X(), v.Y(), v.Z())) for v in (circle.Location(), frame.XDirection(), frame.YDirection())
     )
-    return centre + radius * (np.cos(angle) * x + np.sin(angle) * y)
+    return EdgeLine(angle, centre + radius * (np.cos(angle)[:, None] * x + np.sin(angle)[:, None] * y))
+
+
+def _knots(spline: Any, first: float, last: float) -> np.ndarray:
+    """Parameters to begin with: the ends, the knots between them or some of these, and a place between each two."""
+    inner = np.empty(0)
+    if spline is not None:
+        inner = np.array([spline.Knot(i) for i in range(1, spline.NbKnots() + 1)])
+        inner = inner[(inner > first) & (inner < last)][:: 1 + len(inner) // _MOST_KNOTS]
+    ends = np.concatenate([[first], inner, [last]])
+    if len(ends) > 10:
+        return ends
+    return np.unique(np.concatenate([ends, (ends[:-1] + ends[1:]) / 2]))
+
+
+def _spline(function: Function, at: np.ndarray, tolerance: float) -> EdgeLine:
+    """Steps split until the curve between two nodes is near enough to the chord."""
+    for _ in range(_MOST_ROUNDS):
+        points = function(at)
+        step = np.diff(at)
+        between = function((at[:-1, None] + step[:, None] * _WITHIN).ravel()).reshape(-1, len(_WITHIN), 3)
+        first, chord = points[:-1, None], np.diff(points, axis=0)[:, None]
+        length = np.maximum((chord * chord).sum(axis=-1, keepdims=True), 1e-30)
+        share = np.clip(((between - first) * chord).sum(axis=-1, keepdims=True) / length, 0.0, 1.0)
+        away = np.linalg.norm(between - first - share * chord, axis=-1).max(axis=1)
+        pieces = np.ceil(np.sqrt(away / tolerance)).astype(int)
+        if (pieces <= 1).all():
+            break
+        pieces = np.clip(pieces, 1, 64)
+        start, nth = np.repeat(at[:-1], pieces), np.arange(pieces.sum()) - np.repeat(np.cumsum(pieces) - pieces, pieces)
+        at = np.append(start + nth * np.repeat(step / pieces, pieces), at[-1])
+    return EdgeLine(at, function(at))

@@ -1,4 +1,4 @@
-"""The kernel's own mesher: triangles of faces, and how far they lie from the surface."""
+"""Triangles of faces: the kernel's own mesher, and rows and columns where a face is a rectangle of parameters."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from typing import Any
 
 import numpy as np
 from OCP.BRep import BRep_Builder, BRep_Tool
+from OCP.BRepAdaptor import BRepAdaptor_Curve2d
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.BRepTools import BRepTools
 from OCP.IMeshTools import IMeshTools_Parameters
@@ -14,8 +15,11 @@ from OCP.TopAbs import TopAbs_REVERSED
 from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS_Compound
 
-from seamcheck.kernel.patch import patch
+from seamcheck.kernel.curves import EdgeLine
+from seamcheck.kernel.evaluate import Function, curve_function, surface_function
+from seamcheck.kernel.patch import border_of, joined_border, patch
 from seamcheck.kernel.refine import SurfaceMesh, refined
+from seamcheck.kernel.triangulations import Triangulation, triangulations
 
 
 def mesh(faces: Sequence[Any], deflection: float, angle: float, free_form: Sequence[bool]) -> list[np.ndarray]:
@@ -34,14 +38,39 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, free_form: Seque
     ruled strips, such as flanks along a spline, that measure is far too strict: fifty times the triangles.
     There it is switched off, and triangles too far from the surface are split here (refine.py).
     """
-    plain = [face for face, is_free in zip(faces, free_form, strict=True) if not is_free]
-    free = [face for face, is_free in zip(faces, free_form, strict=True) if is_free]
-    _run(plain, deflection, angle, True)
-    _run(free, deflection, angle, False)
+    _run([face for face, is_free in zip(faces, free_form, strict=True) if not is_free], deflection, angle, True)
+    _run([face for face, is_free in zip(faces, free_form, strict=True) if is_free], deflection, angle, False)
+    stored = triangulations(faces)
     return [
-        _free_triangles(face, deflection, angle) if is_free else _triangles(face)
-        for face, is_free in zip(faces, free_form, strict=True)
+        _free_triangles(face, found, deflection, angle) if is_free else _triangles(face, found)
+        for face, found, is_free in zip(faces, stored, free_form, strict=True)
     ]
+
+
+def mesh_between(face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: float) -> np.ndarray | None:
+    """(m, 3, 3) triangles of a face between the given nodes of its edges, outward by the right hand.
+
+    Parameters
+    ----------
+    edges : TopoDS_Edge of the face in their own sense, a seam from both its sides, and their polylines
+    deflection : mm, largest distance between surface and triangles
+
+    Returns
+    -------
+    None where the face is no rectangle in its parameters, or its edges lie off its surface by the deflection
+    """
+    place = TopLoc_Location()
+    surface = _placed(surface_function(BRep_Tool.Surface_s(face, place)), place)
+    lines = []
+    for edge, line in edges:
+        uv = curve_function(BRepAdaptor_Curve2d(edge, face).Curve())(line.at)
+        if not np.abs(surface(uv) - line.points).max() <= deflection:
+            return None
+        lines.append((line.points, uv))
+    border = joined_border(lines)
+    start = None if border is None else patch(border, surface, deflection)
+    fine = None if start is None else refined(start, surface, deflection)
+    return None if fine is None else _outward(fine.nodes, fine.index, place, face)
 
 
 def _run(faces: list[Any], deflection: float, angle: float, controlled: bool) -> None:
@@ -58,45 +87,45 @@ def _run(faces: list[Any], deflection: float, angle: float, controlled: bool) ->
     BRepMesh_IncrementalMesh(compound, parameters)
 
 
-def _free_triangles(face: Any, deflection: float, angle: float) -> np.ndarray:
-    place = TopLoc_Location()
-    found = BRep_Tool.Triangulation_s(face, place)
-    if found is not None and found.NbTriangles() and found.HasUVNodes():
-        uv = np.array([(p.X(), p.Y()) for p in map(found.UVNode, range(1, found.NbNodes() + 1))])
-        start = SurfaceMesh(_nodes(found), uv, _index(found))
-        surface = BRep_Tool.Surface_s(face, place)
-        fine = refined(patch(start, surface, deflection) or start, surface, deflection)
+def _free_triangles(face: Any, found: Triangulation | None, deflection: float, angle: float) -> np.ndarray:
+    if found is not None and found.uv is not None:
+        start = SurfaceMesh(found.nodes, found.uv, found.index)
+        place = TopLoc_Location()
+        surface = surface_function(BRep_Tool.Surface_s(face, place))
+        fine = refined(patch(border_of(start), surface, deflection) or start, surface, deflection)
         if fine is not None:
-            return _placed(fine.nodes, fine.index, place, face)
+            return _outward(_moved(fine.nodes, place), fine.index, place, face)
     BRepTools.Clean_s(face)
     _run([face], deflection, angle, True)
-    return _triangles(face)
+    return _triangles(face, triangulations([face])[0])
 
 
-def _triangles(face: Any) -> np.ndarray:
+def _triangles(face: Any, found: Triangulation | None) -> np.ndarray:
     """(m, 3, 3) corners of a face's stored triangles, outward by the right hand; empty if it has none."""
-    place = TopLoc_Location()
-    found = BRep_Tool.Triangulation_s(face, place)
-    if found is None or not found.NbTriangles():
+    if found is None:
         return np.empty((0, 3, 3))
-    return _placed(_nodes(found), _index(found), place, face)
+    return _outward(_moved(found.nodes, face.Location()), found.index, face.Location(), face)
 
 
-def _placed(nodes: np.ndarray, index: np.ndarray, place: TopLoc_Location, face: Any) -> np.ndarray:
-    mirrored = False
-    if not place.IsIdentity():
-        m = place.Transformation()
-        matrix = np.array([[m.Value(r, c) for c in range(1, 5)] for r in range(1, 4)])
-        nodes = nodes @ matrix[:, :3].T + matrix[:, 3]
-        mirrored = np.linalg.det(matrix[:, :3]) < 0
+def _placed(function: Function, place: TopLoc_Location) -> Function:
+    return function if place.IsIdentity() else lambda uv: _moved(function(uv), place)
+
+
+def _moved(nodes: np.ndarray, place: TopLoc_Location) -> np.ndarray:
+    if place.IsIdentity():
+        return nodes
+    matrix = _matrix(place)
+    return nodes @ matrix[:, :3].T + matrix[:, 3]
+
+
+def _matrix(place: TopLoc_Location) -> np.ndarray:
+    m = place.Transformation()
+    return np.array([[m.Value(r, c) for c in range(1, 5)] for r in range(1, 4)])
+
+
+def _outward(nodes: np.ndarray, index: np.ndarray, place: TopLoc_Location, face: Any) -> np.ndarray:
+    """Corners (m, 3, 3) of triangles that are counter-clockwise in the parameters of a placed face."""
+    mirrored = not place.IsIdentity() and np.linalg.det(_matrix(place)[:, :3]) < 0
     if (face.Orientation() == TopAbs_REVERSED) != mirrored:
         index = index[:, ::-1]
     return nodes[index]
-
-
-def _nodes(found: Any) -> np.ndarray:
-    return np.array([(p.X(), p.Y(), p.Z()) for p in map(found.Node, range(1, found.NbNodes() + 1))])
-
-
-def _index(found: Any) -> np.ndarray:
-    return np.array([t.Get() for t in map(found.Triangle, range(1, found.NbTriangles() + 1))], dtype=int) - 1

@@ -7,42 +7,72 @@ tens of thousands where rows and columns need some thousand.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 
-from seamcheck.kernel.refine import SurfaceMesh, surface_points
+from seamcheck.kernel.evaluate import Function
+from seamcheck.kernel.refine import SurfaceMesh
 
-_ON_SIDE = 1e-7  # share of the parameters' range
-_COUNTS = (1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64)
+_ON_SIDE = 1e-5  # share of the parameters' range
+_SAME = 6  # decimals of the parameters' range to which ends of edges agree
+_COUNTS = (1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96)
+_FEW = 16  # from here on what does not lead from node to node of the border would be split again
 _FINE = 192  # divisible by all of them: steps of the curves on which they are tried
 _TRIED = 5  # such curves in each direction
 _SAFE = 0.7  # share of the deflection that rows may use up; what is left is for the columns between them
 
 
-def patch(start: SurfaceMesh, surface: Any, deflection: float) -> SurfaceMesh | None:
-    """Rows and columns of triangles between the border's nodes of a mesh, all of which are kept.
+@dataclass(frozen=True, slots=True, eq=False)
+class Border:
+    """Nodes on the border of a face, each once: nodes (k, 3) mm, uv (k, 2) their parameters."""
+
+    nodes: np.ndarray
+    uv: np.ndarray
+
+
+def border_of(mesh: SurfaceMesh) -> Border:
+    """The nodes of the sides that one triangle only has."""
+    every = np.sort(np.stack([mesh.index, np.roll(mesh.index, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
+    sides, count = np.unique(every, axis=0, return_counts=True)
+    nodes = np.unique(sides[count == 1])
+    return Border(mesh.nodes[nodes], mesh.uv[nodes])
+
+
+def joined_border(lines: list[tuple[np.ndarray, np.ndarray]]) -> Border | None:
+    """The border from the nodes (k, 3) and parameters (k, 2) of its edges; None where it is not closed."""
+    nodes, uv = (np.concatenate(parts) for parts in zip(*lines, strict=True))
+    place = np.round(_unit(uv), _SAME)
+    last = np.cumsum([len(line) for line, _ in lines]) - 1
+    ends = np.concatenate([place[last], place[np.append(0, last[:-1] + 1)]])
+    if (np.unique(ends, axis=0, return_counts=True)[1] != 2).any():
+        return None
+    _, first = np.unique(place, axis=0, return_index=True)
+    first.sort()
+    return Border(nodes[first], uv[first])
+
+
+def patch(border: Border, surface: Function, deflection: float) -> SurfaceMesh | None:
+    """Rows and columns of triangles between the nodes of a border, all of which are kept.
 
     Parameters
     ----------
-    start : a mesh of the face whose border is fine enough
-    surface : Geom_Surface
+    border : fine enough
+    surface : points at parameters, in the frame of the nodes
     deflection : mm
 
     Returns
     -------
-    SurfaceMesh, or None where the face is no rectangle in its parameters
+    SurfaceMesh, counter-clockwise in the parameters; None where the face is no rectangle in its parameters
     """
-    border = _border(start)
-    low, high = start.uv.min(axis=0), start.uv.max(axis=0)
-    unit = (start.uv - low) / np.maximum(high - low, 1e-300)
-    at_low, at_high = unit < _ON_SIDE, unit > 1 - _ON_SIDE
-    if not (at_low[border] | at_high[border]).any(axis=1).all():
+    low, high = border.uv.min(axis=0), border.uv.max(axis=0)
+    unit = _unit(border.uv)
+    at_low, at_high = unit == 0.0, unit == 1.0
+    if not (at_low | at_high).any(axis=1).all():
         return None
     sides = []  # nodes on u = low, u = high, v = low, v = high, along the other parameter
     for axis in (0, 1):
         for on in (at_low, at_high):
-            side = border[on[border, axis]]
+            side = np.flatnonzero(on[:, axis])
             side = side[np.argsort(unit[side, 1 - axis])]
             if len(side) < 2 or not (at_low[side[0], 1 - axis] and at_high[side[-1], 1 - axis]):
                 return None
@@ -53,21 +83,25 @@ def patch(start: SurfaceMesh, surface: Any, deflection: float) -> SurfaceMesh | 
         return None
     u = _steps(surface, low, high, 0, unit[max(bottom, top, key=len), 0], deflection)
     v = _steps(surface, low, high, 1, unit[max(left, right, key=len), 1], deflection)
+    between_two = len(left) == len(right) == 2 or len(bottom) == len(top) == 2
+    if min(len(u), len(v)) == 2 and not between_two:  # a row or a column inside that meets the nodes of all sides
+        u, v = (steps if len(steps) > 2 else np.array([0.0, 0.5, 1.0]) for steps in (u, v))
     grid = np.stack(np.meshgrid(u[1:-1], v[1:-1], indexing="ij"), axis=-1)
-    index = len(border) + np.arange(grid.shape[0] * grid.shape[1]).reshape(grid.shape[:2])
-    place = np.full(len(unit), -1)
-    place[border] = np.arange(len(border))
-    ring = _Ring(place[left], place[right], place[bottom], place[top], unit[border])
-    flat = np.concatenate([unit[border], grid.reshape(-1, 2)])
-    triangles = _triangles(ring, index, u, v)
+    index = len(unit) + np.arange(grid.shape[0] * grid.shape[1]).reshape(grid.shape[:2])
+    flat = np.concatenate([unit, grid.reshape(-1, 2)])
+    triangles = _triangles(_Ring(left, right, bottom, top, unit), index, u, v)
     area = _doubled(flat[triangles])
     if (area <= 0).any() or abs(area.sum() - 2.0) > 1e-6:
         return None
-    if _doubled(start.uv[start.index]).sum() < 0:
-        triangles = triangles[:, ::-1]
     uv = low + flat * (high - low)
-    nodes = np.concatenate([start.nodes[border], surface_points(surface, uv[len(border) :])])
-    return SurfaceMesh(nodes, uv, triangles)
+    return SurfaceMesh(np.concatenate([border.nodes, surface(uv[len(unit) :])]), uv, triangles)
+
+
+def _unit(uv: np.ndarray) -> np.ndarray:
+    """Parameters (k, 2) as shares of their range; 0 and 1 right beside its ends, too."""
+    low = uv.min(axis=0)
+    unit = (uv - low) / np.maximum(np.ptp(uv, axis=0), 1e-300)
+    return np.where(unit < _ON_SIDE, 0.0, np.where(unit > 1 - _ON_SIDE, 1.0, unit))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -114,24 +148,25 @@ def _zip(low: np.ndarray, at_low: np.ndarray, high: np.ndarray, at_high: np.ndar
 
 
 def _steps(
-    surface: Any, low: np.ndarray, high: np.ndarray, axis: int, border: np.ndarray, deflection: float
+    surface: Function, low: np.ndarray, high: np.ndarray, axis: int, border: np.ndarray, deflection: float
 ) -> np.ndarray:
-    """Places in 0..1 of columns (axis 0) or rows (1): those of the border where they do, else even ones."""
-    middles = (border[:-1] + border[1:]) / 2
-    if _sagitta(_curves(surface, low, high, axis, np.sort(np.concatenate([border, middles]))), 2) <= deflection:
-        return border
+    """Places in 0..1 of columns (axis 0) or rows (1): a few even ones, or those of the border."""
     curves = _curves(surface, low, high, axis, np.linspace(0.0, 1.0, _FINE + 1))
-    for count in _COUNTS:
-        if _sagitta(curves, _FINE // count) <= _SAFE * deflection:
-            return np.linspace(0.0, 1.0, count + 1)
-    return np.linspace(0.0, 1.0, _FINE + 1)
+    fits = (count for count in _COUNTS if _sagitta(curves, _FINE // count) <= _SAFE * deflection)
+    even = next(fits, _FINE)
+    if even > _FEW or len(border) <= even + 1:
+        middles = (border[:-1] + border[1:]) / 2
+        both = np.sort(np.concatenate([border, middles]))
+        if even == _FINE or _sagitta(_curves(surface, low, high, axis, both), 2) <= deflection:
+            return border
+    return np.linspace(0.0, 1.0, even + 1)
 
 
-def _curves(surface: Any, low: np.ndarray, high: np.ndarray, axis: int, along: np.ndarray) -> np.ndarray:
+def _curves(surface: Function, low: np.ndarray, high: np.ndarray, axis: int, along: np.ndarray) -> np.ndarray:
     """(_TRIED, n, 3) points of some curves on the surface, at places (n,) in 0..1 along one parameter."""
     unit = np.empty((_TRIED, len(along), 2))
     unit[..., axis], unit[..., 1 - axis] = along, ((np.arange(_TRIED) + 0.5) / _TRIED)[:, None]
-    return surface_points(surface, (low + unit * (high - low)).reshape(-1, 2)).reshape(_TRIED, -1, 3)
+    return surface((low + unit * (high - low)).reshape(-1, 2)).reshape(_TRIED, -1, 3)
 
 
 def _sagitta(curves: np.ndarray, step: int) -> float:
@@ -142,13 +177,6 @@ def _sagitta(curves: np.ndarray, step: int) -> float:
     length = np.maximum((chord * chord).sum(axis=-1, keepdims=True), 1e-30)
     share = np.clip(((pieces - first) * chord).sum(axis=-1, keepdims=True) / length, 0.0, 1.0)
     return float(np.linalg.norm(pieces - first - share * chord, axis=-1).max())
-
-
-def _border(mesh: SurfaceMesh) -> np.ndarray:
-    """Nodes of the sides that one triangle only has."""
-    every = np.sort(np.stack([mesh.index, np.roll(mesh.index, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
-    sides, count = np.unique(every, axis=0, return_counts=True)
-    return np.unique(sides[count == 1])
 
 
 def _doubled(uv: np.ndarray) -> np.ndarray:

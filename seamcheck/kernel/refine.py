@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
+
+from seamcheck.kernel.evaluate import Function
 
 _MOST_ROUNDS = 12
 _MOST_TRIANGLES = 300_000
@@ -20,12 +21,12 @@ class SurfaceMesh:
     index: np.ndarray
 
 
-def refined(mesh: SurfaceMesh, surface: Any, deflection: float) -> SurfaceMesh | None:
+def refined(mesh: SurfaceMesh, surface: Function, deflection: float) -> SurfaceMesh | None:
     """The mesh, split where the surface over the middle of a side or of a triangle lies too far from it.
 
     Parameters
     ----------
-    surface : Geom_Surface, in the frame of the nodes
+    surface : points at parameters, in the frame of the nodes
     deflection : mm, across the triangle
 
     Returns
@@ -41,7 +42,7 @@ def refined(mesh: SurfaceMesh, surface: Any, deflection: float) -> SurfaceMesh |
         looked_at &= inner
         uv = mesh.uv[sides].mean(axis=1)
         points = np.full((len(sides), 3), np.nan)
-        points[looked_at] = surface_points(surface, uv[looked_at])
+        points[looked_at] = surface(uv[looked_at])
         corners = mesh.nodes[mesh.index]
         normal = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
         normal /= np.maximum(np.linalg.norm(normal, axis=1), 1e-30)[:, None]
@@ -49,7 +50,7 @@ def refined(mesh: SurfaceMesh, surface: Any, deflection: float) -> SurfaceMesh |
         far = np.zeros(len(sides), dtype=bool)
         with np.errstate(invalid="ignore"):
             far[side_of[away > deflection]] = True  # NaN: not looked at, or on the border
-        middles = surface_points(surface, mesh.uv[mesh.index[fresh]].mean(axis=1))
+        middles = surface(mesh.uv[mesh.index[fresh]].mean(axis=1))
         off = np.abs(np.einsum("mk,mk->m", middles - corners[fresh, 0], normal[fresh])) > deflection
         far[side_of[np.flatnonzero(fresh)[off]]] = True
         far &= inner
@@ -58,7 +59,7 @@ def refined(mesh: SurfaceMesh, surface: Any, deflection: float) -> SurfaceMesh |
         if len(mesh.index) > _MOST_TRIANGLES:
             return None
         missing = far & ~looked_at
-        points[missing] = surface_points(surface, uv[missing])
+        points[missing] = surface(uv[missing])
         number = np.full(len(sides), -1)
         number[far] = len(mesh.nodes) + np.arange(np.count_nonzero(far))
         index, fresh = _split(mesh.index, number[side_of])
@@ -94,8 +95,3 @@ def _split(index: np.ndarray, new: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         pieces += [np.column_stack(corners)[mine] for corners in triangles]
     found = np.concatenate(pieces)
     return found, np.arange(len(found)) >= len(pieces[0])
-
-
-def surface_points(surface: Any, uv: np.ndarray) -> np.ndarray:
-    """(n, 3) points of a surface at parameters (n, 2)."""
-    return np.array([(p.X(), p.Y(), p.Z()) for p in (surface.Value(u, v) for u, v in uv.tolist())]).reshape(-1, 3)

@@ -105,4 +105,4 @@ def _within(soup: Soup, zone: BaseGeometry) -> Soup:
     low, high = flat.min(axis=1), flat.max(axis=1)
     shapely.prepare(zone)
     keep = shapely.intersects(zone, shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-    return Soup(soup.corners[keep], soup.normal[keep], soup.owner[keep], soup.face[keep])
+    return soup.where(keep)

@@ -8,7 +8,11 @@ import numpy as np
 import shapely
 
 BASE, COVER, OTHER = 0, 1, 2  # owners of a facet
-_NARROW = 0.5  # mm
+_NARROW = 1.0  # mm
+_AT_ONCE = 50_000  # pairs of station and facet that are looked at together: what fits into a processor's cache
+_EVEN = 1e-10  # by which the mean of unit normals of a plane is shorter than 1, at most
+_JOINED = 1e-6  # mm between the ends of lines on one plane that are one line
+_MOST_FACES = 10_000_000
 _PLUMB = 5e-4  # mean of the facets' normals along z below which (0.03 degrees) a face is upright
 
 
@@ -16,37 +20,45 @@ _PLUMB = 5e-4  # mean of the facets' normals along z below which (0.03 degrees) 
 class Soup:
     """Facets near the seam, in the press frame.
 
-    corners (m, 3, 3) mm; normal (m, 3) unit, outward; owner (m,) BASE, COVER or OTHER; face (m,) index
+    corners (m, 3, 3) mm; normal (m, 3) unit, outward; owner (m,) BASE, COVER or OTHER; face (m,) index; on_plane (m,)
+    bool: of a face that is a plane, not upright
     """
 
     corners: np.ndarray
     normal: np.ndarray
     owner: np.ndarray
     face: np.ndarray
+    on_plane: np.ndarray
 
     @staticmethod
     def of(corners: np.ndarray, owner: np.ndarray, face: np.ndarray) -> Soup:
         across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
         length = np.linalg.norm(across, axis=1)
         keep = length > 1e-12
-        normal = across[keep] / length[keep, None]
-        return Soup(corners[keep], _plumb(normal, length[keep], owner[keep], face[keep]), owner[keep], face[keep])
+        corners, owner, face, area = corners[keep], owner[keep], face[keep], length[keep]
+        normal = across[keep] / area[:, None]
+        upright, on_plane = _leaning(normal, area, owner, face)
+        normal[upright, 2] = 0.0
+        return Soup(corners, normal, owner, face, on_plane & ~upright)
+
+    def where(self, mask: np.ndarray) -> Soup:
+        return Soup(*(getattr(self, name)[mask] for name in self.__slots__))
 
 
-def _plumb(normal: np.ndarray, area: np.ndarray, owner: np.ndarray, face: np.ndarray) -> np.ndarray:
-    """Normals whose component along z is 0 on every facet of a face that is upright as a whole.
+def _leaning(
+    normal: np.ndarray, area: np.ndarray, owner: np.ndarray, face: np.ndarray
+) -> tuple[np.ndarray, np.ndarray]:
+    """(m,) bool twice: facets of faces that are upright as a whole, and of faces that are planes.
 
     The facets of an upright free-form face tilt by their chord error to both sides; a draft tilts all to one.
     """
-    _, place = np.unique(np.stack([owner, face]), axis=1, return_inverse=True)
-    place = place.ravel()
+    _, place = np.unique(owner.astype(np.int64) * _MOST_FACES + face, return_inverse=True)
     total = np.bincount(place, weights=area)
-    mean = np.bincount(place, weights=area * normal[:, 2]) / total
+    mean = np.column_stack([np.bincount(place, weights=area * normal[:, axis]) / total for axis in range(3)])
     size = np.bincount(place, weights=area * np.abs(normal[:, 2])) / total
-    upright = (np.abs(mean) < _PLUMB) & (size < 10 * _PLUMB)
-    out = normal.copy()
-    out[upright[place], 2] = 0.0
-    return out
+    upright = (np.abs(mean[:, 2]) < _PLUMB) & (size < 10 * _PLUMB)
+    on_plane = np.linalg.norm(mean, axis=1) > 1.0 - _EVEN
+    return upright[place], on_plane[place]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -103,40 +115,75 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shape
     -----
     A corner that lies in the plane counts as before it, so each facet is cut in two edges or in none.
     """
-    flat = soup.corners[:, :, :2]
-    station, facet = _near(tree or box_tree(soup), len(flat), points, u, reach)
-    t = np.column_stack([-u[:, 1], u[:, 0]])[station]
-    offset = flat[facet] - points[station][:, None, :]
-    d = np.einsum("kij,kj->ki", offset, t)
-    ahead = d > 0
-    crosses = ahead.any(axis=1) & ~ahead.all(axis=1)
-    station, facet, d, offset, ahead = (x[crosses] for x in (station, facet, d, offset, ahead))
-    across = np.einsum("kij,kj->ki", offset, u[station])
-    height = soup.corners[facet, :, 2]
-    ends_u, ends_w = np.empty((len(d), 2)), np.empty((len(d), 2))
-    filled = np.zeros(len(d), dtype=int)
-    for a, b in ((0, 1), (1, 2), (2, 0)):
-        here = np.flatnonzero(ahead[:, a] != ahead[:, b])
-        part = d[here, a] / (d[here, a] - d[here, b])
-        ends_u[here, filled[here]] = across[here, a] + part * (across[here, b] - across[here, a])
-        ends_w[here, filled[here]] = height[here, a] + part * (height[here, b] - height[here, a])
-        filled[here] += 1
-    swap = ends_u[:, 0] > ends_u[:, 1]
-    ends_u[swap], ends_w[swap] = ends_u[swap][:, ::-1], ends_w[swap][:, ::-1]
-    near = (ends_u[:, 1] >= -reach) & (ends_u[:, 0] <= reach)
-    order = np.flatnonzero(near)[np.argsort(station[near], kind="stable")]
-    normal = soup.normal[facet[order]]
-    return Segments(
-        station[order],
-        ends_u[order, 0],
-        ends_w[order, 0],
-        ends_u[order, 1],
-        ends_w[order, 1],
-        np.einsum("ki,ki->k", normal[:, :2], u[station[order]]),
-        normal[:, 2],
-        soup.owner[facet[order]],
-        soup.face[facet[order]],
+    station, facet = _near(tree or box_tree(soup), len(soup.corners), points, u, reach)
+    corners = np.ascontiguousarray(soup.corners.transpose(2, 1, 0))  # (3 axes, 3 corners, m)
+    planes = np.column_stack([u, points[:, 1] * u[:, 0] - points[:, 0] * u[:, 1], (points * u).sum(axis=1)]).T
+    pieces = [
+        _cut_pairs(corners, planes, station[at : at + _AT_ONCE], facet[at : at + _AT_ONCE], reach)
+        for at in range(0, len(station), _AT_ONCE)
+    ]
+    if not pieces:
+        pieces = [_cut_pairs(corners, planes, station, facet, reach)]
+    station, facet, u0, w0, u1, w1 = (np.concatenate(parts) for parts in zip(*pieces, strict=True))
+    normal = soup.normal[facet]
+    nu = normal[:, 0] * u[station, 0] + normal[:, 1] * u[station, 1]
+    found = Segments(station, u0, w0, u1, w1, nu, normal[:, 2], soup.owner[facet], soup.face[facet])
+    return _whole_lines(found, soup.on_plane[facet])
+
+
+def _whole_lines(found: Segments, on_plane: np.ndarray) -> Segments:
+    """The lines of each plane in one piece, as far as they are joined: its facets are none of the part's edges."""
+    every, mine = np.arange(len(found.station)), np.flatnonzero(on_plane)
+    key = (found.station * 3 + found.owner) * _MOST_FACES + found.face
+    mine = mine[np.lexsort((found.u0[mine], key[mine]))]
+    goes_on = (
+        (key[mine[1:]] == key[mine[:-1]])
+        & (np.abs(found.u0[mine[1:]] - found.u1[mine[:-1]]) < _JOINED)
+        & (np.abs(found.w0[mine[1:]] - found.w1[mine[:-1]]) < _JOINED)
     )
+    first, last = mine[np.append(True, ~goes_on)[: len(mine)]], mine[np.append(~goes_on, True)[: len(mine)]]
+    end = every.copy()
+    end[first] = last
+    kept = np.ones(len(every), dtype=bool)
+    kept[mine[1:][goes_on]] = False
+    kept, end = every[kept], end[kept]
+    return Segments(
+        found.station[kept], found.u0[kept], found.w0[kept], found.u1[end], found.w1[end],
+        found.nu[kept], found.nw[kept], found.owner[kept], found.face[kept],
+    )  # fmt: skip
+
+
+def _cut_pairs(
+    corners: np.ndarray, planes: np.ndarray, station: np.ndarray, facet: np.ndarray, reach: float
+) -> tuple[np.ndarray, ...]:
+    """Of pairs of a station and a facet those that meet within reach: station, facet, u0, w0, u1, w1.
+
+    Parameters
+    ----------
+    corners : (3, 3, m) mm, axis and corner of every facet
+    planes : (4, n) components of u, and the place of P along the normal (-u_y, u_x) of the plane and along u
+    """
+    ux, uy, ahead_of_p, along_p = planes
+    x, y = corners[0][:, facet], corners[1][:, facet]
+    d = y * ux[station] - x * uy[station] - ahead_of_p[station]
+    ahead = d > 0
+    crosses = np.flatnonzero((ahead[0] != ahead[1]) | (ahead[1] != ahead[2]))
+    station, facet, x, y, d, ahead = (v[..., crosses] for v in (station, facet, x, y, d, ahead))
+    # the corner that lies alone on its side of the plane, and the way from it to the two others
+    every = np.arange(len(station))
+    lone = np.where(ahead[1] == ahead[2], 0, np.where(ahead[0] == ahead[2], 1, 2))
+    across = x * ux[station] + y * uy[station] - along_p[station]
+    height = corners[2][:, facet]
+    ends = []
+    for other in ((lone + 1) % 3, (lone + 2) % 3):
+        here, there = d[lone, every], d[other, every]
+        part = here / (here - there)
+        ends += [v[lone, every] + part * (v[other, every] - v[lone, every]) for v in (across, height)]
+    swap = ends[0] > ends[2]
+    u0, u1 = np.where(swap, ends[2], ends[0]), np.where(swap, ends[0], ends[2])
+    w0, w1 = np.where(swap, ends[3], ends[1]), np.where(swap, ends[1], ends[3])
+    near = np.flatnonzero((u1 >= -reach) & (u0 <= reach))
+    return station[near], facet[near], u0[near], w0[near], u1[near], w1[near]
 
 
 def _near(

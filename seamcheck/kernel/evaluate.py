@@ -1,0 +1,94 @@
+"""Points of the kernel's curves and surfaces at many parameters at once.
+
+The kernel answers one parameter at a time, and most of that time goes into calling it. Splines are taken over as
+knots and poles and evaluated by scipy; whatever else there is, the kernel evaluates.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import numpy as np
+from OCP.Geom import Geom_BSplineCurve, Geom_BSplineSurface, Geom_TrimmedCurve
+from OCP.Geom2d import Geom2d_BSplineCurve, Geom2d_Line, Geom2d_TrimmedCurve
+
+Function = Callable[[np.ndarray], np.ndarray]
+"""Of parameters (n,) or (n, 2) the points (n, dimension)."""
+
+
+def surface_function(surface: Any) -> Function:
+    """Points (n, 3) mm of a Geom_Surface at parameters (n, 2)."""
+    if isinstance(surface, Geom_BSplineSurface):
+        return _spline_surface(surface)
+
+    def one_by_one(uv: np.ndarray) -> np.ndarray:
+        return np.array([(p.X(), p.Y(), p.Z()) for p in (surface.Value(u, v) for u, v in uv.tolist())]).reshape(-1, 3)
+
+    return one_by_one
+
+
+def curve_function(curve: Any) -> Function:
+    """Points (n, 3) mm of a Geom_Curve, or (n, 2) of a Geom2d_Curve, at parameters (n,)."""
+    while isinstance(curve, Geom_TrimmedCurve | Geom2d_TrimmedCurve):
+        curve = curve.BasisCurve()
+    if isinstance(curve, Geom_BSplineCurve | Geom2d_BSplineCurve):
+        return _spline_curve(curve)
+    if isinstance(curve, Geom2d_Line):
+        origin, direction = curve.Location(), curve.Direction()
+        first, along = np.array([origin.X(), origin.Y()]), np.array([direction.X(), direction.Y()])
+        return lambda t: first + t[:, None] * along
+
+    def one_by_one(t: np.ndarray) -> np.ndarray:
+        return np.array([_coordinates(curve.Value(x)) for x in t.tolist()])
+
+    return one_by_one
+
+
+def _spline_surface(surface: Any) -> Function:
+    from scipy.interpolate import NdBSpline
+
+    if surface.IsUPeriodic() or surface.IsVPeriodic():
+        surface = surface.Copy()
+        if surface.IsUPeriodic():
+            surface.SetUNotPeriodic()
+        if surface.IsVPeriodic():
+            surface.SetVNotPeriodic()
+    rows, columns = range(1, surface.NbUPoles() + 1), range(1, surface.NbVPoles() + 1)
+    poles = np.array([[_coordinates(surface.Pole(i, j)) for j in columns] for i in rows])
+    weights = np.ones(poles.shape[:2])
+    if surface.IsURational() or surface.IsVRational():
+        weights = np.array([[surface.Weight(i, j) for j in columns] for i in rows])
+    knots = _array(surface.UKnotSequence()), _array(surface.VKnotSequence())
+    spline = NdBSpline(knots, _weighted(poles, weights), (surface.UDegree(), surface.VDegree()))
+    return lambda uv: _unweighted(spline(uv))
+
+
+def _spline_curve(curve: Any) -> Function:
+    from scipy.interpolate import BSpline
+
+    if curve.IsPeriodic():
+        curve = curve.Copy()
+        curve.SetNotPeriodic()
+    places = range(1, curve.NbPoles() + 1)
+    poles = np.array([_coordinates(curve.Pole(i)) for i in places])
+    weights = np.array([curve.Weight(i) for i in places]) if curve.IsRational() else np.ones(len(poles))
+    spline = BSpline(_array(curve.KnotSequence()), _weighted(poles, weights), curve.Degree())
+    return lambda t: _unweighted(spline(t))
+
+
+def _coordinates(point: Any) -> tuple[float, ...]:
+    return (point.X(), point.Y(), point.Z()) if hasattr(point, "Z") else (point.X(), point.Y())
+
+
+def _array(values: Any) -> np.ndarray:
+    return np.array([values.Value(i) for i in range(values.Lower(), values.Upper() + 1)])
+
+
+def _weighted(poles: np.ndarray, weights: np.ndarray) -> np.ndarray:
+    """Homogeneous coordinates."""
+    return np.concatenate([poles * weights[..., None], weights[..., None]], axis=-1)
+
+
+def _unweighted(points: np.ndarray) -> np.ndarray:
+    return points[..., :-1] / points[..., -1:]
