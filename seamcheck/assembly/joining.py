@@ -7,11 +7,13 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Fuse
+from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
 from OCP.BRepCheck import BRepCheck_Analyzer
 from OCP.BRepGProp import BRepGProp
 from OCP.GProp import GProp_GProps
 from OCP.ShapeUpgrade import ShapeUpgrade_UnifySameDomain
 from OCP.TopAbs import TopAbs_FACE, TopAbs_SOLID
+from OCP.TopLoc import TopLoc_Location
 from OCP.TopTools import TopTools_IndexedMapOfShape, TopTools_ListOfShape
 
 from seamcheck.assembly.bodies import explore
@@ -47,6 +49,7 @@ def join(pieces: Sequence[Part]) -> tuple[Joined | None, tuple[str, ...]]:
     tuple of str
         ids of pieces that touch it and that the kernel can't join soundly
     """
+    pieces = [_in_place(piece) for piece in pieces]
     try:
         return _join(pieces), ()
     except _Unsound:
@@ -74,6 +77,13 @@ def join(pieces: Sequence[Part]) -> tuple[Joined | None, tuple[str, ...]]:
 
 class _Unsound(Exception):
     """The kernel joins pieces to something that is no sound solid."""
+
+
+def _in_place(part: Part) -> Part:
+    """The part with its geometry where it stands; a face that the fuse makes of two keeps no placement of its own."""
+    move = part.shape.Location().Transformation()
+    bare = part.shape.Located(TopLoc_Location())
+    return replace(part, shape=BRepBuilderAPI_Transform(bare, move, True).Shape())
 
 
 def _join(pieces: Sequence[Part]) -> Joined | None:

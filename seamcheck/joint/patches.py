@@ -22,6 +22,8 @@ NARROWEST = 0.1  # mm, mean width below which a band is the edge of a wall that 
 WIDEST = 6.0  # mm, mean width beyond which a band is no rib
 DEEPEST_FLOOR = 3.0  # mm: what lies further below the rib top is no trap floor
 FALLEN = 0.15  # mm that the surface beside a rib lies lower than its top
+_LOWER = 0.01  # mm that it is lower already where a rounding of the rib's edge only begins
+_NEAREST, _WIDEST_ROUNDING = 0.2, 0.6  # mm beside the band from and to which it must have fallen
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -130,24 +132,38 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
     """Shares of the band's border beside which the own surface lies lower or is absent, and near but lower."""
     z = sign * frame.axes[2]
     own = np.isin(side.face, faces) & (side.normal @ z > 0)
-    top = sign * frame.local(side.corners[own].reshape(-1, 3))
-    over = cKDTree(sign * top[:, :2])
     facing = (side.normal @ z > 0.2) & ~np.isin(side.face, faces)
     surface = frame.local(side.corners[facing])
-    falls, shoulder = 0.0, 0.0
-    for away in (0.2, 0.6, 1.0):  # a drafted or rounded flank hides the floor right beside it
-        beside = region.buffer(away, quad_segs=4).boundary
-        count = int(np.clip(beside.length / 1.0, 16, 400))
-        spread = np.linspace(0, 1, count, endpoint=False)
-        at = shapely.get_coordinates(shapely.line_interpolate_point(beside, spread, normalized=True))
-        level = top[over.query(at)[1], 2]
-        height, index = heights_at(np.column_stack([at, np.zeros(count)]), surface)
+    edge = region.buffer(_NEAREST, quad_segs=4).boundary
+    count = int(np.clip(edge.length / 1.0, 16, 400))
+    spread = np.linspace(0, 1, count, endpoint=False)
+    at = shapely.get_coordinates(shapely.line_interpolate_point(edge, spread, normalized=True))
+    foot = shapely.get_coordinates(shapely.shortest_line(shapely.points(at), region))[1::2]
+    outward = (at - foot) / np.maximum(np.linalg.norm(at - foot, axis=1), 1e-9)[:, None]
+    level = _level(foot - 0.02 * outward, frame.local(side.corners[own]), sign)
+    falls, shoulder = np.zeros(count, dtype=bool), 0.0
+    descends = np.ones(count, dtype=bool)
+    for away in (_NEAREST, 0.4, 0.6, 1.0):  # a drafted or rounded flank hides the floor right beside it
+        beside = foot + away * outward
+        height, index = heights_at(np.column_stack([beside, np.zeros(count)]), surface)
         height = sign * height
         near = height > level[index] - DEEPEST_FLOOR
         highest = np.full(count, -np.inf)
         np.maximum.at(highest, index[near], height[near])
         fallen = highest < level - FALLEN
-        if away == 0.2:
-            falls = float(np.mean(fallen))
+        descends &= highest < level - _LOWER
+        if away <= _WIDEST_ROUNDING:
+            falls |= fallen & descends
         shoulder = max(shoulder, float(np.mean(fallen & np.isfinite(highest))))
-    return falls, shoulder
+    return float(np.mean(falls)), shoulder
+
+
+def _level(points: np.ndarray, top: np.ndarray, sign: float) -> np.ndarray:
+    """Height (n,) of a band's facets (m, 3, 3) at points (n, 2) just within its border, times ``sign``."""
+    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), top)
+    level = np.full(len(points), -np.inf)
+    np.maximum.at(level, index, sign * height)
+    beside = np.flatnonzero(np.isinf(level))  # a coarse facet's chord leaves out the border of a round face
+    corners = top.reshape(-1, 3)
+    level[beside] = sign * corners[cKDTree(corners[:, :2]).query(points[beside])[1], 2]
+    return level

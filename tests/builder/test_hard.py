@@ -16,7 +16,7 @@ from OCP.Interface import Interface_Static
 from OCP.STEPControl import STEPControl_Reader
 
 from builder.hard import HARD, bodies, write_model
-from builder.ops import solids
+from builder.ops import fuse, solids
 from builder.solid import volume
 
 UNSOUND = {"reversed-faces", "base-not-closed", "cover-not-closed"}
@@ -118,6 +118,8 @@ def test_rays_through_the_bodies_confirm_the_truth(named):
     shapes = [shape for _, shape in bodies(model.root)]
     near = 0.011 if "triangle" in name else 2e-4  # chords of the facets lie within 0.005 a flank
     for seam in model.seams:
+        for first, piece in seam.pieces:
+            shapes[first] = fuse(shapes[first], shapes[piece])
         on_base = seam.rib_on != "cover"
         carrier, other = (seam.base, seam.cover) if on_base else (seam.cover, seam.base)
         up = 1.0 if on_base else -1.0  # from the carrier toward the other part

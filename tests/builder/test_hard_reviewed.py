@@ -14,6 +14,7 @@ from seamcheck.pipeline import review_model
 
 QUICK = {
     "recessed-turned",
+    "widely-rounded",
     "flush-inside",
     "hanging-lip-outside",
     "rib-on-cover-circle",
@@ -38,6 +39,10 @@ QUICK = {
     "both-in-one-bare-product",
     "slivers",
     "inside-out",
+    "cover-in-two-pieces",
+    "rib-of-the-base-as-a-solid",
+    "cut-cover-and-base-in-one-product",
+    "rib-between-cover-and-base-in-one-product",
     "one-part",
     "cover-far-above",
     "tube-in-a-socket",

@@ -8,6 +8,7 @@
 """
 
 from .clutter import CLUTTER
+from .pieces import PIECES
 from .refused import REFUSED
 from .ribs import RIBS
 from .seams import SEAMS
@@ -16,11 +17,12 @@ from .topology import TOPOLOGY
 from .tree import bodies, write_model
 from .truth import HardModel, Node, PathTruth, SeamTruth
 
-HARD = {**SEAMS, **RIBS, **STRANGERS, **CLUTTER, **TOPOLOGY, **REFUSED}
+HARD = {**SEAMS, **RIBS, **STRANGERS, **PIECES, **CLUTTER, **TOPOLOGY, **REFUSED}
 
 __all__ = [
     "CLUTTER",
     "HARD",
+    "PIECES",
     "REFUSED",
     "RIBS",
     "SEAMS",

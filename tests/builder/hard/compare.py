@@ -54,9 +54,10 @@ def _joint(joint: Mapping[str, Any], seam: SeamTruth, findings: Sequence[Mapping
         yield f"rib on {joint['rib_on']} instead of {seam.rib_on}"
     if joint["modelled_state"] != seam.state:
         yield f"modelled state {joint['modelled_state']} instead of {seam.state}"
-    tilt = np.degrees(np.arccos(np.clip(np.dot(joint["beam"], seam.beam), -1, 1)))
-    if tilt > 0.05:
-        yield f"beam off by {tilt:.2f} degrees"
+    across = np.linalg.norm(np.cross(joint["beam"], seam.beam))  # arccos would make 0.05 degrees of rounded digits
+    tilt = np.degrees(np.arctan2(across, np.dot(joint["beam"], seam.beam)))
+    if tilt > 0.005:
+        yield f"beam off by {tilt:.3f} degrees"
     broken = {f["rule"] for f in findings if f["joint"] == joint["id"] and f["severity"] == "must-fix"}
     if missing := set(seam.rules) - broken:
         yield f"no finding of {', '.join(sorted(missing))}"

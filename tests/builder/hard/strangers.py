@@ -10,7 +10,7 @@ from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeFace, BRepBuilderAPI_MakePolyg
 from OCP.BRepPrimAPI import BRepPrimAPI_MakePrism, BRepPrimAPI_MakeSphere
 from OCP.gp import gp_Pnt, gp_Vec
 
-from ..ops import box, compound, cut, cylinder, fuse
+from ..ops import cut, cylinder, fuse
 from ..pair import CLEAR, DARK, draw
 from ..section import chain
 from ..solid import level_face, swept_solid
@@ -29,12 +29,12 @@ def _model(cover, base, note: str, path: PathTruth, *others: Node, **more) -> Ha
     return HardModel(root, (SeamTruth(1, 0, (path,), **more),), note=note)
 
 
-def _wall(track: AnyTrack, inner: float, outer: float, low: float, high: float):
+def wall(track: AnyTrack, inner: float, outer: float, low: float, high: float):
     """A closed wall between two parallels of a track."""
     return BRepPrimAPI_MakePrism(level_face(track, low, outer, inner), gp_Vec(0, 0, high - low)).Shape()
 
 
-def _plate(track: AnyTrack, edge: float, low: float, high: float):
+def plate(track: AnyTrack, edge: float, low: float, high: float):
     return BRepPrimAPI_MakePrism(level_face(track, low, edge), gp_Vec(0, 0, high - low)).Shape()
 
 
@@ -45,9 +45,9 @@ def _ball(radius: float, below: float):
 def dome() -> HardModel:
     """Rib top and cover follow a ball of 61 mm about a point 45 mm below; the flanks stay upright."""
     radius, below = 61.0, 45.0
-    case = cut(_plate(TRACK, 4, 0, 20), _plate(TRACK, -6, 2, 40))
-    case = fuse(common(case, _ball(radius - 1.0, below)), common(_wall(TRACK, -0.6, 0.6, 4, 30), _ball(radius, below)))
-    lid = cut(common(_plate(TRACK, 4, 0, 40), _ball(radius + 2.0, below)), _ball(radius, below))
+    case = cut(plate(TRACK, 4, 0, 20), plate(TRACK, -6, 2, 40))
+    case = fuse(common(case, _ball(radius - 1.0, below)), common(wall(TRACK, -0.6, 0.6, 4, 30), _ball(radius, below)))
+    lid = cut(common(plate(TRACK, 4, 0, 40), _ball(radius + 2.0, below)), _ball(radius, below))
     flat = along(TRACK, {}).points
     height = np.sqrt(radius**2 - (flat[:, :2] ** 2).sum(axis=1)) - below
     points = np.column_stack([flat[:, :2], height])
@@ -62,8 +62,8 @@ def common(shape, tool):
 
 def deep_groove() -> HardModel:
     """A tongue of the cover, 1.2 by 2.2 mm, stands on the floor of a groove of 2.4 by 1.8 mm."""
-    case = cut(fuse(_wall(TRACK, -2.2, 2.2, -16, 0), _plate(TRACK, 2.2, -18, -16)), _wall(TRACK, -1.2, 1.2, -1.8, 1))
-    lid = fuse(_plate(TRACK, 4.2, 0.4, 2.4), _wall(TRACK, -0.6, 0.6, -1.8, 0.4))
+    case = cut(fuse(wall(TRACK, -2.2, 2.2, -16, 0), plate(TRACK, 2.2, -18, -16)), wall(TRACK, -1.2, 1.2, -1.8, 1))
+    lid = fuse(plate(TRACK, 4.2, 0.4, 2.4), wall(TRACK, -0.6, 0.6, -1.8, 0.4))
     trap = 0.6 * (2.2 - 0.4)
     values = {
         "rib_width": 1.2, "rib_height": 2.2, "gap": 0.0, "cover_thickness": 4.2, "melt_area": 0.48,
@@ -78,8 +78,8 @@ def deep_groove() -> HardModel:
 def open_ellipse_on_the_cover() -> HardModel:
     """A rib with spline flanks hangs over a rim of 6 mm: nothing closes its traps."""
     track = ellipse(37, 22)
-    case = cut(_plate(track, 3, 0, 12), _plate(track, -3, 2, 20))
-    lid = fuse(_plate(track, 3, 13, 15), _wall(track, -0.6, 0.6, 12, 13))
+    case = cut(plate(track, 3, 0, 12), plate(track, -3, 2, 20))
+    lid = fuse(plate(track, 3, 13, 15), wall(track, -0.6, 0.6, 12, 13))
     values = {
         "rib_width": 1.2, "rib_height": 1.0, "gap": 0.0, "cover_thickness": 3.0, "cover_thickness_min": 3.0,
         "cover_thickness_max": 3.0, "melt_area": 0.48, "trap_area_inner": 2.4 * 0.6, "trap_area_outer": 2.4 * 0.6,
@@ -102,7 +102,7 @@ def posts_at_rib_level() -> HardModel:
 def shaded_by_a_frame() -> HardModel:
     """A bezel 15 mm above the cover covers the whole seam; light from below would have to pass 16 mm."""
     cover, base = draw(PLAIN)
-    bezel = Node("bezel", _wall(TRACK, -3, 4, 17, 19))
+    bezel = Node("bezel", wall(TRACK, -3, 4, 17, 19))
     path = along(TRACK, values_of(PLAIN, ("clamp_land", "clamp_tilt", "beam_clear"), beam_clear=0.0))
     note = "A frame far above stands in the way of the light."
     return _model(cover, base, note, path, bezel, rules=("beam-path", "clamp-land"))
@@ -112,7 +112,7 @@ def sharp_ridge() -> HardModel:
     """A ridge of triangular section touches the cover with its edge: it has no top whose width could be judged."""
     outline = ((-2.5, -13), (-2.5, -0.8), (-0.6, -0.8), (0.0, 0.0), (0.6, -0.8), (2.5, -0.8), (2.5, -15))
     case = swept_solid(TRACK, chain([(o, z, 0.0) for o, z in outline]))
-    lid = _plate(TRACK, 4, 0, 2)
+    lid = plate(TRACK, 4, 0, 2)
     nodes = (Node("sensor housing", case, colour=DARK), Node("window lid", lid, colour=CLEAR))
     root = Node("weather station", None, tuple((node, HERE) for node in nodes))
     return HardModel(root, (), ("no-seam", "unsupported"), "A ridge that comes to an edge.", says=("sharp edge",))
@@ -120,25 +120,16 @@ def sharp_ridge() -> HardModel:
 
 def rib_of_its_own() -> HardModel:
     """The weld rib is a solid between a flat rim and a flat cover."""
-    case = cut(_plate(TRACK, 3, -16, -0.9), _plate(TRACK, -3, -14, 1))
+    case = cut(plate(TRACK, 3, -16, -0.9), plate(TRACK, -3, -14, 1))
     parts = (
         ("sensor housing", case, DARK),
-        ("rib", _wall(TRACK, -0.6, 0.6, -0.9, 0), DARK),
-        ("lid", _plate(TRACK, 4, 0, 2), CLEAR),
+        ("rib", wall(TRACK, -0.6, 0.6, -0.9, 0), DARK),
+        ("lid", plate(TRACK, 4, 0, 2), CLEAR),
     )
     root = Node(
         "weather station", None, tuple((Node(name, shape, colour=colour), HERE) for name, shape, colour in parts)
     )
     return HardModel(root, (), ("unsupported",), "A rib drawn as a part of its own.", says=("'rib'", "Unite"))
-
-
-def cover_in_two_pieces() -> HardModel:
-    """One product holds the cover as two solids that share the face where it was cut."""
-    cover, base = draw(PLAIN)
-    pieces = [cut(cover, box((-99, 0, -9), (99, 99, 9))), cut(cover, box((-99, -99, -9), (99, 0, 9)))]
-    nodes = (Node("sensor housing", base, colour=DARK), Node("window lid", compound(pieces), colour=CLEAR))
-    root = Node("weather station", None, tuple((node, HERE) for node in nodes))
-    return HardModel(root, (), ("unsupported",), "A cover cut in two.", says=("window lid", "pieces"))
 
 
 def collar_in_a_sleeve() -> HardModel:
@@ -208,7 +199,6 @@ STRANGERS: dict[str, Callable[[], HardModel]] = {
         sharp_ridge,
         rib_of_its_own,
         collar_in_a_sleeve,
-        cover_in_two_pieces,
         hexagon,
         square,
     )

@@ -78,6 +78,7 @@ class SeamTruth:
     rib_on, beam, state : as in the review document
     junctions : (x, y, z) mm
     interruptions : (length along the missing stretch, (x, y, z) of its middle)
+    pieces : (index of cover or base, index of a solid that is a piece of the same part)
     """
 
     cover: int
@@ -90,6 +91,7 @@ class SeamTruth:
     state: str = "touching"
     junctions: tuple[tuple[float, float, float], ...] = ()
     interruptions: tuple[tuple[float, tuple[float, float, float]], ...] = ()
+    pieces: tuple[tuple[int, int], ...] = ()
 
 
 @dataclass(frozen=True, eq=False)
