@@ -86,10 +86,10 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "overlap",
             "parts drawn into each other",
             "mm",
-            "Depth of the room that the cover and another part both claim, elsewhere than at the rib: the longest way "
-            "through both, square to one of the faces that cross along the border of that room, in the direction in "
-            "which that is the shortest; of a part that lies in the cover's plastic as a whole, its smallest size. "
-            "What the cover is drawn into along the light stands under free_travel, as a negative value.",
+            "Depth of the room that the cover and another part both claim, elsewhere than at the rib: at places along "
+            "its border the shortest way through both, square to one of the faces that cross along it; the longest of "
+            "these. Of a part that lies in the cover's plastic as a whole, its smallest size. What the cover is drawn "
+            "into along the light stands under free_travel, as a negative value.",
             per="interface",
             decimals=2,
         ),

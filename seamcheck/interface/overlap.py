@@ -22,7 +22,7 @@ _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _BESIDE_RIB = 0.6  # mm round the rib's top in which its flanks may reach into the cover: drawn as welded
 _INTO = 0.005  # mm inside both faces from where an overlap is measured
 _PLACES = 12  # of each overlap at which its depth is measured
-_SAME_WAY = np.cos(np.radians(15.0))
+_SAME_WAY, _SQUARE = np.cos(np.radians(15.0)), np.cos(np.radians(18.0))
 _MOST = 50
 
 
@@ -51,8 +51,8 @@ def overlaps(joint: Joint, travel: dict[str, dict[str, Any]]) -> dict[str, dict[
     Notes
     -----
     Two closed surfaces that claim a common room cross along closed lines. Just inside such a line, at some places,
-    the way through both parts is measured square to each of the faces that cross along it. The depth is the longest
-    such way in the direction in which that is the shortest.
+    the way through both parts is measured square to the faces that cross along it. The shortest one counts at each
+    place, and the longest of these is the depth.
     """
     free = travel["free_travel"]
     along: list[Overlap] = []
@@ -90,18 +90,35 @@ def _of_pair(
     if not _pierce(cover.box[None], body.box[None])[0]:
         return
     a, b = _face_pairs(cover, body)
+    if joint.rib_part in (one, other):  # the rib's top melts, wherever it lies
+        melts = np.isin(a if joint.rib_part == one else b, joint.rib_faces)
+        a, b = a[~melts], b[~melts]
     if len(a):
         place, pair, upper, lower = _crossings(cover, body, a, b)
         if len(place):
             kept = ~_is_rib(joint, one, other, upper, lower, view.local(place)[:, :2], zone)
             place, pair, upper, lower = place[kept], pair[kept], upper[kept], lower[kept]
-        for line in _lines(place, pair):
-            overlap = _deepest(one, other, cover, body, place[line], upper[line], lower[line])
-            if overlap is not None:
-                yield overlap
+        along_lines = (_deepest(one, other, cover, body, place[k], upper[k], lower[k]) for k in _lines(place, pair))
+        yield from _once([overlap for overlap in along_lines if overlap is not None], cover, body)
         if len(place):
             return
     yield from _within(one, other, cover, body)
+
+
+def _once(found: list[Overlap], cover: Body, body: Body) -> list[Overlap]:
+    """Overlaps of one pair, each room once: its border may be several lines, between faces that are neighbours."""
+
+    def near(shape: Body, a: int, b: int) -> bool:
+        return a == b or bool(shape.edge_indices(a) & shape.edge_indices(b))
+
+    kept: list[Overlap] = []
+    for overlap in sorted(found, key=lambda o: (-round(o.depth, 6), o.at)):
+        if not any(
+            near(cover, overlap.cover[1], other.cover[1]) and near(body, overlap.other[1], other.other[1])
+            for other in kept
+        ):
+            kept.append(overlap)
+    return kept
 
 
 def _face_pairs(one: Body, other: Body) -> tuple[np.ndarray, np.ndarray]:
@@ -177,7 +194,8 @@ def _reach_through(planes: np.ndarray, owner: np.ndarray, facets: Facets, i: np.
     """(k,) bool: whether facet j has corners on both sides of the plane of facet i's face; true for what is none."""
     faces, place = np.unique(owner, return_inverse=True)
     away = np.einsum("fk,mck->fmc", planes[faces, :3], facets.corners) - planes[faces, 3][:, None, None]
-    through = (away.min(axis=2) < 0.0) & (away.max(axis=2) > 0.0)
+    below, above = away < 0.0, away > 0.0
+    through = (below[..., 0] | below[..., 1] | below[..., 2]) & (above[..., 0] | above[..., 1] | above[..., 2])
     return np.asarray((through | np.isnan(planes[faces, :1]))[place[i], j])
 
 
@@ -236,27 +254,57 @@ def _deepest(
     one: str, other: str, cover: Body, body: Body, place: np.ndarray, upper: np.ndarray, lower: np.ndarray
 ) -> Overlap | None:
     """The overlap that a line of crossings belongs to; None where nothing lies in both bodies beside it."""
-    spots: list[tuple[np.ndarray, int]] = []
+    spots: list[_Spot] = []
     ways: list[np.ndarray] = []
     for k in np.unique(np.linspace(0, len(place) - 1, _PLACES).round().astype(int)):
-        normals = [_normal(b, int(f), place[k]) for b, f in ((cover, upper[k]), (body, lower[k]))]
+        faces = (int(upper[k]), int(lower[k]))
+        normals = tuple(_normal(b, face, place[k]) for b, face in zip((cover, body), faces, strict=True))
         inward = -(normals[0] + normals[1])
         if not np.isfinite(inward).all() or np.linalg.norm(inward) < 0.05:
             continue  # faces that look at each other: nothing lies between them
         inside = place[k] + 2.0 * _INTO * inward / np.linalg.norm(inward)
         if contains(cover, inside[None])[0] and contains(body, inside[None])[0]:
-            spots.append((inside, int(k)))
+            spots.append(_Spot(inside, faces, normals))
             ways += [n for n in normals if all(abs(n @ way) < _SAME_WAY for way in ways)]
-    best: Overlap | None = None
-    for along in ways:
-        measured = [(*_way(cover, body, inside, along), inside, k) for inside, k in spots]
-        low, high, inside, k = max(measured, key=lambda m: m[1] - m[0])
-        if np.isfinite(high - low) and (best is None or high - low < best.depth - 1e-6):
-            at = inside + (low + high) / 2 * along
-            best = Overlap(
-                float(high - low), _three(at), _three(along), (one, int(upper[k])), (other, int(lower[k]))
-            )  # fmt: skip
-    return best if best is not None and best.depth > SHALLOW else None
+    for also_grazing in (False, True):
+        found = [way for spot in spots if (way := _least(spot, ways, cover, body, also_grazing)) is not None]
+        if found:
+            deepest, at, along, spot = max(found, key=lambda way: way[0])
+            if deepest <= SHALLOW:
+                return None
+            return Overlap(deepest, _three(at), _three(along), (one, spot.faces[0]), (other, spot.faces[1]))
+    return None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Spot:
+    """A place (3,) just inside both bodies; the faces that cross there, and their outward normals (3,)."""
+
+    inside: np.ndarray
+    faces: tuple[int, int]
+    normals: tuple[np.ndarray, ...]
+
+
+def _least(
+    spot: _Spot, ways: list[np.ndarray], cover: Body, body: Body, also_grazing: bool
+) -> tuple[float, np.ndarray, np.ndarray, _Spot] | None:
+    """The shortest way through both bodies at a spot: mm, its middle, its direction.
+
+    Ways that graze a curved face of the spot are chords near its border, and say nothing of a depth.
+    """
+    own = [n for n in spot.normals if all(abs(n @ way) < 1.0 - 1e-9 for way in ways)]
+    best: tuple[float, np.ndarray, np.ndarray, _Spot] | None = None
+    for along in (*ways, *own):
+        low, high, ends = _way(cover, body, spot.inside, along)
+        grazes = any(
+            (side, face) in ends and not np.isfinite(one.planes[face, 0]) and abs(along @ spot.normals[side]) < _SQUARE
+            for side, (one, face) in enumerate(zip((cover, body), spot.faces, strict=True))
+        )
+        if not np.isfinite(high - low) or (grazes and not also_grazing):
+            continue
+        if best is None or high - low < best[0]:
+            best = (float(high - low), spot.inside + (low + high) / 2 * along, along, spot)
+    return best
 
 
 def _three(vector: np.ndarray) -> tuple[float, float, float]:
@@ -274,14 +322,22 @@ def _normal(body: Body, face: int, place: np.ndarray) -> np.ndarray:
     return normal / np.linalg.norm(normal)
 
 
-def _way(one: Body, other: Body, inside: np.ndarray, along: np.ndarray) -> tuple[float, float]:
-    """(low, high) mm from a place inside both bodies to where either ends, against and along a direction."""
-    low, high = -np.inf, np.inf
-    for body in (one, other):
+def _way(
+    one: Body, other: Body, inside: np.ndarray, along: np.ndarray
+) -> tuple[float, float, tuple[tuple[int, int], tuple[int, int]]]:
+    """(low, high) mm from a place inside both bodies to where either ends, against and along a direction.
+
+    And what ends it there: (0 or 1 for the body, face); -1 where nothing does.
+    """
+    low, high = (-np.inf, (-1, -1)), (np.inf, (-1, -1))
+    for side, body in enumerate((one, other)):
         for face in _on_line(body.boxes, inside, along):
             for t in line_hits(body, int(face), inside, along):
-                low, high = (max(low, t), high) if t < 0 else (low, min(high, t))
-    return low, high
+                if t < 0:
+                    low = max(low, (float(t), (side, int(face))))
+                else:
+                    high = min(high, (float(t), (side, int(face))))
+    return low[0], high[0], (low[1], high[1])
 
 
 def _on_line(boxes: np.ndarray, start: np.ndarray, along: np.ndarray) -> np.ndarray:

@@ -98,3 +98,21 @@ def test_a_part_within_the_covers_plastic_is_found():
     overlap = found(assemble(SPEC, cover, base, ("insert", insert, None)).parts)[0]
     assert overlap.depth == pytest.approx(1.0, abs=1e-3)
     assert overlap.other[0] == "p3"
+
+
+def test_a_pin_too_thick_for_its_hole_presses_by_the_difference():
+    """Radius 1.55 in a hole of 1.5: 0.05 mm all round, in whatever direction it is looked at."""
+    cover, base = draw(SPEC)
+    base = cut(fuse(base, cylinder((4, 5, FLOOR - 1), 3.0, 9.0)), cylinder((4, 5, FLOOR + 0.5), 1.5, 20))
+    cover = fuse(cover, cylinder((4, 5, -8.0), 1.55, 8.5))
+    assert [o.depth for o in found(assemble(SPEC, cover, base).parts)] == pytest.approx([0.05], abs=1e-3)
+
+
+def test_a_skirt_that_presses_all_round_is_as_deep_as_drawn():
+    """A tongue all round, 0.05 mm into the wall; both are cylinders about the same axis."""
+    spec = Spec(track=circle(30))
+    cover, base = draw(spec)
+    edge = 30.0 - spec.wall_face("inner") + 0.05
+    tongue = cut(cylinder((0, 0, -3.0), edge, 3.3), cylinder((0, 0, -4.0), edge - 1.2, 6.0))
+    depths = [o.depth for o in found(assemble(spec, fuse(cover, tongue), base).parts)]
+    assert depths == pytest.approx([0.05], abs=1e-3)
