@@ -18,6 +18,7 @@ from seamcheck.survey.table import Survey
 _LEVEL = np.cos(np.radians(5.0))
 _INSIDE = 0.05  # mm below the rib's top from which on its own material is followed
 _OPEN = 0.05  # mm: the least height of an opening
+_SKIN = 0.05  # mm further on which what carries must still be there: outlines of two faces differ on a round wall
 _BESIDE = 4.0  # rib widths to both sides in which material that carries on is looked for
 _STEPS, _HALVINGS = 40, 6  # places looked at on the way there, and how often the step to it is halved
 
@@ -127,7 +128,12 @@ def _carried_beside(
             """Whether the material reaches places so far (k, m) mm aside, and whether it carries on below them."""
             xy = points[rows, None, :2] + sign * far[:, :, None] * across[rows, None]
             above = np.broadcast_to((ends[rows] + _OPEN)[:, None], far.shape)
-            return _inside(xy, above, sheets), _inside(xy, np.broadcast_to(level[rows, None], far.shape), sheets)
+            deep = np.broadcast_to(level[rows, None], far.shape)
+            carries = _inside(xy, deep, sheets)
+            carries[carries] = _inside(
+                (xy + sign * _SKIN * across[rows, None])[carries][:, None], deep[carries][:, None], sheets
+            )[:, 0]
+            return _inside(xy, above, sheets), carries
 
         hangs, carries = at(np.broadcast_to(steps, (len(asked), len(steps))), asked)
         joined = np.logical_and.accumulate(hangs, axis=1) & carries

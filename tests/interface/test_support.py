@@ -69,3 +69,15 @@ def test_a_slit_into_the_wall_is_a_ledge_up_to_its_end():
     assert values["overhang"]["at"][1] == pytest.approx(20.0, abs=0.01)
     assert abs(values["overhang"]["at"][0]) < 3.01
     assert values["support_open"]["value"] == 0.0
+
+
+@pytest.mark.parametrize(
+    "turn", [(25, 15, -40), *(pytest.param(t, marks=pytest.mark.thorough) for t in ((0, 0, 0), (123, -41, 77)))]
+)
+def test_an_opening_of_a_round_wall_is_as_long_however_it_is_turned(turn):
+    """A slot with straight sides: material carries on beside where a ray from the axis leaves the slot in the wall."""
+    spec = Spec(track=circle(17), turn=turn)
+    _, values = carried(spec, box((0, -3, -9), (40, 3, -6)))
+    outside = 17 + spec.wall_face("outer")
+    true = 2 * 17 * np.arcsin(3 / outside)
+    assert values["support_open"]["value"] == pytest.approx(true, abs=0.5)  # the spacing of the stations
