@@ -42,6 +42,8 @@ class FaceEntities:
             for _, offset in text.records_of(keyword):
                 faces = text.references(text.record_at(offset))
                 self._shells.setdefault(len(faces), []).append(faces)
+        self._known_corners: dict[int, np.ndarray] = {}  # of the faces probed, by their number
+        self._boxes: dict[int, np.ndarray] = {}  # of the first probed face of every shell with so many faces
 
     def of_body(self, shells: Sequence[Any]) -> tuple[Entity | None, ...]:
         """One Entity per face of the body's shells (unplaced TopoDS_Shell, mm) in their order."""
@@ -77,11 +79,13 @@ class FaceEntities:
             explorer.Next()
         candidates = self._shells.get(len(faces), [])
         corners = {index: _corners(faces[index]) for index in _probes(len(faces))}
+        if len(candidates) > 1:
+            candidates = [candidates[i] for i in self._reaching_as_far(len(faces), corners[0])]
         same = [candidate for candidate in candidates if self._is_same(candidate, corners)]
         if len(same) == 1:
             return [self._entity(number) for number in same[0]]
         if not same and len(faces) <= _MOST_ONE_BY_ONE:
-            return self._one_by_one(faces, [face for candidate in candidates for face in candidate])
+            return self._one_by_one(faces, [face for shell in self._shells.get(len(faces), []) for face in shell])
         return [None] * len(faces)  # equal bodies in the same place, or too many faces
 
     def _one_by_one(self, faces: list[Any], candidates: list[int]) -> list[Entity | None]:
@@ -101,13 +105,30 @@ class FaceEntities:
         """Whether the corner points of the probed faces are those of the text's faces."""
         told = 0
         for index, points in corners.items():
-            in_text = self._text_corners(shell[index], _MOST_CORNERS) * self._unit
+            in_text = self._probed(shell[index])
             if not len(in_text) or not len(points):
                 continue  # a face without corners tells nothing
             told += 1
             if not (_all_in(in_text, points) or (len(in_text) < _MOST_CORNERS and _all_in(points, in_text))):
                 return False
         return told > 0
+
+    def _reaching_as_far(self, count: int, points: np.ndarray) -> np.ndarray:
+        """Places of the shells of so many faces whose first face may have these corners, told by their boxes."""
+        if count not in self._boxes:
+            corners = [self._probed(shell[0]) for shell in self._shells[count]]
+            self._boxes[count] = np.array([_box(c) if len(c) < _MOST_CORNERS else _box(c[:0]) for c in corners])
+        boxes, own = self._boxes[count], _box(points)
+        room = _SAME_POINT + 2e-6 * float(np.abs(points).max(initial=0.0))
+        low, high = boxes[:, :3] - own[:3], boxes[:, 3:] - own[3:]
+        within = ((low >= -room) & (high <= room)).all(axis=1) | ((low <= room) & (high >= -room)).all(axis=1)
+        return np.flatnonzero(within | np.isnan(low[:, 0]))
+
+    def _probed(self, face: int) -> np.ndarray:
+        """Some corner points (n, 3) mm of a face in the text."""
+        if face not in self._known_corners:
+            self._known_corners[face] = self._text_corners(face, _MOST_CORNERS) * self._unit
+        return self._known_corners[face]
 
     def _text_corners(self, face: int, most: int | None = None) -> np.ndarray:
         """Corner points (n, 3) of a face in the text, the first ``most`` of them, in the file's unit."""
@@ -169,6 +190,11 @@ def _corners(face: Any) -> np.ndarray:
         points.append((point.X(), point.Y(), point.Z()))
         explorer.Next()
     return np.array(points, dtype=float).reshape(-1, 3)
+
+
+def _box(points: np.ndarray) -> np.ndarray:
+    """(6,) mm, lowest and highest coordinates; NaN without points."""
+    return np.concatenate([points.min(axis=0), points.max(axis=0)]) if len(points) else np.full(6, np.nan)
 
 
 def _key(points: np.ndarray) -> frozenset[tuple[float, ...]]:
