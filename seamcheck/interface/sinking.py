@@ -244,20 +244,22 @@ def _take_least(
         [above.part[found.upper], above.face[found.upper], under.part[found.lower], under.face[found.lower]]
     )
     order = np.lexsort((-np.round(found.area, 6), np.round(found.gap, 6), *pair.T[::-1]))
-    settled: set[tuple[int, ...]] = set()
-    for i in order:
-        key = tuple(int(k) for k in pair[i])
-        if key in settled or (key in best and best[key].gap <= found.gap[i] + 1e-9):
-            continue
+    starts = np.flatnonzero(np.append(True, (np.diff(pair[order], axis=0) != 0).any(axis=1)))
+    for mine in np.split(order, starts[1:]):
+        key = tuple(pair[mine[0]].tolist())
         cover, other = (upper.ids[key[0]], key[1]), (lower.ids[key[2]], key[3])
-        if found.slim[i] < _SLIM or found.gap[i] < -1e-3:
-            bodies = upper.bodies[key[0]], lower.bodies[key[2]]
-            if not _is_real(found.inner[i], shift, found.gap[i], bodies, key, view):
+        bodies = upper.bodies[key[0]], lower.bodies[key[2]]
+        for i in mine.tolist():
+            if key in best and best[key].gap <= found.gap[i] + 1e-9:
+                break
+            if (found.slim[i] < _SLIM or found.gap[i] < -1e-3) and not _is_real(
+                found.inner[i], shift, found.gap[i], bodies, key, view
+            ):
                 continue
-        height = under.height(found.lower[i : i + 1], found.at[i : i + 1])[0]
-        at = view.world(np.append(found.at[i], height))
-        best[key] = Touch(float(found.gap[i]), (float(at[0]), float(at[1]), float(at[2])), cover, other)
-        settled.add(key)
+            height = under.height(found.lower[i : i + 1], found.at[i : i + 1])[0]
+            at = view.world(np.append(found.at[i], height))
+            best[key] = Touch(float(found.gap[i]), (float(at[0]), float(at[1]), float(at[2])), cover, other)
+            break
 
 
 def _is_real(
