@@ -17,9 +17,6 @@ _RUN_OF_BRACKETS = re.compile(rb"\({%d,}|\){%d,}" % (DEEPEST, DEEPEST))
 _ALL_BUT_BRACKETS = bytes(set(range(256)) - set(b"()"))
 _DATA = re.compile(rb"\bDATA\b")
 _RECORD = re.compile(rb"#\d+\s*=")
-_REAL = re.compile(rb"[-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?")
-_DIRECTION = re.compile(rb"DIRECTION\s*\(\s*'[^']*'\s*,\s*\(([^)]*)\)")
-_OPERATOR_SCALE = re.compile(rb"#\d+\s*,\s*([-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?)\s*[,)]")
 
 
 def check_text(name: str, text: StepText) -> tuple[StepText, list[str]]:
@@ -34,8 +31,7 @@ def check_text(name: str, text: StepText) -> tuple[StepText, list[str]]:
 
     Raises
     ------
-    NotReviewed : for a file without records, with absurd nesting, with a product that contains itself, or with
-        placements that mirror or scale
+    NotReviewed : for a file without records, with absurd nesting, or with a product that contains itself
     """
     if step_schema(text).upper().startswith("IFC"):
         raise NotReviewed(
@@ -46,7 +42,6 @@ def check_text(name: str, text: StepText) -> tuple[StepText, list[str]]:
     _check_records(name, text)
     text, doubts = _check_nesting(name, text)
     _check_cycles(name, text)
-    _check_placements(name, text)
     return text, doubts
 
 
@@ -125,40 +120,3 @@ def _on_a_cycle(inside: dict[int, set[int]]) -> int | None:
         seen.add(current)
         current = above[current]
     return current
-
-
-def _check_placements(name: str, text: StepText) -> None:
-    """Raise for placements that mirror or scale: the kernel leaves both out and reports success."""
-    odd = next(text.records_of(b"FUNCTIONALLY_DEFINED_TRANSFORMATION"), None)
-    if odd is not None:
-        raise _odd_placement(name, text, odd[1])
-    for keyword in (b"CARTESIAN_TRANSFORMATION_OPERATOR", b"CARTESIAN_TRANSFORMATION_OPERATOR_3D"):
-        for _, offset in text.records_of(keyword):
-            if _mirrors_or_scales(text, text.record_at(offset)):
-                raise _odd_placement(name, text, offset)
-
-
-def _odd_placement(name: str, text: StepText, offset: int) -> NotReviewed:
-    return NotReviewed(
-        "unsupported",
-        f"{name!r} has a part that is placed mirrored or scaled (line {text.line(offset)}), which the CAD "
-        "kernel does not follow. Make the mirrored or scaled part a body of its own in CAD and export again.",
-    )
-
-
-def _mirrors_or_scales(text: StepText, record: bytes) -> bool:
-    """Whether a CARTESIAN_TRANSFORMATION_OPERATOR is more than a rotation and a shift (ISO 10303-42)."""
-    scale = _OPERATOR_SCALE.search(without_strings(record))
-    if scale is not None and abs(float(scale[1]) - 1.0) > 1e-9:
-        return True
-    directions = [_direction(text.record(number)) for number in text.references(record)]
-    axes = [axis for axis in directions if axis is not None]  # axis1, axis2, axis3; the origin is a point
-    return len(axes) == 3 and float(np.linalg.det(np.array(axes))) < 0.0
-
-
-def _direction(record: bytes) -> tuple[float, ...] | None:
-    found = _DIRECTION.match(record)
-    if found is None:
-        return None
-    values = [float(value) for value in _REAL.findall(found[1])]
-    return tuple(values) if len(values) == 3 else None

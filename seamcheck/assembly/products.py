@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
@@ -45,14 +45,18 @@ class Product:
         return entry.ToCString()
 
 
-def placed_products(document: Any) -> Iterator[Product]:
+Placing = Callable[[str, TopLoc_Location], tuple[str, TopLoc_Location]]
+"""From an occurrence's name and placement, as the kernel gives them, to those that the file means."""
+
+
+def placed_products(document: Any, placing: Placing = lambda name, place: (name, place)) -> Iterator[Product]:
     """Every product that holds a shape, once per instance, in the order of the file."""
     tool = XCAFDoc_DocumentTool.ShapeTool_s(document.Main())
     colours = Colours(document)
     roots = TDF_LabelSequence()
     tool.GetFreeShapes(roots)
     for root in _labels(roots):
-        yield from _below(root, (), TopLoc_Location(), (None, None), colours)
+        yield from _below(root, (), TopLoc_Location(), (None, None), colours, placing)
 
 
 def _below(
@@ -61,12 +65,14 @@ def _below(
     location: TopLoc_Location,
     above: tuple[Colour | None, Colour | None],
     colours: Colours,
+    placing: Placing,
 ) -> Iterator[Product]:
     """The products at and below a label; ``path`` and ``location`` are those of its parent."""
-    location = location.Multiplied(XCAFDoc_ShapeTool.GetLocation_s(label))
+    name, place = placing(label_name(label), XCAFDoc_ShapeTool.GetLocation_s(label))
+    location = location.Multiplied(place)
     instance, (given, inherited) = "", above
     if XCAFDoc_ShapeTool.IsReference_s(label):
-        instance = label_name(label)
+        instance = name
         given = given or colours.of_label(label)
         product = TDF_Label()
         XCAFDoc_ShapeTool.GetReferredShape_s(label, product)
@@ -81,7 +87,7 @@ def _below(
     components = TDF_LabelSequence()
     XCAFDoc_ShapeTool.GetComponents_s(label, components)
     for component in _labels(components):
-        yield from _below(component, path, location, (given, inherited), colours)
+        yield from _below(component, path, location, (given, inherited), colours, placing)
 
 
 def label_name(label: TDF_Label) -> str:

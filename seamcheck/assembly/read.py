@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from functools import partial
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 from OCP.Bnd import Bnd_Box
 from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
-from OCP.gp import gp_Pnt
+from OCP.gp import gp_Pnt, gp_Trsf
 from OCP.TopAbs import TopAbs_FACE
+from OCP.TopLoc import TopLoc_Location
 
 from seamcheck.assembly.before import check_text
 from seamcheck.assembly.bodies import Body, IsListed, explore, product_bodies, same_solid
@@ -21,10 +24,11 @@ from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
 from seamcheck.assembly.numbers import absurd_numbers
+from seamcheck.assembly.operators import Operator, marked
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.assembly.placements import lost_owners, lost_placements
 from seamcheck.assembly.plausible import check_scale
-from seamcheck.assembly.products import Product, placed_products
+from seamcheck.assembly.products import Placing, Product, placed_products
 from seamcheck.assembly.source import Source, read_source
 from seamcheck.assembly.text import StepText
 from seamcheck.errors import NotReviewed
@@ -84,6 +88,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     if absurd is not None:
         damage.insert(0, absurd.sentence(source.name))
         text = StepText(absurd.data)
+    text, operators = marked(source.name, text)
     source = replace(source, data=text.data, colours=not colourless)
     units = length_units(text)
     unit = units[0] if units else UNDECLARED
@@ -91,7 +96,8 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     listed = ListedSolids(source.name, text)
     for sentence in damage:
         _remark(progress, sentence)
-    products, repaired = _products(source, text, unit, listed, progress)
+    placing = partial(_placing, operators, unit.mm)
+    products, repaired = _products(source, text, unit, listed, progress, placing)
     if repaired:
         sentence = (
             f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound without "
@@ -139,6 +145,7 @@ def _products(
     unit: LengthUnit,
     listed: ListedSolids,
     progress: Callable[[str], None],
+    placing: Placing,
 ) -> tuple[list[tuple[Product, list[_Known]]], bool]:
     """The placed products with their bodies; read with all repairs (true) where that leaves more sound bodies."""
     entities = FaceEntities(text, unit.mm)
@@ -146,10 +153,10 @@ def _products(
     def is_listed(shell: Any) -> bool:
         return entities.belongs_to_one(shell, listed.faces)
 
-    first = _transferred(source, False, progress, is_listed)
+    first = _transferred(source, False, progress, is_listed, placing)
     if not _unsound(first, listed):
         return _known(first, entities), False
-    second = _transferred(source, True, progress, is_listed)
+    second = _transferred(source, True, progress, is_listed, placing)
     if _unsound(second, listed) >= _unsound(first, listed):
         return _known(first, entities), False
     return _known(second, entities), True
@@ -163,11 +170,11 @@ class _Transferred:
 
 
 def _transferred(
-    source: Source, all_repairs: bool, progress: Callable[[str], None], is_listed: IsListed
+    source: Source, all_repairs: bool, progress: Callable[[str], None], is_listed: IsListed, placing: Placing
 ) -> _Transferred:
     document = transfer(source.name, source.data, all_repairs, progress, source.colours)
     progress("checking")
-    products = list(placed_products(document))
+    products = list(placed_products(document, placing))
     bodies: dict[str, list[Body]] = {}
     for product in products:
         if product.key not in bodies:
@@ -228,6 +235,21 @@ def _own_colour(product: Product, body: Body, colours: Colours) -> Colour | None
         or colours.of_most_faces(body.original)
         or colours.of_label(product.label)
     )
+
+
+def _placing(
+    operators: Mapping[str, Operator], unit: float, name: str, place: TopLoc_Location
+) -> tuple[str, TopLoc_Location]:
+    """An occurrence's name and placement with the mirror and the scale that the kernel leaves out."""
+    operator = operators.get(name)
+    if operator is None:
+        return name, place
+    move = place.Transformation()
+    found = np.eye(4)
+    found[:3] = [[move.Value(row, column) for column in range(1, 5)] for row in range(1, 4)]
+    whole = gp_Trsf()
+    whole.SetValues(*(float(value) for value in operator.completed(found, unit)[:3].ravel()))
+    return operator.name, TopLoc_Location(whole)
 
 
 def _scale(product: Product) -> float:

@@ -343,27 +343,6 @@ def test_only_sheets(tmp_path):
     assert refused(path).code == "no-solid"
 
 
-@pytest.mark.parametrize("mirror", [True, False])
-def test_mirrored_and_scaled_placements_are_refused_not_ignored(tmp_path, sound, mirror):
-    """The kernel reads these without a word and leaves the mirror and the scale out."""
-    (tmp_path / "a.step").write_bytes(sound)
-    operator = (
-        "#90001=DIRECTION('',(1.,0.,0.));\n#90002=DIRECTION('',(0.,1.,0.));\n"
-        f"#90003=DIRECTION('',(0.,0.,{'-1.' if mirror else '1.'}));\n#90004=CARTESIAN_POINT('',(5.,6.,7.));\n"
-    )
-    scale = "1." if mirror else "2."
-    body = f"CARTESIAN_TRANSFORMATION_OPERATOR_3D('','','',#90001,#90002,#90004,{scale},#90003)"
-    replace(
-        tmp_path / "a.step",
-        r"#(\d+) = ITEM_DEFINED_TRANSFORMATION[^;]*;",
-        operator + rf"#\1 = {body};",
-        count=1,
-    )
-    error = refused(tmp_path / "a.step")
-    assert error.code == "unsupported"
-    assert "mirrored or scaled" in error.message
-
-
 @pytest.mark.parametrize("keyword", ["NEXT_ASSEMBLY_USAGE_OCCURRENCE", "ITEM_DEFINED_TRANSFORMATION"])
 def test_a_damaged_placement_is_a_doubt(tmp_path, sound, keyword):
     path = tmp_path / "a.step"
