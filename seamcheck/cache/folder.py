@@ -23,7 +23,7 @@ LEAST_FREE_MB = 500.0
 """Room on the disk that is left to others."""
 
 _MAGIC = b"seamcheck measured 1\n"
-_SUFFIX, _UNFINISHED = ".measured", ".unfinished"
+_SUFFIX, UNFINISHED = ".measured", ".unfinished"
 _ABANDONED_S = 3600.0  # an unfinished file so old was left by a process that died
 
 
@@ -84,7 +84,7 @@ class Folder:
             self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
             if not _is_ours(self.path) or shutil.disk_usage(self.path).free < len(content) + LEAST_FREE_MB * 1e6:
                 return False
-            handle, name = tempfile.mkstemp(suffix=_UNFINISHED, dir=self.path)
+            handle, name = tempfile.mkstemp(suffix=UNFINISHED, dir=self.path)
             with os.fdopen(handle, "wb") as file:
                 file.write(content)
             os.replace(name, self._file(key))
@@ -113,7 +113,7 @@ class Folder:
                     facts = entry.stat(follow_symlinks=False)
                     if entry.name.endswith(_SUFFIX):
                         entries.append((facts.st_mtime, facts.st_size, entry.path))
-                    elif entry.name.endswith(_UNFINISHED) and facts.st_mtime < time.time() - _ABANDONED_S:
+                    elif entry.name.endswith(UNFINISHED) and facts.st_mtime < time.time() - _ABANDONED_S:
                         os.unlink(entry.path)
         total = sum(size for _, size, _ in entries)
         for _, size, path in sorted(entries):

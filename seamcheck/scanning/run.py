@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import Any
 
 from seamcheck import __version__
+from seamcheck.cache.folder import UNFINISHED
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import Stopped, WarmWorkers
 from seamcheck.limits.settings import Settings
@@ -450,7 +451,8 @@ def _clean_room(out: Path) -> Path:
     try:
         shutil.rmtree(room, ignore_errors=True)
         room.mkdir(exist_ok=True)
-        for part in (*out.glob(".*.part"), *(out / "pages").glob(".*.part")):
+        kept = (out / KEPT).glob(f"*{UNFINISHED}")
+        for part in (*out.glob(".*.part"), *(out / "pages").glob(".*.part"), *kept):
             part.unlink(missing_ok=True)
     except OSError as why:
         raise cannot_write(room, why) from None

@@ -143,8 +143,9 @@ def test_twenty_kills_at_random_moments_change_nothing(small_place):
     assert dump(small_place / "killed") == dump(small_place / "whole")
     assert _files(small_place / "killed/pages") == _files(small_place / "whole/pages")
     assert sorted(p.name for p in (small_place / "killed").iterdir()) == [
-        ".scan-lock", "index.csv", "index.html", "pages", "store.sqlite",
+        ".scan-lock", "index.csv", "index.html", "measured", "pages", "store.sqlite",
     ]  # fmt: skip
+    assert {p.suffix for p in (small_place / "killed/measured").iterdir()} == {".measured"}
 
 
 def _gone(family: list[psutil.Process]) -> None:
