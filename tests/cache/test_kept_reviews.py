@@ -109,7 +109,8 @@ def test_sections_are_kept_for_materials_and_measured_for_them_where_they_are_no
     files, name = [file_facts(SAMPLES / "cover-hole.step")], "cover-hole"
     with_material = replace(bare(name), material={"cover": "PC", "base": "PC"})
     without, full = Folder(tmp_path / "without"), Folder(tmp_path / "full")
-    assert keep(without, measured[name][0], bare(name)) and keep(full, measured[name][0], with_material)
+    assert keep(without, measured[name][0], bare(name))
+    assert keep(full, measured[name][0], with_material)
     assert recall(without, files, bare(name), False) is not None
     assert recall(without, files, with_material, False) is None
     assert recall(full, files, bare(name), False) is not None
