@@ -5,11 +5,13 @@ from __future__ import annotations
 import numpy as np
 
 from seamcheck.kernel import Body
+from seamcheck.kernel.normals import spread_normals
 
 _STEEP = (
     0.6,
     0.35,
 )  # |cosine| between a flank's normal and the beam, at most: first guess, then the beam found
+_MOST_BENT = 100  # faces that are no planes, whose exact normals are worth their time; of more the facets average out
 
 
 def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
@@ -37,6 +39,8 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
     length = np.linalg.norm(across, axis=1)
     sound = length > 1e-12
     normal, area, face = across[sound] / length[sound, None], length[sound] / 2, facets.face[sound]
+    bent = np.array([f for f in np.unique(face) if np.isnan(body.planes[f, 0])], dtype=int)
+    exact = _exact(body, bent) if len(bent) <= _MOST_BENT else None
     pull = guess
     for steepest in _STEEP:
         most = np.zeros(len(body.faces))
@@ -44,8 +48,20 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
         flank = most[face] < steepest  # whole faces: a fillet runs from steep to flat and says nothing
         if not flank.any():
             return None
-        values, vectors = np.linalg.eigh(np.einsum("i,ij,ik->jk", area[flank], normal[flank], normal[flank]))
+        n, a = normal[flank], area[flank]
+        if exact is not None:  # facets of a low, bent flank tilt
+            flat, mine = flank & ~np.isin(face, bent), most[exact[2]] < steepest
+            n, a = np.concatenate([normal[flat], exact[0][mine]]), np.concatenate([area[flat], exact[1][mine]])
+        values, vectors = np.linalg.eigh(np.einsum("i,ij,ik->jk", a, n, n))
         if values[1] < 0.02 * values[2]:
             return None
         pull = vectors[:, 0] * np.sign(vectors[:, 0] @ guess)
     return pull if pull @ guess > 0.5 else None
+
+
+def _exact(body: Body, faces: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Normals (n, 3) spread over faces, the area (n,) mm² of each, and its face (n,)."""
+    found = [spread_normals(body.faces[face]) for face in faces.tolist()]
+    normals = np.concatenate([n for n, _ in found] or [np.empty((0, 3))])
+    area = np.concatenate([a for _, a in found] or [np.empty(0)])
+    return normals, area, np.repeat(faces, [len(a) for _, a in found])

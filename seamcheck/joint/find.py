@@ -25,6 +25,7 @@ from seamcheck.kernel.distance import shape_distance
 
 _EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
 _WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
+_WORTH_A_WORD = 0.2  # share of the seam's length from which on another rib is mentioned
 _THIN = 4.0  # mm: plastic that light is expected to pass; a thicker part is the less likely cover
 _MOST_PASSED_OVER = 3
 _MOST_PAIRS = 6  # whose exact distance is worth its time
@@ -231,8 +232,11 @@ def _choose(readings: list[Reading], bodies: dict[str, Body], parts: dict[str, P
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
     chosen: list[Reading] = []
     for reading in ranked:
-        if worth(reading) < _WORTH * worth(ranked[0]) or worth(reading) <= 0:
+        if worth(reading) <= 0:
             break
+        if worth(reading) < _WORTH * worth(ranked[0]):
+            _mention(reading, ranked[0], parts)
+            continue
         rivals = [r for r in chosen if {r.cover, r.base} & {reading.cover, reading.base}]
         same_base = [r for r in rivals if r.base == reading.base and r.cover != reading.cover]
         if not rivals or (len(same_base) == len(rivals) and not _overlap(reading, same_base)):
@@ -249,6 +253,14 @@ def _choose(readings: list[Reading], bodies: dict[str, Body], parts: dict[str, P
         elif reading.candidate.stands_out and len(rival.passed_over) < _MOST_PASSED_OVER:
             rival.passed_over.append(_passed_over(reading, parts))
     return chosen
+
+
+def _mention(reading: Reading, best: Reading, parts: dict[str, Part]) -> None:
+    """Say of a rib under another cover that it is much smaller than the seam and not reviewed."""
+    own = reading.candidate
+    small = own.length < _WORTH_A_WORD * best.candidate.length or own.encloses <= 0
+    if own.stands_out and not small and reading.cover != best.cover and len(best.passed_over) < _MOST_PASSED_OVER:
+        best.passed_over.append(_passed_over(reading, parts))
 
 
 def _passed_over(reading: Reading, parts: dict[str, Part]) -> str:

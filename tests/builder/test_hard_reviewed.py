@@ -39,6 +39,8 @@ QUICK = {
     "both-in-one-bare-product",
     "slivers",
     "inside-out",
+    "kidney",
+    "lens-in-the-floor",
     "cover-in-two-pieces",
     "rib-of-the-base-as-a-solid",
     "cut-cover-and-base-in-one-product",

@@ -8,6 +8,7 @@
 """
 
 from .clutter import CLUTTER
+from .housings import HOUSINGS
 from .pieces import PIECES
 from .refused import REFUSED
 from .ribs import RIBS
@@ -17,11 +18,12 @@ from .topology import TOPOLOGY
 from .tree import bodies, write_model
 from .truth import HardModel, Node, PathTruth, SeamTruth
 
-HARD = {**SEAMS, **RIBS, **STRANGERS, **PIECES, **CLUTTER, **TOPOLOGY, **REFUSED}
+HARD = {**SEAMS, **RIBS, **STRANGERS, **PIECES, **HOUSINGS, **CLUTTER, **TOPOLOGY, **REFUSED}
 
 __all__ = [
     "CLUTTER",
     "HARD",
+    "HOUSINGS",
     "PIECES",
     "REFUSED",
     "RIBS",

@@ -97,7 +97,7 @@ for _name, _spec, _note in (
             top_fillet=0.38,
             rib_height_inner=1.2,
             rib_height_outer=1.2,
-            draft_inner=2.0,
+            draft_inner=1.0,
             lip_height_inner=0.4,
             lip_height_outer=0.4,
         ),
