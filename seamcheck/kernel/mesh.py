@@ -21,6 +21,8 @@ from seamcheck.kernel.patch import border_of, joined_border, patch
 from seamcheck.kernel.refine import SurfaceMesh, refined
 from seamcheck.kernel.triangulations import Triangulation, triangulations
 
+_SAME_CORNER = 1e-4  # share of the parameters' range within which edges meet
+
 
 def mesh(faces: Sequence[Any], deflection: float, angle: float, free_form: Sequence[bool]) -> list[np.ndarray]:
     """(m, 3, 3) triangles of every face, mm, outward by the right hand.
@@ -67,10 +69,25 @@ def mesh_between(face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: f
         if not np.abs(surface(uv) - line.points).max() <= deflection:
             return None
         lines.append((line.points, uv))
+    lines = _meeting(lines)
     border = joined_border(lines)
     start = None if border is None else patch(border, surface, deflection)
     fine = None if start is None else refined(start, surface, deflection)
     return None if fine is None else _outward(fine.nodes, fine.index, place, face)
+
+
+def _meeting(lines: list[tuple[np.ndarray, np.ndarray]]) -> list[tuple[np.ndarray, np.ndarray]]:
+    """Edges as nodes and parameters, with the same parameters at the corners that they share."""
+    uv = [parameters.copy() for _, parameters in lines]
+    near = _SAME_CORNER * np.ptp(np.concatenate(uv), axis=0).max()
+    ends = [(i, k) for i in range(len(lines)) for k in (0, -1)]
+    points = np.array([lines[i][0][k] for i, k in ends])
+    places = np.array([uv[i][k] for i, k in ends])
+    for n, (i, k) in enumerate(ends):
+        same = (points[:n] == points[n]).all(axis=1) & (np.abs(places[:n] - places[n]).max(axis=1) < near)
+        if same.any():  # a corner on a seam has two places
+            places[n] = uv[i][k] = places[np.argmax(same)]
+    return [(points, own) for (points, _), own in zip(lines, uv, strict=True)]
 
 
 def _run(faces: list[Any], deflection: float, angle: float, controlled: bool) -> None:

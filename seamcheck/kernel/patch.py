@@ -157,7 +157,7 @@ def _steps(
     if even > _FEW or len(border) <= even + 1:
         middles = (border[:-1] + border[1:]) / 2
         both = np.sort(np.concatenate([border, middles]))
-        if even == _FINE or _sagitta(_curves(surface, low, high, axis, both), 2) <= deflection:
+        if _sagitta(_curves(surface, low, high, axis, both), 2) <= deflection:
             return border
     return np.linspace(0.0, 1.0, even + 1)
 

@@ -12,7 +12,7 @@ from seamcheck.contour import Contour, Path
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
 from seamcheck.survey.areas import Areas, SideSections, melt_area
-from seamcheck.survey.band import light_facets, near_facets
+from seamcheck.survey.band import DEFLECTION, light_facets, near_facets
 from seamcheck.survey.beside import find_floor, is_roofless, measure_trap, other_ribs, turned
 from seamcheck.survey.ends import interruptions
 from seamcheck.survey.intervals import Intervals, Side, decompose, side_of
@@ -39,6 +39,7 @@ _HOLD_EVERYWHERE = frozenset(
 _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
 _SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
+_PARTED = 2 * DEFLECTION  # mm, so far the facets of two faces may part or overlap along an arc that they share
 _EDGE = 0.005  # mm at the edge of the rib top within which the facets of two faces may part
 
 
@@ -362,8 +363,8 @@ def _cover(section: _Section, put) -> None:
     for side, edge in ((inner, section.inner_edge), (outer, section.outer_edge)):
         strip = _within_strip(side, edge)
         run = np.where(strip, side.b - side.a, 0.0)
-        covered = strip & (side.stretches > 0)
-        hole |= (strip & (side.stretches == 0) & (run > 1e-3)).any(axis=1)
+        covered = strip & (side.stretches > 0) & (run > _PARTED)
+        hole |= (strip & (side.stretches == 0) & (run > _PARTED)).any(axis=1)
         plastic = np.where(covered[None], np.stack([side.plastic_a, side.plastic_b]), np.nan)
         least = np.fmin(least, _nan_reduce(np.fmin, plastic))
         most = np.fmax(most, _nan_reduce(np.fmax, plastic))

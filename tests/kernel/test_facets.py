@@ -6,8 +6,12 @@ import numpy as np
 import pytest
 from builder.ops import cut, cylinder
 from builder.topology import as_nurbs
+from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeFace
 from OCP.BRepPrimAPI import BRepPrimAPI_MakeBox, BRepPrimAPI_MakeCylinder, BRepPrimAPI_MakeTorus
+from OCP.Geom import Geom_BezierSurface
+from OCP.GeomConvert import GeomConvert
 from OCP.gp import gp_Ax2, gp_Dir, gp_Pnt
+from OCP.TColgp import TColgp_Array2OfPnt
 from OCP.TopAbs import TopAbs_FACE
 from OCP.TopExp import TopExp_Explorer
 from OCP.TopoDS import TopoDS
@@ -96,3 +100,23 @@ def test_every_kind_of_face_is_facetted():
     facets = body.facets(range(len(body.faces)), 0.01)
     # Pappus: surface of a torus 4 pi² R r
     assert area(facets.corners) == pytest.approx(4 * math.pi**2 * 30.0 * 0.5, rel=0.02)
+
+
+@pytest.mark.parametrize("bulge", [3.0, 40.0])
+def test_a_face_between_straight_edges_follows_its_bulge(bulge):
+    # Bernstein polynomials over an even grid of poles: x = 60 u, y = 60 v, z = 36 bulge u²(1-u)² v²(1-v)²
+    poles = TColgp_Array2OfPnt(1, 5, 1, 5)
+    for i in range(5):
+        for k in range(5):
+            poles.SetValue(i + 1, k + 1, gp_Pnt(15.0 * i, 15.0 * k, bulge if i == k == 2 else 0.0))
+    face = BRepBuilderAPI_MakeFace(GeomConvert.SurfaceToBSplineSurface_s(Geom_BezierSurface(poles)), 1e-6).Face()
+    body = Body(face)
+    corners = body.facets([0], 0.002).corners
+    weights = np.array([(1, 0, 0), (1 / 3, 1 / 3, 1 / 3), (0.5, 0.5, 0.0), (0, 0.2, 0.8)])
+    places = np.einsum("wc,mcx->mwx", weights, corners).reshape(-1, 3)
+    u, v = places[:, 0] / 60.0, places[:, 1] / 60.0
+    height = bulge * 36.0 * (u * (1 - u) * v * (1 - v)) ** 2
+    across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+    level = np.repeat(np.abs(across[:, 2]) / np.linalg.norm(across, axis=1), len(weights))
+    assert (np.abs(places[:, 2] - height) * level).max() < 0.0021  # square to the facet
+    assert across[:, 2].sum() / 2 == pytest.approx(3600.0, abs=1e-6)
