@@ -5,7 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
+import shapely
 
+from seamcheck.interface.corridor import rib_region
+from seamcheck.interface.facing import View
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
@@ -16,10 +19,16 @@ _LOOK = 10.0  # mm from the rib within which other parts are measured
 def neighbours(joint: Joint) -> dict[str, dict[str, Any]]:
     """The part nearest to the rib's seam faces, with its place, and all parts within 10 mm, nearest first."""
     near = []
+    view = View.of(joint)
+    region, own = rib_region(joint, view), view.boxes(joint.rib.boxes[list(joint.rib_faces)])
+    shapely.prepare(region)
     for ident, body in joint.bodies.items():
         if ident in joint.cover or ident in joint.base:
             continue
-        found = nearest_faces(joint.rib, joint.rib_faces, body, _LOOK)
+        boxes = view.boxes(body.boxes)
+        aside = shapely.distance(region, shapely.box(*boxes.T[[0, 1, 3, 4]]))
+        level = np.maximum(np.nanmin(own[:, 2]) - boxes[:, 5], boxes[:, 2] - np.nanmax(own[:, 5]))
+        found = nearest_faces(joint.rib, joint.rib_faces, body, _LOOK, np.hypot(aside, np.maximum(level, 0.0)))
         if found is not None:
             distance, at, face, rib_face = found
             near.append((distance, ident, face, rib_face, at))
@@ -39,9 +48,13 @@ def neighbours(joint: Joint) -> dict[str, dict[str, Any]]:
 
 
 def nearest_faces(
-    body: Body, faces: tuple[int, ...], other: Body, most: float
+    body: Body, faces: tuple[int, ...], other: Body, most: float, least: np.ndarray | None = None
 ) -> tuple[float, np.ndarray, int, int] | None:
     """Shortest distance of some faces of a body from another body's faces, up to a distance (mm).
+
+    Parameters
+    ----------
+    least : (n,) mm that the other body's faces are away at least, where that is known
 
     Returns
     -------
@@ -53,6 +66,8 @@ def nearest_faces(
         return None
     apart = np.maximum(own[:, None, :3] - other.boxes[None, :, 3:], other.boxes[None, :, :3] - own[:, None, 3:])
     bound = np.linalg.norm(np.maximum(apart, 0.0), axis=2)
+    if least is not None:
+        bound = np.maximum(bound, least)
     bound = np.where(np.isfinite(bound), bound, np.inf)
     best: tuple[float, np.ndarray, int, int] | None = None
     limit = most
