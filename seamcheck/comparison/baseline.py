@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from seamcheck.comparison.background import limit_differences, setting_differences, warnings
-from seamcheck.comparison.document import compare_documents
 from seamcheck.errors import UsageError
 from seamcheck.report.ci.reviews import BASELINE, Reviewed, known_words
 
@@ -26,6 +24,10 @@ def with_baseline(document: Document, baseline: Document, name: str) -> dict[str
     ------
     UsageError : a baseline of a model that was not reviewed: it would make everything new
     """
+    # not before there is a baseline: these load scipy, and every review asks for its exit code here
+    from seamcheck.comparison.background import limit_differences, setting_differences, warnings
+    from seamcheck.comparison.document import compare_documents
+
     if baseline["verdict"] == "not-reviewed":
         raise UsageError(
             f"{name} can't be a baseline: its model was not reviewed ({baseline['reason']['message']}) Review it anew."

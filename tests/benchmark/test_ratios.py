@@ -11,7 +11,7 @@ import pytest
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))  # the benchmarks are no part of the package
 
-from benchmarks.measure import job, loads_no_kernel  # noqa: E402
+from benchmarks.measure import job, loads_no_kernel, run  # noqa: E402
 from benchmarks.models import Kind, housing  # noqa: E402
 
 
@@ -50,3 +50,11 @@ def test_memory_stays_near_that_of_the_bare_read(found):
 def test_help_loads_no_kernel():
     for arguments in (["--help"], ["--version"], ["explain"], ["settings"]):
         assert loads_no_kernel(*arguments)
+
+
+def test_an_exit_code_loads_no_scipy():
+    # every review asks for one, without any baseline: importing what compares documents took a third of a second
+    code = (
+        "import sys; from seamcheck.comparison.baseline import exit_code, baseline_lines; print('scipy' in sys.modules)"
+    )
+    assert run([sys.executable, "-c", code]).strip() == "False"
