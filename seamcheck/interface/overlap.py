@@ -9,9 +9,10 @@ from typing import Any
 import numpy as np
 import shapely
 
+from seamcheck.contour import Contour
 from seamcheck.interface.corridor import rib_region
 from seamcheck.interface.facing import DEEPEST, View
-from seamcheck.interface.sinking import rib_faces, ridge
+from seamcheck.interface.sinking import FURTHER, find_touches, place_of, rib_faces, ridge
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.body import Facets
@@ -20,8 +21,8 @@ from seamcheck.kernel.distance import contains, line_hits
 SHALLOW = 0.01  # mm: parts that reach into each other by less touch
 _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _BESIDE_RIB = 0.6  # mm round the rib's top in which its flanks may reach into the cover: drawn as welded
-_INTO = 0.005  # mm inside both faces from where an overlap is measured
-_PLACES = 12  # of each overlap at which its depth is measured
+_INTO = np.array([0.01, 0.05, 0.2, 0.8])  # mm inside both faces at which an overlap is measured
+_PLACES, _WAYS = 10, 6  # of each overlap at which, and directions in which its depth is measured
 _SAME_WAY, _SQUARE = np.cos(np.radians(15.0)), np.cos(np.radians(18.0))
 _MOST = 50
 
@@ -41,7 +42,7 @@ class Overlap:
     other: tuple[str, int]
 
 
-def overlaps(joint: Joint, travel: dict[str, dict[str, Any]]) -> dict[str, dict[str, Any]]:
+def overlaps(joint: Joint, contour: Contour, travel: dict[str, dict[str, Any]]) -> dict[str, dict[str, Any]]:
     """The value 'overlap' with its places, and 'free_travel' with what the cover is drawn into along the light.
 
     Parameters
@@ -50,7 +51,7 @@ def overlaps(joint: Joint, travel: dict[str, dict[str, Any]]) -> dict[str, dict[
 
     Notes
     -----
-    Two closed surfaces that claim a common room cross along closed lines. Just inside such a line, at some places,
+    Two closed surfaces that claim a common room cross along closed lines. Inside of such a line, at some places,
     the way through both parts is measured square to the faces that cross along it. The shortest one counts at each
     place, and the longest of these is the depth.
     """
@@ -66,7 +67,7 @@ def overlaps(joint: Joint, travel: dict[str, dict[str, Any]]) -> dict[str, dict[
             along.append(overlap)
     values = {"overlap": _entry(aside, joint)}
     if free.get("first_rest") is not None:
-        values["free_travel"] = _with_overlaps(free, along, joint)
+        values["free_travel"] = _with_overlaps(_without_presses(free, aside, joint, contour), along, joint)
     return values
 
 
@@ -108,13 +109,10 @@ def _of_pair(
 def _once(found: list[Overlap], cover: Body, body: Body) -> list[Overlap]:
     """Overlaps of one pair, each room once: its border may be several lines, between faces that are neighbours."""
 
-    def near(shape: Body, a: int, b: int) -> bool:
-        return a == b or bool(shape.edge_indices(a) & shape.edge_indices(b))
-
     kept: list[Overlap] = []
     for overlap in sorted(found, key=lambda o: (-round(o.depth, 6), o.at)):
         if not any(
-            near(cover, overlap.cover[1], other.cover[1]) and near(body, overlap.other[1], other.other[1])
+            _are_near(cover, overlap.cover[1], other.cover[1]) and _are_near(body, overlap.other[1], other.other[1])
             for other in kept
         ):
             kept.append(overlap)
@@ -262,10 +260,11 @@ def _deepest(
         inward = -(normals[0] + normals[1])
         if not np.isfinite(inward).all() or np.linalg.norm(inward) < 0.05:
             continue  # faces that look at each other: nothing lies between them
-        inside = place[k] + 2.0 * _INTO * inward / np.linalg.norm(inward)
-        if contains(cover, inside[None])[0] and contains(body, inside[None])[0]:
-            spots.append(_Spot(inside, faces, normals))
-            ways += [n for n in normals if all(abs(n @ way) < _SAME_WAY for way in ways)]
+        tried = place[k] + _INTO[:, None] * inward / np.linalg.norm(inward)
+        held = contains(cover, tried) & contains(body, tried)
+        if held[0]:  # else it is no border of a common room
+            spots += [_Spot(inside, faces, normals) for inside in tried[held]]
+            ways += [n for n in normals if len(ways) < _WAYS and all(abs(n @ way) < _SAME_WAY for way in ways)]
     for also_grazing in (False, True):
         found = [way for spot in spots if (way := _least(spot, ways, cover, body, also_grazing)) is not None]
         if found:
@@ -290,14 +289,16 @@ def _least(
 ) -> tuple[float, np.ndarray, np.ndarray, _Spot] | None:
     """The shortest way through both bodies at a spot: mm, its middle, its direction.
 
-    Ways that graze a curved face of the spot are chords near its border, and say nothing of a depth.
+    Ways that graze a curved face of the spot, and end on it twice, are chords near its border: they tell no depth.
     """
     own = [n for n in spot.normals if all(abs(n @ way) < 1.0 - 1e-9 for way in ways)]
     best: tuple[float, np.ndarray, np.ndarray, _Spot] | None = None
     for along in (*ways, *own):
         low, high, ends = _way(cover, body, spot.inside, along)
         grazes = any(
-            (side, face) in ends and not np.isfinite(one.planes[face, 0]) and abs(along @ spot.normals[side]) < _SQUARE
+            ends[0] == ends[1] == (side, face)
+            and not np.isfinite(one.planes[face, 0])
+            and abs(along @ spot.normals[side]) < _SQUARE
             for side, (one, face) in enumerate(zip((cover, body), spot.faces, strict=True))
         )
         if not np.isfinite(high - low) or (grazes and not also_grazing):
@@ -359,7 +360,7 @@ def _within(one: str, other: str, cover: Body, body: Body) -> Iterator[Overlap]:
     corners = body.facets([0], _DEFLECTION, _ANGLE).corners
     if not len(corners):
         return
-    place = corners[0].mean(axis=0) - 2.0 * _INTO * _normal(body, 0, corners[0].mean(axis=0))
+    place = corners[0].mean(axis=0) - _INTO[0] * _normal(body, 0, corners[0].mean(axis=0))
     if contains(cover, place[None])[0] and contains(body, place[None])[0]:
         size = body.box[3:] - body.box[:3]
         k = int(np.argmin(size))
@@ -382,6 +383,41 @@ def _place(overlap: Overlap, value: float, joint: Joint) -> dict[str, Any]:
         "why": f"There '{cover}' and '{other}' claim the same room.",
         "faces": [{"part": part, "face": face} for part, face in (overlap.cover, overlap.other) if face >= 0],
     }
+
+
+def _without_presses(free: dict[str, Any], aside: list[Overlap], joint: Joint, contour: Contour) -> dict[str, Any]:
+    """The free travel without places at which the cover is drawn sideways into another part: that is no stop."""
+    rest, play = float(free["first_rest"]), float(free["lateral_play"])
+    places = [place for place in free.get("places", ()) if not _is_press(place, rest, aside, joint)]
+    if len(places) == len(free.get("places", ())):
+        return free
+    for most in FURTHER:
+        if not places:
+            further = (place_of(touch, rest, joint) for touch in find_touches(joint, contour, rest, most, play))
+            places = [place for place in further if not _is_press(place, rest, aside, joint)][:1]
+    kept = {"first_rest": rest, "lateral_play": play}
+    if not places:
+        return {"value": None, "at": None, "why": "free", **kept}
+    return {**places[0], **kept, "places": places}
+
+
+def _is_press(place: dict[str, Any], rest: float, aside: list[Overlap], joint: Joint) -> bool:
+    """Whether a place of the free travel lies in a room that was found as a sideways overlap."""
+    if place["value"] + rest > -1e-3:
+        return False
+    (cover, above), (other, below) = ((face["part"], face["face"]) for face in place["faces"])
+    return any(
+        (cover, other) == (press.cover[0], press.other[0])
+        and _are_near(joint.bodies[cover], above, press.cover[1])
+        and _are_near(joint.bodies[other], below, press.other[1])
+        for press in aside
+        if press.cover[1] >= 0
+    )
+
+
+def _are_near(body: Body, one: int, other: int) -> bool:
+    """Whether two faces are the same or neighbours."""
+    return one == other or bool(body.edge_indices(one) & body.edge_indices(other))
 
 
 def _with_overlaps(free: dict[str, Any], found: list[Overlap], joint: Joint) -> dict[str, Any]:

@@ -19,7 +19,7 @@ from seamcheck.kernel.distance import contains, line_hits
 from seamcheck.survey.table import Survey
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
-_FURTHER = (5.0, np.inf)  # mm: where nothing touches so soon, how far the first touch is looked for
+FURTHER = (5.0, np.inf)  # mm: where nothing touches so soon, how far the first touch is looked for
 _ASIDE = 2.0  # mm beside the rib top in which its flanks and fillets are looked for
 _CLOSE, _EDGE = 0.05, 0.001  # mm: flanks that reach no further than this have nothing on them; room for rounding
 _RINGS, _ALONG = 12, 120  # distances and places at which it is looked how far the flanks reach
@@ -62,7 +62,7 @@ def sinking(joint: Joint, contour: Contour, survey: Survey, settings: Any) -> di
         return {"free_travel": {"value": None, "at": None, "why": "no-opposite"}}
     play = float(getattr(settings, "lateral_play", 0.0))
     touches = find_touches(joint, contour, rest, settings.collapse + _BEYOND, play)
-    for most in _FURTHER:
+    for most in FURTHER:
         if touches:
             break
         touches = find_touches(joint, contour, rest, most, play)[:1]
@@ -76,7 +76,7 @@ def sinking(joint: Joint, contour: Contour, survey: Survey, settings: Any) -> di
                 "lateral_play": play,
             }
         }
-    places = [_place(touch, rest, joint) for touch in touches[:_MOST_PLACES]]
+    places = [place_of(touch, rest, joint) for touch in touches[:_MOST_PLACES]]
     return {"free_travel": places[0] | {"first_rest": rest, "lateral_play": play, "places": places}}
 
 
@@ -318,7 +318,8 @@ def _features(touches: list[Touch], joint: Joint) -> list[Touch]:
     return kept
 
 
-def _place(touch: Touch, rest: float, joint: Joint) -> dict[str, Any]:
+def place_of(touch: Touch, rest: float, joint: Joint) -> dict[str, Any]:
+    """A touch as a place of the free travel."""
     names = {part: joint.parts[part].name or part for part in (touch.cover[0], touch.other[0])}
     says = "meets" if touch.gap > -1e-3 else f"is drawn {-touch.gap:.2f} mm into"
     return {

@@ -35,7 +35,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
     """
     values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
-    values |= overlaps(joint, values) | shades(joint, survey)
+    values |= overlaps(joint, contour, values) | shades(joint, survey)
     scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
     lit, columns, reasons = light(joint, contour, survey, scanner)
     values |= lit

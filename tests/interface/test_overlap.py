@@ -11,6 +11,8 @@ from interface_models import interface
 from measuring import assembly, settings
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Common
 from OCP.BRepGProp import BRepGProp
+from OCP.BRepPrimAPI import BRepPrimAPI_MakeSphere
+from OCP.gp import gp_Pnt
 from OCP.GProp import GProp_GProps
 
 from seamcheck.interface.overlap import find_overlaps
@@ -116,3 +118,24 @@ def test_a_skirt_that_presses_all_round_is_as_deep_as_drawn():
     tongue = cut(cylinder((0, 0, -3.0), edge, 3.3), cylinder((0, 0, -4.0), edge - 1.2, 6.0))
     depths = [o.depth for o in found(assemble(spec, fuse(cover, tongue), base).parts)]
     assert depths == pytest.approx([0.05], abs=1e-3)
+
+
+def test_a_low_press_is_no_stop():
+    """A tongue 0.8 mm below the rib's top, 0.08 mm into the lip beside the trap: sideways; the lips stop the cover."""
+    cover, base = draw(SPEC)
+    wall = -SPEC.wall_face("inner")
+    tongue = stretch(SPEC.track, SPEC.track.middle_of_run(), 8.0, rectangle(wall - 1.2, wall + 0.08, -0.8, 0.5))
+    _, values = interface(assemble(SPEC, fuse(cover, tongue), base).parts)
+    assert values["overlap"]["value"] == pytest.approx(0.08, abs=1e-3)
+    assert values["free_travel"]["value"] == pytest.approx(0.6, abs=1e-3)
+
+
+def test_a_knob_that_presses_into_the_wall_is_as_deep_as_drawn():
+    """A ball of radius 2 on a tongue, 0.2 mm into the wall: it crosses the wall's face at an acute angle."""
+    cover, base = draw(SPEC)
+    wall = 20.0 - SPEC.wall_face("inner")
+    tongue = box((-1.0, wall - 2.5, -6.0), (1.0, wall - 0.5, 0.5))
+    knob = BRepPrimAPI_MakeSphere(gp_Pnt(0.0, wall - 1.8, -4.0), 2.0).Shape()
+    overlap = found(assemble(SPEC, fuse(fuse(cover, tongue), knob), base).parts)[0]
+    assert overlap.depth == pytest.approx(0.2, abs=0.02)
+    assert abs(overlap.along[2]) < 0.5
