@@ -30,6 +30,7 @@ _SAME_FACE = 0.02  # mm: two faces whose boxes agree so far are one face drawn f
 _ACROSS = 0.5  # share of the best score from which on a seam between two products goes before one within a product
 _BESIDE = 10.0  # mm beside the seam within which a piece that can't be joined spoils the review
 _MANY_FACES = 2000  # a solid with more is joined only where it lies beside the seam: that takes long
+_MOST_WAYS = 12  # pieces that are tried in place of a named one
 _THINNEST = 0.01  # mm of a piece that count
 _BEGIN = "{shown} is drawn as"  # the note on pieces
 _SOME = 0.02  # share of the seam over which light passes one piece behind the other
@@ -54,8 +55,7 @@ def join_pieces(assembly: Assembly, settings: Any) -> Assembly:
         if not products and not pieces:
             return assembly
         cut = _cut(products, assembly)
-        looked = look(assembly, _without_doubt(settings, assembly, products), cut)
-        reading = _likeliest(looked)
+        looked, reading = _looked(assembly, settings, products, cut)
         if reading is None:
             _refuse_cut(cut, looked.parts)
             return assembly
@@ -116,6 +116,27 @@ def _area(body: Body, face: int) -> float:
     return float(
         np.linalg.norm(np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]), axis=1).sum() / 2
     )
+
+
+def _looked(
+    assembly: Assembly, settings: Any, products: list[list[str]], cut: set[Pair]
+) -> tuple[Looked, Reading | None]:
+    """The likeliest reading; where a named piece has none, that of another piece of the same product."""
+    meant = _without_doubt(settings, assembly, products)
+    ways = [meant]
+    for role in ("cover", "base"):
+        mine = next((ids for ids in products if getattr(meant, role) in ids), [])
+        ways += [replace(meant, **{role: other}) for other in mine if other not in (meant.cover, meant.base)]
+    for way in ways[:_MOST_WAYS]:
+        try:
+            looked = look(assembly, way, cut)
+        except NotReviewed:
+            continue
+        reading = _likeliest(looked)
+        if reading is not None:
+            return looked, reading
+    looked = look(assembly, meant, cut)
+    return looked, _likeliest(looked)
 
 
 def _without_doubt(settings: Any, assembly: Assembly, products: list[list[str]]) -> Any:
