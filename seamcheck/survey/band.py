@@ -54,8 +54,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float) -> Soup
             corners.append(joint.frame.local(facets.corners))
             owners.append(np.full(len(facets.face), owner))
             faces.append(facets.face)
-    soup = Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
-    return _within(soup, wide)
+    return Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
 
 
 def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:
@@ -98,11 +97,3 @@ def _boxes_within(boxes: np.ndarray, zone: BaseGeometry, joint: Joint) -> np.nda
     shapely.prepare(zone)
     outlines = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
     return sound[shapely.intersects(zone, outlines)]
-
-
-def _within(soup: Soup, zone: BaseGeometry) -> Soup:
-    flat = soup.corners[:, :, :2]
-    low, high = flat.min(axis=1), flat.max(axis=1)
-    shapely.prepare(zone)
-    keep = shapely.intersects(zone, shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-    return soup.where(keep)

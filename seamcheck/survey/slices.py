@@ -41,9 +41,6 @@ class Soup:
         normal[upright, 2] = 0.0
         return Soup(corners, normal, owner, face, on_plane & ~upright)
 
-    def where(self, mask: np.ndarray) -> Soup:
-        return Soup(*(getattr(self, name)[mask] for name in self.__slots__))
-
 
 def _leaning(
     normal: np.ndarray, area: np.ndarray, owner: np.ndarray, face: np.ndarray
@@ -78,9 +75,6 @@ class Segments:
     nw: np.ndarray
     owner: np.ndarray
     face: np.ndarray
-
-    def where(self, mask: np.ndarray) -> Segments:
-        return Segments(*(getattr(self, name)[mask] for name in self.__slots__))
 
     def joined(self, other: Segments, stations: int, order: np.ndarray) -> Segments:
         """The lines of further stations among these.
