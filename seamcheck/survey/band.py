@@ -14,6 +14,8 @@ from seamcheck.survey.slices import BASE, COVER, OTHER, Soup
 
 DEFLECTION = 0.001  # mm, chord error of the facets in the sections
 _ANGLE = 0.3  # radians
+_TALL = 100.0  # mm
+_MOST_TIMES = 10.0
 _BELOW = 1.0  # mm below the lowest node of the centre line that no station's rib top reaches
 
 
@@ -49,7 +51,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float) -> Soup
         near = near[_rises_to(body.boxes[near], joint) > lowest]
         if not len(near):
             continue
-        for some, deflection in _by_fineness(body, near, owner):
+        for some, deflection in _by_fineness(body, near, owner, joint):
             facets = body.facets(some, deflection, _ANGLE, lambda boxes: _boxes_within(boxes, room, joint))
             corners.append(joint.frame.local(facets.corners))
             owners.append(np.full(len(facets.face), owner))
@@ -67,12 +69,18 @@ def _line(contour: Contour) -> BaseGeometry:
     return shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths])
 
 
-def _by_fineness(body: Body, faces: np.ndarray, owner: int) -> list[tuple[np.ndarray, float]]:
-    """Faces with the chord error they need; free-form ones, which mesh into far more facets, twice as much."""
+def _by_fineness(body: Body, faces: np.ndarray, owner: int, joint: Joint) -> list[tuple[np.ndarray, float]]:
+    """Faces with the chord error they need.
+
+    Free-form ones, which mesh into far more facets, get twice as much; walls that reach far beyond any rib along the
+    light, as much more as they are higher than _TALL.
+    """
     if owner == OTHER:
         return [(faces, 0.02)]
-    free = body.is_free_form[faces]
-    return [(faces[~free], DEFLECTION), (faces[free], 2 * DEFLECTION)]
+    boxes = body.boxes[faces]
+    height = np.nan_to_num((boxes[:, 3:] - boxes[:, :3]) @ np.abs(joint.frame.axes[2]))
+    times = np.clip(np.ceil(height / _TALL), 1.0, _MOST_TIMES) * np.where(body.is_free_form[faces], 2.0, 1.0)
+    return [(faces[times == some], DEFLECTION * some) for some in np.unique(times).tolist()]
 
 
 def path_line(path) -> np.ndarray:
