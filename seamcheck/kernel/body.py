@@ -106,16 +106,14 @@ class Body:
     @cached_property
     def is_free_form(self) -> np.ndarray:
         """(n,) bool: faces on a spline or another general surface that is no plane."""
-        kinds = [BRepAdaptor_Surface(face, False).GetType() for face in self.faces]
-        free = np.array([kind in _FREE for kind in kinds], dtype=bool)
+        free = np.array([surface.GetType() in _FREE for surface in self._surfaces], dtype=bool)
         return free & np.isnan(self.planes[:, 0])
 
     @cached_property
     def planes(self) -> np.ndarray:
         """(n, 4) outward unit normal and offset (n . x = d) of every planar face; NaN for the others."""
-        out = np.full((len(self.faces), 4), np.nan)
-        for i, face in enumerate(self.faces):
-            surface = BRepAdaptor_Surface(face, False)
+        found, rows = [], []
+        for i, (face, surface) in enumerate(zip(self.faces, self._surfaces, strict=True)):
             kind = surface.GetType()
             if kind == _PLANE:
                 plane = surface.Plane()
@@ -126,17 +124,23 @@ class Body:
                 plane = test.Plan()
             else:
                 continue
-            position = plane.Position()
+            position, point = plane.Position(), plane.Location()
             axis = position.Direction()
-            normal = np.array((axis.X(), axis.Y(), axis.Z())) * (1.0 if position.Direct() else -1.0)
-            if kind in _FREE and normal @ _surface_normal(surface) < 0:
-                normal = -normal  # the fitted plane knows nothing of the surface's own sense
-            if face.Orientation() == TopAbs_REVERSED:
-                normal = -normal
-            point = plane.Location()
-            out[i, :3] = normal
-            out[i, 3] = normal @ (point.X(), point.Y(), point.Z())
+            normal = axis.X(), axis.Y(), axis.Z()
+            outward = position.Direct() == (face.Orientation() != TopAbs_REVERSED)
+            if kind in _FREE and (np.array(normal) @ _surface_normal(surface) < 0) == position.Direct():
+                outward = not outward  # the fitted plane knows nothing of the surface's own sense
+            found.append((*normal, point.X(), point.Y(), point.Z(), 1.0 if outward else -1.0))
+            rows.append(i)
+        table = np.array(found, dtype=float).reshape(-1, 7)
+        normals = table[:, :3] * table[:, 6:]
+        out = np.full((len(self.faces), 4), np.nan)
+        out[rows] = np.column_stack([normals, (normals * table[:, 3:6]).sum(axis=1)])
         return out
+
+    @cached_property
+    def _surfaces(self) -> list[BRepAdaptor_Surface]:
+        return [BRepAdaptor_Surface(face, False) for face in self.faces]
 
     def outline(self, face_index: int, tolerance: float) -> list[np.ndarray]:
         """Edges of one face as polylines, seams and collapsed edges left out.

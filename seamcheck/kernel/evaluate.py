@@ -23,7 +23,7 @@ def surface_function(surface: Any) -> Function:
         return _spline_surface(surface)
 
     def one_by_one(uv: np.ndarray) -> np.ndarray:
-        return np.array([(p.X(), p.Y(), p.Z()) for p in (surface.Value(u, v) for u, v in uv.tolist())]).reshape(-1, 3)
+        return np.array([surface.Value(u, v).Coord() for u, v in uv.tolist()]).reshape(-1, 3)
 
     return one_by_one
 
@@ -40,7 +40,7 @@ def curve_function(curve: Any) -> Function:
         return lambda t: first + t[:, None] * along
 
     def one_by_one(t: np.ndarray) -> np.ndarray:
-        return np.array([_coordinates(curve.Value(x)) for x in t.tolist()])
+        return np.array([curve.Value(x).Coord() for x in t.tolist()])
 
     return one_by_one
 
@@ -55,7 +55,7 @@ def _spline_surface(surface: Any) -> Function:
         if surface.IsVPeriodic():
             surface.SetVNotPeriodic()
     rows, columns = range(1, surface.NbUPoles() + 1), range(1, surface.NbVPoles() + 1)
-    poles = np.array([[_coordinates(surface.Pole(i, j)) for j in columns] for i in rows])
+    poles = np.array([[surface.Pole(i, j).Coord() for j in columns] for i in rows])
     weights = np.ones(poles.shape[:2])
     if surface.IsURational() or surface.IsVRational():
         weights = np.array([[surface.Weight(i, j) for j in columns] for i in rows])
@@ -71,14 +71,10 @@ def _spline_curve(curve: Any) -> Function:
         curve = curve.Copy()
         curve.SetNotPeriodic()
     places = range(1, curve.NbPoles() + 1)
-    poles = np.array([_coordinates(curve.Pole(i)) for i in places])
+    poles = np.array([curve.Pole(i).Coord() for i in places])
     weights = np.array([curve.Weight(i) for i in places]) if curve.IsRational() else np.ones(len(poles))
     spline = BSpline(_array(curve.KnotSequence()), _weighted(poles, weights), curve.Degree())
     return lambda t: _unweighted(spline(t))
-
-
-def _coordinates(point: Any) -> tuple[float, ...]:
-    return (point.X(), point.Y(), point.Z()) if hasattr(point, "Z") else (point.X(), point.Y())
 
 
 def _array(values: Any) -> np.ndarray:

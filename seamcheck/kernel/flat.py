@@ -13,6 +13,8 @@ import shapely
 from shapely import Polygon
 
 _SAME = 7  # decimals of a mm to which shared corners of edges agree
+_DENSE = 300  # nodes of a border from which a core is left out of the triangles along it
+_BAND = 6.0  # mm
 _AREA = 1e-9  # share of a face's area by which its triangles may differ from it
 
 
@@ -41,7 +43,11 @@ def triangles_of(lines: list[np.ndarray], plane: np.ndarray, outlines: int) -> n
     region = Polygon(rings[0], rings[1:])
     if not shapely.is_valid(region):
         return None
-    corners = shapely.get_coordinates(shapely.get_parts(shapely.constrained_delaunay_triangles(region)))
+    core = _core(region)
+    inner = shapely.get_coordinates(core)
+    nodes = nodes.and_more(inner, inner[:, :1] * x + inner[:, 1:] * y + plane[3] * plane[:3])
+    regions = [region] if core.is_empty else [shapely.difference(region, core), core]
+    corners = shapely.get_coordinates(shapely.get_parts(shapely.constrained_delaunay_triangles(regions)))
     corners = corners.reshape(-1, 4, 2)[:, :3]
     ab, ac = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
     doubled = ab[:, 0] * ac[:, 1] - ab[:, 1] * ac[:, 0]
@@ -49,6 +55,21 @@ def triangles_of(lines: list[np.ndarray], plane: np.ndarray, outlines: int) -> n
         return None
     corners[doubled < 0] = corners[doubled < 0][:, ::-1]
     return nodes.at(corners)
+
+
+def _core(region: Polygon) -> shapely.MultiPolygon:
+    """What lies further than a band's width inside a region with a dense border; empty where there is no use for it.
+
+    Without it the triangles between the nodes of a long curved border are splinters that reach across the whole face:
+    each comes into question in a hundred sections.
+    """
+    if shapely.get_num_coordinates(region) < _DENSE:
+        return shapely.MultiPolygon()
+    core = region.buffer(-_BAND, quad_segs=2).simplify(_BAND / 6)
+    parts = [part for part in shapely.get_parts(shapely.transform(core, lambda at: np.round(at, _SAME))) if part.area]
+    found = shapely.MultiPolygon(parts)
+    inside = found.is_valid and shapely.distance(found, region.boundary) > _BAND / 2
+    return found if parts and inside else shapely.MultiPolygon()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -60,6 +81,10 @@ class _Nodes:
 
     flat: np.ndarray
     points: np.ndarray
+
+    def and_more(self, flat: np.ndarray, points: np.ndarray) -> _Nodes:
+        known = np.column_stack([self.flat.real, self.flat.imag])
+        return _Nodes.of(np.concatenate([known, flat]), np.concatenate([self.points, points]))
 
     @staticmethod
     def of(flat: np.ndarray, points: np.ndarray) -> _Nodes:

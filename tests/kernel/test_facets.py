@@ -120,3 +120,23 @@ def test_a_face_between_straight_edges_follows_its_bulge(bulge):
     level = np.repeat(np.abs(across[:, 2]) / np.linalg.norm(across, axis=1), len(weights))
     assert (np.abs(places[:, 2] - height) * level).max() < 0.0021  # square to the facet
     assert across[:, 2].sum() / 2 == pytest.approx(3600.0, abs=1e-6)
+
+
+def test_splinters_across_a_large_plane_are_left_out_and_its_area_is_not():
+    # Two half circles of 600 nodes each and a hole; closed form: polygons of even steps
+    def ring(radius, steps, turn):
+        angle = np.linspace(0.0, 2.0 * np.pi, steps + 1) * turn
+        return radius * np.column_stack([np.cos(angle), np.sin(angle), 0.0 * angle])
+
+    outer, hole = ring(50.0, 1200, 1), ring(4.0, 90, -1)
+    plane = np.array([0.0, 0.0, 1.0, 0.0])
+    corners = triangles_of([outer[:601], outer[600:], hole], plane, 2)
+    expected = sum(s * n / 2 * r**2 * math.sin(2 * math.pi / n) for s, n, r in ((1, 1200, 50.0), (-1, 90, 4.0)))
+    assert area(corners) == pytest.approx(expected, rel=1e-9)
+    sides = np.linalg.norm(np.roll(corners, -1, axis=1) - corners, axis=2)
+    at_border = np.linalg.norm(corners, axis=2).max(axis=1) > 49.9
+    # the core's border, 6 mm inside, leaves its circle by 1 mm at most: chords up to sqrt(8 r) mm, and not 100 mm across
+    assert sides[at_border].max() < math.sqrt(8 * 44.0 * 1.0)
+    known = {tuple(point) for point in np.concatenate([outer, hole])}
+    on_border = corners.reshape(-1, 3)[(np.abs(np.linalg.norm(corners, axis=2) - 50.0) < 0.1).ravel()]
+    assert all(tuple(point) in known for point in on_border)
