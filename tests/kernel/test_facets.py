@@ -135,7 +135,7 @@ def test_splinters_across_a_large_plane_are_left_out_and_its_area_is_not():
     assert area(corners) == pytest.approx(expected, rel=1e-9)
     sides = np.linalg.norm(np.roll(corners, -1, axis=1) - corners, axis=2)
     at_border = np.linalg.norm(corners, axis=2).max(axis=1) > 49.9
-    # the core's border, 6 mm inside, leaves its circle by 1 mm at most: chords up to sqrt(8 r) mm, and not 100 mm across
+    # the core's border leaves its circle by 1 mm at most: chords up to sqrt(8 r) mm, and not 100 mm across
     assert sides[at_border].max() < math.sqrt(8 * 44.0 * 1.0)
     known = {tuple(point) for point in np.concatenate([outer, hole])}
     on_border = corners.reshape(-1, 3)[(np.abs(np.linalg.norm(corners, axis=2) - 50.0) < 0.1).ravel()]
