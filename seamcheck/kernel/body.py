@@ -152,17 +152,13 @@ class Body:
         return self._lines(self.faces[face_index], tolerance)
 
     def _lines(self, face_or_wire: Any, tolerance: float) -> list[np.ndarray]:
-        return [self._edge_line(index, edge, tolerance).points for index, edge in self._border(face_or_wire)]
-
-    def _border(self, face_or_wire: Any) -> list[tuple[int, Any]]:
-        """Numbers and edges round a face, seams and collapsed edges left out."""
         seen: dict[int, int] = {}
         for edge in _every_edge(face_or_wire):
             index = self._edges.FindIndex(edge)
             seen[index] = seen.get(index, 0) + 1
         once = [index for index, times in seen.items() if times % 2]  # walked forth and back: a seam inside the face
-        found = [(index, TopoDS.Edge_s(self._edges.FindKey(index))) for index in once]
-        return [(index, edge) for index, edge in found if not BRep_Tool.Degenerated_s(edge)]
+        edges = [(index, TopoDS.Edge_s(self._edges.FindKey(index))) for index in once]
+        return [self._edge_line(i, edge, tolerance).points for i, edge in edges if not BRep_Tool.Degenerated_s(edge)]
 
     def _edge_line(self, index: int, edge: Any, tolerance: float) -> EdgeLine:
         key = (index, tolerance)

@@ -16,7 +16,6 @@ from seamcheck.kernel.evaluate import Function, curve_function
 _LINE, _CIRCLE = GeomAbs_CurveType.GeomAbs_Line, GeomAbs_CurveType.GeomAbs_Circle
 _SPLINES = (GeomAbs_CurveType.GeomAbs_BSplineCurve, GeomAbs_CurveType.GeomAbs_BezierCurve)
 _MOST_ROUNDS = 12
-_MOST_KNOTS = 400  # of a spline that are nodes of its polyline in any case
 _WITHIN = np.array([1 / 6, 1 / 3, 1 / 2, 2 / 3, 5 / 6])  # places between two nodes where the distance is looked at
 
 
@@ -77,11 +76,13 @@ def _arc(circle: gp_Circ, first: float, last: float, tolerance: float) -> EdgeLi
 
 
 def _knots(spline: Any, first: float, last: float) -> np.ndarray:
-    """Parameters to begin with: the ends, the knots between them or some of these, and a place between each two."""
+    """Parameters to begin with: the ends and the knots between them; where these are few, a place between each two."""
     inner = np.empty(0)
     if spline is not None:
         inner = np.array([spline.Knot(i) for i in range(1, spline.NbKnots() + 1)])
-        inner = inner[(inner > first) & (inner < last)][:: 1 + len(inner) // _MOST_KNOTS]
+        if spline.IsPeriodic():  # the edge may run across the place where the curve begins
+            inner = np.unique(inner + np.array([[-1.0], [0.0], [1.0]]) * (inner[-1] - inner[0]))
+        inner = inner[(inner > first) & (inner < last)]
     ends = np.concatenate([[first], inner, [last]])
     if len(ends) > 10:
         return ends

@@ -48,6 +48,7 @@ def curve_function(curve: Any) -> Function:
 def _spline_surface(surface: Any) -> Function:
     from scipy.interpolate import NdBSpline
 
+    wraps = [_wrap(surface.IsUPeriodic(), *surface.Bounds()[:2]), _wrap(surface.IsVPeriodic(), *surface.Bounds()[2:])]
     if surface.IsUPeriodic() or surface.IsVPeriodic():
         surface = surface.Copy()
         if surface.IsUPeriodic():
@@ -61,12 +62,13 @@ def _spline_surface(surface: Any) -> Function:
         weights = np.array([[surface.Weight(i, j) for j in columns] for i in rows])
     knots = _array(surface.UKnotSequence()), _array(surface.VKnotSequence())
     spline = NdBSpline(knots, _weighted(poles, weights), (surface.UDegree(), surface.VDegree()))
-    return lambda uv: _unweighted(spline(uv))
+    return lambda uv: _unweighted(spline(np.column_stack([wrap(uv[:, k]) for k, wrap in enumerate(wraps)])))
 
 
 def _spline_curve(curve: Any) -> Function:
     from scipy.interpolate import BSpline
 
+    wrap = _wrap(curve.IsPeriodic(), curve.FirstParameter(), curve.LastParameter())
     if curve.IsPeriodic():
         curve = curve.Copy()
         curve.SetNotPeriodic()
@@ -74,7 +76,14 @@ def _spline_curve(curve: Any) -> Function:
     poles = np.array([curve.Pole(i).Coord() for i in places])
     weights = np.array([curve.Weight(i) for i in places]) if curve.IsRational() else np.ones(len(poles))
     spline = BSpline(_array(curve.KnotSequence()), _weighted(poles, weights), curve.Degree())
-    return lambda t: _unweighted(spline(t))
+    return lambda t: _unweighted(spline(wrap(t)))
+
+
+def _wrap(is_periodic: bool, first: float, last: float) -> Function:
+    """Parameters brought into the first period: an edge may run across the place where a closed curve begins."""
+    if not is_periodic:
+        return lambda t: t
+    return lambda t: np.where((t < first) | (t > last), first + np.mod(t - first, last - first), t)
 
 
 def _array(values: Any) -> np.ndarray:

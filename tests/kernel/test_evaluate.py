@@ -8,9 +8,13 @@ from builder import Spec, closed_spline, draw
 from builder.topology import as_nurbs
 from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve, BRepAdaptor_Curve2d, BRepAdaptor_Surface
+from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeEdge
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.BRepPrimAPI import BRepPrimAPI_MakeCone, BRepPrimAPI_MakeTorus
+from OCP.GeomAPI import GeomAPI_Interpolate
+from OCP.GeomConvert import GeomConvert
 from OCP.gp import gp_Ax2, gp_Dir, gp_Pnt
+from OCP.TColgp import TColgp_HArray1OfPnt
 from OCP.TopAbs import TopAbs_EDGE
 from OCP.TopExp import TopExp_Explorer
 from OCP.TopLoc import TopLoc_Location
@@ -87,6 +91,35 @@ def test_an_edge_keeps_within_its_tolerance(bodies, tolerance):
             away = points - line.points[:-1, None] - along[..., None] * chord
             assert np.linalg.norm(away, axis=-1).max() <= 1.02 * tolerance
     assert splines > 10
+
+
+def test_an_edge_may_run_across_the_place_where_its_closed_curve_begins():
+    points = TColgp_HArray1OfPnt(1, 7)
+    for i in range(7):
+        angle = 2.0 * math.pi * i / 7
+        points.SetValue(i + 1, gp_Pnt((20.0 + 3.0 * (i % 2)) * math.cos(angle), 15.0 * math.sin(angle), 0.3 * i))
+    closed = GeomAPI_Interpolate(points, True, 1e-6)
+    closed.Perform()
+    curve = closed.Curve()
+    assert curve.IsPeriodic()
+    period = curve.LastParameter() - curve.FirstParameter()
+    first, last = curve.FirstParameter() + 0.6 * period, curve.FirstParameter() + 1.4 * period
+    line = edge_line(BRepBuilderAPI_MakeEdge(curve, first, last).Edge(), 0.001)
+    assert line.at[-1] - line.at[0] == pytest.approx(0.8 * period)
+    assert len(line.at) > 50
+    np.testing.assert_allclose(line.points, [curve.Value(t).Coord() for t in line.at.tolist()], atol=1e-11)
+    middles = (line.at[:-1] + line.at[1:]) / 2
+    away = np.array([curve.Value(t).Coord() for t in middles.tolist()]) - (line.points[:-1] + line.points[1:]) / 2
+    chord = np.diff(line.points, axis=0)
+    square = away - chord * ((away * chord).sum(1) / (chord**2).sum(1))[:, None]
+    assert np.linalg.norm(square, axis=1).max() <= 0.00102
+    ring = BRepPrimAPI_MakeTorus(AXIS, 30.0, 4.0).Solid()
+    surface = GeomConvert.SurfaceToBSplineSurface_s(BRep_Tool.Surface_s(Body(ring).faces[0], TopLoc_Location()))
+    uv = np.random.default_rng(5).uniform(-3.0, 9.0, (50, 2))
+    assert surface.IsUPeriodic()
+    assert surface.IsVPeriodic()
+    kernels = [surface.Value(u, v).Coord() for u, v in uv.tolist()]
+    np.testing.assert_allclose(surface_function(surface)(uv), kernels, atol=1e-10)
 
 
 def test_stored_triangles_are_the_kernels():
