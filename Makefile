@@ -25,6 +25,7 @@ check: $(VENV)/installed-dev
 	$(BIN)/ruff check .
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
+	$(BIN)/lint-imports
 
 quick: $(VENV)/installed-dev
 	$(BIN)/pytest -m "not thorough" -n auto --dist worksteal $(PYTEST)

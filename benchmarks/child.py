@@ -33,8 +33,8 @@ def bare(model: str, _: float) -> dict[str, Any]:
 def review(model: str, _: float) -> dict[str, Any]:
     """A whole review, by stages."""
     _import()
-    from seamcheck.limits.settings import Settings
     from seamcheck.pipeline import review_model
+    from seamcheck.settings.settings import Settings
 
     marks = [("start", time.process_time())]
     document = review_model((Path(model),), Settings(), progress=lambda s, *_: marks.append((s, time.process_time())))
@@ -52,8 +52,8 @@ def survey(model: str, spacing: float) -> dict[str, Any]:
     from dataclasses import replace
 
     joint, contour, settings = _traced(model)
-    from seamcheck.interface.survey import survey_interface
-    from seamcheck.survey import survey_joint
+    from seamcheck.measure import survey_joint
+    from seamcheck.measure.interface import survey_interface
 
     settings = replace(settings, station_spacing=spacing)
     start = time.process_time()
@@ -87,7 +87,7 @@ def mesh(model: str, count: float) -> dict[str, Any]:
     import trimesh
 
     joint, contour, _ = _traced(model)
-    from seamcheck.survey.band import DEFLECTION
+    from seamcheck.sections.band import DEFLECTION
 
     solids = []
     for body in (joint.rib, joint.counter):
@@ -107,7 +107,7 @@ def _traced(model: str) -> tuple[Any, Any, Any]:
     from seamcheck.assembly import read_assembly
     from seamcheck.contour import trace_contour
     from seamcheck.joint import find_joints
-    from seamcheck.limits.settings import Settings
+    from seamcheck.settings.settings import Settings
 
     settings = Settings()
     (joint,) = find_joints(read_assembly([Path(model)]), settings)
@@ -126,7 +126,7 @@ def _import() -> None:
 
     from seamcheck.isolation.warm import REVIEW_MODULES
 
-    for module in (*REVIEW_MODULES, "seamcheck.interface.survey", "seamcheck.material.assessment"):
+    for module in (*REVIEW_MODULES, "seamcheck.measure.interface", "seamcheck.measure.material.assessment"):
         importlib.import_module(module)
 
 

@@ -12,17 +12,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from seamcheck.version import __version__
+
 if TYPE_CHECKING:
     from seamcheck.comparison.compare import Comparison, compare
     from seamcheck.errors import NotReviewed, SeamcheckError, UsageError
-    from seamcheck.limits.findings import Finding
-    from seamcheck.limits.settings import Settings
-    from seamcheck.limits.settings_file import read_settings
+    from seamcheck.judge.findings import Finding
     from seamcheck.pipeline import review
     from seamcheck.report.review import Review
     from seamcheck.scanning.run import scan
-
-__version__ = "0.1.0"
+    from seamcheck.settings.file import read_settings
+    from seamcheck.settings.settings import Settings
 
 __all__ = [
     "Comparison",
@@ -41,14 +41,14 @@ __all__ = [
 
 _FROM = {
     "Comparison": "seamcheck.comparison.compare",
-    "Finding": "seamcheck.limits.findings",
+    "Finding": "seamcheck.judge.findings",
     "NotReviewed": "seamcheck.errors",
     "Review": "seamcheck.report.review",
     "SeamcheckError": "seamcheck.errors",
-    "Settings": "seamcheck.limits.settings",
+    "Settings": "seamcheck.settings.settings",
     "UsageError": "seamcheck.errors",
     "compare": "seamcheck.comparison.compare",
-    "read_settings": "seamcheck.limits.settings_file",
+    "read_settings": "seamcheck.settings.file",
     "review": "seamcheck.pipeline",
     "scan": "seamcheck.scanning.run",
 }

@@ -9,14 +9,14 @@ from typing import TYPE_CHECKING, Any
 
 from seamcheck.assembly.source import file_facts
 from seamcheck.errors import NotReviewed
-from seamcheck.limits.settings import Settings
-from seamcheck.limits.settings_file import find_settings_file, read_settings
+from seamcheck.settings.file import find_settings_file, read_settings
+from seamcheck.settings.settings import Settings
 
 if TYPE_CHECKING:
     from seamcheck.assembly.parts import Assembly
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.measured import Measured
-    from seamcheck.limits.findings import JointResult
+    from seamcheck.judge.findings import JointResult
     from seamcheck.report.review import Review
 
 Progress = Callable[..., None]
@@ -108,8 +108,8 @@ def review_model(
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.key import measuring
     from seamcheck.cache.measured import Measured, keep
+    from seamcheck.document.make import not_reviewed_document
     from seamcheck.joint import join_pieces
-    from seamcheck.report.document import not_reviewed_document
 
     assembly = None
     try:
@@ -141,10 +141,10 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
     """All joints of an assembly, and (joint, contour, survey) of each."""
     from seamcheck.assembly.explain import check_size
     from seamcheck.contour import trace_contour
-    from seamcheck.interface.survey import survey_interface
     from seamcheck.joint import find_joints
-    from seamcheck.limits.findings import JointResult
-    from seamcheck.survey import survey_joint
+    from seamcheck.judge.findings import JointResult
+    from seamcheck.measure import survey_joint
+    from seamcheck.measure.interface import survey_interface
 
     results, surveyed = [], []
     for joint in find_joints(assembly, settings):
@@ -166,10 +166,10 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
     """The document of what was measured, now or earlier; needs no kernel."""
     from dataclasses import replace
 
-    from seamcheck.limits.judge import judge
-    from seamcheck.material import add_to
-    from seamcheck.material.shared import completed
-    from seamcheck.report.document import make_document
+    from seamcheck.document.make import make_document
+    from seamcheck.judge.judge import judge
+    from seamcheck.measure.material import add_to
+    from seamcheck.settings.material_shared import completed
 
     progress("judging")
     materials = completed(settings.material, settings.tolerances, settings.clamp.pressure)
@@ -186,7 +186,7 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
 
 def _view(surveyed: Sequence[Any], progress: Progress) -> tuple[dict[str, Any] | None, tuple[str, ...]]:
     """Sections and meshes for pictures; where that fails the review stands without them, with a note."""
-    from seamcheck.report.take_view import take_view
+    from seamcheck.document.take_view import take_view
 
     progress("drawing")
     try:
@@ -204,8 +204,8 @@ def _review_in_child(
     with_view: bool,
     cache: Path | None,
 ) -> Review:
+    from seamcheck.document.make import not_reviewed_document
     from seamcheck.isolation import run_isolated
-    from seamcheck.report.document import not_reviewed_document
     from seamcheck.report.review import Review
 
     try:

@@ -12,7 +12,7 @@ import numpy as np
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.contour import Contour, trace_contour
 from seamcheck.joint import Joint, find_joints
-from seamcheck.survey import Survey, survey_joint
+from seamcheck.measure import Survey, survey_joint
 
 DEFAULTS = {
     "cover": None,

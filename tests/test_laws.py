@@ -78,7 +78,7 @@ def loaded_by(statement):
         "import seamcheck",
         "import seamcheck.cli",
         "import seamcheck.cli.review",
-        "import seamcheck.limits.settings",
+        "import seamcheck.settings.settings",
     ],
 )
 def test_what_help_needs_loads_nothing_heavy(statement):
@@ -98,7 +98,7 @@ def test_what_help_needs_loads_nothing_heavy(statement):
 
 
 def test_the_parent_of_a_review_needs_no_kernel():
-    assert "OCP" not in loaded_by("import seamcheck.pipeline, seamcheck.limits.judge, seamcheck.report.document")
+    assert "OCP" not in loaded_by("import seamcheck.pipeline, seamcheck.judge.judge, seamcheck.document.make")
 
 
 def test_the_public_names_exist():

@@ -10,9 +10,9 @@ from functools import cache
 from importlib import metadata
 from pathlib import Path
 
-from seamcheck import __version__
 from seamcheck.assembly.parts import ModelFile
-from seamcheck.limits.settings import Settings
+from seamcheck.settings.settings import Settings
+from seamcheck.version import __version__
 
 AFTERWARDS = ("limits", "severities", "waivers", "material", "origins", "file", "today")
 """Settings that come in after everything is measured; every other one is part of the key."""

@@ -12,12 +12,12 @@ from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.cache.folder import Folder
 from seamcheck.cache.key import key_of
 from seamcheck.cache.plain import plain, restored
-from seamcheck.limits.findings import JointResult
-from seamcheck.limits.settings import Settings
-from seamcheck.survey.areas import Areas, SideSections
-from seamcheck.survey.beside import Floor
-from seamcheck.survey.intervals import Side
-from seamcheck.survey.table import Interruption, PathSurvey, Survey
+from seamcheck.judge.findings import JointResult
+from seamcheck.measure.areas import Areas, SideSections
+from seamcheck.measure.flash_trap import Floor
+from seamcheck.measure.table import Interruption, PathSurvey, Survey
+from seamcheck.sections.intervals import Side
+from seamcheck.settings.settings import Settings
 
 _THINGS = {
     thing.__name__: thing

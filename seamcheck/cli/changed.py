@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from seamcheck.errors import UsageError
-from seamcheck.limits.settings_file import NAME
+from seamcheck.settings.file import NAME
 
 ENDINGS = (".step", ".stp", ".p21")
 _SECONDS = 120

@@ -22,7 +22,7 @@ from seamcheck.cli.shared import (
 WRITE = "Write to files ('-' is standard output)"
 
 OUTPUTS = {
-    "json": ("seamcheck.report.plain:to_json", "the comparison document, for other programs"),
+    "json": ("seamcheck.document.plain:to_json", "the comparison document, for other programs"),
     "html": ("seamcheck.comparison.html.page:render_html", "a page to read and send, old beside new"),
     "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for the page of a job or a review"),
 }

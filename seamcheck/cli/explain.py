@@ -22,12 +22,12 @@ def command(word: str | None, settings_file: Path | None) -> None:
     seamcheck explain clamp-land
     seamcheck explain free_travel
     """
-    from seamcheck.limits.settings import Settings
     from seamcheck.report import explain
+    from seamcheck.settings.settings import Settings
 
     settings = Settings()
     if settings_file is not None:
-        from seamcheck.limits.settings_file import read_settings
+        from seamcheck.settings.file import read_settings
 
         settings = read_settings(settings_file)
     show(explain.page(word, settings) if word else explain.overview(settings))

@@ -10,7 +10,7 @@ from typing import Any
 
 import click
 
-from seamcheck import __version__
+from seamcheck.version import __version__
 
 COMMANDS: dict[str, tuple[str, str]] = {
     "review": ("seamcheck.cli.review", "Review the weld seam of one assembly."),

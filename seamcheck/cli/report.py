@@ -34,8 +34,8 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, **options: An
 
     Sections and 3-D pictures need a document written with --with-view.
     """
+    from seamcheck.document.check import check_document
     from seamcheck.errors import UsageError
-    from seamcheck.report.check import check_document
     from seamcheck.report.review import Review
 
     writers = Writers(options, models)

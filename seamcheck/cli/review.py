@@ -20,8 +20,8 @@ from seamcheck.cli.shared import (
 )
 
 if TYPE_CHECKING:
-    from seamcheck.limits.settings import Settings
     from seamcheck.report.review import Review
+    from seamcheck.settings.settings import Settings
 
 ROLES = "Roles and light (found in the model if not given)"
 LIMITS = "Limits (over seamcheck.toml, over the defaults)"

@@ -174,7 +174,7 @@ def _told(out: Path, quiet: bool) -> Iterator[Any]:
 
 def summary(result: ScanResult) -> list[str]:
     """What a scan found, in lines."""
-    from seamcheck.report.cautions import SHORT_CAUTION
+    from seamcheck.catalogue.cautions import SHORT_CAUTION
 
     verdicts = result.verdicts
     if not result.models:

@@ -26,8 +26,8 @@ def command(model: Path | None, target: Path | None, settings_file: Path | None,
     seamcheck settings models/sound.step        what a review of that model would use
     """
     from seamcheck.errors import UsageError
-    from seamcheck.limits.settings_file import as_toml, find_settings_file
     from seamcheck.pipeline import settings_for
+    from seamcheck.settings.file import as_toml, find_settings_file
 
     found = settings_file or (find_settings_file(model) if model is not None else None)
     text = as_toml(settings_for([], found))

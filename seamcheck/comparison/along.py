@@ -7,12 +7,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rule import EVERYWHERE_INNOCENT
 from seamcheck.comparison.align import JointPair, other_side
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.tolerances import PAD, comparable, comparable_tolerance, pad
-from seamcheck.limits.quantities import QUANTITIES
-from seamcheck.limits.rule import EVERYWHERE_INNOCENT
-from seamcheck.limits.stretches import Stretch, stretches
+from seamcheck.sections.stretches import Stretch, stretches
 
 LEAST = 2 * PAD
 """mm: shorter stretches are steps that seem to lie elsewhere."""

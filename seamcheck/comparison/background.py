@@ -6,8 +6,8 @@ from collections import Counter
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from seamcheck.limits.rules import RULES
-from seamcheck.limits.settings import NUMBERS
+from seamcheck.catalogue.rules import RULES
+from seamcheck.settings.settings import NUMBERS
 
 Document = Mapping[str, Any]
 Record = dict[str, Any]

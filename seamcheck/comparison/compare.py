@@ -11,9 +11,9 @@ from typing import TYPE_CHECKING, Any
 from seamcheck.errors import UsageError
 
 if TYPE_CHECKING:
-    from seamcheck.limits.settings import Settings
     from seamcheck.pipeline import Progress
     from seamcheck.report.review import Review
+    from seamcheck.settings.settings import Settings
 
 EXIT_CODES = {"not-worse": 0, "worse": 1, "not-compared": 2}
 
@@ -61,7 +61,7 @@ class Comparison:
 
     def to_json(self) -> str:
         """The document as JSON text, the same bytes for the same reviews."""
-        from seamcheck.report.plain import to_json
+        from seamcheck.document.plain import to_json
 
         return to_json(self.document)
 
@@ -95,8 +95,8 @@ def compare(
     UsageError : a file that is neither, or a settings file or an override that can't be taken
     """
     from seamcheck.comparison.document import compare_documents
-    from seamcheck.limits.settings import Settings
     from seamcheck.pipeline import review, settings_for
+    from seamcheck.settings.settings import Settings
 
     sides = [_as_document(side) for side in (old, new)]
     if any(document is None for document in sides):
@@ -145,7 +145,7 @@ def read_if_document(path: Path) -> Mapping[str, Any] | None:
 
 def read_document(path: Path) -> Mapping[str, Any]:
     """The review document in a file; UsageError where there is none, or it does not hold the schema."""
-    from seamcheck.report.check import check_document
+    from seamcheck.document.check import check_document
     from seamcheck.report.review import Review
 
     try:

@@ -8,7 +8,8 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck import __version__
+from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.comparison import background
 from seamcheck.comparison.align import Alignment, JointPair, align
 from seamcheck.comparison.along import Change, changes_of, columns_of, columns_of_either, old_values
@@ -19,9 +20,8 @@ from seamcheck.comparison.paths import SeamPath, seam_paths
 from seamcheck.comparison.reasons import why_gone, why_new
 from seamcheck.comparison.shape import Piece, added, removed, shift_of
 from seamcheck.comparison.tolerances import LENGTH, tolerance
-from seamcheck.limits.quantities import QUANTITIES
-from seamcheck.report.cautions import CAUTIONS
-from seamcheck.report.plain import number, numbers
+from seamcheck.document.plain import number, numbers
+from seamcheck.version import __version__
 
 KIND, SCHEMA_VERSION = "seamcheck-comparison", 1
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.comparison import words
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.ci.escape import code, markdown
 from seamcheck.report.facts import finding_title, value_text
 

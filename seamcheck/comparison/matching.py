@@ -13,13 +13,13 @@ from typing import Any
 import numpy as np
 from scipy.spatial import cKDTree
 
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.comparison.align import Alignment, JointPair, other_side
 from seamcheck.comparison.feet import find_feet
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.rigid import Rigid
 from seamcheck.comparison.tolerances import tolerance
-from seamcheck.limits.quantities import QUANTITIES
-from seamcheck.limits.stretches import MERGE
+from seamcheck.sections.stretches import MERGE
 
 NEAR = 5.0
 """mm: a finding under its old name counts as the same one up to so far away."""

@@ -14,7 +14,7 @@ from seamcheck.comparison.feet import find_feet
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.rigid import STILL, Rigid
 from seamcheck.comparison.tolerances import tolerance
-from seamcheck.report.plain import number, numbers
+from seamcheck.document.plain import number, numbers
 
 HOW: dict[str, str] = {
     "value": "the value changed",

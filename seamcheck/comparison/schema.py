@@ -12,7 +12,7 @@ from typing import Any
 
 from seamcheck.comparison.along import DOWN, LOST, MEASURED, UP
 from seamcheck.comparison.reasons import HOW
-from seamcheck.report.schema import NUMBER, POINT, TEXT, TEXTS, _finding, listed, maybe, record
+from seamcheck.document.schema import NUMBER, POINT, TEXT, TEXTS, _finding, listed, maybe, record
 
 FILE = Path(__file__).with_name("comparison_schema.json")
 

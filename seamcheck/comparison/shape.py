@@ -10,7 +10,7 @@ import numpy as np
 from seamcheck.comparison.align import JointPair
 from seamcheck.comparison.feet import Feet
 from seamcheck.comparison.paths import SeamPath
-from seamcheck.limits.stretches import Stretch, cell_lengths, stretches
+from seamcheck.sections.stretches import Stretch, cell_lengths, stretches
 
 LEAST = 0.5
 """mm: shorter stretches of seam without a counterpart are the ends of others, not added or removed."""

@@ -10,8 +10,8 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.comparison import words
-from seamcheck.report.cautions import SHORT_CAUTION
 
 Document = Mapping[str, Any]
 Record = Mapping[str, Any]

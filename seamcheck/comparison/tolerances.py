@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.catalogue.quantities import QUANTITIES
 
 LENGTH = 0.01
 """mm: the measuring error that seamcheck holds against closed form."""

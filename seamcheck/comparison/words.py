@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.units import shown
 from seamcheck.comparison.along import LOST, MEASURED
 from seamcheck.comparison.reasons import HOW
-from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.units import shown
 from seamcheck.report.facts import finding_title
 
 Document = Mapping[str, Any]

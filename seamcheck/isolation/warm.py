@@ -25,10 +25,10 @@ REVIEW_MODULES = (
     "seamcheck.assembly.read",
     "seamcheck.joint",
     "seamcheck.contour",
-    "seamcheck.survey",
-    "seamcheck.limits.judge",
-    "seamcheck.material",
-    "seamcheck.report.document",
+    "seamcheck.measure",
+    "seamcheck.judge.judge",
+    "seamcheck.measure.material",
+    "seamcheck.document.make",
 )
 """What a review loads."""
 

@@ -1,0 +1,1 @@
+"""Renderers: a review document in, text or bytes out."""

@@ -11,7 +11,7 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.report.facts import (
     Document,
     column_of,
@@ -182,7 +182,7 @@ def _states(values: np.ndarray, contour: str, edge: Edge) -> tuple[np.ndarray, n
 
 
 SLACK = 0.02
-"""A value so little beyond its bound may still count as holding it; the judge decides (limits/rule.py)."""
+"""A value so little beyond its bound may still count as holding it; the judge decides (catalogue/rule.py)."""
 
 
 def runs(state: np.ndarray) -> list[list[int]]:

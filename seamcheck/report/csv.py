@@ -6,9 +6,9 @@ import csv
 import io
 from typing import Any
 
-from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.report import facts
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 
 _UNIT = {"mm": "_mm", "mm²": "_mm2", "°": "_deg", "%": "_percent", "1": ""}

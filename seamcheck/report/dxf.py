@@ -8,9 +8,9 @@ from typing import Any
 
 import numpy as np
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.errors import SeamcheckError
 from seamcheck.report import facts, plan
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 
 LAYERS: dict[str, tuple[int, str]] = {

@@ -10,14 +10,14 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.rule import STANDINGS, Rule
+from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.units import shown
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.errors import UsageError
-from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rule import STANDINGS, Rule
-from seamcheck.limits.rules import RULES
-from seamcheck.limits.settings import NUMBERS, Settings, unknown
-from seamcheck.limits.units import shown
-from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.settings.settings import NUMBERS, Settings, unknown
 
 
 def overview(settings: Settings) -> Iterator[RenderableType]:

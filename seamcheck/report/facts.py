@@ -12,9 +12,9 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rules import RULES
-from seamcheck.report.cautions import CAUTIONS
+from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.rules import RULES
 
 Document = Mapping[str, Any]
 

@@ -7,12 +7,12 @@ from typing import Any
 
 import numpy as np
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.document.view import Mesh, unpack_view
 from seamcheck.errors import UsageError
 from seamcheck.report import bands, facts, plan
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.dxf import MissingLibrary
 from seamcheck.report.facts import Document
-from seamcheck.report.view import Mesh, unpack_view
 
 _RGBA = {
     "cover": (0.44, 0.66, 0.74, 0.35),

@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING, Any
 
 from markupsafe import Markup
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.report import bands, facts
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.dxf import MissingLibrary
 from seamcheck.report.facts import Document
 

@@ -12,11 +12,11 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.document.view import BASE, COVER, FIRST_OTHER, SectionSet, unpack_view
 from seamcheck.report import bands, facts, plan
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.dxf import MissingLibrary
 from seamcheck.report.facts import Document
-from seamcheck.report.view import BASE, COVER, FIRST_OTHER, SectionSet, unpack_view
 
 INK, SOFT, PAPER = "#18222a", "#52606a", "#fdfcf8"
 _BODY = {BASE: ("#ddd4c3", "#4a3f2d", "////"), COVER: ("#cfe4ec", "#2b6377", "")}

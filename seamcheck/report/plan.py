@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.report.view import SectionSet
+from seamcheck.document.view import SectionSet
 
 
 @dataclass(frozen=True, slots=True, eq=False)

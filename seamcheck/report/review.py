@@ -10,9 +10,9 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
+from seamcheck.document.plain import to_json
 from seamcheck.errors import UsageError
-from seamcheck.limits.findings import Finding
-from seamcheck.report.plain import to_json
+from seamcheck.judge.findings import Finding
 
 if TYPE_CHECKING:
     import pandas

@@ -7,12 +7,12 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rule import EVERYWHERE_INNOCENT, STANDINGS, Rule
-from seamcheck.limits.rules import RULES
-from seamcheck.limits.settings import Settings
-from seamcheck.report.cautions import CAUTIONS
+from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.rule import EVERYWHERE_INNOCENT, STANDINGS, Rule
+from seamcheck.catalogue.rules import RULES
 from seamcheck.report.explain import bound_in_words, judged_by, limits_in_words, without_amount
+from seamcheck.settings.settings import Settings
 
 DOCS = Path(__file__).parents[2] / "docs"
 
@@ -23,7 +23,7 @@ def rules_page() -> str:
     lines = [
         "# Rules",
         "",
-        "Made from the declarations in `seamcheck/limits/rules.py`; do not edit here.",
+        "Made from the declarations in `seamcheck/catalogue/rules.py`; do not edit here.",
         "",
     ]
     lines += ["Where a number comes from is written beside it:", ""]
@@ -56,7 +56,7 @@ def quantities_page() -> str:
     lines = [
         "# Quantities",
         "",
-        "Made from the declarations in `seamcheck/limits/quantities.py`; do not edit here.",
+        "Made from the declarations in `seamcheck/catalogue/quantities.py`; do not edit here.",
         "",
     ]
     lines += [

@@ -10,9 +10,9 @@ from typing import Any
 
 import numpy as np
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.report import facts, plan
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 
 _COLOUR = {

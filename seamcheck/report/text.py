@@ -13,12 +13,12 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
-from seamcheck.limits.quantities import QUANTITIES
-from seamcheck.limits.rules import RULES
-from seamcheck.limits.units import shown
-from seamcheck.limits.waivers import place_in_words
-from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.units import shown
 from seamcheck.report.whole import interface_rows
+from seamcheck.settings.waivers import place_in_words
 
 Document = Mapping[str, Any]
 
@@ -131,7 +131,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     yield _table(joint, document)
     yield from _whole(joint, document)
     if "material" in joint:
-        from seamcheck.material.text import material_lines
+        from seamcheck.report.material_text import material_lines
 
         for line in material_lines(joint["material"]):
             indent = len(line) - len(line.lstrip())  # lines too long for the window go on below their own beginning

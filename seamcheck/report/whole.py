@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from seamcheck.interface.declarations import INTERFACE_QUANTITIES
-from seamcheck.limits.quantities import MEASURED, QUANTITIES
-from seamcheck.limits.units import shown
+from seamcheck.catalogue.interface_quantities import INTERFACE_QUANTITIES
+from seamcheck.catalogue.quantities import MEASURED, QUANTITIES
+from seamcheck.catalogue.units import shown
 
 Row = tuple[str, str, str, str]
 """Title, value with unit, place, remark; '' for what there is none of."""

@@ -16,11 +16,11 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
-from seamcheck import __version__
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import WarmWorkers
 from seamcheck.scanning.errors import Lost, ScanStopped
 from seamcheck.scanning.job import PRELOAD, Job, Outcome, attempt
+from seamcheck.version import __version__
 
 LOOK_EVERY_S = 0.5
 CONNECT_S = 20.0

@@ -9,10 +9,10 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from seamcheck.limits.settings_file import NAME as SETTINGS_NAME
 from seamcheck.scanning.archives import Member, Refused
 from seamcheck.scanning.pairs import PairRule, paired
 from seamcheck.scanning.patterns import Patterns, ending, is_archive, unpacked_name
+from seamcheck.settings.file import NAME as SETTINGS_NAME
 
 PASSED_FOLDERS = (".git", ".hg", ".svn")
 """Stores of revision control: they hold copies, not models."""

@@ -10,8 +10,8 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
-from seamcheck.limits.settings import Settings
-from seamcheck.limits.settings_file import NAME, read_settings
+from seamcheck.settings.file import NAME, read_settings
+from seamcheck.settings.settings import Settings
 
 
 def reviewers_settings(

@@ -17,16 +17,16 @@ from typing import IO, Any
 
 from jinja2 import Environment, StrictUndefined, select_autoescape
 
-from seamcheck import __version__
-from seamcheck.limits.quantities import QUANTITIES
-from seamcheck.limits.rules import RULES
+from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rules import RULES
 from seamcheck.report import facts
-from seamcheck.report.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.report.csv import head, safe
 from seamcheck.report.html.fonts import font_style
 from seamcheck.scanning.errors import cannot_write
 from seamcheck.scanning.picture import HEIGHT, STATES, WIDTH
 from seamcheck.scanning.store import Store
+from seamcheck.version import __version__
 
 PAGE, TABLE = "index.html", "index.csv"
 

@@ -13,10 +13,10 @@ from typing import TYPE_CHECKING, Any
 
 from seamcheck.assembly.parts import ModelFile
 from seamcheck.errors import NotReviewed, SeamcheckError
-from seamcheck.limits.settings import Settings
 from seamcheck.scanning.archives import Refused, unpack
 from seamcheck.scanning.digest import Digest, digest
 from seamcheck.scanning.errors import Lost
+from seamcheck.settings.settings import Settings
 
 if TYPE_CHECKING:
     from seamcheck.isolation import WarmWorkers
@@ -96,8 +96,8 @@ class NoRoom(SeamcheckError):
 def review_job(job: Job, folder: str, progress: Callable[..., None]) -> Outcome:
     """Review one model; runs in the child. Files that must be unpacked go into ``folder``."""
     from seamcheck.cache.folder import Folder
+    from seamcheck.document.make import not_reviewed_document
     from seamcheck.pipeline import remembered, review_model
-    from seamcheck.report.document import not_reviewed_document
 
     try:
         paths = [_on_disk(file, Path(folder) / str(n), job.most_bytes) for n, file in enumerate(job.files)]
@@ -125,7 +125,7 @@ def attempt(workers: WarmWorkers, job: Job, room: Path | None = None) -> Outcome
     """
     import time
 
-    from seamcheck.report.document import not_reviewed_document
+    from seamcheck.document.make import not_reviewed_document
 
     began = time.monotonic()
     with _folder_for(job, room) as folder:
@@ -145,7 +145,7 @@ def attempt(workers: WarmWorkers, job: Job, room: Path | None = None) -> Outcome
 
 def lost_outcome(job: Job, lost: Lost) -> Outcome:
     """The row of a job that was ended from outside each time it was tried."""
-    from seamcheck.report.document import not_reviewed_document
+    from seamcheck.document.make import not_reviewed_document
 
     reason = NotReviewed(lost.code, lost.message)
     return Outcome(digest(not_reviewed_document(_model_files(job), reason, job.settings)), None, "next-scan")

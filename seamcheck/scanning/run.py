@@ -14,12 +14,9 @@ from os import PathLike, fspath
 from pathlib import Path
 from typing import Any
 
-from seamcheck import __version__
 from seamcheck.cache.folder import UNFINISHED
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import Stopped, WarmWorkers
-from seamcheck.limits.settings import Settings
-from seamcheck.limits.settings_file import as_toml
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT
 from seamcheck.scanning.archives import Member, Refused
 from seamcheck.scanning.errors import Lost, ScanStopped, cannot_write
@@ -34,6 +31,9 @@ from seamcheck.scanning.patterns import patterns_from, stem
 from seamcheck.scanning.result import ScanResult
 from seamcheck.scanning.store import Store, name_of, open_to_write, place_of
 from seamcheck.scanning.workers import LocalWorkers, Workers
+from seamcheck.settings.file import as_toml
+from seamcheck.settings.settings import Settings
+from seamcheck.version import __version__
 
 MOST_TRIES = 2
 """So often a review is begun whose process or worker is ended from outside."""

@@ -18,10 +18,10 @@ from importlib import resources
 from pathlib import Path
 from typing import Any
 
-from seamcheck import __version__
 from seamcheck.scanning.digest import Digest, text, unpack
 from seamcheck.scanning.errors import ScanStopped, cannot_write
 from seamcheck.scanning.found import Beside, Found, readable
+from seamcheck.version import __version__
 
 NAME = "store.sqlite"
 APPLICATION_ID = 0x7365616D  # "seam", in the file's head (SQLite file format, 1.3.15)

@@ -5,7 +5,7 @@ from contextlib import suppress
 
 from seamcheck.isolation.warm import REVIEW_MODULES
 
-for _name in (*REVIEW_MODULES, "seamcheck.report.take_view", "seamcheck.report.html.page", "seamcheck.scanning.job"):
+for _name in (*REVIEW_MODULES, "seamcheck.document.take_view", "seamcheck.report.html.page", "seamcheck.scanning.job"):
     with suppress(Exception):  # a review that needs it fails with its own words
         importlib.import_module(_name)
 with suppress(Exception):

@@ -15,8 +15,8 @@ from reading_models import box, replace, write
 from seamcheck.assembly import read_assembly
 from seamcheck.assembly.explain import explained
 from seamcheck.errors import NotReviewed
-from seamcheck.limits.settings import Settings
 from seamcheck.pipeline import review_model
+from seamcheck.settings.settings import Settings
 
 SPEC = Spec(track=rounded_rectangle(120, 80, 10))
 

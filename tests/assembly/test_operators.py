@@ -19,8 +19,8 @@ from scipy.spatial.transform import Rotation
 
 from seamcheck.assembly import read_assembly
 from seamcheck.errors import NotReviewed
-from seamcheck.limits.settings import Settings
 from seamcheck.pipeline import review_model
+from seamcheck.settings.settings import Settings
 
 AXES = np.eye(3)
 TURNED = Rotation.from_euler("xyz", (20, -35, 50), degrees=True).as_matrix()

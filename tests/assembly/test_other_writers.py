@@ -19,7 +19,7 @@ import pytest
 
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation import WarmWorkers
-from seamcheck.limits.settings import Settings
+from seamcheck.settings.settings import Settings
 
 DEBIAN = ("gmsh-doc", "freecad-common")  # examples and parts libraries, written by several CAD programs
 WHEELS = ("gmsh",)  # a mesh generator with its examples

@@ -15,7 +15,7 @@ from builder.solid import moved, volume
 from seamcheck.assembly import read_assembly
 from seamcheck.errors import NotReviewed
 from seamcheck.joint import join_pieces
-from seamcheck.limits.settings import Settings
+from seamcheck.settings.settings import Settings
 
 
 def read(folder, base, *lid):

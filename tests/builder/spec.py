@@ -270,7 +270,7 @@ def _foot(radius: float, draft: float) -> float:
 
 
 def _values(spec: Spec, c: float) -> dict[str, float]:
-    """Every constant quantity, from the definitions in seamcheck/limits/quantities.py.
+    """Every constant quantity, from the definitions in seamcheck/catalogue/quantities.py.
 
     Widths and areas of the trapezium are elementary; the fillet's area is r^2 (cot(b/2) - (pi - b)/2)
     with b = 90 deg + draft, both for the rib's top (inside the plastic) and for its root (in the air).

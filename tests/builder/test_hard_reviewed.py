@@ -9,8 +9,8 @@ import pytest
 
 from builder.hard import HARD, write_model
 from builder.hard.compare import differences
-from seamcheck.limits.settings import Settings
 from seamcheck.pipeline import review_model
+from seamcheck.settings.settings import Settings
 
 QUICK = {
     "recessed-turned",

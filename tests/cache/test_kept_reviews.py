@@ -18,11 +18,11 @@ from seamcheck.assembly.source import file_facts
 from seamcheck.cache.folder import Folder
 from seamcheck.cache.key import AFTERWARDS, key_of
 from seamcheck.cache.measured import keep, recall
-from seamcheck.interface.settings import Clamp, Scanner
-from seamcheck.limits.rule import SEVERITIES
-from seamcheck.limits.rules import RULES
-from seamcheck.limits.settings import Settings
-from seamcheck.limits.waivers import Waiver
+from seamcheck.catalogue.rule import SEVERITIES
+from seamcheck.catalogue.rules import RULES
+from seamcheck.settings.settings import Settings
+from seamcheck.settings.tables import Clamp, Scanner
+from seamcheck.settings.waivers import Waiver
 
 SAMPLES = Path(pipeline.__file__).parent / "samples"
 NAMES = ("rib-missing", "seam-junction", "cover-hole")

@@ -11,9 +11,9 @@ from compare.compare_models import file_of, review_here, reviewed
 
 from seamcheck.cli.group import cli
 from seamcheck.comparison.baseline import baseline_lines, exit_code, with_baseline
+from seamcheck.document.check import check_document
+from seamcheck.document.plain import to_json
 from seamcheck.errors import UsageError
-from seamcheck.report.check import check_document
-from seamcheck.report.plain import to_json
 
 # Ground truth: the defects that the models are drawn with (tests/builder/defects.py).
 

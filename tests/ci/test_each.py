@@ -16,8 +16,8 @@ from compare.compare_models import file_of, renumbered, review_here, reviewed
 from seamcheck.cli.changed import changed_since, models_below
 from seamcheck.cli.each import place_in
 from seamcheck.cli.group import cli
+from seamcheck.document.plain import to_json
 from seamcheck.errors import UsageError
-from seamcheck.report.plain import to_json
 
 needs_git = pytest.mark.skipif(shutil.which("git") is None, reason="git is not on this machine")
 

@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from junitparser import Error, Failure, JUnitXml, Skipped
 
-from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.report.ci.escape import xml_text
 from seamcheck.report.ci.junit import render_junit
 from seamcheck.report.ci.reviews import Reviewed

@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 
-from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.report.ci import escape
 from seamcheck.report.ci.annotations import render_plain, render_workflow
 from seamcheck.report.ci.markdown import render_markdown

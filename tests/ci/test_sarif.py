@@ -11,8 +11,8 @@ import jsonschema
 import pytest
 from ci_documents import plain, refused, wild, with_states
 
-from seamcheck.limits.rules import RULES
-from seamcheck.report.cautions import CAUTIONS, SHORT_CAUTION
+from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
+from seamcheck.catalogue.rules import RULES
 from seamcheck.report.ci.reviews import Reviewed
 from seamcheck.report.ci.sarif import render_sarif
 

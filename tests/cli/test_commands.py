@@ -15,14 +15,14 @@ from limits_surveys import circle, joint
 
 from seamcheck import pipeline
 from seamcheck.assembly.parts import Assembly, ModelFile, Part
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rules import RULES
 from seamcheck.cli.group import COMMANDS, cli
+from seamcheck.document.make import make_document, not_reviewed_document
 from seamcheck.errors import NotReviewed, UsageError
-from seamcheck.limits.judge import judge
-from seamcheck.limits.quantities import QUANTITIES
-from seamcheck.limits.rules import RULES
-from seamcheck.limits.settings_file import parse_settings
-from seamcheck.report.document import make_document, not_reviewed_document
+from seamcheck.judge.judge import judge
 from seamcheck.report.review import Review
+from seamcheck.settings.file import parse_settings
 
 
 def run(*args, **more):

@@ -6,7 +6,7 @@ import pytest
 
 from seamcheck.cli.group import COMMANDS
 from seamcheck.cli.outputs import OUTPUTS
-from seamcheck.limits.settings_file import parse_settings
+from seamcheck.settings.file import parse_settings
 
 README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
 

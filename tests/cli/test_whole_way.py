@@ -7,7 +7,7 @@ import sys
 import jsonschema
 import pytest
 
-from seamcheck.report.document import schema
+from seamcheck.document.make import schema
 
 
 @pytest.fixture(scope="module")
@@ -55,7 +55,7 @@ def test_sections_and_meshes_hold_the_schema(models):
     result = seamcheck("review", models / "sound.step", "--json", "-", "--with-view")
     document = json.loads(result.stdout)
     jsonschema.Draft202012Validator(schema()).validate(document)
-    from seamcheck.report.view import unpack_view
+    from seamcheck.document.view import unpack_view
 
     sections, meshes = unpack_view(document["view"])
     assert {s.contour for s in sections} == {c["id"] for j in document["joints"] for c in j["contours"]}

@@ -15,8 +15,8 @@ from builder.defects import DEFECTS
 from builder.ops import cylinder, fuse
 from builder.pair import assemble
 
-from seamcheck.limits.settings import Settings
 from seamcheck.pipeline import review_model
+from seamcheck.settings.settings import Settings
 
 SPEC = Spec(track=rounded_rectangle(40, 28, 6))
 SHIFT = (37.5, -12.25, 8.0)

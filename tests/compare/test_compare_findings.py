@@ -16,9 +16,9 @@ import seamcheck
 from seamcheck.comparison.document import compare_documents, worse
 from seamcheck.comparison.schema import schema
 from seamcheck.errors import UsageError
-from seamcheck.limits.settings import Settings
-from seamcheck.limits.settings_file import parse_settings
 from seamcheck.pipeline import review_model
+from seamcheck.settings.file import parse_settings
+from seamcheck.settings.settings import Settings
 
 # Ground truth: the defects that the models are drawn with (tests/builder/defects.py).
 

@@ -14,6 +14,7 @@ from jsonschema import Draft202012Validator
 from markdown_it import MarkdownIt
 from report.report_browser import browser, needs_browser
 
+from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.cli.group import cli
 from seamcheck.comparison import text
 from seamcheck.comparison.document import compare_documents
@@ -21,8 +22,7 @@ from seamcheck.comparison.html.figures import _round
 from seamcheck.comparison.html.page import render_html
 from seamcheck.comparison.markdown import render_markdown
 from seamcheck.comparison.schema import schema
-from seamcheck.report.cautions import CAUTIONS, SHORT_CAUTION
-from seamcheck.report.plain import to_json
+from seamcheck.document.plain import to_json
 
 WILD = "<img src=x onerror=alert(1)> | `y` ]]> @team #12\x1b[31m\n::error::</style><script>alert(2)</script>"
 PAIRS = [

@@ -13,8 +13,8 @@ from jsonschema import Draft202012Validator
 
 from seamcheck.comparison.document import compare_documents
 from seamcheck.comparison.schema import make_schema, schema
-from seamcheck.limits.settings import Settings
 from seamcheck.pipeline import review_model
+from seamcheck.settings.settings import Settings
 
 # Ground truth throughout: the dimensions that the models are drawn from (tests/builder). Tolerances: the measuring
 # error of DESIGN, 0.01 mm for lengths across the seam, and for lengths along it the station spacing at steps.
@@ -194,7 +194,7 @@ def test_open_paths_that_run_the_other_way_compare_each_side_with_itself():
 
 
 def test_the_same_reviews_give_the_same_bytes():
-    from seamcheck.report.plain import to_json
+    from seamcheck.document.plain import to_json
 
     texts = {to_json(compare_documents(reviewed("plain"), reviewed("turned"))) for _ in range(2)}
     assert len(texts) == 1

@@ -11,8 +11,8 @@ SPACING = 2.0
 
 def review_facts(path: str, progress: Any) -> dict[str, Any]:
     """What a review says, in short."""
-    from seamcheck.limits.settings import Settings
     from seamcheck.pipeline import review_model
+    from seamcheck.settings.settings import Settings
 
     document = review_model((Path(path),), Settings().changed({"station_spacing": SPACING}), progress=progress)
     names = {part["id"]: part["name"] for part in document["model"]["parts"]}

@@ -14,15 +14,15 @@ from dataclasses import replace
 import numpy as np
 
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+from seamcheck.catalogue.rules import RULES
+from seamcheck.document.make import make_document, not_reviewed_document
+from seamcheck.document.view import Mesh, SectionSet, pack_view
 from seamcheck.errors import NotReviewed
-from seamcheck.limits.findings import JointResult
-from seamcheck.limits.judge import judge
-from seamcheck.limits.rules import RULES
-from seamcheck.limits.settings import Settings
-from seamcheck.limits.waivers import Waiver
-from seamcheck.report.document import make_document, not_reviewed_document
-from seamcheck.report.view import Mesh, SectionSet, pack_view
-from seamcheck.survey.table import PathSurvey, Survey
+from seamcheck.judge.findings import JointResult
+from seamcheck.judge.judge import judge
+from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.settings.settings import Settings
+from seamcheck.settings.waivers import Waiver
 
 HOSTILE = "<img src=x onerror=alert(1)>"
 COLLAPSE = 0.4

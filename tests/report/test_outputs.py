@@ -20,9 +20,9 @@ from report_documents import (
     with_junction,
 )
 
+from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.errors import UsageError
 from seamcheck.report import facts, pdf
-from seamcheck.report.cautions import CAUTIONS
 from seamcheck.report.csv import render_csv
 from seamcheck.report.dxf import render_dxf
 from seamcheck.report.glb import render_glb

@@ -7,8 +7,8 @@ from importlib import resources
 import pytest
 from report_documents import HOSTILE, hostile, housing, not_reviewed
 
+from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.report import bands, facts
-from seamcheck.report.cautions import CAUTIONS
 from seamcheck.report.html import render_html
 
 

@@ -8,7 +8,7 @@ import pytest
 from report_browser import browser, needs_browser
 from report_documents import HOSTILE, hostile, housing, not_reviewed, two_joints, with_junction
 
-from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.report import facts
 from seamcheck.report.html import render_html
 

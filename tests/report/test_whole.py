@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from seamcheck.limits.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.report.whole import interface_rows
 
 INTERFACE = {

@@ -17,9 +17,9 @@ from OCP.IFSelect import IFSelect_RetDone
 from OCP.Message import Message
 from OCP.STEPControl import STEPControl_Reader
 
+from seamcheck.catalogue.interface_rules import NEEDS
+from seamcheck.catalogue.rules import RULES
 from seamcheck.errors import UsageError
-from seamcheck.interface.rules import NEEDS
-from seamcheck.limits.rules import RULES
 from seamcheck.samples import samples, write_samples
 
 ROOT = Path(__file__).resolve().parents[2]

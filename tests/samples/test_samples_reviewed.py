@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 import seamcheck
-from seamcheck.limits.rule import MUST_FIX
-from seamcheck.limits.rules import RULES
+from seamcheck.catalogue.rule import MUST_FIX
+from seamcheck.catalogue.rules import RULES
 from seamcheck.samples import samples
 
 

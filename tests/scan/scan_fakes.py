@@ -14,12 +14,12 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).parents[1] / "report"))
 import report_documents
 
+from seamcheck.document.make import not_reviewed_document
 from seamcheck.errors import NotReviewed
-from seamcheck.limits.settings import Settings
-from seamcheck.report.document import not_reviewed_document
 from seamcheck.scanning.digest import digest
 from seamcheck.scanning.errors import Lost
 from seamcheck.scanning.job import Outcome
+from seamcheck.settings.settings import Settings
 
 STEP = "ISO-10303-21;\n/* {kind} {n} */\nEND-ISO-10303-21;\n"
 

@@ -154,15 +154,15 @@ def test_no_member_leaves_its_folder(tmp_path, name, monkeypatch):
     def review_model(paths, *_):
         seen.append(paths[0])
         assert paths[0].read_bytes() == b"x"
+        from seamcheck.document.make import not_reviewed_document
         from seamcheck.errors import NotReviewed
-        from seamcheck.report.document import not_reviewed_document
 
         return not_reviewed_document([], NotReviewed("empty", "x"), _[0])
 
     monkeypatch.setattr("seamcheck.pipeline.review_model", review_model)
     file = zipped(tmp_path / "slip.zip", {name: b"x"})
     (member,) = looked(file)
-    from seamcheck.limits.settings import Settings
+    from seamcheck.settings.settings import Settings
 
     room = tmp_path / "room"
     room.mkdir()

@@ -6,9 +6,9 @@ from datetime import date
 
 import pytest
 
-from seamcheck.limits.settings import Settings
 from seamcheck.samples import samples
 from seamcheck.scanning.job import Job, JobFile, Outcome, review_job
+from seamcheck.settings.settings import Settings
 
 
 def test_with_other_limits_a_model_is_not_measured_again(tmp_path, monkeypatch):

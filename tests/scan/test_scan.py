@@ -13,10 +13,10 @@ from scan_fakes import Fakes, document, dump, model, rows
 
 import seamcheck
 from seamcheck.errors import UsageError
-from seamcheck.limits.settings_file import read_settings
 from seamcheck.scanning import store as store_module
 from seamcheck.scanning.errors import ScanStopped
 from seamcheck.scanning.store import Store, open_to_read
+from seamcheck.settings.file import read_settings
 
 HERE = Path(__file__).parent
 
@@ -187,8 +187,8 @@ def test_settings_that_change_a_review_change_its_key():
     from dataclasses import replace
     from datetime import date
 
-    from seamcheck.limits.waivers import Waiver
     from seamcheck.scanning.going_by import settings_hash
+    from seamcheck.settings.waivers import Waiver
 
     plain = seamcheck.Settings()
     waived = replace(plain, waivers=(Waiver("gap", "seen", contour="c1", until=date(2027, 6, 30)),))

@@ -230,7 +230,7 @@ BARE = """
 import sys, time
 from pathlib import Path
 import seamcheck.scanning.warm_up
-from seamcheck.limits.settings import Settings
+from seamcheck.settings.settings import Settings
 from seamcheck.pipeline import review_model
 
 began = time.process_time()

@@ -18,7 +18,7 @@ sys.path.insert(0, str(Path(__file__).parents[1] / "report"))
 from report_browser import browser, needs_browser
 
 import seamcheck
-from seamcheck.report.plain import to_json
+from seamcheck.document.plain import to_json
 from seamcheck.samples import samples
 from seamcheck.scanning.store import open_to_read
 

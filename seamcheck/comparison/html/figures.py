@@ -10,9 +10,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.comparison.along import DOWN, UP
 from seamcheck.comparison.words import amount
-from seamcheck.limits.quantities import QUANTITIES
 
 Record = Mapping[str, Any]
 

@@ -15,10 +15,10 @@ from typing import Any
 
 from jinja2 import Environment, StrictUndefined, select_autoescape
 
+from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.comparison import words
 from seamcheck.comparison.html import figures
 from seamcheck.report import facts
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.html.fonts import font_style
 
 Document = Mapping[str, Any]

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import PurePath
 from xml.etree import ElementTree as ET
 
-from seamcheck.limits.rules import RULES
+from seamcheck.catalogue.rules import RULES
 from seamcheck.report.ci.escape import xml_text
 from seamcheck.report.ci.reviews import (
     Document,

@@ -7,8 +7,8 @@ from dataclasses import dataclass, field
 from pathlib import PurePath
 from typing import Any
 
-from seamcheck.limits.rules import RULES
-from seamcheck.report.cautions import SHORT_CAUTION
+from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.rules import RULES
 
 Document = Mapping[str, Any]
 Finding = Mapping[str, Any]

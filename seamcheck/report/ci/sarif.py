@@ -7,10 +7,9 @@ from collections.abc import Mapping, Sequence
 from pathlib import PurePath
 from typing import Any
 
-from seamcheck import __version__
-from seamcheck.limits.rule import STANDINGS
-from seamcheck.limits.rules import RULES
-from seamcheck.report.cautions import CAUTIONS
+from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.rule import STANDINGS
+from seamcheck.catalogue.rules import RULES
 from seamcheck.report.ci.escape import address, one_line
 from seamcheck.report.ci.reviews import (
     BETTER,
@@ -27,6 +26,7 @@ from seamcheck.report.ci.reviews import (
     where,
 )
 from seamcheck.report.facts import part_names, rule_title
+from seamcheck.version import __version__
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 LEVELS = {"must-fix": "error", "attention": "warning", "note": "note", "off": "none"}

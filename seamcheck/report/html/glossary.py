@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from seamcheck.limits.quantities import QUANTITIES
+from seamcheck.catalogue.quantities import QUANTITIES
 
 _JOINT = (
     '<path class="g-base" d="M50 34V56H36V43H26V64H46V80H74V64H94V43H84V56H70V34Z"/>'

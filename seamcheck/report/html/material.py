@@ -10,9 +10,9 @@ from typing import Any
 from jinja2 import Environment, select_autoescape
 from markupsafe import Markup
 
-from seamcheck.material.picture import window_picture
-from seamcheck.material.text import DRAWN
 from seamcheck.report import facts
+from seamcheck.report.material_picture import window_picture
+from seamcheck.report.material_text import DRAWN
 
 
 def material_chapter(document: Mapping[str, Any]) -> Markup:

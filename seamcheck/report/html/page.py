@@ -19,10 +19,10 @@ from typing import Any
 import numpy as np
 from jinja2 import Environment, StrictUndefined, select_autoescape
 
-from seamcheck.limits.quantities import QUANTITIES, REASONS
-from seamcheck.limits.rules import RULES
+from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.rules import RULES
 from seamcheck.report import bands, facts
-from seamcheck.report.cautions import SHORT_CAUTION
 from seamcheck.report.facts import Document
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import GLOSSARY
@@ -35,7 +35,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
 
     Parameters
     ----------
-    document : review document (report/document.py), with or without the part "view"
+    document : review document (document/make.py), with or without the part "view"
     paper : 'A4' or 'letter' fixes the paper for printing; None leaves it to whoever prints
     """
     style = font_style() + _asset("chart.css") + _asset("page.css")

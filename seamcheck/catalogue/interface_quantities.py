@@ -1,0 +1,346 @@
+"""Quantities and reasons of the whole interface, declared as data; catalogue/quantities.py includes them."""
+
+from __future__ import annotations
+
+from seamcheck.catalogue.quantity import Quantity
+
+INTERFACE_QUANTITIES: dict[str, Quantity] = {
+    q.key: q
+    for q in (
+        Quantity(
+            "field_circle",
+            "scan field, diameter of the circle",
+            "mm",
+            "Diameter of the smallest circle around the mid-line, seen along the light: the round field "
+            "that a "
+            "scanner needs. Its place is the circle's centre.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "field_length",
+            "scan field, long side",
+            "mm",
+            "Long side of the smallest rectangle, turned as it fits best, around the mid-line, seen along the light.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "field_width",
+            "scan field, short side",
+            "mm",
+            "Short side of the rectangle of field_length.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "seam_rise",
+            "rise of the seam",
+            "mm",
+            "Difference of the highest and the lowest place of the mid-line, along the light.",
+            per="interface",
+        ),
+        Quantity(
+            "seam_slope",
+            "steepest slope of the seam",
+            "°",
+            "Largest angle between the mid-line and the plane normal to the light.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "seam_step",
+            "step of the seam",
+            "mm",
+            "Largest difference in height, along the light, of two places of the mid-line that are one rib width "
+            "apart along the seam.",
+            per="interface",
+        ),
+        Quantity(
+            "path_distance",
+            "distance of neighbouring stretches",
+            "mm",
+            "Smallest distance, mid-line to mid-line, of two stretches of the seam of which the way from "
+            "one to "
+            "the other along the seam is more than three times their distance; looked for up to 30 mm.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "stop_difference",
+            "travel beyond the intended stop",
+            "mm",
+            "Free travel over the whole interface less the travel at which a stop is meant to end the "
+            "collapse; "
+            "negative where something stops the cover before.",
+            per="interface",
+        ),
+        Quantity(
+            "stop_collapse",
+            "intended stop beyond the planned collapse",
+            "mm",
+            "Travel at which a stop is meant to end the collapse, less the planned collapse.",
+            per="interface",
+        ),
+        Quantity(
+            "overlap",
+            "parts drawn into each other",
+            "mm",
+            "Depth of the room that the cover and another part both claim, elsewhere than at the rib: at places along "
+            "its border the shortest way through both, square to one of the faces that cross along it; the longest of "
+            "these. Of a part that lies in the cover's plastic as a whole, its smallest size. What the cover is drawn "
+            "into along the light stands under free_travel, as a negative value.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "beam_angle",
+            "angle of the light",
+            "°",
+            "Angle in air between the ray to P from the scanner and the normal of the cover's top where the ray "
+            "enters, with the ray refracted there.",
+            decimals=2,
+        ),
+        Quantity(
+            "spot_offset",
+            "shift of the light by the cover",
+            "mm",
+            "How far the cover moves the ray at the level of P against a straight one: t (tan a - tan b), with the "
+            "depth t below the top, the angle a in air and b in the plastic; towards the optical axis.",
+        ),
+        Quantity(
+            "spot_stretch",
+            "stretch of the light spot",
+            "1",
+            "Length of the spot along its tilt over its diameter: 1 / cos of the angle in air.",
+        ),
+        Quantity(
+            "path_in_cover",
+            "way of the ray in the cover",
+            "mm",
+            "Way of the refracted ray through the plastic, from the cover's top to P.",
+        ),
+        Quantity(
+            "light_lean",
+            "lean of the light in the section",
+            "°",
+            "Angle in the section between the ray to P, in air, and the beam; positive where it comes from the outer "
+            "side.",
+            decimals=2,
+        ),
+        Quantity(
+            "light_enters_inner",
+            "light on the cover's top, inner edge",
+            "mm",
+            "Where the light from the scanner to the inner edge of the rib's top enters the cover, with its cone: "
+            "distance from P along u, negative on the inner side.",
+        ),
+        Quantity(
+            "light_enters_outer",
+            "light on the cover's top, outer edge",
+            "mm",
+            "As light_enters_inner, for the outer edge.",
+        ),
+        Quantity(
+            "light_clear",
+            "light reaching the rib from the scanner",
+            "1",
+            "Share of rays from the scanner to the middle and both edges of the rib's top, and round the "
+            "rim of "
+            "its cone, that enter through the cover's light-side face and meet no part before.",
+            decimals=2,
+        ),
+        Quantity(
+            "local_collapse_left",
+            "collapse left by flatness",
+            "mm",
+            "Planned collapse less the flatness of cover and rib as given, plus what the clamp is given to "
+            "press flat: what melts at the lowest place in the worst case.",
+            per="interface",
+        ),
+        Quantity(
+            "clamp_area",
+            "area for the clamp",
+            "mm²",
+            "Area, seen along the light, of light-side faces of the cover that are level all over (within 5°, at any "
+            "height, tops of bosses as well) from the edge of what the light takes (the rib's top and the beam margin; "
+            "from a scanner refracted at the cover's top, with its cone) out to the clamp's reach, with nothing "
+            "of any part standing on or over them up to the clamp's height.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "clamp_area_inner",
+            "area for the clamp, inner side",
+            "mm²",
+            "The part of clamp_area inside the seam.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "clamp_area_outer",
+            "area for the clamp, outer side",
+            "mm²",
+            "The part of clamp_area outside the seam.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "clamp_share",
+            "seam with clamp land near",
+            "1",
+            "Share of the seam's length that has, square to the seam, on one side at least and within the clamp's "
+            "reach, area for the clamp (see clamp_area) as wide as the clamp's setting 'width'.",
+            per="interface",
+            decimals=3,
+        ),
+        Quantity(
+            "tool_setback",
+            "clearance of a tall clamp",
+            "mm",
+            "How far an upright side of the clamp must stand back from what the light takes of the cover's top so as "
+            "not to shade it: height of the clamp times the tangent of the light's largest angle and the beam's "
+            "half-angle together.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "neighbour_distance",
+            "distance of other parts",
+            "mm",
+            "Shortest distance from the rib's seam faces to a part that is neither cover nor base; looked "
+            "for up to 10 mm.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "support_depth",
+            "material below the rib",
+            "mm",
+            "Way along the light from P through the base's material down to where it first ends. The one value of "
+            "the whole interface is the smallest.",
+            decimals=2,
+        ),
+        Quantity(
+            "overhang",
+            "overhang below the rib",
+            "mm",
+            "Where the material straight below P ends: the way square to the seam to where material that hangs "
+            "together with it goes on down, looked for up to four rib widths to both sides, one rib width below the "
+            "end (in a slit halfway down); 0 where nothing beside goes on. The one value of the whole interface is "
+            "the largest.",
+            decimals=2,
+        ),
+        Quantity(
+            "support_open",
+            "seam over openings",
+            "mm",
+            "Length of the seam below which, at any depth, the base's material ends, nothing that hangs together "
+            "with it carries on beside (see overhang), and more of the base begins below the air.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "nest_area",
+            "area for the nest",
+            "mm²",
+            "Area straight below the rib's top of level faces (within 5°) on which the base's material "
+            "below it ends: there a nest carries it.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "wall_to_rib",
+            "wall to rib",
+            "1",
+            "Smallest ratio of the width of the wall that carries the rib to the rib's width at half height.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "flash_open_inner",
+            "open flash trap, inner side",
+            "mm",
+            "Length of the seam on which nothing closes the inner flash trap; with what flash would reach there.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "trap_volume_inner",
+            "flash trap volume, inner side",
+            "mm³",
+            "trap_area_inner along the trap's own way: the sum over the seam of area times length of mid-line, times "
+            "1 - d / R on the inside of a turn and 1 + d / R on its outside (see trap_turn_inner). Places without a "
+            "section count as the average of the others.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "corner_loss_inner",
+            "room that turns take, inner side",
+            "1",
+            "Largest share of the inner flash trap's section that a turn takes away: d / R where the line turns "
+            "toward this side (see trap_turn_inner); 0 where it never does.",
+            per="interface",
+            decimals=3,
+        ),
+        Quantity(
+            "flash_open_outer",
+            "open flash trap, outer side",
+            "mm",
+            "Length of the seam on which nothing closes the outer flash trap; with what flash would reach there.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "trap_volume_outer",
+            "flash trap volume, outer side",
+            "mm³",
+            "trap_area_outer along the trap's own way: the sum over the seam of area times length of mid-line, times "
+            "1 - d / R on the inside of a turn and 1 + d / R on its outside (see trap_turn_outer). Places without a "
+            "section count as the average of the others.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "corner_loss_outer",
+            "room that turns take, outer side",
+            "1",
+            "Largest share of the outer flash trap's section that a turn takes away: d / R where the line turns "
+            "toward this side (see trap_turn_outer); 0 where it never does.",
+            per="interface",
+            decimals=3,
+        ),
+        Quantity(
+            "melt_volume",
+            "volume of the melt",
+            "mm³",
+            "melt_area along the mid-line. Places without a section count as the average of the others.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
+            "lip_tightest",
+            "tightest lip",
+            "mm",
+            "Smallest lip gap after the collapse, on both sides of the whole seam.",
+            per="interface",
+        ),
+        Quantity(
+            "lip_widest",
+            "widest lip",
+            "mm",
+            "Largest lip gap after the collapse, on both sides of the whole seam.",
+            per="interface",
+        ),
+    )
+}
+
+INTERFACE_REASONS: dict[str, str] = {
+    "no-scanner": "No scanner is given in the settings: the angle of the light is not evaluated. The seam "
+    "needs "
+    "the scan field given as field_circle, field_length and field_width.",
+    "no-neighbour": "No other stretch of the seam comes near.",
+    "no-neighbour-part": "No part but cover and base comes within 10 mm of the seam.",
+    "no-inside": "The seam encloses nothing.",
+}

@@ -1,0 +1,311 @@
+"""Rules about the whole interface, declared once; catalogue/rules.py includes them."""
+
+from __future__ import annotations
+
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
+
+_UNCOVERED = {"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"}
+
+INTERFACE_RULES: tuple[Rule, ...] = (
+    Rule(
+        "intended-stop",
+        "Intended stop",
+        MUST_FIX,
+        "outside",
+        "A stop that is meant to end the collapse is what the cover meets first, and it does so at the "
+        "planned "
+        "collapse.",
+        "Too early, the rib is not melted down and the seam is not fused; too late, the stop does nothing.",
+        "assumption",
+        "0.1 mm to both sides.",
+        (
+            Limit(
+                "within",
+                0.1,
+                "mm",
+                "how far the stop may lie off the planned collapse, or off its own travel",
+            ),
+        ),
+        (
+            Check(
+                "stop_difference",
+                lower=Bound(
+                    "-within",
+                    "Something stops the cover {size} before the travel at which the stop is meant to meet; up to "
+                    "{size_limit} would do. {why}",
+                    "Cut back what the cover meets first, or state the stop where it is.",
+                ),
+                upper=Bound(
+                    "within",
+                    "Nothing stops the cover at the travel at which the stop is meant to meet: it goes on {value} "
+                    "further; up to {limit} would do. {why}",
+                    "Raise the stop[ by {by}], or state it where it is.",
+                ),
+                absent={
+                    "free": "Nothing at all stops the cover: the stop that is meant to end the collapse is missing."
+                },
+            ),
+            Check(
+                "stop_collapse",
+                lower=Bound(
+                    "-within",
+                    "The stop is meant to meet {size} before the planned collapse is done; up to {size_limit} would "
+                    "do.",
+                    "Lower the stop[ by {by}], or plan less collapse.",
+                ),
+                upper=Bound(
+                    "within",
+                    "The stop is meant to meet {value} after the planned collapse is done; up to {limit} would do.",
+                    "Raise the stop[ by {by}], or plan more collapse.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
+        "beam-angle",
+        "Angle of the light",
+        ATTENTION,
+        "above",
+        "The light meets the cover's top at a small angle.",
+        "The spot is shifted and stretched, more light is reflected, and features beside the seam shade it.",
+        "common practice",
+        "15°; beyond 25° (from memory) a weld is unlikely to be even.",
+        (
+            Limit("max", 15.0, "°", "largest angle of the light in air", 0.0, 90.0),
+            Limit("grave", 25.0, "°", "angle from which on the finding says more", 0.0, 90.0),
+        ),
+        (
+            Check(
+                "beam_angle",
+                innocent=_UNCOVERED,
+                upper=Bound(
+                    "max",
+                    "The light meets the cover's top at {value}; it should be at most {limit}.",
+                    "Put the scanner higher or over the middle of the seam, tilt the part, or use telecentric optics.",
+                    grave="grave",
+                    grave_says="That is beyond {grave}, too.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+        optional=True,
+    ),
+    Rule(
+        "scanner-shadow",
+        "Shadow on the rib",
+        MUST_FIX,
+        "below",
+        "Seen from the scanner, the whole width of the rib lies free behind the cover's light-side face.",
+        "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
+        "assumption",
+        "All rays of the cone, at the middle and both edges of the rib.",
+        (Limit("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
+        (
+            Check(
+                "light_clear",
+                innocent=_UNCOVERED,
+                lower=Bound(
+                    "min",
+                    "Of the rays from the scanner {percent} reach the rib here.",
+                    "Move what stands in the light, put the scanner higher, or shift its axis.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+        optional=True,
+    ),
+    Rule(
+        "clamp-reach",
+        "Clamp land along the seam",
+        ATTENTION,
+        "below",
+        "Along the whole seam there is land for the clamp within its reach, with free room for the tool.",
+        "Where no clamp presses near the rib, the cover bends away from it.",
+        "assumption",
+        "The whole seam; the clamp's reach of 5 mm and height of 20 mm are settings.",
+        (Limit("min", 1.0, "1", "smallest share of the seam with land near", 0.0, 1.0),),
+        (
+            Check(
+                "clamp_share",
+                lower=Bound(
+                    "min",
+                    "Only {percent} of the seam has land for the clamp within its reach. {why}",
+                    "Keep a flat of the cover beside the seam free, and the room above it.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "near-parts",
+        "Other parts near the seam",
+        NOTE,
+        "below",
+        "Parts that heat or stray light could harm stand away from the seam.",
+        "Stray and scattered light, more than heat, can harm what stands near.",
+        "assumption",
+        "5 mm; which parts are sensitive is not in CAD.",
+        (Limit("min", 5.0, "mm", "smallest distance of another part from the seam"),),
+        (
+            Check(
+                "neighbour_distance",
+                lower=Bound(
+                    "min",
+                    "Another part stands {value} from the seam; {limit} would be out of the way. {why}",
+                    "Where that part is sensitive to heat or light, shield or move it.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "parts-overlap",
+        "Parts drawn into each other",
+        ATTENTION,
+        "above",
+        "Elsewhere than at the rib, the cover and the other parts do not claim the same room.",
+        "A press fit holds the cover up while it should sink, and strains both parts; and where it is a mistake, the "
+        "review measured a model that can't be built.",
+        "assumption",
+        "0.02 mm, beside the light's direction; what the cover is drawn into along the light breaks sink-travel.",
+        (Limit("max", 0.02, "mm", "largest depth to which parts may be drawn into each other"),),
+        (
+            Check(
+                "overlap",
+                upper=Bound(
+                    "max",
+                    "The cover and another part are drawn {value} into each other; it should be at most {limit}. {why}",
+                    "Leave room between the two. If a press fit or a thread is meant, make sure that it lets the cover "
+                    "sink, and waive this.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "seam-step",
+        "Steps of the seam",
+        NOTE,
+        "above",
+        "The seam's height changes little within one rib width.",
+        "In a step the clamp presses askew, the light's focus lies off and its way through the cover grows longer: the "
+        "place is welded unlike the rest.",
+        "assumption",
+        "0.5 mm within one rib width; no general limit is known: set what your scanner's focus and clamp bear.",
+        (Limit("max", 0.5, "mm", "largest change of the seam's height within one rib width"),),
+        (
+            Check(
+                "seam_step",
+                upper=Bound(
+                    "max",
+                    "The seam rises or falls by {value} within one rib width; up to {limit} would be gentle.",
+                    "Spread the step over a longer way, or keep the seam level.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "path-distance",
+        "Neighbouring stretches of the seam",
+        NOTE,
+        "below",
+        "Stretches of the seam that are far from each other along it keep a distance.",
+        "Each heats the other, their flash traps share one room, and no clamp presses between them.",
+        "assumption",
+        "3 mm from mid-line to mid-line; no general limit is known: set what suits your ribs and traps.",
+        (Limit("min", 3.0, "mm", "smallest distance of neighbouring stretches, mid-line to mid-line"),),
+        (
+            Check(
+                "path_distance",
+                lower=Bound(
+                    "min",
+                    "Two stretches of the seam run {value} from each other, mid-line to mid-line; {limit} would keep "
+                    "them apart.",
+                    "Move them apart[ by {by}], or take both as one weld, with room for the melt of both.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "wall-opening",
+        "Opening below the rib",
+        ATTENTION,
+        "above",
+        "Below the rib no air lies between the material that carries it and more of the base.",
+        "Over an opening the rib gives way under the clamp, and the pressure on the seam is lost.",
+        "common practice",
+        "No opening at all; set the length that your parts can bear.",
+        (Limit("max", 0.0, "mm", "largest length of the seam over openings, in all"),),
+        (
+            Check(
+                "support_open",
+                upper=Bound(
+                    "max",
+                    "Below {value} of the seam an opening goes through the wall; it should be at most {limit}.",
+                    "Carry the wall over the opening in the nest, move the opening away from the seam, or put it "
+                    "lower.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "overhang",
+        "Overhang below the rib",
+        ATTENTION,
+        "above",
+        "Where the rib stands on a ledge, the ledge is at least as deep as it reaches out.",
+        "A long thin ledge gives way under the clamp, and the pressure on the seam is lost.",
+        "assumption",
+        "As long as it is deep. Where support-offset is broken as well, only that is reported.",
+        (Limit("share", 1.0, "1", "largest overhang, in depths of the material below the rib"),),
+        (
+            Check(
+                "overhang",
+                upper=Bound(
+                    "share * support_depth",
+                    "The rib stands on a ledge, {value} from where the material below carries on; it should be at "
+                    "most {limit}, as deep as the ledge is.",
+                    "Put the wall below the rib, deepen the ledge, or carry it in the nest where that can reach it.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "flatness-stack",
+        "Flatness against the collapse",
+        ATTENTION,
+        "below",
+        "After the flatness of cover and rib, some collapse is left at the lowest place of the rib.",
+        "Where the rib lies lowest it never touches the cover: the seam leaks there.",
+        "assumption",
+        "0.1 mm, in the worst case; without stiffness nothing is taken as pressed flat.",
+        (Limit("min", 0.1, "mm", "smallest collapse left at the lowest place"),),
+        (
+            Check(
+                "local_collapse_left",
+                lower=Bound(
+                    "min",
+                    "With the flatness given, {value} of the collapse of {collapse} is left at the lowest "
+                    "place; "
+                    "it should be at least {limit}.",
+                    "Plan more collapse[, by {by}], or ask for flatter parts.",
+                    below_zero="With the flatness given, the whole collapse of {collapse} is used up, and the lowest "
+                    "place still stands {size} apart; at least {limit} of it should be left there.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+)
+
+NEEDS: dict[str, str] = {
+    "intended-stop": "intended_stop",
+    "beam-angle": "scanner",
+    "scanner-shadow": "scanner",
+    "flatness-stack": "tolerances",
+}
+"""Rule -> the setting that brings it in; the other optional rules need materials."""
+
+REPLACED_BY: dict[str, str] = {"trap-corner": "trap-side", "overhang": "support-offset"}
+"""Rule -> the rule that says it already where both are broken at the same place."""

@@ -1,0 +1,170 @@
+"""The shape of a rule: what is judged, against which bounds, why, and what to do."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from seamcheck.catalogue.formula import names
+from seamcheck.catalogue.quantities import QUANTITIES
+
+MUST_FIX, ATTENTION, NOTE, OFF = "must-fix", "attention", "note", "off"
+SEVERITIES = (MUST_FIX, ATTENTION, NOTE, OFF)
+"""'off' is a setting only: the rule is not judged and stands in the list of what was not checked."""
+
+STANDINGS = {
+    "source": "A published source, named beside it.",
+    "common practice": "Usual in the trade; no published source was found.",
+    "from memory": "A remembered value that was not verified.",
+    "assumption": "An assumption of this project.",
+}
+
+SLACK = {"mm": 0.001, "mm²": 0.001, "1": 0.001, "°": 0.01, "%": 0.01}
+"""Unit -> how far a value may lie beyond a bound and still count as holding it: less can't be measured."""
+
+_SLACK_OF = {"turn_radius": 0.03}  # mm: a curvature is less exact than a length; 3 mm are known to 1 %
+
+
+def slack_of(column: str, unit: str) -> float:
+    """How far a column's value may lie beyond a bound and still count as holding it."""
+    return _SLACK_OF.get(column, SLACK.get(unit, 0.001))
+
+
+EVERYWHERE_INNOCENT = {
+    "junction": "where seams meet, a section across one of them has no meaning; the junction is listed",
+    "end": "at an open end the section is not whole; the open end is a finding of its own",
+    "corner": "at a sharp corner a section has no meaning; the corner is a finding of turn-radius",
+    "no-rib": "where the rib is missing, that is a finding of its own",
+}
+"""Reasons for which no quantity is reported as not measured, and why."""
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """One number of a rule that people can set, under ``[limits.RULE]`` or ``--limit RULE.NAME=VALUE``."""
+
+    name: str
+    default: float
+    unit: str
+    what: str
+    least: float = 0.0
+    most: float = float("inf")
+
+
+@dataclass(frozen=True, slots=True)
+class Bound:
+    """One side on which a value can fail.
+
+    Attributes
+    ----------
+    formula : the bound, from limit names, ``collapse``, ``median`` (of the whole seam) and other columns
+    says : what a finding says; {value} and {limit} are filled in with their unit
+    remedy : what to do; the part in [brackets] is left out where the amount {by} is unknown
+    change, change_unit : formula and unit of {by}, from ``value``, ``limit`` and the columns at the place
+    grave, grave_says : a further bound, and what a finding adds beyond it
+    harm : what goes wrong on this side, where the rule's harm tells of both
+    below_zero : what a finding says instead where the value is negative; {size} is its size
+    """
+
+    formula: str
+    says: str
+    remedy: str
+    change: str = "abs(limit - value)"
+    change_unit: str = ""
+    grave: str = ""
+    grave_says: str = ""
+    harm: str = ""
+    below_zero: str = ""
+
+    def sentence(self, value: float, slack: float) -> str:
+        """What a finding says about a value that is known to ``slack``, with its {places} to be filled in."""
+        return self.below_zero if self.below_zero and value < -slack else self.says
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One column judged by a rule.
+
+    Attributes
+    ----------
+    column : of the survey
+    quantity : under which a finding stands; the column itself unless that is an edge of the strip
+    lower, upper : bounds
+    stand_in : column that is judged where this one is not measured for a reason in stand_in_for
+    counts_as : reason -> value that stands for "not there", such as no land at all: 0
+    absent : reason -> what a finding says where the column has no value for it and that alone breaks the rule
+    innocent : further reasons for which this column may stay unmeasured, and why
+    """
+
+    column: str
+    quantity: str = ""
+    lower: Bound | None = None
+    upper: Bound | None = None
+    stand_in: str = ""
+    stand_in_for: str = ""
+    counts_as: dict[str, float] = field(default_factory=dict)
+    absent: dict[str, str] = field(default_factory=dict)
+    innocent: dict[str, str] = field(default_factory=dict)
+
+    @property
+    def judged(self) -> str:
+        return self.quantity or self.column
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One rule, declared once; help, documents, reports and schema take their words from here.
+
+    Attributes
+    ----------
+    key, title : 'rib-width', 'Rib width'
+    severity : default severity
+    fails : 'below', 'above', 'outside', 'size-above', 'evenness', 'evenness-share' or 'flag'
+    what : the rule in one sentence
+    harm : what goes wrong where it is broken
+    standing, standing_text : a key of STANDINGS; what to know about the number
+    limits : numbers that can be set
+    checks : the columns judged; none for rules that look at something other than a column
+    quantity : of findings where there are no checks
+    says, remedy : of findings where there are no checks
+    for_flat_overlap : whether it is judged as well where no rib stands between the parts
+    needs_cover : not judged where no plastic of the cover lies over the rib; cover-hole reports that once
+    optional : judged only where the survey has its quantity; settings (material, scanner ...) bring those in
+    """
+
+    key: str
+    title: str
+    severity: str
+    fails: str
+    what: str
+    harm: str
+    standing: str
+    standing_text: str
+    limits: tuple[Limit, ...] = ()
+    checks: tuple[Check, ...] = ()
+    quantity: str = ""
+    says: str = ""
+    remedy: str = ""
+    for_flat_overlap: bool = False
+    needs_cover: bool = False
+    optional: bool = False
+
+    @property
+    def quantities(self) -> tuple[str, ...]:
+        """Keys of the quantities under which its findings stand, in order."""
+        return tuple(dict.fromkeys(c.judged for c in self.checks)) or (self.quantity,)
+
+    @property
+    def unit(self) -> str:
+        return QUANTITIES[self.quantities[0]].unit
+
+    def limit(self, name: str) -> Limit:
+        return next(limit for limit in self.limits if limit.name == name)
+
+    def bounds(self) -> tuple[Bound, ...]:
+        """All bounds of all checks."""
+        return tuple(b for c in self.checks for b in (c.lower, c.upper) if b is not None)
+
+    def needs(self) -> tuple[str, ...]:
+        """Names that its bounds are made from, limit names left out."""
+        own = {limit.name for limit in self.limits}
+        return tuple(sorted({n for b in self.bounds() for n in names(b.formula)} - own))

@@ -1,0 +1,703 @@
+"""Every rule of seamcheck, declared once: bounds, harm, remedy and the standing of the number.
+
+Left out on purpose: the width of the rib's root against the wall behind it. That rule keeps sink marks off
+the visible side where a rib stands on the face of a plate. A weld rib stands on the end of a wall, or on a
+floor; on a wall's end there is no visible side behind it, and over a floor ``wall_width`` is not measured. A
+limit on ``rib_width_root / wall_width`` would therefore flag sound ribs and miss the ones that sink.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from seamcheck.catalogue.interface_rules import INTERFACE_RULES
+from seamcheck.catalogue.material_rules import MATERIAL_RULES
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
+
+_NARROW = "A narrow rib welds weakly, and the light falls beside it into the flash traps."
+_WIDE = "A wide rib asks for much power, and the melt in its middle is not squeezed out."
+_NO_DRAFT = "A flank without draft does not leave the mould well and may be scored."
+_MUCH_DRAFT = "Much draft makes the weld wider as the rib melts down."
+_LIP_SHUT = "Too little: the lip stops the cover before the rib has melted down."
+_LIP_WIDE = "Too much: flash escapes over the lip."
+_THIN = "A thin cover bends under the clamp and burns through."
+_THICK = "A thick cover takes and scatters the light: little arrives, and wide."
+_APART = "Where they stand apart no heat reaches the cover: the rib burns and does not weld."
+_OVERLAP = "Where they overlap the cover rests first, and the rest of the seam stays open."
+
+
+def _both_sides(column: str, lower: Bound | None = None, upper: Bound | None = None) -> tuple[Check, ...]:
+    """One check for the inner and one for the outer side; SIDE in the texts becomes its name."""
+    return tuple(
+        Check(f"{column}_{side}", lower=_on_side(lower, side), upper=_on_side(upper, side))
+        for side in ("inner", "outer")
+    )
+
+
+def _on_side(bound: Bound | None, side: str) -> Bound | None:
+    if bound is None:
+        return None
+    texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero")}
+    return replace(bound, **texts)
+
+
+RIB = (
+    Rule(
+        "rib-width",
+        "Rib width",
+        MUST_FIX,
+        "outside",
+        "The rib's width at the contact plane lies between min and max.",
+        f"{_NARROW} {_WIDE}",
+        "common practice",
+        "0.6 to 2.0 mm, typically 1.0 to 1.5 mm; partly from memory: set your own.",
+        (
+            Limit("min", 0.6, "mm", "smallest width of the rib at the contact plane"),
+            Limit("max", 2.0, "mm", "largest width of the rib at the contact plane"),
+        ),
+        (
+            Check(
+                "rib_width",
+                stand_in="rib_width_mid",
+                stand_in_for="rounded-top",
+                lower=Bound(
+                    "min",
+                    "The rib is {value} wide; it should be at least {limit}.",
+                    "Widen the rib[ by {by}].",
+                    harm=_NARROW,
+                ),
+                upper=Bound(
+                    "max",
+                    "The rib is {value} wide; it should be at most {limit}.",
+                    "Narrow the rib[ by {by}], or weld two narrow ribs side by side.",
+                    harm=_WIDE,
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "rib-evenness",
+        "Evenness of the rib width",
+        MUST_FIX,
+        "evenness-share",
+        "The rib's width stays near the median of the whole seam.",
+        "The rib melts unevenly: where it is wider the weld stays cold, where it is narrower it burns.",
+        "assumption",
+        "10 % of the median.",
+        (
+            Limit(
+                "share",
+                0.10,
+                "1",
+                "largest deviation from the seam's median rib width, as a share of it",
+                0.0,
+                1.0,
+            ),
+        ),
+        (
+            Check(
+                "rib_width",
+                stand_in="rib_width_mid",
+                stand_in_for="rounded-top",
+                lower=Bound(
+                    "median * (1 - share)",
+                    "The rib is {value} wide where the whole seam's median is {median}; at least {limit} "
+                    "would be even.",
+                    "Widen the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
+                    change="median - value",
+                ),
+                upper=Bound(
+                    "median * (1 + share)",
+                    "The rib is {value} wide where the whole seam's median is {median}; at most {limit} would be even.",
+                    "Narrow the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
+                    change="value - median",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "rib-height",
+        "Rib height",
+        MUST_FIX,
+        "below",
+        "The rib stands higher above the trap floor than the planned collapse plus a reserve.",
+        "When the rib has melted down by the collapse, the cover sits on the floor of the flash trap: it "
+        "stops before the seam is fused, and the melt has nowhere to go.",
+        "assumption",
+        "0.2 mm on top of the planned collapse.",
+        (Limit("reserve", 0.2, "mm", "rib height on top of the planned collapse"),),
+        (
+            Check(
+                "rib_height",
+                lower=Bound(
+                    "collapse + reserve",
+                    "The rib stands {value} above the trap floor; with a collapse of {collapse} it should "
+                    "be at least {limit}.",
+                    "Raise the rib or lower the trap floor[ by {by}].",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "slenderness",
+        "Slenderness of the rib",
+        ATTENTION,
+        "above",
+        "The rib is not much higher than it is wide at half its height.",
+        "A slender rib bends sideways when it is soft, and is hard to mould full.",
+        "common practice",
+        "1.5; beyond 2.0 a change is asked for in any case; partly from memory.",
+        (
+            Limit("max", 1.5, "1", "largest rib height divided by the width at half height"),
+            Limit(
+                "grave",
+                2.0,
+                "1",
+                "slenderness beyond which the finding says that a change is due in any case",
+            ),
+        ),
+        (
+            Check(
+                "slenderness",
+                upper=Bound(
+                    "max",
+                    "The rib is {value} times as high as it is wide at half height; it should be at most "
+                    "{limit} times.",
+                    "Make the rib or its trap less deep[ by {by}], or widen the rib.",
+                    change="(value - limit) * rib_width_mid",
+                    change_unit="mm",
+                    grave="grave",
+                    grave_says="Beyond {grave} a change is due in any case.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "flank-draft",
+        "Draft of the rib's flanks",
+        NOTE,
+        "outside",
+        "The rib's flanks have draft, but not much of it.",
+        f"{_NO_DRAFT} {_MUCH_DRAFT}",
+        "common practice",
+        "0.5° to 2° is usual; no draft and more than 3° are pointed out.",
+        (
+            Limit("min", 0.1, "°", "draft below which a flank counts as having none", -90.0, 90.0),
+            Limit("max", 3.0, "°", "largest draft of a flank", -90.0, 90.0),
+        ),
+        _both_sides(
+            "draft",
+            lower=Bound(
+                "min",
+                "The rib's SIDE flank has a draft of {value}.",
+                "Give the SIDE flank 0.5° to 2° of draft.",
+                harm=_NO_DRAFT,
+                below_zero="The rib's SIDE flank is undercut: it leans in by {size} below its top.",
+            ),
+            upper=Bound(
+                "max",
+                "The rib's SIDE flank has a draft of {value}; more than {limit} makes the weld wider as it melts down.",
+                "Reduce the draft of the SIDE flank[ by {by}].",
+                harm=_MUCH_DRAFT,
+            ),
+        ),
+    ),
+    Rule(
+        "turn-radius",
+        "Radius in which the seam turns",
+        ATTENTION,
+        "below",
+        "The seam's middle line turns in a radius of at least so many rib widths, and at least min.",
+        "In a tight turn the inner side is overheated, its flash trap is scarce, and the light slows down.",
+        "common practice",
+        "Two rib widths, at least 3 mm; partly from memory.",
+        (
+            Limit("widths", 2.0, "1", "smallest radius of the middle line, in rib widths"),
+            Limit("min", 3.0, "mm", "smallest radius of the middle line in any case"),
+        ),
+        (
+            Check(
+                "turn_radius",
+                counts_as={"corner": 0.0},
+                lower=Bound(
+                    "larger(widths * rib_width, min)",
+                    "The seam turns in a radius of {value}; it should be at least {limit}.",
+                    "Round the turn: make the radius of the middle line[ {by}] larger.",
+                ),
+            ),
+        ),
+    ),
+)
+
+TRAPS = (
+    Rule(
+        "trap-room",
+        "Room of the flash traps",
+        MUST_FIX,
+        "below",
+        "Both flash traps together hold the melt of the planned collapse, with some to spare.",
+        "The melt fills the traps before the collapse is done: it holds the cover up, or comes out as flash.",
+        "assumption",
+        "1.2 times the melt area, for the melt's expansion and uneven sides.",
+        (Limit("min", 1.2, "1", "smallest area of both flash traps together, divided by the melt area"),),
+        (
+            Check(
+                "trap_room",
+                lower=Bound(
+                    "min",
+                    "Both flash traps together hold {value} times the melt; it should be at least {limit} times.",
+                    "Deepen or widen the flash traps[ by {by} of section in all], or plan less collapse.",
+                    change="(limit - value) * melt_area",
+                    change_unit="mm²",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "trap-side",
+        "Room of one flash trap",
+        ATTENTION,
+        "below",
+        "The flash trap of each side holds its half of the melt.",
+        "Melt comes out on this side, or has to press to the other one.",
+        "assumption",
+        "Half of the melt to each side, without reserve.",
+        (Limit("min", 1.0, "1", "smallest area of one flash trap, divided by half the melt area"),),
+        _both_sides(
+            "trap_room",
+            lower=Bound(
+                "min",
+                "The SIDE flash trap holds {value} times its half of the melt; it should be at least {limit} times.",
+                "Deepen or widen the SIDE flash trap[ by {by} of section].",
+                change="(limit - value) * melt_area / 2",
+                change_unit="mm²",
+            ),
+        ),
+    ),
+    Rule(
+        "trap-corner",
+        "Room of a flash trap in turns",
+        ATTENTION,
+        "below",
+        "On the inside of a turn, where its way is shorter, the flash trap still holds its half of the melt.",
+        "In the corner the melt finds no room on the inside: it comes out there, or holds the cover up.",
+        "assumption",
+        "Half of the melt to each side, without reserve. Where trap-side is broken as well, only that is reported.",
+        (Limit("min", 1.0, "1", "smallest room of one flash trap in a turn, divided by half the melt"),),
+        tuple(
+            Check(
+                f"trap_turn_{side}",
+                lower=Bound(
+                    "min",
+                    f"In this turn the {side} flash trap, on the inside, holds {{value}} times its half of the melt; "
+                    "it should be at least {limit} times.",
+                    f"Turn the seam in a larger radius, or widen the {side} flash trap in the turn.",
+                ),
+            )
+            for side in ("inner", "outer")
+        ),
+    ),
+    Rule(
+        "trap-open-inner",
+        "Inner flash trap open",
+        ATTENTION,
+        "above",
+        "A wall or lip closes the flash trap on the inner side.",
+        "Melt and loose particles reach the inside of the housing: electronics, membranes, channels.",
+        "common practice",
+        "Closed on the inner side.",
+        (),
+        (
+            Check(
+                "trap_open_inner",
+                upper=Bound(
+                    "0",
+                    "Nothing closes the inner flash trap.",
+                    "Close the inner flash trap with a lip that leaves 0.1 to 0.3 mm after the collapse.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "lip-gap",
+        "Gap at the lip of a flash trap",
+        ATTENTION,
+        "outside",
+        "What stays open at the lip after the collapse lies between min and max.",
+        f"{_LIP_SHUT} {_LIP_WIDE}",
+        "from memory",
+        "0.1 to 0.3 mm after the collapse.",
+        (
+            Limit("min", 0.1, "mm", "smallest gap at a lip after the collapse", -10.0),
+            Limit("max", 0.3, "mm", "largest gap at a lip after the collapse", -10.0),
+        ),
+        _both_sides(
+            "lip_gap",
+            lower=Bound(
+                "min",
+                "At the SIDE lip {value} stays open after the collapse; it should be at least {limit}.",
+                "Cut the SIDE lip back[ by {by}].",
+                harm=_LIP_SHUT,
+                below_zero="The SIDE lip meets the other part {size} before the collapse is done; {limit} should stay "
+                "open after it.",
+            ),
+            upper=Bound(
+                "max",
+                "At the SIDE lip {value} stays open after the collapse; it should be at most {limit}.",
+                "Bring the SIDE lip nearer[ by {by}].",
+                harm=_LIP_WIDE,
+            ),
+        ),
+    ),
+)
+
+COVER = (
+    Rule(
+        "clamp-land",
+        "Clamp land",
+        MUST_FIX,
+        "below",
+        "Beside the light the cover has a flat, free land for the clamp.",
+        "The clamp has nothing to press on, or presses unevenly: the cover lifts and the seam leaks.",
+        "common practice",
+        "1.0 mm, no published source; 2.0 mm is comfortable (from memory).",
+        (Limit("min", 1.0, "mm", "smallest width of the land"),),
+        (
+            Check(
+                "clamp_land",
+                counts_as={"no-land": 0.0},
+                innocent={"no-edge": "the cover goes on to both sides; clamp-reach looks for room for the clamp"},
+                lower=Bound(
+                    "min",
+                    "The clamp land is {value} wide; it should be at least {limit}.",
+                    "Widen the flat of the cover beside the seam[ by {by}]: move the edge, step or rounding "
+                    "that ends it, or take away what stands on it.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "clamp-tilt",
+        "Tilt of the clamp land",
+        ATTENTION,
+        "above",
+        "The clamp land lies square to the light.",
+        "The clamp pushes the cover sideways and presses on an edge.",
+        "assumption",
+        "2° in the section.",
+        (Limit("max", 2.0, "°", "largest tilt of the land", 0.0, 90.0),),
+        (
+            Check(
+                "clamp_tilt",
+                upper=Bound(
+                    "max",
+                    "The clamp land is tilted by {value}; it should be at most {limit}.",
+                    "Make the land square to the light, or shape the clamp to the cover there.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "cover-thickness",
+        "Thickness of the cover over the rib",
+        MUST_FIX,
+        "outside",
+        "The cover's plastic over the rib is between min and max thick, over the whole width of the rib.",
+        f"{_THIN} {_THICK}",
+        "from memory",
+        "0.8 to 3.0 mm; glass-filled covers stand less, clear amorphous ones more: use measured transmission.",
+        (
+            Limit("min", 0.8, "mm", "smallest thickness of the cover over the rib"),
+            Limit("max", 3.0, "mm", "largest thickness of the cover over the rib"),
+        ),
+        (
+            Check(
+                "cover_thickness_min",
+                "cover_thickness",
+                innocent={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
+                lower=Bound(
+                    "min",
+                    "The cover is {value} thick over the rib; it should be at least {limit}.",
+                    "Thicken the cover over the rib[ by {by}].",
+                    harm=_THIN,
+                ),
+            ),
+            Check(
+                "cover_thickness_max",
+                "cover_thickness",
+                innocent={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
+                upper=Bound(
+                    "max",
+                    "The cover is {value} thick over the rib; it should be at most {limit}.",
+                    "Thin the cover over the rib[ by {by}], with a recess along the seam on the light's side.",
+                    harm=_THICK,
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "cover-evenness",
+        "Evenness of the cover's thickness",
+        MUST_FIX,
+        "evenness",
+        "The cover's thickness over the rib stays near the median of the whole seam.",
+        "The light that arrives falls off steeply with thickness: the seam burns at the thin place and "
+        "stays cold at the thick one.",
+        "assumption",
+        "0.3 mm from the median.",
+        (Limit("max", 0.3, "mm", "largest deviation from the seam's median cover thickness"),),
+        (
+            Check(
+                "cover_thickness_min",
+                "cover_thickness",
+                lower=Bound(
+                    "median - max",
+                    "The cover is {value} thick over the rib where the whole seam's median is {median}; at "
+                    "least {limit} would be even.",
+                    "Thicken the cover here[ by {by}] to match the rest of the seam.",
+                    change="median - value",
+                ),
+            ),
+            Check(
+                "cover_thickness_max",
+                "cover_thickness",
+                upper=Bound(
+                    "median + max",
+                    "The cover is {value} thick over the rib where the whole seam's median is {median}; at "
+                    "most {limit} would be even.",
+                    "Thin the cover here[ by {by}] to match the rest of the seam.",
+                    change="value - median",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "cover-hole",
+        "Hole in the cover over the rib",
+        MUST_FIX,
+        "flag",
+        "Plastic of the cover lies over the rib everywhere.",
+        "There is nothing to weld to: the seam is open here.",
+        "common practice",
+        "Follows from the job; no number.",
+        quantity="cover_thickness",
+        says="No plastic of the cover lies over the rib here ({reason}).",
+        remedy="Close the hole in the cover or extend it over the rib, or lead the seam round it.",
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "beam-path",
+        "Way of the light",
+        MUST_FIX,
+        "below",
+        "The light reaches the rib's whole width through one stretch of cover and nothing else.",
+        "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
+        "assumption",
+        "The whole width of the rib, light along the beam.",
+        (Limit("min", 1.0, "1", "smallest share of the rib's width that the light reaches", 0.0, 1.0),),
+        (
+            Check(
+                "beam_clear",
+                innocent={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
+                lower=Bound(
+                    "min",
+                    "The light reaches {percent} of the rib's width.",
+                    "Clear the way of the light over the rib: move what stands in it, or fill the void in the cover.",
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+)
+
+CONTACT = (
+    Rule(
+        "contact-gap",
+        "Gap between rib and opposite part",
+        MUST_FIX,
+        "size-above",
+        "As drawn, rib and opposite part neither stand apart nor overlap by more than max, over the whole "
+        "width of the rib.",
+        f"{_APART} {_OVERLAP}",
+        "common practice",
+        "0.1 mm before welding; partly an assumption.",
+        (Limit("max", 0.1, "mm", "largest gap, and largest overlap, as drawn"),),
+        (
+            Check(
+                "gap_min",
+                "gap",
+                innocent={
+                    "hole": "reported by cover-hole",
+                    "no-cover": "reported by cover-hole",
+                    "no-opposite": "reported once, as a gap",
+                },
+                lower=Bound(
+                    "-max",
+                    "Rib and opposite part overlap by {size} as drawn; it should be at most {size_limit}.",
+                    "Lower the rib here[ by {by}], or move the parts to the position in which they are put together.",
+                    change="-value",
+                    harm=_OVERLAP,
+                ),
+            ),
+            Check(
+                "gap_max",
+                "gap",
+                absent={"no-opposite": "Nothing of the opposite part faces the rib here."},
+                innocent={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
+                upper=Bound(
+                    "max",
+                    "Rib and opposite part stand {value} apart; it should be at most {limit}.",
+                    "Bring the two together here[: {by} are missing].",
+                    change="value",
+                    harm=_APART,
+                ),
+            ),
+        ),
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "model-doubt",
+        "Damage of the model",
+        ATTENTION,
+        "flag",
+        "The file was read, but something in it is lost, doubled or does not close.",
+        "What was lost may be what breaks a limit: a review of a damaged model is no proof.",
+        "assumption",
+        "Any sign of damage counts.",
+        (),
+        quantity="rib",
+        says="The model shows signs of damage: {what}.",
+        remedy="Export the model anew and review that file.",
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "drawn-welded",
+        "Drawn in the welded position",
+        NOTE,
+        "flag",
+        "Along the whole seam the parts overlap as drawn by the planned collapse.",
+        "None: the model shows the parts after welding. All values are those of the parts as moulded.",
+        "assumption",
+        "The overlap counts as the collapse within ±0.05 mm along the whole seam.",
+        (Limit("within", 0.05, "mm", "how far the overlap may differ from the planned collapse"),),
+        quantity="gap",
+        says="The parts are drawn in the welded position: they overlap by about the planned collapse of "
+        "{collapse} along the whole seam. The gap is not judged.",
+        remedy="Nothing to change, if that is what the model means to show.",
+    ),
+    Rule(
+        "sink-travel",
+        "Free travel of the cover",
+        MUST_FIX,
+        "below",
+        "From first rest the cover can sink by the planned collapse plus a reserve before it touches "
+        "anything but the rib.",
+        "The cover comes to rest on something else before the rib has melted down: the seam is not fused.",
+        "assumption",
+        "0.1 mm on top of the planned collapse.",
+        (Limit("reserve", 0.1, "mm", "free travel on top of the planned collapse"),),
+        (
+            Check(
+                "free_travel",
+                innocent={"free": "nothing is in the way"},
+                lower=Bound(
+                    "collapse + reserve",
+                    "The cover can sink by {value} until it touches something else; with a collapse of "
+                    "{collapse} it should be at least {limit}.",
+                    "Cut back what the cover meets first[ by {by}].",
+                    below_zero="The cover meets something else {size} before it rests on the rib; with a collapse of "
+                    "{collapse} it should be free to sink by at least {limit} from there.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "support-offset",
+        "Support below the rib",
+        ATTENTION,
+        "above",
+        "The material that carries the rib stands below it.",
+        "Under the clamp the rib bends away sideways, and the pressure on the seam is lost.",
+        "assumption",
+        "Half a rib width.",
+        (Limit("share", 0.5, "1", "largest offset of the material below, in rib widths"),),
+        (
+            Check(
+                "support_offset",
+                upper=Bound(
+                    "share * rib_width",
+                    "The material below the rib stands {value} beside it; it should be at most {limit}.",
+                    "Put the wall below the rib, or move the rib over the wall[ by {by}].",
+                ),
+            ),
+        ),
+    ),
+)
+
+SEAM = (
+    Rule(
+        "seam-open",
+        "Seam open",
+        MUST_FIX,
+        "flag",
+        "The rib runs on without an interruption and without an open end.",
+        "The housing is open here: it leaks.",
+        "common practice",
+        "Follows from the job; no number.",
+        quantity="rib_height",
+        says="The rib ends here and does not go on.",
+        remedy="Close the seam: let the rib run on to where it started, or into another rib.",
+    ),
+    Rule(
+        "rib-missing",
+        "No weld rib",
+        MUST_FIX,
+        "flag",
+        "A weld rib stands between cover and base.",
+        "Flat on flat there is nothing to melt down: gaps are not closed, and the melt has nowhere to go.",
+        "common practice",
+        "Welding flat on flat is another kind of joint, with far stricter gaps; it is not reviewed here.",
+        quantity="rib",
+        says="Cover and base lie flat on each other; nothing between them stands up like a weld rib.",
+        remedy="Add a weld rib with flash traps, on the base or on the cover.",
+        for_flat_overlap=True,
+    ),
+    Rule(
+        "seam-junction",
+        "Seams meet",
+        NOTE,
+        "flag",
+        "Paths of the seam meet in a junction.",
+        "Light passes here more than once, the rib is wider, and the melt is blocked from two sides.",
+        "common practice",
+        "Dividing walls need them; no number.",
+        quantity="rib",
+        says="{count} paths of the seam meet here.",
+        remedy="Keep junctions few, give the flash traps more room beside them, and mind the order in which "
+        "the light passes.",
+    ),
+    Rule(
+        "not-measured",
+        "Not measured",
+        ATTENTION,
+        "flag",
+        "Every quantity of a must-fix rule is measured along the whole seam.",
+        "What is not measured is not checked: a fault can hide here.",
+        "assumption",
+        "No number; a gap in the measurement never counts as a pass.",
+        quantity="rib",
+        says="Could not be measured here: {what}.",
+        remedy="Look at this place yourself; if the faces are damaged, repair them in CAD and review again.",
+        for_flat_overlap=True,
+    ),
+)
+
+_UNDER_THE_COVER = tuple(replace(rule, needs_cover=True) for rule in (*TRAPS, *COVER, *CONTACT))
+
+RULES: dict[str, Rule] = {
+    rule.key: rule for rule in (*SEAM, *RIB, *_UNDER_THE_COVER, *INTERFACE_RULES, *MATERIAL_RULES)
+}

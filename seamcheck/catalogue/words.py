@@ -1,0 +1,34 @@
+"""Sentences of findings, filled from a rule's templates."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Mapping
+
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.units import shown
+
+_STEP = {"mm": 0.01, "mm²": 0.01, "°": 0.1, "1": 0.01, "%": 0.1}
+
+
+def value_text(value: float, quantity: str) -> str:
+    """A value of a quantity with its decimals and unit."""
+    q = QUANTITIES[quantity]
+    return shown(value, q.unit, q.decimals)
+
+
+def amount(by: float, unit: str) -> str:
+    """How much to change, rounded up so that following the advice is enough."""
+    step = _STEP[unit]
+    return shown(math.ceil(by / step - 1e-6) * step, unit, 2)
+
+
+def fill(template: str, values: Mapping[str, str]) -> str:
+    """The template with {names} filled in; a [part] stays away where one of its names is missing."""
+
+    def bracket(match: re.Match[str]) -> str:
+        names = re.findall(r"\{(\w+)\}", match[1])
+        return match[1] if all(name in values for name in names) else ""
+
+    return re.sub(r"\[([^\]]*)\]", bracket, template).format_map(values)

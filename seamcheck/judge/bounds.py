@@ -1,0 +1,144 @@
+"""A surveyed joint as judging sees it: columns with stand-ins, bounds everywhere, medians."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import numpy as np
+
+from seamcheck.catalogue.formula import evaluate, names
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rule import EVERYWHERE_INNOCENT, Bound, Check, Rule
+from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.sections.stretches import Stretch, cell_lengths, stretches, weighted_median
+from seamcheck.settings.settings import Settings
+
+_NO_COVER = ("hole", "no-cover")
+_COVER_COLUMNS = ("cover_thickness", "cover_thickness_min", "cover_thickness_max")
+
+
+class SeamView:
+    """All paths of one joint."""
+
+    def __init__(self, survey: Survey, settings: Settings) -> None:
+        self.survey, self.settings = survey, settings
+        self.paths = [PathView(path, self) for path in survey.paths if len(path.s)]
+        self._medians: dict[str, float] = {}
+
+    def pooled(self, key: str) -> np.ndarray:
+        """One column over all paths."""
+        columns = [view.column(key) for view in self.paths]
+        return np.concatenate(columns) if columns else np.zeros(0)
+
+    def median(self, key: str) -> float:
+        """Median of a column over the whole seam, each station counting as long as its part of the path."""
+        if key not in self._medians:
+            weights = [cell_lengths(v.path.s, v.path.length, v.path.closed) for v in self.paths]
+            self._medians[key] = weighted_median(self.pooled(key), np.concatenate(weights)) if weights else float("nan")
+        return self._medians[key]
+
+    def constants(self, rule: Rule) -> dict[str, float]:
+        """What a bound can be made from without looking at a station."""
+        own = {limit.name: self.settings.limit(rule.key, limit.name) for limit in rule.limits}
+        if rule.key == "sink-travel" and self.settings.intended_stop > 0:
+            own["reserve"] = -self.settings.limit("intended-stop", "within")  # the stop may end the collapse
+        return {"collapse": self.settings.collapse, **own}
+
+
+class PathView:
+    """One path."""
+
+    def __init__(self, path: PathSurvey, seam: SeamView) -> None:
+        self.path, self.seam = path, seam
+        gone = np.zeros(len(path.s), dtype=bool)
+        for key in _COVER_COLUMNS:
+            gone |= np.isin(self.reason(key), _NO_COVER)
+        self.uncovered = gone
+        """(n,) bool: no plastic of the cover over the rib."""
+
+    def column(self, key: str) -> np.ndarray:
+        """(n,) float; all NaN where the survey has no such column."""
+        values = self.path.columns.get(key)
+        return np.full(len(self.path.s), np.nan) if values is None else np.asarray(values, dtype=float)
+
+    def reason(self, key: str) -> np.ndarray:
+        """(n,) text."""
+        reasons = self.path.reasons.get(key)
+        return np.full(len(self.path.s), "") if reasons is None else np.asarray(reasons).astype(str)
+
+    def values(self, check: Check) -> tuple[np.ndarray, np.ndarray]:
+        """(n,) values that a check judges, and (n,) the column that each comes from."""
+        values = self.column(check.column).copy()
+        source = np.full(len(values), check.column, dtype=object)
+        reason = self.reason(check.column)
+        for why, value in check.counts_as.items():
+            values[np.isnan(values) & (reason == why)] = value
+        if check.stand_in:
+            there = np.isnan(values) & (reason == check.stand_in_for)
+            values[there] = self.column(check.stand_in)[there]
+            source[there] = check.stand_in
+        return values, source
+
+    def bound(self, rule: Rule, check: Check, bound: Bound) -> np.ndarray:
+        """(n,) the bound at every station."""
+        known: dict[str, object] = dict(self.seam.constants(rule))
+        for name in names(bound.formula):
+            if name == "median":
+                known[name] = self.seam.median(check.judged)
+            elif name in QUANTITIES and name not in known:
+                column = self.column(name)
+                known[name] = np.where(np.isnan(column), self.seam.median(name), column)
+        return np.broadcast_to(np.asarray(evaluate(bound.formula, known), dtype=float), self.path.s.shape)
+
+    def numbers_at(self, station: int, rule: Rule) -> dict[str, float]:
+        """Everything that a remedy's amount can be made from, at one station."""
+        columns = {key: float(self.column(key)[station]) for key in QUANTITIES}
+        medians = {"median": self.seam.median(rule.quantities[0])} if "median" in rule.needs() else {}
+        return {**columns, **medians, **self.seam.constants(rule)}
+
+    def stretches(self, mark: np.ndarray) -> list[Stretch]:
+        return stretches(mark, self.path.s, self.path.length, self.path.closed)
+
+    def within(self, start: float, length: float) -> np.ndarray:
+        """(n,) bool: stations from ``start`` on for ``length`` mm, round the start of a closed path."""
+        ahead = self.path.s - start
+        if self.path.closed:
+            ahead = ahead % self.path.length
+        return (ahead >= -1e-9) & (ahead <= length + 1e-9)
+
+    def place(self, s: float) -> np.ndarray:
+        """(3,) mm at an arc length, between the stations."""
+        path = self.path
+        if path.closed:
+            at = np.append(path.s, path.s[0] + path.length)
+            points = np.vstack([path.points, path.points[:1]])
+            s = (s - path.s[0]) % path.length + path.s[0]
+        else:
+            at, points = path.s, path.points
+        return np.array([np.interp(s, at, points[:, i]) for i in range(3)])
+
+    def uncovered_reason(self, station: int) -> str:
+        for key in _COVER_COLUMNS:
+            reason = str(self.reason(key)[station])
+            if reason in _NO_COVER:
+                return reason
+        raise ValueError(f"station {station} is covered")
+
+
+def waiting_for(rules: Sequence[Rule], view: PathView) -> Mapping[str, np.ndarray]:
+    """Columns of the rules that have no value for a reason that is not innocent: column -> (n,) bool."""
+    innocent: dict[str, set[str]] = {}
+    values: dict[str, np.ndarray] = {}
+    for rule in rules:
+        for check in rule.checks:
+            if QUANTITIES[check.column].per == "interface":
+                continue
+            allowed = innocent.setdefault(check.column, set(EVERYWHERE_INNOCENT))
+            allowed |= {*check.innocent, *check.absent}
+            values.setdefault(check.column, view.values(check)[0])
+    result = {}
+    for column, found in values.items():
+        mark = np.isnan(found) & ~np.isin(view.reason(column), sorted(innocent[column])) & ~view.uncovered
+        if mark.any():
+            result[column] = mark
+    return result

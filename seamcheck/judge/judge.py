@@ -1,0 +1,166 @@
+"""Judging: surveyed columns against bounds, contiguous stretches as findings, waivers, the verdict."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from seamcheck.catalogue.interface_rules import REPLACED_BY as BY_INTERFACE
+from seamcheck.catalogue.material_rules import REPLACED_BY as BY_MATERIAL
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rule import MUST_FIX, OFF, SEVERITIES, SLACK
+from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.words import fill, value_text
+from seamcheck.judge.bench import Bench, Draft, point
+from seamcheck.judge.columns import broken_stretches, holes, not_measured
+from seamcheck.judge.findings import Finding, JointResult, Judgement
+from seamcheck.judge.identity import finding_name, numbered
+from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
+from seamcheck.judge.open_seam import with_open_seam
+from seamcheck.judge.waiving import with_waivers
+from seamcheck.settings.settings import Settings
+
+_REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
+
+
+def judge(
+    joints: Sequence[JointResult],
+    settings: Settings,
+    part_names: Mapping[str, str] | None = None,
+    doubts: Sequence[str] = (),
+) -> Judgement:
+    """Judge everything that was measured on all joints.
+
+    Parameters
+    ----------
+    joints : as surveyed
+    settings : limits, severities, waivers
+    part_names : part id -> name, for names of findings that do not hang on the order of parts
+    doubts : sentences about damage of the model
+    """
+    part_names = part_names or {}
+    found: list[Finding] = []
+    names: list[str] = []
+    for place, joint in enumerate(joints):
+        parts = [part_names.get(p, "") for p in (*joint.cover, *joint.base)]
+        bench = Bench(joint, settings)
+        drafts = _drafts(bench)
+        if doubts and place == 0 and settings.severity("model-doubt") != OFF:
+            drafts.append(bench.whole("model-doubt", {"what": " ".join(doubts).rstrip(".")}))
+        for draft in drafts:
+            found.append(draft.finding)
+            names.append(finding_name(draft.finding.rule, draft.side, parts, draft.place))
+    places = [f.at or (0.0, 0.0, 0.0) for f in found]
+    coarse = [tuple(round(c, 3) for c in place) for place in places]
+    found = [replace(f, id=name) for f, name in zip(found, numbered(names, coarse), strict=True)]
+    rules = list(RULES)
+    found.sort(
+        key=lambda f: (
+            SEVERITIES.index(f.severity),
+            rules.index(f.rule),
+            f.joint,
+            f.contour or "",
+            f.from_s or 0.0,
+            f.id,
+        )
+    )
+    return with_waivers(found, settings, {joint.id: joint for joint in joints})
+
+
+def _drafts(bench: Bench) -> list[Draft]:
+    """All findings of one joint, rule after rule."""
+    rules = [r for r in RULES.values() if bench.settings.severity(r.key) != OFF and bench.applies(r)]
+    if bench.is_flat:
+        rules = [r for r in rules if r.for_flat_overlap]
+    on = {rule.key for rule in rules}
+    drafts: list[Draft] = []
+    drawn_welded = _is_drawn_welded(bench)
+    for rule in rules:
+        if rule.key == "contact-gap" and drawn_welded:
+            continue
+        for view in bench.seam.paths:
+            for check in rule.checks:
+                drafts += broken_stretches(bench, rule, check, view)
+    for rule in rules:
+        for check in rule.checks:
+            if QUANTITIES[check.column].per == "interface":
+                drafts += interface_value(bench, rule, check)
+    drafts = with_places(bench, _without_replaced(drafts))
+    if "sink-travel" in on:
+        drafts += interface_travel(bench, drafts)
+    if "cover-hole" in on:
+        drafts += holes(bench)
+    if "not-measured" in on:
+        drafts += not_measured(bench, rules, drawn_welded)
+    if "drawn-welded" in on and drawn_welded:
+        drafts.append(bench.whole("drawn-welded", {"collapse": value_text(bench.settings.collapse, "gap")}))
+    if "seam-junction" in on:
+        drafts += _junctions(bench)
+    if bench.is_flat:
+        if "rib-missing" in on:
+            drafts.append(bench.whole("rib-missing", {}, also=_left_out_on_flat(bench)))
+    elif "seam-open" in on:
+        drafts = with_open_seam(bench, drafts)
+    return drafts
+
+
+def _is_drawn_welded(bench: Bench) -> bool:
+    """Whether all of the seam overlaps by the planned collapse."""
+    within = bench.settings.limit("drawn-welded", "within")
+    low, high = bench.seam.pooled("gap_min"), bench.seam.pooled("gap_max")
+    values = np.concatenate([low, high])
+    values = values[np.isfinite(values)]
+    return bool(len(values)) and bool(np.all(np.abs(values + bench.settings.collapse) <= within + SLACK["mm"]))
+
+
+def _junctions(bench: Bench) -> Iterator[Draft]:
+    rule = RULES["seam-junction"]
+    for name, place in sorted(bench.joint.survey.junctions.items()):
+        ends = [e for view in bench.seam.paths for e in view.path.ends]
+        words = {"count": str(ends.count(f"junction:{name}"))}
+        finding = bench.finding(rule, fill(rule.says, words), rule.remedy)
+        yield Draft(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
+
+
+def _left_out_on_flat(bench: Bench) -> tuple[str, ...]:
+    return tuple(
+        key
+        for key, rule in RULES.items()
+        if not rule.for_flat_overlap and bench.settings.severity(key) == MUST_FIX and bench.applies(rule)
+    )
+
+
+def _without_replaced(drafts: Sequence[Draft]) -> list[Draft]:
+    """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
+    kept: list[Draft] = []
+    also: dict[int, list[str]] = {}
+    for draft in drafts:
+        graver = _REPLACED_BY.get(draft.finding.rule)
+        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _overlap(d, draft)]
+        if not same:
+            kept.append(draft)
+        for i in same:
+            also.setdefault(i, []).append(draft.finding.rule)
+    named = {
+        id(drafts[i]): replace(
+            drafts[i],
+            finding=replace(drafts[i].finding, also=tuple(dict.fromkeys((*drafts[i].finding.also, *rules)))),
+        )
+        for i, rules in also.items()
+    }
+    return [named.get(id(draft), draft) for draft in kept]
+
+
+def _overlap(one: Draft, other: Draft) -> bool:
+    if one.stations is None or other.stations is None:
+        return one.stations is other.stations  # both about the whole interface
+    if one.finding.contour != other.finding.contour or {_side(one), _side(other)} == {"inner", "outer"}:
+        return False
+    return bool(np.isin(one.stations, other.stations).any())
+
+
+def _side(draft: Draft) -> str:
+    """'inner' or 'outer' for a finding about one side of the seam."""
+    return draft.finding.column.rpartition("_")[2]

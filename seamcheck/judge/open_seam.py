@@ -1,0 +1,86 @@
+"""Open seams: interruptions and open ends, with what describes the same cause merged into them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+
+import numpy as np
+
+from seamcheck.catalogue.rule import SEVERITIES, Rule
+from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.words import value_text
+from seamcheck.judge.bench import Bench, Draft, point
+from seamcheck.measure.table import Interruption
+
+_MERGED_WITH_MISSING_RIB = frozenset(
+    key for key, rule in RULES.items() if rule.checks and not rule.for_flat_overlap and key != "sink-travel"
+) | {"contact-gap", "not-measured"}
+
+
+def with_open_seam(bench: Bench, drafts: list[Draft]) -> list[Draft]:
+    """The drafts with every open place; what lies near one, and is no graver, goes into its ``also``."""
+    width = bench.seam.median("rib_width")
+    reach = (width / 2 if np.isfinite(width) else 0.5) + 0.5
+    result = list(drafts)
+    for draft, near in _open_places(bench, reach):
+        severity = SEVERITIES.index(draft.finding.severity)
+        same = [d for d in result if _describes(d, near) and SEVERITIES.index(d.finding.severity) >= severity]
+        also = dict.fromkeys(["rib-missing", *(d.finding.rule for d in same)])
+        result = [d for d in result if not any(d is s for s in same)]
+        result.append(replace(draft, finding=replace(draft.finding, also=tuple(also))))
+    return result
+
+
+def _open_places(bench: Bench, reach: float) -> Iterator[tuple[Draft, dict[str, np.ndarray]]]:
+    """Each open place as a finding, with the stations near it: path id -> (n,) bool."""
+    rule = RULES["seam-open"]
+    taken = set()
+    for gap in bench.joint.survey.interruptions:
+        taken |= set(gap.ends)
+        says = f"The rib is interrupted for {value_text(gap.length, 'rib_height')}."
+        yield _at_ends(bench, rule, says, gap, reach)
+    for view in bench.seam.paths:
+        path = view.path
+        for end, mark in zip((0, -1), path.ends, strict=False):
+            if mark == "open" and (path.id, end) not in taken:
+                alone = Interruption(0.0, path.points[end], ((path.id, end),))
+                yield _at_ends(bench, rule, rule.says, alone, reach)
+        no_rib = view.reason("rib_height") == "no-rib"
+        for stretch in view.stretches(no_rib):
+            middle = int(stretch.stations[len(stretch.stations) // 2])
+            says = f"The rib is missing for {value_text(stretch.length, 'rib_height')}."
+            near = view.within(stretch.from_s - reach, stretch.length + 2 * reach)
+            yield bench.on_stretch(rule, view, stretch, middle, says, "", "no-rib"), {path.id: near}
+
+
+def _at_ends(
+    bench: Bench, rule: Rule, says: str, gap: Interruption, reach: float
+) -> tuple[Draft, dict[str, np.ndarray]]:
+    views = {view.path.id: view for view in bench.seam.paths}
+    near: dict[str, np.ndarray] = {}
+    for name, end in gap.ends:
+        view = views[name]
+        start = 0.0 if end == 0 else view.path.length - reach
+        mark = view.within(start, reach)
+        near[name] = near.get(name, np.zeros(len(mark), bool)) | mark
+    name, end = gap.ends[0]
+    path = views[name].path
+    at = 0.0 if end == 0 else float(path.length)
+    station = 0 if end == 0 else len(path.s) - 1
+    finding = replace(
+        bench.finding(rule, says, rule.remedy),
+        contour=name, at=point(gap.at), station=station, from_s=at, to_s=at, length_mm=float(gap.length),
+        faces=bench.faces(path, station),
+    )  # fmt: skip
+    return Draft(finding, "open", np.asarray(gap.at, dtype=float)), near
+
+
+def _describes(draft: Draft, near: Mapping[str, np.ndarray]) -> bool:
+    """Whether a finding lies wholly near an open place and would say the same of it."""
+    finding = draft.finding
+    if finding.rule not in _MERGED_WITH_MISSING_RIB or draft.stations is None or finding.contour is None:
+        return False
+    if finding.contour not in near:
+        return False
+    return bool(np.all(near[finding.contour][draft.stations]))

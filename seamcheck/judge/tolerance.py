@@ -1,0 +1,47 @@
+"""Limits in the worst case of a tolerance: inside, at risk, outside."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Check
+from seamcheck.catalogue.words import value_text
+from seamcheck.judge.bench import Draft
+from seamcheck.judge.findings import AT_RISK
+from seamcheck.settings.settings import Settings
+
+
+def tolerance_of(settings: Settings, check: Check) -> float | None:
+    """How far (+-) what a check judges may differ from the drawing; None where nothing is set."""
+    tolerances = settings.tolerances
+    found = tolerances.get(check.judged, tolerances.get(check.column))
+    return None if found is None else float(found)
+
+
+def with_tolerance(draft: Draft, settings: Settings, check: Check, side: str) -> Draft:
+    """The draft with tolerance and worst case, where a tolerance is set."""
+    tolerance, value = tolerance_of(settings, check), draft.finding.value
+    if tolerance is None or value is None:
+        return draft
+    worst = value - tolerance if side == "low" else value + tolerance
+    return replace(draft, finding=replace(draft.finding, tolerance=tolerance, worst_case=worst))
+
+
+def at_risk(draft: Draft, settings: Settings, check: Check, side: str) -> Draft:
+    """A draft of a value that holds its limit as drawn, but not in the worst case: attention at most."""
+    draft = with_tolerance(draft, settings, check, side)
+    found = draft.finding
+    assert found.tolerance is not None
+    assert found.worst_case is not None
+    assert found.limit is not None
+    title = QUANTITIES[check.column].title
+    name, key = title[0].upper() + title[1:], check.column
+    says = (
+        f"{name} is {value_text(found.value or 0.0, key)} as drawn and holds the limit of "
+        f"{value_text(found.limit, key)}; with the tolerance of ±{value_text(found.tolerance, key)} the "
+        f"worst case is {value_text(found.worst_case, key)}, which does not."
+    )
+    severity = ATTENTION if found.severity == MUST_FIX else found.severity
+    found = replace(found, message=says, severity=severity, state=AT_RISK)
+    return replace(draft, finding=found, side=f"{draft.side}.risk")

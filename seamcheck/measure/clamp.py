@@ -1,0 +1,205 @@
+"""Where a clamp can press: flat land beside the light's corridor with free room above it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.contour import Contour
+from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.regions import face_region
+from seamcheck.measure.path import Course
+from seamcheck.measure.table import Survey
+from seamcheck.sections.facing import FaceList, Sheet, View, heights_at
+from seamcheck.sections.stretches import cell_lengths, stretches
+from seamcheck.settings.tables import Clamp
+
+_LEVEL = np.cos(np.radians(5.0))
+_STEP = 0.02  # mm that something must rise above a land to stand in the clamp's way
+_SIMPLE = 0.02  # mm by which outlines in the document are simplified
+
+
+def clamp_values(
+    joint: Joint, contour: Contour, survey: Survey, clamp: Clamp, corridor: BaseGeometry, margin: float
+) -> dict[str, dict[str, Any]]:
+    """Areas of clamp land on both sides, the share of the seam that has land near, and forces.
+
+    Parameters
+    ----------
+    corridor : what the light takes of the cover's top, in the view; margin : mm, room for the light beside the rib
+    """
+    view = View.of(joint)
+    near = corridor.buffer(clamp.reach)
+    land, level = _land(joint, contour, view, clamp, corridor, near)
+    inside = inside_of(joint, contour, view)
+    entry = {"at": None, "why": "" if not land.is_empty else "no-land"}
+    found: dict[str, dict[str, Any]] = {
+        "clamp_area": {"value": land.area, **entry, "outlines": _outlines(land, view, level), **_forces(
+            joint, contour, clamp, land.area
+        )}
+    }  # fmt: skip
+    for side, part in (("inner", land.intersection(inside)), ("outer", land.difference(inside))):
+        if inside.is_empty:
+            found[f"clamp_area_{side}"] = {"value": None, "at": None, "why": "no-inside"}
+        else:
+            found[f"clamp_area_{side}"] = {"value": part.area, "at": None, "why": ""}
+    return found | {"clamp_share": _share(survey, view, land, clamp, margin)}
+
+
+def _land(
+    joint: Joint, contour: Contour, view: View, clamp: Clamp, corridor: BaseGeometry, near: BaseGeometry
+) -> tuple[BaseGeometry, float]:
+    """Land in the view, and the height of its largest face."""
+    x0, y0, x1, y1 = near.bounds
+    zone = np.array([x0, y0, -1e6, x1, y1, 1e6])
+    cover = {i: joint.bodies[i] for i in joint.cover}
+    faces = FaceList.of(cover, view, 1.0, zone)
+    frame = Frame(view.origin, view.axes)
+    lowest = float(Course.of(joint, contour, view).points[:, 2].min())
+    pieces: list[BaseGeometry] = []
+    heights: list[float] = []
+    sheet: Sheet | None = None
+    for k in range(len(faces.face)):
+        body, face = faces.bodies[faces.part[k]], int(faces.face[k])
+        normal = body.planes[face, :3]
+        is_plane = bool(np.isfinite(normal).all())
+        if (is_plane and normal @ view.up < _LEVEL) or faces.box[k, 5] < lowest:
+            continue
+        own = None if is_plane else faces.take(np.array([k])).facets(view, 1.0, near)
+        if own is not None and not (len(own.face) and (own.normal[:, 2] >= _LEVEL).all()):
+            continue
+        seen = face_region(body, face, frame) if own is None else shapely.union_all(own.triangles(np.zeros(2)))
+        piece = seen.intersection(near).difference(corridor)
+        if piece.is_empty:
+            continue
+        if sheet is None:
+            sheet = _above(joint, view, zone, lowest, near)
+        if own is None:
+            plane = np.append(view.axes @ normal, body.planes[face, 3] - normal @ view.origin)
+            rises = _above_plane(sheet, plane)
+        else:
+            itself = (sheet.part == list(joint.bodies).index(faces.ids[faces.part[k]])) & (sheet.face == face)
+            rises = np.zeros(len(sheet.face), dtype=bool)
+            rises[~itself] = _above_face(sheet.where(~itself), own)
+        piece = piece.difference(_in_the_way(sheet, rises, faces.box[k, 5], clamp.height, joint, view))
+        if piece.area > 1e-6:
+            pieces.append(piece)
+            heights.append(float(faces.box[k, 5]))
+    if not pieces:
+        return shapely.Polygon(), float("nan")
+    largest = int(np.argmax([piece.area for piece in pieces]))
+    return shapely.union_all(pieces), heights[largest]
+
+
+def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float, near: BaseGeometry) -> Sheet:
+    high = zone.copy()
+    high[2] = lowest
+    return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0, near)
+
+
+def _above_plane(sheet: Sheet, plane: np.ndarray) -> np.ndarray:
+    """(m,) bool: facets that rise above a plane (normal and offset in the view)."""
+    ground = (plane[3] - sheet.corners[:, :, :2] @ plane[:2]) / plane[2]
+    return ((sheet.corners[:, :, 2] - ground) > _STEP).any(axis=1)
+
+
+def _above_face(sheet: Sheet, own: Sheet) -> np.ndarray:
+    """(m,) bool: facets of which a corner or the middle rises above a curved face under it."""
+    places = np.concatenate([sheet.corners, sheet.corners.mean(axis=1, keepdims=True)], axis=1)
+    ground, at, _ = heights_at(places.reshape(-1, 3), own)
+    rises = np.zeros(len(places) * 4, dtype=bool)
+    rises[at[places.reshape(-1, 3)[at, 2] - ground > _STEP]] = True
+    return np.asarray(rises.reshape(-1, 4).any(axis=1))
+
+
+def _in_the_way(sheet: Sheet, rises: np.ndarray, level: float, height: float, joint: Joint, view: View) -> BaseGeometry:
+    """What of the rising facets stands in the way; parts that begin above the tool are left out."""
+    bodies = list(joint.bodies.values())
+    boxes = view.boxes(np.array([body.box for body in bodies]))
+    begins = np.where(np.isfinite(boxes[:, 2]), boxes[:, 2], -np.inf) > level + height
+    index = np.flatnonzero(rises & ~begins[sheet.part])
+    return shapely.union_all(sheet.triangles(np.zeros(2))[index]) if len(index) else shapely.Polygon()
+
+
+def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
+    """What the seam encloses, seen along the light; empty for a seam that encloses nothing."""
+    lines = []
+    for path in contour.paths:
+        flat = view.local(joint.frame.world(path.points))[:, :2]
+        ends = [contour.junctions[e.partition(":")[2]] for e in path.ends if e.startswith("junction:")]
+        if path.closed:
+            flat = np.vstack([flat, flat[:1]])
+        elif len(ends) == len(path.ends) == 2:
+            first, last = (view.local(joint.frame.world(np.asarray(e)))[:2] for e in ends)
+            flat = np.vstack([first, flat, last])
+        lines.append(shapely.LineString(flat))
+    polygons = shapely.get_parts(shapely.polygonize([shapely.union_all(lines)]))
+    return shapely.union_all(polygons)
+
+
+def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin: float) -> dict[str, Any]:
+    """Share of the seam's length that has land wide enough within reach on one side at least."""
+    total = held = 0.0
+    missing: list[tuple[float, list[float]]] = []  # length and middle of what has none
+    shapely.prepare(land)
+    for path in survey.paths:
+        cells = cell_lengths(path.s, path.length, path.closed)
+        flat, across = view.local(path.points)[:, :2], path.u @ view.axes[:2].T
+        half = np.nan_to_num(np.asarray(path.columns["rib_width_top"], dtype=float), nan=0.0) / 2 + margin
+        # where seams meet, what lies square to one of them is the other
+        ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
+        for sign in (-1.0, 1.0):
+            start = flat + sign * half[:, None] * across
+            # mostly the land begins at once: seen without cutting
+            for far in (min(2 * clamp.width, clamp.reach), clamp.reach):
+                left = np.flatnonzero(~ok)
+                rays = shapely.linestrings(np.stack([start, start + sign * far * across], axis=1)[left])
+                ok[left] |= _crosses(land, rays, far, clamp.width)
+        total += float(cells.sum())
+        held += float(cells[ok].sum())
+        for run in stretches(~ok, path.s, path.length, path.closed):
+            middle = run.stations[len(run.stations) // 2]
+            missing.append((run.length, [float(c) for c in path.points[middle]]))
+    missing.sort(key=lambda run: -run[0])
+    value = held / total if total else None
+    places = [
+        {"value": value, "at": at, "why": f"Here {length:.1f} mm of it have none.", "length": length}
+        for length, at in missing
+    ]
+    return {**places[0], "places": places} if places else {"value": value, "at": None, "why": ""}
+
+
+def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:
+    """(n,) bool: which rays of one length run over a width of land at least."""
+    if length <= 2 * width:
+        return (length >= width) & shapely.covers(land, rays)
+    return shapely.length(shapely.intersection(rays, land)) >= width - 1e-6
+
+
+def _forces(joint: Joint, contour: Contour, clamp: Clamp, area: float) -> dict[str, Any]:
+    """Force over the rib for the given pressure; {} without one. MPa x mm² = N."""
+    if clamp.pressure is None:
+        return {}
+    force = clamp.pressure * joint.region.area
+    return {
+        "force_newton": force,
+        "force_newton_per_mm": force / contour.length,
+        "pressure_on_land_mpa": force / area if area > 0 else None,
+    }
+
+
+def _outlines(land: BaseGeometry, view: View, level: float) -> list[list[list[float]]]:
+    """Rings of the land in the model's coordinates, at the height of its largest face; holes follow outlines."""
+    rings = []
+    for polygon in shapely.get_parts(land.simplify(_SIMPLE)):
+        if polygon.geom_type != "Polygon":
+            continue
+        for ring in (polygon.exterior, *polygon.interiors):
+            flat = shapely.get_coordinates(ring)
+            world = view.world(np.column_stack([flat, np.full(len(flat), level)]))
+            rings.append([[float(c) for c in point] for point in world])
+    return rings

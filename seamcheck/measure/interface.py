@@ -1,0 +1,61 @@
+"""All whole-interface values of one joint, added to its survey."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from seamcheck.contour import Contour
+from seamcheck.joint import Joint
+from seamcheck.measure.clamp import clamp_values
+from seamcheck.measure.corridor import light_corridor, tool_setback
+from seamcheck.measure.flash import flash_values
+from seamcheck.measure.light import light
+from seamcheck.measure.neighbours import neighbours
+from seamcheck.measure.overlap import overlaps
+from seamcheck.measure.path import path_values
+from seamcheck.measure.shade import shades
+from seamcheck.measure.stack import flatness_stack, intended_stop
+from seamcheck.measure.support import support_values
+from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.travel import sinking
+from seamcheck.sections.facing import View
+from seamcheck.settings.tables import Clamp
+
+
+def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Any) -> Survey:
+    """The survey with everything that is measured over the whole interface.
+
+    Parameters
+    ----------
+    settings : uses collapse and lateral_play (mm), scanner and clamp
+
+    Returns
+    -------
+    Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
+    """
+    values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
+    values |= overlaps(joint, contour, values) | shades(joint, survey)
+    scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
+    lit, columns, reasons = light(joint, contour, survey, scanner)
+    values |= lit
+    values |= intended_stop(values["free_travel"], settings)
+    values |= flatness_stack(settings)
+    clamp = getattr(settings, "clamp", None) or Clamp()
+    corridor = light_corridor(joint, contour, survey, View.of(joint), margin, scanner)
+    values |= clamp_values(joint, contour, survey, clamp, corridor, margin)
+    values |= tool_setback(values["beam_angle"], scanner, clamp.height)
+    values |= neighbours(joint)
+    if joint.rib_on != "none":
+        values |= flash_values(joint, contour, survey, values["neighbour_distance"].get("places", ()))
+    carried, more, why = support_values(joint, contour, survey)
+    values |= carried
+    paths = tuple(
+        _with(path, {**columns.get(path.id, {}), **more[path.id]}, {**reasons.get(path.id, {}), **why[path.id]})
+        for path in survey.paths
+    )
+    return replace(survey, paths=paths, interface=values)
+
+
+def _with(path: PathSurvey, columns: dict, reasons: dict) -> PathSurvey:
+    return replace(path, columns={**path.columns, **columns}, reasons={**path.reasons, **reasons})

@@ -1,0 +1,255 @@
+"""From a survey and the material settings to everything that material, light and melt say of one joint."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+import numpy as np
+
+from seamcheck.catalogue.known import Known, assumed, rounded
+from seamcheck.catalogue.pairs import RISKY, PairCheck, check_pair
+from seamcheck.measure.material import melt as me
+from seamcheck.measure.material.balance import add_melt_columns, first_rest, lateness, melt_section
+from seamcheck.measure.material.energy import EnergyInputs
+from seamcheck.measure.material.light import add_light_columns, cover_fit, transmission_section
+from seamcheck.measure.material.power import energy_inputs, energy_section
+from seamcheck.measure.material.track import Track, track_of
+from seamcheck.measure.material.transmission import TransmissionFit
+from seamcheck.measure.material.uncertainty import Chances, Joint, draw
+from seamcheck.measure.material.window import collapse_window, free_travel, window_section, window_values
+from seamcheck.measure.table import Survey
+from seamcheck.settings.material import MaterialSettings
+
+CAUTIONS: tuple[str, ...] = (
+    "Light, melt, energy and time are orders of magnitude from typical values; they are no process setting "
+    "and no "
+    "approval. A trial weld with the very grades is required.",
+    "Laser sources for plastic welding are normally Class 4 (IEC 60825-1): direct and scattered light "
+    "endangers eyes "
+    "and skin. Clamps crush. Heated plastics give off fumes; extraction is needed.",
+    "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process.",
+)
+
+
+FITTED = (
+    "Melt and flash traps at other collapses than the planned one come from plain sections fitted to the measured "
+    "areas: straight flanks, flat floors, upright walls."
+)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class MaterialResult:
+    """What the material side found on one joint.
+
+    Attributes
+    ----------
+    columns : path id -> key of a quantity -> (n,) float, NaN where it could not be computed
+    reasons : path id -> key of a quantity -> (n,) str, '' where computed, else a key of a reason
+    interface : key of a quantity -> {"value", "at", "why", ...}, in the shape of Survey.interface
+    document : the joint's "material" section of the review document, plain values only
+    """
+
+    columns: Mapping[str, Mapping[str, np.ndarray]]
+    reasons: Mapping[str, Mapping[str, np.ndarray]]
+    interface: Mapping[str, dict]
+    document: dict = field(default_factory=dict)
+
+    def as_dict(self) -> dict:
+        """Return the joint's "material" section of the review document."""
+        return self.document
+
+    def merged(self, survey: Survey) -> Survey:
+        """Return the survey with the columns and interface values of the material side added."""
+        paths = tuple(
+            replace(
+                path,
+                columns={**path.columns, **self.columns.get(path.id, {})},
+                reasons={**path.reasons, **self.reasons.get(path.id, {})},
+            )
+            for path in survey.paths
+        )
+        return replace(survey, paths=paths, interface={**survey.interface, **self.interface})
+
+
+def assess(
+    survey: Survey,
+    joint_settings: MaterialSettings,
+    collapse: float,
+    *,
+    rib_on: str = "base",
+    areas_at: Mapping[str, me.AreasAt] | None = None,
+    light_path: Mapping[str, np.ndarray] | None = None,
+) -> MaterialResult:
+    """Assess light, material and melt along the seam of one joint.
+
+    Parameters
+    ----------
+    survey : of the joint, with the columns of catalogue/quantities.py
+    joint_settings : of this joint (MaterialSettings.for_joint)
+    collapse : mm, planned, counted from first rest of the cover
+    rib_on : 'base' or 'cover', the rib's material is what melts; 'none' for a flat overlap
+    areas_at : path id -> function that gives melt, inner and outer trap area (mm², (n,)) at a collapse
+        (mm); where missing, the survey's own, and where it has none a closed-form section fitted to the
+        surveyed values stands in, which the document says
+    light_path : path id -> (n,) mm, way of the light through the cover; else the surveyed cover thickness,
+        lengthened by the slant of the ray where the survey has path_in_cover (a scanner was given)
+    """
+    tracks = [track_of(path) for path in survey.paths]
+    columns: dict[str, dict[str, np.ndarray]] = {track.id: {} for track in tracks}
+    reasons: dict[str, dict[str, np.ndarray]] = {track.id: {} for track in tracks}
+    interface: dict[str, dict] = {}
+    notes: list[str] = []
+    document: dict = {"settings": joint_settings.as_dict(), "collapse_mm": rounded(collapse)}
+
+    pair = _pair(joint_settings)
+    if pair is not None:
+        document["pair"] = pair.as_dict()
+        interface["pair_grade"] = {"value": _grade(pair), "at": None, "why": pair.as_dict()["message"]}
+
+    fit = cover_fit(joint_settings)
+    add_light_columns(tracks, fit, light_path or {}, columns, reasons)
+    if fit is not None:
+        document["transmission"] = transmission_section(tracks, fit, columns, joint_settings, interface)
+
+    if rib_on == "none":
+        notes.append("No weld rib stands between the parts: no melt, collapse window or energy.")
+    else:
+        _add_melt(
+            survey, tracks, joint_settings, collapse, rib_on, {**_exact(survey), **(areas_at or {})}, pair, fit,
+            columns, reasons, interface, document, notes,
+        )  # fmt: skip
+    if joint_settings.cover is not None and joint_settings.cover.carbon:
+        notes.append(
+            f"The cover, {joint_settings.cover.name}, holds carbon, which absorbs the light: it can't be "
+            "welded through."
+        )
+    document["notes"] = notes
+    document["cautions"] = list(CAUTIONS)
+    return MaterialResult(columns, reasons, interface, document)
+
+
+def add_to(
+    survey: Survey,
+    table: Mapping[str, Any] | None,
+    joint: str,
+    collapse: float,
+    rib_on: str,
+    areas_at: Mapping[str, me.AreasAt] | None = None,
+    light_path: Mapping[str, np.ndarray] | None = None,
+) -> tuple[Survey, dict[str, dict]]:
+    """Return the survey with the material side added, and what goes into the document's joint.
+
+    Parameters
+    ----------
+    table : the ``[material]`` table as read, or None; without one everything stays as it is
+    joint : id of the joint
+    """
+    if not table:
+        return survey, {}
+    settings = MaterialSettings.from_table(table).for_joint(joint)
+    result = assess(survey, settings, collapse, rib_on=rib_on, areas_at=areas_at, light_path=light_path)
+    return result.merged(survey), {"material": result.as_dict()}
+
+
+def _add_melt(
+    survey: Survey, tracks: list[Track], joint_settings: MaterialSettings, collapse: float, rib_on: str,
+    areas_at: Mapping[str, me.AreasAt], pair: PairCheck | None, fit: TransmissionFit | None,
+    columns: dict[str, dict[str, np.ndarray]], reasons: dict[str, dict[str, np.ndarray]],
+    interface: dict[str, dict], document: dict, notes: list[str],
+) -> None:  # fmt: skip
+    """Add melt, collapse window, energy and ranges to columns, interface values and document."""
+    temperature = melt_temperature(joint_settings, pair)
+    rib = joint_settings.base if rib_on == "base" else joint_settings.cover
+    expansion = (
+        rib.melt_expansion(temperature.value)
+        if rib is not None and temperature is not None
+        else assumed(1.15, "1", "no polymer named; melts take 5 to 25 % more room", 1.05, 1.25)
+    )
+    grids = add_melt_columns(tracks, collapse, expansion, areas_at, columns, reasons)
+    everything = me.joined(grids) if grids else None
+    window = collapse_window(tracks, survey, everything, expansion, joint_settings)
+    document["melt"] = melt_section(tracks, columns, collapse, expansion, joint_settings)
+    if any(track.id not in areas_at for track in tracks):
+        notes.append(FITTED)
+    document["window"] = window_section(window, tracks, everything, expansion, collapse, joint_settings, survey)
+    window_values(window, tracks, collapse, interface)
+
+    inputs, used = energy_inputs(tracks, columns, everything, collapse, joint_settings, rib_on, temperature, notes)
+    chances = tolerance_chances(
+        tracks, columns, fit, everything, expansion, survey, collapse, joint_settings, inputs, used
+    )
+    if inputs is not None:
+        document["energy"] = energy_section(tracks, columns, reasons, inputs, used, joint_settings, notes, chances)
+    if chances is not None:
+        document["uncertainty"] = chances.as_dict()
+
+
+def _exact(survey: Survey) -> dict[str, me.AreasAt]:
+    """Areas at other collapses, of the sections themselves, for every path that has them at hand."""
+    return {path.id: path.areas_at for path in survey.paths if path.areas_at is not None}
+
+
+def _pair(settings: MaterialSettings) -> PairCheck | None:
+    if settings.cover is None or settings.base is None:
+        return None
+    return check_pair(settings.cover.polymer, settings.base.polymer, settings.pairs)
+
+
+def _grade(pair: PairCheck) -> float:
+    return 0.0 if pair.verdict == "not weldable" else 1.0 if pair.verdict in RISKY else 2.0
+
+
+def melt_temperature(settings: MaterialSettings, pair: PairCheck | None) -> Known | None:
+    chosen = settings.get("process.melt_temperature")
+    if chosen is not None:
+        return chosen
+    if pair is not None and pair.overlap > 0.0:
+        low, high = pair.window
+        return assumed((low + high) / 2.0, "°C", "middle of the melt window that both share", low, high)
+    for compound in (settings.base, settings.cover):
+        if compound is not None:
+            low, high = compound.polymer.window
+            return assumed((low + high) / 2.0, "°C", f"middle of the melt window of {compound.name}", low, high)
+    return None
+
+
+def tolerance_chances(
+    tracks: Sequence[Track],
+    columns: Mapping[str, Mapping[str, np.ndarray]],
+    fit: TransmissionFit | None,
+    grid: me.AreaGrid | None,
+    expansion: Known,
+    survey: Survey,
+    collapse: float,
+    settings: MaterialSettings,
+    inputs: EnergyInputs | None,
+    used: Mapping[str, Known],
+) -> Chances | None:
+    if not tracks:
+        return None
+    first = first_rest(tracks)
+    late = [lateness(track, first, "gap_max") for track in tracks]
+    worst = np.concatenate(late)
+    path = np.concatenate([columns[track.id]["light_path"] for track in tracks])
+    height = np.concatenate([track.column("rib_height") + lateness(track, first) for track in tracks])
+    width = np.concatenate([track.width() for track in tracks])
+    value = {key: known.value for key, known in settings.numbers.items()}
+    joint = Joint(
+        path=path,
+        fit=fit,
+        grid=grid,
+        expansion=expansion,
+        trap_limit=value["process.trap_fill"],
+        collapse=collapse,
+        late_worst=float(np.nanmax(worst)) if np.isfinite(worst).any() else 0.0,
+        travel=free_travel(survey)[0],
+        height=height,
+        width=width,
+        energy=inputs,
+        ranges=used,
+        reserves={key: value[f"process.{key}"] for key in ("least_local_collapse", "travel_reserve", "height_reserve")},
+        tolerance={key.removeprefix("tolerance."): v for key, v in value.items() if key.startswith("tolerance.")},
+    )
+    return draw(joint, int(value["samples.count"]), int(value["samples.seed"]))

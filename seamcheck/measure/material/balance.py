@@ -1,0 +1,159 @@
+"""Melt along the seam: local collapse, fill of the flash traps, volumes; the section of the document."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import numpy as np
+
+from seamcheck.catalogue.known import Known, rounded
+from seamcheck.measure.material import melt as me
+from seamcheck.measure.material.track import Track
+from seamcheck.settings.material import MaterialSettings
+
+ROWS = 61  # collapses at which melt and traps are computed
+
+
+def first_rest(tracks: Sequence[Track]) -> float:
+    """Gap at which the cover first rests on the rib: the smallest of the whole seam; NaN when unknown."""
+    gaps = [track.column("gap_min" if "gap_min" in track.survey.columns else "gap") for track in tracks]
+    every = np.concatenate(gaps) if gaps else np.array([])
+    return float(np.nanmin(every)) if np.isfinite(every).any() else float("nan")
+
+
+def lateness(track: Track, first_rest: float, key: str = "gap") -> np.ndarray:
+    """How much later than first rest the cover reaches the rib at each station (mm)."""
+    gap = track.column(key if key in track.survey.columns else "gap")
+    return np.maximum(gap - first_rest, 0.0)
+
+
+def trap_side(track: Track, side: str) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    height = track.column(f"rib_height_{side}")
+    height = np.where(np.isfinite(height), height, track.column("rib_height"))
+    draft = np.nan_to_num(track.column(f"draft_{side}"))
+    return track.column(f"trap_area_{side}"), height, draft
+
+
+def sections(
+    track: Track, first: float, collapse: float
+) -> tuple[me.RibSection, me.TrapSection, me.TrapSection, np.ndarray, np.ndarray]:
+    """Return rib, inner and outer trap, lateness (mm) and scale of every station, fitted to the survey.
+
+    Where the rib's top has no flat, its fillets meet in the middle. ``first`` is the gap at first rest (mm),
+    ``collapse`` the one of the survey.
+    """
+    late = lateness(track, first)
+    top, mid, height = track.column("rib_width"), track.column("rib_width_mid"), track.column("rib_height")
+    inner_area, inner_height, inner_draft = trap_side(track, "inner")
+    outer_area, outer_height, outer_draft = trap_side(track, "outer")
+    tan = np.tan(np.radians(inner_draft)) + np.tan(np.radians(outer_draft))
+    height = np.nan_to_num(height)
+    mid = np.where(np.isfinite(mid), mid, top + height / 2.0 * tan)
+    top = np.where(np.isnan(top) & np.isfinite(mid), 0.0, top)
+    rib = me.rib_section(top, mid, height, inner_draft, outer_draft)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        scale = track.column("melt_area") / rib.displaced(np.full(len(top), collapse))
+    inner = me.trap_section(inner_area, collapse - late, inner_height, inner_draft)
+    outer = me.trap_section(outer_area, collapse - late, outer_height, outer_draft)
+    return rib, inner, outer, late, scale
+
+
+def section_areas(track: Track, first: float, collapse: float) -> me.AreasAt:
+    """Return melt and trap areas at any collapse, bends left out."""
+    return me.closed_form(*sections(track, first, collapse))
+
+
+def add_melt_columns(
+    tracks: Sequence[Track],
+    collapse: float,
+    expansion: Known,
+    areas_at: Mapping[str, me.AreasAt],
+    columns: dict[str, dict[str, np.ndarray]],
+    reasons: dict[str, dict[str, np.ndarray]],
+) -> list[me.AreaGrid]:
+    """Add the melt columns; return the areas of every path at a row of collapses."""
+    first = first_rest(tracks)
+    heights = np.concatenate([track.column("rib_height") for track in tracks]) if tracks else np.array([])
+    top = float(np.nanmax(heights)) if np.isfinite(heights).any() else 2.0 * collapse
+    rows = np.unique(np.append(np.linspace(0.0, max(top, 1.25 * collapse, 0.1), ROWS), collapse))
+    grids = []
+    for track in tracks:
+        rib, inner, outer, late, scale = sections(track, first, collapse)
+        areas = areas_at.get(track.id) or me.closed_form(rib, inner, outer, late, scale)
+        bend = track.curvature()
+        half = np.nan_to_num(track.width()) / 2.0
+        bent = _bent(areas, bend, -half - np.nan_to_num(inner.wall) / 2.0, half + np.nan_to_num(outer.wall) / 2.0)
+        grid = me.area_grid(bent, rows)
+        grids.append(grid)
+        own, why = columns[track.id], reasons[track.id]
+        k = int(np.searchsorted(rows, collapse))
+        melt, room_in, room_out = grid.melt[k], grid.inner[k], grid.outer[k]
+        own["local_collapse"] = collapse - late
+        why["local_collapse"] = track.reason(own["local_collapse"], "gap")
+        own["trap_fill"] = me.fill(melt, grid.room[k], expansion.value)
+        own["trap_fill_inner"] = me.fill(melt, room_in, expansion.value, 0.5)
+        own["trap_fill_outer"] = me.fill(melt, room_out, expansion.value, 0.5)
+        surplus = expansion.value * grid.melt - grid.room
+        holds = me.largest_holding(rows, surplus)
+        own["trap_holds_up_to"] = np.minimum(holds, rows[-1])
+        for key, sources in (
+            ("trap_fill", ("melt_area", "trap_area_inner", "trap_area_outer")),
+            ("trap_fill_inner", ("melt_area", "trap_area_inner")),
+            ("trap_fill_outer", ("melt_area", "trap_area_outer")),
+            ("trap_holds_up_to", ("melt_area", "trap_area_inner", "trap_area_outer")),
+        ):
+            why[key] = track.reason(own[key], *sources)
+    return grids
+
+
+def _bent(areas: me.AreasAt, curvature: np.ndarray, inner: np.ndarray, outer: np.ndarray) -> me.AreasAt:
+    """Return the areas with each trap taken by the length that it has beside the path."""
+    inside, outside = me.bend_factor(curvature, inner), me.bend_factor(curvature, outer)
+
+    def bent(collapse: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        melt, room_in, room_out = areas(collapse)
+        return melt, room_in * inside, room_out * outside
+
+    return bent
+
+
+def melt_section(
+    tracks: Sequence[Track],
+    columns: Mapping[str, Mapping[str, np.ndarray]],
+    collapse: float,
+    expansion: Known,
+    settings: MaterialSettings,
+) -> dict:
+    contours = []
+    for track in tracks:
+        own = columns[track.id]
+        width = track.width()
+        melt = track.column("melt_area")
+        entry: dict = {"contour": track.id, "length_mm": rounded(float(track.length.sum()))}
+        known = float(track.length[np.isfinite(melt)].sum())
+        entry["measured_length_mm"] = rounded(known)
+        for side, sign in (("inner", -1.0), ("outer", 1.0)):
+            trap, height, _ = trap_side(track, side)
+            reach = width / 2.0 + trap / np.maximum(height - collapse, 1e-6) / 2.0
+            entry[f"melt_volume_{side}_mm3"] = rounded(track.volume(melt / 2.0, sign * width / 4.0))
+            entry[f"trap_volume_{side}_mm3"] = rounded(track.volume(trap, sign * reach))
+        for key in ("trap_fill", "trap_fill_inner", "trap_fill_outer"):
+            values = own[key]
+            if np.isfinite(values).any():
+                i = int(np.nanargmax(values))
+                entry[key] = {
+                    "most": rounded(values[i]),
+                    "median": rounded(np.nanmedian(values)),
+                    "at": track.point(i),
+                    "s_mm": rounded(track.s[i]),
+                }
+        contours.append(entry)
+    return {
+        "expansion": expansion.as_dict(),
+        "trap_fill_limit": settings.numbers["process.trap_fill"].as_dict(),
+        "contours": contours,
+        "notes": [
+            "That the melt divides evenly to both sides is an assumption; unlike drafts and gaps shift it.",
+            "The expansion is temporary: it counts for the traps while the melt is hot.",
+        ],
+    }

@@ -1,0 +1,164 @@
+"""Light along the seam: the columns light_path and transmission, and the section of the document."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import numpy as np
+
+from seamcheck.catalogue.known import rounded, weakest
+from seamcheck.measure.material.stretches import stretches_below
+from seamcheck.measure.material.track import Track
+from seamcheck.measure.material.transmission import (
+    COMFORTABLE,
+    EXTRAPOLATION,
+    LEAST,
+    Plaque,
+    TransmissionFit,
+    fit_transmission,
+)
+from seamcheck.settings.material import MaterialSettings
+
+_AS_THICK = 1e-3  # mm: a light path so little longer than the thickest plaque counts as long as it
+
+
+def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
+    if not settings.plaques:
+        return None
+    plaques = [Plaque(thickness, percent / 100.0) for thickness, percent in settings.plaques]
+    return fit_transmission(plaques, settings.index().value, settings.numbers["light.plaque_scatter"].value / 100.0)
+
+
+def add_light_columns(
+    tracks: Sequence[Track],
+    fit: TransmissionFit | None,
+    given: Mapping[str, np.ndarray],
+    columns: dict[str, dict[str, np.ndarray]],
+    reasons: dict[str, dict[str, np.ndarray]],
+) -> None:
+    """Add the columns light_path and transmission."""
+    for track in tracks:
+        source = "cover_thickness_max" if "cover_thickness_max" in track.survey.columns else "cover_thickness"
+        path = np.asarray(given.get(track.id, track.column(source) * _slant(track)), dtype=float)
+        why = track.reason(path, source, "cover_thickness", "path_in_cover")
+        columns[track.id]["light_path"], reasons[track.id]["light_path"] = path, why
+        if fit is not None:
+            columns[track.id]["transmission"] = 100.0 * fit.at(path)
+            reasons[track.id]["transmission"] = why
+            columns[track.id]["extinction"] = np.full(len(path), fit.extinction)
+            reasons[track.id]["extinction"] = np.full(len(path), "", dtype="U24")
+
+
+def _slant(track: Track) -> np.ndarray | float:
+    """Way of the refracted ray over the thickness along the beam, where a scanner was given; 1 otherwise."""
+    if "path_in_cover" not in track.survey.columns:
+        return 1.0
+    with np.errstate(invalid="ignore", divide="ignore"):
+        return track.column("path_in_cover") / track.column("cover_thickness")
+
+
+def transmission_section(
+    tracks: Sequence[Track],
+    fit: TransmissionFit,
+    columns: Mapping[str, Mapping[str, np.ndarray]],
+    settings: MaterialSettings,
+    interface: dict[str, dict],
+) -> dict:
+    index = settings.index()
+    comfortable, least = fit.limit_thickness(COMFORTABLE), fit.limit_thickness(LEAST)
+    places, contours = [], []
+    longest: tuple[float, Track, int] | None = None
+    for track in tracks:
+        path = columns[track.id]["light_path"]
+        values = columns[track.id]["transmission"]
+        if not np.isfinite(values).any():
+            continue
+        worst = int(np.nanargmin(values))
+        if longest is None or path[worst] > longest[0]:
+            longest = (float(path[worst]), track, worst)
+        low, high = fit.interval(path[worst])
+        thickest = fit.plaques[-1].thickness
+        contours.append(
+            {
+                "contour": track.id,
+                "least_percent": rounded(values[worst]),
+                "median_percent": rounded(np.nanmedian(values)),
+                "most_percent": rounded(np.nanmax(values)),
+                "at": track.point(worst),
+                "s_mm": rounded(track.s[worst]),
+                "light_path_mm": rounded(path[worst]),
+                "low_percent": rounded(100 * low),
+                "high_percent": rounded(100 * high),
+                "diffuse_form_percent": rounded(100 * float(fit.diffuse_at(path[worst]))),
+                "carried_on_mm": rounded(float(track.length[path > thickest + _AS_THICK].sum())),
+                "farthest_of_plaque": rounded(float(np.nanmax(path)) / thickest),
+                "beyond_plaques_mm": rounded(float(track.length[fit.is_beyond(path)].sum())),
+            }
+        )
+        for share, name in ((LEAST, "below 15 %"), (COMFORTABLE, "below 28 %")):
+            limit = least if share == LEAST else comfortable
+            for stretch in stretches_below(track, values, 100.0 * share):
+                i = stretch.worst
+                places.append(
+                    {
+                        "contour": track.id,
+                        "what": name,
+                        "from_s_mm": rounded(stretch.start),
+                        "to_s_mm": rounded(stretch.end),
+                        "length_mm": rounded(stretch.length),
+                        "at": track.point(i),
+                        "percent": rounded(values[i]),
+                        "light_path_mm": rounded(path[i]),
+                        "thin_to_mm": rounded(limit),
+                        "thin_by_mm": rounded(path[i] - limit),
+                    }
+                )
+    if longest is not None:
+        length, track, i = longest
+        interface["path_over_plaques"] = {
+            "value": length / fit.plaques[-1].thickness,
+            "at": track.point(i),
+            "why": "",
+        }
+    standing = weakest([index]) if fit.form == "one plaque" else "given"
+    return {
+        "form": fit.form,
+        "surface_term": rounded(fit.surface_term),
+        "extinction_per_mm": rounded(fit.extinction),
+        "surface_term_standing": standing,
+        "index": index.as_dict(),
+        "surface_limit_percent": rounded(100.0 * fit.cap),
+        "limit_path_28_mm": rounded(comfortable),
+        "limit_path_15_mm": rounded(least),
+        "limits": [
+            {
+                "percent": 28.0,
+                "standing": "common practice, no published source",
+                "meaning": "below it the cover's surface is more prone to burn",
+            },
+            {
+                "percent": 15.0,
+                "standing": "from memory, unverified",
+                "meaning": "below it no weld is expected",
+            },
+        ],
+        "reach_mm": rounded(fit.reach),
+        "reach_standing": f"{EXTRAPOLATION:g} times the thickest plaque; assumption of this project",
+        "contours": contours,
+        "places": places,
+        "notes": [*fit.notes, *_light_notes(settings)],
+    }
+
+
+def _light_notes(settings: MaterialSettings) -> list[str]:
+    notes = [
+        "Plaques must be of the same grade, colour, filler and moulding conditions, measured at the weld "
+        "wavelength "
+        "with an integrating sphere (total transmission). Luminous transmittance is no substitute.",
+        "In the joint the melt wets the underside and one reflection disappears: the value is about 4 to 6 % "
+        "on the "
+        "safe side.",
+    ]
+    if settings.get("light.wavelength") is None:
+        notes.append("The wavelength of the plaques is not given (material.light.wavelength).")
+    return notes

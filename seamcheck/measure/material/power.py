@@ -1,0 +1,207 @@
+"""Energy, time and force of the joint: the columns per station, and the section of the document."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+import numpy as np
+
+from seamcheck.catalogue.known import Known, assumed, rounded, weakest
+from seamcheck.measure.material import energy as en
+from seamcheck.measure.material import melt as me
+from seamcheck.measure.material.track import Track
+from seamcheck.measure.material.uncertainty import Chances
+from seamcheck.settings.material import MaterialSettings
+
+
+def energy_inputs(
+    tracks: Sequence[Track],
+    columns: Mapping[str, Mapping[str, np.ndarray]],
+    grid: me.AreaGrid | None,
+    collapse: float,
+    settings: MaterialSettings,
+    rib_on: str,
+    temperature: Known | None,
+    notes: list[str],
+) -> tuple[en.EnergyInputs | None, dict[str, Known]]:
+    """Return the inputs of the energy estimate and what they are made from."""
+    rib = settings.base if rib_on == "base" else settings.cover
+    used: dict[str, Known] = {}
+    for name, key in (
+        ("power", "laser.power"),
+        ("speed", "laser.speed"),
+        ("use", "laser.use"),
+        ("depth", "laser.absorption_depth"),
+        ("pressure", "process.pressure"),
+        ("viscosity", "process.viscosity"),
+        ("layer", "process.residual_layer"),
+        ("handling", "process.handling"),
+        ("hold", "process.hold"),
+    ):
+        known = settings.get(key)
+        if known is not None:
+            used[name] = known
+    if rib is not None and temperature is not None:
+        room = settings.numbers["process.room_temperature"].value
+        used["density"], used["heat"], used["fusion"] = rib.density(), rib.heat_to_melt(), rib.fusion()
+        used["cold_heat"] = rib.polymer.cells["heat"]
+        used["rise"] = Known(
+            temperature.value - room,
+            "K",
+            temperature.standing,
+            temperature.source,
+            max(temperature.low - room, 0.0),
+            temperature.high - room,
+        )
+        used["diffusivity"] = rib.polymer.get("diffusivity")
+    elif "speed" in used:
+        used["diffusivity"] = assumed(0.1, "mm²/s", "typical of unfilled plastics", 0.06, 0.15)
+    if grid is None or not tracks or ("density" not in used and "pressure" not in used and "speed" not in used):
+        return None, used
+    length = np.concatenate([track.length for track in tracks])
+    width = np.concatenate([track.width() for track in tracks])
+    through = np.concatenate([columns[track.id].get("transmission", np.full(len(track.s), np.nan)) for track in tracks])
+    unknown = float(length[~np.isfinite(width)].sum())
+    if unknown > 0.001 * float(length.sum()):
+        notes.append(
+            f"{unknown:.1f} mm of {float(length.sum()):.1f} mm of the seam were not measured; there the mean "
+            "of "
+            "the rest is taken for energy and force."
+        )
+    numbers = {name: known.value for name, known in used.items()}
+    return en.EnergyInputs(grid.melt_at, length, width, through / 100.0, collapse, numbers), used
+
+
+def energy_section(
+    tracks: Sequence[Track],
+    columns: dict[str, dict[str, np.ndarray]],
+    reasons: dict[str, dict[str, np.ndarray]],
+    inputs: en.EnergyInputs,
+    used: Mapping[str, Known],
+    settings: MaterialSettings,
+    notes: list[str],
+    chances: Chances | None,
+) -> dict:
+    if "density" in used:
+        need = en.melt_energy(inputs)
+        dose = need / inputs.transmission
+        surplus = np.nanmax(dose) / dose if np.isfinite(dose).any() else None
+        start = 0
+        for track in tracks:
+            part = slice(start, start + len(track.s))
+            start += len(track.s)
+            columns[track.id]["energy_need"] = need[part]
+            reasons[track.id]["energy_need"] = track.reason(need[part], "melt_area", "rib_width", "gap")
+            if surplus is not None:
+                columns[track.id]["energy_surplus"] = surplus[part]
+                reasons[track.id]["energy_surplus"] = track.reason(
+                    surplus[part],
+                    "melt_area",
+                    "rib_width",
+                    "gap",
+                    "cover_thickness_max",
+                    "cover_thickness",
+                )
+    results = en.estimate(inputs)
+    section: dict = {"results": [], "inputs": {name: known.as_dict() for name, known in sorted(used.items())}}
+    moved_by = en.sensitivity(inputs)
+    for key, (unit, title, how) in en.RESULTS.items():
+        if key in results:
+            names = [name for name, moved in moved_by.items() if key in moved or _before(key) in moved]
+            standing = weakest(used[name] for name in names if name in used)
+            section["results"].append(
+                {
+                    "key": key,
+                    "value": rounded(results[key]),
+                    "unit": unit,
+                    "title": title,
+                    "how": how,
+                    "inputs": names,
+                    "standing": f"computed; its weakest input: {standing}",
+                    **_range(chances, key),
+                }
+            )
+    section["sensitivity"] = [
+        {
+            "input": name,
+            "change_percent": 10.0,
+            "effects": {
+                key: {"down_percent": rounded(100 * a, 4), "up_percent": rounded(100 * b, 4)}
+                for key, (a, b) in moved.items()
+            },
+        }
+        for name, moved in moved_by.items()
+    ]
+    section["corners"] = _corners(tracks, columns, reasons, settings)
+    spot = settings.get("laser.spot")
+    if spot is not None and np.isfinite(inputs.width).any():
+        narrow, wide = float(np.nanmin(inputs.width)), float(np.nanmax(inputs.width))
+        if spot.value < wide:
+            notes.append(
+                f"The spot ({spot.value:g} mm) is narrower than the rib ({wide:.2f} mm at its widest): its "
+                "edges "
+                "may stay cold."
+            )
+        elif spot.value > narrow:
+            notes.append(
+                f"Of a spot of {spot.value:g} mm about {100 * (1 - narrow / spot.value):.0f} % of the light "
+                "falls "
+                f"beside the rib where it is narrowest ({narrow:.2f} mm), if it is spread evenly."
+            )
+    section["notes"] = [
+        "Order of magnitude, without losses to the surroundings. No process setting is recommended.",
+        "One pass goes once round all paths; jumps between them are not counted.",
+    ]
+    return section
+
+
+def _before(key: str) -> str:
+    """Return the result that a rounded one is made from: rounding hides what moves it."""
+    return {"passes": "weld_time", "passes_even": "weld_time_even"}.get(key, key)
+
+
+def _range(chances: Chances | None, key: str) -> dict:
+    """Return the range of a result over the random combinations."""
+    if chances is None or key not in chances.ranges:
+        return {}
+    low, _, high = chances.ranges[key]
+    return {"low": rounded(low), "high": rounded(high)}
+
+
+def _corners(
+    tracks: Sequence[Track],
+    columns: dict[str, dict[str, np.ndarray]],
+    reasons: dict[str, dict[str, np.ndarray]],
+    settings: MaterialSettings,
+) -> dict | None:
+    """Add the column corner_dose; return the tightest turn with its acceleration."""
+    speed, most = settings.get("laser.speed"), settings.get("laser.acceleration")
+    if speed is None:
+        return None
+    tightest: tuple[float, Track, int] | None = None
+    for track in tracks:
+        radius = track.column("turn_radius")
+        finite = np.where(np.isfinite(radius), radius, np.inf)
+        if len(finite) and (tightest is None or finite.min() < tightest[0]):
+            tightest = (float(finite.min()), track, int(finite.argmin()))
+        if most is not None:
+            why = np.asarray(track.survey.reasons.get("turn_radius", np.full(len(radius), "")), dtype="U24")
+            straight = ~np.isfinite(radius) & ((why == "straight") | (why == "") & np.isinf(radius))
+            with np.errstate(invalid="ignore", divide="ignore"):
+                dose = np.maximum(1.0, speed.value / np.sqrt(most.value * radius))
+            dose = np.where(straight, 1.0, dose)
+            columns[track.id]["corner_dose"] = dose
+            reasons[track.id]["corner_dose"] = track.reason(dose, "turn_radius")
+    if tightest is None or not np.isfinite(tightest[0]):
+        return None
+    least, track, i = tightest
+    entry = {
+        "least_turn_radius_mm": rounded(least),
+        "at": track.point(i),
+        "contour": track.id,
+        "acceleration_mm_s2": rounded(speed.value**2 / least) if least > 0 else None,
+        "how": "speed² / turn radius; a scanner that can't follow slows down and gives more energy there",
+    }
+    if most is not None:
+        entry["slowed_to_mm_s"] = rounded(min(speed.value, float(np.sqrt(most.value * least))))
+    return entry

@@ -1,0 +1,166 @@
+"""Transmission of the cover from measured plaques: fit, value for a light path, range, limit thickness."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from seamcheck.measure.material.optics import normal_reflectance, surface_limit
+from seamcheck.settings.plaques import Plaque, check_plaques
+
+COMFORTABLE = 0.28
+"""Transmission from which surface burning is not much of a worry. Common practice, no published source."""
+
+LEAST = 0.15
+"""Transmission below which a seam is not expected to work. From memory, unverified."""
+
+EXTRAPOLATION = 1.5
+"""A light path longer than this many times the thickest plaque is marked as carried on. Assumption."""
+
+SURFACE_SCATTER = 0.03
+"""Relative standard deviation of the surface term when it comes from the index alone. Assumption."""
+
+NINETY = 1.6448536269514722  # standard deviations from the middle to the 5th and 95th percentile
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class TransmissionFit:
+    """T(l) = T0 e^(-K l), fitted to plaques; beside it the diffuse form T(l) = D0 / (1 + S l).
+
+    Attributes
+    ----------
+    plaques : sorted by thickness
+    index : refractive index
+    surface_term : T0, share 0..1
+    extinction : K, 1/mm, >= 0
+    covariance : (2, 2) of (ln T0, K)
+    diffuse : (D0, S), the second form through the same plaques
+    form : 'one plaque', 'two plaques' or 'least squares'
+    notes : what is odd about the plaques, as sentences
+    """
+
+    plaques: tuple[Plaque, ...]
+    index: float
+    surface_term: float
+    extinction: float
+    covariance: np.ndarray
+    diffuse: tuple[float, float]
+    form: str
+    notes: tuple[str, ...]
+
+    @property
+    def cap(self) -> float:
+        """Most that the surfaces let through (share 0..1)."""
+        return float(surface_limit(self.index))
+
+    @property
+    def reach(self) -> float:
+        """Longest light path (mm) that is not marked as carried on beyond the plaques."""
+        return EXTRAPOLATION * self.plaques[-1].thickness
+
+    def at(self, path: ArrayLike) -> np.ndarray:
+        """Transmission (share 0..1) for a light path in mm; NaN stays NaN."""
+        path = np.asarray(path, dtype=float)
+        return np.minimum(self.surface_term * np.exp(-self.extinction * path), self.cap)
+
+    def diffuse_at(self, path: ArrayLike) -> np.ndarray:
+        """Transmission by the diffuse form; tells how much the choice of the form matters."""
+        start, scatter = self.diffuse
+        return np.minimum(start / (1.0 + scatter * np.asarray(path, dtype=float)), self.cap)
+
+    def interval(self, path: ArrayLike) -> tuple[np.ndarray, np.ndarray]:
+        """Range (5th to 95th percentile) from plaque scatter, widened to cover both forms."""
+        path = np.asarray(path, dtype=float)
+        c = self.covariance
+        spread = NINETY * np.sqrt(np.maximum(c[0, 0] - 2.0 * path * c[0, 1] + path**2 * c[1, 1], 0.0))
+        one, other = self.at(path), self.diffuse_at(path)
+        low = np.minimum(one, other) * np.exp(-spread)
+        return low, np.minimum(np.maximum(one, other) * np.exp(spread), self.cap)
+
+    def limit_thickness(self, wanted: float) -> float:
+        """Longest light path (mm) that still passes ``wanted``: ln(T0 / wanted) / K; 0: none, inf: any."""
+        if self.surface_term <= wanted:
+            return 0.0
+        return float(np.log(self.surface_term / wanted) / self.extinction) if self.extinction > 0.0 else np.inf
+
+    def is_beyond(self, path: ArrayLike) -> np.ndarray:
+        """Where the light path is so long that the value is only carried on beyond the plaques."""
+        return np.asarray(path, dtype=float) > self.reach
+
+
+def fit_transmission(plaques: Sequence[Plaque], index: float, scatter: float = 0.03) -> TransmissionFit:
+    """Fit the transmission of a material to measured plaques.
+
+    Parameters
+    ----------
+    plaques : one or more; of one thickness only: the surface term comes from the index, T0 = (1 - R)²
+    index : refractive index, for the surfaces
+    scatter : relative standard deviation of one measured transmission
+
+    Notes
+    -----
+    Two thicknesses: through both points; more: least squares in ln T, K held at 0 or above. The range comes
+    from the scatter, or from the residuals where these are larger.
+    """
+    plaques = check_plaques(plaques, index, scatter)
+    t = np.array([p.thickness for p in plaques])
+    y = np.log([p.transmission for p in plaques])
+    surface = float((1.0 - normal_reflectance(index)) ** 2)
+    notes: list[str] = []
+    if len(set(t.tolist())) == 1:
+        log_start = float(np.log(surface))
+        mean = float(np.mean(y))
+        rate = max(0.0, (log_start - mean) / t[0])
+        var_start, var_y = SURFACE_SCATTER**2, scatter**2 / len(t)
+        cov = np.array([[var_start, var_start / t[0]], [var_start / t[0], (var_start + var_y) / t[0] ** 2]])
+        start_diffuse, per_t = surface, max(0.0, (surface / np.exp(mean) - 1.0) / t[0])
+        notes.append(
+            "One plaque only: the surface term comes from the refractive index. A second plaque of another "
+            "thickness would show whether that is right."
+        )
+        return TransmissionFit(plaques, index, surface, rate, cov, (start_diffuse, per_t), "one plaque", tuple(notes))
+
+    table = np.column_stack([np.ones_like(t), -t])
+    (log_start, rate), *_ = np.linalg.lstsq(table, y, rcond=None)
+    if rate < 0.0:
+        log_start, rate = float(np.mean(y)), 0.0
+        notes.append("The thicker plaques pass as much as the thin ones within the scatter: no loss in the bulk.")
+    residuals = y - (log_start - rate * t)
+    spare = len(t) - 2
+    sigma = scatter if spare < 1 else max(scatter, float(np.sqrt(np.sum(residuals**2) / spare)))
+    cov = sigma**2 * np.linalg.inv(table.T @ table)
+    # 1/T = (1 + S l) / D0 is a straight line too; weights make it least squares in ln T to first order.
+    inverse, weights = np.exp(-y), np.exp(y)
+    (offset, slope), *_ = np.linalg.lstsq(np.column_stack([weights, t * weights]), inverse * weights, rcond=None)
+    if slope < 0.0 or offset <= 0.0:
+        offset, slope = (
+            (float(np.mean(inverse)), 0.0)
+            if slope < 0.0
+            else (1.0 / surface, float(np.mean((inverse * surface - 1.0) / t) / surface))
+        )
+    start = float(np.exp(log_start))
+    if start > surface * (1.0 + 2.0 * float(np.sqrt(cov[0, 0]))):
+        notes.append(
+            f"Carried back to no thickness the plaques would pass {100 * start:.0f} %, more than the "
+            "surfaces leave "
+            f"({100 * surface:.0f} %): the plaques may differ in grade, colour or surface, or scatter "
+            "strongly. Values "
+            "below the thinnest plaque are then too high."
+        )
+    worst = int(np.argmax(np.abs(residuals)))
+    if spare >= 1 and abs(residuals[worst]) > 2.0 * scatter:
+        notes.append(f"The {t[worst]:g} mm plaque is off the fitted line by {100 * np.expm1(residuals[worst]):+.0f} %.")
+    form = "two plaques" if len(t) == 2 else "least squares"
+    return TransmissionFit(
+        plaques,
+        index,
+        start,
+        float(rate),
+        cov,
+        (float(1.0 / offset), float(slope / offset)),
+        form,
+        tuple(notes),
+    )

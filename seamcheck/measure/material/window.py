@@ -1,0 +1,223 @@
+"""The collapse window: the smallest collapse that closes every gap, the largest that finds room."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from seamcheck.catalogue.known import Known, rounded
+from seamcheck.catalogue.quantities import REASONS
+from seamcheck.measure.material import melt as me
+from seamcheck.measure.material.balance import first_rest, lateness
+from seamcheck.measure.material.track import Track
+from seamcheck.measure.table import Survey
+from seamcheck.settings.material import MaterialSettings
+
+
+@dataclass(frozen=True, slots=True)
+class Bound:
+    """One end of the collapse window: mm, its cause in words, and the station or the place that causes it."""
+
+    value: float
+    cause: str
+    path: str = ""
+    station: int = -1
+    at: tuple[float, ...] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CollapseWindow:
+    """Smallest and largest collapse that this geometry can take.
+
+    lowest : what the gap and the flatness ask for
+    highest : the smallest of ``uppers``; None when nothing limits
+    uppers : what traps, travel and rib height allow, one each
+    unknown : what could not be taken into account, as sentences
+    """
+
+    lowest: Bound
+    uppers: tuple[Bound, ...]
+    unknown: tuple[str, ...] = ()
+
+    @property
+    def highest(self) -> Bound | None:
+        return min(self.uppers, key=lambda bound: bound.value, default=None)
+
+    @property
+    def width(self) -> float:
+        """mm; negative: no collapse suits."""
+        return float("inf") if self.highest is None else self.highest.value - self.lowest.value
+
+    def place(self, collapse: float) -> str:
+        """Return where a planned collapse lies: 'inside', 'too small', 'too large' or 'empty window'."""
+        if self.width < 0.0:
+            return "empty window"
+        if collapse < self.lowest.value:
+            return "too small"
+        return "too large" if self.highest is not None and collapse > self.highest.value else "inside"
+
+
+def free_travel(survey: Survey) -> tuple[float, list | None, str]:
+    """Return (mm, place, why) of the free travel: inf when nothing is in the way, NaN when unknown."""
+    entry = survey.interface.get("free_travel")
+    value, at, why = float("nan"), None, "not measured"
+    if entry is not None:
+        at, why = entry.get("at"), str(entry.get("why") or "")
+        if entry.get("value") is not None:
+            value = float(entry["value"])
+        elif why == "free":
+            value = float("inf")
+    for path in survey.paths:
+        column = path.columns.get("free_travel")
+        if column is not None and np.isfinite(column).any():
+            i = int(np.nanargmin(column))
+            if not value <= float(column[i]):
+                value, at, why = float(column[i]), [float(x) for x in path.points[i]], ""
+    return value, at, why
+
+
+def collapse_window(
+    tracks: Sequence[Track],
+    survey: Survey,
+    grid: me.AreaGrid | None,
+    expansion: Known,
+    settings: MaterialSettings,
+) -> CollapseWindow:
+    number = {key: known.value for key, known in settings.numbers.items()}
+    first, unknown, uppers = first_rest(tracks), [], []
+    late, path, station = 0.0, "", -1
+    for track in tracks:
+        values = lateness(track, first, "gap_max")
+        if np.isfinite(values).any() and (station < 0 or float(np.nanmax(values)) > late):
+            station, path = int(np.nanargmax(values)), track.id
+            late = float(values[station])
+    flat = number.get("tolerance.flatness_cover", 0.0) + number.get("tolerance.flatness_rib", 0.0)
+    if flat == 0.0:
+        unknown.append("Flatness is not given (material.tolerance.flatness_cover, flatness_rib): parts as drawn.")
+    if station < 0:
+        unknown.append("No gap was measured: what closes it is not known.")
+    reserve = number["process.least_local_collapse"]
+    cause = f"worst gap {late:.3f} mm over the smallest, flatness {flat:.3f} mm, least local collapse {reserve:g} mm"
+    lowest = Bound(late + flat + reserve, cause, path, station)
+    stations = [(track.id, i) for track in tracks for i in range(len(track.s))]
+    if grid is not None:
+        surplus = expansion.value * grid.melt - number["process.trap_fill"] * grid.room
+        holds = me.largest_holding(grid.collapses, surplus)
+        if np.isfinite(holds).any():
+            i = int(np.nanargmin(holds))
+            uppers.append(Bound(float(holds[i]), "flash traps full", *stations[i]))
+        elif not np.isinf(holds).any():
+            unknown.append("Melt or trap areas were measured nowhere: what the traps hold is not known.")
+    travel, at, why = free_travel(survey)
+    if np.isfinite(travel):
+        uppers.append(
+            Bound(
+                travel - number["process.travel_reserve"],
+                f"free travel {travel:.3f} mm less {number['process.travel_reserve']:g} mm",
+                at=None if at is None else tuple(float(c) for c in at),
+            )
+        )
+    elif travel != travel:
+        unknown.append(f"Free travel: {REASONS.get(why, why) or 'not measured'}".rstrip(".") + ".")
+    heights = [track.column("rib_height") + lateness(track, first) for track in tracks]
+    for track, height in zip(tracks, heights, strict=True):
+        if np.isfinite(height).any():
+            i = int(np.nanargmin(height))
+            value = float(height[i]) - number["process.height_reserve"]
+            uppers.append(Bound(value, f"rib height less {number['process.height_reserve']:g} mm", track.id, i))
+    return CollapseWindow(lowest, tuple(sorted(uppers, key=lambda bound: bound.value)), tuple(unknown))
+
+
+def _bound_dict(bound: Bound, tracks: Sequence[Track]) -> dict:
+    place = None if bound.at is None else [rounded(c, 9) for c in bound.at]
+    entry: dict = {"value_mm": rounded(bound.value), "cause": bound.cause, "at": place}
+    for track in tracks:
+        if track.id == bound.path and bound.station >= 0:
+            entry.update(contour=track.id, s_mm=rounded(track.s[bound.station]), at=track.point(bound.station))
+    return entry
+
+
+def window_section(
+    window: CollapseWindow,
+    tracks: Sequence[Track],
+    grid: me.AreaGrid | None,
+    expansion: Known,
+    collapse: float,
+    settings: MaterialSettings,
+    survey: Survey,
+) -> dict:
+    limit = settings.numbers["process.trap_fill"].value
+    section: dict = {
+        "place": window.place(collapse),
+        "planned_mm": rounded(collapse),
+        "width_mm": rounded(window.width),
+        "lowest": _bound_dict(window.lowest, tracks),
+        "highest": None if window.highest is None else _bound_dict(window.highest, tracks),
+        "uppers": [_bound_dict(bound, tracks) for bound in window.uppers],
+        "unknown": list(window.unknown),
+        "inputs": {
+            key: settings.numbers[f"process.{key}"].as_dict()
+            for key in ("trap_fill", "least_local_collapse", "travel_reserve", "height_reserve")
+        },
+    }
+    if grid is None:
+        return section
+    first = first_rest(tracks)
+    late = np.concatenate([lateness(track, first, "gap_max") for track in tracks])
+    length = np.concatenate([track.length for track in tracks])
+    flat = sum(
+        settings.numbers[f"tolerance.{key}"].value
+        for key in ("flatness_cover", "flatness_rib")
+        if f"tolerance.{key}" in settings.numbers
+    )
+    reserve = settings.numbers["process.least_local_collapse"].value
+    travel = free_travel(survey)[0]
+    known = np.isfinite(late)
+    weight = float(length[known].sum())
+    picture: dict[str, list] = {
+        "collapse_mm": [],
+        "closed_share": [],
+        "trap_fill": [],
+        "trap_fill_inner": [],
+        "trap_fill_outer": [],
+        "travel_left_mm": [],
+    }
+    for c, melt, inner, outer in zip(grid.collapses, grid.melt, grid.inner, grid.outer, strict=True):
+        picture["collapse_mm"].append(rounded(c))
+        closed = float(length[known][late[known] + flat + reserve <= c + 1e-9].sum())
+        picture["closed_share"].append(rounded(closed / weight, 4) if weight else None)
+        for key, room, share in (
+            ("trap_fill", me.both_rooms(inner, outer), 1.0),
+            ("trap_fill_inner", inner, 0.5),
+            ("trap_fill_outer", outer, 0.5),
+        ):
+            picture[key].append(_most(me.fill(melt, room, expansion.value, share)))
+        picture["travel_left_mm"].append(rounded(travel - c))
+    section["picture"] = {"trap_fill_limit": rounded(limit), **picture}
+    return section
+
+
+def _most(values: np.ndarray) -> float | None:
+    return rounded(float(np.nanmax(values)), 4) if np.isfinite(values).any() else None
+
+
+def window_values(window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, dict]) -> None:
+    low, high = _bound_dict(window.lowest, tracks), window.highest
+    interface["collapse_above_lowest"] = {
+        "value": collapse - window.lowest.value,
+        "at": low["at"],
+        "why": window.lowest.cause,
+    }
+    if high is None:
+        for key in ("collapse_window", "collapse_below_highest"):
+            interface[key] = {"value": None, "at": None, "why": "free"}
+        return
+    at = _bound_dict(high, tracks)["at"]
+    interface["collapse_window"] = {
+        "value": window.width,
+        "at": at,
+        "why": f"highest: {high.cause}; lowest: {window.lowest.cause}",
+    }
+    interface["collapse_below_highest"] = {"value": high.value - collapse, "at": at, "why": high.cause}

@@ -1,0 +1,185 @@
+"""The path as a scanner and a handling robot see it: field, rise, nearest neighbouring stretch."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+import shapely
+from scipy.spatial import cKDTree
+
+from seamcheck.contour import Contour, Path
+from seamcheck.joint import Joint
+from seamcheck.sections.facing import View
+
+_NEIGHBOUR = 3.0  # the way along the seam must be so many times the straight distance
+_LOOK = 30.0  # mm within which neighbouring stretches are looked for
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Course:
+    """All paths of a contour in the view.
+
+    points (n, 3) mm; path (n,) index; s (n,) mm along its path
+    """
+
+    points: np.ndarray
+    path: np.ndarray
+    s: np.ndarray
+
+    @staticmethod
+    def of(joint: Joint, contour: Contour, view: View) -> Course:
+        points = np.concatenate([view.local(joint.frame.world(path.points)) for path in contour.paths])
+        counts = [len(path.s) for path in contour.paths]
+        return Course(
+            points,
+            np.repeat(np.arange(len(counts)), counts),
+            np.concatenate([path.s for path in contour.paths]),
+        )
+
+
+def path_values(joint: Joint, contour: Contour) -> dict[str, dict[str, Any]]:
+    """Field circle and rectangle, rise and slope of the mid-line, distance between neighbouring stretches."""
+    view = View.of(joint)
+    course = Course.of(joint, contour, view)
+    return {**_field(course, view), **_rise(course, contour, view), **_neighbours(course, contour, view)}
+
+
+def field_circle(flat: np.ndarray) -> tuple[np.ndarray, float]:
+    """Centre (2,) and radius of the smallest circle around points (n, 2)."""
+    points = shapely.MultiPoint(flat).convex_hull
+    centre = shapely.get_coordinates(shapely.minimum_bounding_circle(points).centroid)[0]
+    return centre, float(shapely.minimum_bounding_radius(points))
+
+
+def _field(course: Course, view: View) -> dict[str, dict[str, Any]]:
+    flat = course.points[:, :2]
+    level = float(np.median(course.points[:, 2]))
+    centre, radius = field_circle(flat)
+    at = _at(view, float(centre[0]), float(centre[1]), level)
+    rectangle = shapely.get_coordinates(shapely.minimum_rotated_rectangle(shapely.MultiPoint(flat)))
+    sides = np.linalg.norm(np.diff(rectangle[:3], axis=0), axis=1) if len(rectangle) >= 3 else np.zeros(2)
+    middle = rectangle[:-1].mean(axis=0) if len(rectangle) > 1 else rectangle[0]
+    along = rectangle[1] - rectangle[0] if sides[0] >= sides[1] else rectangle[2] - rectangle[1]
+    direction = view.axes[:2].T @ (along / max(np.linalg.norm(along), 1e-12))
+    box = {
+        "at": _at(view, float(middle[0]), float(middle[1]), level),
+        "why": "",
+        "direction": [float(x) for x in direction],
+    }
+    return {
+        "field_circle": {"value": 2.0 * radius, "at": at, "why": ""},
+        "field_length": {"value": float(sides.max()), **box},
+        "field_width": {"value": float(sides.min()), **box},
+    }
+
+
+def _rise(course: Course, contour: Contour, view: View) -> dict[str, dict[str, Any]]:
+    height = course.points[:, 2]
+    top = int(np.argmax(height))
+    steepest, at = 0.0, top
+    step_up, step_at = 0.0, top
+    start = 0
+    for path in contour.paths:
+        n = len(path.s)
+        points = course.points[start : start + n]
+        ahead = np.roll(points, -1, axis=0) if path.closed else points[1:]
+        step = ahead - points[: len(ahead)]
+        run = np.hypot(step[:, 0], step[:, 1])
+        with np.errstate(invalid="ignore", divide="ignore"):
+            slope = np.where(run > 1e-6, np.abs(step[:, 2]) / run, 0.0)
+        if len(slope) and slope.max() > steepest:
+            steepest, at = float(slope.max()), start + int(np.argmax(slope))
+        rise = _over_one_width(path, points[:, 2], contour.rib_width)
+        if len(rise) and rise.max() > step_up:
+            step_up, step_at = float(rise.max()), start + int(np.argmax(rise))
+        start += n
+    return {
+        "seam_rise": {
+            "value": float(height.max() - height.min()),
+            "at": [float(c) for c in view.world(course.points[top])],
+            "why": "",
+        },
+        "seam_slope": {
+            "value": float(np.degrees(np.arctan(steepest))),
+            "at": [float(c) for c in view.world(course.points[at])],
+            "why": "",
+        },
+        "seam_step": {
+            "value": step_up,
+            "at": [float(c) for c in view.world(course.points[step_at])],
+            "why": "",
+        },
+    }
+
+
+def _over_one_width(path: Path, height: np.ndarray, width: float) -> np.ndarray:
+    """(n,) mm: how much the height changes from half a width before every node to half a width behind it."""
+    s, h = path.s, height
+    if path.closed:
+        s, h = np.concatenate([s - path.length, s, s + path.length]), np.tile(h, 3)
+    ends = [np.interp(np.clip(path.s + by, s[0], s[-1]), s, h) for by in (-width / 2, width / 2)]
+    return np.abs(ends[1] - ends[0])
+
+
+def _neighbours(course: Course, contour: Contour, view: View) -> dict[str, dict[str, Any]]:
+    """Nearest two stretches that are far from each other along the seam."""
+    points = course.points
+    pairs = cKDTree(points).query_pairs(_LOOK, output_type="ndarray")
+    nothing = {"value": None, "at": None, "why": "no-neighbour"}
+    if not len(pairs):
+        return {"path_distance": nothing}
+    apart = np.linalg.norm(points[pairs[:, 0]] - points[pairs[:, 1]], axis=1)
+    far = _way(course, contour, pairs) > _NEIGHBOUR * apart + contour.rib_width
+    if not far.any():
+        return {"path_distance": nothing}
+    best = pairs[far][int(np.argmin(apart[far]))]
+    one, other = (_around(course, contour, int(i)) for i in best)
+    line = shapely.shortest_line(shapely.LineString(one[:, :2]), shapely.LineString(other[:, :2]))
+    ends = shapely.get_coordinates(line)
+    distance = min(float(shapely.length(line)), float(apart[far].min()))
+    middle = ends.mean(axis=0)
+    return {
+        "path_distance": {
+            "value": distance,
+            "at": _at(view, float(middle[0]), float(middle[1]), float(points[best, 2].mean())),
+            "why": "",
+        }
+    }
+
+
+def _way(course: Course, contour: Contour, pairs: np.ndarray) -> np.ndarray:
+    """Shortest way along the seam between pairs of nodes; through one junction at most, else infinite."""
+    a, b = pairs.T
+    way = np.full(len(pairs), np.inf)
+    same = course.path[a] == course.path[b]
+    direct = np.abs(course.s[a] - course.s[b])
+    lengths = np.array([path.length for path in contour.paths])
+    closed = np.array([path.closed for path in contour.paths])
+    round_it = np.where(closed[course.path[a]], lengths[course.path[a]] - direct, np.inf)
+    way[same] = np.minimum(direct, round_it)[same]
+    names = {end for path in contour.paths for end in path.ends if end.startswith("junction:")}
+    for name in sorted(names):
+        to = np.full(len(course.s), np.inf)
+        for i, path in enumerate(contour.paths):
+            mine = course.path == i
+            for end, place in zip(path.ends, (0.0, path.length), strict=False):
+                if end == name:
+                    to[mine] = np.minimum(to[mine], np.abs(course.s[mine] - place))
+        way = np.minimum(way, to[a] + to[b])
+    return way
+
+
+def _around(course: Course, contour: Contour, node: int) -> np.ndarray:
+    """(k, 3) nodes next to one on its path."""
+    path = contour.paths[course.path[node]]
+    own = np.flatnonzero(course.path == course.path[node])
+    place = node - own[0]
+    near = np.arange(place - 2, place + 3)
+    near = near % len(own) if path.closed else near[(near >= 0) & (near < len(own))]
+    return course.points[own[near]]
+
+
+def _at(view: View, x: float, y: float, z: float) -> list[float]:
+    return [float(c) for c in view.world(np.array([x, y, z]))]

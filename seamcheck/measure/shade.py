@@ -1,0 +1,76 @@
+"""What stands in the way of light along the beam, where some of the rib's width lies in the shade."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+
+from seamcheck.joint import Joint
+from seamcheck.measure.light import rib_width
+from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
+
+_ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the rib's width
+_ABOVE = 0.05  # mm above the rib's top from which on something stands over it
+
+
+def shades(joint: Joint, survey: Survey) -> dict[str, dict[str, Any]]:
+    """The value 'beam_clear' of the whole interface, one place for each stretch in one shade; {} without shade."""
+    dark = [np.asarray(path.columns["beam_clear"], dtype=float) < 1.0 - 1e-6 for path in survey.paths]
+    if not any(mark.any() for mark in dark):
+        return {}
+    view = View.of(joint)
+    points = np.concatenate([view.local(p.points[d]) for p, d in zip(survey.paths, dark, strict=True) if d.any()])
+    low, high = points.min(axis=0) - 3.0, points.max(axis=0) + 3.0
+    others = {i: body for i, body in joint.bodies.items() if i not in joint.cover}
+    faces = FaceList.of(others, view, 1.0, np.array([*low, *high[:2], np.inf]))
+    sheet = faces.facets(view, 1.0)
+    places: list[dict[str, Any]] = []
+    for path, mark in zip(survey.paths, dark, strict=True):
+        if mark.any():
+            places += _places(path, np.flatnonzero(mark), sheet, faces, joint, view)
+    places.sort(key=lambda place: place["value"])
+    return {"beam_clear": {**places[0], "places": places}}
+
+
+def _places(
+    path: PathSurvey, stations: np.ndarray, sheet: Sheet, faces: FaceList, joint: Joint, view: View
+) -> list[dict[str, Any]]:
+    owner, face = _over(path, stations, sheet, view)
+    clear = np.asarray(path.columns["beam_clear"], dtype=float)[stations]
+    starts = np.flatnonzero(np.append(True, (np.diff(stations) > 1) | (owner[1:] != owner[:-1])))
+    found = []
+    for a, b in zip(starts, np.append(starts[1:], len(stations)), strict=True):
+        k = int(a + np.nanargmin(clear[a:b]))
+        part = faces.ids[owner[k]] if owner[k] >= 0 else ""
+        why = (
+            f"'{joint.parts[part].name or part}' stands in the light."
+            if part
+            else "The light passes the cover more than once here: there is a void, or a ledge above it."
+        )
+        found.append(
+            {
+                "value": float(clear[k]),
+                "at": [float(c) for c in path.points[stations[k]]],
+                "why": why,
+                "faces": [{"part": part, "face": int(face[k])}] if part else [],
+            }
+        )
+    return found
+
+
+def _over(path: PathSurvey, stations: np.ndarray, sheet: Sheet, view: View) -> tuple[np.ndarray, np.ndarray]:
+    """(k,) part (index, -1 for none) and face of what stands lowest over the rib's top at stations (k,)."""
+    half = np.nan_to_num(rib_width(path)[stations], nan=0.5) / 2
+    places = path.points[stations, None] + _ACROSS[None, :, None] * half[:, None, None] * path.u[stations, None]
+    local = view.local(places.reshape(-1, 3))
+    part, face = np.full(len(stations), -1), np.full(len(stations), -1)
+    if not len(sheet.face):
+        return part, face
+    height, index, facet = heights_at(local, sheet, tree_of(sheet))
+    over = height > local[index, 2] + _ABOVE
+    station, height, facet = index[over] // len(_ACROSS), height[over], facet[over]
+    order = np.lexsort((-height, station))  # the lowest is written last
+    part[station[order]], face[station[order]] = sheet.part[facet[order]], sheet.face[facet[order]]
+    return part, face

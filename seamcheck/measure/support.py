@@ -1,0 +1,217 @@
+"""What lies below the rib along the light: depth of material, openings, the face on which a nest can carry."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+import shapely
+
+from seamcheck.contour import Contour
+from seamcheck.joint import Joint
+from seamcheck.measure.corridor import rib_region
+from seamcheck.measure.table import Survey
+from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
+from seamcheck.sections.stretches import cell_lengths
+
+_LEVEL = np.cos(np.radians(5.0))
+_INSIDE = 0.05  # mm below the rib's top from which on its own material is followed
+_OPEN = 0.05  # mm: the least height of an opening
+_SKIN = 0.05  # mm further on which what carries must still be there: outlines of two faces differ on a round wall
+_BESIDE = 4.0  # rib widths to both sides in which material that carries on is looked for
+_STEPS, _HALVINGS = 40, 6  # places looked at on the way there, and how often the step to it is halved
+
+
+def support_values(
+    joint: Joint, contour: Contour, survey: Survey
+) -> tuple[dict[str, dict[str, Any]], dict[str, dict[str, np.ndarray]], dict[str, dict[str, np.ndarray]]]:
+    """What carries the rib: values of the interface, columns and reasons of every path."""
+    view = View.of(joint)
+    flat = np.concatenate([view.local(path.points) for path in survey.paths])
+    reach = _BESIDE * contour.rib_width
+    low, high = flat.min(axis=0), flat.max(axis=0)
+    zone = np.array([low[0] - reach, low[1] - reach, -1e6, high[0] + reach, high[1] + reach, high[2] + 1.0])
+    base = {i: joint.bodies[i] for i in joint.base}
+    lines = [view.local(path.points)[:, :2] for path in survey.paths]
+    around = [
+        np.vstack([line, line[:1]]) if path.closed else line for line, path in zip(lines, survey.paths, strict=True)
+    ]
+    beside = shapely.union_all([shapely.LineString(line) for line in around]).buffer(1.05 * reach + 0.1)
+    under, over = (FaceList.of(base, view, sense, zone).facets(view, sense, beside) for sense in (-1.0, 1.0))
+    columns: dict[str, dict[str, np.ndarray]] = {}
+    reasons: dict[str, dict[str, np.ndarray]] = {}
+    opened: list[np.ndarray] = []
+    exits, open_length = [], 0.0
+    for path in survey.paths:
+        below = _below(view.local(path.points), under, over)
+        beside = _carried_beside(view.local(path.points), path.u @ view.axes[:2].T, below, under, over, contour)
+        is_open = below.again & (beside == 0.0)
+        found = {"support_depth": below.depth, "overhang": np.where(np.isnan(below.depth), np.nan, beside)}
+        columns[path.id] = found
+        reasons[path.id] = {key: np.where(np.isnan(v), "broken-geometry", "") for key, v in found.items()}
+        exits.append(below.facet)
+        opened += list(path.points[is_open])
+        open_length += float(cell_lengths(path.s, path.length, path.closed)[is_open].sum())
+    depth = _extreme(survey, columns, "support_depth", np.nanargmin)
+    if depth["value"] is None:
+        values = {key: depth for key in ("support_depth", "support_open", "nest_area", "overhang")}
+        return values, columns, reasons
+    middle = None if not opened else [float(c) for c in opened[len(opened) // 2]]
+    values = {
+        "support_depth": depth,
+        "overhang": _extreme(survey, columns, "overhang", np.nanargmax),
+        "support_open": {"value": open_length, "at": middle, "why": ""},
+        "nest_area": _nest(joint, view, under, np.concatenate(exits)),
+        **_wall_to_rib(survey),
+    }
+    return values, columns, reasons
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Below:
+    """What lies straight below stations.
+
+    depth : (n,) mm to where the material first ends, NaN unknown; again : (n,) bool, whether more comes below that;
+    air : (n,) mm of air until then, inf where nothing comes; facet : (n,) at which it ends, -1 unknown
+    """
+
+    depth: np.ndarray
+    again: np.ndarray
+    air: np.ndarray
+    facet: np.ndarray
+
+
+def _below(points: np.ndarray, under: Sheet, over: Sheet) -> _Below:
+    """Follow the material from points (n, 3) in the view down."""
+    n = len(points)
+    depth, air, facet = np.full(n, np.nan), np.full(n, np.inf), np.full(n, -1)
+    height, index, which = heights_at(points, under)
+    for_order = np.lexsort((-height, index))
+    below = height[for_order] < points[index[for_order], 2] - _INSIDE
+    order = for_order[below]
+    first = np.unique(index[order], return_index=True)
+    station, place = first[0], order[first[1]]
+    depth[station] = points[station, 2] - height[place]
+    facet[station] = which[place]
+    tops, on, _ = heights_at(points, over)
+    ends = points[on, 2] - np.nan_to_num(depth[on], nan=np.inf)
+    again = tops < ends - _OPEN
+    np.minimum.at(air, on[again], (ends - tops)[again])
+    return _Below(depth, np.isfinite(air), air, facet)
+
+
+def _carried_beside(
+    points: np.ndarray, across: np.ndarray, below: _Below, under: Sheet, over: Sheet, contour: Contour
+) -> np.ndarray:
+    """(n,) mm from points sideways to where material that hangs together with theirs carries on; 0 for none.
+
+    Parameters
+    ----------
+    points (n, 3), across (n, 2) unit, in the view
+    """
+    width = contour.rib_width
+    beside = np.zeros(len(points))
+    ends = points[:, 2] - below.depth
+    level = ends - np.minimum(width, below.air / 2)
+    if not len(under.corners):
+        return beside
+    asked = np.flatnonzero(np.isfinite(ends) & (level > under.corners[:, :, 2].min()))
+    if not len(asked):
+        return beside
+    steps = np.linspace(0.0, _BESIDE * width, _STEPS + 1)[1:]
+    best = np.full(len(asked), np.inf)
+    sheets = tuple((sheet, tree_of(sheet)) for sheet in (under, over))
+    for sign in (-1.0, 1.0):
+
+        def at(far: np.ndarray, rows: np.ndarray, sign: float = sign) -> tuple[np.ndarray, np.ndarray]:
+            """Whether the material reaches places so far (k, m) mm aside, and whether it carries on below them."""
+            xy = points[rows, None, :2] + sign * far[:, :, None] * across[rows, None]
+            above = np.broadcast_to((ends[rows] + _OPEN)[:, None], far.shape)
+            deep = np.broadcast_to(level[rows, None], far.shape)
+            carries = _inside(xy, deep, sheets)
+            carries[carries] = _inside(
+                (xy + sign * _SKIN * across[rows, None])[carries][:, None], deep[carries][:, None], sheets
+            )[:, 0]
+            return _inside(xy, above, sheets), carries
+
+        hangs, carries = at(np.broadcast_to(steps, (len(asked), len(steps))), asked)
+        joined = np.logical_and.accumulate(hangs, axis=1) & carries
+        rows = np.flatnonzero(joined.any(axis=1))
+        far = steps[np.argmax(joined[rows], axis=1)]
+        near = far - steps[0]
+        for _ in range(_HALVINGS):
+            middle = (near + far) / 2
+            met = at(middle[:, None], asked[rows])[1][:, 0]
+            near, far = np.where(met, near, middle), np.where(met, middle, far)
+        best[rows] = np.minimum(best[rows], far)
+    beside[asked] = np.where(np.isfinite(best), best, 0.0)
+    return beside
+
+
+def _inside(xy: np.ndarray, level: np.ndarray, sheets: tuple[tuple[Sheet, shapely.STRtree], ...]) -> np.ndarray:
+    """(n, k) bool: whether places xy (n, k, 2) at levels (n, k) lie in material: the next face below looks down.
+
+    Parameters
+    ----------
+    sheets : faces that look down, and those that look up, with their trees
+    """
+    flat = np.column_stack([xy.reshape(-1, 2), level.ravel()])
+    nearest = []
+    for sheet, tree in sheets:
+        height, index, _ = heights_at(flat, sheet, tree)
+        lower = height < flat[index, 2]
+        found = np.full(len(flat), -np.inf)
+        np.maximum.at(found, index[lower], height[lower])
+        nearest.append(found)
+    return (nearest[0] > nearest[1]).reshape(level.shape)
+
+
+def _extreme(survey: Survey, columns: dict[str, dict[str, np.ndarray]], key: str, pick: Any) -> dict[str, Any]:
+    """The least or the largest value of a column over all paths, with its place."""
+    best: dict[str, Any] = {"value": None, "at": None, "why": "broken-geometry"}
+    for path in survey.paths:
+        values = columns[path.id][key]
+        if not np.isfinite(values).any():
+            continue
+        k = int(pick(values))
+        if best["value"] is None or pick([best["value"], values[k]]) == 1:
+            best = {"value": float(values[k]), "at": [float(c) for c in path.points[k]], "why": ""}
+    return best
+
+
+def _nest(joint: Joint, view: View, under: Sheet, exits: np.ndarray) -> dict[str, Any]:
+    """Area of level faces straight below the rib's top, of those faces that end its material."""
+    known = exits[exits >= 0]
+    faces = {(int(under.part[k]), int(under.face[k])) for k in known}
+    mine = np.array([(int(p), int(f)) in faces for p, f in zip(under.part, under.face, strict=True)])
+    level = mine & (-under.normal[:, 2] >= _LEVEL)
+    if not level.any():
+        return {"value": 0.0, "at": None, "why": ""}
+    region = rib_region(joint, view)
+    triangles = under.triangles(np.zeros(2))[level]
+    shapely.prepare(region)
+    area = shapely.union_all(triangles[shapely.intersects(region, triangles)])
+    lowest = float(under.corners[level][:, :, 2].min())
+    ids = tuple(joint.base)
+    shown = sorted({(ids[under.part[k]], int(under.face[k])) for k in np.flatnonzero(level)})
+    return {
+        "value": float(area.intersection(region).area),
+        "at": None,
+        "why": "",
+        "lowest": [float(c) for c in view.world(np.array([0.0, 0.0, lowest]))],
+        "faces": [{"part": part, "face": face} for part, face in shown],
+    }
+
+
+def _wall_to_rib(survey: Survey) -> dict[str, dict[str, Any]]:
+    """Smallest ratio of the wall's width to the rib's, with its place."""
+    best: dict[str, Any] = {"value": None, "at": None, "why": "broad"}
+    for path in survey.paths:
+        with np.errstate(invalid="ignore", divide="ignore"):
+            ratio = np.asarray(path.columns["wall_width"]) / np.asarray(path.columns["rib_width_mid"])
+        if np.isfinite(ratio).any():
+            k = int(np.nanargmin(ratio))
+            if best["value"] is None or ratio[k] < best["value"]:
+                best = {"value": float(ratio[k]), "at": [float(c) for c in path.points[k]], "why": ""}
+    return {"wall_to_rib": best}

@@ -1,0 +1,78 @@
+"""The Survey: what was measured, station by station. Plain arrays; no kernel, no limits."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+
+import numpy as np
+
+AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
+"""collapse from first rest, mm -> melt, inner and outer trap area, each (n,) mm², NaN where not measured."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class PathSurvey:
+    """One path of the contour with its stations.
+
+    Attributes
+    ----------
+    id : "c1", "c2", ... unique in the joint
+    closed : whether the path returns to its start (the first station is not repeated at the end)
+    length : mm
+    ends : for an open path what stands at (start, end): 'open', 'junction:J1'; () when closed
+    s : (n,) mm, arc length, ascending
+    points : (n, 3) mm, mid-line of the rib top
+    u : (n, 3) unit vectors across the seam; +u is outer
+    columns : key of a quantity -> (n,) float, NaN where not measured
+    reasons : key of a quantity -> (n,) str, '' where measured, else a key of REASONS in catalogue/quantities.py
+    rib_face : (n,) int, face index (order of Part.entities) of the rib top at the station, -1 unknown
+    cover_face : (n,) int, face index of the opposite part's seam face, -1 unknown
+    clamp_side : 'inner' or 'outer', the side of the clamp land; '' where the cover has no free edge near the path
+    areas_at : melt and trap areas at any other collapse, of the same sections; None where they are not at hand
+    """
+
+    id: str
+    closed: bool
+    length: float
+    ends: tuple[str, ...]
+    s: np.ndarray
+    points: np.ndarray
+    u: np.ndarray
+    columns: Mapping[str, np.ndarray]
+    reasons: Mapping[str, np.ndarray]
+    rib_face: np.ndarray
+    cover_face: np.ndarray
+    clamp_side: str = ""
+    areas_at: AreasAt | None = None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Interruption:
+    """A stretch where the rib is missing between two open ends that face each other.
+
+    length : mm along the missing stretch; at : (3,) its middle; ends : ((path id, 0 or -1), ...)
+    """
+
+    length: float
+    at: np.ndarray
+    ends: tuple[tuple[str, int], ...]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Survey:
+    """All that was measured on one joint.
+
+    paths : one table each
+    junctions : "J1" -> (3,) mm
+    interruptions : stretches of missing rib
+    interface : key -> {"value": float or None, "at": [x, y, z] or None, "why": str, ...} (whole-interface values)
+    rib_part, counter_part : ids of the part that carries the rib and of the other one
+    """
+
+    paths: tuple[PathSurvey, ...]
+    junctions: Mapping[str, np.ndarray]
+    interruptions: tuple[Interruption, ...]
+    interface: Mapping[str, dict] = field(default_factory=dict)
+    rib_part: str = ""
+    counter_part: str = ""

@@ -1,0 +1,1 @@
+"""Stations, sections and facets: what several families of quantities measure from."""

@@ -1,0 +1,107 @@
+"""The facets that the sections need: finely meshed near the seam, nothing far from it."""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.contour import Contour
+from seamcheck.joint import Joint
+from seamcheck.joint.light import flat_boxes
+from seamcheck.kernel import Body
+from seamcheck.sections.slices import BASE, COVER, OTHER, Soup
+
+DEFLECTION = 0.001  # mm, chord error of the facets in the sections
+_ANGLE = 0.3  # radians
+_TALL = 100.0  # mm
+_MOST_TIMES = 10.0
+_BELOW = 1.0  # mm below the lowest node of the centre line that no station's rib top reaches
+
+
+def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
+    """Facets of cover and base within reach of the centre line, and of other parts right over or under it.
+
+    Parameters
+    ----------
+    reach : mm, to both sides of the centre line, seen along the press direction
+    """
+    return _facets(joint, contour, reach, -np.inf)
+
+
+def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
+    """The same, without faces that lie wholly below the rib's top: what is looked at beside the cover's light side."""
+    lowest = min(float((joint.up * path.points[:, 2]).min()) for path in contour.paths)
+    return _facets(joint, contour, reach, lowest - _BELOW)
+
+
+def _facets(joint: Joint, contour: Contour, reach: float, lowest: float) -> Soup:
+    line = _line(contour)
+    wide = line.buffer(reach, quad_segs=4)
+    room = line.buffer(1.05 * reach + 0.1)  # beyond every place that is looked at: there holes may be filled
+    narrow = line.buffer(contour.rib_width, quad_segs=4)
+    corners, owners, faces = [np.empty((0, 3, 3))], [np.empty(0, dtype=int)], [np.empty(0, dtype=int)]
+    roles = {
+        joint.rib_part: BASE if joint.up > 0 else COVER,
+        joint.counter_part: COVER if joint.up > 0 else BASE,
+    }
+    for part, body in joint.bodies.items():
+        owner = roles.get(part, OTHER)
+        near = _faces_within(body, wide if owner != OTHER else narrow, joint)
+        near = near[_rises_to(body.boxes[near], joint) > lowest]
+        if not len(near):
+            continue
+        for some, deflection in _by_fineness(body, near, owner, joint):
+            facets = body.facets(some, deflection, _ANGLE, lambda boxes: _boxes_within(boxes, room, joint))
+            corners.append(joint.frame.local(facets.corners))
+            owners.append(np.full(len(facets.face), owner))
+            faces.append(facets.face)
+    return Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
+
+
+def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:
+    """(n,) mm: how far boxes (n, 6) reach toward the light, in the press frame."""
+    middle = joint.frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, 2]
+    return joint.up * middle + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(joint.frame.axes[2])
+
+
+def _line(contour: Contour) -> BaseGeometry:
+    return shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths])
+
+
+def _by_fineness(body: Body, faces: np.ndarray, owner: int, joint: Joint) -> list[tuple[np.ndarray, float]]:
+    """Faces with the chord error they need.
+
+    Free-form ones, which mesh into far more facets, get twice as much; walls that reach far beyond any rib along the
+    light, as much more as they are higher than _TALL.
+    """
+    if owner == OTHER:
+        return [(faces, 0.02)]
+    boxes = body.boxes[faces]
+    height = np.nan_to_num((boxes[:, 3:] - boxes[:, :3]) @ np.abs(joint.frame.axes[2]))
+    times = np.clip(np.ceil(height / _TALL), 1.0, _MOST_TIMES) * np.where(body.is_free_form[faces], 2.0, 1.0)
+    return [(faces[times == some], DEFLECTION * some) for some in np.unique(times).tolist()]
+
+
+def path_line(path) -> np.ndarray:
+    """(n, 2) line of a path; a loop returns to its start."""
+    flat = path.points[:, :2]
+    return np.vstack([flat, flat[:1]]) if path.closed else flat
+
+
+def _faces_within(body: Body, zone: BaseGeometry, joint: Joint) -> np.ndarray:
+    if not np.isfinite(body.box).all():
+        return np.empty(0, dtype=int)
+    low, high = flat_boxes(body.box[None], joint.frame)
+    if not shapely.box(*low[0], *high[0]).intersects(zone):
+        return np.empty(0, dtype=int)
+    return _boxes_within(body.boxes, zone, joint)
+
+
+def _boxes_within(boxes: np.ndarray, zone: BaseGeometry, joint: Joint) -> np.ndarray:
+    """Numbers of the boxes (n, 6) that meet a zone, seen along the press direction."""
+    low, high = flat_boxes(boxes, joint.frame)
+    sound = np.flatnonzero(np.isfinite(low).all(axis=1))
+    shapely.prepare(zone)
+    outlines = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
+    return sound[shapely.intersects(zone, outlines)]

@@ -1,0 +1,233 @@
+"""The sections' vertical decomposition: between neighbouring break points every surface is straight.
+
+All sections at once, as flat arrays; from them dense tables (stations x intervals) for one side or both.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from seamcheck.sections.slices import BASE, COVER, OTHER, Segments
+
+_APART = 1e-5  # mm: break points nearer than this are one
+_STEP = 1e5  # mm: distance between stations on the common axis of break points
+UPRIGHT = 5e-4  # of a facet's normal along v, below which (0.03 degrees) it is a wall, neither floor nor roof
+SLIVER = 0.02  # mm: neighbouring faces may part by this much and still count as joined
+DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces are told apart wrongly
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Intervals:
+    """Elementary intervals of all sections; every array has one entry per interval, in order.
+
+    station : index; a, b : u at both ends, mm
+    floor_a, floor_b : top of the part with the rib, floor_face : its face; NaN / -1 where there is none
+    roof_a, roof_b : underside of the opposite part, roof_face : its face
+    plastic_a, plastic_b : the cover's plastic along v, mm; 0 where there is none
+    stretches : how many stretches of cover; blocked : something else stands in the light
+    """
+
+    station: np.ndarray
+    a: np.ndarray
+    b: np.ndarray
+    floor_a: np.ndarray
+    floor_b: np.ndarray
+    floor_face: np.ndarray
+    roof_a: np.ndarray
+    roof_b: np.ndarray
+    roof_face: np.ndarray
+    plastic_a: np.ndarray
+    plastic_b: np.ndarray
+    stretches: np.ndarray
+    blocked: np.ndarray
+
+
+def decompose(
+    segments: Segments, stations: int, extra: np.ndarray, rib_owner: int, up: float, reach: float
+) -> Intervals:
+    """Split every section at all ends of its cut lines, at u = 0 and at the extra break points.
+
+    Parameters
+    ----------
+    segments : w measured from the rib top at the station
+    extra : (stations, k) further break points, mm, NaN to leave one out
+    rib_owner : BASE or COVER; up : +1 where the light comes from +w, -1 where from -w
+    """
+    owner_of_roof = COVER if rib_owner == BASE else BASE
+    u0, u1 = np.clip(segments.u0, -reach, reach), np.clip(segments.u1, -reach, reach)
+    rows = np.arange(stations)
+    extra = np.column_stack([np.zeros(stations), extra])
+    keys = np.concatenate(
+        [
+            segments.station * _STEP + u0,
+            segments.station * _STEP + u1,
+            (rows[:, None] * _STEP + extra)[np.isfinite(extra)],
+        ]
+    )
+    keys = np.sort(keys)
+    keys = keys[np.append(True, np.diff(keys) > _APART)]
+    row = np.round(keys / _STEP).astype(int)
+    within = np.flatnonzero(row[:-1] == row[1:])
+    number = np.full(len(keys), -1)
+    number[within] = np.arange(len(within))
+    station, a, b = row[within], keys[within] - row[within] * _STEP, keys[within + 1] - row[within] * _STEP
+
+    # an end belongs to the last break point that isn't beyond it
+    first = np.searchsorted(keys, segments.station * _STEP + u0 + 1e-7, side="right") - 1
+    last = np.searchsorted(keys, segments.station * _STEP + u1 + 1e-7, side="right") - 1
+    count = last - first
+    seg = np.repeat(np.arange(len(first)), count)
+    place = np.repeat(first, count) + np.arange(count.sum()) - np.repeat(np.cumsum(count) - count, count)
+    place = number[place]
+    inside = place >= 0
+    seg, place = seg[inside], place[inside]
+    run = np.maximum(segments.u1[seg] - segments.u0[seg], 1e-12)
+    slope = (segments.w1[seg] - segments.w0[seg]) / run
+    left = segments.w0[seg] + slope * np.clip(a[place] - segments.u0[seg], 0.0, run)
+    right = segments.w0[seg] + slope * np.clip(b[place] - segments.u0[seg], 0.0, run)
+    middle = (left + right) / 2
+    owner, rises = segments.owner[seg], segments.nw[seg] > 0
+    size = len(station)
+
+    upright = np.abs(segments.nw[seg]) < UPRIGHT
+    tops = (owner == rib_owner) & rises & ~upright
+    highest = np.full(size, -np.inf)
+    np.maximum.at(highest, place[tops], middle[tops])
+    # a skirt may reach far below the rib's top; what lies under the other part's own top is no roof over it
+    above = (middle > -DEEPEST_OVERLAP) | (middle > highest[place] - DEEPEST_OVERLAP)
+    roofs = np.flatnonzero((owner == owner_of_roof) & ~rises & ~upright & above)
+    roof, roof_mid = _outermost(roofs, place, middle, size, lowest=True)
+    ceiling = np.where(np.isfinite(roof_mid), roof_mid, np.inf)
+    floors = np.flatnonzero(tops & (middle <= ceiling[place] + DEEPEST_OVERLAP))
+    floor, _ = _outermost(floors, place, middle, size, lowest=False)
+
+    cover = owner == COVER
+    sign = np.where(rises, 1.0, -1.0)
+    plastic_a = np.bincount(place[cover], (sign * left)[cover], size)
+    plastic_b = np.bincount(place[cover], (sign * right)[cover], size)
+    lit = rises if up > 0 else ~rises
+    stretches = np.bincount(place[cover & lit], minlength=size)
+    rib_level = np.where(up * middle > -0.5, True, False)
+    strange = (owner == OTHER) & rib_level
+    beyond = (owner == BASE) & (up * middle > DEEPEST_OVERLAP)
+    blocked = np.bincount(place[strange | beyond], minlength=size) > 0
+
+    def pick(which: np.ndarray, values: np.ndarray, empty: float) -> np.ndarray:
+        out = np.full(size, empty)
+        known = which >= 0
+        out[known] = values[which[known]]
+        return out
+
+    face = segments.face[seg]
+    floor_a, floor_b, floor_face = (
+        pick(floor, left, np.nan),
+        pick(floor, right, np.nan),
+        pick(floor, face, -1),
+    )
+    roof_a, roof_b, roof_face = pick(roof, left, np.nan), pick(roof, right, np.nan), pick(roof, face, -1)
+    _close_slits(station, a, b, floor_a, floor_b, floor_face)
+    _close_slits(station, a, b, roof_a, roof_b, roof_face)
+    return Intervals(
+        station,
+        a,
+        b,
+        floor_a,
+        floor_b,
+        floor_face.astype(int),
+        roof_a,
+        roof_b,
+        roof_face.astype(int),
+        plastic_a,
+        plastic_b,
+        stretches,
+        blocked,
+    )
+
+
+def _close_slits(
+    station: np.ndarray, a: np.ndarray, b: np.ndarray, left: np.ndarray, right: np.ndarray, face: np.ndarray
+) -> None:
+    """Bridge what faces that meet only within a tolerance leave open: empty intervals below SLIVER, in place."""
+    empty = np.isnan(left)
+    known = np.flatnonzero(~empty)
+    if not len(known):
+        return
+    place = np.flatnonzero(empty)
+    nth = np.searchsorted(known, place)
+    before, after = known[np.maximum(nth - 1, 0)], known[np.minimum(nth, len(known) - 1)]
+    slit = (before < place) & (after > place) & (station[before] == station[place]) & (station[after] == station[place])
+    slit &= a[after] - b[before] < SLIVER
+    place, before, after = place[slit], before[slit], after[slit]
+    run = np.maximum(a[after] - b[before], 1e-12)
+    rise = left[after] - right[before]
+    left[place] = right[before] + rise * (a[place] - b[before]) / run
+    right[place] = right[before] + rise * (b[place] - b[before]) / run
+
+
+def _outermost(
+    which: np.ndarray, place: np.ndarray, middle: np.ndarray, size: int, lowest: bool
+) -> tuple[np.ndarray, np.ndarray]:
+    """Of the given records the lowest or highest in each interval: its number (-1: none) and height."""
+    order = which[np.argsort(-middle[which] if lowest else middle[which], kind="stable")]
+    chosen = np.full(size, -1)
+    chosen[place[order]] = order
+    height = np.where(chosen >= 0, middle[np.maximum(chosen, 0)] if len(middle) else np.nan, np.nan)
+    return chosen, height
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Side:
+    """Intervals on one side of P as dense tables (stations, most intervals), going outward from P.
+
+    a, b : distance from P, a < b; NaN behind the last one. The other fields as in Intervals, end a nearer to P.
+    """
+
+    a: np.ndarray
+    b: np.ndarray
+    floor_a: np.ndarray
+    floor_b: np.ndarray
+    floor_face: np.ndarray
+    roof_a: np.ndarray
+    roof_b: np.ndarray
+    roof_face: np.ndarray
+    plastic_a: np.ndarray
+    plastic_b: np.ndarray
+    stretches: np.ndarray
+    blocked: np.ndarray
+
+
+def side_of(intervals: Intervals, stations: int, outer: bool) -> Side:
+    """The outer (+u) or the inner (-u) side; on the inner one ends and order are turned round."""
+    middle = intervals.a + intervals.b
+    mine = np.flatnonzero(middle > 0 if outer else middle < 0)
+    if not outer:
+        mine = mine[::-1]
+        mine = mine[np.argsort(intervals.station[mine], kind="stable")]
+    row = intervals.station[mine]
+    start = np.searchsorted(row, np.arange(stations))
+    column = np.arange(len(mine)) - start[row]
+    most = int(column.max()) + 1 if len(mine) else 1
+
+    def dense(values: np.ndarray, empty: float) -> np.ndarray:
+        out = np.full((stations, most), empty, dtype=float)
+        out[row, column] = values[mine]
+        return out
+
+    near, far = ("a", "b") if outer else ("b", "a")
+    sign = 1.0 if outer else -1.0
+    return Side(
+        dense(sign * getattr(intervals, near), np.nan),
+        dense(sign * getattr(intervals, far), np.nan),
+        dense(getattr(intervals, f"floor_{near}"), np.nan),
+        dense(getattr(intervals, f"floor_{far}"), np.nan),
+        dense(intervals.floor_face, -1).astype(int),
+        dense(getattr(intervals, f"roof_{near}"), np.nan),
+        dense(getattr(intervals, f"roof_{far}"), np.nan),
+        dense(intervals.roof_face, -1).astype(int),
+        dense(getattr(intervals, f"plastic_{near}"), 0.0),
+        dense(getattr(intervals, f"plastic_{far}"), 0.0),
+        dense(intervals.stretches, 0).astype(int),
+        dense(intervals.blocked, 0).astype(bool),
+    )

@@ -1,0 +1,1 @@
+"""What a user can set: one class for a settable number, all tables, their file, waivers."""

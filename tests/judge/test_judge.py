@@ -1,0 +1,444 @@
+"""Judging on arrays typed here: each rule, where it is broken, and what is said."""
+
+import math
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import settings as hypothesis_settings
+from hypothesis import strategies as st
+from limits_surveys import circle, joint, path_survey
+
+from seamcheck.catalogue.rules import RULES
+from seamcheck.judge.judge import judge
+from seamcheck.measure.table import Interruption
+from seamcheck.settings.settings import Settings
+
+DEFAULTS = Settings()
+
+
+def found(*joints, settings=DEFAULTS, **options):
+    return judge(list(joints), settings, **options).findings
+
+
+def test_a_sound_seam_has_no_finding_and_passes():
+    result = judge([joint()], DEFAULTS)
+    assert result.findings == ()
+    assert result.verdict == "pass"
+
+
+# (rule, column, spoiled value, severity, value that holds the limit just so); the numbers are those of the
+# table in docs/rules.md, typed again here
+CASES = [
+    ("rib-width", "rib_width", 0.55, "must-fix", 0.6),
+    ("rib-width", "rib_width", 2.05, "must-fix", 2.0),
+    ("rib-evenness", "rib_width", 1.05, "must-fix", 1.08),
+    ("rib-evenness", "rib_width", 1.35, "must-fix", 1.32),
+    ("rib-height", "rib_height", 0.55, "must-fix", 0.6),
+    ("trap-room", "trap_room", 1.15, "must-fix", 1.2),
+    ("clamp-land", "clamp_land", 0.95, "must-fix", 1.0),
+    ("cover-thickness", "cover_thickness_min", 0.75, "must-fix", 0.8),
+    ("cover-thickness", "cover_thickness_max", 3.1, "must-fix", 3.0),
+    ("cover-evenness", "cover_thickness_min", 1.65, "must-fix", 1.7),
+    ("cover-evenness", "cover_thickness_max", 2.35, "must-fix", 2.3),
+    ("contact-gap", "gap_max", 0.15, "must-fix", 0.1),
+    ("contact-gap", "gap_min", -0.15, "must-fix", -0.1),
+    ("sink-travel", "free_travel", 0.45, "must-fix", 0.5),
+    ("beam-path", "beam_clear", 0.9, "must-fix", 1.0),
+    ("trap-side", "trap_room_inner", 0.9, "attention", 1.0),
+    ("trap-side", "trap_room_outer", 0.9, "attention", 1.0),
+    ("trap-corner", "trap_turn_inner", 0.9, "attention", 1.0),
+    ("trap-corner", "trap_turn_outer", 0.9, "attention", 1.0),
+    ("trap-open-inner", "trap_open_inner", 1.0, "attention", 0.0),
+    ("lip-gap", "lip_gap_inner", 0.05, "attention", 0.1),
+    ("lip-gap", "lip_gap_outer", 0.35, "attention", 0.3),
+    ("slenderness", "slenderness", 1.6, "attention", 1.5),
+    ("turn-radius", "turn_radius", 2.9, "attention", 3.0),
+    ("support-offset", "support_offset", 0.65, "attention", 0.6),
+    ("clamp-tilt", "clamp_tilt", 2.5, "attention", 2.0),
+    ("flank-draft", "draft_inner", 0.0, "note", 0.5),
+    ("flank-draft", "draft_outer", 3.5, "note", 3.0),
+]
+
+
+@pytest.mark.parametrize(("rule", "column", "bad", "severity", "just"), CASES)
+def test_each_rule_is_broken_beyond_its_limit_and_nowhere_else(rule, column, bad, severity, just):
+    hits = [f for f in found(circle((column, 30, 34, bad))) if f.rule == rule]
+    assert len(hits) == 1
+    finding = hits[0]
+    assert finding.severity == severity
+    assert finding.value == pytest.approx(bad)
+    assert finding.from_s == pytest.approx(29.75)
+    assert finding.to_s == pytest.approx(34.25)
+    assert finding.length_mm == pytest.approx(4.5)
+    assert finding.margin == pytest.approx(-abs(finding.value - finding.limit))
+    assert finding.quantity in RULES[rule].quantities
+    assert finding.joint == "j1"
+    assert finding.contour == "c1"
+    assert np.hypot(*finding.at[:2]) == pytest.approx(120 / (2 * math.pi))
+    assert [f for f in found(circle((column, 30, 34, just))) if f.rule == rule] == []
+
+
+def test_a_low_spot_breaks_height_and_gap_as_two_findings():
+    rules = [f.rule for f in found(circle(("rib_height", 50, 52, 0.5), ("gap_max", 50, 52, 0.5)))]
+    assert sorted(rules) == ["contact-gap", "rib-height"]
+
+
+def test_the_worst_station_is_shown():
+    spoiled = circle(("rib_width", 30, 40, 0.59), ("rib_width", 36, 36, 0.4))
+    finding = next(f for f in found(spoiled) if f.rule == "rib-width")
+    assert finding.value == 0.4
+    assert finding.station == 72  # s = 36 mm at 0.5 mm spacing
+
+
+def test_of_equally_bad_stations_the_middle_one_is_shown():
+    finding = next(f for f in found(circle(("clamp_land", 20, 40, 0.5))) if f.rule == "clamp-land")
+    assert finding.station == 60
+
+
+def test_numbers_in_the_remedy_lead_back_into_the_limit():
+    hits = {f.rule: f for f in found(circle(("rib_width", 30, 34, 0.487)))}
+    assert hits["rib-width"].remedy == "Widen the rib by 0.12 mm."
+    hits = {f.rule: f for f in found(circle(("trap_room", 30, 34, 0.8)))}
+    # (1.2 - 0.8) of a melt area of 0.48 mm² are missing
+    assert "by 0.20 mm² of section" in hits["trap-room"].remedy
+
+
+def test_no_sentence_keeps_a_placeholder():
+    joints = [circle((column, 30, 34, bad)) for _, column, bad, _, _ in CASES]
+    joints.append(joint(rib_on="none"))
+    for j in joints:
+        for finding in found(j):
+            for text in (finding.message, finding.remedy, finding.harm):
+                assert text
+                assert not set("{}[]") & set(text), text
+                assert "nan" not in text
+
+
+def test_slenderness_beyond_two_says_so():
+    mild, grave = (found(circle(("slenderness", 1, 2, v)))[0] for v in (1.8, 2.2))
+    assert "any case" not in mild.message
+    assert "Beyond 2.00 a change is due in any case." in grave.message
+
+
+def test_evenness_is_against_the_whole_seam_not_one_path():
+    wide = path_survey("c1", length=300.0, n=600)
+    narrow = path_survey("c2", closed=False, ends=("junction:J1", "junction:J2"), length=40, n=81,
+                         changes=[("rib_width", 0, 40, 1.0)])  # fmt: skip
+    hits = [f for f in found(joint(wide, narrow)) if f.rule == "rib-evenness"]
+    assert [(f.contour, f.limit) for f in hits] == [("c2", pytest.approx(1.08))]
+
+
+def test_the_limit_of_height_and_travel_follows_the_collapse():
+    settings = Settings(collapse=0.7)
+    hits = {f.rule: f for f in found(circle(("rib_height", 1, 2, 0.85)), settings=settings)}
+    assert hits["rib-height"].limit == pytest.approx(0.9)
+    assert hits["sink-travel"].limit == pytest.approx(0.8)
+
+
+def test_turn_radius_grows_with_the_rib():
+    wide = circle(("rib_width", 0, 120, 1.8), ("turn_radius", 10, 12, 3.5))
+    hits = [f for f in found(wide) if f.rule == "turn-radius"]
+    assert hits[0].limit == pytest.approx(3.6)
+
+
+def test_a_sharp_corner_is_a_turn_of_radius_zero():
+    hits = found(circle(("turn_radius", 10, 10, "corner"), ("rib_width", 9.5, 10.5, "corner")))
+    assert [(f.rule, f.value) for f in hits] == [("turn-radius", 0.0)]
+
+
+# Not measured
+
+
+MUST_BE_MEASURED = (
+    "rib_width",
+    "rib_height",
+    "trap_room",
+    "clamp_land",
+    "cover_thickness_min",
+    "gap_max",
+    "free_travel",
+    "beam_clear",
+)
+
+
+@pytest.mark.parametrize("column", MUST_BE_MEASURED)
+def test_what_is_not_measured_is_said_and_never_passes(column):
+    result = judge([circle((column, 30, 33, "broken-geometry"))], DEFAULTS)
+    assert [(f.rule, f.quantity, f.value) for f in result.findings] == [("not-measured", column, None)]
+    assert "do not close to a section" in result.findings[0].message
+    assert result.verdict == "attention"
+
+
+def test_a_column_that_is_missing_altogether_is_not_a_pass():
+    survey = joint()
+    columns = {k: v for k, v in survey.survey.paths[0].columns.items() if k != "clamp_land"}
+    bare = replace(survey.survey.paths[0], columns=columns)
+    hits = found(joint(bare))
+    assert [(f.rule, f.quantity, f.length_mm) for f in hits] == [("not-measured", "clamp_land", 120.0)]
+
+
+@pytest.mark.parametrize(("column", "reason"), [("free_travel", "free"), ("turn_radius", "straight"),
+                                                ("rib_width", "junction"), ("rib_width", "end"),
+                                                ("rib_height_inner", "no-shoulder"),
+                                                ("lip_gap_inner", "no-shoulder")])  # fmt: skip
+def test_innocent_reasons_pass(column, reason):
+    assert found(circle((column, 30, 33, reason))) == ()
+
+
+def test_several_columns_lost_at_one_place_are_one_finding():
+    hits = found(*[circle(*[(c, 30, 33, "broken-geometry") for c in ("rib_width", "rib_height", "gap_min")])])
+    assert len(hits) == 1
+    for title in ("rib width", "rib height", "gap, least"):
+        assert title in hits[0].message
+
+
+def test_no_land_at_all_is_a_land_of_nothing():
+    hits = found(circle(("clamp_land", 30, 33, "no-land")))
+    assert [(f.rule, f.value, f.severity) for f in hits] == [("clamp-land", 0.0, "must-fix")]
+
+
+def test_a_rounded_top_is_judged_at_half_height():
+    ok = circle(("rib_width", 0, 120, "rounded-top"))
+    assert found(ok) == ()
+    thin = circle(("rib_width", 0, 120, "rounded-top"), ("rib_width_mid", 0, 120, 0.5))
+    hits = [f for f in found(thin) if f.rule == "rib-width"]
+    assert [(f.value, f.column, f.quantity) for f in hits] == [(0.5, "rib_width_mid", "rib_width")]
+
+
+def test_a_hole_in_the_cover_is_one_finding():
+    hole = [(c, 30, 33, "hole") for c in ("cover_thickness", "cover_thickness_min", "cover_thickness_max")]
+    hole += [(c, 30, 33, "no-opposite") for c in ("gap", "gap_min", "gap_max")]
+    hits = found(circle(*hole))
+    assert [(f.rule, f.severity, f.quantity) for f in hits][:1] == [("cover-hole", "must-fix", "cover_thickness")]
+    assert "a hole" in hits[0].message
+
+
+def test_where_no_cover_is_nothing_else_about_the_cover_is_judged():
+    hole = [(c, 30, 33, "hole") for c in ("cover_thickness", "cover_thickness_min", "cover_thickness_max")]
+    there = [("clamp_land", 30, 33, 0.0), ("trap_room", 30, 33, 0.0), ("rib_width", 30, 33, 0.5)]
+    assert [f.rule for f in found(circle(*hole, *there))] == ["rib-width", "rib-evenness", "cover-hole"]
+
+
+def test_a_rib_that_faces_nothing_is_a_gap_without_a_value():
+    hits = found(circle(*[(c, 30, 33, "no-opposite") for c in ("gap", "gap_min", "gap_max")]))
+    assert [(f.rule, f.severity, f.value) for f in hits] == [("contact-gap", "must-fix", None)]
+
+
+# The welded state
+
+
+def test_a_constant_overlap_by_the_collapse_is_a_note():
+    welded = circle(("gap_min", 0, 120, -0.42), ("gap_max", 0, 120, -0.38))
+    result = judge([welded], DEFAULTS)
+    assert [(f.rule, f.severity) for f in result.findings] == [("drawn-welded", "note")]
+    assert result.verdict == "pass"
+
+
+@pytest.mark.parametrize("overlap", [0.30, 0.50])
+def test_another_constant_overlap_is_a_fault(overlap):
+    hits = found(circle(("gap_min", 0, 120, -overlap), ("gap_max", 0, 120, -overlap)))
+    assert [f.rule for f in hits] == ["contact-gap"]
+
+
+def test_an_overlap_that_ends_somewhere_is_a_fault():
+    hits = found(circle(("gap_min", 0, 100, -0.4), ("gap_max", 0, 100, -0.4)))
+    assert [f.rule for f in hits] == ["contact-gap"]
+
+
+# Open seams and missing ribs
+
+
+def test_an_interruption_is_one_finding_that_names_the_others():
+    gap = Interruption(3.0, np.array([-1.5, 0.0, 0.0]), (("c1", 0), ("c1", -1)))
+    near = [("rib_height", 0, 0.4, 0.2), ("rib_width", 99.6, 100, 0.3)]
+    path = path_survey(closed=False, length=100.0, n=401, changes=near)
+    hits = found(joint(path, interruptions=(gap,)))
+    assert [f.rule for f in hits] == ["seam-open"]
+    assert hits[0].length_mm == 3.0
+    assert hits[0].at == (-1.5, 0.0, 0.0)
+    assert hits[0].quantity == "rib_height"
+    assert set(hits[0].also) == {"rib-missing", "rib-height", "rib-width", "rib-evenness"}
+
+
+def test_a_fault_further_away_is_not_swallowed_by_an_interruption():
+    gap = Interruption(3.0, np.array([-1.5, 0.0, 0.0]), (("c1", 0), ("c1", -1)))
+    path = path_survey(closed=False, length=100.0, n=401, changes=[("rib_height", 5, 6, 0.2)])
+    assert [f.rule for f in found(joint(path, interruptions=(gap,)))] == ["seam-open", "rib-height"]
+
+
+def test_a_graver_fault_is_not_merged_into_an_open_seam_that_counts_less():
+    settings = Settings().changed({"seam-open.severity": "note"})
+    path = path_survey(closed=False, length=100.0, n=401, changes=[("rib_height", 0, 0.4, 0.2)])
+    hits = found(joint(path), settings=settings)
+    assert sorted(f.rule for f in hits) == ["rib-height", "seam-open", "seam-open"]
+
+
+def test_both_open_ends_are_found():
+    hits = found(joint(path_survey(closed=False, length=100.0)))
+    assert [f.rule for f in hits] == ["seam-open", "seam-open"]
+    assert sorted(f.at[0] for f in hits) == [0.0, 100.0]
+
+
+def test_ends_at_junctions_are_not_open_and_the_junction_is_a_note():
+    path = path_survey(closed=False, length=100.0, ends=("junction:J1", "junction:J2"))
+    places = {"J1": np.zeros(3), "J2": np.array([100.0, 0, 0])}
+    hits = found(joint(path, junctions=places))
+    assert [(f.rule, f.severity) for f in hits] == [("seam-junction", "note")] * 2
+
+
+def test_a_missing_stretch_within_a_path_is_an_open_seam():
+    lost = [(c, 40, 44, "no-rib") for c in ("rib_width", "rib_height", "trap_room", "gap_min", "gap_max")]
+    hits = found(circle(*lost))
+    assert [(f.rule, f.length_mm) for f in hits] == [("seam-open", pytest.approx(4.5))]
+    assert "rib-missing" in hits[0].also
+
+
+def test_flat_on_flat_is_a_missing_rib_and_only_what_makes_sense_is_judged():
+    nothing = [(c, 0, 120, "no-rib") for c in ("rib_width", "rib_height", "trap_room")]
+    path = path_survey(changes=[*nothing, ("cover_thickness_max", 10, 14, 5.0), ("turn_radius", 0, 9, 1.0)])
+    hits = found(joint(path, rib_on="none"))
+    assert [f.rule for f in hits] == ["rib-missing", "cover-thickness", "cover-evenness"]
+    assert hits[0].quantity == "rib"
+    assert "rib-height" in hits[0].also
+
+
+# The whole interface
+
+
+def test_a_place_where_the_cover_meets_something_is_found():
+    far = {"free_travel": {"value": 0.2, "at": [3.0, 4.0, 5.0], "why": ""}}
+    hits = found(joint(interface=far))
+    assert [(f.rule, f.contour, f.at, f.value) for f in hits] == [("sink-travel", None, (3.0, 4.0, 5.0), 0.2)]
+
+
+def test_a_place_that_a_section_reports_already_is_not_said_twice():
+    path = path_survey(changes=[("free_travel", 10, 12, 0.2)])
+    at = path.points[22].tolist()
+    far = {"free_travel": {"value": 0.2, "at": at, "why": ""}}
+    assert [f.contour for f in found(joint(path, interface=far))] == ["c1"]
+
+
+# Names that stay
+
+
+def test_names_do_not_depend_on_start_order_or_joint_number():
+    spoil = [("clamp_land", 30, 34, 0.5), ("rib_width", 80, 83, 0.5)]
+    names = {"p1": "case", "p2": "lid"}
+    first = found(joint(path_survey(changes=spoil)), part_names=names)
+    turned = found(
+        joint(path_survey(changes=spoil, start=77.0), cover=("p9",), base=("p4",), joint_id="j3"),
+        part_names={"p4": "case", "p9": "lid"},
+    )
+    assert {f.id for f in first} == {f.id for f in turned}
+    assert len({f.id for f in first}) == len(first)
+
+
+def test_a_small_edit_keeps_the_name():
+    before = found(circle(("clamp_land", 30, 34, 0.5)))
+    after = found(circle(("clamp_land", 30, 34.5, 0.43), ("cover_thickness_max", 70, 72, 3.4)))
+    assert before[0].id in {f.id for f in after}
+
+
+def test_two_findings_in_one_cell_have_two_names():
+    hits = found(circle(("clamp_land", 30, 30.4, 0.5), ("clamp_land", 32, 32.4, 0.5)))
+    assert len(hits) == 2
+    assert len({f.id for f in hits}) == 2
+
+
+def test_a_fault_along_the_whole_seam_keeps_its_name_wherever_it_is_worst():
+    one = found(circle(("clamp_land", 0, 120, 0.5), ("clamp_land", 10, 10, 0.4)))
+    other = found(circle(("clamp_land", 0, 120, 0.5), ("clamp_land", 90, 90, 0.4)))
+    assert [f.id for f in one] == [f.id for f in other]
+
+
+# Severities
+
+
+def test_a_rule_that_is_off_is_not_judged():
+    settings = Settings().changed({"clamp-land.severity": "off"})
+    assert found(circle(("clamp_land", 30, 34, 0.5)), settings=settings) == ()
+
+
+def test_a_severity_can_be_changed():
+    settings = Settings().changed({"turn-radius.severity": "must-fix"})
+    result = judge([circle(("turn_radius", 30, 34, 1.0))], settings)
+    assert result.verdict == "fail"
+
+
+@hypothesis_settings(max_examples=40, deadline=None)
+@given(
+    st.integers(0, 239),
+    st.integers(1, 80),
+    st.sampled_from([c for c in CASES if c[0] not in ("rib-evenness", "cover-evenness")]),
+    st.integers(0, 239),
+)
+def test_a_seeded_fault_is_found_where_it_is_wherever_the_path_starts(begin, count, case, turn):
+    rule, column, bad, _, _ = case
+    where = (begin + np.arange(count)) % 240
+    path = path_survey(start=turn * 0.5)
+    true = np.round(((path.s + turn * 0.5) % 120.0) / 0.5).astype(int) % 240
+    path.columns[column][np.isin(true, where)] = bad
+    hits = [f for f in found(joint(path)) if f.rule == rule]
+    assert len(hits) == 1
+    assert hits[0].length_mm == pytest.approx(count * 0.5)
+    assert true[hits[0].station] in where
+
+
+@pytest.mark.parametrize(
+    ("narrow", "rules"),
+    [("inner", ["trap-side"]), ("outer", ["trap-side", "trap-corner"])],
+)
+def test_a_trap_too_small_on_its_own_is_said_once_in_the_turn(narrow, rules):
+    """The turn takes room of the inner trap; that trap, or the one on the other side, is too small by itself."""
+    hits = found(circle((f"trap_room_{narrow}", 30, 40, 0.8), ("trap_turn_inner", 32, 36, 0.7)))
+    assert [f.rule for f in hits] == rules
+    assert hits[0].also == (("trap-corner",) if narrow == "inner" else ())
+
+
+def test_a_ledge_beside_its_wall_is_said_once():
+    changes = (("support_depth", 0, 120, 2.0), ("overhang", 30, 40, 3.0))
+    alone = found(circle_with(*changes))
+    assert [f.rule for f in alone] == ["overhang"]
+    assert alone[0].limit == 2.0
+    both = found(circle_with(*changes, ("support_offset", 28, 42, 0.9)))
+    assert [(f.rule, f.also) for f in both] == [("support-offset", ("overhang",))]
+
+
+def circle_with(*changes):
+    """A circle with columns that only the whole interface adds."""
+    path = circle().survey.paths[0]
+    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth")}
+    columns = {**{key: values.copy() for key, values in path.columns.items()}, **zeros}
+    for key, low, high, value in changes:
+        columns[key][(path.s >= low) & (path.s <= high)] = value
+    empty = {key: np.full(len(path.s), "") for key in zeros}
+    return joint(replace(path, columns=columns, reasons={**path.reasons, **empty}))
+
+
+def test_a_stop_that_is_never_met_is_missing():
+    path = path_survey(changes=[("free_travel", 0, 120, "free")])
+    free = {"value": None, "at": None, "why": "free"}
+    interface = {"free_travel": free, "stop_difference": free, "stop_collapse": {"value": 0.0, "at": None, "why": ""}}
+    hits = found(joint(path, interface=interface), settings=replace(DEFAULTS, intended_stop=0.4))
+    assert [f.rule for f in hits] == ["intended-stop"]
+    assert "is missing" in hits[0].message
+
+
+def test_each_place_of_the_interface_is_a_finding_of_its_own():
+    """Two parts near the seam and one far enough; two stretches without land for the clamp."""
+    near = [{"value": v, "at": [v, 0.0, 0.0], "why": f"'part {v}' stands there."} for v in (2.0, 4.0, 6.0)]
+    bare = [{"value": 0.9, "at": [0.0, y, 0.0], "why": f"Here {y} mm of it have none."} for y in (8.0, 3.0)]
+    interface = {
+        "free_travel": {"value": 0.6, "at": None, "why": ""},
+        "neighbour_distance": {**near[0], "places": near},
+        "clamp_share": {**bare[0], "places": bare},
+    }
+    hits = found(joint(interface=interface))
+    assert [f.rule for f in hits] == ["clamp-reach", "clamp-reach", "near-parts", "near-parts"]
+    assert {f.at for f in hits} == {(0.0, 8.0, 0.0), (0.0, 3.0, 0.0), (2.0, 0.0, 0.0), (4.0, 0.0, 0.0)}
+    assert len({f.id for f in hits}) == 4
+    assert sorted(f.message for f in hits)[0] == (
+        "Another part stands 2.00 mm from the seam; 5.00 mm would be out of the way. 'part 2.0' stands there."
+    )

@@ -1,0 +1,61 @@
+"""The page docs/material.md and the settings template tell the truth."""
+
+import re
+import tomllib
+from pathlib import Path
+
+import pytest
+from material_surveys import run, survey
+
+from seamcheck.catalogue.material_rules import MATERIAL_RULES
+from seamcheck.catalogue.polymers import CELLS, polymer_table
+from seamcheck.measure.material import MaterialSettings, assess
+from seamcheck.settings.material import ENTRIES
+from seamcheck.settings.material_template import settings_template
+
+PAGE = (Path(__file__).parents[2] / "docs" / "material.md").read_text("utf-8")
+EXAMPLES = re.findall(r"```toml\n(.*?)```", PAGE, re.DOTALL)
+
+
+@pytest.mark.parametrize("text", EXAMPLES, ids=range(len(EXAMPLES)))
+def test_every_example_is_accepted(text):
+    MaterialSettings.from_table(tomllib.loads(text)["material"])
+
+
+def test_the_page_names_every_entry_symbol_and_cell():
+    for word in (*(e.key for e in ENTRIES), *polymer_table().polymers, *CELLS):
+        assert f"`{word}`" in PAGE, word
+    for key in ("transmission", "transmission-comfort", "plaque-range"):
+        assert key in {rule.key for rule in MATERIAL_RULES}
+        assert f"`{key}`" in PAGE
+    assert "Class 4" in PAGE
+
+
+def test_the_page_states_what_the_example_gives():
+    settings = MaterialSettings.from_table(tomllib.loads(EXAMPLES[0])["material"])
+    document = assess(survey(run()), settings, 0.4).document
+    results = {entry["key"]: entry["value"] for entry in document["energy"]["results"]}
+    assert results["energy_per_length"] == pytest.approx(0.53, abs=0.005)
+    assert results["melt_energy"] == pytest.approx(210, abs=1)
+    assert results["laser_energy"] == pytest.approx(970, abs=5)
+    assert results["weld_time"] == pytest.approx(6.5, abs=0.05)
+    assert results["passes"] == 33
+    assert results["clamp_force"] == pytest.approx(1200)
+    assert document["transmission"]["limit_path_28_mm"] == pytest.approx(2.59, abs=0.005)
+    assert document["melt"]["expansion"]["value"] == pytest.approx(1.20, abs=0.005)
+    contour = document["transmission"]["contours"][0]
+    assert (round(contour["low_percent"]), round(contour["high_percent"])) == (34, 38)
+
+
+def test_the_template_is_a_settings_file_once_uncommented():
+    lines = []
+    for line in settings_template().splitlines():
+        text = line.removeprefix("# ")
+        if re.match(r"(\[material|\w+ = [\[\"\d])", text):
+            lines.append(text)
+    table = tomllib.loads("\n".join(lines))["material"]
+    settings = MaterialSettings.from_table(table)
+    for entry in ENTRIES:
+        assert f"# {entry.key} =" in settings_template()
+        if entry.default is not None:
+            assert settings.numbers[f"{entry.section}.{entry.key}"].value == pytest.approx(entry.default.value)
