@@ -183,7 +183,7 @@ def test_a_column_that_is_missing_altogether_is_not_a_pass():
                                                 ("rib_width", "junction"), ("rib_width", "end"),
                                                 ("rib_height_inner", "no-shoulder"),
                                                 ("lip_gap_inner", "no-shoulder")])  # fmt: skip
-def test_innocent_reasons_pass(column, reason):
+def test_accepted_reasons_pass(column, reason):
     assert found(circle((column, 30, 33, reason))) == ()
 
 
