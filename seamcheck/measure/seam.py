@@ -117,8 +117,8 @@ class _Cutter:
         extra = np.column_stack([-found.inner_edge, found.outer_edge])
         intervals = decompose(segments, len(s), extra, self.rib_owner, self.up, self.reach)
         return _Section(
-            s, np.column_stack([found.flat, top]), found.u, found.inner_edge, found.outer_edge, slope, segments, intervals,
-            side_of(intervals, len(s), False), side_of(intervals, len(s), True),
+            s, np.column_stack([found.flat, top]), found.u, found.inner_edge, found.outer_edge, slope, segments,
+            intervals, side_of(intervals, len(s), False), side_of(intervals, len(s), True),
         )  # fmt: skip
 
 

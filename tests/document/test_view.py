@@ -60,7 +60,8 @@ def test_slope_and_shade_come_back_by_station():
     back = unpack_view(json.loads(json.dumps(pack_view([made]))))[0][0]
     assert (back.slope_at(0), back.slope_at(5), back.slope_at(3)) == (0.0, -0.5, 0.0)
     assert back.shade_at(0) == []
-    assert back.shade_at(5)[0]["part"] == "p3" and back.shade_at(5)[0]["share"] == 0.25
+    assert back.shade_at(5)[0]["part"] == "p3"
+    assert back.shade_at(5)[0]["share"] == 0.25
     assert back.others == ("p3",)
 
 
