@@ -17,7 +17,7 @@ from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, pack_view
 from seamcheck.joint import Joint
 from seamcheck.joint.light import flat_boxes
 from seamcheck.measure.table import PathSurvey, Shade, Survey
-from seamcheck.sections.band import near_facets, path_line
+from seamcheck.sections.band import near_facets, path_line, zone_around
 from seamcheck.sections.slices import OTHER, Soup, cut
 
 MOST_SECTIONS = 3000

@@ -106,9 +106,7 @@ def decompose(
 
     cover = np.flatnonzero((owner == COVER) & ~upright)
     lit = rises if up > 0 else ~rises
-    plastic_a, plastic_b, stretches = plastic_over(
-        place[cover], up * left[cover], up * right[cover], lit[cover], size
-    )
+    plastic_a, plastic_b, stretches = plastic_over(place[cover], up * left[cover], up * right[cover], lit[cover], size)
     rib_level = np.where(up * middle > -0.5, True, False)
     strange = (owner == OTHER) & rib_level
     beyond = (owner == BASE) & (up * middle > DEEPEST_OVERLAP)

@@ -108,7 +108,10 @@ def channel_beside_the_wall() -> HardModel:
 def broad_flat_lid() -> HardModel:
     """An open box, its wall 3 mm wide at the top and 8 mm at four screw posts, under a flat lid with four holes."""
     x, y, high = 100.0, 78.0, 46.0
-    case = cut(box((-x / 2, -y / 2, -high), (x / 2, y / 2, 0)), box((-x / 2 + 3, -y / 2 + 3, -high + 3), (x / 2 - 3, y / 2 - 3, 1)))
+    case = cut(
+        box((-x / 2, -y / 2, -high), (x / 2, y / 2, 0)),
+        box((-x / 2 + 3, -y / 2 + 3, -high + 3), (x / 2 - 3, y / 2 - 3, 1)),
+    )
     posts = []
     for sx in (-1, 1):
         for sy in (-1, 1):
