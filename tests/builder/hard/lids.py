@@ -58,7 +58,7 @@ def gate_stub() -> HardModel:
 
 
 def insert_in_the_cover() -> HardModel:
-    """A bushing moulded into the cover hangs down into the housing, right on a boss of the base's floor that it clears."""
+    """A bushing moulded into the cover hangs down into the housing and touches nothing."""
     base, cover = _plain(TRACK)
     cover = fuse(cover, cylinder((0, 0, -4), 4, 4.5))
     bush = cut(cylinder((0, 0, -4.5), 2.5, 6.5), cylinder((0, 0, -9), 1.0, 20))

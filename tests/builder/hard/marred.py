@@ -1,4 +1,4 @@
-"""Rib tops that are no plain strip: bored, notched, chamfered, rounded at junctions and over their whole width (OCP)."""
+"""Rib tops that are no plain strip: bored, notched, chamfered, rounded at junctions or as a whole (OCP)."""
 
 from __future__ import annotations
 
