@@ -160,7 +160,7 @@ def _end_normals(piece: Piece) -> tuple[np.ndarray, np.ndarray]:
     return found[0], found[1]
 
 
-def rings_of(region: BaseGeometry, tolerance: float = 0.002) -> list[tuple[Ring, tuple[Ring, ...]]]:
+def rings_of(region: BaseGeometry, tolerance: float = 0.001) -> list[tuple[Ring, tuple[Ring, ...]]]:
     """Every polygon of a region as rings of lines and arcs.
 
     Returns
@@ -176,7 +176,7 @@ def rings_of(region: BaseGeometry, tolerance: float = 0.002) -> list[tuple[Ring,
     return found
 
 
-def ring_through(points: np.ndarray, tolerance: float = 0.002) -> Ring:
+def ring_through(points: np.ndarray, tolerance: float = 0.001) -> Ring:
     """The ring of lines and arcs through the points (n, 2) of a closed curve; the first is not repeated."""
     points = np.asarray(points, dtype=float)
     if not shapely.LinearRing(points).is_ccw:

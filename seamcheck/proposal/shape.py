@@ -14,8 +14,8 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import ABOVE, Axes, Column, column, common, cut_out, slab, united, without
-from seamcheck.propose.room import Line, network
-from seamcheck.propose.section import Section
+from seamcheck.proposal.room import Line, network
+from seamcheck.proposal.section import Section
 from seamcheck.sections.pieces import Ring, ring_through, rings_of
 
 SAME_HEIGHT = 0.05

@@ -21,10 +21,10 @@ from seamcheck.kernel import Body
 from seamcheck.kernel.distance import depth_inside
 from seamcheck.kernel.grooves import NotCut, shortest_edge, volume
 from seamcheck.kernel.write_step import write_bodies
-from seamcheck.propose.design import VARIABLES, Design, Space, Wishes, design, narrowest, on_grid
-from seamcheck.propose.records import Bound, Dimension, JointProposal, Short
-from seamcheck.propose.room import Line, Room, measure_room, outside_stretches, rounded
-from seamcheck.propose.shape import Cut, contact_faces, cut_joint
+from seamcheck.proposal.design import VARIABLES, Design, Space, Wishes, design, narrowest, on_grid
+from seamcheck.proposal.records import Bound, Dimension, JointProposal, Short
+from seamcheck.proposal.room import Line, Room, measure_room, outside_stretches, rounded
+from seamcheck.proposal.shape import Cut, contact_faces, cut_joint
 from seamcheck.settings.settings import Settings
 
 TITLES = {

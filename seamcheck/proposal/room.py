@@ -174,7 +174,7 @@ def _tangents(curve: LineString, s: np.ndarray, closed: bool, half: float = 0.02
     return (b - a) / np.linalg.norm(b - a, axis=1)[:, None]
 
 
-def _curvature(curve: LineString, s: np.ndarray, u: np.ndarray, closed: bool, half: float = 0.75) -> np.ndarray:
+def _curvature(curve: LineString, s: np.ndarray, u: np.ndarray, closed: bool, half: float = 1.5) -> np.ndarray:
     """(n,) 1/mm, of the circle through the point and those ``half`` mm before and after it; positive against u."""
     at = shapely.get_coordinates(shapely.line_interpolate_point(curve, s))
     places = [(s + by) % curve.length if closed else np.clip(s + by, 0.0, curve.length) for by in (-half, half)]

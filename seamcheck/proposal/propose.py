@@ -17,7 +17,7 @@ from seamcheck.document.plain import to_json
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.isolation import run_isolated
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT, review, settings_for
-from seamcheck.propose.records import JointProposal, ProposalDocument
+from seamcheck.proposal.records import JointProposal, ProposalDocument
 from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
 
@@ -78,6 +78,7 @@ def propose(
     draft: float = 0.5,
     lip: float | None = None,
     open_sides: Sequence[str] = (),
+    with_view: bool = False,
     progress: Progress | None = None,
     time_limit: float | None = None,
     memory_limit: float | None = None,
@@ -93,6 +94,7 @@ def propose(
     draft : degrees, of flanks and trap walls
     lip : mm, least width of the lip between a trap and the border of the contact; None for the default
     open_sides : 'inner', 'outer': sides without a lip
+    with_view : whether the review of the proposed model carries outlines and meshes for its page
     progress, time_limit, memory_limit, overrides : as for ``seamcheck.review``
 
     Returns
@@ -119,7 +121,7 @@ def propose(
     with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
         try:
             joints: tuple[JointProposal, ...] = run_isolated(
-                "seamcheck.propose.plan:plan_joints",
+                "seamcheck.proposal.plan:plan_joints",
                 (tuple(paths), settings, wishes, Path(folder)),
                 progress=progress,
                 time_limit_s=time_limit or TIME_LIMIT,
@@ -131,7 +133,7 @@ def propose(
         if not file.exists():
             message = joints[0].message if joints else "No joint was found."
             return Proposal(_document(paths, "no-proposal", message, joints), before=before)
-        after = review([file], settings, cache=False, **run)
+        after = review([file], settings, cache=False, with_view=with_view, **run)
         step, tools = file.read_bytes(), (Path(folder) / "tools.step").read_bytes()
     kept, named = _held(joints, after)
     outcome = "not-held" if kept else "proposed"
@@ -146,7 +148,7 @@ def propose(
 
 
 def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_sides: Sequence[str]) -> Any:
-    from seamcheck.propose.design import LEAST_LIP, Wishes
+    from seamcheck.proposal.design import LEAST_LIP, Wishes
 
     for name, value in fixed.items():
         if name not in FIXED:

@@ -13,7 +13,7 @@ from scipy.optimize import minimize, minimize_scalar
 from seamcheck.catalogue.formula import evaluate, names
 from seamcheck.catalogue.rule import NOTE, OFF
 from seamcheck.catalogue.rules import RULES
-from seamcheck.propose.section import Section
+from seamcheck.proposal.section import Section
 from seamcheck.settings.settings import Settings
 
 COMFORT = 0.5
