@@ -619,8 +619,12 @@ CONTACT = (
         "The cover comes to rest on something else before the rib has melted down: the seam is not fused.",
         "assumption",
         "0.2 mm on top of the planned collapse: with two dimensions of ±0.1 mm at Cpk 1 (normal), 1e-5 of the parts "
-        "touch too early; with 0.1 mm it would be 1.7 %. Where you give a tolerance, a smaller reserve may do.",
-        (Limit("reserve", 0.2, "mm", "free travel on top of the planned collapse"),),
+        "touch too early; with 0.1 mm it would be 1.7 %. Where the settings give a tolerance of free_travel, that is "
+        "judged and the smaller reserve holds, unless you set one.",
+        (
+            Limit("reserve", 0.2, "mm", "free travel on top of the planned collapse"),
+            Limit("toleranced", 0.1, "mm", "the same where the settings give a tolerance of free_travel"),
+        ),
         (
             Check(
                 "free_travel",

@@ -41,7 +41,7 @@ from seamcheck.sections.stretches import cell_lengths, weighted_median
 from seamcheck.settings.settings import NUMBERS, Settings
 from seamcheck.version import __version__
 
-KIND, SCHEMA_VERSION = "seamcheck-review", 1
+KIND, SCHEMA_VERSION = "seamcheck-review", 2
 
 
 def make_document(
@@ -150,6 +150,8 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         "id": joint.id,
         "cover": list(joint.cover),
         "base": list(joint.base),
+        "kind": joint.kind,
+        "confidence": number(joint.confidence),
         "rib_on": joint.rib_on,
         "rib_part": survey.rib_part,
         "beam": numbers(joint.beam),

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from limits_surveys import circle, joint, path_survey
 
 from seamcheck.catalogue.rules import RULES
+from seamcheck.errors import NotReviewed
 from seamcheck.judge.bounds import main_span
 from seamcheck.judge.judge import judge
 from seamcheck.measure.table import Interruption
@@ -27,6 +28,15 @@ def test_a_sound_seam_has_no_finding_and_passes():
     result = judge([joint()], DEFAULTS)
     assert result.findings == ()
     assert result.verdict == "pass"
+
+
+def test_no_joint_or_a_joint_without_stations_is_no_pass():
+    empty = joint()
+    empty = replace(empty, survey=replace(empty.survey, paths=()))
+    for nothing in ([], [empty]):
+        with pytest.raises(NotReviewed) as refused:
+            judge(nothing, DEFAULTS)
+        assert refused.value.code == "no-seam"
 
 
 # (rule, column, spoiled value, severity, value that holds the limit just so); the numbers are those of the
@@ -113,7 +123,7 @@ def test_a_lap_keeps_the_strict_gap():
 
 
 def test_a_step_of_the_cover_between_two_halves_is_found():
-    """2.0 mm on one part, 2.4 mm on the other: each is within 0.3 mm of a median between them, yet they differ by 0.4."""
+    """2.0 mm on one part, 2.4 mm on the other: a median between them would be within 0.3 mm of both."""
     step = [(f"cover_thickness_{end}", 0, 58, 2.4) for end in ("min", "max")]
     hits = [f for f in found(circle(*step)) if f.rule == "cover-evenness"]
     assert [(f.value, f.limit) for f in hits] == [(2.4, pytest.approx(2.3))]
