@@ -41,7 +41,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                     "further; up to {limit} would do. {why}",
                     "Raise the stop[ by {by}], or state it where it is.",
                 ),
-                absent={
+                failing_reasons={
                     "free": "Nothing at all stops the cover: the stop that is meant to end the collapse is missing."
                 },
             ),
@@ -78,7 +78,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         (
             Check(
                 "beam_angle",
-                innocent=_UNCOVERED,
+                accepted_reasons=_UNCOVERED,
                 upper=Bound(
                     "max",
                     "The light meets the cover's top at {value}; it should be at most {limit}.",
@@ -104,7 +104,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         (
             Check(
                 "light_clear",
-                innocent=_UNCOVERED,
+                accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min",
                     "Of the rays from the scanner {percent} reach the rib here.",
@@ -307,5 +307,9 @@ NEEDS: dict[str, str] = {
 }
 """Rule -> the setting that brings it in; the other optional rules need materials."""
 
-REPLACED_BY: dict[str, str] = {"trap-corner": "trap-side", "overhang": "support-offset"}
-"""Rule -> the rule that says it already where both are broken at the same place."""
+REPLACED_BY: dict[str, str] = {
+    "trap-corner": "trap-side",
+    "overhang": "support-offset",
+    "sink-travel": "rib-height",  # where the floor of the flash trap is what the cover meets
+}
+"""Rule -> the rule that says it already where both are broken at the same place, and is no milder there."""
