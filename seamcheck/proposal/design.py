@@ -157,12 +157,13 @@ def margins_of(section: Section, space: Space, settings: Settings, wishes: Wishe
             if value is None or check.column.startswith("draft"):
                 continue
             for bound, sign in ((check.lower, 1.0), (check.upper, -1.0)):
-                if bound is None or not set(names(bound.formula)) <= set(values):
-                    continue  # also bounds on the median: a section cut along offset lines is the same everywhere
-                at = float(evaluate(bound.formula, values))
-                if not math.isfinite(at) or not math.isfinite(value):
-                    continue
-                found.append(Margin(rule.key, check.judged, value, at, sign * (value - at) / max(abs(at), 0.1)))
+                for formula in () if bound is None else (bound.formula, bound.attention):
+                    if not formula or not set(names(formula)) <= set(values):
+                        continue  # no bounds on the median: a section cut along offset lines is the same everywhere
+                    at = float(evaluate(formula, values))
+                    if math.isfinite(at) and math.isfinite(value):
+                        share = sign * (value - at) / max(abs(at), 0.1)
+                        found.append(Margin(rule.key, check.judged, value, at, share))
     for side, is_open in (("inner", section.open_inner), ("outer", section.open_outer)):
         room = getattr(space, side)
         need = section.half_width(side) + (0.0 if is_open else wishes.lip)
