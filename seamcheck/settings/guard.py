@@ -21,7 +21,8 @@ def text_of(path: Path, what: str) -> str:
 
     Raises
     ------
-    UsageError : it can't be read, is no plain file, too large, or not UTF-8. What it holds is never part of the sentence.
+    UsageError : it can't be read, is no plain file, too large, or not UTF-8. The sentence never
+        shows what it holds.
     """
     try:
         handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))

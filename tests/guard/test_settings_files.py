@@ -1,4 +1,4 @@
-"""Settings files and the tables they name may be a stranger's: bounded, plain files below their own folder, never shown."""
+"""Settings files and tables that they name may be a stranger's: bounded, plain, below their own folder, never shown."""
 
 from __future__ import annotations
 
@@ -19,6 +19,12 @@ SECRET = "s3cret-of-the-machine"
 def refused(path) -> str:
     with pytest.raises(UsageError) as caught:
         read_settings(path)
+    return str(caught.value)
+
+
+def refused_option(path) -> str:
+    with pytest.raises(UsageError) as caught:
+        Settings().changed({"tolerance.file": str(path)})
     return str(caught.value)
 
 
@@ -53,13 +59,9 @@ def test_a_table_below_the_settings_own_folder_is_read(tmp_path):
 @pytest.mark.parametrize("way", ["settings", "option"])
 def test_what_a_table_holds_is_never_shown(tmp_path, row, way):
     (tmp_path / "t.csv").write_text(row + "\n")
-    with pytest.raises(UsageError) as caught:
-        if way == "settings":
-            read_settings(with_table(tmp_path, "t.csv"))
-        else:
-            Settings().changed({"tolerance.file": str(tmp_path / "t.csv")})
-    assert SECRET not in str(caught.value)
-    assert "line 1" in str(caught.value)
+    told = refused(with_table(tmp_path, "t.csv")) if way == "settings" else refused_option(tmp_path / "t.csv")
+    assert SECRET not in told
+    assert "line 1" in told
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no named pipes")
@@ -74,12 +76,7 @@ def test_what_is_no_plain_file_is_refused_at_once(tmp_path, kind, what):
     else:
         place.mkdir()
     began = time.monotonic()
-    if what == "settings":
-        told = refused(place)
-    else:
-        with pytest.raises(UsageError) as caught:
-            Settings().changed({"tolerance.file": str(place)})
-        told = str(caught.value)
+    told = refused(place) if what == "settings" else refused_option(place)
     assert "no plain file" in told
     assert time.monotonic() - began < 2
 
