@@ -35,7 +35,7 @@ def render_csv(document: Document) -> str:
     for joint, contour in facts.paths(document):
         stations = contour["stations"]
         here = [
-            (n, facts.stations_of_finding(n.finding, contour))
+            (n, facts.stations_of_finding(document, n.finding, contour))
             for n in numbered
             if n.finding.get("joint") == joint["id"]
         ]
