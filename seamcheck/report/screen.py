@@ -19,6 +19,7 @@ from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report import facts
 from seamcheck.report.inputs import in_one_line
+from seamcheck.report.loosened import loosened
 from seamcheck.report.text import STYLES, VERDICTS, clean, headline, idle_waivers
 
 Document = Mapping[str, Any]
@@ -73,6 +74,8 @@ def screen(document: Document, width: int) -> Iterator[RenderableType]:
 def _head(document: Document) -> Iterator[Line]:
     word, tone = VERDICTS[document["verdict"]]
     yield Line(f"{word}  {headline(document)}", lead=len(word), tone=tone)
+    if milder := clean(loosened(document)):
+        yield Line(milder, style="bold yellow")
     yield from _accepted(document)
     model = document["model"]
     for file in model["files"]:
@@ -232,12 +235,20 @@ def _missing(document: Document) -> list[str]:
         s = contour["stations"]["s"]
         step = contour["length_mm"] / len(s) if s else 0.0
         for run in contour["unmeasured"]:
-            if run["column"] not in judged or run["why"] in {*ACCEPTED_EVERYWHERE, *judged[run["column"]]}:
+            if run["column"] not in judged or run["why"] in {
+                *ACCEPTED_EVERYWHERE,
+                *_NOTHING_THERE,
+                *judged[run["column"]],
+            }:
                 continue
             title = QUANTITIES[run["column"]].title if run["column"] in QUANTITIES else run["column"]
             key = f"{joint['id']} {title}" if len(document["joints"]) > 1 else title
             total[key] = total.get(key, 0.0) + min(run["to_s"] - run["from_s"] + step, contour["length_mm"])
     return [f"{title} ({length:.1f} mm)" for title, length in sorted(total.items(), key=lambda item: -item[1])]
+
+
+_NOTHING_THERE = ("straight", "free", "depends")
+"""Reasons for which there is nothing to measure: no turn, nothing in the way, or a part of it is told already."""
 
 
 def _subject(line: str) -> str:

@@ -19,6 +19,7 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.report import facts
 from seamcheck.report.inputs import input_rows
+from seamcheck.report.loosened import loosened
 from seamcheck.report.whole import interface_rows
 from seamcheck.settings.waivers import place_in_words
 
@@ -79,7 +80,8 @@ def headline(document: Document) -> str:
     if waived:
         said.append(f"{waived} waived")
     text = ", ".join(said)
-    return text[0].upper() + text[1:] + "."
+    milder = clean(loosened(document))
+    return text[0].upper() + text[1:] + "." + (f" {milder}" if milder else "")
 
 
 def _head(document: Document) -> Iterator[RenderableType]:
