@@ -15,6 +15,7 @@ import numpy as np
 from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
+from seamcheck.report.loosened import loosened
 
 Document = Mapping[str, Any]
 
@@ -233,6 +234,8 @@ def sentences(document: Document) -> list[str]:
         else:
             counts[finding["severity"]] = counts.get(finding["severity"], 0) + 1
     said = [seam_sentence(document)]
+    if milder := loosened(document):
+        said.insert(0, milder)
     found = numbered_findings(document)
     live = [n for n in found if not n.is_waived and n.finding["severity"] != "note"]
     if live:
