@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Bound, Check, Limit, Rule
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Bound, Check, Rule
+from seamcheck.catalogue.setting import Setting
 
 _THINNER = "Thin the cover over the seam here[ by {by}], or take a grade or colour that passes more light."
 _THIN_BY = "log(limit / value) / extinction"  # from T = T0 e^(-K l)
@@ -20,7 +21,7 @@ def _trap_side(side: str) -> Rule:
         "assumption",
         "1, without reserve. That the melt divides evenly is an assumption too.",
         (
-            Limit(
+            Setting(
                 "max",
                 1.0,
                 "1",
@@ -54,7 +55,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Hardly any light reaches the rib: the cover's surface burns before the rib melts.",
         "from memory",
         "15 %, of the total transmission at the weld wavelength.",
-        (Limit("min", 15.0, "%", "smallest transmission of the cover over the rib", 0.0, 100.0),),
+        (Setting("min", 15.0, "%", "smallest transmission of the cover over the rib", 0.0, 100.0),),
         (
             Check(
                 "transmission",
@@ -81,7 +82,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "common practice",
         "28 %, no published source; of the total transmission at the weld wavelength.",
         (
-            Limit(
+            Setting(
                 "min",
                 28.0,
                 "%",
@@ -115,7 +116,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The transmission is carried on beyond what was measured; the curve is known to be inaccurate there.",
         "assumption",
         "1.5 times the thickest plaque.",
-        (Limit("max", 1.5, "1", "longest light path divided by the thickest plaque", 0.5, 10.0),),
+        (Setting("max", 1.5, "1", "longest light path divided by the thickest plaque", 0.5, 10.0),),
         (
             Check(
                 "path_over_plaques",
@@ -139,7 +140,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The melt has nowhere to go: it holds the cover up, or comes out as flash.",
         "assumption",
         "1, both traps full to the brim.",
-        (Limit("max", 1.0, "1", "largest share of both flash traps that the melt may fill", 0.1, 10.0),),
+        (Setting("max", 1.0, "1", "largest share of both flash traps that the melt may fill", 0.1, 10.0),),
         (
             Check(
                 "trap_fill",
@@ -163,7 +164,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Whatever collapse is chosen, the seam stays open at its lowest place, or flash comes out.",
         "assumption",
         "Any width; what limits its ends is printed with it.",
-        (Limit("min", 0.0, "mm", "smallest width of the collapse window", 0.0, 5.0),),
+        (Setting("min", 0.0, "mm", "smallest width of the collapse window", 0.0, 5.0),),
         (
             Check(
                 "collapse_window",
@@ -185,7 +186,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "At its lowest place the rib does not melt down far enough to seal.",
         "assumption",
         "0.1 mm of collapse left at the lowest place.",
-        (Limit("min", 0.0, "mm", "planned collapse above the smallest that closes every gap", 0.0, 5.0),),
+        (Setting("min", 0.0, "mm", "planned collapse above the smallest that closes every gap", 0.0, 5.0),),
         (
             Check(
                 "collapse_above_lowest",
@@ -206,8 +207,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Flash traps, free travel and rib height have room for the planned collapse.",
         "The melt finds no room, or the cover comes to rest on something else before the collapse is done.",
         "assumption",
-        "Traps not over the brim, 0.1 mm of travel and 0.2 mm of rib height left.",
-        (Limit("min", 0.0, "mm", "planned collapse below the largest that has room", 0.0, 5.0),),
+        "Traps not over the brim, 0.2 mm of travel and of rib height left, as in sink-travel and rib-height.",
+        (Setting("min", 0.0, "mm", "planned collapse below the largest that has room", 0.0, 5.0),),
         (
             Check(
                 "collapse_below_highest",
@@ -229,7 +230,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The weld does not hold, or comes apart clean.",
         "common practice",
         "The list and its sources are printed with the pair; your own pairs win.",
-        (Limit("min", 1.0, "1", "smallest grade of the pair: 0 is listed as not weldable", 0.0, 2.0),),
+        (Setting("min", 1.0, "1", "smallest grade of the pair: 0 is listed as not weldable", 0.0, 2.0),),
         (
             Check(
                 "pair_grade",
@@ -252,7 +253,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Whether the weld holds is not known.",
         "assumption",
         "Estimates can reject a pair, never approve it.",
-        (Limit("min", 2.0, "1", "grade from which a pair is in no special doubt: 2", 0.0, 2.0),),
+        (Setting("min", 2.0, "1", "grade from which a pair is in no special doubt: 2", 0.0, 2.0),),
         (
             Check(
                 "pair_grade",
