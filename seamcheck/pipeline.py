@@ -158,7 +158,7 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
         survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
-        results.append(JointResult(*found, survey))
+        results.append(JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence))
     return tuple(results), surveyed
 
 

@@ -41,7 +41,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                     "further; up to {limit} would do. {why}",
                     "Raise the stop[ by {by}], or state it where it is.",
                 ),
-                absent={
+                failing_reasons={
                     "free": "Nothing at all stops the cover: the stop that is meant to end the collapse is missing."
                 },
             ),
@@ -78,7 +78,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         (
             Check(
                 "beam_angle",
-                innocent=_UNCOVERED,
+                accepted_reasons=_UNCOVERED,
                 upper=Bound(
                     "max",
                     "The light meets the cover's top at {value}; it should be at most {limit}.",
@@ -104,7 +104,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         (
             Check(
                 "light_clear",
-                innocent=_UNCOVERED,
+                accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min",
                     "Of the rays from the scanner {percent} reach the rib here.",

@@ -58,7 +58,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         (
             Check(
                 "transmission",
-                innocent=_UNCOVERED,
+                accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min",
                     "The cover passes {value} of the light here; it should be at least {limit}.",
@@ -93,7 +93,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         (
             Check(
                 "transmission",
-                innocent=_UNCOVERED,
+                accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min",
                     "The cover passes {value} of the light here; from {limit} on its surface is in little danger.",

@@ -29,7 +29,7 @@ def slack_of(column: str, unit: str) -> float:
     return _SLACK_OF.get(column, SLACK.get(unit, 0.001))
 
 
-EVERYWHERE_INNOCENT = {
+ACCEPTED_EVERYWHERE = {
     "junction": "where seams meet, a section across one of them has no meaning; the junction is listed",
     "end": "at an open end the section is not whole; the open end is a finding of its own",
     "corner": "at a sharp corner a section has no meaning; the corner is a finding of turn-radius",
@@ -89,21 +89,21 @@ class Check:
     column : of the survey
     quantity : under which a finding stands; the column itself unless that is an edge of the strip
     lower, upper : bounds
-    stand_in : column that is judged where this one is not measured for a reason in stand_in_for
-    counts_as : reason -> value that stands for "not there", such as no land at all: 0
-    absent : reason -> what a finding says where the column has no value for it and that alone breaks the rule
-    innocent : further reasons for which this column may stay unmeasured, and why
+    substitute : column that is judged where this one is not measured for a reason in substitute_reason
+    value_for_reason : reason -> value that stands for "not there", such as no land at all: 0
+    failing_reasons : reason -> what a finding says where the column has no value for it and that alone breaks the rule
+    accepted_reasons : further reasons for which this column may stay unmeasured, and why
     """
 
     column: str
     quantity: str = ""
     lower: Bound | None = None
     upper: Bound | None = None
-    stand_in: str = ""
-    stand_in_for: str = ""
-    counts_as: dict[str, float] = field(default_factory=dict)
-    absent: dict[str, str] = field(default_factory=dict)
-    innocent: dict[str, str] = field(default_factory=dict)
+    substitute: str = ""
+    substitute_reason: str = ""
+    value_for_reason: dict[str, float] = field(default_factory=dict)
+    failing_reasons: dict[str, str] = field(default_factory=dict)
+    accepted_reasons: dict[str, str] = field(default_factory=dict)
 
     @property
     def judged(self) -> str:

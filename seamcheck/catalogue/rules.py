@@ -58,8 +58,8 @@ RIB = (
         (
             Check(
                 "rib_width",
-                stand_in="rib_width_mid",
-                stand_in_for="rounded-top",
+                substitute="rib_width_mid",
+                substitute_reason="rounded-top",
                 lower=Bound(
                     "min",
                     "The rib is {value} wide; it should be at least {limit}.",
@@ -97,8 +97,8 @@ RIB = (
         (
             Check(
                 "rib_width",
-                stand_in="rib_width_mid",
-                stand_in_for="rounded-top",
+                substitute="rib_width_mid",
+                substitute_reason="rounded-top",
                 lower=Bound(
                     "median * (1 - share)",
                     "The rib is {value} wide where the whole seam's median is {median}; at least {limit} "
@@ -174,7 +174,7 @@ RIB = (
     ),
     Rule(
         "flank-draft",
-        "Draft of the rib's flanks",
+        "DraftFinding of the rib's flanks",
         NOTE,
         "outside",
         "The rib's flanks have draft, but not much of it.",
@@ -218,7 +218,7 @@ RIB = (
         (
             Check(
                 "turn_radius",
-                counts_as={"corner": 0.0},
+                value_for_reason={"corner": 0.0},
                 lower=Bound(
                     "larger(widths * rib_width, min)",
                     "The seam turns in a radius of {value}; it should be at least {limit}.",
@@ -365,8 +365,10 @@ COVER = (
         (
             Check(
                 "clamp_land",
-                counts_as={"no-land": 0.0},
-                innocent={"no-edge": "the cover goes on to both sides; clamp-reach looks for room for the clamp"},
+                value_for_reason={"no-land": 0.0},
+                accepted_reasons={
+                    "no-edge": "the cover goes on to both sides; clamp-reach looks for room for the clamp"
+                },
                 lower=Bound(
                     "min",
                     "The clamp land is {value} wide; it should be at least {limit}.",
@@ -416,7 +418,7 @@ COVER = (
             Check(
                 "cover_thickness_min",
                 "cover_thickness",
-                innocent={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
+                accepted_reasons={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
                 lower=Bound(
                     "min",
                     "The cover is {value} thick over the rib; it should be at least {limit}.",
@@ -427,7 +429,7 @@ COVER = (
             Check(
                 "cover_thickness_max",
                 "cover_thickness",
-                innocent={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
+                accepted_reasons={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
                 upper=Bound(
                     "max",
                     "The cover is {value} thick over the rib; it should be at most {limit}.",
@@ -502,7 +504,7 @@ COVER = (
         (
             Check(
                 "beam_clear",
-                innocent={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
+                accepted_reasons={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
                 lower=Bound(
                     "min",
                     "The light reaches {percent} of the rib's width.",
@@ -530,7 +532,7 @@ CONTACT = (
             Check(
                 "gap_min",
                 "gap",
-                innocent={
+                accepted_reasons={
                     "hole": "reported by cover-hole",
                     "no-cover": "reported by cover-hole",
                     "no-opposite": "reported once, as a gap",
@@ -546,8 +548,8 @@ CONTACT = (
             Check(
                 "gap_max",
                 "gap",
-                absent={"no-opposite": "Nothing of the opposite part faces the rib here."},
-                innocent={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
+                failing_reasons={"no-opposite": "Nothing of the opposite part faces the rib here."},
+                accepted_reasons={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
                 upper=Bound(
                     "max",
                     "Rib and opposite part stand {value} apart; it should be at most {limit}.",
@@ -603,7 +605,7 @@ CONTACT = (
         (
             Check(
                 "free_travel",
-                innocent={"free": "nothing is in the way"},
+                accepted_reasons={"free": "nothing is in the way"},
                 lower=Bound(
                     "collapse + reserve",
                     "The cover can sink by {value} until it touches something else; with a collapse of "

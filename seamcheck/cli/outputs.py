@@ -56,7 +56,7 @@ PAPERS = ("A4", "letter")
 """What --paper takes."""
 
 OUTPUTS: tuple[Output, ...] = (
-    Output("json", f"{_REPORT}.plain:to_json", "the review document, for CI, stores and other reports"),
+    Output("json", "seamcheck.document.plain:to_json", "the review document, for CI, stores and other reports"),
     Output("html", f"{_REPORT}.html.page:render_html", "a page to read and send", needs_view=True, takes_paper=True),
     Output(
         "pdf", f"{_REPORT}.pdf:render_pdf", "the page as printed; needs a browser here",

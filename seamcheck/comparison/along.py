@@ -8,7 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import EVERYWHERE_INNOCENT
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE
 from seamcheck.comparison.align import JointPair, other_side
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.tolerances import PAD, comparable, comparable_tolerance, pad
@@ -143,7 +143,7 @@ def _changes(pair: JointPair, path: SeamPath, places: Places, key: str) -> Itera
             if stretch.length < max(LEAST, pad(key)):
                 continue
             change = _change(pair, path, places, key, kind, stretch, size)
-            if not {change.old_why, change.new_why} & set(EVERYWHERE_INNOCENT):  # ends and junctions tell of themselves
+            if not {change.old_why, change.new_why} & set(ACCEPTED_EVERYWHERE):  # ends and junctions tell of themselves
                 yield change
 
 

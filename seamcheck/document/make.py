@@ -25,7 +25,7 @@ from seamcheck.catalogue.rule import OFF, Rule, slack_of
 from seamcheck.catalogue.rules import RULES
 from seamcheck.document.plain import number, numbers
 from seamcheck.errors import NotReviewed
-from seamcheck.judge.bounds import PathView, SeamView
+from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import (
     AT_RISK,
     INSIDE,
@@ -41,7 +41,7 @@ from seamcheck.sections.stretches import cell_lengths, weighted_median
 from seamcheck.settings.settings import NUMBERS, Settings
 from seamcheck.version import __version__
 
-KIND, SCHEMA_VERSION = "seamcheck-review", 1
+KIND, SCHEMA_VERSION = "seamcheck-review", 2
 
 
 def make_document(
@@ -142,7 +142,7 @@ def _part(part: Part, joints: Sequence[JointResult]) -> dict[str, Any]:
 
 
 def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) -> dict[str, Any]:
-    seam = SeamView(joint.survey, settings)
+    seam = JudgedSeam(joint.survey, settings)
     survey = joint.survey
     views = {view.path.id: view for view in seam.paths}
     keys = _columns(survey.paths)
@@ -150,6 +150,8 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         "id": joint.id,
         "cover": list(joint.cover),
         "base": list(joint.base),
+        "kind": joint.kind,
+        "confidence": number(joint.confidence),
         "rib_on": joint.rib_on,
         "rib_part": survey.rib_part,
         "beam": numbers(joint.beam),
@@ -186,7 +188,7 @@ def _seam_faces(joint: JointResult, parts: Mapping[str, Part]) -> dict[str, Any]
     }
 
 
-def _tolerances(joint: JointResult, seam: SeamView) -> list[dict[str, Any]]:
+def _tolerances(joint: JointResult, seam: JudgedSeam) -> list[dict[str, Any]]:
     """For every limit of a quantity with a tolerance: inside, at risk or outside, with the worst case."""
     result = []
     for rule in _in_force(seam.settings):
@@ -253,7 +255,7 @@ def _summary(values: np.ndarray, weights: np.ndarray) -> dict[str, float | None]
     }
 
 
-def _contour(path: PathSurvey, view: PathView | None, is_flat: bool) -> dict[str, Any]:
+def _contour(path: PathSurvey, view: JudgedPath | None, is_flat: bool) -> dict[str, Any]:
     keys = _columns([path])
     weights = _weights([path])
     return {
@@ -292,7 +294,7 @@ def _unmeasured(path: PathSurvey, key: str) -> list[dict[str, Any]]:
     ]
 
 
-def _bounds(view: PathView, is_flat: bool) -> list[dict[str, Any]]:
+def _bounds(view: JudgedPath, is_flat: bool) -> list[dict[str, Any]]:
     """What each rule compares along this path: a number, or one for every station where the bound changes."""
     result = []
     for rule in _in_force(view.seam.settings):

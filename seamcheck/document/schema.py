@@ -10,6 +10,7 @@ from importlib import resources
 from pathlib import Path
 from typing import Any
 
+from seamcheck.catalogue.kinds import KINDS
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SEVERITIES, STANDINGS
 from seamcheck.catalogue.rules import RULES
@@ -59,7 +60,7 @@ def make_schema() -> dict[str, Any]:
         **record(
             {
                 "document": {"const": "seamcheck-review"},
-                "schema_version": {"const": 1},
+                "schema_version": {"const": 2},
                 "seamcheck": {**TEXT, "description": "version that made the document"},
                 "model": record(
                     {**file, "files": listed(record(file)), "parts": listed(_part()), "notes": TEXTS},
@@ -133,6 +134,13 @@ def _joint() -> dict[str, Any]:
             "id": TEXT,
             "cover": TEXTS,
             "base": TEXTS,
+            "kind": {"enum": list(KINDS)},
+            "confidence": {
+                **NUMBER,
+                "minimum": 0,
+                "maximum": 1,
+                "description": "how far the evidence carries this reading of the model; null: not weighed",
+            },
             "rib_on": {"enum": ["base", "cover", "none"]},
             "rib_part": TEXT,
             "beam": POINT,

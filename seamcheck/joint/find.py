@@ -10,6 +10,7 @@ import numpy as np
 import shapely
 
 from seamcheck.assembly.parts import Assembly, Part
+from seamcheck.catalogue.kinds import FLAT_LAP, WELD_RIB
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.joint.beam import pull_direction
 from seamcheck.joint.candidates import Candidate, is_free, is_shaded, read_pair
@@ -424,6 +425,7 @@ def _joint(
         candidate.gap,
         bodies,
         parts,
+        kind=FLAT_LAP if rib_on == "none" else WELD_RIB,
     )
 
 

@@ -8,6 +8,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.assembly.parts import Part
+from seamcheck.catalogue.kinds import WELD_RIB
 from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 
@@ -30,6 +31,8 @@ class Joint:
     region : the rib top seen along z, polygon(s) in the frame, mm
     rounded : the rib top has no flat; region then is the footprint of its rounding
     other_ribs : rib tops of other joints that share a part with this one, as (part id, faces)
+    kind : a key of KINDS in catalogue/kinds.py
+    confidence : 0 to 1, how far the evidence carries this reading; None where it was not weighed
     bodies : part id -> Body of every solid; parts : part id -> Part
     """
 
@@ -50,6 +53,8 @@ class Joint:
     bodies: dict[str, Body] = field(repr=False)
     parts: dict[str, Part] = field(repr=False)
     other_ribs: tuple[tuple[str, tuple[int, ...]], ...] = ()
+    kind: str = WELD_RIB
+    confidence: float | None = None
 
     @property
     def rib(self) -> Body:

@@ -1,4 +1,4 @@
-"""A surveyed joint as judging sees it: columns with stand-ins, bounds everywhere, medians."""
+"""A surveyed joint as judging sees it: columns with substitutes, bounds everywhere, medians."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ import numpy as np
 
 from seamcheck.catalogue.formula import evaluate, names
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import EVERYWHERE_INNOCENT, Bound, Check, Rule
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Bound, Check, Rule
 from seamcheck.measure.table import PathSurvey, Survey
 from seamcheck.sections.stretches import Stretch, cell_lengths, stretches, weighted_median
 from seamcheck.settings.settings import Settings
@@ -17,12 +17,12 @@ _NO_COVER = ("hole", "no-cover")
 _COVER_COLUMNS = ("cover_thickness", "cover_thickness_min", "cover_thickness_max")
 
 
-class SeamView:
+class JudgedSeam:
     """All paths of one joint."""
 
     def __init__(self, survey: Survey, settings: Settings) -> None:
         self.survey, self.settings = survey, settings
-        self.paths = [PathView(path, self) for path in survey.paths if len(path.s)]
+        self.paths = [JudgedPath(path, self) for path in survey.paths if len(path.s)]
         self._medians: dict[str, float] = {}
 
     def pooled(self, key: str) -> np.ndarray:
@@ -45,10 +45,10 @@ class SeamView:
         return {"collapse": self.settings.collapse, **own}
 
 
-class PathView:
+class JudgedPath:
     """One path."""
 
-    def __init__(self, path: PathSurvey, seam: SeamView) -> None:
+    def __init__(self, path: PathSurvey, seam: JudgedSeam) -> None:
         self.path, self.seam = path, seam
         gone = np.zeros(len(path.s), dtype=bool)
         for key in _COVER_COLUMNS:
@@ -71,12 +71,12 @@ class PathView:
         values = self.column(check.column).copy()
         source = np.full(len(values), check.column, dtype=object)
         reason = self.reason(check.column)
-        for why, value in check.counts_as.items():
+        for why, value in check.value_for_reason.items():
             values[np.isnan(values) & (reason == why)] = value
-        if check.stand_in:
-            there = np.isnan(values) & (reason == check.stand_in_for)
-            values[there] = self.column(check.stand_in)[there]
-            source[there] = check.stand_in
+        if check.substitute:
+            there = np.isnan(values) & (reason == check.substitute_reason)
+            values[there] = self.column(check.substitute)[there]
+            source[there] = check.substitute
         return values, source
 
     def bound(self, rule: Rule, check: Check, bound: Bound) -> np.ndarray:
@@ -125,20 +125,20 @@ class PathView:
         raise ValueError(f"station {station} is covered")
 
 
-def waiting_for(rules: Sequence[Rule], view: PathView) -> Mapping[str, np.ndarray]:
-    """Columns of the rules that have no value for a reason that is not innocent: column -> (n,) bool."""
-    innocent: dict[str, set[str]] = {}
+def unmeasured_columns(rules: Sequence[Rule], view: JudgedPath) -> Mapping[str, np.ndarray]:
+    """Columns of the rules that have no value for a reason that is not accepted: column -> (n,) bool."""
+    accepted: dict[str, set[str]] = {}
     values: dict[str, np.ndarray] = {}
     for rule in rules:
         for check in rule.checks:
             if QUANTITIES[check.column].per == "interface":
                 continue
-            allowed = innocent.setdefault(check.column, set(EVERYWHERE_INNOCENT))
-            allowed |= {*check.innocent, *check.absent}
+            allowed = accepted.setdefault(check.column, set(ACCEPTED_EVERYWHERE))
+            allowed |= {*check.accepted_reasons, *check.failing_reasons}
             values.setdefault(check.column, view.values(check)[0])
     result = {}
     for column, found in values.items():
-        mark = np.isnan(found) & ~np.isin(view.reason(column), sorted(innocent[column])) & ~view.uncovered
+        mark = np.isnan(found) & ~np.isin(view.reason(column), sorted(accepted[column])) & ~view.uncovered
         if mark.any():
             result[column] = mark
     return result

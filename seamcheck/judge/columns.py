@@ -12,8 +12,8 @@ from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import amount, fill, value_text
-from seamcheck.judge.bench import Bench, Draft
-from seamcheck.judge.bounds import PathView, waiting_for
+from seamcheck.judge.bounds import JudgedPath, unmeasured_columns
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch
@@ -21,7 +21,7 @@ from seamcheck.sections.stretches import Stretch
 _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the middle one is shown
 
 
-def broken_stretches(bench: Bench, rule: Rule, check: Check, view: PathView) -> Iterator[Draft]:
+def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: JudgedPath) -> Iterator[DraftFinding]:
     """Stretches of one path on which one check of a rule is broken, or at risk within its tolerance."""
     values, column = view.values(check)
     for side, bound in (("low", check.lower), ("high", check.upper)):
@@ -37,14 +37,14 @@ def broken_stretches(bench: Bench, rule: Rule, check: Check, view: PathView) -> 
         for stretch in view.stretches(broken):
             worst = _worst(margin, stretch, view.path)
             numbers = (float(values[worst]), float(limit[worst]), float(margin[worst]))
-            draft = _numbered(bench, rule, check, bound, view, stretch, worst, numbers, column[worst], side)
-            yield with_tolerance(draft, bench.settings, check, side)
-        yield from _at_risk(bench, rule, check, bound, view, values, limit, margin, column, side, broken)
-    for reason, sentence in check.absent.items():
+            draft = _numbered(judging, rule, check, bound, view, stretch, worst, numbers, column[worst], side)
+            yield with_tolerance(draft, judging.settings, check, side)
+        yield from _at_risk(judging, rule, check, bound, view, values, limit, margin, column, side, broken)
+    for reason, sentence in check.failing_reasons.items():
         mark = (view.reason(check.column) == reason) & np.isnan(values) & ~view.uncovered
         for stretch in view.stretches(mark):
             middle = int(stretch.stations[len(stretch.stations) // 2])
-            draft = bench.on_stretch(rule, view, stretch, middle, sentence, "", f"{check.column}.{reason}")
+            draft = judging.on_stretch(rule, view, stretch, middle, sentence, "", f"{check.column}.{reason}")
             bound = check.upper or check.lower
             assert bound is not None
             remedy, harm = fill(bound.remedy, {}), bound.harm or rule.harm
@@ -55,20 +55,20 @@ def broken_stretches(bench: Bench, rule: Rule, check: Check, view: PathView) -> 
 
 
 def _at_risk(
-    bench: Bench,
+    judging: JointJudge,
     rule: Rule,
     check: Check,
     bound: Bound,
-    view: PathView,
+    view: JudgedPath,
     values: np.ndarray,
     limit: np.ndarray,
     margin: np.ndarray,
     column: np.ndarray,
     side: str,
     broken: np.ndarray,
-) -> Iterator[Draft]:
+) -> Iterator[DraftFinding]:
     """Stretches inside the limit as drawn that leave it in the worst case of their tolerance."""
-    tolerance = tolerance_of(bench.settings, check)
+    tolerance = tolerance_of(judging.settings, check)
     if tolerance is None:
         return
     slack = slack_of(check.column, QUANTITIES[check.column].unit)
@@ -81,23 +81,23 @@ def _at_risk(
         nominal = float(values[worst])
         off = nominal - tolerance if side == "low" else nominal + tolerance
         numbers = (off, float(limit[worst]), float(margin[worst]) - tolerance)
-        draft = _numbered(bench, rule, check, bound, view, stretch, worst, numbers, column[worst], side)
+        draft = _numbered(judging, rule, check, bound, view, stretch, worst, numbers, column[worst], side)
         found = replace(draft.finding, value=nominal, margin=float(margin[worst]))
-        yield at_risk(replace(draft, finding=found), bench.settings, check, side)
+        yield at_risk(replace(draft, finding=found), judging.settings, check, side)
 
 
 def _numbered(
-    bench: Bench,
+    judging: JointJudge,
     rule: Rule,
     check: Check,
     bound: Bound,
-    view: PathView,
+    view: JudgedPath,
     stretch: Stretch,
     worst: int,
     numbers: tuple[float, float, float],
     column: str,
     side: str,
-) -> Draft:
+) -> DraftFinding:
     value, limit, margin = numbers
     key = check.column
     names = view.numbers_at(worst, rule) | {"value": value, "limit": limit}
@@ -106,7 +106,7 @@ def _numbered(
         "value": value_text(value, key),
         "limit": value_text(limit, key),
         "median": value_text(names["median"], key) if "median" in names else "",
-        "collapse": value_text(bench.settings.collapse, "gap"),
+        "collapse": value_text(judging.settings.collapse, "gap"),
         "size": value_text(abs(value), key),
         "size_limit": value_text(abs(limit), key),
         "percent": f"{100 * value:.0f} %",
@@ -118,7 +118,7 @@ def _numbered(
         grave = float(evaluate(bound.grave, names))
         if (value > grave) if side == "high" else (value < grave):
             says += " " + fill(bound.grave_says, {"grave": value_text(grave, key)})
-    draft = bench.on_stretch(rule, view, stretch, worst, says, fill(bound.remedy, words), f"{check.column}.{side}")
+    draft = judging.on_stretch(rule, view, stretch, worst, says, fill(bound.remedy, words), f"{check.column}.{side}")
     return replace(
         draft,
         finding=replace(
@@ -129,25 +129,27 @@ def _numbered(
     )  # fmt: skip
 
 
-def holes(bench: Bench) -> Iterator[Draft]:
+def holes(judging: JointJudge) -> Iterator[DraftFinding]:
     """Stretches without plastic of the cover over the rib."""
     rule = RULES["cover-hole"]
-    for view in bench.seam.paths:
+    for view in judging.seam.paths:
         for stretch in view.stretches(view.uncovered):
             middle = int(stretch.stations[len(stretch.stations) // 2])
             reason = view.uncovered_reason(middle)
             why = {"hole": "a hole", "no-cover": "the rib runs on beyond the cover"}[reason]
-            yield bench.on_stretch(rule, view, stretch, middle, fill(rule.says, {"reason": why}), "", "hole")
+            yield judging.on_stretch(rule, view, stretch, middle, fill(rule.says, {"reason": why}), "", "hole")
 
 
-def not_measured(bench: Bench, rules: Sequence[Rule], drawn_welded: bool) -> Iterator[Draft]:
-    """Stretches where a column of a must-fix rule has no value for a reason that is not innocent."""
+def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool) -> Iterator[DraftFinding]:
+    """Stretches where a column of a must-fix rule has no value for a reason that is not accepted."""
     rule = RULES["not-measured"]
     must = [
-        r for r in rules if bench.settings.severity(r.key) == MUST_FIX and not (r.key == "contact-gap" and drawn_welded)
+        r
+        for r in rules
+        if judging.settings.severity(r.key) == MUST_FIX and not (r.key == "contact-gap" and drawn_welded)
     ]
-    for view in bench.seam.paths:
-        waiting = waiting_for(must, view)
+    for view in judging.seam.paths:
+        waiting = unmeasured_columns(must, view)
         anything = np.any(list(waiting.values()), axis=0) if waiting else np.zeros(len(view.path.s), bool)
         for stretch in view.stretches(anything):
             middle = int(stretch.stations[len(stretch.stations) // 2])
@@ -159,7 +161,7 @@ def not_measured(bench: Bench, rules: Sequence[Rule], drawn_welded: bool) -> Ite
                 why = "; ".join(_reason_text(r) for r in reasons)
                 parts.append(f"{QUANTITIES[key].title} ({why})")
             says = fill(rule.says, {"what": "; ".join(parts)})
-            draft = bench.on_stretch(rule, view, stretch, middle, says, "", missing[0])
+            draft = judging.on_stretch(rule, view, stretch, middle, says, "", missing[0])
             yield replace(
                 draft,
                 finding=replace(

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from seamcheck.catalogue.kinds import WELD_RIB
 from seamcheck.measure.table import Survey
 
 PASS, ATTENTION_VERDICT, FAIL, NOT_REVIEWED = "pass", "attention", "fail", "not-reviewed"
@@ -28,6 +29,8 @@ class JointResult:
     why : reasons for roles, light and seam, as sentences
     survey : what was measured
     extra : further plain values that travel into the document's joint untouched, such as "material"
+    kind : a key of KINDS in catalogue/kinds.py
+    confidence : 0 to 1, how far the evidence carries this reading of the model; None where it was not weighed
     """
 
     id: str
@@ -39,6 +42,8 @@ class JointResult:
     why: tuple[str, ...]
     survey: Survey
     extra: Mapping[str, object] = field(default_factory=dict)
+    kind: str = WELD_RIB
+    confidence: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

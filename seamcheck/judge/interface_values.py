@@ -13,109 +13,109 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import amount, fill, value_text
-from seamcheck.judge.bench import Bench, Draft, point
-from seamcheck.judge.bounds import SeamView
+from seamcheck.judge.bounds import JudgedSeam
 from seamcheck.judge.findings import Finding
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 
 _SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's finding is the same place
 
 
-def interface_value(bench: Bench, rule: Rule, check: Check) -> Iterator[Draft]:
+def interface_value(judging: JointJudge, rule: Rule, check: Check) -> Iterator[DraftFinding]:
     """One value of the whole interface against its bounds; where it has several places, each of them."""
-    entry = bench.joint.survey.interface.get(check.column, {})
+    entry = judging.joint.survey.interface.get(check.column, {})
     for place in entry.get("places") or (entry,):
-        yield from _value_at(bench, rule, check, place)
+        yield from _value_at(judging, rule, check, place)
 
 
-def _value_at(bench: Bench, rule: Rule, check: Check, entry: Mapping[str, Any]) -> Iterator[Draft]:
+def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str, Any]) -> Iterator[DraftFinding]:
     value, at = entry.get("value"), entry.get("at")
-    if value is None and entry.get("why") in check.absent:
+    if value is None and entry.get("why") in check.failing_reasons:
         bound = check.upper or check.lower
         assert bound is not None
-        finding = bench.finding(rule, check.absent[entry["why"]], fill(bound.remedy, {}))
-        yield Draft(replace(finding, column=check.column), f"{check.column}.none", None)
+        finding = judging.finding(rule, check.failing_reasons[entry["why"]], fill(bound.remedy, {}))
+        yield DraftFinding(replace(finding, column=check.column), f"{check.column}.none", None)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None or value is None:
             continue
-        limit = float(evaluate(bound.formula, bench.seam.constants(rule)))
+        limit = float(evaluate(bound.formula, judging.seam.constants(rule)))
         margin = value - limit if side == "low" else limit - value
         slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
         is_broken = margin < -slack
-        if not is_broken and not margin - (tolerance_of(bench.settings, check) or 0.0) < -slack:
+        if not is_broken and not margin - (tolerance_of(judging.settings, check) or 0.0) < -slack:
             continue
         words = {
             "value": value_text(value, check.column),
             "limit": value_text(limit, check.column),
             "size": value_text(abs(value), check.column),
             "size_limit": value_text(abs(limit), check.column),
-            "collapse": value_text(bench.settings.collapse, "gap"),
+            "collapse": value_text(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
             "percent": f"{100.0 * value:.3g} %",
             "by": amount(
-                abs(margin - (0.0 if is_broken else tolerance_of(bench.settings, check) or 0.0)),
+                abs(margin - (0.0 if is_broken else tolerance_of(judging.settings, check) or 0.0)),
                 QUANTITIES[check.column].unit,
             ),
         }
         finding = replace(
-            bench.finding(rule, fill(bound.sentence(value, slack), words), fill(bound.remedy, words)),
+            judging.finding(rule, fill(bound.sentence(value, slack), words), fill(bound.remedy, words)),
             column=check.column, value=float(value), limit=limit, margin=float(margin),
             at=None if at is None else point(np.asarray(at, dtype=float)),
             faces=tuple((f["part"], f["face"]) for f in entry.get("faces", ())),
         )  # fmt: skip
         place = None if at is None else np.asarray(at, dtype=float)
         settle = with_tolerance if is_broken else at_risk
-        yield settle(Draft(finding, f"{check.column}.{side}", place), bench.settings, check, side)
+        yield settle(DraftFinding(finding, f"{check.column}.{side}", place), judging.settings, check, side)
 
 
-def interface_travel(bench: Bench, drafts: Sequence[Draft]) -> Iterator[Draft]:
+def interface_travel(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
     """The free travel over the whole interface, with its places."""
     rule = RULES["sink-travel"]
     check, bound = rule.checks[0], rule.checks[0].lower
     assert bound is not None
-    entry = bench.joint.survey.interface.get("free_travel")
+    entry = judging.joint.survey.interface.get("free_travel")
     if not entry:
         return
-    limit = float(evaluate(bound.formula, bench.seam.constants(rule)))
+    limit = float(evaluate(bound.formula, judging.seam.constants(rule)))
     known = [d.finding for d in drafts if d.finding.rule == "sink-travel"]
     for place in (entry, *entry.get("places", ())):
         value, at = place.get("value"), place.get("at")
-        tolerance = tolerance_of(bench.settings, check) if place is entry else None
+        tolerance = tolerance_of(judging.settings, check) if place is entry else None
         is_broken = value is not None and value < limit - SLACK["mm"]
         is_risky = value is not None and value - (tolerance or 0.0) < limit - SLACK["mm"]
         if value is None or not (is_broken or is_risky):
             continue
-        if any(_is_same_place(f, value, at, bench.seam) for f in known):
+        if any(_is_same_place(f, value, at, judging.seam) for f in known):
             continue
         words = {
             "value": value_text(value, check.column),
             "size": value_text(abs(value), check.column),
             "limit": value_text(limit, check.column),
-            "collapse": value_text(bench.settings.collapse, "gap"),
+            "collapse": value_text(judging.settings.collapse, "gap"),
             "by": amount(limit - value + (0.0 if is_broken else tolerance or 0.0), "mm"),
         }
         says = " ".join(filter(None, [fill(bound.sentence(value, SLACK["mm"]), words), _sentence(place.get("why"))]))
         finding = replace(
-            bench.finding(rule, says, fill(bound.remedy, words)),
+            judging.finding(rule, says, fill(bound.remedy, words)),
             column=check.column, value=float(value), limit=limit, margin=float(value) - limit,
             at=None if at is None else point(np.asarray(at, dtype=float)),
             faces=tuple((f["part"], f["face"]) for f in place.get("faces", ())),
         )  # fmt: skip
-        draft = Draft(finding, "interface", None if at is None else np.asarray(at, dtype=float))
+        draft = DraftFinding(finding, "interface", None if at is None else np.asarray(at, dtype=float))
         settle = with_tolerance if is_broken else at_risk
-        draft = settle(draft, bench.settings, check, "low")
+        draft = settle(draft, judging.settings, check, "low")
         known.append(draft.finding)
         yield draft
 
 
-def with_places(bench: Bench, drafts: Sequence[Draft]) -> list[Draft]:
+def with_places(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     """Stretches whose quantity has places of the whole interface: what is said and shown of those that lie on it."""
     result = []
     for draft in drafts:
         found = draft.finding
-        places = bench.joint.survey.interface.get(found.column, {}).get("places", ())
+        places = judging.joint.survey.interface.get(found.column, {}).get("places", ())
         if found.contour is not None and found.column != "free_travel":
-            here = [p for p in places if _is_on(found, p["at"], bench.seam)]
+            here = [p for p in places if _is_on(found, p["at"], judging.seam)]
             said = dict.fromkeys(_sentence(p.get("why")) for p in here)
             faces = [(f["part"], f["face"]) for p in here for f in p.get("faces", ())]
             message = " ".join(filter(None, (found.message, *said)))
@@ -124,13 +124,13 @@ def with_places(bench: Bench, drafts: Sequence[Draft]) -> list[Draft]:
     return result
 
 
-def _is_on(finding: Finding, at: Sequence[float], seam: SeamView) -> bool:
+def _is_on(finding: Finding, at: Sequence[float], seam: JudgedSeam) -> bool:
     view = next(v for v in seam.paths if v.path.id == finding.contour)
     on = view.within(finding.from_s or 0.0, finding.length_mm or 0.0)
     return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < 1e-6))
 
 
-def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, seam: SeamView) -> bool:
+def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, seam: JudgedSeam) -> bool:
     if finding.value is None or at is None or value < finding.value - 0.01:
         return False
     if finding.contour is None:

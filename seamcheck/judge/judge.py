@@ -13,14 +13,17 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import MUST_FIX, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import fill, value_text
-from seamcheck.judge.bench import Bench, Draft, point
+from seamcheck.errors import NotReviewed
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.identity import finding_name, numbered
 from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.open_seam import with_open_seam
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
+
+NO_SEAM_REVIEWED = "No station of any seam was measured, so there is nothing to judge."
 
 _REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
@@ -39,16 +42,22 @@ def judge(
     settings : limits, severities, waivers
     part_names : part id -> name, for names of findings that do not hang on the order of parts
     doubts : sentences about damage of the model
+
+    Raises
+    ------
+    NotReviewed : no-seam, where no joint has a station: nothing that was not looked at passes
     """
+    if not any(len(path.s) for joint in joints for path in joint.survey.paths):
+        raise NotReviewed("no-seam", NO_SEAM_REVIEWED)
     part_names = part_names or {}
     found: list[Finding] = []
     names: list[str] = []
     for place, joint in enumerate(joints):
         parts = [part_names.get(p, "") for p in (*joint.cover, *joint.base)]
-        bench = Bench(joint, settings)
-        drafts = _drafts(bench)
+        judging = JointJudge(joint, settings)
+        drafts = _drafts(judging)
         if doubts and place == 0 and settings.severity("model-doubt") != OFF:
-            drafts.append(bench.whole("model-doubt", {"what": " ".join(doubts).rstrip(".")}))
+            drafts.append(judging.whole("model-doubt", {"what": " ".join(doubts).rstrip(".")}))
         for draft in drafts:
             found.append(draft.finding)
             names.append(finding_name(draft.finding.rule, draft.side, parts, draft.place))
@@ -69,72 +78,72 @@ def judge(
     return with_waivers(found, settings, {joint.id: joint for joint in joints})
 
 
-def _drafts(bench: Bench) -> list[Draft]:
+def _drafts(judging: JointJudge) -> list[DraftFinding]:
     """All findings of one joint, rule after rule."""
-    rules = [r for r in RULES.values() if bench.settings.severity(r.key) != OFF and bench.applies(r)]
-    if bench.is_flat:
+    rules = [r for r in RULES.values() if judging.settings.severity(r.key) != OFF and judging.applies(r)]
+    if judging.is_flat:
         rules = [r for r in rules if r.for_flat_overlap]
     on = {rule.key for rule in rules}
-    drafts: list[Draft] = []
-    drawn_welded = _is_drawn_welded(bench)
+    drafts: list[DraftFinding] = []
+    drawn_welded = _is_drawn_welded(judging)
     for rule in rules:
         if rule.key == "contact-gap" and drawn_welded:
             continue
-        for view in bench.seam.paths:
+        for view in judging.seam.paths:
             for check in rule.checks:
-                drafts += broken_stretches(bench, rule, check, view)
+                drafts += broken_stretches(judging, rule, check, view)
     for rule in rules:
         for check in rule.checks:
             if QUANTITIES[check.column].per == "interface":
-                drafts += interface_value(bench, rule, check)
-    drafts = with_places(bench, _without_replaced(drafts))
+                drafts += interface_value(judging, rule, check)
+    drafts = with_places(judging, _without_replaced(drafts))
     if "sink-travel" in on:
-        drafts += interface_travel(bench, drafts)
+        drafts += interface_travel(judging, drafts)
     if "cover-hole" in on:
-        drafts += holes(bench)
+        drafts += holes(judging)
     if "not-measured" in on:
-        drafts += not_measured(bench, rules, drawn_welded)
+        drafts += not_measured(judging, rules, drawn_welded)
     if "drawn-welded" in on and drawn_welded:
-        drafts.append(bench.whole("drawn-welded", {"collapse": value_text(bench.settings.collapse, "gap")}))
+        drafts.append(judging.whole("drawn-welded", {"collapse": value_text(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
-        drafts += _junctions(bench)
-    if bench.is_flat:
+        drafts += _junctions(judging)
+    if judging.is_flat:
         if "rib-missing" in on:
-            drafts.append(bench.whole("rib-missing", {}, also=_left_out_on_flat(bench)))
+            drafts.append(judging.whole("rib-missing", {}, also=_left_out_on_flat(judging)))
     elif "seam-open" in on:
-        drafts = with_open_seam(bench, drafts)
+        drafts = with_open_seam(judging, drafts)
     return drafts
 
 
-def _is_drawn_welded(bench: Bench) -> bool:
+def _is_drawn_welded(judging: JointJudge) -> bool:
     """Whether all of the seam overlaps by the planned collapse."""
-    within = bench.settings.limit("drawn-welded", "within")
-    low, high = bench.seam.pooled("gap_min"), bench.seam.pooled("gap_max")
+    within = judging.settings.limit("drawn-welded", "within")
+    low, high = judging.seam.pooled("gap_min"), judging.seam.pooled("gap_max")
     values = np.concatenate([low, high])
     values = values[np.isfinite(values)]
-    return bool(len(values)) and bool(np.all(np.abs(values + bench.settings.collapse) <= within + SLACK["mm"]))
+    return bool(len(values)) and bool(np.all(np.abs(values + judging.settings.collapse) <= within + SLACK["mm"]))
 
 
-def _junctions(bench: Bench) -> Iterator[Draft]:
+def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
     rule = RULES["seam-junction"]
-    for name, place in sorted(bench.joint.survey.junctions.items()):
-        ends = [e for view in bench.seam.paths for e in view.path.ends]
+    for name, place in sorted(judging.joint.survey.junctions.items()):
+        ends = [e for view in judging.seam.paths for e in view.path.ends]
         words = {"count": str(ends.count(f"junction:{name}"))}
-        finding = bench.finding(rule, fill(rule.says, words), rule.remedy)
-        yield Draft(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
+        finding = judging.finding(rule, fill(rule.says, words), rule.remedy)
+        yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
 
 
-def _left_out_on_flat(bench: Bench) -> tuple[str, ...]:
+def _left_out_on_flat(judging: JointJudge) -> tuple[str, ...]:
     return tuple(
         key
         for key, rule in RULES.items()
-        if not rule.for_flat_overlap and bench.settings.severity(key) == MUST_FIX and bench.applies(rule)
+        if not rule.for_flat_overlap and judging.settings.severity(key) == MUST_FIX and judging.applies(rule)
     )
 
 
-def _without_replaced(drafts: Sequence[Draft]) -> list[Draft]:
+def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
-    kept: list[Draft] = []
+    kept: list[DraftFinding] = []
     also: dict[int, list[str]] = {}
     for draft in drafts:
         graver = _REPLACED_BY.get(draft.finding.rule)
@@ -153,7 +162,7 @@ def _without_replaced(drafts: Sequence[Draft]) -> list[Draft]:
     return [named.get(id(draft), draft) for draft in kept]
 
 
-def _overlap(one: Draft, other: Draft) -> bool:
+def _overlap(one: DraftFinding, other: DraftFinding) -> bool:
     if one.stations is None or other.stations is None:
         return one.stations is other.stations  # both about the whole interface
     if one.finding.contour != other.finding.contour or {_side(one), _side(other)} == {"inner", "outer"}:
@@ -161,6 +170,6 @@ def _overlap(one: Draft, other: Draft) -> bool:
     return bool(np.isin(one.stations, other.stations).any())
 
 
-def _side(draft: Draft) -> str:
+def _side(draft: DraftFinding) -> str:
     """'inner' or 'outer' for a finding about one side of the seam."""
     return draft.finding.column.rpartition("_")[2]

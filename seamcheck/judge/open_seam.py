@@ -10,7 +10,7 @@ import numpy as np
 from seamcheck.catalogue.rule import SEVERITIES, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import value_text
-from seamcheck.judge.bench import Bench, Draft, point
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.measure.table import Interruption
 
 _MERGED_WITH_MISSING_RIB = frozenset(
@@ -18,12 +18,12 @@ _MERGED_WITH_MISSING_RIB = frozenset(
 ) | {"contact-gap", "not-measured"}
 
 
-def with_open_seam(bench: Bench, drafts: list[Draft]) -> list[Draft]:
+def with_open_seam(judging: JointJudge, drafts: list[DraftFinding]) -> list[DraftFinding]:
     """The drafts with every open place; what lies near one, and is no graver, goes into its ``also``."""
-    width = bench.seam.median("rib_width")
+    width = judging.seam.median("rib_width")
     reach = (width / 2 if np.isfinite(width) else 0.5) + 0.5
     result = list(drafts)
-    for draft, near in _open_places(bench, reach):
+    for draft, near in _open_places(judging, reach):
         severity = SEVERITIES.index(draft.finding.severity)
         same = [d for d in result if _describes(d, near) and SEVERITIES.index(d.finding.severity) >= severity]
         also = dict.fromkeys(["rib-missing", *(d.finding.rule for d in same)])
@@ -32,32 +32,32 @@ def with_open_seam(bench: Bench, drafts: list[Draft]) -> list[Draft]:
     return result
 
 
-def _open_places(bench: Bench, reach: float) -> Iterator[tuple[Draft, dict[str, np.ndarray]]]:
+def _open_places(judging: JointJudge, reach: float) -> Iterator[tuple[DraftFinding, dict[str, np.ndarray]]]:
     """Each open place as a finding, with the stations near it: path id -> (n,) bool."""
     rule = RULES["seam-open"]
     taken = set()
-    for gap in bench.joint.survey.interruptions:
+    for gap in judging.joint.survey.interruptions:
         taken |= set(gap.ends)
         says = f"The rib is interrupted for {value_text(gap.length, 'rib_height')}."
-        yield _at_ends(bench, rule, says, gap, reach)
-    for view in bench.seam.paths:
+        yield _at_ends(judging, rule, says, gap, reach)
+    for view in judging.seam.paths:
         path = view.path
         for end, mark in zip((0, -1), path.ends, strict=False):
             if mark == "open" and (path.id, end) not in taken:
                 alone = Interruption(0.0, path.points[end], ((path.id, end),))
-                yield _at_ends(bench, rule, rule.says, alone, reach)
+                yield _at_ends(judging, rule, rule.says, alone, reach)
         no_rib = view.reason("rib_height") == "no-rib"
         for stretch in view.stretches(no_rib):
             middle = int(stretch.stations[len(stretch.stations) // 2])
             says = f"The rib is missing for {value_text(stretch.length, 'rib_height')}."
             near = view.within(stretch.from_s - reach, stretch.length + 2 * reach)
-            yield bench.on_stretch(rule, view, stretch, middle, says, "", "no-rib"), {path.id: near}
+            yield judging.on_stretch(rule, view, stretch, middle, says, "", "no-rib"), {path.id: near}
 
 
 def _at_ends(
-    bench: Bench, rule: Rule, says: str, gap: Interruption, reach: float
-) -> tuple[Draft, dict[str, np.ndarray]]:
-    views = {view.path.id: view for view in bench.seam.paths}
+    judging: JointJudge, rule: Rule, says: str, gap: Interruption, reach: float
+) -> tuple[DraftFinding, dict[str, np.ndarray]]:
+    views = {view.path.id: view for view in judging.seam.paths}
     near: dict[str, np.ndarray] = {}
     for name, end in gap.ends:
         view = views[name]
@@ -69,14 +69,14 @@ def _at_ends(
     at = 0.0 if end == 0 else float(path.length)
     station = 0 if end == 0 else len(path.s) - 1
     finding = replace(
-        bench.finding(rule, says, rule.remedy),
+        judging.finding(rule, says, rule.remedy),
         contour=name, at=point(gap.at), station=station, from_s=at, to_s=at, length_mm=float(gap.length),
-        faces=bench.faces(path, station),
+        faces=judging.faces(path, station),
     )  # fmt: skip
-    return Draft(finding, "open", np.asarray(gap.at, dtype=float)), near
+    return DraftFinding(finding, "open", np.asarray(gap.at, dtype=float)), near
 
 
-def _describes(draft: Draft, near: Mapping[str, np.ndarray]) -> bool:
+def _describes(draft: DraftFinding, near: Mapping[str, np.ndarray]) -> bool:
     """Whether a finding lies wholly near an open place and would say the same of it."""
     finding = draft.finding
     if finding.rule not in _MERGED_WITH_MISSING_RIB or draft.stations is None or finding.contour is None:

@@ -7,8 +7,8 @@ from dataclasses import replace
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Check
 from seamcheck.catalogue.words import value_text
-from seamcheck.judge.bench import Draft
 from seamcheck.judge.findings import AT_RISK
+from seamcheck.judge.joint_judge import DraftFinding
 from seamcheck.settings.settings import Settings
 
 
@@ -19,7 +19,7 @@ def tolerance_of(settings: Settings, check: Check) -> float | None:
     return None if found is None else float(found)
 
 
-def with_tolerance(draft: Draft, settings: Settings, check: Check, side: str) -> Draft:
+def with_tolerance(draft: DraftFinding, settings: Settings, check: Check, side: str) -> DraftFinding:
     """The draft with tolerance and worst case, where a tolerance is set."""
     tolerance, value = tolerance_of(settings, check), draft.finding.value
     if tolerance is None or value is None:
@@ -28,7 +28,7 @@ def with_tolerance(draft: Draft, settings: Settings, check: Check, side: str) ->
     return replace(draft, finding=replace(draft.finding, tolerance=tolerance, worst_case=worst))
 
 
-def at_risk(draft: Draft, settings: Settings, check: Check, side: str) -> Draft:
+def at_risk(draft: DraftFinding, settings: Settings, check: Check, side: str) -> DraftFinding:
     """A draft of a value that holds its limit as drawn, but not in the worst case: attention at most."""
     draft = with_tolerance(draft, settings, check, side)
     found = draft.finding

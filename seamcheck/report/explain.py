@@ -93,7 +93,7 @@ def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
         q = QUANTITIES[column]
         yield Text(f"{q.key}: {q.definition}")
     for check in rule.checks:
-        for why, text in check.innocent.items():
+        for why, text in check.accepted_reasons.items():
             yield Text(f"Not measured because of {why!r} is no fault of its own: {text}.", style="dim")
     yield Text()
     if rule.limits:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
+from seamcheck.document.make import SCHEMA_VERSION
 from seamcheck.document.plain import to_json
 from seamcheck.errors import UsageError
 from seamcheck.judge.findings import Finding
@@ -59,10 +60,10 @@ class Review:
     def __init__(self, document: Mapping[str, Any], traceback: str = "") -> None:
         if not isinstance(document, Mapping) or document.get("document") != "seamcheck-review":
             raise UsageError('This is not a review document: it lacks "document": "seamcheck-review".')
-        if document.get("schema_version") != 1:
+        if document.get("schema_version") != SCHEMA_VERSION:
             raise UsageError(
                 f"This review document has schema version {document.get('schema_version')!r}; this seamcheck "
-                "reads version 1."
+                f"reads version {SCHEMA_VERSION}. Review the model again."
             )
         self.document = dict(document)
         self.traceback = traceback

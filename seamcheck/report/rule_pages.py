@@ -9,7 +9,7 @@ from pathlib import Path
 
 from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import EVERYWHERE_INNOCENT, STANDINGS, Rule
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, STANDINGS, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.explain import bound_in_words, judged_by, limits_in_words, without_amount
 from seamcheck.settings.settings import Settings
@@ -39,10 +39,10 @@ def rules_page() -> str:
         "`seamcheck.toml`.",
         "",
         "What could not be measured never counts as a pass: a column of a must-fix rule without a value is "
-        "a finding of `not-measured`, except where the reason is innocent:",
+        "a finding of `not-measured`, except where the reason is accepted:",
         "",
-        *(f"- `{key}`: {text}." for key, text in EVERYWHERE_INNOCENT.items()),
-        *_further_innocent(),
+        *(f"- `{key}`: {text}." for key, text in ACCEPTED_EVERYWHERE.items()),
+        *_further_accepted(),
         "",
     ]
     for rule in RULES.values():
@@ -74,12 +74,12 @@ def quantities_page() -> str:
     return "\n".join(lines) + "\n"
 
 
-def _further_innocent() -> list[str]:
-    """Reasons that are innocent for single columns only, as lines."""
+def _further_accepted() -> list[str]:
+    """Reasons that are accepted for single columns only, as lines."""
     found: dict[tuple[str, str], list[str]] = {}
     for rule in RULES.values():
         for check in rule.checks:
-            for why, text in check.innocent.items():
+            for why, text in check.accepted_reasons.items():
                 columns = found.setdefault((why, text), [])
                 if check.column not in columns:
                     columns.append(check.column)

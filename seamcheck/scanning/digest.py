@@ -149,6 +149,8 @@ def _joint(joint: Mapping[str, Any], names: Mapping[str, str]) -> Row:
         "joint": joint["id"],
         "cover": text(", ".join(names.get(part, part) for part in joint["cover"])),
         "base": text(", ".join(names.get(part, part) for part in joint["base"])),
+        "kind": joint["kind"],
+        "confidence": joint["confidence"],
         "rib_on": joint["rib_on"],
         "modelled_state": joint["modelled_state"],
         "length": joint["length_mm"],

@@ -25,7 +25,7 @@ from seamcheck.version import __version__
 
 NAME = "store.sqlite"
 APPLICATION_ID = 0x7365616D  # "seam", in the file's head (SQLite file format, 1.3.15)
-SCHEMA_VERSION = 1
+SCHEMA_VERSION = 2
 
 _CHILDREN = ("findings", "quantities", "interface_values", "materials", "joints", "parts")
 _BUSY_S = 600.0

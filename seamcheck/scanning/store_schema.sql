@@ -111,6 +111,8 @@ CREATE TABLE joints (
     review TEXT NOT NULL REFERENCES reviews ON DELETE CASCADE,
     joint TEXT NOT NULL,
     cover TEXT NOT NULL, base TEXT NOT NULL,  -- names of the parts
+    kind TEXT NOT NULL,                  -- weld-rib, plain-wall, flat-lap, stepped-lap, tongue-groove, ledge
+    confidence REAL,                     -- 0 to 1, how far the evidence carries this reading; NULL: not weighed
     rib_on TEXT NOT NULL CHECK (rib_on IN ('base', 'cover', 'none')),
     modelled_state TEXT NOT NULL,        -- touching, gap, overlap ...
     length REAL,

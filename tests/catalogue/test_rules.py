@@ -6,7 +6,7 @@ import pytest
 
 from seamcheck.catalogue.formula import names
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import EVERYWHERE_INNOCENT, SEVERITIES, STANDINGS
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, SEVERITIES, STANDINGS
 from seamcheck.catalogue.rules import RULES
 from seamcheck.settings.settings import Settings, all_limit_keys
 
@@ -86,7 +86,12 @@ def test_every_rule_is_whole(rule):
         assert check.lower or check.upper
         assert check.column in QUANTITIES
         assert QUANTITIES[check.judged].unit == QUANTITIES[check.column].unit
-        reasons = {*check.innocent, *check.absent, *check.counts_as, *filter(None, [check.stand_in_for])}
+        reasons = {
+            *check.accepted_reasons,
+            *check.failing_reasons,
+            *check.value_for_reason,
+            *filter(None, [check.substitute_reason]),
+        }
         assert reasons <= set(REASONS)
 
 
@@ -113,8 +118,8 @@ def test_sentences_end_and_name_their_numbers(rule):
             assert name in FILLED
 
 
-def test_innocent_reasons_are_reasons():
-    assert set(EVERYWHERE_INNOCENT) <= set(REASONS)
+def test_accepted_reasons_are_reasons():
+    assert set(ACCEPTED_EVERYWHERE) <= set(REASONS)
 
 
 def test_keys_of_settings_are_unique():

@@ -1,14 +1,10 @@
 """The review document: shape, schema, sameness, and what it says about what was not measured."""
 
 import json
-import sys
-from pathlib import Path
 
 import jsonschema
 import numpy as np
 import pytest
-
-sys.path.insert(0, str(Path(__file__).parents[1] / "limits"))
 from limits_surveys import circle, joint, path_survey
 
 import seamcheck.document.schema as schema_module

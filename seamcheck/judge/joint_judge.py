@@ -1,4 +1,4 @@
-"""One joint on the judge's bench: its columns, and findings in the making."""
+"""One joint on the judge's judging: its columns, and findings in the making."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ import numpy as np
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import fill
-from seamcheck.judge.bounds import PathView, SeamView
+from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import Finding, JointResult
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch
@@ -18,7 +18,7 @@ from seamcheck.settings.settings import Settings
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Draft:
+class DraftFinding:
     """A finding with what its name is made from.
 
     Attributes
@@ -35,12 +35,12 @@ class Draft:
     stations: np.ndarray | None = None
 
 
-class Bench:
-    """One joint under one set of settings."""
+class JointJudge:
+    """Makes the findings of one joint under one set of settings."""
 
     def __init__(self, joint: JointResult, settings: Settings) -> None:
         self.joint, self.settings = joint, settings
-        self.seam = SeamView(joint.survey, settings)
+        self.seam = JudgedSeam(joint.survey, settings)
         self.is_flat = joint.rib_on == "none"
 
     def applies(self, rule: Rule) -> bool:
@@ -63,8 +63,8 @@ class Bench:
         )  # fmt: skip
 
     def on_stretch(
-        self, rule: Rule, view: PathView, stretch: Stretch, station: int, says: str, remedy: str, side: str
-    ) -> Draft:
+        self, rule: Rule, view: JudgedPath, stretch: Stretch, station: int, says: str, remedy: str, side: str
+    ) -> DraftFinding:
         """A finding on one stretch of a path, located at a station."""
         path = view.path
         finding = self.finding(rule, says, remedy or rule.remedy)
@@ -79,9 +79,9 @@ class Bench:
             faces=self.faces(path, station),
         )
         place = None if stretch.is_whole else view.place(stretch.middle)
-        return Draft(finding, f"{side}.{path.id if stretch.is_whole else ''}", place, stretch.stations)
+        return DraftFinding(finding, f"{side}.{path.id if stretch.is_whole else ''}", place, stretch.stations)
 
-    def whole(self, key: str, words: Mapping[str, str], also: tuple[str, ...] = ()) -> Draft:
+    def whole(self, key: str, words: Mapping[str, str], also: tuple[str, ...] = ()) -> DraftFinding:
         """A finding about the whole seam of the joint."""
         rule = RULES[key]
         finding = self.finding(rule, fill(rule.says, words), fill(rule.remedy, words))
@@ -94,7 +94,7 @@ class Bench:
             contour=first.id if first is not None and len(self.seam.paths) == 1 else None,
             also=also,
         )
-        return Draft(finding, "whole", None)
+        return DraftFinding(finding, "whole", None)
 
     def faces(self, path: PathSurvey, station: int) -> tuple[tuple[str, int], ...]:
         """(part id, face index) of the faces at a station."""

@@ -1,0 +1,16 @@
+"""Kinds of joint, as the document and every report name them."""
+
+from __future__ import annotations
+
+WELD_RIB, PLAIN_WALL, FLAT_LAP, STEPPED_LAP = "weld-rib", "plain-wall", "flat-lap", "stepped-lap"
+TONGUE_GROOVE, LEDGE = "tongue-groove", "ledge"
+
+KINDS: dict[str, str] = {
+    WELD_RIB: "A ridge with a shoulder on one side or both stands between the parts and melts.",
+    PLAIN_WALL: "The top of a wall meets a flat cover and melts; it has no shoulders.",
+    FLAT_LAP: "Two flat faces lie on each other; nothing stands out that could melt as a rib.",
+    STEPPED_LAP: "Stepped edges of both parts overlap; nothing stands out that could melt as a rib.",
+    TONGUE_GROOVE: "A tongue of one part stands in a groove of the other.",
+    LEDGE: "The cover lies on a ledge inside the wall of the base.",
+}
+"""Kind -> what it is, in a sentence."""
