@@ -133,7 +133,7 @@ def heating(power, n=5, **changes):
     one = np.ones(n)
     base = Heating(
         power * one, 1.2 * one, 0.9 * one, 5.95 * one, 2.0 * one, 20.0 * one, replace(PLASTIC, latent=0.06),
-        replace(PLASTIC, latent=0.06), AIR, 0.1, (203.0, 203.0), 235.0, 0.4, 600.0,
+        replace(PLASTIC, latent=0.06), AIR, 0.1, (203.0, 203.0), 235.0, 0.4, 0.15, 600.0,
     )  # fmt: skip
     return replace(base, **changes)
 

@@ -32,7 +32,8 @@ class Heating:
     depth : mm, absorption
     melting : (base, cover) K above the surroundings
     leaving : K above the surroundings at which the melt is pressed out
-    collapse, longest : mm, s
+    collapse, layer : mm, planned, and of melt that stays below the interface
+    longest : s
     """
 
     power: np.ndarray
@@ -48,6 +49,7 @@ class Heating:
     melting: tuple[float, float]
     leaving: float
     collapse: float
+    layer: float
     longest: float
 
 
@@ -64,6 +66,7 @@ class Course:
     error : share by which the two grids differ in that time: the discretisation error is below it
     hottest : of the fastest place, with the collapse that the slowest allows
     plane : s, what the closed form without losses to the sides gives for the slowest place
+    responses : from which starts at other powers follow
     """
 
     start: np.ndarray
@@ -74,6 +77,49 @@ class Course:
     error: float
     hottest: Weld | None
     plane: float
+    responses: Responses
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Responses:
+    """How the interface's mean warms up at 1 W/mm, for a few rib widths with the other lengths at their medians.
+
+    Attributes
+    ----------
+    widths : (w,) mm, ascending
+    times : (m,) s
+    rises : (w, m) K; ends : (w,) K, what it comes to in the end
+    """
+
+    widths: np.ndarray
+    times: np.ndarray
+    rises: np.ndarray
+    ends: np.ndarray
+
+    def start(self, power: np.ndarray, width: np.ndarray, melts: float) -> tuple[np.ndarray, np.ndarray]:
+        """Time (s) until a rise ``melts`` (K) is reached, and the share of the power that just suffices for it.
+
+        power, width : (n,) W/mm and mm; inf where it is not reached in time, NaN where one is not known
+        """
+        start, least = np.full(len(power), np.nan), np.full(len(power), np.nan)
+        known = np.isfinite(power) & np.isfinite(width) & (power > 0.0)
+        roots = np.sqrt(self.times)  # a plane source warms with √t: straight between the steps in that
+        for i in np.flatnonzero(known):
+            rises, end = self._between(float(width[i]))
+            wanted = melts / power[i]
+            least[i] = wanted / end
+            start[i] = np.interp(wanted, rises, roots, right=np.inf) ** 2
+        return start, least
+
+    def _between(self, width: float) -> tuple[np.ndarray, float]:
+        k = int(np.clip(np.searchsorted(self.widths, width), 1, len(self.widths)))
+        if k == len(self.widths):
+            return self.rises[-1], float(self.ends[-1])
+        share = float(np.clip((width - self.widths[k - 1]) / (self.widths[k] - self.widths[k - 1]), 0.0, 1.0))
+        return (
+            (1.0 - share) * self.rises[k - 1] + share * self.rises[k],
+            float((1.0 - share) * self.ends[k - 1] + share * self.ends[k]),
+        )
 
 
 def course(heating: Heating) -> Course | None:
@@ -84,10 +130,35 @@ def course(heating: Heating) -> Course | None:
     Until a place melts, its rise is in proportion to the power. One response for each of up to three rib widths,
     with the other lengths at their medians, gives the start everywhere; between widths it is interpolated.
     """
-    known = np.isfinite(heating.power) & np.isfinite(heating.width) & (heating.power > 0.0)
-    if not known.any():
+    known = np.flatnonzero(np.isfinite(heating.power) & np.isfinite(heating.width) & (heating.power > 0.0))
+    if not len(known):
         return None
     melts = max(heating.melting)
+    responses = _responses(heating, known, melts)
+    start, least = responses.start(heating.power, heating.width, melts)
+    slowest = int(known[np.lexsort((least[known], start[known]))[-1]])
+    fastest = int(known[np.argmin(start[known])])
+    process = Process(
+        float(heating.power[slowest]),
+        heating.depth,
+        heating.melting,
+        heating.leaving,
+        heating.collapse,
+        heating.layer,
+        heating.longest,
+    )
+    model = model_at(heating, slowest)
+    result, error = _extrapolated(weld(model, process), weld(replace(model, fine=COARSE), process))
+    hottest = None
+    if result.finish == result.finish and fastest != slowest:
+        hot = replace(process, power=float(heating.power[fastest]))
+        hottest = weld(model_at(heating, fastest), hot, (result.times, result.sunk))
+    flux = float(heating.power[slowest] / heating.width[slowest])
+    plane = plane_time(flux, melts, heating.base, heating.cover_body)
+    return Course(start, least, slowest, fastest, result, error, hottest, plane, responses)
+
+
+def _responses(heating: Heating, known: np.ndarray, melts: float) -> Responses:
     width = heating.width[known]
     chosen = np.unique(np.round([width.min(), np.median(width), width.max()], 2))
     if chosen[-1] < 1.02 * chosen[0]:
@@ -95,40 +166,8 @@ def course(heating: Heating) -> Course | None:
     strongest = float(np.max(heating.power[known] / width))
     first = plane_time(strongest, melts, heating.base, heating.cover_body) / 20.0
     first = min(first, heating.longest / 40.0)
-    rows = [response(_model(heating, None, w, FINE), heating.depth, first, heating.longest) for w in chosen]
-    start, least = np.full(len(known), np.nan), np.full(len(known), np.nan)
-    for i in np.flatnonzero(known):
-        rises, end = _between(chosen, rows, float(heating.width[i]))
-        wanted = melts / heating.power[i]
-        least[i] = wanted / end
-        # linear in √t, as a plane source is: straight pieces between the steps lose nothing at the beginning
-        start[i] = np.interp(wanted, rises, np.sqrt(rows[0][0]), right=np.inf) ** 2
-    slowest = int(np.flatnonzero(known)[np.argmax(np.where(np.isfinite(start[known]), start[known], 1e9 + least[known]))])
-    fastest = int(np.flatnonzero(known)[np.argmin(start[known])])
-    model = _model(heating, slowest, None, FINE)
-    process = Process(
-        float(heating.power[slowest]), heating.depth, heating.melting, heating.leaving, heating.collapse, heating.longest
-    )
-    fine = weld(model, process)
-    coarse = weld(replace(model, fine=COARSE), process)
-    result, error = _extrapolated(fine, coarse)
-    hottest = None
-    if result.finish == result.finish and fastest != slowest:
-        hot = replace(process, power=float(heating.power[fastest]))
-        hottest = weld(_model(heating, fastest, None, FINE), hot, (result.times, result.sunk))
-    flux = float(heating.power[slowest] / heating.width[slowest])
-    plane = plane_time(flux, melts, heating.base, heating.cover_body)
-    return Course(start, least, slowest, fastest, result, error, hottest, plane)
-
-
-def _between(widths: np.ndarray, rows: list, width: float) -> tuple[np.ndarray, float]:
-    """Response at a width between those that were computed: (m,) K, and the last of it (K)."""
-    k = int(np.clip(np.searchsorted(widths, width) - 1, 0, max(len(widths) - 2, 0)))
-    if len(widths) == 1:
-        return rows[0][1], rows[0][2]
-    share = float(np.clip((width - widths[k]) / (widths[k + 1] - widths[k]), 0.0, 1.0))
-    one, other = rows[k], rows[k + 1]
-    return (1.0 - share) * one[1] + share * other[1], (1.0 - share) * one[2] + share * other[2]
+    rows = [response(model_at(heating, None, w), heating.depth, first, heating.longest) for w in chosen]
+    return Responses(chosen, rows[0][0], np.array([row[1] for row in rows]), np.array([row[2] for row in rows]))
 
 
 def _extrapolated(fine: Weld, coarse: Weld) -> tuple[Weld, float]:
@@ -143,7 +182,7 @@ def _extrapolated(fine: Weld, coarse: Weld) -> tuple[Weld, float]:
     return replace(fine, finish=finish, times=times), abs(finish - fine.finish) / finish
 
 
-def _model(heating: Heating, station: int | None, width: float | None, fine: float) -> Model:
+def model_at(heating: Heating, station: int | None, width: float | None = None, fine: float = FINE) -> Model:
     """The section at a station, or that of a width with the other lengths at their medians."""
 
     def length(values: np.ndarray, missing: float) -> float:

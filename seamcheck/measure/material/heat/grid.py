@@ -176,7 +176,10 @@ def make_grid(
 
     one, other, g = (np.concatenate(part) for part in zip(*pairs, strict=True))
     conduction = sparse.coo_matrix(
-        (np.concatenate([g, g, -g, -g]), (np.concatenate([one, other, one, other]), np.concatenate([one, other, other, one]))),
+        (
+            np.concatenate([g, g, -g, -g]),
+            (np.concatenate([one, other, one, other]), np.concatenate([one, other, other, one])),
+        ),
         shape=(count, count),
     ).tocsc()
     col, row = np.nonzero(solid)

@@ -19,7 +19,8 @@ class Process:
     power : W/mm, heat that arrives on the rib, for each mm of seam, averaged over a pass
     depth : mm, in which the base turns the light to heat
     melting : of base and cover, where they begin to flow
-    leaving : mean rise of the uppermost row at which the melt is pressed out
+    leaving : mean rise of the layer at which melt is pressed out of it
+    layer : mm of rib below the interface that stay as melt while the rib collapses
     collapse : mm, planned
     longest : s, the weld is given up after that
     """
@@ -29,6 +30,7 @@ class Process:
     melting: tuple[float, float]
     leaving: float
     collapse: float
+    layer: float = 0.15
     longest: float = 600.0
 
 
@@ -126,9 +128,9 @@ def weld(model: Model, process: Process, sink: tuple[np.ndarray, np.ndarray] | N
 
     Notes
     -----
-    The rib collapses row by row: the uppermost row is pressed out as soon as its mean has reached ``leaving`` (or
-    when ``sink`` says so), takes its heat with it into the flash traps, and the cover touches the next one. How
-    fast the melt can be squeezed out is not in it.
+    The rib collapses row by row: the uppermost row is pressed out as soon as the mean of the layer below the interface
+    has reached ``leaving`` (or when ``sink`` says so), takes its heat with it into the flash traps, and the cover
+    touches the next one. How fast the melt can be squeezed out is not in it.
     """
     grid = model.grid()
     melts = max(process.melting)
@@ -159,7 +161,10 @@ def weld(model: Model, process: Process, sink: tuple[np.ndarray, np.ndarray] | N
         waited += 1
         if waited % STEPS == 0:
             step *= GROWTH
-        if run.top_row() >= process.leaving if sink is None else np.interp(run.now, *sink) >= sunk[-1] + height - 1e-9:
+        reached = np.inf if sink is None else float(np.interp(run.now, *sink)) + 1e-9
+        while run.removed < rows and (
+            run.layer() >= process.leaving if sink is None else reached >= (run.removed + 1) * height
+        ):
             run.drop_row()
             times.append(run.now)
             sunk.append(run.removed * height)
@@ -226,11 +231,17 @@ class _Run:
         self.peak = max(self.peak, float(self.state.rise.max()))
         self.cover_top = max(self.cover_top, self.state.cover_top())
 
-    def top_row(self) -> float:
-        """Mean rise (K) of the rib's uppermost row."""
+    def layer(self) -> float:
+        """Mean rise (K) of the rib within ``process.layer`` below its top."""
         grid = self.state.grid
-        base = grid.interface[0]
-        return float(np.average(self.state.rise[base], weights=grid.area[base]))
+        top = int(grid.rows[grid.interface[0][0]])
+        heights = grid.row_height[top::-1]
+        within = np.clip(self.process.layer - (np.cumsum(heights) - heights), 0.0, heights)
+        within[0] = max(within[0], min(heights[0], 1e-9))
+        share = np.zeros(len(grid.row_height))
+        share[top::-1] = within / heights
+        weight = np.where(grid.column < grid.columns, grid.area * share[grid.rows], 0.0)
+        return float(np.sum(weight * self.state.rise) / weight.sum())
 
     def drop_row(self) -> None:
         grid = self.state.grid
