@@ -184,15 +184,19 @@ def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
 
 def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
     """Column -> its limits in words."""
-    spans: dict[tuple[str, str], list[list[float | None]]] = {}
+    spans: dict[tuple[str, str, str], list[list[float | None]]] = {}
     for contour in joint["contours"]:
         for bound in contour["bounds"]:
             sides = [bound["low"], bound["high"]]
-            spans.setdefault((bound["column"], bound["rule"]), []).append(sides)
+            spans.setdefault((bound["column"], bound["rule"], bound["severity"]), []).append(sides)
     result: dict[str, list[str]] = {}
     order = list(QUANTITIES)
-    for (column, rule), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
+    seen: set[tuple[str, str]] = set()
+    for (column, rule, _), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
         words = _limit_words(column, [s[0] for s in sides], [s[1] for s in sides])
+        if (column, rule) in seen:  # the bound from which on the rule asks for attention
+            words = f"better {words}"
+        seen.add((column, rule))
         if rule in RULES and RULES[rule].fails.startswith("evenness"):
             words = f"even: {words}"
         told = result.setdefault(column, [])
