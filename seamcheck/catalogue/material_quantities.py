@@ -111,15 +111,16 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "least_power",
             "least power",
             "W",
-            "Laser power at which this place reaches its melting point at all, against the heat that air and tool take.",
+            "Laser power at which this place reaches its melting point at all, against the heat that air and tool "
+            "take.",
             decimals=0,
         ),
         Quantity(
             "power_reserve",
             "laser power over the least power",
             "1",
-            "Rise of the interface that the laser reaches at the slowest place in the end (in a single pass: at the end of "
-            "the pass), divided by the rise to melting. Below 1 the seam does not melt.",
+            "Rise of the interface that the laser reaches at the slowest place in the end (in a single pass: at the "
+            "end of the pass), divided by the rise to melting. Below 1 the seam does not melt.",
             per="interface",
             decimals=2,
         ),
@@ -127,7 +128,8 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "decomposition_margin",
             "decomposition above the highest temperature",
             "K",
-            "Temperature given as material.process.decomposition less the highest that the heat model finds in the seam.",
+            "Temperature given as material.process.decomposition less the highest that the heat model finds in the "
+            "seam.",
             per="interface",
             decimals=0,
         ),
@@ -170,6 +172,24 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "2: same polymer, common component or listed; 1: conditional, doubtful or unknown; 0: listed as "
             "not "
             "weldable. Never an approval.",
+            per="interface",
+            decimals=0,
+        ),
+        Quantity(
+            "thickness_of_class",
+            "cover thickness for its class",
+            "1",
+            "Largest cover thickness over the strip, divided by the thickness up to which covers of its class "
+            "(unfilled semi-crystalline, filled, clear amorphous) are usually welded. Only where no plaque was "
+            "measured.",
+            decimals=2,
+        ),
+        Quantity(
+            "transmission_doubt",
+            "doubt about the transmission",
+            "1",
+            "0: plaques were measured, or no cover is named; 1: a clear amorphous cover without plaques; 2: a "
+            "semi-crystalline or filled one without plaques.",
             per="interface",
             decimals=0,
         ),

@@ -65,6 +65,7 @@ class Polymer:
     window_standing : 'from memory' or 'given'
     cells : name of a cell -> Known; a cell that nobody knows is missing
     components : symbols of a blend's components, () for a single polymer
+    opaque : whether it scatters although it is amorphous, as rubber-modified ones do
     melt_volume : (A0, A1, A2, from °C, to °C) of cm³/g = A0 + A1 T + A2 T², or None
     hansen : (dispersion, polar, hydrogen) MPa^0.5, or None
     """
@@ -75,6 +76,7 @@ class Polymer:
     window_standing: str
     cells: Mapping[str, Known]
     components: tuple[str, ...] = ()
+    opaque: bool = False
     melt_volume: tuple[float, float, float, float, float] | None = None
     hansen: tuple[float, float, float] | None = None
 
@@ -352,6 +354,7 @@ def polymer_table() -> PolymerTable:
             "from memory",
             cells,
             tuple(row.get("components", ())),
+            bool(row.get("opaque", False)),
             tuple(volume) if volume else None,
         )
     return PolymerTable(polymers, sources)
@@ -408,6 +411,7 @@ def _own_row(symbol: str, row: Mapping, base: Polymer | None) -> Polymer:
         "given" if "window" in row else (base.window_standing if base else "given"),
         cells,
         tuple(components),
+        bool(base and base.opaque),
         None if own_expansion or base is None else base.melt_volume,
         hansen,
     )

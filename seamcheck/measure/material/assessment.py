@@ -14,7 +14,7 @@ from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.balance import add_melt_columns, first_rest, lateness, melt_section
 from seamcheck.measure.material.energy import EnergyInputs
 from seamcheck.measure.material.heating import HeatFound, heat_of
-from seamcheck.measure.material.light import add_light_columns, cover_fit, transmission_section
+from seamcheck.measure.material.light import add_class, add_light_columns, cover_fit, transmission_section
 from seamcheck.measure.material.power import add_surplus, energy_inputs, energy_section, first_pass_rises, parts
 from seamcheck.measure.material.track import Track, track_of
 from seamcheck.measure.material.transmission import TransmissionFit
@@ -114,6 +114,7 @@ def assess(
     if fit is not None:
         document["transmission"] = transmission_section(tracks, fit, columns, joint_settings, interface)
 
+    add_class(tracks, joint_settings, columns, reasons, interface)
     add_surplus(tracks, joint_settings, columns, reasons)
     if rib_on == "none":
         notes.append("No weld rib stands between the parts: no melt, collapse window or energy.")

@@ -37,7 +37,7 @@ RESULTS: dict[str, tuple[str, str]] = {
 HOW: dict[str, str] = {
     "plane_time": "π (ΔT (e1 + e2) / (2 q))², e = √(k ρ cp): plane source between two half-spaces",
     "start_time": "until the mean of the interface reaches the melting point, at even power and speed",
-    "weld_time": "melt is pressed out as soon as the residual layer below the interface has the temperature of the melt",
+    "weld_time": "melt is pressed out as soon as the residual layer below the interface is as hot as the melt",
     "passes": "weld time · speed / length, rounded up",
     "cycle_time": "weld time + hold + handling",
     "least_power": "steady state against the losses to air and tool",
@@ -181,8 +181,8 @@ def _with(
         compound = rib if one == rib.name else other
         parts.append(
             f"{one}: ρ {compound.density().value:.2f} g/cm³, cp {compound.heat_to_melt().value:.2f} J/(g·K), "
-            f"k {compound.conductivity().value:.2f} W/(m·K), fusion {compound.fusion().value:.0f} J/g, begins to flow at "
-            f"{_softening(compound):.0f} °C"
+            f"k {compound.conductivity().value:.2f} W/(m·K), fusion {compound.fusion().value:.0f} J/g, begins to "
+            f"flow at {_softening(compound):.0f} °C"
         )
     parts.append(
         f"η {settings.numbers['laser.use'].value:g}, transmission {100 * np.nanmin(through):.0f} to "
@@ -221,7 +221,10 @@ def _many_passes(
     number = {key: known.value for key, known in settings.numbers.items()}
     power = number["laser.power"]
     standing = weakest(
-        (rib.density(), rib.conductivity(), rib.heat_to_melt(), rib.fusion(), settings.numbers["laser.use"], settings.numbers["laser.absorption_depth"])
+        (
+            rib.density(), rib.conductivity(), rib.heat_to_melt(), rib.fusion(),
+            settings.numbers["laser.use"], settings.numbers["laser.absorption_depth"],
+        )
     )  # fmt: skip
     weld, slow = found.weld, found.slowest
     least = power * float(np.nanmax(found.least))
@@ -236,8 +239,8 @@ def _many_passes(
             "why": _reached(found, heating, room),
         }
     }
-    if not weld.start == weld.start:
-        never = float(np.nanmax(found.least)) > 1.0
+    if weld.start != weld.start:
+        never = float(np.nanmax(found.least)) > 1.0  # share of the power
         says.append(
             f"The seam does not melt: {_reached(found, heating, room)}. "
             + (f"It takes at least {least:.0f} W." if never else f"It would take longer than {heating.longest:g} s.")
@@ -279,7 +282,8 @@ def _reached(found: Course, heating: Heating, room: float) -> str:
     wanted = max(heating.melting) + room
     if found.weld.steady == np.inf:
         return f"the slowest place has to reach {wanted:.0f} °C"
-    return f"at the slowest place the interface comes to {found.weld.steady + room:.0f} °C, it has to reach {wanted:.0f} °C"
+    comes = found.weld.steady + room
+    return f"at the slowest place the interface comes to {comes:.0f} °C, it has to reach {wanted:.0f} °C"
 
 
 def _range(found: Course, settings: MaterialSettings, heating: Heating) -> tuple[float, float]:

@@ -156,12 +156,14 @@ def _spot_notes(inputs: en.EnergyInputs, settings: MaterialSettings, notes: list
     narrow, wide = float(np.nanmin(inputs.width)), float(np.nanmax(inputs.width))
     if spot.value < wide:
         notes.append(
-            f"The spot ({spot.value:g} mm) is narrower than the rib ({wide:.2f} mm at its widest): its edges may stay cold."
+            f"The spot ({spot.value:g} mm) is narrower than the rib ({wide:.2f} mm at its widest): its edges may "
+            f"stay cold."
         )
     elif spot.value > narrow:
         notes.append(
-            f"Of a spot of {spot.value:g} mm about {100 * (1 - narrow / spot.value):.0f} % of the light falls beside the rib "
-            f"where it is narrowest ({narrow:.2f} mm), if it is spread evenly; energies and times count what falls onto it."
+            f"Of a spot of {spot.value:g} mm about {100 * (1 - narrow / spot.value):.0f} % of the light falls beside "
+            f"the rib where it is narrowest ({narrow:.2f} mm), if it is spread evenly; energies and times count what "
+            f"falls onto it."
         )
 
 

@@ -63,7 +63,7 @@ class Course:
     least : (n,) share of the power at which each place just reaches melting in the end
     slowest, fastest : station that melts last, and the one that melts first
     weld : of the slowest place, extrapolated from two grids; ``finish`` is the time with the laser on
-    error : share by which the two grids differ in that time: the discretisation error is below it
+    error : share of that time by which the two grids differ; what is left after the extrapolation is less
     hottest : of the fastest place, with the collapse that the slowest allows
     plane : s, what the closed form without losses to the sides gives for the slowest place
     responses : from which starts at other powers follow
@@ -175,11 +175,11 @@ def _extrapolated(fine: Weld, coarse: Weld) -> tuple[Weld, float]:
     if not (fine.finish == fine.finish and coarse.finish == coarse.finish):
         return fine, abs(coarse.start / fine.start - 1.0) if fine.start == fine.start else 0.0
     stretch = 2.0 * (fine.finish - fine.start) - (coarse.finish - coarse.start)
-    stretch = max(stretch, fine.finish - fine.start)
+    stretch = max(stretch, 0.5 * (fine.finish - fine.start))
     factor = stretch / max(fine.finish - fine.start, 1e-12)
     times = np.where(fine.times > fine.start, fine.start + (fine.times - fine.start) * factor, fine.times)
     finish = fine.start + stretch
-    return replace(fine, finish=finish, times=times), abs(finish - fine.finish) / finish
+    return replace(fine, finish=finish, times=times), abs(coarse.finish - fine.finish) / finish
 
 
 def model_at(heating: Heating, station: int | None, width: float | None = None, fine: float = FINE) -> Model:
