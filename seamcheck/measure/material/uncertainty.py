@@ -146,7 +146,9 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
         if name not in ("transmission at or above 28 %", "a collapse exists that suits")
     ]
     if must:
-        shares["all of them but the transmission" if through is not None else "all of them"] = float(np.mean(np.logical_and.reduce(must)))
+        shares["all of them but the transmission" if through is not None else "all of them"] = float(
+            np.mean(np.logical_and.reduce(must))
+        )
     quantiles = {key: tuple(float(q) for q in np.percentile(values, PERCENTILES)) for key, values in ranges.items()}
     return Chances(quantiles, shares, tuple(dict.fromkeys(drawn)), count, seed)  # type: ignore[arg-type]
 
