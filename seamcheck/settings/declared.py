@@ -127,6 +127,7 @@ MATERIAL: tuple[Setting, ...] = (
         "laser", "absorption_depth", "mm", "depth of the base in which the light turns to heat", 0.005, 2, 0.1,
         "from memory", "", 0.05, 0.2,
     ),
+    _material("laser", "passes", "1", "passes round the seam; 1 is a single pass (default: as needed)", 1, 1e5),
     _material("laser", "acceleration", "mm/s²", "largest acceleration of the spot that the scanner can do", 100, 1e9),
     _material("process", "pressure", "MPa", "pressure over the rib's top", 0.01, 50),
     _material(
@@ -140,6 +141,16 @@ MATERIAL: tuple[Setting, ...] = (
     _material("process", "viscosity", "Pa·s", "viscosity of the melt", 1, 1e6, 500.0, "from memory", "", 100, 1000),
     _material("process", "handling", "s", "loading, clamping and unloading together", 0, 600, 8.0),
     _material("process", "hold", "s", "time under pressure after the light", 0, 600, 2.0),
+    _material("process", "decomposition", "°C", "temperature that neither polymer may reach in the weld", 100, 800),
+    _material("process", "longest_heating", "s", "a weld that takes longer is given up", 1, 3600, 300.0),
+    _material(
+        "process", "air_loss", "W/(m²·K)", "heat that free surfaces lose to the air", 0, 1000, 10.0,
+        "from memory", "free convection of air", 2, 25,
+    ),
+    _material(
+        "process", "tool_loss", "W/(m²·K)",
+        "heat that clamp and nest take from the cover's top and from below the wall (default: as air)", 0, 1e5,
+    ),
     _material("process", "trap_fill", "1", "largest share of a flash trap that the melt may fill", 0.1, 1.5, 1.0),
     _material(
         "process", "least_local_collapse", "mm", "collapse that must be left at the lowest place of the rib",

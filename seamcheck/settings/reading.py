@@ -172,9 +172,9 @@ def direction(name: str, written: Any) -> tuple[float, float, float]:
         values = list(written)
     try:
         x, y, z = (in_unit(v if isinstance(v, str) else float(v), "1") for v in values)
-    except (ValueError, TypeError):
+    except (ValueError, TypeError, OverflowError):
         how = 'write x,y,z such as 0,0,-1, or an axis such as "-z"'
-        raise UsageError(f"{name} must be a direction: {how}; got {written!r}.") from None
+        raise UsageError(f"{name} must be a direction: {how}; got {str(written)[:80]!r}.") from None
     if x * x + y * y + z * z < 1e-18:
         raise UsageError(f"{name} must be a direction; got one of length 0.")
     return x, y, z

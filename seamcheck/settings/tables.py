@@ -11,7 +11,8 @@ from typing import Any
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.errors import UsageError
 from seamcheck.settings.declared import CLAMP, FLATNESS, SCANNER, tolerance
-from seamcheck.settings.reading import SettingFault, Table, flag, number, point, text, unknown
+from seamcheck.settings.guard import below, text_of
+from seamcheck.settings.reading import SettingFault, Table, flag, nearest, number, point, text, unknown
 
 _EXAMPLES = {
     "scanner": "distance = 300 (scanner.distance=300)",
@@ -111,28 +112,34 @@ def _tolerance(name: str, written: Any, key: str) -> tuple[str, float]:
 
 
 def _tolerances_of_file(entry: str, written: Any, folder: Path | None) -> dict[str, float]:
-    """A table of two columns, quantity and tolerance, divided by commas, semicolons or tabs; '#' begins a comment."""
+    """A table of two columns, quantity and tolerance, divided by commas, semicolons or tabs; '#' begins a comment.
+
+    What the file holds is never part of an error: it may not be what the settings say that it is.
+    """
     name = text(entry, written, 'the name of a table file, such as "tolerances.csv"')
-    path = Path(name) if folder is None else folder / name
-    try:
-        lines = path.read_text(encoding="utf-8-sig").splitlines()
-    except UnicodeDecodeError:
-        raise UsageError(f"{path}: the tolerance table is not UTF-8 text.") from None
-    except OSError as why:
-        raise UsageError(f"{path}: the tolerance table can't be read ({why.strerror or why}).") from None
+    path = Path(name) if folder is None else below(folder, name)
+    if path is None:
+        raise UsageError(
+            f"{entry} must lie below the folder of the settings file. To use another one, name it on the command "
+            "line: --tolerance file=TABLE."
+        )
     found: dict[str, float] = {}
-    for count, line in enumerate(lines, 1):
+    for count, line in enumerate(text_of(path, "the tolerance table").splitlines(), 1):
         cells = [cell.strip().strip('"') for cell in re.split(r"[;,\t]", line.partition("#")[0])]
         if not any(cells) or [cell.lower() for cell in cells[:2]] == ["quantity", "tolerance"]:
             continue
         where = f"{path}, line {count}"
         if len([cell for cell in cells if cell]) != 2:
-            raise UsageError(f"{where}: a row has a quantity and its tolerance, such as rib_width, 0.05; got {line!r}.")
+            raise UsageError(f"{where}: a row has a quantity and its tolerance, such as rib_width, 0.05.")
+        setting = tolerance(cells[0])
+        if setting is None:
+            near = nearest(cells[0], (*QUANTITIES, *FLATNESS))
+            raise UsageError(f"{where}: there is no such quantity." + (f" Did you mean {near!r}?" if near else ""))
+        if setting.name in found:
+            raise UsageError(f"{where}: {setting.name} stands there twice.")
         try:
-            key, value = _tolerance(f"the tolerance of {cells[0]}", cells[1].lstrip("±").strip(), cells[0])
-        except UsageError as why:
-            raise UsageError(f"{where}: {why}") from None
-        if key in found:
-            raise UsageError(f"{where}: {key} stands there twice.")
-        found[key] = value
+            found[setting.name] = number(setting.name, cells[1].lstrip("±").strip(), setting)
+        except UsageError:
+            said = "must be a number or a length, 0 or more, such as 0.05."
+            raise UsageError(f"{where}: the tolerance of {setting.name} {said}") from None
     return found
