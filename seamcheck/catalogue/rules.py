@@ -180,7 +180,7 @@ RIB = (
     ),
     Rule(
         "flank-draft",
-        "DraftFinding of the rib's flanks",
+        "Draft of the rib's flanks",
         NOTE,
         "outside",
         "The rib's flanks have draft, but not much of it.",

@@ -42,7 +42,7 @@ def in_unit(written: Any, unit: str) -> float:
     if isinstance(written, str):
         match = _WRITTEN.fullmatch(written)
         if match is None:
-            raise ValueError(f"must be {kind}, such as {_example(unit)}; got {written!r}")
+            raise ValueError(f"must be {kind}, such as {_example(unit)}; got {_shown(written)}")
         number, suffix = float(match[1]), match[2]
         if suffix not in ("", *factors):
             other = next((k for k, f in KINDS.values() if suffix in f), "")
@@ -50,7 +50,10 @@ def in_unit(written: Any, unit: str) -> float:
             raise ValueError(f"must be {kind} ({known}); {what}")
         value = number * factors.get(suffix, 1.0)
     else:
-        value = float(written)
+        try:
+            value = float(written)
+        except OverflowError:  # a whole number of hundreds of digits
+            value = math.inf
     if not math.isfinite(value):
         raise ValueError(f"must be a finite number; got {_shown(written)}")
     return value
@@ -68,7 +71,12 @@ def _example(unit: str) -> str:
 
 
 def _shown(written: Any) -> str:
-    return {True: "true", False: "false"}[written] if isinstance(written, bool) else repr(written)
+    if isinstance(written, bool):
+        return {True: "true", False: "false"}[written]
+    if isinstance(written, int) and abs(written) >= 10**40:
+        return "a number of more than 40 digits"
+    text = repr(written)
+    return text if len(text) <= 80 else f"{text[:76]} ..."
 
 
 def shown(value: float, unit: str, decimals: int = 3) -> str:

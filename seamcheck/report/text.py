@@ -17,6 +17,7 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
+from seamcheck.report.loosened import loosened
 from seamcheck.report.whole import interface_rows
 from seamcheck.settings.waivers import place_in_words
 
@@ -77,7 +78,8 @@ def headline(document: Document) -> str:
     if waived:
         said.append(f"{waived} waived")
     text = ", ".join(said)
-    return text[0].upper() + text[1:] + "."
+    milder = _clean(loosened(document))
+    return text[0].upper() + text[1:] + "." + (f" {milder}" if milder else "")
 
 
 def _head(document: Document) -> Iterator[RenderableType]:
