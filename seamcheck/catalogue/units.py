@@ -15,6 +15,7 @@ KINDS: dict[str, tuple[str, dict[str, float]]] = {
     "mm³": ("a volume", {"mm³": 1.0, "mm3": 1.0, "cm³": 1000.0, "cm3": 1000.0}),
     "°": ("an angle", {"°": 1.0, "deg": 1.0, "rad": 180.0 / math.pi}),
     "%": ("a percentage", {"%": 1.0}),
+    "K": ("a difference of temperatures", {"K": 1.0}),
     "1": ("a plain number or a share", {"1": 1.0, "%": 0.01}),
 }
 """Unit kept -> what kind of number that is, and the units in which it can be written."""
@@ -66,6 +67,7 @@ def _example(unit: str) -> str:
         "mm³": '50 or "50 mm³"',
         "°": '2 or "2 deg"',
         "%": '28 or "28 %"',
+        "K": '300 or "300 K"',
         "1": '0.1 or "10 %"',
     }[unit]
 
