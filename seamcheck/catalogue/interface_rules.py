@@ -170,7 +170,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "through is a leak across the seam.",
         "common practice",
         "No hole at all.",
-        (Limit("max", 0.0, "mm", "largest width of a hole in the rib's top"),),
+        (Setting("max", 0.0, "mm", "largest width of a hole in the rib's top"),),
         (
             Check(
                 "rib_hole",
