@@ -160,6 +160,29 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         for_flat_overlap=True,
     ),
     Rule(
+        "rib-hole",
+        "Hole in the rib's top",
+        MUST_FIX,
+        "above",
+        "No hole opens in the rib's top.",
+        "The rib doesn't melt where it has a hole, and air shut in there blows through the melt; a hole that goes "
+        "through is a leak across the seam.",
+        "common practice",
+        "No hole at all.",
+        (Limit("max", 0.0, "mm", "largest width of a hole in the rib's top"),),
+        (
+            Check(
+                "rib_hole",
+                upper=Bound(
+                    "max",
+                    "A hole {value} wide opens in the rib's top. {why}",
+                    "Close the hole, or lead the seam round it.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
         "parts-overlap",
         "Parts drawn into each other",
         ATTENTION,

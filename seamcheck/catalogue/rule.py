@@ -41,6 +41,7 @@ def severity_at(bound: str, severity: str) -> str:
 ACCEPTED_EVERYWHERE = {
     "junction": "where seams meet, a section across one of them has no meaning; the junction is listed",
     "end": "at an open end the section is not whole; the open end is a finding of its own",
+    "rib-hole": "where a hole opens in the rib's top, that is a finding of its own",
     "corner": "at a sharp corner a section has no meaning; the corner is a finding of turn-radius",
     "no-rib": "where the rib is missing, that is a finding of its own",
 }
