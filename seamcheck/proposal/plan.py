@@ -40,6 +40,12 @@ RADII = (4.5, 3.3, 3.03)
 """mm, radii to which corners of the middle line are rounded, the most comfortable first."""
 
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
+LEVEL = 0.2
+"""mm: a contact that rises by more is no level one."""
+
+MOST_AWAY = 5.0
+"""mm that a middle line is moved in from the outer border beyond what the section needs."""
+
 DEPTH_SPACING = 3.0
 """mm along the seam between the places where the wall's depth is taken."""
 
@@ -177,13 +183,16 @@ def _height_reach(joint: Joint, frame: Frame) -> float:
 def _fitted(
     contact: _Contact, head: dict[str, Any], settings: Settings, wishes: Wishes
 ) -> tuple[JointProposal, Cut | None]:
-    if not all(line.closed for line in contact.lines):
+    if contact.heights[1] - contact.heights[0] > LEVEL:
+        wishes = replace(wishes, draft=0.0)  # a flank that leans from one height would not keep the rib's width
+    found = _best(contact, settings, wishes)
+    if found is None:
         message = (
             "The contact does not run round closed: a seam with open ends can't be tight. Close the contact first, or "
             "name the parts that belong together."
         )
         return JointProposal(**head, state="not-flat", message=message), None
-    chosen, rooms, radius, space = _best(contact, settings, wishes)
+    chosen, rooms, radius, space = found
     rounded_lines = [room.line for room in rooms]
     facts: dict[str, Any] = {
         "bounds": tuple(
@@ -220,21 +229,47 @@ def _fitted(
     )  # fmt: skip
 
 
-def _best(contact: _Contact, settings: Settings, wishes: Wishes) -> tuple[Design, list[Room], float, Space]:
-    """The design over the corner radii that may be chosen."""
+def _best(contact: _Contact, settings: Settings, wishes: Wishes) -> tuple[Design, list[Room], float, Space] | None:
+    """The design over the middle lines and corner radii that may be chosen; None where no line runs round closed."""
     depth = _depth(contact)
     tried = []
-    for radius in RADII:
-        rooms = [measure_room(rounded(line, radius), contact.region) for line in contact.lines]
-        space = Space(
-            min(float(room.inner.min()) for room in rooms), min(float(room.outer.min()) for room in rooms), depth,
-            min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
-        )  # fmt: skip
-        found = on_grid(design(space, settings, wishes), space, settings, wishes)
-        tried.append((found, rooms, radius, space))
-        if found.fits and found.aimed > 0.3:
+    for lines in _middle_lines(contact, settings, wishes, depth):
+        for radius in RADII:
+            rooms = [measure_room(rounded(line, radius), contact.region) for line in lines]
+            space = Space(
+                min(float(room.inner.min()) for room in rooms), min(float(room.outer.min()) for room in rooms), depth,
+                min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
+            )  # fmt: skip
+            found = on_grid(design(space, settings, wishes), space, settings, wishes)
+            tried.append((found, rooms, radius, space))
+            if found.fits and found.aimed > 0.3:
+                break
+    return max(tried, key=lambda t: (t[0].fits, round(min(t[0].aimed, 0.3), 2)), default=None)
+
+
+def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Line, ...]]:
+    """Lines that a rib could follow: the middle of the contact, and a line at one distance from its outer border.
+
+    The second one is nearer to the border where the contact is wider on its inside (screw posts, corners), and
+    further where the clamp needs the room.
+    """
+    found = [contact.lines] if all(line.closed for line in contact.lines) else []
+    whole = max(getattr(contact.region, "geoms", [contact.region]), key=lambda part: part.area)
+    border = shapely.Polygon(whole.exterior)
+    inner, outer = narrowest(settings, wishes, depth)
+    best: tuple[float, Line] | None = None
+    for away in np.arange(max(outer, wishes.outer_at_least) + 0.02, outer + MOST_AWAY, 0.1):
+        shrunk = border.buffer(-away, quad_segs=64)
+        if shrunk.is_empty or not isinstance(shrunk, shapely.Polygon):
             break
-    return max(tried, key=lambda t: (t[0].fits, round(min(t[0].aimed, 0.3), 3)))
+        line = Line("c1", True, np.asarray(shrunk.exterior.coords)[:-1][::-1])
+        room = measure_room(rounded(line, RADII[-1]), contact.region)
+        spare = min(float(room.inner.min()) - inner, float(room.outer.min()) - outer)
+        if best is None or spare > best[0]:
+            best = (spare, line)
+    if best is not None:
+        found.append((best[1],))
+    return found
 
 
 def _depth(contact: _Contact) -> float:

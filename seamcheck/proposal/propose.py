@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -26,6 +26,9 @@ if TYPE_CHECKING:
     from seamcheck.report.review import Review
 
 KIND, SCHEMA_VERSION = "seamcheck-proposal", 1
+ATTEMPTS = 2
+"""A proposal whose review lacks only room for the clamp is drawn once more, further from the border."""
+
 FIXED = ("rib_width", "rib_height", "trap_inner", "trap_outer", "lowering")
 SIDES = ("inner", "outer")
 OWN_RULES = frozenset(
@@ -118,23 +121,28 @@ def propose(
     if before.verdict == "not-reviewed":
         message = str(before.document["reason"]["message"])
         return Proposal(_document(paths, "not-reviewed", message, ()), before=before)
-    with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
-        try:
-            joints: tuple[JointProposal, ...] = run_isolated(
-                "seamcheck.proposal.plan:plan_joints",
-                (tuple(paths), settings, wishes, Path(folder)),
-                progress=progress,
-                time_limit_s=time_limit or TIME_LIMIT,
-                memory_limit_mb=memory_limit or MEMORY_LIMIT,
-            )
-        except NotReviewed as reason:
-            return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
-        file = Path(folder) / "proposed.step"
-        if not file.exists():
-            message = joints[0].message if joints else "No joint was found."
-            return Proposal(_document(paths, "no-proposal", message, joints), before=before)
-        after = review([file], settings, cache=False, with_view=with_view, **run)
-        step, tools = file.read_bytes(), (Path(folder) / "tools.step").read_bytes()
+    for _ in range(ATTEMPTS):
+        with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
+            try:
+                joints: tuple[JointProposal, ...] = run_isolated(
+                    "seamcheck.proposal.plan:plan_joints",
+                    (tuple(paths), settings, wishes, Path(folder)),
+                    progress=progress,
+                    time_limit_s=time_limit or TIME_LIMIT,
+                    memory_limit_mb=memory_limit or MEMORY_LIMIT,
+                )
+            except NotReviewed as reason:
+                return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
+            file = Path(folder) / "proposed.step"
+            if not file.exists():
+                message = joints[0].message if joints else "No joint was found."
+                return Proposal(_document(paths, "no-proposal", message, joints), before=before)
+            after = review([file], settings, cache=False, with_view=with_view, **run)
+            step, tools = file.read_bytes(), (Path(folder) / "tools.step").read_bytes()
+        short = _short_of_land(after)
+        if short == 0.0:
+            break
+        wishes = replace(wishes, outer_at_least=max(joint.room_outer or 0.0 for joint in joints) + short + 0.02)
     kept, named = _held(joints, after)
     outcome = "not-held" if kept else "proposed"
     message = (
@@ -163,6 +171,14 @@ def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_si
     if wrong:
         raise UsageError(f"A side is 'inner' or 'outer'; got {wrong[0]!r}.")
     return Wishes(dict(fixed), draft, "inner" in open_sides, "outer" in open_sides, LEAST_LIP if lip is None else lip)
+
+
+def _short_of_land(after: Review) -> float:
+    """mm by which the clamp's land is too narrow, where that is all that is broken; else 0."""
+    broken = [f for f in after.document.get("findings", []) if f["severity"] == "must-fix" and not f["waived"]]
+    if any(f["rule"] != "clamp-land" or f["value"] is None for f in broken):
+        return 0.0
+    return max((float(f["limit"]) - float(f["value"]) for f in broken), default=0.0)
 
 
 def _held(joints: Sequence[JointProposal], after: Review) -> tuple[tuple[str, ...], tuple[str, ...]]:
