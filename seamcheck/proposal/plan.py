@@ -43,6 +43,9 @@ FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
 LEVEL = 0.2
 """mm: a contact that rises by more is no level one."""
 
+USUAL_HALF = 0.4
+"""mm, half the width of a slender rib."""
+
 MOST_AWAY = 5.0
 """mm that a middle line is moved in from the outer border beyond what the section needs."""
 
@@ -244,7 +247,11 @@ def _best(contact: _Contact, settings: Settings, wishes: Wishes) -> tuple[Design
             tried.append((found, rooms, radius, space))
             if found.fits and found.aimed > 0.3:
                 break
-    return max(tried, key=lambda t: (t[0].fits, round(min(t[0].aimed, 0.3), 2)), default=None)
+    return max(
+        tried,
+        key=lambda t: (t[0].fits, t[3].outer >= _with_land(settings), round(min(t[0].aimed, 0.3), 2)),
+        default=None,
+    )
 
 
 def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Line, ...]]:
@@ -257,19 +264,25 @@ def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: 
     whole = max(getattr(contact.region, "geoms", [contact.region]), key=lambda part: part.area)
     border = shapely.Polygon(whole.exterior)
     inner, outer = narrowest(settings, wishes, depth)
-    best: tuple[float, Line] | None = None
-    for away in np.arange(max(outer, wishes.outer_at_least) + 0.02, outer + MOST_AWAY, 0.1):
-        shrunk = border.buffer(-away, quad_segs=64)
-        if shrunk.is_empty or not isinstance(shrunk, shapely.Polygon):
-            break
-        line = Line("c1", True, np.asarray(shrunk.exterior.coords)[:-1][::-1])
-        room = measure_room(rounded(line, RADII[-1]), contact.region)
-        spare = min(float(room.inner.min()) - inner, float(room.outer.min()) - outer)
-        if best is None or spare > best[0]:
-            best = (spare, line)
-    if best is not None:
-        found.append((best[1],))
+    for least in (max(outer, wishes.outer_at_least), max(outer, _with_land(settings))):
+        best: tuple[float, Line] | None = None
+        for away in np.arange(least + 0.02, outer + MOST_AWAY, 0.1):
+            shrunk = border.buffer(-away, quad_segs=64)
+            if shrunk.is_empty or not isinstance(shrunk, shapely.Polygon):
+                break
+            line = Line("c1", True, np.asarray(shrunk.exterior.coords)[:-1][::-1])
+            room = measure_room(rounded(line, RADII[-1]), contact.region)
+            spare = min(float(room.inner.min()) - inner, float(room.outer.min()) - outer)
+            if best is None or spare > best[0]:
+                best = (spare, line)
+        if best is not None:
+            found.append((best[1],))
     return found
+
+
+def _with_land(settings: Settings) -> float:
+    """mm from the middle line to the border that leave land for the clamp beside the light of a slender rib."""
+    return USUAL_HALF + settings.beam_margin + settings.limit("clamp-land", "min")
 
 
 def _depth(contact: _Contact) -> float:

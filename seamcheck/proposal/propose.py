@@ -121,10 +121,11 @@ def propose(
     if before.verdict == "not-reviewed":
         message = str(before.document["reason"]["message"])
         return Proposal(_document(paths, "not-reviewed", message, ()), before=before)
+    drawn: tuple[tuple[JointProposal, ...], Review, bytes, bytes] | None = None
     for _ in range(ATTEMPTS):
         with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
             try:
-                joints: tuple[JointProposal, ...] = run_isolated(
+                joints = run_isolated(
                     "seamcheck.proposal.plan:plan_joints",
                     (tuple(paths), settings, wishes, Path(folder)),
                     progress=progress,
@@ -134,15 +135,19 @@ def propose(
             except NotReviewed as reason:
                 return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
             file = Path(folder) / "proposed.step"
+            if not file.exists() and drawn is not None:
+                break  # with room for the clamp it does not fit: the first drawing stands, with what its review says
             if not file.exists():
                 message = joints[0].message if joints else "No joint was found."
                 return Proposal(_document(paths, "no-proposal", message, joints), before=before)
             after = review([file], settings, cache=False, with_view=with_view, **run)
-            step, tools = file.read_bytes(), (Path(folder) / "tools.step").read_bytes()
+            drawn = (joints, after, file.read_bytes(), (Path(folder) / "tools.step").read_bytes())
         short = _short_of_land(after)
         if short == 0.0:
             break
         wishes = replace(wishes, outer_at_least=max(joint.room_outer or 0.0 for joint in joints) + short + 0.02)
+    assert drawn is not None
+    joints, after, step, tools = drawn
     kept, named = _held(joints, after)
     outcome = "not-held" if kept else "proposed"
     message = (
