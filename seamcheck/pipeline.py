@@ -173,12 +173,11 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
     from seamcheck.document.make import make_document
     from seamcheck.judge.judge import judge
     from seamcheck.measure.material import add_to
-    from seamcheck.settings.material_shared import completed
 
     progress("judging")
     if not measured.joints:
         raise NotReviewed("no-seam", "Nothing was measured, so nothing can be judged. Review it again with --no-cache.")
-    materials = completed(settings.material, settings.tolerances, settings.clamp.pressure)
+    materials = settings.materials()
     results = []
     for joint in measured.joints:
         survey, extra = add_to(joint.survey, materials, joint.id, settings.collapse, joint.rib_on)
