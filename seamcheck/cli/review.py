@@ -10,13 +10,15 @@ import click
 from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
 from seamcheck.cli.shared import (
+    Amount,
     SectionedCommand,
     make_console,
     one_sentence,
     option,
     read_day,
     read_pairs,
-    show,
+    show_review,
+    tell_unused_cache,
 )
 
 if TYPE_CHECKING:
@@ -85,18 +87,19 @@ RUN = "Run"
 @ci.ci_options
 @ci.each_options
 @option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the verdict, in one line.")
+@option("--verbose", "-v", is_flag=True, section=SHOW, help="All tables: quantities, limits, places, questions to ask.")
 @option("--strict", is_flag=True, section=SHOW, help="Exit with 1 also for findings that ask for attention.")
 @option(
     "--time-limit",
     metavar="SECONDS",
-    type=click.FloatRange(min=0, min_open=True),
+    type=Amount(),
     section=RUN,
     help="Stop after so long. [default: 600]",
 )
 @option(
     "--memory-limit",
     metavar="MB",
-    type=click.FloatRange(min=0, min_open=True),
+    type=Amount(),
     section=RUN,
     help="Stop beyond so much memory. [default: 4096]",
 )
@@ -115,6 +118,7 @@ def command(
     no_settings_file: bool,
     with_view: bool,
     quiet: bool,
+    verbose: bool,
     strict: bool,
     time_limit: float | None,
     memory_limit: float | None,
@@ -146,6 +150,8 @@ def command(
             click.echo(result.traceback, err=True)
         return result
 
+    if not no_cache:
+        tell_unused_cache()
     if options["each"] or options["changed_since"] is not None:
         from seamcheck.cli.each import review_each
 
@@ -156,9 +162,7 @@ def command(
     writers = Writers(options, models)
     result = ci.held_against(review_one(models, writers.needs_view), options["baseline"])
     if not writers.takes_stdout:
-        from seamcheck.report import text
-
-        show(text.one_line(result.document) if quiet else text.whole(result.document))
+        show_review(result.document, quiet, verbose)
         ci.tell_baseline(result, quiet)
     for line in writers.write(result.document, debug):
         if not quiet:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from functools import wraps
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -37,6 +37,23 @@ class SectionedOption(click.Option):
     def __init__(self, *args: Any, section: str = "Other", **more: Any) -> None:
         super().__init__(*args, **more)
         self.section = section
+
+
+class Amount(click.ParamType):
+    """A finite number above 0: of seconds, of megabytes."""
+
+    name = "amount"
+
+    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> float:
+        from math import inf
+
+        try:
+            number = float(value)
+        except ValueError:
+            number = inf
+        if not 0.0 < number < inf:
+            self.fail(f"{value!r} is no finite number above 0", param, ctx)
+        return number
 
 
 def option(*names: str, section: str, **more: Any) -> Callable[[Any], Any]:
@@ -83,6 +100,18 @@ def show(parts: Iterable[RenderableType]) -> None:
     click.echo("\n".join(line.rstrip() for line in captured.get().splitlines()))
 
 
+def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool) -> None:
+    """A review on the terminal: one line, one screen, or everything with its tables."""
+    from seamcheck.report import screen, text
+
+    if quiet:
+        show(text.one_line(document))
+    elif verbose:
+        show(text.whole(document))
+    else:
+        show(screen.screen(document, make_console().width))
+
+
 def _is_one_line(part: RenderableType) -> bool:
     return bool(getattr(part, "no_wrap", False))
 
@@ -106,6 +135,15 @@ def read_pairs(values: tuple[str, ...], name: str, example: str) -> dict[str, st
             raise click.BadParameter(f"{text!r} should look like {example}", param_hint=f"'{name}'")
         pairs[key.strip()] = value.strip()
     return pairs
+
+
+def tell_unused_cache() -> None:
+    """Say on standard error why the cache folder is not used, where it is not."""
+    from seamcheck.cache.folder import Folder, default_folder
+
+    folder = default_folder()
+    if folder is not None and (why := Folder(folder).why_unused()):
+        click.echo(f"seamcheck: {why}", err=True)
 
 
 def check_can_write(path: Path) -> None:

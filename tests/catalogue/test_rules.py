@@ -7,8 +7,9 @@ import pytest
 from scipy.stats import norm
 
 from seamcheck.catalogue.formula import evaluate, names
+from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, SEVERITIES, STANDINGS
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, SEVERITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.settings.settings import Settings, all_limit_keys
 
@@ -81,7 +82,7 @@ def test_every_rule_is_whole(rule):
     assert rule.title
     assert rule.what.endswith(".")
     assert rule.harm.endswith(".")
-    assert rule.standing in STANDINGS
+    assert rule.standing in OF_DEFAULTS
     assert rule.standing_text
     assert rule.quantities
     for quantity in rule.quantities:
@@ -147,7 +148,7 @@ def test_the_reserve_of_travel_is_what_its_standing_says():
 
 def test_an_attention_bound_is_reached_before_the_rule_is_broken():
     bounds = [(rule, bound) for rule in RULES.values() for bound in rule.bounds() if bound.attention]
-    assert {rule.key for rule, _ in bounds} == {"rib-width", "rib-evenness", "contact-gap"}
+    assert {rule.key for rule, _ in bounds} == {"rib-width", "rib-evenness", "contact-gap", "energy-evenness"}
     for rule, bound in bounds:
         assert [s for _, s in bound.steps(rule.severity, False)] == ["must-fix", "attention"]
         assert [s for _, s in bound.steps("note", False)] == ["note", "note"]

@@ -8,7 +8,7 @@ from pathlib import PurePath
 from typing import Any
 
 from seamcheck.catalogue.cautions import CAUTIONS
-from seamcheck.catalogue.rule import STANDINGS
+from seamcheck.catalogue.known import standing_sentence
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.ci.escape import address, one_line
 from seamcheck.report.ci.reviews import (
@@ -26,6 +26,7 @@ from seamcheck.report.ci.reviews import (
     where,
 )
 from seamcheck.report.facts import part_names, rule_title
+from seamcheck.report.loosened import loosened
 from seamcheck.version import __version__
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
@@ -57,6 +58,8 @@ def render_sarif(documents: Document | Sequence[Reviewed], paths: Sequence[PureP
         ],
         "properties": {"cautions": list(CAUTIONS), "notChecked": _not_checked(reviews)},
     }
+    if milder := [words for review in reviews if (words := loosened(review.document))]:
+        run["properties"]["settings"] = list(dict.fromkeys(milder))
     if any(review.baseline is not None for review in reviews):
         run["properties"]["baselines"] = [review.baseline["file"] for review in reviews if review.baseline is not None]
     log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}
@@ -89,7 +92,7 @@ def _rule(key: str, reviews: Sequence[Reviewed]) -> Record:
         rule.what,
         f"Harm: {rule.harm}",
         *(f"Do: {_without_amount(remedy)}" for remedy in remedies),
-        f"Standing of the number: {rule.standing} ({STANDINGS[rule.standing]}) {rule.standing_text}".rstrip(),
+        f"Standing of the number: {rule.standing} ({standing_sentence(rule.standing)}) {rule.standing_text}".rstrip(),
         "A pre-check of CAD data, never an approval.",
     ]
     return record | {
