@@ -61,6 +61,7 @@ class Wishes:
     Attributes
     ----------
     fixed : name in VARIABLES -> mm
+    rib_on : part that is to carry the rib, 'base' or 'cover'
     draft : degrees
     open_inner, open_outer : sides without a lip
     lip : mm, least width of a lip
@@ -73,6 +74,7 @@ class Wishes:
     open_outer: bool = False
     lip: float = LEAST_LIP
     outer_at_least: float = 0.0
+    rib_on: str = "base"
 
 
 @dataclass(frozen=True, slots=True)

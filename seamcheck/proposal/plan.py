@@ -93,7 +93,7 @@ def plan_joints(
         proposal, cut = _joint(joint, settings, wishes, shapes)
         proposals.append(proposal)
         if cut is not None:
-            shapes[joint.base[0]] = cut.part
+            shapes[_carrier(joint, wishes)[0]] = cut.part
             tools += [(f"{joint.id} lowering", cut.lowering), (f"{joint.id} flash traps", cut.traps)]
     if tools:
         progress("writing")
@@ -114,60 +114,56 @@ def _joint(
     joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]
 ) -> tuple[JointProposal, Cut | None]:
     cover, base = (", ".join(joint.parts[i].name or i for i in ids) for ids in (joint.cover, joint.base))
-    head: dict[str, Any] = {"joint": joint.id, "cover": cover, "base": base}
+    carrier = cover if wishes.rib_on == "cover" else base
+    head: dict[str, Any] = {"joint": joint.id, "cover": cover, "base": base, "carrier": carrier}
     if joint.rib_on != "none" and joint.kind not in FLAT_KINDS:
         message = "There is a weld rib already; a rib is cut from a flat contact only."
         return JointProposal(**head, state="has-rib", message=message), None
     if joint.kind not in FLAT_KINDS or len(joint.base) != 1 or len(joint.cover) != 1:
         message = f"The parts meet as {joint.kind}: there is no flat contact from which a rib could be cut."
         return JointProposal(**head, state="not-flat", message=message), None
-    contact = _contact_of(joint, settings, Body(shapes[joint.base[0]]))
+    contact = _contact_of(joint, settings, wishes, shapes)
     if contact is None:
-        message = "No face of the base lies flat under the cover all along the seam."
+        message = "Base and cover do not lie flat on each other all along the seam."
         return JointProposal(**head, state="not-flat", message=message), None
     return _fitted(contact, head, settings, wishes)
 
 
-def _contact_of(joint: Joint, settings: Settings, base: Body) -> _Contact | None:
+def _carrier(joint: Joint, wishes: Wishes) -> tuple[str, str]:
+    """Id of the part that is to carry the rib, and of the other one."""
+    base, cover = joint.base[0], joint.cover[0]
+    return (base, cover) if wishes.rib_on == "base" else (cover, base)
+
+
+def _contact_of(joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]) -> _Contact | None:
     """The region in which both parts lie on each other, and the lines along its middle."""
-    up = -joint.beam
-    mean = float(np.mean(np.concatenate([p.points[:, 2] for p in trace_contour(joint, settings).paths])))
-    origin = joint.frame.origin + mean * joint.frame.axes[2]
-    frame = Frame.along(up, origin)
-    turned = shapely.transform(joint.region, lambda xy: _into(frame, joint.frame, xy, mean))
+    carrier, other = _carrier(joint, wishes)
+    body, counter = Body(shapes[carrier]), joint.bodies[other]
+    boxes = joint.bodies[joint.rib_part].boxes[list(joint.rib_faces)]
+    middle = (boxes[:, :3].min(axis=0) + boxes[:, 3:].max(axis=0)) / 2.0
+    height = float(joint.frame.local(middle)[2])
+    frame = Frame.along(-joint.beam if wishes.rib_on == "base" else joint.beam, middle)
+    turned = shapely.transform(joint.region, lambda xy: _into(frame, joint.frame, xy, height))
     reach = _height_reach(joint, frame)
-    faces = contact_faces(base, turned, frame, 1.0, reach)
-    counter = joint.bodies[joint.cover[0]]
+    faces = contact_faces(body, turned, frame, 1.0, reach)
     under = contact_faces(counter, turned, frame, -1.0, reach)
     if not faces or not under:
         return None
-    region = (
-        union_region(base, faces, frame)
-        .intersection(union_region(counter, under, frame))
-        .intersection(turned.buffer(0.01))
-    )
+    lying = union_region(body, faces, frame).intersection(union_region(counter, under, frame))
+    region = lying.intersection(turned.buffer(0.01))
     if region.is_empty or region.area < 0.5 * turned.area:
         return None
-    same = joint.rib_part == joint.base[0] and region.area > 0.98 * turned.area
-    own = (
-        joint
-        if same
-        else replace(
-            joint,
-            frame=frame,
-            region=region,
-            rib_part=joint.base[0],
-            counter_part=joint.cover[0],
-            rib_faces=tuple(faces),
-        )
-    )
+    own = joint
+    if joint.rib_part != carrier or region.area < 0.98 * turned.area:
+        roles: dict[str, Any] = {"rib_part": carrier, "counter_part": other, "rib_faces": tuple(faces)}
+        own = replace(joint, frame=frame, region=region, **roles)
     contour = trace_contour(own, settings)
     lines, heights = [], []
     for path in contour.paths:
         local = frame.local(own.frame.world(path.points))
         lines.append(Line(path.id, path.closed, local[:, :2]))
         heights += [float(local[:, 2].min()), float(local[:, 2].max())]
-    return _Contact(joint, frame, base, tuple(faces), region, tuple(lines), (min(heights), max(heights)))
+    return _Contact(joint, frame, body, tuple(faces), region, tuple(lines), (min(heights), max(heights)))
 
 
 def _into(frame: Frame, other: Frame, xy: np.ndarray, z: float) -> np.ndarray:

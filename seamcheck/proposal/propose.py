@@ -31,6 +31,7 @@ ATTEMPTS = 2
 
 FIXED = ("rib_width", "rib_height", "trap_inner", "trap_outer", "lowering")
 SIDES = ("inner", "outer")
+CARRIERS = ("base", "cover")
 OWN_RULES = frozenset(
     {
         "rib-missing", "rib-width", "rib-evenness", "rib-height", "slenderness", "turn-radius", "trap-room",
@@ -81,6 +82,7 @@ def propose(
     draft: float = 0.5,
     lip: float | None = None,
     open_sides: Sequence[str] = (),
+    rib_on: str = "base",
     with_view: bool = False,
     progress: Progress | None = None,
     time_limit: float | None = None,
@@ -97,6 +99,7 @@ def propose(
     draft : degrees, of flanks and trap walls
     lip : mm, least width of the lip between a trap and the border of the contact; None for the default
     open_sides : 'inner', 'outer': sides without a lip
+    rib_on : part that is to carry the rib, 'base' or 'cover'
     with_view : whether the review of the proposed model carries outlines and meshes for its page
     progress, time_limit, memory_limit, overrides : as for ``seamcheck.review``
 
@@ -115,7 +118,9 @@ def propose(
         settings = settings_for(paths, None if settings is None else Path(settings))
     limits = overrides.pop("limits", {})
     settings = settings.changed({**overrides, **limits})
-    wishes = _wishes(fixed or {}, draft, lip, open_sides)
+    wishes = replace(_wishes(fixed or {}, draft, lip, open_sides), rib_on=rib_on)
+    if rib_on not in CARRIERS:
+        raise UsageError(f"The rib stands on 'base' or 'cover'; got {rib_on!r}.")
     run: dict[str, Any] = {"progress": progress, "time_limit": time_limit, "memory_limit": memory_limit}
     before = review(paths, settings, **run)
     if before.verdict == "not-reviewed":
