@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.catalogue.formula import evaluate
+from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, Amount, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.words import amount, fill, value_text
 from seamcheck.judge.bounds import JudgedPath, unmeasured_columns
-from seamcheck.judge.joint_judge import DraftFinding, JointJudge
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch
@@ -40,18 +40,13 @@ def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: Judged
             draft = _numbered(judging, rule, check, bound, view, stretch, worst, numbers, column[worst], side)
             yield with_tolerance(draft, judging.settings, check, side)
         yield from _at_risk(judging, rule, check, bound, view, values, limit, margin, column, side, broken)
-    for reason, sentence in check.failing_reasons.items():
+    for reason in check.failing_reasons:
         mark = (view.reason(check.column) == reason) & np.isnan(values) & ~view.uncovered
         for stretch in view.stretches(mark):
             middle = int(stretch.stations[len(stretch.stations) // 2])
-            draft = judging.on_stretch(rule, view, stretch, middle, sentence, "", f"{check.column}.{reason}")
-            bound = check.upper or check.lower
-            assert bound is not None
-            remedy, harm = fill(bound.remedy, {}), bound.harm or rule.harm
-            yield replace(
-                draft,
-                finding=replace(draft.finding, remedy=remedy, harm=harm, quantity=check.judged, column=check.column),
-            )
+            key = bound_key(rule, check, reason)
+            draft = judging.on_stretch(rule, view, stretch, middle, key, {}, f"{check.column}.{reason}")
+            yield replace(draft, finding=replace(draft.finding, quantity=check.judged, column=check.column))
 
 
 def _at_risk(
@@ -102,31 +97,32 @@ def _numbered(
     key = check.column
     names = view.numbers_at(worst, rule) | {"value": value, "limit": limit}
     by = float(evaluate(bound.change, names))
-    words = {
-        "value": value_text(value, key),
-        "limit": value_text(limit, key),
-        "median": value_text(names["median"], key) if "median" in names else "",
-        "collapse": value_text(judging.settings.collapse, "gap"),
-        "size": value_text(abs(value), key),
-        "size_limit": value_text(abs(limit), key),
-        "percent": f"{100 * value:.0f} %",
+    args: dict[str, Amount | str] = {
+        "value": amount_of(value, key),
+        "limit": amount_of(limit, key),
+        "collapse": amount_of(judging.settings.collapse, "gap"),
+        "size": amount_of(abs(value), key),
+        "size_limit": amount_of(abs(limit), key),
+        "percent": Amount(100.0 * value, "%", 0),
     }
+    if "median" in names:
+        args["median"] = amount_of(names["median"], key)
     if np.isfinite(by) and by > 0:
-        words["by"] = amount(by, bound.change_unit or QUANTITIES[key].unit)
-    says = fill(bound.sentence(value, slack_of(key, QUANTITIES[key].unit)), words)
+        args["by"] = change_of(by, bound.change_unit or QUANTITIES[key].unit)
+    words = bound_key(rule, check, side)
+    if bound.is_below_zero(value, slack_of(key, QUANTITIES[key].unit)):
+        words = f"{words}.{BELOW_ZERO}"
+    draft = judging.on_stretch(rule, view, stretch, worst, words, args, f"{check.column}.{side}")
+    found = replace(
+        draft.finding, quantity=check.judged, column=column, value=value, limit=limit, margin=margin,
+        unit=QUANTITIES[key].unit,
+    )  # fmt: skip
     if bound.grave:
         grave = float(evaluate(bound.grave, names))
         if (value > grave) if side == "high" else (value < grave):
-            says += " " + fill(bound.grave_says, {"grave": value_text(grave, key)})
-    draft = judging.on_stretch(rule, view, stretch, worst, says, fill(bound.remedy, words), f"{check.column}.{side}")
-    return replace(
-        draft,
-        finding=replace(
-            draft.finding, harm=bound.harm or rule.harm, quantity=check.judged, column=column,
-            value=value, limit=limit, margin=margin,
-            unit=QUANTITIES[key].unit,
-        ),
-    )  # fmt: skip
+            grave_key = f"{bound_key(rule, check, side)}.{GRAVE}"
+            found = saying(found, message(grave_key, {"grave": amount_of(grave, key)}))
+    return replace(draft, finding=found)
 
 
 def holes(judging: JointJudge) -> Iterator[DraftFinding]:
@@ -137,7 +133,7 @@ def holes(judging: JointJudge) -> Iterator[DraftFinding]:
             middle = int(stretch.stations[len(stretch.stations) // 2])
             reason = view.uncovered_reason(middle)
             why = {"hole": "a hole", "no-cover": "the rib runs on beyond the cover"}[reason]
-            yield judging.on_stretch(rule, view, stretch, middle, fill(rule.says, {"reason": why}), "", "hole")
+            yield judging.on_stretch(rule, view, stretch, middle, rule.key, {"reason": why}, "hole")
 
 
 def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool) -> Iterator[DraftFinding]:
@@ -160,8 +156,8 @@ def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool)
                 reasons = dict.fromkeys(view.reason(key)[at])
                 why = "; ".join(_reason_text(r) for r in reasons)
                 parts.append(f"{QUANTITIES[key].title} ({why})")
-            says = fill(rule.says, {"what": "; ".join(parts)})
-            draft = judging.on_stretch(rule, view, stretch, middle, says, "", missing[0])
+            args = {"what": "; ".join(parts)}
+            draft = judging.on_stretch(rule, view, stretch, middle, rule.key, args, missing[0])
             yield replace(
                 draft,
                 finding=replace(

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
+from seamcheck.catalogue.messages import AT_RISK as AT_RISK_WORDS
+from seamcheck.catalogue.messages import amount_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Check
-from seamcheck.catalogue.words import value_text
 from seamcheck.judge.findings import AT_RISK
 from seamcheck.judge.joint_judge import DraftFinding
 from seamcheck.settings.settings import Settings
@@ -35,13 +36,17 @@ def at_risk(draft: DraftFinding, settings: Settings, check: Check, side: str) ->
     assert found.tolerance is not None
     assert found.worst_case is not None
     assert found.limit is not None
-    title = QUANTITIES[check.column].title
-    name, key = title[0].upper() + title[1:], check.column
-    says = (
-        f"{name} is {value_text(found.value or 0.0, key)} as drawn and holds the limit of "
-        f"{value_text(found.limit, key)}; with the tolerance of ±{value_text(found.tolerance, key)} the "
-        f"worst case is {value_text(found.worst_case, key)}, which does not."
+    title, column = QUANTITIES[check.column].title, check.column
+    says = message(
+        AT_RISK_WORDS,
+        {
+            "name": title[0].upper() + title[1:],
+            "value": amount_of(found.value or 0.0, column),
+            "limit": amount_of(found.limit, column),
+            "tolerance": amount_of(found.tolerance, column),
+            "worst_case": amount_of(found.worst_case, column),
+        },
     )
     severity = ATTENTION if found.severity == MUST_FIX else found.severity
-    found = replace(found, message=says, severity=severity, state=AT_RISK)
+    found = replace(found, message=says.text, messages=(says,), severity=severity, state=AT_RISK)
     return replace(draft, finding=found, side=f"{draft.side}.risk")
