@@ -24,7 +24,7 @@ def explained(reason: NotReviewed, assembly: Assembly) -> NotReviewed:
         reason = NotReviewed(reason.code, _one_solid(assembly.parts, sheets))
     message = reason.message
     if assembly.doubts:
-        message = f"The model shows signs of damage, which may be why: {assembly.doubts[0]} {message}"
+        message = f"{message} The model also shows signs of damage: {assembly.doubts[0]}"
     size = odd_size(_sizes(assembly), assembly.files[0].length_unit)
     return NotReviewed(reason.code, f"{message} {size}" if size else message)
 

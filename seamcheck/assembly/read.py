@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
@@ -68,8 +69,23 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
         _add_file(reading, read_source(path), progress)
     _check_bodies(reading)
     return Assembly(
-        tuple(reading.files), tuple(reading.parts), tuple(reading.notes), doubts=tuple(dict.fromkeys(reading.doubts))
+        tuple(reading.files),
+        tuple(_named_by_file(reading)),
+        tuple(reading.notes),
+        doubts=tuple(dict.fromkeys(reading.doubts)),
     )
+
+
+def _named_by_file(reading: _Reading) -> list[Part]:
+    """The parts; of several files, the only solid of a file is called as the file: that name its owner chose."""
+    solids = Counter(part.file for part in reading.parts if part.kind == "solid")
+    stems = [Path(file.name).stem for file in reading.files]
+    if len(stems) < 2 or len(set(stems)) < len(stems):
+        return reading.parts
+    return [
+        replace(part, name=stems[part.file]) if part.kind == "solid" and solids[part.file] == 1 else part
+        for part in reading.parts
+    ]
 
 
 def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]) -> None:

@@ -120,6 +120,9 @@ def recall(folder: Folder, files: Sequence[ModelFile], settings: Settings, with_
         folder.drop(key)
         return None
     paths = [path for joint in measured.joints for path in joint.survey.paths]
+    if not any(len(path.s) for path in paths):  # nothing was reviewed: no verdict may come of it
+        folder.drop(key)
+        return None
     lacks_areas = bool(settings.material) and any(path.areas_at is None for path in paths)
     lacks_view = with_view and measured.view is None
     return None if lacks_areas or lacks_view else measured

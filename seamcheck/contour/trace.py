@@ -174,7 +174,7 @@ def _straight_to(
     points: np.ndarray, junctions: tuple[np.ndarray | None, np.ndarray | None], width: float
 ) -> np.ndarray:
     """Replace the blurred ends of a run by straight ones that reach the junctions."""
-    spacing = float(np.linalg.norm(points[1] - points[0]))
+    spacing = _step(points)
     for place, junction in zip((0, -1), junctions, strict=True):
         if junction is None:
             continue
@@ -227,13 +227,18 @@ def _start_at_far_point(points: np.ndarray) -> np.ndarray:
     return np.roll(points, -int(np.argmax(far)), axis=0)
 
 
+def _step(points: np.ndarray) -> float:
+    """mm between neighbours of points (n, 2): the median, for single ones may coincide; never 0."""
+    return max(float(np.median(np.linalg.norm(np.diff(points, axis=0), axis=1))), 1e-6)
+
+
 def _extend_to_ends(
     points: np.ndarray, u: np.ndarray, marks: tuple, border: Border, width: float, up: float
 ) -> tuple[np.ndarray, np.ndarray, list[float]]:
     """Run a path on straight to the face that ends the rib."""
     room = [0.0, 0.0]
     points, u = points.copy(), u.copy()
-    step = float(np.linalg.norm(points[1] - points[0]))
+    step = _step(points)
     inner = min(max(1, round(0.8 * width / step)), len(points) - 1)
     before, after = np.empty((0, 2)), np.empty((0, 2))
     for place, sign in ((0, -1.0), (-1, 1.0)):

@@ -7,6 +7,7 @@ from typing import Any
 
 from seamcheck.document.make import schema
 from seamcheck.errors import UsageError
+from seamcheck.judge.findings import NOT_REVIEWED
 
 
 def check_document(document: Mapping[str, Any], name: str) -> None:
@@ -25,3 +26,10 @@ def check_document(document: Mapping[str, Any], name: str) -> None:
         place = "/".join(str(step) for step in error.absolute_path) or "its top level"
         message = error.message if len(error.message) <= 200 else error.message[:200] + " ..."
         raise UsageError(f"{name} does not hold the schema of review documents, at {place}: {message}.")
+    if document["verdict"] != NOT_REVIEWED and not any(
+        contour["stations"]["s"] for joint in document["joints"] for contour in joint["contours"]
+    ):
+        raise UsageError(
+            f"{name} gives the verdict {document['verdict']!r}, at joints, without a station of any seam. Review the "
+            "model again."
+        )

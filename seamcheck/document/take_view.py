@@ -12,11 +12,12 @@ import numpy as np
 import shapely
 
 from seamcheck.contour import Contour
+from seamcheck.document.plain import numbers
 from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, pack_view
 from seamcheck.joint import Joint
 from seamcheck.joint.light import flat_boxes
-from seamcheck.measure.table import PathSurvey, Survey
-from seamcheck.sections.band import near_facets, path_line
+from seamcheck.measure.table import PathSurvey, Shade, Survey
+from seamcheck.sections.band import near_facets, path_line, zone_around
 from seamcheck.sections.slices import OTHER, Soup, cut
 
 MOST_SECTIONS = 3000
@@ -53,7 +54,7 @@ def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
     measured = near_facets(joint, contour, reach)
     mine = measured.owner != OTHER
     corners, owners, faces = [measured.corners[mine]], [measured.owner[mine]], [measured.face[mine]]
-    zone = shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths]).buffer(reach)
+    zone = zone_around([path_line(path) for path in contour.paths], reach)
     shapely.prepare(zone)
     others = [body for part, body in joint.bodies.items() if part not in (joint.rib_part, joint.counter_part)]
     for owner, body in enumerate(others, FIRST_OTHER):
@@ -80,8 +81,44 @@ def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> Secti
     segments = np.column_stack([lines.u0, joint.up * (lines.w0 - height), lines.u1, joint.up * (lines.w1 - height)])
     station, segments, owner, face = closed_outlines(lines.station, segments, lines.owner, lines.face, shown)
     segments = np.round(segments * _STEPS) / _STEPS
+    slope = np.zeros(len(path.s)) if path.slope is None else np.nan_to_num(path.slope)
     offsets = np.searchsorted(station, np.arange(len(stations) + 1))
-    return SectionSet(joint.id, path.id, stations, offsets, segments, owner, face)
+    others = tuple(part for part in joint.bodies if part not in (joint.rib_part, joint.counter_part))
+    shade = () if path.shade is None else _shade_rows(_stopped(path.shade, station, segments, owner, others))
+    return SectionSet(joint.id, path.id, stations, offsets, segments, owner, face, slope[stations], shade, others)
+
+
+def _stopped(
+    shade: Shade, station: np.ndarray, segments: np.ndarray, owner: np.ndarray, others: Sequence[str]
+) -> Shade:
+    """The shade with the place where parallel light is stopped: the lowest line of another part over the strip."""
+    hit, part = shade.hit.copy(), shade.part.copy()
+    for row in np.flatnonzero(~shade.leans):
+        u = (shade.low[row] + shade.high[row]) / 2
+        first, last = np.searchsorted(station, [shade.station[row], shade.station[row] + 1])
+        u0, v0, u1, v1 = segments[first:last].T
+        over = (owner[first:last] >= FIRST_OTHER) & (u0 <= u) & (u < u1)
+        with np.errstate(invalid="ignore", divide="ignore"):
+            v = np.where(over, v0 + (u - u0) / (u1 - u0) * (v1 - v0), np.nan)
+        v[~(v > 0)] = np.nan
+        if np.isfinite(v).any():
+            k = int(np.nanargmin(v))
+            hit[row] = u, v[k], 0.0
+            part[row] = others[int(owner[first + k]) - FIRST_OTHER]
+    return Shade(shade.station, shade.low, shade.high, shade.share, hit, part, shade.leans)
+
+
+def _shade_rows(shade: Shade) -> tuple[tuple[Any, ...], ...]:
+    """Rows of SHADE, rounded to a thousandth."""
+    rows = zip(
+        shade.station.tolist(), numbers(np.round(shade.low, 3)), numbers(np.round(shade.high, 3)),
+        numbers(np.round(shade.share, 3)), np.round(shade.hit, 3).tolist(), shade.part.tolist(), shade.leans.tolist(),
+        strict=True,
+    )  # fmt: skip
+    return tuple(
+        (i, low, high, share, *(None if c != c else c for c in hit), part, bool(leans))
+        for i, low, high, share, hit, part, leans in rows
+    )
 
 
 def closed_outlines(

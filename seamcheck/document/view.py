@@ -6,7 +6,8 @@ picture draws from them; nothing is measured on them.
     "view": {
       "sections": [{"joint", "contour", "stations": [index into the contour's stations, ...],
                     "offsets": uint32 (k+1,), "segments": float32 (m, 4), "owner": uint8 (m,),
-                    "face": int32 (m,)}],
+                    "face": int32 (m,), "slope": float32 (k,), "shade": [[one value for each of SHADE], ...],
+                    "others": [id of the part of owner 2, of owner 3, ...]}],
       "meshes": [{"part", "positions": float32 (n, 3), "triangles": uint32 (t, 3), "face": int32 (t,), "left_out"}]}
 
 The segments of the i-th listed station are ``segments[offsets[i]:offsets[i + 1]]``: each is u0, v0, u1, v1 in
@@ -34,6 +35,10 @@ class ViewDamaged(SeamcheckError):
     """The part "view" of a review document can't be decoded."""
 
 
+SHADE = ("station", "low", "high", "share", "u", "v", "along", "part", "leans")
+"""Fields of one strip of the rib top in the shade: numbers in mm, None where not known."""
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class SectionSet:
     """Section outlines along one path.
@@ -46,6 +51,10 @@ class SectionSet:
     segments : (m, 4) float, mm, u0 v0 u1 v1 in the station's frame
     owner : (m,) int, BASE, COVER or a number from FIRST_OTHER on
     face : (m,) int, face index in the part, -1 unknown
+    slope : (k,) float, rise of the rib top along v for each mm outward; heights are measured from this slope
+    shade : strips of the rib top that not all of the light reaches, one row each:
+        (station, from u, to u, share that arrives, u, v, along of what stops the rest, its part, whether it leans)
+    others : ids of the parts whose owners are FIRST_OTHER, FIRST_OTHER + 1 ...
     """
 
     joint: str
@@ -55,6 +64,9 @@ class SectionSet:
     segments: np.ndarray
     owner: np.ndarray
     face: np.ndarray
+    slope: np.ndarray | None = None
+    shade: tuple[tuple[Any, ...], ...] = ()
+    others: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         stations = np.asarray(self.stations, dtype=np.int64).reshape(-1)
@@ -69,6 +81,11 @@ class SectionSet:
             )
         if np.any(np.diff(offsets) < 0) or len(owner) != len(segments) or len(face) != len(segments):
             raise ViewDamaged(f"Sections of {self.contour!r}: offsets, owners or faces do not fit the segments.")
+        slope = np.zeros(len(stations)) if self.slope is None else np.asarray(self.slope, dtype=np.float32).reshape(-1)
+        if len(slope) != len(stations) or not np.all(np.isfinite(slope)):
+            raise ViewDamaged(f"Sections of {self.contour!r}: the slopes do not fit the stations.")
+        if any(len(row) != len(SHADE) for row in self.shade):
+            raise ViewDamaged(f"Sections of {self.contour!r}: a row of the shade is cut.")
         if not np.all(np.isfinite(segments)):
             raise ViewDamaged(f"Sections of {self.contour!r}: a segment is not a number.")
         if np.any((owner < 0) | (owner > 255)):
@@ -79,8 +96,18 @@ class SectionSet:
             ("segments", segments),
             ("owner", owner),
             ("face", face),
+            ("slope", slope),
         ):
             object.__setattr__(self, name, value)
+
+    def slope_at(self, station: int) -> float:
+        """Slope of the rib top at a station; 0 where it has no section."""
+        found = np.flatnonzero(self.stations == station)
+        return float(self.slope[found[0]]) if len(found) and self.slope is not None else 0.0
+
+    def shade_at(self, station: int) -> list[dict[str, Any]]:
+        """The strips of one station that not all of the light reaches, by the names of SHADE."""
+        return [dict(zip(SHADE, row, strict=True)) for row in self.shade if row[0] == station]
 
     def at(self, station: int) -> tuple[np.ndarray, np.ndarray] | None:
         """Segments (m, 4) and owners (m,) of one station; None where it has no section."""
@@ -137,6 +164,9 @@ def pack_view(sections: Iterable[SectionSet] = (), meshes: Iterable[Mesh] = ()) 
                 "segments": _encode(s.segments, "<f4"),
                 "owner": _encode(s.owner, "<u1"),
                 "face": _encode(s.face, "<i4"),
+                "slope": _encode(s.slope if s.slope is not None else np.zeros(len(s.stations)), "<f4"),
+                "shade": [list(row) for row in s.shade],
+                "others": list(s.others),
             }
             for s in sections
         ],
@@ -173,6 +203,9 @@ def unpack_view(view: Mapping[str, Any] | None) -> tuple[tuple[SectionSet, ...],
                 segments=_decode(s["segments"], "<f4"),
                 owner=_decode(s["owner"], "<u1"),
                 face=_decode(s["face"], "<i4"),
+                slope=_decode(s["slope"], "<f4") if "slope" in s else None,
+                shade=tuple(tuple(row) for row in s.get("shade") or ()),
+                others=tuple(s.get("others") or ()),
             )
             for s in view.get("sections") or ()
         )

@@ -22,7 +22,7 @@ def named_part(wanted: str | None, parts: list[Part], option: str) -> Part | Non
     """
     if wanted is None:
         return None
-    for key in (lambda p: p.id, lambda p: "/".join(p.path), lambda p: p.name):
+    for key in (lambda p: p.id, lambda p: "/".join(p.path), lambda p: p.name, lambda p: p.path[-1]):
         found = [part for part in parts if key(part) == wanted]
         if len(found) == 1:
             return found[0]

@@ -13,6 +13,7 @@ from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import MUST_FIX, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
+from seamcheck.errors import NotReviewed
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.identity import finding_name, numbered
@@ -21,6 +22,8 @@ from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.open_seam import with_open_seam
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
+
+NO_SEAM_REVIEWED = "No station of any seam was measured, so there is nothing to judge."
 
 _REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
@@ -39,7 +42,13 @@ def judge(
     settings : limits, severities, waivers
     part_names : part id -> name, for names of findings that do not hang on the order of parts
     doubts : sentences about damage of the model
+
+    Raises
+    ------
+    NotReviewed : no-seam, where no joint has a station: nothing that was not looked at passes
     """
+    if not any(len(path.s) for joint in joints for path in joint.survey.paths):
+        raise NotReviewed("no-seam", NO_SEAM_REVIEWED)
     part_names = part_names or {}
     found: list[Finding] = []
     names: list[str] = []

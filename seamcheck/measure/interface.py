@@ -17,7 +17,7 @@ from seamcheck.measure.path import path_values
 from seamcheck.measure.shade import shades
 from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.travel import sinking
 from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Clamp
@@ -37,7 +37,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
     values |= overlaps(joint, contour, values) | shades(joint, survey)
     scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
-    lit, columns, reasons = light(joint, contour, survey, scanner)
+    lit, columns, reasons, dark = light(joint, contour, survey, scanner)
     values |= lit
     values |= intended_stop(values["free_travel"], settings)
     values |= flatness_stack(settings)
@@ -51,11 +51,22 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     carried, more, why = support_values(joint, contour, survey)
     values |= carried
     paths = tuple(
-        _with(path, {**columns.get(path.id, {}), **more[path.id]}, {**reasons.get(path.id, {}), **why[path.id]})
+        _with(
+            path,
+            {**columns.get(path.id, {}), **more[path.id]},
+            {**reasons.get(path.id, {}), **why[path.id]},
+            dark.get(path.id),
+        )
         for path in survey.paths
     )
     return replace(survey, paths=paths, interface=values)
 
 
-def _with(path: PathSurvey, columns: dict, reasons: dict) -> PathSurvey:
-    return replace(path, columns={**path.columns, **columns}, reasons={**path.reasons, **reasons})
+def _with(path: PathSurvey, columns: dict, reasons: dict, dark: Shade | None) -> PathSurvey:
+    shade = dark if path.shade is None or dark is None else path.shade.joined(dark)
+    return replace(
+        path,
+        columns={**path.columns, **columns},
+        reasons={**path.reasons, **reasons},
+        shade=path.shade if dark is None else shade,
+    )

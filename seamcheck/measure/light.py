@@ -19,7 +19,7 @@ from seamcheck.joint import Joint
 from seamcheck.kernel.distance import line_hits
 from seamcheck.measure.material.optics import cover_shift, entry_points, refract, spot_stretch
 from seamcheck.measure.path import Course, field_circle
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.sections.facing import FaceList, Sheet, View, cross
 from seamcheck.settings.tables import Scanner
 
@@ -43,13 +43,15 @@ class Top:
 
 def light(
     joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | None
-) -> tuple[dict[str, dict[str, Any]], dict[str, dict[str, np.ndarray]], dict[str, dict[str, np.ndarray]]]:
-    """Values of the interface, columns and reasons of every path.
+) -> tuple[
+    dict[str, dict[str, Any]], dict[str, dict[str, np.ndarray]], dict[str, dict[str, np.ndarray]], dict[str, Shade]
+]:
+    """Values of the interface, columns, reasons and shade of every path.
 
     Without a scanner there are no columns: the angle is not evaluated, and nothing is guessed.
     """
     if scanner is None:
-        return {"beam_angle": {"value": None, "at": None, "why": "no-scanner"}}, {}, {}
+        return {"beam_angle": {"value": None, "at": None, "why": "no-scanner"}}, {}, {}, {}
     view = View.of(joint)
     zone = _zone_of_seam(joint, contour, view)
     cover = {i: joint.bodies[i] for i in joint.cover}
@@ -57,7 +59,7 @@ def light(
     lit = faces.facets(view, 1.0)
     tops = {path.id: _tops(path, joint, view, faces, lit) for path in survey.paths}
     source = _source(joint, contour, scanner, view, tops)
-    columns, reasons = {}, {}
+    columns, reasons, dark = {}, {}, {}
     worst: dict[str, Any] = {"value": None, "at": None, "why": "no-cover"}
     largest: dict[str, Any] = {"value": None, "at": None, "why": "no-cover"}
     places: list[dict[str, Any]] = []
@@ -65,7 +67,7 @@ def light(
     for path in survey.paths:
         found = _chief(path, tops[path.id], source, joint, scanner.index)
         found |= _taken(path, _entries(path, tops[path.id], source, scanner.index), scanner)
-        share, blockers = _clear(path, tops[path.id], source, joint, scanner, lit, view, obstacles)
+        share, blockers, dark[path.id] = _clear(path, tops[path.id], source, joint, scanner, lit, view, obstacles)
         found["light_clear"] = share
         columns[path.id] = found
         reasons[path.id] = {key: np.where(np.isnan(v), "no-cover", "") for key, v in found.items()}
@@ -81,7 +83,12 @@ def light(
                     "at": [float(c) for c in path.points[k]],
                     "why": "",
                 }
-    return {"beam_angle": largest, "light_clear": worst | ({"places": places} if places else {})}, columns, reasons
+    return (
+        {"beam_angle": largest, "light_clear": worst | ({"places": places} if places else {})},
+        columns,
+        reasons,
+        dark,
+    )
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -270,15 +277,18 @@ def _chief(path: PathSurvey, top: Top, source: Source, joint: Joint, index: floa
 def _clear(
     path: PathSurvey, top: Top, source: Source, joint: Joint, scanner: Scanner, lit: Sheet, view: View,
     obstacles: _Obstacles,
-) -> tuple[np.ndarray, list[tuple[str, int] | None]]:  # fmt: skip
-    """Share of the rays that arrive at every station, and one face that stands in the way of others."""
+) -> tuple[np.ndarray, list[tuple[str, int] | None], Shade]:  # fmt: skip
+    """Share of the rays that arrive at every station, one face that stands in the way of others, and the shade."""
     n = len(path.s)
     width = rib_width(path)
     total, arrived = np.zeros(n), np.zeros(n)
     blocker: list[tuple[str, int] | None] = [None] * n
     known = np.flatnonzero(np.isfinite(top.normal[:, 0]) & np.isfinite(width))
     here = Top(top.place[known], top.normal[known])
-    for across in _ACROSS:
+    strips = []
+    for third, across in enumerate(_ACROSS):
+        rays, clear = 0, np.zeros(len(known))
+        hit, stopper = np.full((len(known), 3), np.nan), np.full(len(known), "", dtype=object)
         targets = path.points[known] + (across * width[known] / 2)[:, None] * path.u[known]
         chief, _, _ = _aim(targets, here, source, scanner.index)
         for ray in _cone(chief, np.radians(scanner.half_angle)):
@@ -289,14 +299,34 @@ def _clear(
             if source.pivot is not None:
                 reach = np.linalg.norm(source.pivot - entry, axis=1)
             on_top = _on_top(view.local(entry[sound]), lit)
-            part, face = obstacles.first(view.local(entry[sound]), -ray[sound] @ view.axes.T, reach[sound])
+            part, face, far = obstacles.first(view.local(entry[sound]), -ray[sound] @ view.axes.T, reach[sound])
             blocked[sound] = ~on_top | (part >= 0)
             for i, p, f in zip(known[sound][part >= 0], part[part >= 0], face[part >= 0], strict=True):
                 blocker[i] = blocker[i] or (obstacles.ids[p], int(f))
+            new = (part >= 0) & (stopper[sound] == "")
+            rows = np.flatnonzero(sound)[new]
+            hit[rows] = entry[rows] - far[new, None] * ray[rows]
+            stopper[rows] = [obstacles.ids[p] for p in part[new]]
             total[known] += 1
             arrived[known] += ~blocked
+            rays, clear = rays + 1, clear + ~blocked
+        ends = width[known] * ((third - 1.5) / 3), width[known] * ((third - 0.5) / 3)
+        strips.append(_dark(path, known, ends, clear / rays, hit, stopper, joint.beam))
     with np.errstate(invalid="ignore", divide="ignore"):
-        return arrived / total, blocker
+        return arrived / total, blocker, strips[0].joined(strips[1]).joined(strips[2])
+
+
+def _dark(
+    path: PathSurvey, stations: np.ndarray, ends: tuple[np.ndarray, np.ndarray], share: np.ndarray, hit: np.ndarray,
+    part: np.ndarray, beam: np.ndarray,
+) -> Shade:  # fmt: skip
+    """Strips at stations (k,) with rays missing; hit (k, 3) in the model's coordinates, turned into the section's."""
+    away = hit - path.points[stations]
+    u = path.u[stations]
+    place = np.column_stack([(away * u).sum(axis=1), -away @ beam, (away * np.cross(beam, u)).sum(axis=1)])
+    dim = np.flatnonzero(share < 1.0 - 1e-9)
+    low, high = ends
+    return Shade(stations[dim], low[dim], high[dim], share[dim], place[dim], part[dim], np.ones(len(dim), dtype=bool))
 
 
 def _cone(chief: np.ndarray, half_angle: float) -> list[np.ndarray]:
@@ -339,19 +369,22 @@ class _Obstacles:
         self.sheet: Sheet | None = None
         self.zone = np.array([np.inf, np.inf, np.inf, -np.inf, -np.inf, -np.inf])
 
-    def first(self, start: np.ndarray, out: np.ndarray, reach: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        """Part (index, -1 for none) and face that each ray meets; start, out (n, 3) in the view, reach (n,) mm."""
-        part, face = np.full(len(start), -1), np.full(len(start), -1)
+    def first(self, start: np.ndarray, out: np.ndarray, reach: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """Part (index, -1 for none) and face that each ray meets, and how far away (n,) mm, NaN for none.
+
+        start, out : (n, 3) in the view; reach : (n,) mm
+        """
+        part, face, far = np.full(len(start), -1), np.full(len(start), -1), np.full(len(start), np.nan)
         with np.errstate(invalid="ignore", divide="ignore"):
             last = np.where(out[:, 2] > 1e-6, (self.highest - start[:, 2]) / out[:, 2], np.inf)
         last = np.minimum(np.minimum(last, reach), 1e4)
         going = np.flatnonzero(last > _OFF)
         if not len(going):
-            return part, face
+            return part, face, far
         begin, way = start[going] + _OFF * out[going], out[going] * (last[going] - _OFF)[:, None]
         sheet = self._near(begin, begin + way)
         if not len(sheet.face):
-            return part, face
+            return part, face, far
         low, high = sheet.boxes()
         tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
         end = begin[:, :2] + way[:, :2]
@@ -363,7 +396,8 @@ class _Obstacles:
         order = np.argsort(-t[hit], kind="stable")
         part[going[ray[hit][order]]] = sheet.part[facet[hit][order]]  # the nearest is written last
         face[going[ray[hit][order]]] = sheet.face[facet[hit][order]]
-        return part, face
+        far[going[ray[hit][order]]] = _OFF + t[hit][order] * (last[going[ray[hit][order]]] - _OFF)
+        return part, face, far
 
     def _near(self, begin: np.ndarray, end: np.ndarray) -> Sheet:
         both = np.concatenate([begin, end])

@@ -15,7 +15,7 @@ from seamcheck.measure.areas import Areas, SideSections, melt_area
 from seamcheck.measure.clamp_land import measure_land
 from seamcheck.measure.ends import interruptions
 from seamcheck.measure.flash_trap import find_floor, is_roofless, measure_trap, other_ribs, turned
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.turning import turn_radius, turns_to
 from seamcheck.sections.band import DEFLECTION, light_facets, near_facets
 from seamcheck.sections.intervals import Intervals, Side, decompose, side_of
@@ -77,6 +77,7 @@ class _Section:
     u: np.ndarray  # (n, 2)
     inner_edge: np.ndarray
     outer_edge: np.ndarray
+    slope: np.ndarray  # (n,) rise of the rib top along +w for each mm outward
     segments: Segments
     intervals: Intervals
     inner: Side
@@ -111,14 +112,13 @@ class _Cutter:
             top = np.where(np.isfinite(top), top, np.interp(s, s[known], top[known]))
         else:
             top = np.interp(s, path.s, path.points[:, 2])
-        segments = _levelled(
-            segments, top, _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
-        )
+        slope = _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
+        segments = _levelled(segments, top, slope)
         extra = np.column_stack([-found.inner_edge, found.outer_edge])
         intervals = decompose(segments, len(s), extra, self.rib_owner, self.up, self.reach)
         return _Section(
-            s, np.column_stack([found.flat, top]), found.u, found.inner_edge, found.outer_edge, segments, intervals,
-            side_of(intervals, len(s), False), side_of(intervals, len(s), True),
+            s, np.column_stack([found.flat, top]), found.u, found.inner_edge, found.outer_edge, slope, segments,
+            intervals, side_of(intervals, len(s), False), side_of(intervals, len(s), True),
         )  # fmt: skip
 
 
@@ -269,7 +269,7 @@ def _path_survey(
     gap, gap_min, gap_max = strip
     for key, values in (("gap", gap), ("gap_min", gap_min), ("gap_max", gap_max)):
         put(key, values, "no-opposite")
-    _cover(section, put)
+    shade = _cover(section, put)
     roofless = {name: is_roofless(side, edges[name]) for name, side in sides.items()}
     _blank_traps_under_holes(roofless, columns, why)
     _below(cutter, section, floors, height, put)
@@ -305,6 +305,8 @@ def _path_survey(
         section.outer.roof_face[:, 0],
         clamp_side,
         areas_at,
+        cutter.up * section.slope,
+        shade,
     )
 
 
@@ -348,19 +350,20 @@ def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None
     put("rib_width_root", root, np.where(np.isnan(height), "no-shoulder", "no-flank"))
 
 
-def _cover(section: _Section, put) -> None:
-    """Thickness of the cover and light over the strip of the rib top."""
+def _cover(section: _Section, put) -> Shade:
+    """Thickness of the cover and light over the strip of the rib top; what of the strip lies in the shade."""
     outer, inner = section.outer, section.inner
     over_p = outer.stretches[:, 0] > 0
     seen = (outer.stretches > 0).any(axis=1) & (inner.stretches > 0).any(axis=1)
-    missing = np.where(seen, "hole", "no-cover")
+    missing = np.where(over_p, "broken-geometry", np.where(seen, "hole", "no-cover"))
     put("cover_thickness", np.where(over_p, outer.plastic_a[:, 0], np.nan), missing)
     least = np.full(len(section.s), np.nan)
     most = least.copy()
     clear = np.zeros(len(section.s))
     total = np.zeros(len(section.s))
     hole = np.zeros(len(section.s), dtype=bool)
-    for side, edge in ((inner, section.inner_edge), (outer, section.outer_edge)):
+    dark = []
+    for out, side, edge in ((-1.0, inner, section.inner_edge), (1.0, outer, section.outer_edge)):
         strip = _within_strip(side, edge)
         run = np.where(strip, side.b - side.a, 0.0)
         covered = strip & (side.stretches > 0) & (run > _PARTED)
@@ -369,13 +372,27 @@ def _cover(section: _Section, put) -> None:
         least = np.fmin(least, _nan_reduce(np.fmin, plastic))
         most = np.fmax(most, _nan_reduce(np.fmax, plastic))
         total += run.sum(axis=1)
-        clear += (run * ((side.stretches <= 1) & ~side.blocked)).sum(axis=1)
+        lit = (side.stretches <= 1) & ~side.blocked
+        clear += (run * lit).sum(axis=1)
+        dark.append(_shaded(strip & (run > _PARTED) & ~lit, side, out))
     strip_missing = np.where(hole | (~over_p & seen), "hole", np.where(over_p, "no-rib", "no-cover"))
     put("cover_thickness_min", np.where(hole, np.nan, least), strip_missing)
     put("cover_thickness_max", np.where(hole, np.nan, most), strip_missing)
     with np.errstate(invalid="ignore", divide="ignore"):
         share = clear / total
     put("beam_clear", np.where(over_p | seen, np.round(share, 9), np.nan), "no-cover")
+    return dark[0].joined(dark[1])
+
+
+def _shaded(dark: np.ndarray, side: Side, out: float) -> Shade:
+    """Intervals of one side that parallel light does not reach; out is +1 on the outer side."""
+    station, k = np.nonzero(dark)
+    ends = np.sort(out * np.column_stack([side.a[station, k], side.b[station, k]]), axis=1)
+    count = len(station)
+    return Shade(
+        station, ends[:, 0], ends[:, 1], np.zeros(count), np.full((count, 3), np.nan), np.full(count, "", dtype=object),
+        np.zeros(count, dtype=bool),
+    )  # fmt: skip
 
 
 def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) -> None:

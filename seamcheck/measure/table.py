@@ -12,6 +12,33 @@ AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Shade:
+    """Strips of the rib top that some or all of the light does not reach, for pictures.
+
+    Attributes
+    ----------
+    station : (m,) int
+    low, high : (m,) mm from P, outward positive: the strip's ends in the section
+    share : (m,) of its rays that arrive, 0 to 1
+    hit : (m, 3) mm where the first of the others is stopped: u, v (against the light), along the seam; NaN unknown
+    part : (m,) str, id of the part that stops it, '' unknown
+    leans : (m,) bool, whether these are rays of the scanner (else parallel light along the beam)
+    """
+
+    station: np.ndarray
+    low: np.ndarray
+    high: np.ndarray
+    share: np.ndarray
+    hit: np.ndarray
+    part: np.ndarray
+    leans: np.ndarray
+
+    def joined(self, other: Shade) -> Shade:
+        """Both, one after the other."""
+        return Shade(*(np.concatenate([getattr(self, f), getattr(other, f)]) for f in Shade.__slots__))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class PathSurvey:
     """One path of the contour with its stations.
 
@@ -30,6 +57,9 @@ class PathSurvey:
     cover_face : (n,) int, face index of the opposite part's seam face, -1 unknown
     clamp_side : 'inner' or 'outer', the side of the clamp land; '' where the cover has no free edge near the path
     areas_at : melt and trap areas at any other collapse, of the same sections; None where they are not at hand
+    slope : (n,) rise of the rib top against the light for each mm outward: 0 where it lies square to the light;
+        heights in the section are measured from this slope; None where it is not at hand
+    shade : strips of the rib top that not all of the light reaches; None where that is not at hand
     """
 
     id: str
@@ -45,6 +75,8 @@ class PathSurvey:
     cover_face: np.ndarray
     clamp_side: str = ""
     areas_at: AreasAt | None = None
+    slope: np.ndarray | None = None
+    shade: Shade | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -76,7 +76,7 @@ def test_damage_leads_the_reason_that_it_may_explain(tmp_path):
     replace(path, r"(= EDGE_LOOP\('',\()#\d+,", r"\1", count=1)
     document = reviewed(path)
     assert document["reason"]["code"] == "no-contact"
-    assert document["reason"]["message"].startswith("The model shows signs of damage, which may be why: 'case': ")
+    assert "The model also shows signs of damage: 'case': " in document["reason"]["message"]
     assert any("'case'" in note for note in document["model"]["notes"])
 
 

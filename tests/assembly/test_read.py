@@ -124,6 +124,15 @@ def test_files_given_together_share_one_frame(tmp_path):
     assert extent(assembly.parts[0].shape)[2] == pytest.approx(10)
 
 
+def test_the_only_solid_of_a_file_is_called_as_its_file(tmp_path):
+    top = write(tmp_path / "top.step", [("2026-04-17-19-05-48-952", box(40, 30, 2), cq.Location((0, 0, 10)))])
+    bottom = write(tmp_path / "bottom.step", [("2026-04-17-19-05-48-953", box(40, 30, 10), None)])
+    parts = read_assembly([top, bottom]).parts
+    assert [part.name for part in parts] == ["top", "bottom"]
+    assert [part.path[-1] for part in parts] == ["2026-04-17-19-05-48-952", "2026-04-17-19-05-48-953"]
+    assert [part.name for part in read_assembly(top).parts] == ["2026-04-17-19-05-48-952"]
+
+
 def test_sheets_beside_solids_are_named_as_such(tmp_path):
     sheet = cq.Workplane().rect(20, 20).extrude(5).faces("<Z or >Z").vals()[0]
     assembly = read_assembly(write(tmp_path / "a.step", [("case", box(40, 30, 10), None), ("foil", sheet, None)]))

@@ -52,6 +52,19 @@ def test_any_sections_come_back(counts, seed):
     np.testing.assert_array_equal(back.offsets, made.offsets)
 
 
+def test_slope_and_shade_come_back_by_station():
+    plain = two_squares()
+    fields = (plain.stations, plain.offsets, plain.segments, plain.owner, plain.face)
+    shaded = (5, -0.6, 0.0, 0.25, -0.3, 7.5, 0.0, "p3", False)
+    made = SectionSet("j1", "c1", *fields, np.array([0.0, -0.5]), (shaded,), ("p3",))
+    back = unpack_view(json.loads(json.dumps(pack_view([made]))))[0][0]
+    assert (back.slope_at(0), back.slope_at(5), back.slope_at(3)) == (0.0, -0.5, 0.0)
+    assert back.shade_at(0) == []
+    assert back.shade_at(5)[0]["part"] == "p3"
+    assert back.shade_at(5)[0]["share"] == 0.25
+    assert back.others == ("p3",)
+
+
 def test_no_view_is_no_sections_and_no_meshes():
     assert unpack_view(None) == ((), ())
 

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from limits_surveys import circle, joint, path_survey
 
 from seamcheck.catalogue.rules import RULES
+from seamcheck.errors import NotReviewed
 from seamcheck.judge.judge import judge
 from seamcheck.measure.table import Interruption
 from seamcheck.settings.settings import Settings
@@ -26,6 +27,15 @@ def test_a_sound_seam_has_no_finding_and_passes():
     result = judge([joint()], DEFAULTS)
     assert result.findings == ()
     assert result.verdict == "pass"
+
+
+def test_no_joint_or_a_joint_without_stations_is_no_pass():
+    empty = joint()
+    empty = replace(empty, survey=replace(empty.survey, paths=()))
+    for nothing in ([], [empty]):
+        with pytest.raises(NotReviewed) as refused:
+            judge(nothing, DEFAULTS)
+        assert refused.value.code == "no-seam"
 
 
 # (rule, column, spoiled value, severity, value that holds the limit just so); the numbers are those of the
