@@ -6,9 +6,6 @@ from typing import Annotated
 
 from msgspec import Meta
 
-from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rules import RULES
-
 LARGEST, LARGEST_COUNT = 1e12, 2**53
 
 Real = Annotated[float, Meta(ge=-LARGEST, le=LARGEST)]
@@ -18,6 +15,3 @@ Share = Annotated[float, Meta(ge=0.0, le=1.0)]
 Count = Annotated[int, Meta(ge=0, le=LARGEST_COUNT)]
 Point = tuple[Real, Real, Real]
 """mm, or a unit vector."""
-
-RuleKey = Annotated[str, Meta(extra_json_schema={"enum": list(RULES)})]
-QuantityKey = Annotated[str, Meta(extra_json_schema={"enum": list(QUANTITIES)})]

@@ -6,44 +6,17 @@ table like ``WORDINGS``: ``fill`` makes the sentence from it.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 
-import msgspec
-
-from seamcheck.catalogue.field_types import Count, Real
+from seamcheck.catalogue.message import Amount, Args, Message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import Check, Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.words import change_by, fill
 
 LOW, HIGH = "low", "high"
 BELOW_ZERO, GRAVE = "below-zero", "grave"
 AT_RISK, OPEN_PLACE, RIB_GONE, AT_PLACE = "at-risk", "seam-open.interrupted", "seam-open.no-rib", "place"
-
-
-class Amount(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """A number in a sentence: its value, its unit, and to how many decimals people read it."""
-
-    value: Real
-    unit: str
-    decimals: Count
-
-    def __str__(self) -> str:
-        return shown(self.value, self.unit, self.decimals)
-
-
-Args = Mapping[str, Amount | str]
-"""What goes into a sentence: numbers with their units, and words such as names of parts."""
-
-
-class Message(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """One sentence: its key, what goes into it, and its English text."""
-
-    key: str
-    args: dict[str, Amount | str]
-    text: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,21 +7,24 @@ areas in mm²; None: not measured, or nothing to say.
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Final, Literal
 
 import msgspec
 from msgspec import UNSET, Meta, UnsetType
 
-from seamcheck.catalogue.field_types import Count, Point, QuantityKey, Real, RuleKey, Share
+from seamcheck.catalogue.field_types import Count, Point, Real, Share
+from seamcheck.catalogue.keys import QuantityKey, RuleKey
 from seamcheck.catalogue.kinds import KINDS
-from seamcheck.catalogue.messages import Message
+from seamcheck.catalogue.message import Message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SEVERITIES, STANDINGS
 from seamcheck.errors import REASONS as REFUSALS
-from seamcheck.judge.findings import Face, Finding, ToleranceState
+from seamcheck.judge.findings import Face, Finding
+from seamcheck.judge.tolerance import ToleranceState
 from seamcheck.settings.settings import NUMBERS
 
-KIND, SCHEMA_VERSION = "seamcheck-review", 2
+KIND: Final = "seamcheck-review"
+SCHEMA_VERSION: Final = 2
 
 Column = list[Real | None]
 Origin = Literal["default", "file", "option"]
@@ -37,7 +40,7 @@ class Record(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=Tr
     """One object of the document with just these keys; all are needed but those that are UNSET."""
 
 
-class File(Record):
+class File(Record, frozen=True, kw_only=True):
     """One file of the model."""
 
     file: Annotated[str, Meta(description="name without folders")]
@@ -46,7 +49,7 @@ class File(Record):
     length_unit: str
 
 
-class PartRecord(Record):
+class PartRecord(Record, frozen=True, kw_only=True):
     """One part of the model."""
 
     id: str
@@ -60,7 +63,7 @@ class PartRecord(Record):
     notes: list[Message]
 
 
-class Model(Record):
+class Model(Record, frozen=True, kw_only=True):
     """The model as read; the first file's facts, then all files."""
 
     file: Annotated[str, Meta(description="name without folders")]
@@ -72,7 +75,7 @@ class Model(Record):
     notes: list[Message]
 
 
-class Reason(Record):
+class Reason(Record, frozen=True, kw_only=True):
     """Why a model was not reviewed."""
 
     code: Annotated[str, _one_of(REFUSALS)]
@@ -81,7 +84,7 @@ class Reason(Record):
     args: dict[str, Any]
 
 
-class Summary(Record):
+class Summary(Record, frozen=True, kw_only=True):
     """Of one quantity; in the median every station counts as long as its part of the seam."""
 
     min: Real | None
@@ -89,7 +92,7 @@ class Summary(Record):
     max: Real | None
 
 
-class Unmeasured(Record):
+class Unmeasured(Record, frozen=True, kw_only=True):
     """A run of stations where a column has no value."""
 
     column: str
@@ -98,7 +101,7 @@ class Unmeasured(Record):
     why: str
 
 
-class Bounds(Record):
+class Bounds(Record, frozen=True, kw_only=True):
     """What a rule compares along a contour: one number, or one for every station."""
 
     rule: RuleKey
@@ -132,13 +135,14 @@ def _stations_schema() -> dict[str, Any]:
 
 
 Stations = Annotated[
-    dict[str, list[Real | Point | None]],
+    dict[str, list[Any]],
     Meta(description="one value for each station", extra_json_schema=_stations_schema()),
 ]
-"""s, x, y, z, u and every measured column, all equally long; read.py checks what the type can't say."""
+"""s, x, y, z, u and every measured column, all equally long. read.py checks the values: a list of numbers, of triples
+and of None crashes msgspec 0.22 as soon as Python collects its garbage."""
 
 
-class ContourRecord(Record):
+class ContourRecord(Record, frozen=True, kw_only=True):
     """One path of a seam."""
 
     id: str
@@ -167,19 +171,19 @@ class InterfaceValue(msgspec.Struct, frozen=True, kw_only=True):
     """
 
     value: Real | None
-    at: Point | None | UnsetType = UNSET
-    why: str | None | UnsetType = UNSET
+    at: Point | UnsetType | None = UNSET
+    why: str | UnsetType | None = UNSET
     faces: list[FaceOf] | UnsetType = UNSET
     places: list[InterfaceValue] | UnsetType = UNSET
-    length: Real | None | UnsetType = UNSET
-    direction: Point | None | UnsetType = UNSET
-    first_rest: Real | None | UnsetType = UNSET
-    lateral_play: Real | None | UnsetType = UNSET
-    lowest: Point | None | UnsetType = UNSET
+    length: Real | UnsetType | None = UNSET
+    direction: Point | UnsetType | None = UNSET
+    first_rest: Real | UnsetType | None = UNSET
+    lateral_play: Real | UnsetType | None = UNSET
+    lowest: Point | UnsetType | None = UNSET
     outlines: list[list[Point]] | UnsetType = UNSET
 
 
-class Missing(Record):
+class Missing(Record, frozen=True, kw_only=True):
     """A stretch where the rib is missing."""
 
     length_mm: Real | None
@@ -187,14 +191,14 @@ class Missing(Record):
     contours: Texts
 
 
-class SeamFaces(Record):
+class SeamFaces(Record, frozen=True, kw_only=True):
     """Faces that the stations lie on."""
 
     rib: list[Face]
     opposite: list[Face]
 
 
-class JointRecord(Record):
+class JointRecord(Record, frozen=True, kw_only=True):
     """One seam between a cover and a base."""
 
     id: str
@@ -213,9 +217,12 @@ class JointRecord(Record):
     modelled_state: Literal["touching", "gap", "overlap", "mixed"]
     why: list[Message]
     length_mm: Real | None
-    first_rest_mm: Annotated[
-        Real, Meta(description="how far the cover sinks from where it is drawn until it first rests on the rib")
-    ]
+    first_rest_mm: (
+        Annotated[
+            Real, Meta(description="how far the cover sinks from where it is drawn until it first rests on the rib")
+        ]
+        | None
+    )
     summary: dict[str, Summary | None]
     junctions: dict[str, Point]
     interruptions: list[Missing]
@@ -226,7 +233,7 @@ class JointRecord(Record):
     material: dict[str, Any] | UnsetType = UNSET
 
 
-class LimitRecord(Record):
+class LimitRecord(Record, frozen=True, kw_only=True):
     """One number of a rule as it was used; one without a number for a rule that has none."""
 
     rule: RuleKey
@@ -243,7 +250,7 @@ class LimitRecord(Record):
     origin: Origin = msgspec.field(name="from")
 
 
-class WaiverRecord(Record):
+class WaiverRecord(Record, frozen=True, kw_only=True):
     """A waiver of the settings, and what became of it."""
 
     rule: str
@@ -282,7 +289,7 @@ SettingsRecord: Any = msgspec.defstruct(
 """Every number of catalogue and settings that a review goes by, beside roles, scanner, clamp and tolerances."""
 
 
-class PackedSections(Record):
+class PackedSections(Record, frozen=True, kw_only=True):
     """Section outlines of a contour (document/view.py); arrays as base64 of their little-endian bytes."""
 
     joint: str
@@ -294,7 +301,7 @@ class PackedSections(Record):
     face: str
 
 
-class PackedMesh(Record):
+class PackedMesh(Record, frozen=True, kw_only=True):
     """Display mesh of a part (document/view.py)."""
 
     part: str
@@ -311,7 +318,7 @@ class View(msgspec.Struct, frozen=True, kw_only=True):
     meshes: list[PackedMesh]
 
 
-class Baseline(Record):
+class Baseline(Record, frozen=True, kw_only=True):
     """What a review is held against."""
 
     file: str
@@ -328,7 +335,7 @@ class Run(msgspec.Struct, frozen=True, kw_only=True):
     baseline: Baseline | UnsetType = UNSET
 
 
-class Document(Record):
+class Document(Record, frozen=True, kw_only=True):
     """One review of one model."""
 
     document: Literal["seamcheck-review"]
@@ -345,6 +352,6 @@ class Document(Record):
     reasons: Annotated[dict[str, str], Meta(description="codes in 'why' and their meaning")]
     assumptions: Annotated[list[Message], Meta(description="what the review takes for granted, under its settings")]
     not_checked: list[Message]
-    cautions: list[Message]
+    cautions: Texts
     view: View | UnsetType = UNSET
     run: Run | UnsetType = UNSET

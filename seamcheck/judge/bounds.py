@@ -7,8 +7,10 @@ from collections.abc import Mapping, Sequence
 import numpy as np
 
 from seamcheck.catalogue.formula import evaluate, names
+from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Bound, Check, Rule
+from seamcheck.catalogue.rules import RULES
 from seamcheck.measure.table import PathSurvey, Survey
 from seamcheck.sections.stretches import Stretch, cell_lengths, stretches, weighted_median
 from seamcheck.settings.settings import Settings
@@ -123,6 +125,13 @@ class JudgedPath:
             if reason in _NO_COVER:
                 return reason
         raise ValueError(f"station {station} is covered")
+
+
+def in_force(settings: Settings) -> list[Rule]:
+    """All rules; optional ones only where the settings hold what they need."""
+    return [
+        rule for rule in RULES.values() if not rule.optional or bool(getattr(settings, NEEDS.get(rule.key, "material")))
+    ]
 
 
 def unmeasured_columns(rules: Sequence[Rule], view: JudgedPath) -> Mapping[str, np.ndarray]:

@@ -8,7 +8,8 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.formula import evaluate
-from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, Amount, amount_of, bound_key, change_of, message
+from seamcheck.catalogue.message import Amount
+from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of
 from seamcheck.catalogue.rules import RULES

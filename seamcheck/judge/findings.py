@@ -2,22 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Annotated, Literal
+from typing import Annotated, Final, Literal
 
 import msgspec
 import numpy as np
 from msgspec import Meta
 
-from seamcheck.catalogue.field_types import LARGEST_COUNT, Count, Point, QuantityKey, Real, RuleKey
+from seamcheck.catalogue.field_types import LARGEST_COUNT, Count, Point, Real
+from seamcheck.catalogue.keys import QuantityKey, RuleKey
 from seamcheck.catalogue.kinds import WELD_RIB
-from seamcheck.catalogue.messages import Amount, Message
+from seamcheck.catalogue.message import Amount, Message
 from seamcheck.measure.table import Survey
 
 PASS, ATTENTION_VERDICT, FAIL, NOT_REVIEWED = "pass", "attention", "fail", "not-reviewed"
 
-INSIDE, AT_RISK, OUTSIDE = "inside", "at risk", "outside"
+INSIDE: Final = "inside"
+AT_RISK: Final = "at risk"
+OUTSIDE: Final = "outside"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -148,6 +151,11 @@ class Judgement:
 
     @property
     def verdict(self) -> str:
-        """'fail' with a must-fix that is not waived, 'attention' with such an attention, else 'pass'."""
-        open_ones = {f.severity for f in self.findings if f.waived is None}
-        return FAIL if "must-fix" in open_ones else ATTENTION_VERDICT if "attention" in open_ones else PASS
+        """See ``verdict_of``; there is no judgement of a model without a joint."""
+        return verdict_of(self.findings)
+
+
+def verdict_of(findings: Iterable[Finding]) -> str:
+    """'fail' with a must-fix that is not waived, 'attention' with such an attention, else 'pass'."""
+    open_ones = {finding.severity for finding in findings if finding.waived is None}
+    return FAIL if "must-fix" in open_ones else ATTENTION_VERDICT if "attention" in open_ones else PASS

@@ -9,17 +9,8 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.formula import evaluate
-from seamcheck.catalogue.messages import (
-    AT_PLACE,
-    BELOW_ZERO,
-    LOW,
-    Amount,
-    Message,
-    amount_of,
-    bound_key,
-    change_of,
-    message,
-)
+from seamcheck.catalogue.message import Amount, Message
+from seamcheck.catalogue.messages import AT_PLACE, BELOW_ZERO, LOW, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES

@@ -9,7 +9,8 @@ import msgspec
 import numpy as np
 from msgspec.structs import replace
 
-from seamcheck.catalogue.messages import WORDINGS, Args, Message, message
+from seamcheck.catalogue.message import Args, Message
+from seamcheck.catalogue.messages import WORDINGS, message
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import fill
@@ -58,8 +59,9 @@ class JointJudge:
     def finding(self, rule: Rule, key: str, args: Args) -> Finding:
         """A finding about the joint in the words of a key of WORDINGS, not yet placed."""
         wording, says = WORDINGS[key], message(key, args)
+        severity: Any = self.settings.severity(rule.key)
         return Finding(
-            id="", rule=rule.key, severity=self.settings.severity(rule.key), quantity=rule.quantities[0],
+            id="", rule=rule.key, severity=severity, quantity=rule.quantities[0],
             column=None, value=None, limit=None, unit=rule.unit, margin=None, joint=self.joint.id, contour=None,
             at=None, station=None, from_s=None, to_s=None, length_mm=None, faces=(), message=says.text,
             harm=wording.harm, remedy=fill(wording.remedy, args), also=(), state=OUTSIDE, tolerance=None,

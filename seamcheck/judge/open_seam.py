@@ -7,7 +7,8 @@ from collections.abc import Iterator, Mapping
 import numpy as np
 from msgspec.structs import replace
 
-from seamcheck.catalogue.messages import OPEN_PLACE, RIB_GONE, Args, amount_of
+from seamcheck.catalogue.message import Args
+from seamcheck.catalogue.messages import OPEN_PLACE, RIB_GONE, amount_of
 from seamcheck.catalogue.rule import SEVERITIES, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point

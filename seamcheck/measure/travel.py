@@ -15,7 +15,7 @@ from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
 from seamcheck.measure.corridor import rib_region
-from seamcheck.measure.table import Survey
+from seamcheck.measure.table import Survey, first_rest
 from seamcheck.sections.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps, heights_at, tree_of
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
@@ -78,12 +78,6 @@ def sinking(joint: Joint, contour: Contour, survey: Survey, settings: Any) -> di
         }
     places = [place_of(touch, rest, joint) for touch in touches[:_MOST_PLACES]]
     return {"free_travel": places[0] | {"first_rest": rest, "lateral_play": play, "places": places}}
-
-
-def first_rest(survey: Survey) -> float:
-    """mm that the cover sinks as drawn until it first rests on the rib: the smallest gap of the seam."""
-    least = [np.nanmin(p.columns["gap_min"]) for p in survey.paths if np.isfinite(p.columns["gap_min"]).any()]
-    return float(min(least, default=np.nan))
 
 
 def find_touches(joint: Joint, contour: Contour, rest: float, travel: float, play: float) -> list[Touch]:
