@@ -307,5 +307,9 @@ NEEDS: dict[str, str] = {
 }
 """Rule -> the setting that brings it in; the other optional rules need materials."""
 
-REPLACED_BY: dict[str, str] = {"trap-corner": "trap-side", "overhang": "support-offset"}
-"""Rule -> the rule that says it already where both are broken at the same place."""
+REPLACED_BY: dict[str, str] = {
+    "trap-corner": "trap-side",
+    "overhang": "support-offset",
+    "sink-travel": "rib-height",  # where the floor of the flash trap is what the cover meets
+}
+"""Rule -> the rule that says it already where both are broken at the same place, and is no milder there."""

@@ -15,7 +15,7 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import change_by, fill
 
 LOW, HIGH = "low", "high"
-BELOW_ZERO, GRAVE = "below-zero", "grave"
+BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
 AT_RISK, OPEN_PLACE, RIB_GONE, AT_PLACE = "at-risk", "seam-open.interrupted", "seam-open.no-rib", "place"
 
 
@@ -84,6 +84,7 @@ def _wordings() -> dict[str, Wording]:
         ),
     )
     put(AT_PLACE, Wording("{text}"))
+    put(PARTLY, Wording("That holds for {length} of this stretch; on the rest it is beyond {limit}."))
     return found
 
 

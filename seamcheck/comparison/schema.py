@@ -12,7 +12,7 @@ from typing import Any
 
 from seamcheck.comparison.along import DOWN, LOST, MEASURED, UP
 from seamcheck.comparison.reasons import HOW
-from seamcheck.document.schema import NUMBER, POINT, TEXT, TEXTS, _finding, listed, maybe, record
+from seamcheck.document.schema import NUMBER, POINT, TEXT, TEXTS, finding_schemas, listed, maybe, record
 
 FILE = Path(__file__).with_name("comparison_schema.json")
 
@@ -55,15 +55,13 @@ def make_schema() -> dict[str, Any]:
                 "cautions": TEXTS,
             }
         ),
-        "$defs": {"finding": _any_finding()},
+        "$defs": _any_finding(),
     }
 
 
 def _any_finding() -> dict[str, Any]:
     """A finding as in the review document, of whatever rule: the reviews may be of other versions."""
-    finding = _finding()
-    named = {"rule": TEXT, "quantity": TEXT}
-    return {**finding, "properties": {**finding["properties"], **named}}
+    return {**finding_schemas(), "rule": TEXT, "quantity": TEXT}
 
 
 def schema() -> dict[str, Any]:
@@ -187,7 +185,9 @@ def _joint() -> dict[str, Any]:
             "length_mm": NUMBER,
             "s": _NUMBERS,
             "columns": {"type": "object", "additionalProperties": column},
-            "bounds": listed(record({"rule": TEXT, "column": TEXT, "quantity": TEXT, "low": bound, "high": bound})),
+            "bounds": listed(
+                record({**dict.fromkeys(("rule", "column", "quantity", "severity"), TEXT), "low": bound, "high": bound})
+            ),
         }
     )
     return record(
@@ -216,7 +216,7 @@ def _joint() -> dict[str, Any]:
 
 
 def _findings() -> dict[str, Any]:
-    finding = {"$ref": "#/$defs/finding"}
+    finding = {"$ref": "#/$defs/Finding"}
     place = record({"at": POINT, "contour": maybe(TEXT), "s": NUMBER})
     gone = record(
         {

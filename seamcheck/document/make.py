@@ -31,7 +31,7 @@ from seamcheck.judge.bounds import JudgedPath, JudgedSeam, in_force
 from seamcheck.judge.findings import NOT_REVIEWED, Face, Finding, JointResult, Judgement
 from seamcheck.judge.joint_judge import point
 from seamcheck.judge.tolerance import tolerance_states
-from seamcheck.measure.table import PathSurvey, first_rest
+from seamcheck.measure.table import PathSurvey, initial_contact
 from seamcheck.sections.stretches import cell_lengths, weighted_median
 from seamcheck.settings.settings import NUMBERS, Settings
 from seamcheck.version import __version__
@@ -160,7 +160,7 @@ def _part(part: Part, joints: Sequence[JointResult]) -> records.PartRecord:
 
 
 def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) -> records.JointRecord:
-    seam = JudgedSeam(joint.survey, settings)
+    seam = JudgedSeam(joint, settings)
     survey = joint.survey
     views = {view.path.id: view for view in seam.paths}
     keys = _columns(survey.paths)
@@ -176,7 +176,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         beam=point(joint.beam),
         why=_notes(joint.why),
         length_mm=sum(path.length for path in survey.paths),
-        first_rest_mm=first_rest(survey),
+        initial_contact_mm=initial_contact(survey),
         summary={key: _summary(seam.pooled(key), _weights(survey.paths)) for key in keys},
         junctions={name: point(place) for name, place in sorted(survey.junctions.items())},
         interruptions=[
@@ -274,11 +274,12 @@ def _bounds(view: JudgedPath, is_flat: bool) -> list[records.Bounds]:
         for check in rule.checks:
             if check.column not in view.path.columns:
                 continue
-            sides: dict[str, Any] = {"low": None, "high": None}
+            sides: dict[str, dict[str, Any]] = {}
             for side, bound in (("low", check.lower), ("high", check.upper)):
-                if bound is not None:
-                    sides[side] = _constant_or_list(view.bound(rule, check, bound))
-            result.append(records.Bounds(rule=rule.key, column=check.column, quantity=check.judged, **sides))
+                for step in () if bound is None else view.steps(rule, check, bound):
+                    sides.setdefault(step.severity, {"low": None, "high": None})[side] = _constant_or_list(step.limit)
+            judged: dict[str, Any] = {"rule": rule.key, "column": check.column, "quantity": check.judged}
+            result += [records.Bounds(**judged, severity=cast(Any, name), **ends) for name, ends in sides.items()]
     return result
 
 

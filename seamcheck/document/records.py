@@ -107,6 +107,7 @@ class Bounds(Record, frozen=True, kw_only=True):
     rule: RuleKey
     column: str
     quantity: QuantityKey
+    severity: Annotated[str, _one_of(SEVERITIES)]
     low: Real | Column | None
     high: Real | Column | None
 
@@ -177,7 +178,7 @@ class InterfaceValue(msgspec.Struct, frozen=True, kw_only=True):
     places: list[InterfaceValue] | UnsetType = UNSET
     length: Real | UnsetType | None = UNSET
     direction: Point | UnsetType | None = UNSET
-    first_rest: Real | UnsetType | None = UNSET
+    initial_contact: Real | UnsetType | None = UNSET
     lateral_play: Real | UnsetType | None = UNSET
     lowest: Point | UnsetType | None = UNSET
     outlines: list[list[Point]] | UnsetType = UNSET
@@ -217,9 +218,9 @@ class JointRecord(Record, frozen=True, kw_only=True):
     modelled_state: Literal["touching", "gap", "overlap", "mixed"]
     why: list[Message]
     length_mm: Real | None
-    first_rest_mm: (
+    initial_contact_mm: (
         Annotated[
-            Real, Meta(description="how far the cover sinks from where it is drawn until it first rests on the rib")
+            Real, Meta(description="how far the cover sinks from where it is drawn until it first touches the rib")
         ]
         | None
     )

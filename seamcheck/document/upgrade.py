@@ -67,7 +67,7 @@ def _joint(joint: dict[str, Any]) -> dict[str, Any]:
         "kind": FLAT_LAP if joint["rib_on"] == "none" else WELD_RIB,
         "confidence": None,
         "why": _said(joint["why"]),
-        "first_rest_mm": min(gaps, default=None),
+        "initial_contact_mm": min(gaps, default=None),
         "seam_faces": joint.get("seam_faces") or {"rib": [], "opposite": []},
         "contours": [{"clamp_side": None, **contour} for contour in joint["contours"]],
     }

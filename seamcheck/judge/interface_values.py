@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from typing import Any
+from typing import Any, cast
 
 import numpy as np
 from msgspec.structs import replace
 
-from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.messages import AT_PLACE, BELOW_ZERO, LOW, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
@@ -37,12 +36,15 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None or value is None:
             continue
-        limit = float(evaluate(bound.formula, judging.seam.constants(rule)))
-        margin = value - limit if side == "low" else limit - value
-        slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
-        is_broken = margin < -slack
-        if not is_broken and not margin - (tolerance_of(judging.settings, check) or 0.0) < -slack:
+        unit = QUANTITIES[check.column].unit
+        slack, tolerance = SLACK.get(unit, 0.001), tolerance_of(judging.settings, check) or 0.0
+        steps = [(judging.seam.constant(rule, text), severity) for text, severity in judging.seam.steps(rule, bound)]
+        margins = [value - limit if side == "low" else limit - value for limit, _ in steps]
+        is_broken = min(margins) < -slack
+        passed = [i for i, room in enumerate(margins) if room - (0.0 if is_broken else tolerance) < -slack]
+        if not passed:
             continue
+        (limit, severity), margin = steps[passed[0]], margins[passed[0]]
         args: dict[str, Amount | str] = {
             "value": amount_of(value, check.column),
             "limit": amount_of(limit, check.column),
@@ -51,17 +53,14 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             "collapse": amount_of(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
             "percent": f"{100.0 * value:.3g} %",
-            "by": change_of(
-                abs(margin - (0.0 if is_broken else tolerance_of(judging.settings, check) or 0.0)),
-                QUANTITIES[check.column].unit,
-            ),
+            "by": change_of(abs(margin - (0.0 if is_broken else tolerance)), unit),
         }
-        key = bound_key(rule, check, side)
+        key, grade = bound_key(rule, check, side), cast(Any, severity)
         if bound.is_below_zero(value, slack):
             key = f"{key}.{BELOW_ZERO}"
         finding = replace(
             judging.finding(rule, key, args),
-            column=check.column, value=float(value), limit=limit, margin=float(margin),
+            severity=grade, column=check.column, value=float(value), limit=limit, margin=float(margin),
             at=None if at is None else point(np.asarray(at, dtype=float)),
             faces=faces_of(entry),
         )  # fmt: skip
@@ -78,8 +77,8 @@ def interface_travel(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Ite
     entry = judging.joint.survey.interface.get("free_travel")
     if not entry:
         return
-    limit = float(evaluate(bound.formula, judging.seam.constants(rule)))
-    known = [d.finding for d in drafts if d.finding.rule == "sink-travel"]
+    limit = judging.seam.constant(rule, bound.formula)
+    known = [d.finding for d in drafts if "sink-travel" in (d.finding.rule, *d.finding.also)]
     for place in (entry, *entry.get("places", ())):
         value, at = place.get("value"), place.get("at")
         tolerance = tolerance_of(judging.settings, check) if place is entry else None

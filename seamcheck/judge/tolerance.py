@@ -49,7 +49,7 @@ def tolerance_states(joint: JointResult, seam: JudgedSeam) -> Iterator[Tolerance
             if tolerance is None:
                 continue
             for side, bound in _sides(check):
-                pairs = [(v.values(check)[0], v.bound(rule, check, bound)) for v in seam.paths]
+                pairs = [(v.values(check)[0], v.steps(rule, check, bound)[0].limit) for v in seam.paths]
                 entry = joint.survey.interface.get(check.column, {})
                 if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
                     limit = np.asarray(evaluate(bound.formula, seam.constants(rule)), dtype=float)

@@ -110,8 +110,8 @@ class Survey:
     counter_part: str = ""
 
 
-def first_rest(survey: Survey) -> float:
-    """mm that the cover sinks from where it is drawn until it first rests on the rib: the smallest gap of the seam.
+def initial_contact(survey: Survey) -> float:
+    """mm that the cover sinks from where it is drawn until it first touches the rib: the smallest gap of the seam.
 
     NaN where no gap was measured.
     """

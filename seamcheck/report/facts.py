@@ -6,7 +6,7 @@ Nothing is measured or judged here. A stretch counts as broken where a finding o
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -29,13 +29,6 @@ VERDICTS = {
 PRE_CHECK = (
     "A pre-check of CAD data by geometry and rules of thumb. It is not an approval, not a qualification of a "
     "weld process, and it replaces no trial."
-)
-ASSUMPTIONS = (
-    "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness.",
-    "The cover sinks straight along the beam, by the same planned collapse everywhere.",
-    "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out.",
-    "Melt is shared half and half between the inner and the outer flash trap where one side is judged alone.",
-    "Colour and transparency in CAD are hints and prove nothing about the material.",
 )
 
 
@@ -314,13 +307,14 @@ def beam_margin(document: Document) -> float:
     return float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)
 
 
-def first_rest(joint: Mapping[str, Any]) -> float:
-    """How far the cover sinks from where it is drawn until it first rests on the rib: the least gap, mm."""
-    gaps = [column_of(c, "gap_min") for c in joint.get("contours") or ()]
-    gaps += [column_of(c, "gap") for c in joint.get("contours") or ()]
-    values = np.concatenate(gaps) if gaps else np.empty(0)
-    values = values[np.isfinite(values)]
-    return float(values.min()) if len(values) else 0.0
+def initial_contact(joint: Mapping[str, Any]) -> float:
+    """How far the cover sinks from where it is drawn until it first touches the rib, mm; 0 where it is not known."""
+    return float(joint.get("initial_contact_mm") or 0.0)
+
+
+def texts(messages: Iterable[Mapping[str, Any]]) -> list[str]:
+    """The sentences of messages: notes, reasons why, assumptions, what was not checked."""
+    return [str(message["text"]) for message in messages]
 
 
 def cautions(document: Document) -> list[str]:

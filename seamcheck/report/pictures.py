@@ -146,7 +146,7 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
     bodies = solids(*found)
     collapse = facts.collapse_of(document)
     if collapse is not None and BASE in bodies and COVER in bodies:
-        drop = collapse + facts.first_rest(place.joint)
+        drop = collapse + facts.initial_contact(place.joint)
         lowered = shapely.affinity.translate(bodies[COVER], 0, -drop)
         gap = shapely.box(-20, -height * 1.05 if up > 0 else -drop, 20, 0.0 if up > 0 else height * 1.05)
         free = gap.difference(shapely.union_all([bodies[BASE], lowered]))

@@ -92,11 +92,11 @@ def _head(document: Document) -> Iterator[RenderableType]:
     settings = document["settings"]
     source = f"; settings from {_clean(settings['file'])}" if settings["file"] else ""
     yield Text(f"Planned collapse: {shown(settings['collapse_mm'], 'mm')} ({_origin(document, 'collapse')}){source}")
-    for note in model["notes"]:
+    for note in facts.texts(model["notes"]):
         yield Text(f"Note: {_clean(note)}", style="yellow")
     names = _names(document)
     for part in model["parts"]:
-        for note in part["notes"]:
+        for note in facts.texts(part["notes"]):
             yield Text(f"Note on {names[part['id']]}: {_clean(note)}", style="yellow")
 
 
@@ -119,7 +119,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     yield Text()
     yield Text.assemble((f"Seam {joint['id']}", "bold"), f": cover {cover}, base {base}, {rib}, {drawn}")
     yield Text(f"Light along {_direction((x, y, z))}, from cover into base")
-    for why in joint["why"]:
+    for why in facts.texts(joint["why"]):
         yield Padding(Text(f"- {_clean(why)}", style="dim"), (0, 0, 0, 2))
     for contour in joint["contours"]:
         shape = "closed" if contour["closed"] else "from " + " to ".join(_end(e) for e in contour["ends"])
@@ -184,15 +184,19 @@ def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
 
 def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
     """Column -> its limits in words."""
-    spans: dict[tuple[str, str], list[list[float | None]]] = {}
+    spans: dict[tuple[str, str, str], list[list[float | None]]] = {}
     for contour in joint["contours"]:
         for bound in contour["bounds"]:
             sides = [bound["low"], bound["high"]]
-            spans.setdefault((bound["column"], bound["rule"]), []).append(sides)
+            spans.setdefault((bound["column"], bound["rule"], bound["severity"]), []).append(sides)
     result: dict[str, list[str]] = {}
     order = list(QUANTITIES)
-    for (column, rule), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
+    seen: set[tuple[str, str]] = set()
+    for (column, rule, _), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
         words = _limit_words(column, [s[0] for s in sides], [s[1] for s in sides])
+        if (column, rule) in seen:  # the bound from which on the rule asks for attention
+            words = f"better {words}"
+        seen.add((column, rule))
         if rule in RULES and RULES[rule].fails.startswith("evenness"):
             words = f"even: {words}"
         told = result.setdefault(column, [])
@@ -346,7 +350,7 @@ def _lists(document: Document) -> Iterator[RenderableType]:
             yield Padding(Text(f"- {line}"), (0, 0, 0, 2))
     yield Text()
     yield Text("Not checked", style="bold")
-    for item in document["not_checked"]:
+    for item in facts.texts(document["not_checked"]):
         yield Padding(Text(f"- {_clean(item)}"), (0, 0, 0, 2))
 
 
