@@ -79,7 +79,12 @@ def _side() -> dict[str, Any]:
             "sha256": TEXT,
             "seamcheck": TEXT,
             "verdict": {"enum": ["pass", "attention", "fail", "not-reviewed"]},
-            "reason": {"oneOf": [{"type": "null"}, record({"code": TEXT, "message": TEXT})]},
+            "reason": {
+                "oneOf": [
+                    {"type": "null"},
+                    record({"code": TEXT, "message": TEXT, "key": TEXT, "args": {"type": "object"}}),
+                ]
+            },
             "settings_file": maybe(TEXT),
             "length_mm": NUMBER,
             "findings": record({"must-fix": _COUNT, "attention": _COUNT, "note": _COUNT}),

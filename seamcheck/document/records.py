@@ -300,6 +300,9 @@ class PackedSections(Record, frozen=True, kw_only=True):
     segments: str
     owner: str
     face: str
+    slope: str | UnsetType = UNSET
+    shade: Annotated[list[list[Any]], Meta(description="see SectionSet in document/view.py")] | UnsetType = UNSET
+    others: Texts | UnsetType = UNSET
 
 
 class PackedMesh(Record, frozen=True, kw_only=True):

@@ -6,12 +6,15 @@
 from __future__ import annotations
 
 import json
-from importlib import resources
 from pathlib import Path
 from typing import Any
 
 import msgspec
 
+from seamcheck.catalogue.field_types import LARGEST, LARGEST_COUNT
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rules import RULES
+from seamcheck.document.material import material_schema
 from seamcheck.document.records import Document
 from seamcheck.judge.findings import Finding
 
@@ -48,8 +51,7 @@ def make_schema() -> dict[str, Any]:
     definitions = {name: plain_schema(content) for name, content in sorted(definitions.items())}
     document = definitions.pop("Document")
     assert top == {"$ref": "#/$defs/Document"}
-    material = resources.files("seamcheck.document").joinpath("material.schema.json").read_text("utf-8")
-    definitions["JointRecord"]["properties"]["material"] = json.loads(material)
+    definitions["JointRecord"]["properties"]["material"] = material_schema()
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         **document,
@@ -63,7 +65,11 @@ def make_schema() -> dict[str, Any]:
                 "else": {"properties": {"reason": {"type": "null"}, "joints": {"minItems": 1}}},
             }
         ],
-        "$defs": definitions,
+        "$defs": {
+            "rule": {"enum": list(RULES), "type": "string"},
+            "quantity": {"enum": list(QUANTITIES), "type": "string"},
+            **definitions,
+        },
     }
 
 
@@ -74,12 +80,18 @@ def finding_schemas() -> dict[str, Any]:
 
 
 def plain_schema(content: Any) -> Any:
-    """A part of the schema without what only repeats the code: class docstrings' details, titles, huge bounds."""
+    """A part of the schema without what repeats the code: details of docstrings, titles, keys, far bounds."""
     if isinstance(content, list):
         return [plain_schema(item) for item in content]
     if not isinstance(content, dict):
         return content
+    for name, keys in (("rule", RULES), ("quantity", QUANTITIES)):
+        if content.get("enum") == list(keys):
+            return {"$ref": f"#/$defs/{name}"}
     result = {key: plain_schema(item) for key, item in content.items()}
+    for bound in ("minimum", "maximum"):
+        if abs(result.get(bound) or 0) in (LARGEST, LARGEST_COUNT):
+            del result[bound]
     if isinstance(result.get("description"), str):
         result["description"] = result["description"].partition("\n\n")[0].replace("\n", " ")
     if isinstance(result.get("properties"), dict):

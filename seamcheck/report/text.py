@@ -17,6 +17,7 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
+from seamcheck.report.facts import texts
 from seamcheck.report.whole import interface_rows
 from seamcheck.settings.waivers import place_in_words
 
@@ -92,11 +93,11 @@ def _head(document: Document) -> Iterator[RenderableType]:
     settings = document["settings"]
     source = f"; settings from {_clean(settings['file'])}" if settings["file"] else ""
     yield Text(f"Planned collapse: {shown(settings['collapse_mm'], 'mm')} ({_origin(document, 'collapse')}){source}")
-    for note in facts.texts(model["notes"]):
+    for note in texts(model["notes"]):
         yield Text(f"Note: {_clean(note)}", style="yellow")
     names = _names(document)
     for part in model["parts"]:
-        for note in facts.texts(part["notes"]):
+        for note in texts(part["notes"]):
             yield Text(f"Note on {names[part['id']]}: {_clean(note)}", style="yellow")
 
 
@@ -119,7 +120,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     yield Text()
     yield Text.assemble((f"Seam {joint['id']}", "bold"), f": cover {cover}, base {base}, {rib}, {drawn}")
     yield Text(f"Light along {_direction((x, y, z))}, from cover into base")
-    for why in facts.texts(joint["why"]):
+    for why in texts(joint["why"]):
         yield Padding(Text(f"- {_clean(why)}", style="dim"), (0, 0, 0, 2))
     for contour in joint["contours"]:
         shape = "closed" if contour["closed"] else "from " + " to ".join(_end(e) for e in contour["ends"])
@@ -350,7 +351,7 @@ def _lists(document: Document) -> Iterator[RenderableType]:
             yield Padding(Text(f"- {line}"), (0, 0, 0, 2))
     yield Text()
     yield Text("Not checked", style="bold")
-    for item in facts.texts(document["not_checked"]):
+    for item in texts(document["not_checked"]):
         yield Padding(Text(f"- {_clean(item)}"), (0, 0, 0, 2))
 
 
