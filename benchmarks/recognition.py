@@ -43,12 +43,12 @@ class Labelled:
         return half(self.name)
 
 
-def drawn(names: Sequence[str], folder: Path, jobs: int = 2) -> list[Labelled]:
+def drawn(names: Sequence[str], folder: Path, jobs: int = 2) -> Iterator[Labelled]:
     """The drawn cases, each written as STEP and reviewed in a child process."""
     cases = {name: JOINTS[name]() for name in names}
     paths = {name: write_model(folder / f"{name}.step", case) for name, case in cases.items()}
-    documents = _documents({name: [path] for name, path in paths.items()}, jobs)
-    return [Labelled(name, cases[name].kind, row(document, cases[name])) for name, document in documents]
+    for name, document in _documents({name: [path] for name, path in paths.items()}, jobs):
+        yield Labelled(name, cases[name].kind, row(document, cases[name]))
 
 
 def _documents(files: dict[str, list[Path]], jobs: int) -> Iterator[tuple[str, dict[str, Any]]]:
@@ -78,7 +78,7 @@ class FileLabel:
         return " + ".join(joint.kinds[0] for joint in self.joints) or f"not reviewed ({self.reasons[0]})"
 
 
-def real(folder: Path, labels: Path, jobs: int = 2) -> list[Labelled]:
+def real(folder: Path, labels: Path, jobs: int = 2) -> Iterator[Labelled]:
     """Models of a folder against a table of labels (TOML).
 
     Each ``[[model]]`` has ``name``, ``files`` (relative to the folder) and the answer: ``reasons``, ``says``,
@@ -88,9 +88,8 @@ def real(folder: Path, labels: Path, jobs: int = 2) -> list[Labelled]:
     models = {entry["name"]: entry for entry in tomllib.loads(labels.read_text(encoding="utf-8"))["model"]}
     files = {name: [folder / file for file in entry["files"]] for name, entry in models.items()}
     answers = {name: _label(entry) for name, entry in models.items()}
-    return [
-        Labelled(name, answers[name].kind, row(document, answers[name])) for name, document in _documents(files, jobs)
-    ]
+    for name, document in _documents(files, jobs):
+        yield Labelled(name, answers[name].kind, row(document, answers[name]))
 
 
 def _label(entry: dict[str, Any]) -> FileLabel:
@@ -185,15 +184,19 @@ def main(folder: Path | None, labels: Path | None, only: tuple[str, ...], jobs: 
     """Review the labelled set and write the table beside this module."""
     names = [name for name in JOINTS if not only or name.startswith(only)]
     with tempfile.TemporaryDirectory() as scratch:
-        cases = drawn(names, Path(scratch), jobs)
-    others = real(folder, labels, jobs) if folder and labels else []
-    for case in (*cases, *others):
-        if case.row.outcome not in (RIGHT, HONEST):
-            click.echo(f"{case.name} ({case.kind}): {case.row.outcome}: {'; '.join(case.row.why)}")
+        cases = [_told(case) for case in drawn(names, Path(scratch), jobs)]
+    others = [_told(case) for case in real(folder, labels, jobs)] if folder and labels else []
     text = markdown(cases, others)
     if not only:
         TABLE.write_text(text, encoding="utf-8")
     click.echo(text.split("## Drawn cases", 1)[0])
+
+
+def _told(case: Labelled) -> Labelled:
+    """The case, said in a line as soon as it is reviewed."""
+    sure = "" if math.isnan(case.row.confidence) else f" ({case.row.confidence:.2f})"
+    click.echo(f"{case.name}: {case.row.outcome}; {case.row.found}{sure} for {case.kind}; {'; '.join(case.row.why)}")
+    return case
 
 
 __all__ = ["drawn", "kind_of", "markdown", "real"]

@@ -25,6 +25,8 @@ SHORT_CAUTION = (
     "fumes. Pressure-tight, medical and other safety-related parts need a validated process."
 )
 
+CAUTION_LINE = "A pre-check, never an approval. Class 4 lasers, clamps and fumes injure; trials decide."
+
 RULE_OFF, NO_RIB, SCAN_FIELD = "not-checked.rule-off", "not-checked.no-rib", "not-checked.scan-field"
 
 REMARKS: dict[str, str] = {

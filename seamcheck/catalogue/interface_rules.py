@@ -250,6 +250,29 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         ),
     ),
     Rule(
+        "wall-to-rib",
+        "Wall below the rib",
+        ATTENTION,
+        "below",
+        "The wall that carries the rib is at least as wide as the rib.",
+        "A narrower wall gives way sideways under the clamp, and takes away less heat than the rib brings: it softens.",
+        "assumption",
+        "As wide as the rib. A rib on the side of a wall wants a wall 1.7 times as thick as its root, against sink "
+        "marks (common practice); this is about walls that end in the rib.",
+        (Limit("min", 1.0, "1", "smallest width of the wall, in widths of the rib at half height", 0.0, 10.0),),
+        (
+            Check(
+                "wall_to_rib",
+                lower=Bound(
+                    "min",
+                    "The wall that carries the rib is {value} times as wide as the rib; it should be at least {limit} "
+                    "times.",
+                    "Widen the wall below the rib, or narrow the rib.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
         "overhang",
         "Overhang below the rib",
         ATTENTION,

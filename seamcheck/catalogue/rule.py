@@ -73,6 +73,7 @@ class Bound:
     remedy : what to do; the part in [brackets] is left out where the amount {by} is unknown
     change, change_unit : formula and unit of {by}, from ``value``, ``limit`` and the columns at the place
     grave, grave_says : a further bound, and what a finding adds beyond it
+    stands_in_for : columns that tell more: where one of them is known, this bound is not judged
     harm : what goes wrong on this side, where the rule's harm tells of both
     below_zero : what a finding says instead where the value is negative; {size} is its size
     """
@@ -88,6 +89,7 @@ class Bound:
     below_zero: str = ""
     attention: str = ""
     on_flat: str = ""
+    stands_in_for: tuple[str, ...] = ()
 
     def formulas(self) -> tuple[str, ...]:
         """All formulas that a value may be compared with."""

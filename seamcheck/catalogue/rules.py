@@ -110,6 +110,7 @@ RIB = (
                     "Widen the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
                     change="median - value",
                     attention="median * (1 - attention)",
+                    stands_in_for=("energy_surplus",),
                 ),
                 upper=Bound(
                     "median * (1 + share)",
@@ -117,6 +118,7 @@ RIB = (
                     "Narrow the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
                     change="value - median",
                     attention="median * (1 + attention)",
+                    stands_in_for=("energy_surplus",),
                 ),
             ),
         ),
@@ -180,7 +182,7 @@ RIB = (
     ),
     Rule(
         "flank-draft",
-        "DraftFinding of the rib's flanks",
+        "Draft of the rib's flanks",
         NOTE,
         "outside",
         "The rib's flanks have draft, but not much of it.",
@@ -416,7 +418,8 @@ COVER = (
         f"{_THIN} {_THICK}",
         "from memory",
         "0.8 to 3.0 mm; about 3 mm is named in a public design guideline for semi-crystalline plastics. Covers with "
-        "glass fibre must be thinner, clear amorphous ones may be thicker: use measured transmission.",
+        "glass fibre must be thinner, clear amorphous ones may be thicker. The upper bound stands in for a measured "
+        "transmission, and is not judged where the settings give plaques or name the cover.",
         (
             Limit("min", 0.8, "mm", "smallest thickness of the cover over the rib"),
             Limit("max", 3.0, "mm", "largest thickness of the cover over the rib"),
@@ -442,6 +445,7 @@ COVER = (
                     "The cover is {value} thick over the rib; it should be at most {limit}.",
                     "Thin the cover over the rib[ by {by}], with a recess along the seam on the light's side.",
                     harm=_THICK,
+                    stands_in_for=("transmission", "thickness_of_class"),
                 ),
             ),
         ),
@@ -457,7 +461,7 @@ COVER = (
         "stays cold at the thick one.",
         "assumption",
         "0.3 mm between the thinnest and the thickest place. A finding marks what lies outside the span of that width "
-        "that holds most of the seam.",
+        "that holds most of the seam. Not judged where the energy along the seam is known (rule energy-evenness).",
         (Limit("max", 0.3, "mm", "largest difference of the cover's thickness along the seam"),),
         (
             Check(
@@ -469,6 +473,7 @@ COVER = (
                     "least {limit} would be even.",
                     "Thicken the cover here[ by {by}] to match the rest of the seam.",
                     change="median - value",
+                    stands_in_for=("energy_surplus",),
                 ),
             ),
             Check(
@@ -480,6 +485,7 @@ COVER = (
                     "most {limit} would be even.",
                     "Thin the cover here[ by {by}] to match the rest of the seam.",
                     change="value - median",
+                    stands_in_for=("energy_surplus",),
                 ),
             ),
         ),

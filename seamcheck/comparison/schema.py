@@ -22,6 +22,7 @@ _ANY: dict[str, Any] = {}
 _NUMBERS: dict[str, Any] = {"type": "array", "items": NUMBER}
 _NAMES = record({"old": TEXTS, "new": TEXTS})
 _WORDS = record({"old": maybe(TEXT), "new": maybe(TEXT)})
+_REASON = record({"code": TEXT, "message": TEXT, "key": TEXT, "args": {"type": "object"}})
 _HOW = {"enum": list(HOW)}
 
 

@@ -65,6 +65,8 @@ class _Case:
         mark = np.zeros(len(self.values), dtype=bool)
         for step in self.view.steps(self.rule, self.check, self.bound):
             mark |= self._is_beyond(step, tolerance)
+        for column in self.bound.stands_in_for:
+            mark &= ~np.isfinite(self.view.column(column))
         return mark & ~self.view.uncovered if self.rule.needs_cover else mark
 
     def _is_beyond(self, step: Step, tolerance: float) -> np.ndarray:

@@ -12,6 +12,7 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.errors import SeamcheckError
 from seamcheck.report import facts, plan
 from seamcheck.report.facts import Document
+from seamcheck.report.loosened import loosened
 from seamcheck.sections.pieces import lines_and_arcs
 
 LAYERS: dict[str, tuple[int, str]] = {
@@ -169,6 +170,7 @@ def _draw_notes(space: Any, document: Document) -> None:
     """Title, axes of the plan and cautions, below the seam."""
     lines = [
         f"Seam review of {document['model']['file']}: {facts.headline(document)}",
+        *([milder] if (milder := loosened(document)) else []),
         f"seamcheck {document['seamcheck']}, model SHA-256 {document['model']['sha256']}",
     ]
     low = [0.0, 0.0]

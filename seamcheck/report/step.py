@@ -14,6 +14,7 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.report import facts, plan
 from seamcheck.report.facts import Document
+from seamcheck.report.loosened import loosened
 from seamcheck.sections.pieces import Piece, lines_and_arcs
 
 _COLOUR = {
@@ -189,5 +190,5 @@ def _check_models(document: Document, paths: Sequence[Path]) -> None:
 
 def _notes(document: Document) -> list[str]:
     return [
-        f"Seam review of {document['model']['file']}: {facts.headline(document)}. {SHORT_CAUTION}",
+        f"Seam review of {document['model']['file']}: {facts.headline(document)}. {loosened(document)} {SHORT_CAUTION}",
     ]

@@ -147,7 +147,7 @@ def test_the_reserve_of_travel_is_what_its_standing_says():
 
 def test_an_attention_bound_is_reached_before_the_rule_is_broken():
     bounds = [(rule, bound) for rule in RULES.values() for bound in rule.bounds() if bound.attention]
-    assert {rule.key for rule, _ in bounds} == {"rib-width", "rib-evenness", "contact-gap"}
+    assert {rule.key for rule, _ in bounds} == {"rib-width", "rib-evenness", "contact-gap", "energy-evenness"}
     for rule, bound in bounds:
         assert [s for _, s in bound.steps(rule.severity, False)] == ["must-fix", "attention"]
         assert [s for _, s in bound.steps("note", False)] == ["note", "note"]

@@ -71,7 +71,7 @@ def row(document: Mapping[str, Any], answer: Answer) -> Row:
         outcome, why = _refusal(reason, answer)
         return Row(reason["code"], None, None, "not-reviewed", counts, float("nan"), outcome, why)
     found = " + ".join(kind_of(joint) for joint in joints) or "none"
-    confidence = min((float(j.get("confidence", "nan")) for j in joints), default=float("nan"))
+    confidence = min((_sure(joint) for joint in joints), default=float("nan"))
     pairs, faults = _matched(joints, answer)
     roles = closed = None
     if pairs and not faults:
@@ -91,6 +91,11 @@ def row(document: Mapping[str, Any], answer: Answer) -> Row:
 def kind_of(joint: Mapping[str, Any]) -> str:
     """The kind of a joint as the document names it."""
     return str(joint.get("kind") or ("no-rib" if joint["rib_on"] == "none" else "weld-rib"))
+
+
+def _sure(joint: Mapping[str, Any]) -> float:
+    told = joint.get("confidence")
+    return float("nan") if told is None else float(told)
 
 
 def _refusal(reason: Mapping[str, str], answer: Answer) -> tuple[str, tuple[str, ...]]:
