@@ -33,7 +33,8 @@ from seamcheck.judge.joint_judge import point
 from seamcheck.judge.tolerance import tolerance_states
 from seamcheck.measure.table import PathSurvey, initial_contact
 from seamcheck.sections.stretches import cell_lengths, weighted_median
-from seamcheck.settings.settings import NUMBERS, Settings
+from seamcheck.settings.declared import NUMBERS
+from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
 
 

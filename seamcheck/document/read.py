@@ -16,8 +16,9 @@ import msgspec
 
 from seamcheck.catalogue.field_types import LARGEST
 from seamcheck.catalogue.kinds import KINDS
+from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import SEVERITIES, STANDINGS
+from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.document.material import material_schema
 from seamcheck.document.records import KIND, ContourRecord, Document, JointRecord
@@ -134,7 +135,7 @@ def _faults(document: Document) -> Iterator[tuple[str, str]]:
 
 
 def _unknown_keys(document: Document) -> Iterator[tuple[str, str]]:
-    known = (("rule", RULES), ("quantity", QUANTITIES), ("severity", SEVERITIES), ("standing", STANDINGS))
+    known = (("rule", RULES), ("quantity", QUANTITIES), ("severity", SEVERITIES), ("standing", OF_DEFAULTS))
     lists: list[tuple[str, list[Any]]] = [("findings", document.findings), ("limits", document.limits)]
     for i, joint in enumerate(document.joints):
         if joint.kind not in KINDS:

@@ -15,13 +15,14 @@ from msgspec import UNSET, Meta, UnsetType
 from seamcheck.catalogue.field_types import Count, Point, Real, Share
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
 from seamcheck.catalogue.kinds import KINDS
+from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.message import Message
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import SEVERITIES, STANDINGS
+from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.judge.findings import Face, Finding
 from seamcheck.judge.tolerance import ToleranceState
-from seamcheck.settings.settings import NUMBERS
+from seamcheck.settings.declared import NUMBERS
 
 KIND: Final = "seamcheck-review"
 SCHEMA_VERSION: Final = 2
@@ -246,7 +247,7 @@ class LimitRecord(Record, frozen=True, kw_only=True):
     value: Real | None
     unit: str
     what: str
-    standing: Annotated[str, _one_of(STANDINGS)]
+    standing: Annotated[str, _one_of(OF_DEFAULTS)]
     standing_text: str
     origin: Origin = msgspec.field(name="from")
 

@@ -15,6 +15,7 @@ from seamcheck.measure.moving import Moving
 from seamcheck.measure.neighbours import neighbours
 from seamcheck.measure.overlap import find_overlaps, overlap_value
 from seamcheck.measure.path import path_values
+from seamcheck.measure.rib_holes import rib_holes
 from seamcheck.measure.shade import shades
 from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
@@ -39,7 +40,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     overlaps = find_overlaps(joint, moving.with_cover)
     values = {**survey.interface, "overlap": overlap_value(overlaps, joint), **path_values(joint, contour)}
     values["free_travel"] = free_travel(joint, survey, settings, moving, overlaps)
-    values |= shades(joint, survey)
+    values |= shades(joint, survey) | rib_holes(joint, survey)
     scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
     lit, columns, reasons, dark = light(joint, contour, survey, scanner)
     values |= lit

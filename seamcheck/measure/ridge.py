@@ -126,15 +126,16 @@ def taken_off(width: np.ndarray, median: float) -> np.ndarray:
 class TakenOff:
     """Where the rib's top is narrower than elsewhere: what lies there, not far below it, is the rib's own.
 
-    zone : in the view; places (n, 3) mm, stations in the view; depth : mm below the top that still is the rib's own
+    zone, holes : in the view; places : (n, 3) mm, stations in the view; depth : mm below the top that is the rib's own
     """
 
     zone: BaseGeometry
+    holes: BaseGeometry
     places: np.ndarray
     depth: float
 
     @staticmethod
-    def of(survey: Survey, view: View) -> TakenOff:
+    def of(survey: Survey, view: View, holes: BaseGeometry) -> TakenOff:
         """Between all stations at which the top is narrower than the seam's median, as wide as the rib is elsewhere."""
         weights = [cell_lengths(p.s, p.length, p.closed) for p in survey.paths]
         median, height = (
@@ -144,6 +145,7 @@ class TakenOff:
         strips = []
         for path in survey.paths:
             off = taken_off(path.columns["rib_width_top"], median)
+            off = _spread(off, path.closed)
             half = (np.nan_to_num(path.columns["rib_width_top"]) / 2 + off + _EDGE)[:, None]
             across, flat = path.u @ view.axes[:2].T, view.local(path.points)[:, :2]
             low, high = flat - half * across, flat + half * across
@@ -153,10 +155,10 @@ class TakenOff:
             corners = [low[here[use]], high[here[use]], high[ahead[use]], low[ahead[use]]]
             strips.append(shapely.convex_hull(shapely.multipoints(np.stack(corners, axis=1))))
         places = np.concatenate([view.local(path.points) for path in survey.paths])
-        return TakenOff(shapely.union_all(np.concatenate(strips)), places, LOWERED * height)
+        return TakenOff(shapely.union_all([*np.concatenate(strips), holes]), holes, places, LOWERED * height)
 
     def holds(self, sheet: Sheet) -> np.ndarray:
-        """(m,) bool: facets that meet the zone and lie wholly between the top and the depth."""
+        """(m,) bool: facets that meet the zone and lie wholly between the top and the depth; in holes at any depth."""
         found = np.zeros(len(sheet.face), dtype=bool)
         if self.zone.is_empty or not np.isfinite(self.depth):
             return found
@@ -166,4 +168,13 @@ class TakenOff:
         _, station = cKDTree(self.places[:, :2]).query(corners[:, :2])
         off = np.abs(corners[:, 2] - self.places[station, 2]).reshape(-1, 3).max(axis=1)
         found[near] = off < self.depth
+        inner = shapely.buffer(self.holes, _EDGE)
+        found[near] |= shapely.covers(inner, sheet.triangles(np.zeros(2))[near])
         return found
+
+
+def _spread(off: np.ndarray, closed: bool) -> np.ndarray:
+    """(n,) the largest of each value and its neighbours: between two stations the larger one holds."""
+    ends = (off[-1:], off[:1]) if closed else (off[:1], off[-1:])
+    wide = np.concatenate([ends[0], off, ends[1]])
+    return np.maximum(np.maximum(wide[:-2], wide[1:-1]), wide[2:])
