@@ -82,16 +82,15 @@ REMARKS: dict[str, str] = {
     ),
     "assumed.as-drawn": "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness.",
     "assumed.tolerances": (
-        "The model is taken as drawn, without shrinkage and warp; the tolerances of the settings are added to the "
-        "quantities that they name."
+        "The model is taken as drawn; tolerances and flatness count where they are given, shrinkage and warp do not."
     ),
     "assumed.sinks-straight": "The cover sinks straight along the beam, by the same planned collapse everywhere.",
     "assumed.parallel-light": (
         "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out."
     ),
     "assumed.scanner": (
-        "The light comes from the scanner of the settings, and its angle and refraction are taken into account; "
-        "beam_clear alone looks along the beam direction."
+        "The light comes from the scanner given, refracted at the cover's top with the index given; the cover's "
+        "underside and scattering are left out."
     ),
     "assumed.melt-halves": (
         "Melt is shared half and half between the inner and the outer flash trap where one side is judged alone."

@@ -109,29 +109,12 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
         _fill(axes, shapes.light.intersection(window), "#ffd23d", "#ffd23d", "", 0.4, thick=0.0)
     if not shapes.bodies:
         axes.text(0, 0, "The document carries no section here.", ha="center", color=SOFT)
-<<<<<<< HEAD
-        return
-    bodies = solids(*found)
-    collapse = facts.collapse_of(document)
-    if collapse is not None and BASE in bodies and COVER in bodies:
-        drop = collapse + facts.initial_contact(place.joint)
-        lowered = shapely.affinity.translate(bodies[COVER], 0, -drop)
-        gap = shapely.box(-20, -height * 1.05 if up > 0 else -drop, 20, 0.0 if up > 0 else height * 1.05)
-        free = gap.difference(shapely.union_all([bodies[BASE], lowered]))
-        for side, name in ((-1, "inner"), (1, "outer")):
-            area = place.value(f"trap_area_{name}")
-            if area:
-                _fill(axes, trap_area(free, side, area), "#d9cdf0", "#7d67b5", "---", 1.0, thick=0.0)
-        _outline(axes, lowered, "#2b6377", (0, (9, 2, 2, 2, 2, 2)), 0.9)
-    for owner in sorted(bodies, key=lambda o: o >= FIRST_OTHER):
-=======
         return shapes
     for shape in shapes.traps.values():
         _fill(axes, shape, "#d9cdf0", "#7d67b5", "---", 1.0, thick=0.0)
     if shapes.moved is not None:
         _outline(axes, shapes.moved.intersection(window), "#2b6377", (0, (9, 2, 2, 2, 2, 2)), 0.9)
     for owner in sorted(shapes.bodies, key=lambda o: o >= FIRST_OTHER):
->>>>>>> main
         fill, line, hatch = _BODY.get(owner, ("#e3e3e0", "#737b80", "..."))
         _fill(axes, shapes.bodies[owner].intersection(window), fill, line, hatch, 0.75 if owner == COVER else 1.0)
     if shapes.melt is not None:
