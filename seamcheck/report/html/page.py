@@ -173,7 +173,7 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
         "worst": worst,
         "tolerances": {t["quantity"]: t["tolerance"] for t in joint.get("tolerances") or ()},
         "collapse": collapse,
-        "drop": None if collapse is None else collapse + facts.first_rest(joint),
+        "drop": None if collapse is None else collapse + facts.initial_contact(joint),
         "margin": facts.beam_margin(document),
         "cone": facts.half_angle(document),
     }
