@@ -14,7 +14,9 @@ PNG = b"\x89PNG\r\n\x1a\n" + bytes(20)
 
 
 def test_fields_stand_at_the_top_of_the_page_and_are_escaped():
-    page = render_html(housing(step=4.0, view=False), fields=read_fields({"project": "Weather station", "author": HOSTILE}))
+    page = render_html(
+        housing(step=4.0, view=False), fields=read_fields({"project": "Weather station", "author": HOSTILE})
+    )
     assert "<b>Weather station</b>" in page
     assert HOSTILE not in page
     assert "report-fields" in page
