@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 import shapely
@@ -22,7 +21,7 @@ _BLURRED = 1.2  # rib widths round a junction in which borders of several ribs c
 _NO_LINE = "The faces between cover and base have no centre line that could be followed."
 
 
-def trace_contour(joint: Joint, settings: Any = None) -> Contour:
+def trace_contour(joint: Joint) -> Contour:
     """Trace the centre line of a joint's rib top.
 
     Returns

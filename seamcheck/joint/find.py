@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Container, Iterable
 from dataclasses import dataclass, replace
-from typing import Any
 
 import numpy as np
 import shapely
@@ -23,6 +22,7 @@ from seamcheck.joint.patches import SAME_LEVEL
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
+from seamcheck.settings.settings import Settings
 
 _EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
 _WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
@@ -57,7 +57,7 @@ class Looked:
         return max(self.readings, key=lambda reading: reading.candidate.score, default=None)
 
 
-def look(assembly: Assembly, settings: Any, apart: Container[frozenset[str]] = ()) -> Looked:
+def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]] = ()) -> Looked:
     """All readings of an assembly.
 
     Parameters
@@ -107,7 +107,7 @@ def look(assembly: Assembly, settings: Any, apart: Container[frozenset[str]] = (
     return Looked(bodies, {part.id: part for part in assembly.parts}, pairs, readings, beam)
 
 
-def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
+def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
     """All joints of an assembly, whose parts are whole (see ``joint.pieces``).
 
     Parameters

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
@@ -22,10 +21,11 @@ from seamcheck.measure.support import support_values
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.travel import free_travel
 from seamcheck.sections.facing import View
+from seamcheck.settings.settings import Settings
 from seamcheck.settings.tables import Clamp
 
 
-def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Any) -> Survey:
+def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Settings) -> Survey:
     """The survey with everything that is measured over the whole interface.
 
     Parameters

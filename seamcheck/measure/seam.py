@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 import shapely
@@ -28,6 +27,7 @@ from seamcheck.sections.levels import crossings, nearest_end, support_offset
 from seamcheck.sections.slices import BASE, COVER, Segments, box_tree, cut
 from seamcheck.sections.stations import MOST, even_stations, event_stations, merge, place_on
 from seamcheck.sections.stretches import cell_lengths, weighted_median
+from seamcheck.settings.settings import Settings
 
 LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
 _HOLD_EVERYWHERE = frozenset(
@@ -92,7 +92,7 @@ class _Section:
 class _Cutter:
     """Cuts one joint at any stations."""
 
-    def __init__(self, joint: Joint, contour: Contour, settings: Any) -> None:
+    def __init__(self, joint: Joint, contour: Contour, settings: Settings) -> None:
         self.joint, self.contour, self.settings = joint, contour, settings
         self.width = contour.rib_width
         self.reach = max(6.0, 6.0 * contour.rib_width)
@@ -129,7 +129,7 @@ class _Cutter:
         )  # fmt: skip
 
 
-def survey_joint(joint: Joint, contour: Contour, settings: Any) -> Survey:
+def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
     """Measure every section-wise quantity along all paths of a joint.
 
     Parameters
