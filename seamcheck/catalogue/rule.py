@@ -12,7 +12,7 @@ MUST_FIX, ATTENTION, NOTE, OFF = "must-fix", "attention", "note", "off"
 SEVERITIES = (MUST_FIX, ATTENTION, NOTE, OFF)
 """'off' is a setting only: the rule is not judged and stands in the list of what was not checked."""
 
-SLACK = {"mm": 0.001, "mm²": 0.001, "1": 0.001, "°": 0.01, "%": 0.01}
+SLACK = {"mm": 0.002, "mm²": 0.002, "1": 0.001, "°": 0.01, "%": 0.01}
 """Unit -> how far a value may lie beyond a bound and still count as holding it: less can't be measured."""
 
 _SLACK_OF = {"turn_radius": 0.03}  # mm: a curvature is less exact than a length; 3 mm are known to 1 %

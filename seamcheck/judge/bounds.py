@@ -12,7 +12,7 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Bound, Check, Rule
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch, cell_lengths, stretches, weighted_median
+from seamcheck.sections.stretches import Stretch, bridged, cell_lengths, grown, stretches, weighted_median
 from seamcheck.settings.settings import Settings
 
 _NO_COVER = ("hole", "no-cover")
@@ -148,6 +148,18 @@ class JudgedPath:
 
     def stretches(self, mark: np.ndarray) -> list[Stretch]:
         return stretches(mark, self.path.s, self.path.length, self.path.closed)
+
+    def beyond(self, margin: np.ndarray, slack: float) -> np.ndarray:
+        """(n,) bool: where a margin is missed by more than the measuring error; what lies beside that goes with it.
+
+        A stretch begins where the margin is missed by more than ``slack`` and goes on as long as it is missed by half
+        of that, so that values which differ by less than they can be measured to make one stretch.
+        """
+        with np.errstate(invalid="ignore"):
+            return grown(margin < -slack, margin < -slack / 2, self.path.closed)
+
+    def bridged(self, mark: np.ndarray, unknown: np.ndarray) -> np.ndarray:
+        return bridged(mark, unknown, self.path.s, self.path.length, self.path.closed)
 
     def within(self, start: float, length: float) -> np.ndarray:
         """(n,) bool: stations from ``start`` on for ``length`` mm, round the start of a closed path."""
