@@ -82,7 +82,7 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
             f"The model holds one part only ({shown(solids[0])}). A seam needs a cover and a base: give the "
             "assembly, or both files together.",
         )
-    whole = {part.id: part.joined_to for part in assembly.parts if part.joined_to}
+    whole: dict[str | None, str] = {part.id: part.joined_to for part in assembly.parts if part.joined_to}
     cover = named_part(whole.get(settings.cover, settings.cover), solids, "--cover")
     base = named_part(whole.get(settings.base, settings.base), solids, "--base")
     if cover is not None and cover is base:
