@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 import shapely
@@ -57,7 +58,7 @@ def trace_contour(joint: Joint) -> Contour:
 
 
 def _typical_width(polygons: list[shapely.Polygon]) -> float:
-    return 2 * sum(p.area for p in polygons) / sum(p.length for p in polygons)
+    return float(2 * sum(p.area for p in polygons) / sum(p.length for p in polygons))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -213,7 +214,7 @@ def _across(points: np.ndarray, closed: bool, up: float) -> np.ndarray:
     return up * np.column_stack([t[:, 1], -t[:, 0]])
 
 
-def _away_from_junctions(points: np.ndarray, marks: tuple, width: float) -> np.ndarray:
+def _away_from_junctions(points: np.ndarray, marks: tuple[Any, ...], width: float) -> np.ndarray:
     free = np.ones(len(points), dtype=bool)
     for mark, place in zip(marks, (0, -1), strict=True):
         if mark is not None:
@@ -233,7 +234,7 @@ def _step(points: np.ndarray) -> float:
 
 
 def _extend_to_ends(
-    points: np.ndarray, u: np.ndarray, marks: tuple, border: Border, width: float, up: float
+    points: np.ndarray, u: np.ndarray, marks: tuple[Any, ...], border: Border, width: float, up: float
 ) -> tuple[np.ndarray, np.ndarray, list[float]]:
     """Run a path on straight to the face that ends the rib."""
     room = [0.0, 0.0]

@@ -228,7 +228,7 @@ def _choose(readings: list[Reading], bodies: dict[str, Body], parts: dict[str, P
         smaller = min(volume[reading.cover], volume[reading.base])
         later = reading.candidate.gap - nearest[frozenset((reading.cover, reading.base))]  # touches later than another
         thick = max(0.0, reading.thickness / _THIN - 1.0)  # light hardly gets through a thick part
-        return reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick)
+        return float(reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick))
 
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
     chosen: list[Reading] = []

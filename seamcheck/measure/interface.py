@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Any
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
@@ -67,7 +68,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     return replace(survey, paths=paths, interface=values)
 
 
-def _with(path: PathSurvey, columns: dict, reasons: dict, dark: Shade | None) -> PathSurvey:
+def _with(path: PathSurvey, columns: dict[str, Any], reasons: dict[str, Any], dark: Shade | None) -> PathSurvey:
     shade = dark if path.shade is None or dark is None else path.shade.joined(dark)
     return replace(
         path,
