@@ -157,7 +157,7 @@ def _contact_of(joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[s
     if joint.rib_part != carrier or region.area < 0.98 * turned.area:
         roles: dict[str, Any] = {"rib_part": carrier, "counter_part": other, "rib_faces": tuple(faces)}
         own = replace(joint, frame=frame, region=region, **roles)
-    contour = trace_contour(own, settings)
+    contour = trace_contour(own)
     lines, heights = [], []
     for path in contour.paths:
         local = frame.local(own.frame.world(path.points))
