@@ -9,7 +9,7 @@ import click
 
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
-from seamcheck.cli.shared import SectionedCommand, check_can_write, one_sentence, option, show, write_file
+from seamcheck.cli.shared import Amount, SectionedCommand, check_can_write, one_sentence, option, show, write_file
 
 WRITE = "Write to files"
 JOINT = "The joint (chosen if not given)"
@@ -48,6 +48,8 @@ def _output_options(command: Any) -> Any:
 @click.command(cls=SectionedCommand, name="propose", short_help="Propose a weld rib for parts without one.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @_joint_options
+@option("--rib-on", type=click.Choice(["base", "cover"]), default="base", show_default=True, section=JOINT,
+        help="The part that the rib is cut out of.")  # fmt: skip
 @option("--draft", metavar="DEGREES", type=float, default=0.5, show_default=True, section=JOINT,
         help="Draft of the rib's flanks and the traps' walls.")  # fmt: skip
 @option("--lip", metavar="MM", type=float, section=JOINT,
@@ -57,9 +59,9 @@ def _output_options(command: Any) -> Any:
 @_output_options
 @settings_options
 @option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
-@option("--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
+@option("--time-limit", metavar="SECONDS", type=Amount(), section=one.RUN,
         help="Stop each step after so long. [default: 600]")  # fmt: skip
-@option("--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
+@option("--memory-limit", metavar="MB", type=Amount(), section=one.RUN,
         help="Stop each step beyond so much memory. [default: 4096]")  # fmt: skip
 @option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
 @one_sentence
@@ -67,6 +69,7 @@ def command(
     models: tuple[Path, ...],
     settings_file: Path | None,
     no_settings_file: bool,
+    rib_on: str,
     draft: float,
     lip: float | None,
     open_sides: tuple[str, ...],
@@ -100,7 +103,8 @@ def command(
     fixed = {name: options[name] for name in DIMENSIONS if options[name] is not None}
     with one._progress(models) as progress:
         result = propose(
-            list(models), settings, fixed=fixed, draft=draft, lip=lip, open_sides=open_sides, progress=progress,
+            list(models), settings, fixed=fixed, draft=draft, lip=lip, open_sides=open_sides, rib_on=rib_on,
+            progress=progress,
             time_limit=time_limit, memory_limit=memory_limit, with_view="html" in wanted,
         )  # fmt: skip
     show(text.one_line(result.document) if quiet else text.whole(result.document))
