@@ -17,7 +17,7 @@ from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, pack_view
 from seamcheck.joint import Joint
 from seamcheck.joint.light import flat_boxes
 from seamcheck.measure.table import PathSurvey, Shade, Survey
-from seamcheck.sections.band import near_facets, path_line
+from seamcheck.sections.band import near_facets, path_line, zone_around
 from seamcheck.sections.slices import OTHER, Soup, cut
 
 MOST_SECTIONS = 3000
@@ -54,7 +54,7 @@ def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
     measured = near_facets(joint, contour, reach)
     mine = measured.owner != OTHER
     corners, owners, faces = [measured.corners[mine]], [measured.owner[mine]], [measured.face[mine]]
-    zone = shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths]).buffer(reach)
+    zone = zone_around([path_line(path) for path in contour.paths], reach)
     shapely.prepare(zone)
     others = [body for part, body in joint.bodies.items() if part not in (joint.rib_part, joint.counter_part)]
     for owner, body in enumerate(others, FIRST_OTHER):

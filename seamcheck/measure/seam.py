@@ -355,7 +355,7 @@ def _cover(section: _Section, put) -> Shade:
     outer, inner = section.outer, section.inner
     over_p = outer.stretches[:, 0] > 0
     seen = (outer.stretches > 0).any(axis=1) & (inner.stretches > 0).any(axis=1)
-    missing = np.where(seen, "hole", "no-cover")
+    missing = np.where(over_p, "broken-geometry", np.where(seen, "hole", "no-cover"))
     put("cover_thickness", np.where(over_p, outer.plastic_a[:, 0], np.nan), missing)
     least = np.full(len(section.s), np.nan)
     most = least.copy()

@@ -12,6 +12,7 @@ from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.corridor import rib_region
 from seamcheck.measure.table import Survey
+from seamcheck.sections.band import zone_around
 from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
 from seamcheck.sections.stretches import cell_lengths
 
@@ -37,7 +38,7 @@ def support_values(
     around = [
         np.vstack([line, line[:1]]) if path.closed else line for line, path in zip(lines, survey.paths, strict=True)
     ]
-    beside = shapely.union_all([shapely.LineString(line) for line in around]).buffer(1.05 * reach + 0.1)
+    beside = zone_around(around, 1.05 * reach + 0.1)
     under, over = (FaceList.of(base, view, sense, zone).facets(view, sense, beside) for sense in (-1.0, 1.0))
     columns: dict[str, dict[str, np.ndarray]] = {}
     reasons: dict[str, dict[str, np.ndarray]] = {}

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
@@ -16,6 +18,7 @@ DEFLECTION = 0.001  # mm, chord error of the facets in the sections
 _ANGLE = 0.3  # radians
 _TALL = 100.0  # mm
 _MOST_TIMES = 10.0
+_SIMPLER, _QUADS = 0.05, 4  # share of the reach by which lines are simplified; segments in a quarter of an arc
 _BELOW = 1.0  # mm below the lowest node of the centre line that no station's rib top reaches
 
 
@@ -36,10 +39,10 @@ def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
 
 
 def _facets(joint: Joint, contour: Contour, reach: float, lowest: float) -> Soup:
-    line = _line(contour)
-    wide = line.buffer(reach, quad_segs=4)
-    room = line.buffer(1.05 * reach + 0.1)  # beyond every place that is looked at: there holes may be filled
-    narrow = line.buffer(contour.rib_width, quad_segs=4)
+    lines = [path_line(path) for path in contour.paths]
+    wide = zone_around(lines, reach)
+    room = zone_around(lines, 1.05 * reach + 0.1)  # beyond every place that is looked at: there holes may be filled
+    narrow = zone_around(lines, contour.rib_width)
     corners, owners, faces = [np.empty((0, 3, 3))], [np.empty(0, dtype=int)], [np.empty(0, dtype=int)]
     roles = {
         joint.rib_part: BASE if joint.up > 0 else COVER,
@@ -65,8 +68,22 @@ def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:
     return joint.up * middle + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(joint.frame.axes[2])
 
 
-def _line(contour: Contour) -> BaseGeometry:
-    return shapely.union_all([shapely.LineString(path_line(path)) for path in contour.paths])
+def zone_around(lines: Sequence[np.ndarray], reach: float) -> BaseGeometry:
+    """Polygons that hold every place within reach of some lines, and little more.
+
+    Parameters
+    ----------
+    lines : (n, 2) mm each; reach : mm
+
+    Notes
+    -----
+    The lines are simplified first: a buffer costs by the square of its nodes where these lie closer than its radius,
+    and lines along the middle of a broad, ragged contact have thousands. What that may take away is added to the
+    reach (the Hausdorff distance of a simplified line is its tolerance), and so is what the chords of the arcs cut off.
+    """
+    least = reach * _SIMPLER
+    simple = shapely.simplify([shapely.LineString(line) for line in lines], least)
+    return shapely.union_all(shapely.buffer(simple, (reach + least) / np.cos(np.pi / (4 * _QUADS)), quad_segs=_QUADS))
 
 
 def _by_fineness(body: Body, faces: np.ndarray, owner: int, joint: Joint) -> list[tuple[np.ndarray, float]]:

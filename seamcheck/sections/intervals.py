@@ -14,6 +14,7 @@ from seamcheck.sections.slices import BASE, COVER, OTHER, Segments
 _APART = 1e-5  # mm: break points nearer than this are one
 _STEP = 1e5  # mm: distance between stations on the common axis of break points
 UPRIGHT = 5e-4  # of a facet's normal along v, below which (0.03 degrees) it is a wall, neither floor nor roof
+_TOUCH = 0.002  # mm between two stretches of plastic that count as one: twice the chord error of the facets
 SLIVER = 0.02  # mm: neighbouring faces may part by this much and still count as joined
 DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces are told apart wrongly
 
@@ -25,7 +26,7 @@ class Intervals:
     station : index; a, b : u at both ends, mm
     floor_a, floor_b : top of the part with the rib, floor_face : its face; NaN / -1 where there is none
     roof_a, roof_b : underside of the opposite part, roof_face : its face
-    plastic_a, plastic_b : the cover's plastic along v, mm; 0 where there is none
+    plastic_a, plastic_b : the cover's plastic along v next to the rib, mm; 0 where there is none, see plastic_over
     stretches : how many stretches of cover; blocked : something else stands in the light
     """
 
@@ -103,12 +104,9 @@ def decompose(
     floors = np.flatnonzero(tops & (middle <= ceiling[place] + DEEPEST_OVERLAP))
     floor, _ = _outermost(floors, place, middle, size, lowest=False)
 
-    cover = owner == COVER
-    sign = np.where(rises, 1.0, -1.0)
-    plastic_a = np.bincount(place[cover], (sign * left)[cover], size)
-    plastic_b = np.bincount(place[cover], (sign * right)[cover], size)
+    cover = np.flatnonzero((owner == COVER) & ~upright)
     lit = rises if up > 0 else ~rises
-    stretches = np.bincount(place[cover & lit], minlength=size)
+    plastic_a, plastic_b, stretches = plastic_over(place[cover], up * left[cover], up * right[cover], lit[cover], size)
     rib_level = np.where(up * middle > -0.5, True, False)
     strange = (owner == OTHER) & rib_level
     beyond = (owner == BASE) & (up * middle > DEEPEST_OVERLAP)
@@ -144,6 +142,53 @@ def decompose(
         stretches,
         blocked,
     )
+
+
+def plastic_over(
+    place: np.ndarray, left: np.ndarray, right: np.ndarray, lit: np.ndarray, size: int
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Plastic that light meets last before it reaches the rib, and how many stretches of plastic it meets in all.
+
+    Parameters
+    ----------
+    place : (k,) interval that each line of the cover's outline crosses; left, right : (k,) mm, its heights toward the
+        light at both ends of the interval, 0 at the rib's top; lit : (k,) bool, whether it looks toward the light
+    size : number of intervals
+
+    Returns
+    -------
+    (size,) mm at both ends: 0 without plastic, NaN where the outline isn't closed; (size,) number of stretches
+
+    Notes
+    -----
+    From the rib toward the light, a stretch begins at a line that looks away from the light and ends at the last one
+    that looks toward it before the next begins. Where two faces meet at an upright wall that lies in the section, both
+    may be cut, or neither: then two lines in a row look to the same side, and they bound one stretch.
+    """
+    middle = (left + right) / 2
+    order = np.lexsort((lit, middle, place))
+    place, left, right, middle, lit = (v[order] for v in (place, left, right, middle, lit))
+    same = place[1:] == place[:-1] if len(place) else np.empty(0, dtype=bool)
+    begins = ~lit & np.append(True, ~same | lit[:-1])[: len(lit)]  # the first of lines that look away from the light
+    joined = np.append(False, same & lit[:-1] & (np.diff(middle) < _TOUCH))[: len(lit)]
+    begins &= ~joined
+    number = np.cumsum(begins) - 1  # of the stretch that a line belongs to
+    first = np.flatnonzero(begins)
+    stretch = np.flatnonzero(lit & (number >= 0))
+    stretch = stretch[place[stretch] == place[first[number[stretch]]]] if len(first) else stretch[:0]
+    last = np.full(len(first), -1)
+    last[number[stretch]] = stretch  # the highest is written last
+    closed = last >= 0
+    over = np.where(closed, middle[np.maximum(last, 0)], np.inf) > 0.0  # not wholly below the rib's top
+    first, last, closed = first[over], last[over], closed[over]
+    stretches = np.bincount(place[first], minlength=size)
+    plastic = []
+    for height in (left, right):
+        thick = np.where(closed, height[last] - height[first], np.nan)
+        found = np.zeros(size)
+        found[place[first][::-1]] = thick[::-1]  # the one next to the rib is written last
+        plastic.append(found)
+    return plastic[0], plastic[1], stretches
 
 
 def _close_slits(
