@@ -33,6 +33,7 @@ class Joint:
     other_ribs : rib tops of other joints that share a part with this one, as (part id, faces)
     kind : a key of KINDS in catalogue/kinds.py
     confidence : 0 to 1, how far the evidence carries this reading; None where it was not weighed
+    left_out : what may be another joint and could not be told, as sentences
     bodies : part id -> Body of every solid; parts : part id -> Part
     """
 
@@ -55,6 +56,7 @@ class Joint:
     other_ribs: tuple[tuple[str, tuple[int, ...]], ...] = ()
     kind: str = WELD_RIB
     confidence: float | None = None
+    left_out: tuple[str, ...] = ()
 
     @property
     def rib(self) -> Body:

@@ -26,6 +26,7 @@ _TRAP_WIDTH = (0.25, 0.4)  # band widths, at most mm: a narrower room is play be
 _FACING = 0.2  # cosine: surfaces that face up and down
 _ABOVE = 0.3  # mm: as far two parts may run into each other beside the band and still face each other
 _INTO = 0.3  # band widths into the band, over which its slope is read
+_ON_IT = 1e-6  # mm
 _INSIDE = 0.02  # mm within the border, where the band's own height is read
 
 
@@ -34,11 +35,13 @@ class Beside:
     """Shares (0 to 1) of a band's border by what lies beside it, and the depth of the floors there.
 
     share : (6,) by EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL
+    wrapped : of its outer border, beside which the opposite part hangs lower than the band
     height : mm, median depth of the floors of traps; NaN without one
     step : mm, median depth or height of the steps that are no traps (filled, groove, rise); NaN without one
     """
 
     share: np.ndarray
+    wrapped: float
     height: float
     step: float
 
@@ -76,7 +79,8 @@ def look_beside(
     known = np.isfinite(level)
     if slopes:  # the drop is measured from the band's own plane: a seam on a slope or a dome
         deeper = _INSIDE + _INTO * width
-        slope = (level - _highest(foot - deeper * outward, top)) / (deeper - _INSIDE)
+        with np.errstate(invalid="ignore"):
+            slope = (level - _highest(foot - deeper * outward, top)) / (deeper - _INSIDE)
         known &= np.isfinite(slope)
         level = level + np.where(known, slope, 0.0) * _INSIDE
         floor = floor - np.where(known, slope, 0.0)[:, None] * away
@@ -84,12 +88,19 @@ def look_beside(
     roof = _lowest_above(places, floor.ravel(), frame.local(opposite.corners[down])).reshape(floor.shape)
     room = roof - floor
     if not known.any():
-        return Beside(np.eye(6)[EDGE], np.nan, np.nan)
+        return Beside(np.eye(6)[EDGE], 0.0, np.nan, np.nan)
     kind, depth = classify(level[known, None] - floor[known], room[known], away[0], width)
     share = np.bincount(kind, minlength=6) / len(kind)
+    outside = shapely.union_all([polygon.exterior for polygon in shapely.get_parts(region)])
+    outer = shapely.distance(outside, shapely.points(foot[known])) < _ON_IT
+    lower = roof[known][:, : max(1, _STEPS // 4)].min(axis=1) < level[known] - _FALLEN[2]
+    wrapped = float(np.mean(lower[outer] & (kind[outer] == EDGE))) if outer.any() else 0.0
     trap, other = depth[kind == TRAP], depth[np.isin(kind, (FILLED, GROOVE, RISE))]
     return Beside(
-        share, float(np.median(trap)) if len(trap) else np.nan, float(np.median(other)) if len(other) else np.nan
+        share,
+        wrapped,
+        float(np.median(trap)) if len(trap) else np.nan,
+        float(np.median(other)) if len(other) else np.nan,
     )
 
 
@@ -111,7 +122,7 @@ def classify(drop: np.ndarray, room: np.ndarray, step: float, width: float) -> t
     deepest = float(np.clip(_DEEPEST[0] * width, *_DEEPEST[1:]))
     n, k = drop.shape
     column = np.arange(k)
-    event = np.abs(drop) > fallen
+    event = np.greater(np.abs(drop), fallen)
     first = np.where(event.any(axis=1), event.argmax(axis=1), k)
     at_event = drop[np.arange(n), np.minimum(first, k - 1)]
     kind = np.full(n, EDGE)
@@ -128,8 +139,9 @@ def classify(drop: np.ndarray, room: np.ndarray, step: float, width: float) -> t
     begin = np.where(plateau.any(axis=1), plateau.argmax(axis=1), 0)
     floor = drop[np.arange(n), begin]
     with np.errstate(invalid="ignore"):
-        on_floor = (np.abs(drop - floor[:, None]) < 0.5 * floor[:, None]) & (column >= begin[:, None])
-        on_floor &= np.cumsum(~on_floor & (column >= begin[:, None]), axis=1) == 0
+        past = column >= begin[:, None]
+        same = np.less(np.abs(drop - floor[:, None]), 0.5 * floor[:, None])
+        on_floor = past & (np.cumsum(past & ~same, axis=1) == 0)
         roomy = on_floor & (room > _HALF_FILLED * floor[:, None])
         before_filled = np.cumsum(on_floor & ~roomy, axis=1) == 0
         back = ((drop < fallen) & (column > begin[:, None])).any(axis=1)
@@ -138,7 +150,7 @@ def classify(drop: np.ndarray, room: np.ndarray, step: float, width: float) -> t
     traps = falls & (((roomy & before_filled).sum(axis=1) + 1) * step >= enough)
     fills = falls & ~traps & ((on_floor & ~roomy).sum(axis=1) * step >= enough)
     kind[traps] = TRAP
-    kind[fills] = np.where(back[fills], GROOVE, FILLED)
+    kind[fills] = np.where(np.asarray(back)[fills], GROOVE, FILLED)
     falls = traps | fills
     depth[falls] = floor[falls]
     return kind, depth
