@@ -108,8 +108,8 @@ def wall_opening() -> Model:
 def intended_stop() -> Model:
     spec = replace(RAIN_GAUGE, lip_height_inner=0.25, lip_height_outer=0.25)
     cover, base = draw(spec)
-    # a post on the housing's floor, 0.55 mm below the rib's top, where 0.4 mm are meant
-    post = cylinder((6.0, 4.0, -spec.wall_height + 1.0), 2.0, spec.wall_height - 1.0 - 0.55)
+    # a post on the housing's floor, 0.60 mm below the rib's top, where 0.4 mm are meant
+    post = cylinder((6.0, 4.0, -spec.wall_height + 1.0), 2.0, spec.wall_height - 1.0 - 0.6)
     return assemble(spec, cover, fuse(base, post))
 
 
@@ -140,10 +140,10 @@ MODELS: dict[str, Callable[[], Model]] = {
         replace(
             WIND_SENSOR,
             rib_width=0.55,
-            rib_height_inner=0.8,
-            rib_height_outer=0.8,
-            lip_height_inner=0.25,
-            lip_height_outer=0.25,
+            rib_height_inner=0.82,
+            rib_height_outer=0.82,
+            lip_height_inner=0.22,
+            lip_height_outer=0.22,
         )
     ),
     "rib-evenness": lambda: spoil("wide-rib", BAROMETER, length=3.0, by=0.3)[0],
@@ -172,7 +172,7 @@ MODELS: dict[str, Callable[[], Model]] = {
     "cover-evenness": lambda: spoil("thick-cover", BAROMETER, length=6.0, by=0.5)[0],
     "cover-hole": lambda: spoil("hole", RAIN_GAUGE, s=RAIN_GAUGE.track.length / 8, length=3.0)[0],
     "beam-path": lambda: spoil("shade", BAROMETER, length=8.0)[0],
-    "contact-gap": lambda: spoil("gap", BAROMETER, length=5.0, by=0.2)[0],
+    "contact-gap": lambda: spoil("gap", BAROMETER, length=5.0, by=0.25)[0],
     "drawn-welded": lambda: build(replace(RAIN_GAUGE, gap=-0.4)),
     "sink-travel": sink_travel,
     "seam-step": seam_step,

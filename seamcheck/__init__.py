@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from seamcheck.errors import NotReviewed, SeamcheckError, UsageError
     from seamcheck.judge.findings import Finding
     from seamcheck.pipeline import review
+    from seamcheck.proposal.propose import Proposal, propose
     from seamcheck.report.review import Review
     from seamcheck.scanning.run import scan
     from seamcheck.settings.file import read_settings
@@ -28,12 +29,14 @@ __all__ = [
     "Comparison",
     "Finding",
     "NotReviewed",
+    "Proposal",
     "Review",
     "SeamcheckError",
     "Settings",
     "UsageError",
     "__version__",
     "compare",
+    "propose",
     "read_settings",
     "review",
     "scan",
@@ -43,11 +46,13 @@ _FROM = {
     "Comparison": "seamcheck.comparison.compare",
     "Finding": "seamcheck.judge.findings",
     "NotReviewed": "seamcheck.errors",
+    "Proposal": "seamcheck.proposal.propose",
     "Review": "seamcheck.report.review",
     "SeamcheckError": "seamcheck.errors",
     "Settings": "seamcheck.settings.settings",
     "UsageError": "seamcheck.errors",
     "compare": "seamcheck.comparison.compare",
+    "propose": "seamcheck.proposal.propose",
     "read_settings": "seamcheck.settings.file",
     "review": "seamcheck.pipeline",
     "scan": "seamcheck.scanning.run",

@@ -95,7 +95,7 @@ async function start(): Promise<void> {
   });
 
   await document.fonts.ready;
-  const first = payload.findings.find((f) => f.station !== null && f.severity !== "note");
+  const first = payload.findings.find((f) => f.station !== null);
   if (first) walk.showFinding(first, "start");
   else walk.go({ joint: 0, contour: 0, station: 0 }, "start");
   document.documentElement.dataset.ready = "yes";

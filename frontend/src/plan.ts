@@ -5,7 +5,7 @@ import { clear, h, px, svg, theme } from "./dom";
 import { flat, planeOf, type Plane, type Vec } from "./project";
 import { paint, raster } from "./relief";
 import { BROKEN, STATE_NAME, type Contour, type Finding } from "./types";
-import type { Place, Walk } from "./walk";
+import { isStretchOfNote, type Place, type Walk } from "./walk";
 import { numbersOf } from "./words";
 
 interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
@@ -110,7 +110,7 @@ export class Plan {
   private drawMarks(): void {
     const groups: { x: number; y: number; nx: number; ny: number; findings: Finding[] }[] = [];
     for (const finding of this.atlas.payload.findings) {
-      if (finding.joint !== this.walk.joint.id || finding.station === null || finding.severity === "note") continue;
+      if (finding.joint !== this.walk.joint.id || finding.station === null || isStretchOfNote(finding)) continue;
       const contour = this.walk.joint.contours.find((c) => c.id === finding.contour);
       if (!contour) continue;
       const [x, y] = this.at(points(contour)[finding.station]);

@@ -3,7 +3,7 @@
 import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
 import { STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
-import { covers, type Place, type Walk } from "./walk";
+import { isStretchOfNote, type Place, type Walk } from "./walk";
 import { MARK, numbersOf } from "./words";
 
 const WORD = ["not measured", "within", "close to the limit", "limit broken", "broken, waived", "to be looked at", "noted"];
@@ -123,7 +123,7 @@ export class Strip {
     const { stretches } = this.walk.stretches();
     const placed: { x: number; findings: Finding[] }[] = [];
     for (const finding of all) {
-      if (finding.joint !== this.walk.joint.id || finding.station === null || finding.severity === "note") continue;
+      if (finding.joint !== this.walk.joint.id || finding.station === null || isStretchOfNote(finding)) continue;
       const contour = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
       const x = X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[finding.station]);
       const same = placed.find((p) => Math.abs(p.x - x) < 12);
@@ -158,8 +158,9 @@ export class Strip {
     if (place.joint !== this.shownJoint) this.build();
     const { contour, facts, s, joint } = this.walk;
     const words = this.atlas.words;
+    const here = this.walk.findingsHere();
     facts.bands.forEach((band, k) => {
-      const finding = this.atlas.payload.findings.find((f) => f.rule === band.rule && f.joint === joint.id && f.contour === contour.id && covers(f, s));
+      const finding = here.find((f) => f.rule === band.rule);
       const host = this.values[k];
       clear(host);
       for (const name of ["must-fix", "attention", "note", "waived"]) host.classList.remove(name);
@@ -171,8 +172,11 @@ export class Strip {
         const text = value === null ? "–" : band.columns.length > 1 && words.unit(column) ? words.bare(value, column) : words.value(value, column);
         return h("b", { "data-column": column, "data-value": String(value), title: why || words.title(column) }, text);
       });
+      if (!cells.length && finding) cells.push(h("b", { "data-finding": finding.n }, finding.value));
       cells.forEach((cell, i) => holder.append(i ? " / " : "", cell));
-      host.append(holder, h("span", { class: "limit", title: band.words }, band.words));
+      host.dataset.state = finding ? (finding.waived ? "waived" : finding.severity) : "";
+      const limit = band.words || finding?.limit || "";
+      host.append(holder, h("span", { class: "limit", title: limit }, limit));
     });
     this.moveCursor();
   }

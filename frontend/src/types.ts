@@ -36,7 +36,10 @@ export interface Band {
 
 export interface Finding {
   n: number; id: string; title: string; severity: "must-fix" | "attention" | "note"; waived: boolean;
-  rule: string; quantity: string; joint: string; contour: string | null; station: number | null;
+  rule: string; quantity: string; column: string | null; value: string; limit: string; limit_at: number | null;
+  /** holds along its whole path, though it has no stretch */
+  everywhere: boolean;
+  joint: string; contour: string | null; station: number | null;
   from_s: number | null; to_s: number | null; at: [number, number, number] | null;
 }
 
@@ -65,7 +68,10 @@ export interface JointFacts {
 
 export interface PackedSections {
   joint: string; contour: string; stations: number[];
-  offsets: string; segments: string; owner: string; face: string;
+  offsets: string; segments: string; owner: string; face: string; slope?: string;
+  /** [station, low, high, share, u, v, along, part, leans] */
+  shade?: [number, number, number, number, number | null, number | null, number | null, string, boolean][];
+  others?: string[];
 }
 export interface PackedMesh { part: string; positions: string; triangles: string; face: string; left_out?: number }
 

@@ -20,6 +20,12 @@ function words(text: string): ArrayBuffer {
   return buffer;
 }
 
+/** A strip of the rib top that not all of the light reaches, mm; u, v, along: where the first ray is stopped. */
+export interface Strip {
+  station: number; low: number; high: number; share: number;
+  u: number | null; v: number | null; along: number | null; part: string; leans: boolean;
+}
+
 export interface Outline { segments: Float32Array; owner: Uint8Array }
 
 /** Sections of one path, by station. */
@@ -27,6 +33,10 @@ export class Sections {
   private readonly offsets: Uint32Array;
   private readonly segments: Float32Array;
   private readonly owner: Uint8Array;
+  /** Rise of the rib top for each mm outward, by row. */
+  readonly slopes: number[];
+  readonly shade: Strip[];
+  private readonly others: string[];
   private readonly row = new Map<number, number>();
   private readonly step: number;
 
@@ -34,6 +44,9 @@ export class Sections {
     this.offsets = new Uint32Array(words(packed.offsets));
     this.segments = new Float32Array(words(packed.segments));
     this.owner = new Uint8Array(bytes(packed.owner));
+    this.slopes = packed.slope ? [...new Float32Array(words(packed.slope))] : packed.stations.map(() => 0);
+    this.shade = (packed.shade ?? []).map(([station, low, high, share, u, v, along, part, leans]) => ({ station, low, high, share, u, v, along, part, leans }));
+    this.others = packed.others ?? [];
     packed.stations.forEach((station, row) => this.row.set(station, row));
     this.step = packed.stations.slice(1).reduce((most, station, i) => Math.max(most, Math.min(20, station - packed.stations[i])), 1);
   }
@@ -46,6 +59,24 @@ export class Sections {
     }
     return null;
   }
+
+  slope(station: number): number {
+    for (let away = 0; away <= this.step; away++) {
+      const row = this.row.get(station - away) ?? this.row.get(station + away);
+      if (row !== undefined) return this.slopes[row];
+    }
+    return 0;
+  }
+
+  shadeAt(station: number): Strip[] { return this.shade.filter((strip) => strip.station === station); }
+
+  /** The number in the outline of a further part. */
+  ownerOf(part: string): number | undefined {
+    const place = this.others.indexOf(part);
+    return place < 0 ? undefined : place + 2;
+  }
+
+  partOf(owner: number): string | null { return this.others[owner - 2] ?? null; }
 
   /** Whether the outline given for a station is a neighbour's. */
   isNeighbour(station: number): boolean { return !this.row.has(station); }

@@ -104,14 +104,27 @@ export class Walk {
     return chosen.finding;
   }
 
-  /** Findings whose stretch covers the station where the reader stands. */
+  /** Findings that hold where the reader stands. */
   findingsHere(place: Place = this.place): Finding[] {
     const joint = this.payload.joints[place.joint];
-    const contour = joint.contours[place.contour];
-    const s = contour.stations.s[place.station];
-    return this.payload.findings.filter((f) => f.joint === joint.id && f.contour === contour.id && covers(f, s));
+    return findingsAt(this.payload.findings, joint, joint.contours[place.contour], place.station);
   }
 }
+
+const NEAR = 1.0; // mm along the seam to a finding that is a place, not a stretch
+
+/** Findings that hold at a station, gravest first: their stretch covers it, or their place is here. */
+export function findingsAt(findings: Finding[], joint: Joint, contour: Contour, station: number): Finding[] {
+  const s = contour.stations.s;
+  return findings.filter((f) => {
+    if (f.joint !== joint.id || f.contour !== contour.id || f.station === null) return false;
+    if (f.from_s !== null && f.to_s !== null) return covers(f, s[station]);
+    return f.everywhere || station === f.station || Math.abs(s[station] - s[f.station]) <= NEAR;
+  });
+}
+
+/** Notes about stretches are drawn as such and get no mark of their own; notes about a place do. */
+export const isStretchOfNote = (finding: Finding): boolean => finding.severity === "note" && (finding.from_s !== null || finding.everywhere);
 
 export function covers(finding: Finding, s: number): boolean {
   const { from_s: from, to_s: to } = finding;

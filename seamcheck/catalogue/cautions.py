@@ -20,6 +20,8 @@ SHORT_CAUTION = (
     "fumes. Pressure-tight, medical and other safety-related parts need a validated process."
 )
 
+CAUTION_LINE = "A pre-check, never an approval. Class 4 lasers, clamps and fumes injure; trials decide."
+
 MATERIAL_NOT_CHECKED = (
     "Whether the cover lets the laser's light pass, its colour, and whether both materials weld to each "
     "other: the settings name no materials."

@@ -83,6 +83,15 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             per="interface",
         ),
         Quantity(
+            "rib_hole",
+            "hole in the rib's top",
+            "mm",
+            "Width of a hole that opens in the rib's top: diameter of the largest circle that fits into it. An opening "
+            "wider than the rib, or longer than five rib widths, is no hole but a room that the rib runs round.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
             "overlap",
             "parts drawn into each other",
             "mm",

@@ -160,6 +160,29 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         for_flat_overlap=True,
     ),
     Rule(
+        "rib-hole",
+        "Hole in the rib's top",
+        MUST_FIX,
+        "above",
+        "No hole opens in the rib's top.",
+        "The rib doesn't melt where it has a hole, and air shut in there blows through the melt; a hole that goes "
+        "through is a leak across the seam.",
+        "common practice",
+        "No hole at all.",
+        (Limit("max", 0.0, "mm", "largest width of a hole in the rib's top"),),
+        (
+            Check(
+                "rib_hole",
+                upper=Bound(
+                    "max",
+                    "A hole {value} wide opens in the rib's top. {why}",
+                    "Close the hole, or lead the seam round it.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
         "parts-overlap",
         "Parts drawn into each other",
         ATTENTION,
@@ -250,6 +273,29 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         ),
     ),
     Rule(
+        "wall-to-rib",
+        "Wall below the rib",
+        ATTENTION,
+        "below",
+        "The wall that carries the rib is at least as wide as the rib.",
+        "A narrower wall gives way sideways under the clamp, and takes away less heat than the rib brings: it softens.",
+        "assumption",
+        "As wide as the rib. A rib on the side of a wall wants a wall 1.7 times as thick as its root, against sink "
+        "marks (common practice); this is about walls that end in the rib.",
+        (Limit("min", 1.0, "1", "smallest width of the wall, in widths of the rib at half height", 0.0, 10.0),),
+        (
+            Check(
+                "wall_to_rib",
+                lower=Bound(
+                    "min",
+                    "The wall that carries the rib is {value} times as wide as the rib; it should be at least {limit} "
+                    "times.",
+                    "Widen the wall below the rib, or narrow the rib.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
         "overhang",
         "Overhang below the rib",
         ATTENTION,
@@ -307,5 +353,9 @@ NEEDS: dict[str, str] = {
 }
 """Rule -> the setting that brings it in; the other optional rules need materials."""
 
-REPLACED_BY: dict[str, str] = {"trap-corner": "trap-side", "overhang": "support-offset"}
-"""Rule -> the rule that says it already where both are broken at the same place."""
+REPLACED_BY: dict[str, str] = {
+    "trap-corner": "trap-side",
+    "overhang": "support-offset",
+    "sink-travel": "rib-height",  # where the floor of the flash trap is what the cover meets
+}
+"""Rule -> the rule that says it already where both are broken at the same place, and is no milder there."""

@@ -85,9 +85,9 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "energy_surplus",
             "energy surplus",
             "1",
-            "Energy that this place gets at even power and speed divided by what it needs, when the slowest "
-            "place "
-            "of the seam has just melted: 1 there, more elsewhere.",
+            "Light that arrives at this place at even power and speed (transmission, share of the spot on the rib) "
+            "over the area of rib that it has to melt, divided by the smallest such ratio of the seam: 1 there, more "
+            "elsewhere.",
             decimals=2,
         ),
         Quantity(
@@ -98,6 +98,49 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "its "
             "largest acceleration: planned speed divided by √(acceleration · turn radius), at least 1.",
             decimals=2,
+        ),
+        Quantity(
+            "melting_start",
+            "time to melting",
+            "s",
+            "Time with the laser on, at even power and speed, until the mean of the interface here reaches the melting "
+            "point, by the heat model; heat of fusion and collapse come after that.",
+            decimals=1,
+        ),
+        Quantity(
+            "least_power",
+            "least power",
+            "W",
+            "Laser power at which this place reaches its melting point at all, against the heat that air and tool "
+            "take.",
+            decimals=0,
+        ),
+        Quantity(
+            "power_reserve",
+            "laser power over the least power",
+            "1",
+            "Rise of the interface that the laser reaches at the slowest place in the end (in a single pass: at the "
+            "end of the pass), divided by the rise to melting. Below 1 the seam does not melt.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "decomposition_margin",
+            "decomposition above the highest temperature",
+            "K",
+            "Temperature given as material.process.decomposition less the highest that the heat model finds in the "
+            "seam.",
+            per="interface",
+            decimals=0,
+        ),
+        Quantity(
+            "first_pass_rise",
+            "rise in one pass",
+            "K",
+            "Rise of the base's surface while the spot passes once, where most light arrives: all of it turns to heat "
+            "within the absorption depth, over the width of the spot (of the rib where no spot is given).",
+            per="interface",
+            decimals=0,
         ),
         Quantity(
             "collapse_window",
@@ -133,6 +176,24 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=0,
         ),
         Quantity(
+            "thickness_of_class",
+            "cover thickness for its class",
+            "1",
+            "Largest cover thickness over the strip, divided by the thickness up to which covers of its class "
+            "(unfilled semi-crystalline, filled, clear amorphous) are usually welded. Only where no plaque was "
+            "measured.",
+            decimals=2,
+        ),
+        Quantity(
+            "transmission_doubt",
+            "doubt about the transmission",
+            "1",
+            "0: plaques were measured, or no cover is named; 1: a clear amorphous cover without plaques; 2: a "
+            "semi-crystalline or filled one without plaques.",
+            per="interface",
+            decimals=0,
+        ),
+        Quantity(
             "path_over_plaques",
             "light path against plaques",
             "1",
@@ -145,5 +206,6 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
 
 MATERIAL_REASONS: dict[str, str] = {
     "no-plaque": "No plaque of the cover was measured.",
+    "never-melts": "The laser does not melt the seam here, by the heat model.",
     "no-material": "The settings do not name the material that this value needs.",
 }

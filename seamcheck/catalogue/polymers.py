@@ -23,7 +23,7 @@ CELLS: dict[str, tuple[str, float, float]] = {
     "crystallinity": ("1", 0.0, 1.0),
     "solubility": ("MPa^0.5", 5.0, 50.0),
     "index": ("1", 1.2, 2.0),
-    "diffusivity": ("mm²/s", 0.01, 5.0),
+    "conductivity": ("W/(m·K)", 0.01, 5.0),
     "expansion": ("1", 1.0, 2.0),
 }
 """Cells of a polymer's row: unit, least and largest value that makes sense."""
@@ -49,6 +49,7 @@ OTHER_SPELLINGS: dict[str, str] = {
 
 GLASS_DENSITY = remembered(2.55, "g/cm³", "glass fibre")
 MINERAL_DENSITY = remembered(2.75, "g/cm³", "mineral filler")
+FILLER_CONDUCTIVITY = remembered(1.0, "W/(m·K)", "glass fibre")
 FILLER_HEAT = remembered(0.8, "J/(g·K)", "glass and mineral filler")
 
 
@@ -64,6 +65,7 @@ class Polymer:
     window_standing : 'from memory' or 'given'
     cells : name of a cell -> Known; a cell that nobody knows is missing
     components : symbols of a blend's components, () for a single polymer
+    opaque : whether it scatters although it is amorphous, as rubber-modified ones do
     melt_volume : (A0, A1, A2, from °C, to °C) of cm³/g = A0 + A1 T + A2 T², or None
     hansen : (dispersion, polar, hydrogen) MPa^0.5, or None
     """
@@ -74,6 +76,7 @@ class Polymer:
     window_standing: str
     cells: Mapping[str, Known]
     components: tuple[str, ...] = ()
+    opaque: bool = False
     melt_volume: tuple[float, float, float, float, float] | None = None
     hansen: tuple[float, float, float] | None = None
 
@@ -94,8 +97,10 @@ class Polymer:
             return Known(0.0, "1", "computed", "an amorphous polymer has no crystals")
         if cell == "crystallinity":
             return assumed(0.4, "1", "no crystallinity known", 0.2, 0.7)
-        if cell == "diffusivity":
-            return assumed(0.1, "mm²/s", "typical of unfilled plastics", 0.06, 0.15)
+        if cell == "conductivity":
+            return assumed(
+                0.2, "W/(m·K)", "no conductivity known; unfilled plastics lie between 0.15 and 0.3", 0.15, 0.3
+            )
         if cell == "expansion" and self.kind in ("amorphous", "blend"):
             return assumed(1.1, "1", "typical of amorphous polymers", 1.05, 1.15)
         if cell == "expansion":
@@ -166,9 +171,42 @@ class Compound:
             mixed(own.high),
         )
 
+    def filler_volume(self) -> float:
+        """Share of volume that is not polymer."""
+        rest = self.glass / GLASS_DENSITY.value + (self.mineral + self.carbon) / MINERAL_DENSITY.value
+        return rest / (rest + (1.0 - self.filler) / self.polymer.cells["density"].value)
+
+    def conductivity(self) -> Known:
+        """Thermal conductivity (W/(m·K)): of the polymer, fillers mixed in logarithmically by volume.
+
+        The range ends at the mean weighted by volume: no mixture conducts better (Wiener's upper bound).
+        """
+        own = self.polymer.get("conductivity")
+        if not self.filler:
+            return own
+        part, filler = self.filler_volume(), FILLER_CONDUCTIVITY.value
+
+        def mixed(k: float) -> float:
+            return float(k ** (1.0 - part) * filler**part)
+
+        return Known(
+            mixed(own.value),
+            "W/(m·K)",
+            "from memory",
+            f"mixed logarithmically by volume; polymer {own.value:g}, filler {filler:g}",
+            mixed(own.low),
+            max((1.0 - part) * own.high + part * filler, mixed(own.high)),
+        )
+
+    def cold_heat(self) -> Known:
+        """Specific heat near 20 °C (J/(g·K)), fillers mixed in by mass."""
+        return self._heat(self.polymer.cells["heat"])
+
     def heat_to_melt(self) -> Known:
         """Mean specific heat from 20 °C to the melt, fillers mixed in by mass (J/(g·K))."""
-        own = self.polymer.get("heat_to_melt")
+        return self._heat(self.polymer.get("heat_to_melt"))
+
+    def _heat(self, own: Known) -> Known:
         if not self.filler:
             return own
 
@@ -316,6 +354,7 @@ def polymer_table() -> PolymerTable:
             "from memory",
             cells,
             tuple(row.get("components", ())),
+            bool(row.get("opaque", False)),
             tuple(volume) if volume else None,
         )
     return PolymerTable(polymers, sources)
@@ -372,6 +411,7 @@ def _own_row(symbol: str, row: Mapping, base: Polymer | None) -> Polymer:
         "given" if "window" in row else (base.window_standing if base else "given"),
         cells,
         tuple(components),
+        bool(base and base.opaque),
         None if own_expansion or base is None else base.melt_volume,
         hansen,
     )

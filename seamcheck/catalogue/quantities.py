@@ -262,6 +262,7 @@ REASONS: dict[str, str] = {
     "no-shoulder": "The flank runs down without a shoulder on this side.",
     "corner": "The seam turns sharply here; a section across it has no meaning.",
     "junction": "Within about a rib width of a junction the section cuts more than one rib.",
+    "rib-hole": "A hole opens in the rib's top here.",
     "end": "Within half a rib width of an open end.",
     "free": "Nothing is in the way within this section.",
     "hole": "The cover has a hole over the rib here.",

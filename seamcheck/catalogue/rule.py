@@ -13,7 +13,7 @@ SEVERITIES = (MUST_FIX, ATTENTION, NOTE, OFF)
 
 STANDINGS = {
     "source": "A published source, named beside it.",
-    "common practice": "Usual in the trade; no published source was found.",
+    "common practice": "Usual in the trade; what was found published about it is named beside it.",
     "from memory": "A remembered value that was not verified.",
     "assumption": "An assumption of this project.",
 }
@@ -29,9 +29,19 @@ def slack_of(column: str, unit: str) -> float:
     return _SLACK_OF.get(column, SLACK.get(unit, 0.001))
 
 
+ATTENTION_BOUND = "attention"
+"""Name of the limit from which on a must-fix rule asks for attention, before it is broken."""
+
+
+def severity_at(bound: str, severity: str) -> str:
+    """Severity of a value beyond the bound of a limit: a rule that must be fixed is milder at its attention bound."""
+    return ATTENTION if bound == ATTENTION_BOUND and severity == MUST_FIX else severity
+
+
 ACCEPTED_EVERYWHERE = {
     "junction": "where seams meet, a section across one of them has no meaning; the junction is listed",
     "end": "at an open end the section is not whole; the open end is a finding of its own",
+    "rib-hole": "where a hole opens in the rib's top, that is a finding of its own",
     "corner": "at a sharp corner a section has no meaning; the corner is a finding of turn-radius",
     "no-rib": "where the rib is missing, that is a finding of its own",
 }
@@ -56,11 +66,15 @@ class Bound:
 
     Attributes
     ----------
-    formula : the bound, from limit names, ``collapse``, ``median`` (of the whole seam) and other columns
+    formula : the bound, from limit names, ``collapse``, other columns, and of the whole seam ``median``,
+        ``main_least`` and ``main_most`` (ends of the span that holds most of the seam)
+    attention : bound of the same kind, reached earlier; between the two a must-fix rule is ``attention``
+    on_flat : the one bound where no rib melts down (a flat or stepped lap), in place of both
     says : what a finding says; {value} and {limit} are filled in with their unit
     remedy : what to do; the part in [brackets] is left out where the amount {by} is unknown
     change, change_unit : formula and unit of {by}, from ``value``, ``limit`` and the columns at the place
     grave, grave_says : a further bound, and what a finding adds beyond it
+    stands_in_for : columns that tell more: where one of them is known, this bound is not judged
     harm : what goes wrong on this side, where the rule's harm tells of both
     below_zero : what a finding says instead where the value is negative; {size} is its size
     """
@@ -74,6 +88,20 @@ class Bound:
     grave_says: str = ""
     harm: str = ""
     below_zero: str = ""
+    attention: str = ""
+    on_flat: str = ""
+    stands_in_for: tuple[str, ...] = ()
+
+    def formulas(self) -> tuple[str, ...]:
+        """All formulas that a value may be compared with."""
+        return tuple(f for f in (self.formula, self.attention, self.on_flat) if f)
+
+    def steps(self, severity: str, is_flat: bool) -> tuple[tuple[str, str], ...]:
+        """(formula, severity) of each bound that holds for a joint, the gravest first; ``severity`` is the rule's."""
+        if is_flat and self.on_flat:
+            return ((self.on_flat, severity),)
+        full = (self.formula, severity)
+        return (full, (self.attention, severity_at(ATTENTION_BOUND, severity))) if self.attention else (full,)
 
     def sentence(self, value: float, slack: float) -> str:
         """What a finding says about a value that is known to ``slack``, with its {places} to be filled in."""
@@ -167,4 +195,4 @@ class Rule:
     def needs(self) -> tuple[str, ...]:
         """Names that its bounds are made from, limit names left out."""
         own = {limit.name for limit in self.limits}
-        return tuple(sorted({n for b in self.bounds() for n in names(b.formula)} - own))
+        return tuple(sorted({n for b in self.bounds() for f in b.formulas() for n in names(f)} - own))

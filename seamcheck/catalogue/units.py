@@ -15,6 +15,7 @@ KINDS: dict[str, tuple[str, dict[str, float]]] = {
     "mm³": ("a volume", {"mm³": 1.0, "mm3": 1.0, "cm³": 1000.0, "cm3": 1000.0}),
     "°": ("an angle", {"°": 1.0, "deg": 1.0, "rad": 180.0 / math.pi}),
     "%": ("a percentage", {"%": 1.0}),
+    "K": ("a difference of temperatures", {"K": 1.0}),
     "1": ("a plain number or a share", {"1": 1.0, "%": 0.01}),
 }
 """Unit kept -> what kind of number that is, and the units in which it can be written."""
@@ -42,7 +43,7 @@ def in_unit(written: Any, unit: str) -> float:
     if isinstance(written, str):
         match = _WRITTEN.fullmatch(written)
         if match is None:
-            raise ValueError(f"must be {kind}, such as {_example(unit)}; got {written!r}")
+            raise ValueError(f"must be {kind}, such as {_example(unit)}; got {_shown(written)}")
         number, suffix = float(match[1]), match[2]
         if suffix not in ("", *factors):
             other = next((k for k, f in KINDS.values() if suffix in f), "")
@@ -50,7 +51,10 @@ def in_unit(written: Any, unit: str) -> float:
             raise ValueError(f"must be {kind} ({known}); {what}")
         value = number * factors.get(suffix, 1.0)
     else:
-        value = float(written)
+        try:
+            value = float(written)
+        except OverflowError:  # a whole number of hundreds of digits
+            value = math.inf
     if not math.isfinite(value):
         raise ValueError(f"must be a finite number; got {_shown(written)}")
     return value
@@ -63,12 +67,18 @@ def _example(unit: str) -> str:
         "mm³": '50 or "50 mm³"',
         "°": '2 or "2 deg"',
         "%": '28 or "28 %"',
+        "K": '300 or "300 K"',
         "1": '0.1 or "10 %"',
     }[unit]
 
 
 def _shown(written: Any) -> str:
-    return {True: "true", False: "false"}[written] if isinstance(written, bool) else repr(written)
+    if isinstance(written, bool):
+        return {True: "true", False: "false"}[written]
+    if isinstance(written, int) and abs(written) >= 10**40:
+        return "a number of more than 40 digits"
+    text = repr(written)
+    return text if len(text) <= 80 else f"{text[:76]} ..."
 
 
 def shown(value: float, unit: str, decimals: int = 3) -> str:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import os
-import shutil
 import subprocess
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from seamcheck.errors import UsageError
+from seamcheck.isolation.imports import program
 from seamcheck.settings.file import NAME
 
 ENDINGS = (".step", ".stp", ".p21")
@@ -112,14 +112,14 @@ def _changed(top: Path, revision: str) -> set[str]:
 
 def _git(folder: Path, *arguments: str) -> tuple[int, bytes, bytes]:
     """Exit code, standard output and standard error of git, run without a shell."""
-    program = shutil.which("git")
-    if program is None:
+    git = program("git")
+    if git is None:
         raise UsageError("--changed-since needs git, which is not on this machine.")
     # a hook of git sets these; they could name another repository than the one that the models are in
     environment = {key: value for key, value in os.environ.items() if not key.startswith("GIT_")}
     try:
         done = subprocess.run(
-            [program, "-c", "core.fsmonitor=false", "-c", "core.quotePath=false", *arguments],
+            [git, "-c", "core.fsmonitor=false", "-c", "core.quotePath=false", *arguments],
             cwd=folder,
             env={**environment, "GIT_OPTIONAL_LOCKS": "0", "LC_ALL": "C"},
             stdin=subprocess.DEVNULL,

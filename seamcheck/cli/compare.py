@@ -38,7 +38,7 @@ def _output_options(command: Any) -> Any:
     return command
 
 
-def _settings_options(command: Any) -> Any:
+def settings_options(command: Any) -> Any:
     """Roles, limits and whatever else a review goes by: the options of ``seamcheck review`` itself."""
     own = (one.SHOW, one.RUN, WRITE, CI)
     for parameter in reversed(one.command.params):
@@ -51,7 +51,7 @@ def _settings_options(command: Any) -> Any:
 @click.argument("old", type=click.Path(path_type=Path))
 @click.argument("new", type=click.Path(path_type=Path))
 @_output_options
-@_settings_options
+@settings_options
 @option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
 @option(
     "--strict",

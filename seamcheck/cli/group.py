@@ -17,6 +17,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "scan": ("seamcheck.cli.scan", "Review every model in some folders."),
     "report": ("seamcheck.cli.report", "Make reports from a review document."),
     "compare": ("seamcheck.cli.compare", "Compare two revisions of a model."),
+    "propose": ("seamcheck.cli.propose", "Propose a weld rib for parts without one."),
     "explain": ("seamcheck.cli.explain", "Explain a rule or a quantity."),
     "settings": ("seamcheck.cli.settings", "Print or write the settings file, every limit explained."),
     "samples": ("seamcheck.cli.samples", "Write the sample models into a folder."),

@@ -10,7 +10,7 @@ import click
 
 from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
-from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show
+from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show_review
 
 
 @click.command(cls=SectionedCommand, name="report", short_help="Make reports from a review document.")
@@ -24,8 +24,11 @@ from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show
 )  # fmt: skip
 @ci.ci_options
 @option("--quiet", "-q", is_flag=True, section="Show", help="Only the verdict, in one line.")
+@option(
+    "--verbose", "-v", is_flag=True, section="Show", help="All tables: quantities, limits, places, questions to ask."
+)
 @one_sentence
-def command(document: Path, models: tuple[Path, ...], quiet: bool, **options: Any) -> None:
+def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool, **options: Any) -> None:
     """Show a review document again, and make other reports from it; nothing is measured anew.
 
     \b
@@ -49,9 +52,7 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, **options: An
     check_document(review.document, str(document))
     review = ci.held_against(review, options["baseline"])
     if not writers.takes_stdout:
-        from seamcheck.report import text as terminal
-
-        show(terminal.one_line(review.document) if quiet else terminal.whole(review.document))
+        show_review(review.document, quiet, verbose)
         ci.tell_baseline(review, quiet)
     for line in writers.write(review.document):
         if not quiet:

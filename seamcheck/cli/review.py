@@ -16,7 +16,7 @@ from seamcheck.cli.shared import (
     option,
     read_day,
     read_pairs,
-    show,
+    show_review,
 )
 
 if TYPE_CHECKING:
@@ -85,6 +85,7 @@ RUN = "Run"
 @ci.ci_options
 @ci.each_options
 @option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the verdict, in one line.")
+@option("--verbose", "-v", is_flag=True, section=SHOW, help="All tables: quantities, limits, places, questions to ask.")
 @option("--strict", is_flag=True, section=SHOW, help="Exit with 1 also for findings that ask for attention.")
 @option(
     "--time-limit",
@@ -115,6 +116,7 @@ def command(
     no_settings_file: bool,
     with_view: bool,
     quiet: bool,
+    verbose: bool,
     strict: bool,
     time_limit: float | None,
     memory_limit: float | None,
@@ -156,9 +158,7 @@ def command(
     writers = Writers(options, models)
     result = ci.held_against(review_one(models, writers.needs_view), options["baseline"])
     if not writers.takes_stdout:
-        from seamcheck.report import text
-
-        show(text.one_line(result.document) if quiet else text.whole(result.document))
+        show_review(result.document, quiet, verbose)
         ci.tell_baseline(result, quiet)
     for line in writers.write(result.document, debug):
         if not quiet:

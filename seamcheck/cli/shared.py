@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from functools import wraps
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -81,6 +81,18 @@ def show(parts: Iterable[RenderableType]) -> None:
         for part in parts:
             console.print(part, soft_wrap=_is_one_line(part))
     click.echo("\n".join(line.rstrip() for line in captured.get().splitlines()))
+
+
+def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool) -> None:
+    """A review on the terminal: one line, one screen, or everything with its tables."""
+    from seamcheck.report import screen, text
+
+    if quiet:
+        show(text.one_line(document))
+    elif verbose:
+        show(text.whole(document))
+    else:
+        show(screen.screen(document, make_console().width))
 
 
 def _is_one_line(part: RenderableType) -> bool:

@@ -187,7 +187,9 @@ def _joint() -> dict[str, Any]:
             "length_mm": NUMBER,
             "s": _NUMBERS,
             "columns": {"type": "object", "additionalProperties": column},
-            "bounds": listed(record({"rule": TEXT, "column": TEXT, "quantity": TEXT, "low": bound, "high": bound})),
+            "bounds": listed(
+                record({**dict.fromkeys(("rule", "column", "quantity", "severity"), TEXT), "low": bound, "high": bound})
+            ),
         }
     )
     return record(

@@ -9,6 +9,7 @@ import numpy as np
 import shapely
 
 from seamcheck.contour.contour import Contour, Path
+from seamcheck.contour.holes import without_holes
 from seamcheck.contour.midline import Border, settle, steady
 from seamcheck.contour.skeleton import Chain, skeleton
 from seamcheck.errors import NotReviewed
@@ -32,7 +33,7 @@ def trace_contour(joint: Joint, settings: Any = None) -> Contour:
     ------
     NotReviewed : no-seam where the region has no middle to follow
     """
-    polygons = [p for p in shapely.get_parts(joint.region) if p.area > 1e-6]
+    polygons = list(shapely.get_parts(without_holes(joint.region)[0]))
     if not polygons:
         raise NotReviewed("no-seam", _NO_LINE)
     width = _typical_width(polygons)
@@ -271,7 +272,9 @@ def _lift(points: np.ndarray, rib_top: np.ndarray) -> np.ndarray:
     np.maximum.at(z, index, height)
     known = np.flatnonzero(np.isfinite(z))
     if not len(known):
-        return np.column_stack([points, np.zeros(len(points))])
+        corners = rib_top.reshape(-1, 3)
+        away = np.linalg.norm(corners[None, :, :2] - points[:, None], axis=2)
+        return np.column_stack([points, corners[away.argmin(axis=1), 2]])
     missing = np.flatnonzero(~np.isfinite(z))
     if len(missing):
         z[missing] = np.interp(missing, known, z[known])

@@ -142,7 +142,7 @@ def _part(part: Part, joints: Sequence[JointResult]) -> dict[str, Any]:
 
 
 def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) -> dict[str, Any]:
-    seam = JudgedSeam(joint.survey, settings)
+    seam = JudgedSeam(joint, settings)
     survey = joint.survey
     views = {view.path.id: view for view in seam.paths}
     keys = _columns(survey.paths)
@@ -201,7 +201,7 @@ def _tolerances(joint: JointResult, seam: JudgedSeam) -> list[dict[str, Any]]:
             for side, bound in (("low", check.lower), ("high", check.upper)):
                 if bound is None:
                     continue
-                pairs = [(v.values(check)[0], v.bound(rule, check, bound)) for v in seam.paths]
+                pairs = [(v.values(check)[0], v.steps(rule, check, bound)[0].limit) for v in seam.paths]
                 entry = joint.survey.interface.get(check.column, {})
                 if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
                     limit = np.asarray(evaluate(bound.formula, seam.constants(rule)), dtype=float)
@@ -303,11 +303,13 @@ def _bounds(view: JudgedPath, is_flat: bool) -> list[dict[str, Any]]:
         for check in rule.checks:
             if check.column not in view.path.columns:
                 continue
-            sides = {"low": None, "high": None}
+            sides: dict[str, dict[str, Any]] = {}
             for side, bound in (("low", check.lower), ("high", check.upper)):
-                if bound is not None:
-                    sides[side] = _constant_or_list(view.bound(rule, check, bound))
-            result.append({"rule": rule.key, "column": check.column, "quantity": check.judged, **sides})
+                for step in () if bound is None else view.steps(rule, check, bound):
+                    sides.setdefault(step.severity, {"low": None, "high": None})[side] = _constant_or_list(step.limit)
+            for severity, limits in sides.items():
+                judged = {"rule": rule.key, "column": check.column, "quantity": check.judged, "severity": severity}
+                result.append({**judged, **limits})
     return result
 
 

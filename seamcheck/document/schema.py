@@ -211,7 +211,9 @@ def _contour(summaries: dict[str, Any]) -> dict[str, Any]:
             "stations": stations,
             "unmeasured": listed(record({"column": TEXT, "from_s": NUMBER, "to_s": NUMBER, "why": TEXT})),
             "summary": summaries,
-            "bounds": listed(record({"rule": TEXT, "column": TEXT, "quantity": TEXT, "low": bound, "high": bound})),
+            "bounds": listed(
+                record({**dict.fromkeys(("rule", "column", "quantity", "severity"), TEXT), "low": bound, "high": bound})
+            ),
         },
         optional=("clamp_side",),
     )

@@ -25,9 +25,12 @@ FORK, END = b"F", b"E"
 _ORPHAN_CHECK_S = 1.0
 
 
-def main(control_fd: int, parent: int, preload: tuple[str, ...]) -> None:
-    """Serve until the parent's end of the control socket closes; then end every child."""
-    control = socket.socket(fileno=control_fd)
+def main() -> None:
+    """Serve until the parent's end of the control socket closes; then end every child.
+
+    Its arguments: the control socket's file descriptor, the parent's process id, modules to load before the first fork.
+    """
+    control, parent, preload = socket.socket(fileno=int(sys.argv[1])), int(sys.argv[2]), sys.argv[3:]
     for number in (signal.SIGINT, signal.SIGTERM):  # the parent ends this process by closing the socket
         signal.signal(number, signal.SIG_IGN)
     seldom_look_for_cycles()

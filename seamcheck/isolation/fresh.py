@@ -5,18 +5,16 @@ from __future__ import annotations
 import contextlib
 import os
 import subprocess
-import sys
 import tempfile
 from collections.abc import Callable
 from typing import Any
 
 from seamcheck.isolation.frames import messages_from, tail, write_message
+from seamcheck.isolation.imports import child_command, child_environment
 from seamcheck.isolation.outcome import Watch
 
 TIME_LIMIT_S = 600.0
 MEMORY_LIMIT_MB = 4096.0
-
-_START = "from seamcheck.isolation.child import main; main()"
 
 
 def run_isolated(
@@ -54,7 +52,7 @@ def run_isolated(
     watch = Watch(time_limit_s, memory_limit_mb, progress)
     with tempfile.TemporaryFile() as chatter:
         child = subprocess.Popen(
-            [sys.executable, "-c", _START],
+            child_command("seamcheck.isolation.child:main"),
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             stderr=chatter,
@@ -79,8 +77,3 @@ def run_isolated(
             child.stdout.close()
             with contextlib.suppress(OSError):
                 child.stdin.close()
-
-
-def child_environment() -> dict[str, str]:
-    """The environment of a child that finds the same modules as this process."""
-    return os.environ | {"PYTHONPATH": os.pathsep.join(filter(None, sys.path))}

@@ -17,7 +17,8 @@ from typing import Any
 
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.frames import messages_from, tail, write_message
-from seamcheck.isolation.fresh import MEMORY_LIMIT_MB, TIME_LIMIT_S, child_environment, run_isolated
+from seamcheck.isolation.fresh import MEMORY_LIMIT_MB, TIME_LIMIT_S, run_isolated
+from seamcheck.isolation.imports import child_command, child_environment
 from seamcheck.isolation.outcome import Watch, ended_from_outside
 
 REVIEW_MODULES = (
@@ -38,10 +39,6 @@ every job gets a fresh child, which loads the kernel anew."""
 
 _LOADING_LIMIT_S = 300.0
 _ONE_THREAD = {name: "1" for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS")}
-_START = (
-    "import sys; from seamcheck.isolation.fork_server import main; "
-    "main(int(sys.argv[1]), int(sys.argv[2]), tuple(sys.argv[3:]))"
-)
 
 
 class Stopped(Exception):
@@ -175,7 +172,7 @@ class _Server:
         self._control, self._lock, self._numbers = ours, threading.Lock(), itertools.count(1)
         with theirs:
             self._process = subprocess.Popen(
-                [sys.executable, "-c", _START, str(theirs.fileno()), str(os.getpid()), *preload],
+                child_command("seamcheck.isolation.fork_server:main", str(theirs.fileno()), str(os.getpid()), *preload),
                 stdin=subprocess.DEVNULL,
                 stdout=subprocess.DEVNULL,
                 stderr=subprocess.DEVNULL,

@@ -3,27 +3,43 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
 import numpy as np
 
 from seamcheck.catalogue.formula import evaluate, names
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Bound, Check, Rule
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.judge.findings import JointResult
+from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch, cell_lengths, stretches, weighted_median
-from seamcheck.settings.settings import Settings
+from seamcheck.settings.settings import DEFAULT, Settings
 
 _NO_COVER = ("hole", "no-cover")
 _COVER_COLUMNS = ("cover_thickness", "cover_thickness_min", "cover_thickness_max")
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Step:
+    """One bound at every station of a path: (n,) ``limit``, and the severity of a value beyond it."""
+
+    limit: np.ndarray
+    severity: str
+
+    def margin(self, values: np.ndarray, side: str) -> np.ndarray:
+        """(n,) how far inside of a 'low' or 'high' bound the values lie; negative beyond it."""
+        return values - self.limit if side == "low" else self.limit - values
+
+
 class JudgedSeam:
     """All paths of one joint."""
 
-    def __init__(self, survey: Survey, settings: Settings) -> None:
-        self.survey, self.settings = survey, settings
-        self.paths = [JudgedPath(path, self) for path in survey.paths if len(path.s)]
+    def __init__(self, joint: JointResult, settings: Settings) -> None:
+        self.survey, self.settings = joint.survey, settings
+        self.is_flat = joint.rib_on == "none"
+        self.paths = [JudgedPath(path, self) for path in joint.survey.paths if len(path.s)]
         self._medians: dict[str, float] = {}
+        self._main_spans: dict[tuple[str, float], tuple[float, float]] = {}
 
     def pooled(self, key: str) -> np.ndarray:
         """One column over all paths."""
@@ -33,16 +49,44 @@ class JudgedSeam:
     def median(self, key: str) -> float:
         """Median of a column over the whole seam, each station counting as long as its part of the path."""
         if key not in self._medians:
-            weights = [cell_lengths(v.path.s, v.path.length, v.path.closed) for v in self.paths]
-            self._medians[key] = weighted_median(self.pooled(key), np.concatenate(weights)) if weights else float("nan")
+            weights = self._weights()
+            self._medians[key] = weighted_median(self.pooled(key), weights) if len(weights) else float("nan")
         return self._medians[key]
+
+    def main_span(self, quantity: str, width: float) -> tuple[float, float]:
+        """Least and largest value on the main part of the seam, see main_span() below."""
+        key = (quantity, width)
+        if key not in self._main_spans:
+            least, most = self.pooled(f"{quantity}_min"), self.pooled(f"{quantity}_max")
+            self._main_spans[key] = main_span(least, most, self._weights(), width)
+        return self._main_spans[key]
+
+    def _weights(self) -> np.ndarray:
+        weights = [cell_lengths(v.path.s, v.path.length, v.path.closed) for v in self.paths]
+        return np.concatenate(weights) if weights else np.zeros(0)
+
+    def steps(self, rule: Rule, bound: Bound) -> tuple[tuple[str, str], ...]:
+        """(formula, severity) of each bound that holds for this joint, the gravest first."""
+        return bound.steps(self.settings.severity(rule.key), self.is_flat)
 
     def constants(self, rule: Rule) -> dict[str, float]:
         """What a bound can be made from without looking at a station."""
         own = {limit.name: self.settings.limit(rule.key, limit.name) for limit in rule.limits}
-        if rule.key == "sink-travel" and self.settings.intended_stop > 0:
-            own["reserve"] = -self.settings.limit("intended-stop", "within")  # the stop may end the collapse
+        if rule.key == "sink-travel":
+            own["reserve"] = self._reserve_of_travel(own)
         return {"collapse": self.settings.collapse, **own}
+
+    def _reserve_of_travel(self, own: Mapping[str, float]) -> float:
+        """mm on top of the collapse: none before an intended stop, less where a tolerance of the travel is judged."""
+        settings = self.settings
+        if settings.intended_stop > 0:
+            return -settings.limit("intended-stop", "within")
+        is_own = settings.origin("sink-travel.reserve") != DEFAULT
+        return own["toleranced"] if "free_travel" in settings.tolerances and not is_own else own["reserve"]
+
+    def constant(self, rule: Rule, formula: str) -> float:
+        """A bound that needs no station."""
+        return float(evaluate(formula, self.constants(rule)))
 
 
 class JudgedPath:
@@ -79,21 +123,29 @@ class JudgedPath:
             source[there] = check.substitute
         return values, source
 
-    def bound(self, rule: Rule, check: Check, bound: Bound) -> np.ndarray:
-        """(n,) the bound at every station."""
+    def steps(self, rule: Rule, check: Check, bound: Bound) -> list[Step]:
+        """The bounds at every station, the gravest first."""
+        return [Step(self._evaluate(rule, check, text), severity) for text, severity in self.seam.steps(rule, bound)]
+
+    def _evaluate(self, rule: Rule, check: Check, formula: str) -> np.ndarray:
+        """(n,) a bound's formula at every station."""
         known: dict[str, object] = dict(self.seam.constants(rule))
-        for name in names(bound.formula):
+        for name in names(formula):
             if name == "median":
                 known[name] = self.seam.median(check.judged)
+            elif name in ("main_least", "main_most"):
+                span = self.seam.main_span(check.judged, self.seam.settings.limit(rule.key, "max"))
+                known[name] = span[name == "main_most"]
             elif name in QUANTITIES and name not in known:
                 column = self.column(name)
                 known[name] = np.where(np.isnan(column), self.seam.median(name), column)
-        return np.broadcast_to(np.asarray(evaluate(bound.formula, known), dtype=float), self.path.s.shape)
+        return np.broadcast_to(np.asarray(evaluate(formula, known), dtype=float), self.path.s.shape)
 
     def numbers_at(self, station: int, rule: Rule) -> dict[str, float]:
         """Everything that a remedy's amount can be made from, at one station."""
         columns = {key: float(self.column(key)[station]) for key in QUANTITIES}
-        medians = {"median": self.seam.median(rule.quantities[0])} if "median" in rule.needs() else {}
+        by_median = {"median", "main_least", "main_most"} & set(rule.needs())
+        medians = {"median": self.seam.median(rule.quantities[0])} if by_median else {}
         return {**columns, **medians, **self.seam.constants(rule)}
 
     def stretches(self, mark: np.ndarray) -> list[Stretch]:
@@ -123,6 +175,37 @@ class JudgedPath:
             if reason in _NO_COVER:
                 return reason
         raise ValueError(f"station {station} is covered")
+
+
+def main_span(least: np.ndarray, most: np.ndarray, weights: np.ndarray, width: float) -> tuple[float, float]:
+    """Ends of what lies within the span of a width that holds most of a seam.
+
+    Parameters
+    ----------
+    least, most : (n,) smallest and largest value at each station, NaN where not measured
+    weights : (n,) mm, how much of the seam a station stands for
+    width : of the span, in the unit of the values
+
+    Returns
+    -------
+    (least, most) over the stations that lie in the span wholly. Of equally long ones the span nearest to the
+    weighted median counts; (NaN, NaN) where no station has both values, or none fits into the width.
+    """
+    known = np.isfinite(least) & np.isfinite(most)
+    low, high, weights = least[known], most[known], weights[known]
+    fits = high - low <= width + 1e-9
+    if not fits.any():
+        return float("nan"), float("nan")
+    low, high, weights = low[fits], high[fits], weights[fits]
+    if high.max() - low.min() <= width + 1e-9:
+        return float(low.min()), float(high.max())
+    starts = np.unique(np.round(np.concatenate([low, high - width]), 3))
+    inside = (low >= starts[:, None] - 5e-4) & (high <= starts[:, None] + width + 5e-4)
+    held = inside @ weights
+    best = np.flatnonzero(held >= held.max() * (1 - 1e-9))
+    middle = weighted_median((low + high) / 2, weights)
+    chosen = inside[best[np.argmin(np.abs(starts[best] + width / 2 - middle))]]
+    return float(low[chosen].min()), float(high[chosen].max())
 
 
 def unmeasured_columns(rules: Sequence[Rule], view: JudgedPath) -> Mapping[str, np.ndarray]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -12,11 +12,11 @@ from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import amount, fill, value_text
-from seamcheck.judge.bounds import JudgedPath, unmeasured_columns
+from seamcheck.judge.bounds import JudgedPath, Step, unmeasured_columns
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch
+from seamcheck.sections.stretches import Stretch, cell_lengths
 
 _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the middle one is shown
 
@@ -24,22 +24,17 @@ _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the m
 def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: JudgedPath) -> Iterator[DraftFinding]:
     """Stretches of one path on which one check of a rule is broken, or at risk within its tolerance."""
     values, column = view.values(check)
+    tolerance = tolerance_of(judging.settings, check)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None:
             continue
-        limit = view.bound(rule, check, bound)
-        margin = values - limit if side == "low" else limit - values
-        slack = slack_of(check.column, QUANTITIES[check.column].unit)
-        with np.errstate(invalid="ignore"):
-            broken = margin < -slack
-        if rule.needs_cover:
-            broken &= ~view.uncovered
+        case = _Case(judging, rule, check, bound, side, view, values, column)
+        broken = case.beyond(0.0)
         for stretch in view.stretches(broken):
-            worst = _worst(margin, stretch, view.path)
-            numbers = (float(values[worst]), float(limit[worst]), float(margin[worst]))
-            draft = _numbered(judging, rule, check, bound, view, stretch, worst, numbers, column[worst], side)
-            yield with_tolerance(draft, judging.settings, check, side)
-        yield from _at_risk(judging, rule, check, bound, view, values, limit, margin, column, side, broken)
+            yield with_tolerance(case.draft(stretch, 0.0), judging.settings, check, side)
+        if tolerance is not None:
+            for stretch in view.stretches(case.beyond(tolerance) & ~broken):
+                yield at_risk(case.draft(stretch, tolerance), judging.settings, check, side)
     for reason, sentence in check.failing_reasons.items():
         mark = (view.reason(check.column) == reason) & np.isnan(values) & ~view.uncovered
         for stretch in view.stretches(mark):
@@ -54,79 +49,90 @@ def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: Judged
             )
 
 
-def _at_risk(
-    judging: JointJudge,
-    rule: Rule,
-    check: Check,
-    bound: Bound,
-    view: JudgedPath,
-    values: np.ndarray,
-    limit: np.ndarray,
-    margin: np.ndarray,
-    column: np.ndarray,
-    side: str,
-    broken: np.ndarray,
-) -> Iterator[DraftFinding]:
-    """Stretches inside the limit as drawn that leave it in the worst case of their tolerance."""
-    tolerance = tolerance_of(judging.settings, check)
-    if tolerance is None:
-        return
-    slack = slack_of(check.column, QUANTITIES[check.column].unit)
-    with np.errstate(invalid="ignore"):
-        risky = (margin - tolerance < -slack) & ~broken
-    if rule.needs_cover:
-        risky &= ~view.uncovered
-    for stretch in view.stretches(risky):
-        worst = _worst(margin, stretch, view.path)
-        nominal = float(values[worst])
-        off = nominal - tolerance if side == "low" else nominal + tolerance
-        numbers = (off, float(limit[worst]), float(margin[worst]) - tolerance)
-        draft = _numbered(judging, rule, check, bound, view, stretch, worst, numbers, column[worst], side)
-        found = replace(draft.finding, value=nominal, margin=float(margin[worst]))
-        yield at_risk(replace(draft, finding=found), judging.settings, check, side)
+@dataclass(frozen=True, slots=True, eq=False)
+class _Case:
+    """One side of one check on one path: (n,) values, and the column that each comes from."""
 
+    judging: JointJudge
+    rule: Rule
+    check: Check
+    bound: Bound
+    side: str
+    view: JudgedPath
+    values: np.ndarray
+    column: np.ndarray
 
-def _numbered(
-    judging: JointJudge,
-    rule: Rule,
-    check: Check,
-    bound: Bound,
-    view: JudgedPath,
-    stretch: Stretch,
-    worst: int,
-    numbers: tuple[float, float, float],
-    column: str,
-    side: str,
-) -> DraftFinding:
-    value, limit, margin = numbers
-    key = check.column
-    names = view.numbers_at(worst, rule) | {"value": value, "limit": limit}
-    by = float(evaluate(bound.change, names))
-    words = {
-        "value": value_text(value, key),
-        "limit": value_text(limit, key),
-        "median": value_text(names["median"], key) if "median" in names else "",
-        "collapse": value_text(judging.settings.collapse, "gap"),
-        "size": value_text(abs(value), key),
-        "size_limit": value_text(abs(limit), key),
-        "percent": f"{100 * value:.0f} %",
-    }
-    if np.isfinite(by) and by > 0:
-        words["by"] = amount(by, bound.change_unit or QUANTITIES[key].unit)
-    says = fill(bound.sentence(value, slack_of(key, QUANTITIES[key].unit)), words)
-    if bound.grave:
-        grave = float(evaluate(bound.grave, names))
-        if (value > grave) if side == "high" else (value < grave):
-            says += " " + fill(bound.grave_says, {"grave": value_text(grave, key)})
-    draft = judging.on_stretch(rule, view, stretch, worst, says, fill(bound.remedy, words), f"{check.column}.{side}")
-    return replace(
-        draft,
-        finding=replace(
-            draft.finding, harm=bound.harm or rule.harm, quantity=check.judged, column=column,
-            value=value, limit=limit, margin=margin,
-            unit=QUANTITIES[key].unit,
-        ),
-    )  # fmt: skip
+    def beyond(self, tolerance: float) -> np.ndarray:
+        """(n,) bool: beyond one of the bounds, or so near that the tolerance carries it there."""
+        mark = np.zeros(len(self.values), dtype=bool)
+        for step in self.view.steps(self.rule, self.check, self.bound):
+            mark |= self._is_beyond(step, tolerance)
+        for column in self.bound.stands_in_for:
+            mark &= ~np.isfinite(self.view.column(column))
+        return mark & ~self.view.uncovered if self.rule.needs_cover else mark
+
+    def _is_beyond(self, step: Step, tolerance: float) -> np.ndarray:
+        slack = slack_of(self.check.column, QUANTITIES[self.check.column].unit)
+        with np.errstate(invalid="ignore"):
+            return np.asarray(step.margin(self.values, self.side) - tolerance < -slack)
+
+    def draft(self, stretch: Stretch, tolerance: float) -> DraftFinding:
+        """The finding of a stretch beyond a bound: told of the gravest bound, at the place furthest beyond it."""
+        steps = self.view.steps(self.rule, self.check, self.bound)
+        marks = [self._is_beyond(step, tolerance)[stretch.stations] for step in steps]
+        gravest = next(i for i, mark in enumerate(marks) if mark.any())
+        step, mark = steps[gravest], marks[gravest]
+        margin = step.margin(self.values, self.side)
+        worst = _worst(margin, stretch, self.view.path)
+        value = float(self.values[worst])
+        off = value - tolerance if self.side == "low" else value + tolerance
+        draft = self._told(stretch, worst, off, float(step.limit[worst]))
+        message = draft.finding.message
+        if len(steps) > 1 and gravest == 0 and steps[1].severity != step.severity and not mark.all():
+            message += " " + self._partly(steps[1], stretch, mark, worst)
+        found = replace(
+            draft.finding, severity=step.severity, message=message, value=value, margin=float(margin[worst])
+        )  # fmt: skip
+        return replace(draft, finding=found)
+
+    def _partly(self, milder: Step, stretch: Stretch, mark: np.ndarray, worst: int) -> str:
+        """How much of a stretch lies beyond the gravest bound, the rest being beyond the milder one only."""
+        path = self.view.path
+        length = cell_lengths(path.s, path.length, path.closed)[stretch.stations][mark].sum()
+        limit = value_text(abs(float(milder.limit[worst])), self.check.column)
+        return f"That holds for {value_text(float(length), 'gap')} of this stretch; on the rest it is beyond {limit}."
+
+    def _told(self, stretch: Stretch, station: int, value: float, limit: float) -> DraftFinding:
+        """The finding with its sentences, for a value at a station."""
+        rule, bound, key = self.rule, self.bound, self.check.column
+        names = self.view.numbers_at(station, rule) | {"value": value, "limit": limit}
+        by = float(evaluate(bound.change, names))
+        words = {
+            "value": value_text(value, key),
+            "limit": value_text(limit, key),
+            "median": value_text(names["median"], key) if "median" in names else "",
+            "collapse": value_text(self.judging.settings.collapse, "gap"),
+            "size": value_text(abs(value), key),
+            "size_limit": value_text(abs(limit), key),
+            "percent": f"{100 * value:.0f} %",
+        }
+        if np.isfinite(by) and by > 0:
+            words["by"] = amount(by, bound.change_unit or QUANTITIES[key].unit)
+        says = fill(bound.sentence(value, slack_of(key, QUANTITIES[key].unit)), words)
+        if bound.grave:
+            grave = float(evaluate(bound.grave, names))
+            if (value > grave) if self.side == "high" else (value < grave):
+                says += " " + fill(bound.grave_says, {"grave": value_text(grave, key)})
+        draft = self.judging.on_stretch(
+            rule, self.view, stretch, station, says, fill(bound.remedy, words), f"{key}.{self.side}"
+        )
+        return replace(
+            draft,
+            finding=replace(
+                draft.finding, harm=bound.harm or rule.harm, quantity=self.check.judged,
+                column=str(self.column[station]), limit=limit, unit=QUANTITIES[key].unit,
+            ),
+        )  # fmt: skip
 
 
 def holes(judging: JointJudge) -> Iterator[DraftFinding]:

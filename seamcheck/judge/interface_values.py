@@ -8,7 +8,6 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES
@@ -38,12 +37,15 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None or value is None:
             continue
-        limit = float(evaluate(bound.formula, judging.seam.constants(rule)))
-        margin = value - limit if side == "low" else limit - value
-        slack = SLACK.get(QUANTITIES[check.column].unit, 0.001)
-        is_broken = margin < -slack
-        if not is_broken and not margin - (tolerance_of(judging.settings, check) or 0.0) < -slack:
+        unit = QUANTITIES[check.column].unit
+        slack, tolerance = SLACK.get(unit, 0.001), tolerance_of(judging.settings, check) or 0.0
+        steps = [(judging.seam.constant(rule, text), severity) for text, severity in judging.seam.steps(rule, bound)]
+        margins = [value - limit if side == "low" else limit - value for limit, _ in steps]
+        is_broken = min(margins) < -slack
+        passed = [i for i, room in enumerate(margins) if room - (0.0 if is_broken else tolerance) < -slack]
+        if not passed:
             continue
+        (limit, severity), margin = steps[passed[0]], margins[passed[0]]
         words = {
             "value": value_text(value, check.column),
             "limit": value_text(limit, check.column),
@@ -52,14 +54,11 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             "collapse": value_text(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
             "percent": f"{100.0 * value:.3g} %",
-            "by": amount(
-                abs(margin - (0.0 if is_broken else tolerance_of(judging.settings, check) or 0.0)),
-                QUANTITIES[check.column].unit,
-            ),
+            "by": amount(abs(margin - (0.0 if is_broken else tolerance)), unit),
         }
         finding = replace(
             judging.finding(rule, fill(bound.sentence(value, slack), words), fill(bound.remedy, words)),
-            column=check.column, value=float(value), limit=limit, margin=float(margin),
+            severity=severity, column=check.column, value=float(value), limit=limit, margin=float(margin),
             at=None if at is None else point(np.asarray(at, dtype=float)),
             faces=tuple((f["part"], f["face"]) for f in entry.get("faces", ())),
         )  # fmt: skip
@@ -76,8 +75,8 @@ def interface_travel(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Ite
     entry = judging.joint.survey.interface.get("free_travel")
     if not entry:
         return
-    limit = float(evaluate(bound.formula, judging.seam.constants(rule)))
-    known = [d.finding for d in drafts if d.finding.rule == "sink-travel"]
+    limit = judging.seam.constant(rule, bound.formula)
+    known = [d.finding for d in drafts if "sink-travel" in (d.finding.rule, *d.finding.also)]
     for place in (entry, *entry.get("places", ())):
         value, at = place.get("value"), place.get("at")
         tolerance = tolerance_of(judging.settings, check) if place is entry else None

@@ -40,8 +40,8 @@ class JointJudge:
 
     def __init__(self, joint: JointResult, settings: Settings) -> None:
         self.joint, self.settings = joint, settings
-        self.seam = JudgedSeam(joint.survey, settings)
-        self.is_flat = joint.rib_on == "none"
+        self.seam = JudgedSeam(joint, settings)
+        self.is_flat = self.seam.is_flat
 
     def applies(self, rule: Rule) -> bool:
         """An optional rule applies where the joint has one of its quantities at all."""

@@ -27,6 +27,8 @@ NO_SEAM_REVIEWED = "No station of any seam was measured, so there is nothing to 
 
 _REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
+_ON_THE_FLOOR = 0.02  # mm: so near to the rib's height, what ends the travel is the floor of the trap
+
 
 def judge(
     joints: Sequence[JointResult],
@@ -147,7 +149,7 @@ def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     also: dict[int, list[str]] = {}
     for draft in drafts:
         graver = _REPLACED_BY.get(draft.finding.rule)
-        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _overlap(d, draft)]
+        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _is_covered(draft, d)]
         if not same:
             kept.append(draft)
         for i in same:
@@ -160,6 +162,16 @@ def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
         for i, rules in also.items()
     }
     return [named.get(id(draft), draft) for draft in kept]
+
+
+def _is_covered(draft: DraftFinding, graver: DraftFinding) -> bool:
+    """Whether the finding of a graver rule tells of this one's cause too."""
+    mild, grave = draft.finding, graver.finding
+    if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(graver, draft):
+        return False
+    if mild.rule != "sink-travel" or mild.value is None or grave.value is None:
+        return True
+    return mild.value > grave.value - _ON_THE_FLOOR  # it is the trap's floor that stops the cover
 
 
 def _overlap(one: DraftFinding, other: DraftFinding) -> bool:

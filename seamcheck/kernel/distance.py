@@ -8,7 +8,7 @@ import numpy as np
 from OCP.BRepClass3d import BRepClass3d_SolidClassifier
 from OCP.BRepExtrema import BRepExtrema_DistShapeShape
 from OCP.gp import gp_Dir, gp_Lin, gp_Pnt
-from OCP.IntCurvesFace import IntCurvesFace_Intersector
+from OCP.IntCurvesFace import IntCurvesFace_Intersector, IntCurvesFace_ShapeIntersector
 from OCP.TopAbs import TopAbs_IN
 
 from seamcheck.kernel.body import Body
@@ -32,6 +32,28 @@ def line_hits(body: Body, face: int, point: np.ndarray, direction: np.ndarray, r
     if not meet.IsDone():
         return np.empty(0)
     return np.sort([meet.WParameter(i) for i in range(1, meet.NbPnt() + 1)])
+
+
+def depth_inside(body: Body, points: np.ndarray, direction: np.ndarray, reach: float = 1e3) -> np.ndarray:
+    """How far lines run inside a body before they first leave it.
+
+    Parameters
+    ----------
+    points : (n, 3) mm, just inside the body
+    direction : (3,) unit
+
+    Returns
+    -------
+    (n,) float, mm; NaN where the line meets no face
+    """
+    meet = IntCurvesFace_ShapeIntersector()
+    meet.Load(body.shape, _TOLERANCE)
+    found = np.full(len(points), np.nan)
+    for i, point in enumerate(points):
+        meet.Perform(gp_Lin(gp_Pnt(*map(float, point)), gp_Dir(*map(float, direction))), 1e-6, reach)
+        if meet.IsDone() and meet.NbPnt():
+            found[i] = min(meet.WParameter(k) for k in range(1, meet.NbPnt() + 1))
+    return found
 
 
 def contains(body: Body, points: np.ndarray) -> np.ndarray:

@@ -6,11 +6,10 @@ from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 from typing import Any
 
-from OCP.Message import Message
 from OCP.TopoDS import TopoDS_Shape
 
 from seamcheck.errors import UsageError
-from seamcheck.kernel.write_step import _add, _new_document, _write
+from seamcheck.kernel.write_step import write_bodies
 
 _GREY = (0.7, 0.7, 0.7, 1.0)
 
@@ -31,13 +30,8 @@ def write_model(model: Any, target: Path) -> None:
     bodies = list(_bodies(model, ""))
     if not bodies:
         raise UsageError("The model in memory holds no shape.")
-    Message.DefaultMessenger_s().ChangePrinters().Clear()
-    document = _new_document()
-    _add(
-        document,
-        [(name or f"part {i}", shape, colour, False) for i, (name, shape, colour) in enumerate(bodies, 1)],
-    )
-    _write(document, ("model from memory",), target)
+    named = [(name or f"part {i}", shape, colour) for i, (name, shape, colour) in enumerate(bodies, 1)]
+    write_bodies(named, target, ("model from memory",))
 
 
 def _bodies(model: Any, name: str) -> Iterator[tuple[str, Any, tuple[float, float, float, float]]]:

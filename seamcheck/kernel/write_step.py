@@ -102,6 +102,21 @@ def write_marked_step(
     _write(document, notes, target)
 
 
+def write_bodies(
+    bodies: Sequence[tuple[str, Any, Colour]], target: Path, notes: Sequence[str] = (), title: str = "model"
+) -> None:
+    """Write placed, named, coloured shapes as STEP, in mm.
+
+    Raises
+    ------
+    StepNotWritten
+    """
+    _silence()
+    document = _new_document()
+    _add(document, [(name, shape, colour, False) for name, shape, colour in bodies], title)
+    _write(document, notes, target)
+
+
 def _silence() -> None:
     Message.DefaultMessenger_s().ChangePrinters().Clear()
 
@@ -169,11 +184,13 @@ def _plate(at: Sequence[float], u: Sequence[float], v: Sequence[float]) -> Any:
     return BRepBuilderAPI_MakeFace(polygon.Wire(), True).Face()
 
 
-def _add(document: Any, bodies: Iterable[tuple[str, Any, Colour, bool]]) -> None:
+def _add(
+    document: Any, bodies: Iterable[tuple[str, Any, Colour, bool]], title: str = "seam review: model with findings"
+) -> None:
     tool = XCAFDoc_DocumentTool.ShapeTool_s(document.Main())
     colours = XCAFDoc_DocumentTool.ColorTool_s(document.Main())
     root = tool.NewShape()
-    _name(root, "seam review: model with findings")
+    _name(root, title)
     for name, shape, colour, is_line in bodies:
         label = tool.AddShape(shape.Located(TopLoc_Location()), False)
         _name(label, name)

@@ -10,6 +10,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
+from seamcheck.contour.holes import without_holes
 from seamcheck.joint import Joint
 from seamcheck.measure.light import Entries, axis_of, entries, rib_width, spread
 from seamcheck.measure.material.optics import scanner_entry
@@ -23,12 +24,21 @@ _APART = 3.0  # mm: stations further apart than this have something between them
 
 def rib_region(joint: Joint, view: View) -> BaseGeometry:
     """The rib's top seen along the light, in the view."""
+    return _in_view(joint.region, joint, view)
+
+
+def holes_region(joint: Joint, view: View) -> BaseGeometry:
+    """The holes that open in the rib's top, in the view."""
+    return _in_view(shapely.MultiPolygon(without_holes(joint.region)[1]), joint, view)
+
+
+def _in_view(region: BaseGeometry, joint: Joint, view: View) -> BaseGeometry:
     frame = joint.frame
 
     def to_view(xy: np.ndarray) -> np.ndarray:
         return view.local(frame.world(np.column_stack([xy, np.zeros(len(xy))])))[:, :2]
 
-    return shapely.transform(joint.region, to_view)
+    return shapely.transform(region, to_view)
 
 
 def light_corridor(

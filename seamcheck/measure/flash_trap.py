@@ -15,6 +15,7 @@ _FLAT = np.tan(np.radians(30.0))
 _LEVEL = np.tan(np.radians(5.0))
 _SHALLOW = 0.05  # mm below the rib top from which on a flat face can be a floor
 _AS_NEAR = 0.01  # mm: a lip's top is reached where the gap is within this of its smallest
+_AS_FAR = 0.01  # mm beyond the edge that the rib has elsewhere, to which what was lowered may reach
 _ROOT = 0.5  # mm: a flat right behind a slope of less than 30 degrees still is the floor
 
 
@@ -49,15 +50,22 @@ class Trap:
     centre: np.ndarray
 
 
-def find_floor(side: Side, edge: np.ndarray, deepest: np.ndarray) -> Floor:
+def find_floor(
+    side: Side, edge: np.ndarray, deepest: np.ndarray, taken_off: np.ndarray | float = 0.0, own: float = 0.0
+) -> Floor:
     """The nearest surface facing the light beside the flank, root fillet left out.
 
     Parameters
     ----------
     edge : (n,) mm from P to the edge of the rib top on this side
     deepest : (n,) mm; a floor that lies deeper is another floor: no shoulder
+    taken_off : (n,) mm beside the edge that the rib reaches further elsewhere; what lies wholly there, and no deeper
+        than ``own`` mm below the top, is the rib's own top, chamfered or lowered, and no floor
     """
-    beyond = (side.b > edge[:, None] + 2e-5) & np.isfinite(side.b)
+    exists = np.isfinite(side.b)
+    low = np.fmin(side.floor_a, side.floor_b)
+    lowered = exists & (side.b <= (edge + taken_off)[:, None] + _AS_FAR) & (low > -own)
+    beyond = exists & (side.b > edge[:, None] + 2e-5) & ~(lowered & (np.asarray(taken_off) > 0.0)[..., None])
     with np.errstate(invalid="ignore", divide="ignore"):
         slope = np.abs(side.floor_b - side.floor_a) / (side.b - side.a)
     slope = np.where(np.isfinite(slope), slope, np.inf)

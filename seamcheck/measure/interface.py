@@ -11,14 +11,16 @@ from seamcheck.measure.clamp import clamp_values
 from seamcheck.measure.corridor import light_corridor, tool_setback
 from seamcheck.measure.flash import flash_values
 from seamcheck.measure.light import light
+from seamcheck.measure.moving import Moving
 from seamcheck.measure.neighbours import neighbours
-from seamcheck.measure.overlap import overlaps
+from seamcheck.measure.overlap import find_overlaps, overlap_value
 from seamcheck.measure.path import path_values
+from seamcheck.measure.rib_holes import rib_holes
 from seamcheck.measure.shade import shades
 from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
 from seamcheck.measure.table import PathSurvey, Shade, Survey
-from seamcheck.measure.travel import sinking
+from seamcheck.measure.travel import free_travel
 from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Clamp
 
@@ -34,8 +36,11 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     -------
     Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
     """
-    values = {**survey.interface, **sinking(joint, contour, survey, settings), **path_values(joint, contour)}
-    values |= overlaps(joint, contour, values) | shades(joint, survey)
+    moving = Moving.of(joint)
+    overlaps = find_overlaps(joint, moving.with_cover)
+    values = {**survey.interface, "overlap": overlap_value(overlaps, joint), **path_values(joint, contour)}
+    values["free_travel"] = free_travel(joint, survey, settings, moving, overlaps)
+    values |= shades(joint, survey) | rib_holes(joint, survey)
     scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
     lit, columns, reasons, dark = light(joint, contour, survey, scanner)
     values |= lit

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -9,12 +10,16 @@ import numpy as np
 import shapely
 
 from seamcheck.contour import Contour, Path
+from seamcheck.contour.holes import without_holes
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
+from seamcheck.joint.contact import LARGEST_GAP
 from seamcheck.measure.areas import Areas, SideSections, melt_area
 from seamcheck.measure.clamp_land import measure_land
 from seamcheck.measure.ends import interruptions
-from seamcheck.measure.flash_trap import find_floor, is_roofless, measure_trap, other_ribs, turned
+from seamcheck.measure.flash_trap import Floor, find_floor, is_roofless, measure_trap, other_ribs, turned
+from seamcheck.measure.meaning import RibTop, without_meaning
+from seamcheck.measure.ridge import LOWERED, taken_off
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.turning import turn_radius, turns_to
 from seamcheck.sections.band import DEFLECTION, light_facets, near_facets
@@ -22,6 +27,7 @@ from seamcheck.sections.intervals import Intervals, Side, decompose, side_of
 from seamcheck.sections.levels import crossings, nearest_end, support_offset
 from seamcheck.sections.slices import BASE, COVER, Segments, box_tree, cut
 from seamcheck.sections.stations import MOST, even_stations, event_stations, merge, place_on
+from seamcheck.sections.stretches import cell_lengths, weighted_median
 
 LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
 _HOLD_EVERYWHERE = frozenset(
@@ -38,7 +44,6 @@ _HOLD_EVERYWHERE = frozenset(
 )  # these need no section across the rib
 _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
-_SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
 _PARTED = 2 * DEFLECTION  # mm, so far the facets of two faces may part or overlap along an arc that they share
 _EDGE = 0.005  # mm at the edge of the rib top within which the facets of two faces may part
 
@@ -93,7 +98,9 @@ class _Cutter:
         self.reach = max(6.0, 6.0 * contour.rib_width)
         self.up = joint.up
         self.rib_owner = BASE if joint.up > 0 else COVER
-        self.border = Border(joint.region)
+        self.region, holes = without_holes(joint.region)
+        self.holes = shapely.MultiPolygon(holes)
+        self.border = Border(self.region)
         self.land_soup = light_facets(joint, contour, max(LAND_REACH, self.reach))
         self.soup = near_facets(joint, contour, self.reach)
         self.tree = box_tree(self.soup)
@@ -132,10 +139,13 @@ def survey_joint(joint: Joint, contour: Contour, settings: Any) -> Survey:
     cutter = _Cutter(joint, contour, settings)
     measured = [(path, _measured_sections(cutter, path)) for path in contour.paths]
     strips = [_strip(section, joint) for _, section in measured]
-    first_rest = min((float(np.nanmin(g)) for _, g, _ in strips if np.isfinite(g).any()), default=0.0)
+    contact = min((float(np.nanmin(g)) for _, g, _ in strips if np.isfinite(g).any()), default=0.0)
+    sections = [section for _, section in measured]
+    usual = _usual(measured)
+    floors = [_floors(section, usual) for section in sections]
     paths = tuple(
-        _path_survey(cutter, path, section, strip, first_rest)
-        for (path, section), strip in zip(measured, strips, strict=True)
+        _path_survey(cutter, path, section, strip, floor, contact, usual)
+        for (path, section), strip, floor in zip(measured, strips, floors, strict=True)
     )
     frame = joint.frame
     return Survey(
@@ -146,6 +156,38 @@ def survey_joint(joint: Joint, contour: Contour, settings: Any) -> Survey:
         joint.rib_part,
         joint.counter_part,
     )
+
+
+@dataclass(frozen=True, slots=True)
+class _Usual:
+    """Medians of the whole seam, mm: width of the rib's top, and height above its floors."""
+
+    width: float
+    height: float
+
+
+def _usual(measured: Sequence[tuple[Path, _Section]]) -> _Usual:
+    weights = np.concatenate([cell_lengths(section.s, path.length, path.closed) for path, section in measured])
+    width = np.concatenate([section.inner_edge + section.outer_edge for _, section in measured])
+    found = (_floors(section, None) for _, section in measured)
+    height = np.concatenate([np.fmin(floors["inner"].height, floors["outer"].height) for floors in found])
+    return _Usual(weighted_median(width, weights), weighted_median(height, weights))
+
+
+def _floors(section: _Section, usual: _Usual | None) -> dict[str, Floor]:
+    """The trap floors on both sides; what lies higher, where the rib's top was chamfered or lowered, is none."""
+    width = section.inner_edge + section.outer_edge
+    off = np.zeros(len(width)) if usual is None else taken_off(width, usual.width)
+    own = 0.0 if usual is None or not np.isfinite(usual.height) else LOWERED * usual.height
+    return {
+        "inner": find_floor(section.inner, section.inner_edge, _deepest(width), off, own),
+        "outer": find_floor(section.outer, section.outer_edge, _deepest(width), off, own),
+    }
+
+
+def _deepest(width: np.ndarray) -> np.ndarray:
+    """(n,) mm below the rib's top beyond which a floor is that of the housing, not of a flash trap."""
+    return np.maximum(4.0 * width, 3.0)
 
 
 def _measured_sections(cutter: _Cutter, path: Path) -> _Section:
@@ -185,13 +227,14 @@ def _strip(section: _Section, joint: Joint) -> tuple[np.ndarray, np.ndarray, np.
     """Gap at P, its smallest and its largest over the rib top; a rounded top has no width."""
     on_rib = np.isin(section.outer.floor_face[:, 0], joint.rib_faces)
     at_p = np.where(on_rib, section.outer.roof_a[:, 0] - section.outer.floor_a[:, 0], np.nan)
+    at_p = np.where(at_p <= LARGEST_GAP, at_p, np.nan)
     if joint.rounded:
         return at_p, at_p, at_p
     least, most = [], []
     for side, edge in ((section.inner, section.inner_edge), (section.outer, section.outer_edge)):
         within = _within_strip(side, edge) & np.isin(side.floor_face, joint.rib_faces)
         gaps = np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b])
-        gaps = np.where(within[None], gaps, np.nan)
+        gaps = np.where(within[None] & (gaps <= LARGEST_GAP), gaps, np.nan)  # what lies further off is no counterpart
         least.append(_nan_reduce(np.fmin, gaps))
         most.append(_nan_reduce(np.fmax, gaps))
     return at_p, np.fmin(*least), np.fmax(*most)
@@ -211,12 +254,14 @@ def _path_survey(
     path: Path,
     section: _Section,
     strip: tuple[np.ndarray, np.ndarray, np.ndarray],
-    first_rest: float,
+    floors: dict[str, Floor],
+    contact: float,
+    usual: _Usual,
 ) -> PathSurvey:
     joint, settings = cutter.joint, cutter.settings
     n = len(section.s)
     width = section.inner_edge + section.outer_edge
-    deepest = np.maximum(4.0 * width, 3.0)
+    deepest = _deepest(width)
     columns: dict[str, np.ndarray] = {}
     why: dict[str, np.ndarray] = {}
 
@@ -229,10 +274,6 @@ def _path_survey(
         put("rib_width_top", np.full(n, np.nan), "rounded-top")
     else:
         put("rib_width_top", width, "no-rib")
-    floors = {
-        "inner": find_floor(section.inner, section.inner_edge, deepest),
-        "outer": find_floor(section.outer, section.outer_edge, deepest),
-    }
     edges = {"inner": section.inner_edge, "outer": section.outer_edge}
     sides = {"inner": section.inner, "outer": section.outer}
     for name, floor in floors.items():
@@ -245,7 +286,7 @@ def _path_survey(
 
     area = sum(melt_area(sides[k], floors[k], settings.collapse) for k in sides)
     put("melt_area", np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib")
-    drop = settings.collapse + first_rest
+    drop = settings.collapse + contact
     radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
     with np.errstate(divide="ignore"):
         bend = turns_to(path.s, path.points[:, :2], path.length, path.closed, section.s, section.u) / radius
@@ -273,7 +314,7 @@ def _path_survey(
     roofless = {name: is_roofless(side, edges[name]) for name, side in sides.items()}
     _blank_traps_under_holes(roofless, columns, why)
     _below(cutter, section, floors, height, put)
-    put("free_travel", _free_travel(cutter, section, floors, others, first_rest), "free")
+    put("free_travel", _free_travel(cutter, section, floors, others, contact), "free")
     clamp_side = _land(cutter, path, section, put)
     put(
         "turn_radius",
@@ -281,13 +322,13 @@ def _path_survey(
         np.where(np.isinf(radius), "straight", "end"),
     )
 
-    _blank_places_without_meaning(cutter, path, section, columns, why)
+    _blank_places_without_meaning(cutter, path, section, usual.width, columns, why)
     inner, outer = (
         SideSections.of(sides[k], edges[k], floors[k], others[k], np.isnan(columns[f"trap_area_{k}"]))
         for k in ("inner", "outer")
     )
-    late = np.maximum(gap - first_rest, 0.0)
-    areas_at = Areas(inner, outer, late, first_rest, width, deepest, np.isnan(columns["melt_area"]))
+    late = np.maximum(gap - contact, 0.0)
+    areas_at = Areas(inner, outer, late, contact, width, deepest, np.isnan(columns["melt_area"]))
     put_width = columns["rib_width_top"].copy()
     columns["rib_width"], why["rib_width"] = put_width, why["rib_width_top"].copy()
     frame = joint.frame
@@ -410,7 +451,7 @@ def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) 
     put("support_offset", np.abs(offset), "no-flank")
 
 
-def _free_travel(cutter: _Cutter, section: _Section, floors, others, first_rest: float) -> np.ndarray:
+def _free_travel(cutter: _Cutter, section: _Section, floors, others, contact: float) -> np.ndarray:
     """Smallest gap beside the rib over the wall's own width, less the gap at first rest."""
     n = len(section.s)
     lowest = np.fmax(floors["inner"].height, floors["outer"].height)
@@ -424,7 +465,7 @@ def _free_travel(cutter: _Cutter, section: _Section, floors, others, first_rest:
         zone &= np.isfinite(floors[name].height)[:, None] & ~others[name]
         gaps = np.where(zone[None], np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b]), np.nan)
         least = np.fmin(least, _nan_reduce(np.fmin, gaps))
-    return least - first_rest
+    return least - contact
 
 
 def _land(cutter: _Cutter, path: Path, section: _Section, put) -> str:
@@ -459,47 +500,19 @@ def _extent(segments: Segments, owner: int, n: int, outer: bool) -> np.ndarray:
     return np.where((last > 0) & (last < 0.9 * LAND_REACH), last, np.inf)
 
 
-def _blank_places_without_meaning(cutter: _Cutter, path: Path, section: _Section, columns, why) -> None:
-    """Within junctions, sharp corners and the last bit of an open rib a section says nothing."""
-    n = len(section.s)
-    width = cutter.width
-    mark = np.full(n, "", dtype=object)
-    if len(cutter.junctions):
-        away = shapely.distance(shapely.MultiPoint(cutter.junctions), shapely.points(section.points[:, :2]))
-        mark[away < 1.5 * width] = "junction"
-    for place, end in enumerate(path.ends):
-        if end == "open":
-            near = section.s if place == 0 else path.length - section.s
-            mark[near < max(path.end_room[place], 0.0)] = "end"
-    sharp = _sharp_corners(cutter, path, section)
-    mark[sharp & (mark == "")] = "corner"
+def _blank_places_without_meaning(
+    cutter: _Cutter, path: Path, section: _Section, median: float, columns: dict, why: dict
+) -> None:
+    """In junctions, sharp corners, holes and the last bit of an open rib a section says nothing."""
+    edges = section.inner_edge, section.outer_edge
+    top = RibTop(cutter.region, cutter.holes, cutter.junctions, cutter.width, median)
+    mark = without_meaning(path, section.s, section.points[:, :2], section.u, edges, top)
     for key in columns:
         hit = mark != ""
         if key in _HOLD_EVERYWHERE:
             hit &= np.isnan(columns[key]) & (why[key] != "hole")
         columns[key][hit] = np.nan
         why[key][hit] = mark[hit]
-
-
-def _sharp_corners(cutter: _Cutter, path: Path, section: _Section) -> np.ndarray:
-    """Stations from which the section would cut across a corner.
-
-    Where the line turns more sharply than the rib is wide, the section still has a meaning as long as it meets both
-    borders squarely, as it does between concentric arcs: then it is twice as long as the nearest border is away.
-    """
-    s, width = section.s, cutter.width
-    line = (path.s, path.points[:, :2], path.length, path.closed)
-    with np.errstate(invalid="ignore"):
-        sharp = turn_radius(*line, s) < 0.5 * width * 0.98
-        turning = np.zeros(len(s), dtype=bool)
-        for step in np.linspace(-1.0, 1.0, 5) * width:
-            at = (s + step) % path.length if path.closed else np.clip(s + step, 0.0, path.length)
-            turning |= turn_radius(*line, at) < width
-    oblique = np.zeros(len(s), dtype=bool)
-    places = np.flatnonzero(turning)
-    away = shapely.distance(shapely.points(section.points[places, :2]), cutter.joint.region.boundary)
-    oblique[places] = (section.inner_edge + section.outer_edge)[places] > (2.0 + _SQUARE) * away
-    return sharp | oblique
 
 
 def _top_at_p(segments: Segments, n: int, owner: int, rib_faces: tuple[int, ...]) -> np.ndarray:

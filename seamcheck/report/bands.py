@@ -57,13 +57,9 @@ class Band:
 
 
 def bands(document: Document, joint: Mapping[str, Any]) -> list[Band]:
-    """The rules that judge a column measured here, and those with a finding in this joint; must-fix first."""
+    """The rules that judge a column measured here, and all with a finding in this joint; must-fix first."""
     severities = {entry["rule"]: entry["severity"] for entry in document.get("limits") or ()}
-    found = {
-        f["rule"]
-        for f in document.get("findings") or ()
-        if f.get("joint") == joint["id"] and (f.get("contour") or not _is_whole(f.get("quantity", "")))
-    }
+    found = {f["rule"] for f in document.get("findings") or () if f.get("joint") == joint["id"]}
     edges: dict[str, list[Edge]] = {}
     for contour in joint.get("contours") or ():
         for k, bound in enumerate(contour.get("bounds") or ()):
@@ -134,17 +130,17 @@ def _words(edges: tuple[Edge, ...]) -> str:
 def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band) -> np.ndarray:
     """(n,) int, UNKNOWN ... NOTED: the state of every station under one rule."""
     count = len(contour["stations"]["s"])
-    state = np.full(count, UNKNOWN if band.edges else WITHIN)
+    own = [f for f in document.get("findings") or () if f.get("joint") == joint["id"] and f.get("rule") == band.rule]
+    whole = any(_is_whole(f.get("quantity") or "") for f in own)  # one value for the seam: elsewhere it says nothing
+    state = np.full(count, UNKNOWN if band.edges or whole else WITHIN)
     unjudged = np.zeros(count, dtype=bool)
     for edge in band.edges:
         here, beyond = _states(column_of(contour, edge.column), contour["id"], edge)
         state = np.where(np.array(GRAVITY)[here] > np.array(GRAVITY)[state], here, state)
         unjudged |= beyond
     state[unjudged] = UNKNOWN
-    for finding in document.get("findings") or ():
-        if finding.get("joint") != joint["id"] or finding.get("rule") != band.rule:
-            continue
-        here = stations_of_finding(finding, contour)
+    for finding in own:
+        here = stations_of_finding(document, finding, contour)
         new = WAIVED if finding.get("waived") else _STATE_OF.get(finding.get("severity"), NOTED)
         graver = (state <= NEAR) | (np.array(GRAVITY)[state] < GRAVITY[new])
         state[here & graver] = new
@@ -239,7 +235,7 @@ def _marked(document: Document, joint: Mapping[str, Any], contour: Mapping[str, 
     mark = np.zeros(len(contour["stations"]["s"]), dtype=bool)
     for finding in document.get("findings") or ():
         if finding.get("joint") == joint["id"] and finding["severity"] != "note":
-            mark |= stations_of_finding(finding, contour)
+            mark |= stations_of_finding(document, finding, contour)
     return mark
 
 

@@ -10,6 +10,7 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.report import facts
 from seamcheck.report.facts import Document
+from seamcheck.report.loosened import loosened
 
 _UNIT = {"mm": "_mm", "mm²": "_mm2", "°": "_deg", "%": "_percent", "1": ""}
 _WITHIN = {",": " -", ";": " -", '"': "'", "#": " "}  # what would divide a cell, or begin a comment, within a comment
@@ -34,7 +35,7 @@ def render_csv(document: Document) -> str:
     for joint, contour in facts.paths(document):
         stations = contour["stations"]
         here = [
-            (n, facts.stations_of_finding(n.finding, contour))
+            (n, facts.stations_of_finding(document, n.finding, contour))
             for n in numbered
             if n.finding.get("joint") == joint["id"]
         ]
@@ -57,6 +58,7 @@ def preface(document: Document) -> list[str]:
     """What stands above the table, one cell in each line: no comma, semicolon, tab or quote divides it."""
     lines = [
         f"Seam review of {document['model']['file']} by seamcheck {document['seamcheck']}: {facts.headline(document)}",
+        *([milder] if (milder := loosened(document)) else []),
         *(sentence.strip().rstrip(".") + "." for sentence in SHORT_CAUTION.split(". ")),
     ]
     return ["".join(_WITHIN.get(c, c) if c.isprintable() else " " for c in line) for line in lines]

@@ -12,6 +12,8 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.errors import SeamcheckError
 from seamcheck.report import facts, plan
 from seamcheck.report.facts import Document
+from seamcheck.report.loosened import loosened
+from seamcheck.sections.pieces import lines_and_arcs
 
 LAYERS: dict[str, tuple[int, str]] = {
     "SEAM_LINES_ARCS": (3, "mid-line of the rib top as single lines and arcs"),
@@ -97,7 +99,7 @@ def _draw_path(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any]) ->
     points = facts.points_of(contour)
     if len(points) < 2:
         return
-    pieces = plan.lines_and_arcs(frame.flat(points), contour["closed"])
+    pieces = lines_and_arcs(frame.flat(points), contour["closed"])
     for piece in pieces:
         layer = {"layer": "SEAM_LINES_ARCS"}
         if piece.bulge == 0.0:
@@ -168,6 +170,7 @@ def _draw_notes(space: Any, document: Document) -> None:
     """Title, axes of the plan and cautions, below the seam."""
     lines = [
         f"Seam review of {document['model']['file']}: {facts.headline(document)}",
+        *([milder] if (milder := loosened(document)) else []),
         f"seamcheck {document['seamcheck']}, model SHA-256 {document['model']['sha256']}",
     ]
     low = [0.0, 0.0]

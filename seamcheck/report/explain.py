@@ -12,7 +12,7 @@ from rich.text import Text
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import STANDINGS, Rule
+from seamcheck.catalogue.rule import ATTENTION, STANDINGS, Bound, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.errors import REASONS as REFUSALS
@@ -64,12 +64,23 @@ def limits_in_words(rule: Rule, settings: Settings) -> str:
     return ", ".join(f"{limit.name} {shown(settings.limit(rule.key, limit.name), limit.unit)}" for limit in rule.limits)
 
 
+def bounds_in_words(bound: Bound, rule: Rule, settings: Settings) -> list[str]:
+    """All bounds of one side: 'rib_width at most 2.50 mm', what asks for attention, what holds for a flat lap."""
+    said = [bound_in_words(bound.formula, rule, settings)]
+    if bound.attention:
+        said.append(f"{bound_in_words(bound.attention, rule, settings)}, else {ATTENTION}")
+    if bound.on_flat:
+        said.append(f"{bound_in_words(bound.on_flat, rule, settings)} for a flat or stepped lap")
+    return said
+
+
 def bound_in_words(formula: str, rule: Rule, settings: Settings) -> str:
     """A bound's formula with its limits filled in: 'collapse + 0.20 mm'."""
     text = formula
     for limit in rule.limits:
         value = shown(settings.limit(rule.key, limit.name), limit.unit)
         text = re.sub(rf"\b{limit.name}\b(?!\()", value, text)
+    text = text.replace("main_least", "least on most of the seam").replace("main_most", "largest on most of the seam")
     return text.replace("larger(", "the larger of (").replace("smaller(", "the smaller of (").replace("*", "·")
 
 
@@ -79,8 +90,8 @@ def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
     yield Text()
     for check in rule.checks:
         for word, bound in (("at least", check.lower), ("at most", check.upper)):
-            if bound is not None:
-                yield Text(f"Limit: {check.column} {word} {bound_in_words(bound.formula, rule, settings)}")
+            for words in () if bound is None else bounds_in_words(bound, rule, settings):
+                yield Text(f"Limit: {check.column} {word} {words}")
     yield Text(f"Standing of the number: {rule.standing}. {STANDINGS[rule.standing]} {rule.standing_text}")
     yield Text(f"Severity: {settings.severity(rule.key)}")
     yield Text()

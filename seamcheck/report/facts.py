@@ -15,6 +15,7 @@ import numpy as np
 from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
+from seamcheck.report.loosened import loosened
 
 Document = Mapping[str, Any]
 
@@ -180,16 +181,29 @@ def _place(document: Document, finding: Mapping[str, Any]) -> tuple[str | None, 
     return best[1], best[2]
 
 
-def stations_of_finding(finding: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:
-    """(n,) bool: stations on the finding's stretch; a stretch that passes the start has from_s > to_s."""
+def stations_of_finding(document: Document, finding: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:
+    """(n,) bool: stations on the finding's stretch, which passes the start where from_s > to_s.
+
+    Without a stretch: the whole path that it names, else the one station nearest to its place.
+    """
     s = np.asarray(contour["stations"]["s"], dtype=float)
     start, end = finding.get("from_s"), finding.get("to_s")
-    if finding.get("contour") != contour["id"] or start is None or end is None:
+    if is_everywhere(finding):
+        return np.full(len(s), finding["contour"] == contour["id"])
+    if start is None or end is None:
+        where, station = _place(document, finding)
+        return np.arange(len(s)) == (station if where == contour["id"] and station is not None else -1)
+    if finding.get("contour") != contour["id"]:
         return np.zeros(len(s), dtype=bool)
     slack = 1e-6
     if start <= end:
         return (s >= start - slack) & (s <= end + slack)
     return (s >= start - slack) | (s <= end + slack)
+
+
+def is_everywhere(finding: Mapping[str, Any]) -> bool:
+    """Whether a finding holds along its whole path: it names the path and no stretch of it."""
+    return finding.get("contour") is not None and finding.get("from_s") is None
 
 
 def headline(document: Document) -> str:
@@ -220,6 +234,8 @@ def sentences(document: Document) -> list[str]:
         else:
             counts[finding["severity"]] = counts.get(finding["severity"], 0) + 1
     said = [seam_sentence(document)]
+    if milder := loosened(document):
+        said.insert(0, milder)
     found = numbered_findings(document)
     live = [n for n in found if not n.is_waived and n.finding["severity"] != "note"]
     if live:

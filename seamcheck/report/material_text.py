@@ -6,14 +6,19 @@ from collections.abc import Mapping, Sequence
 
 SHOWN = (
     "melt_energy",
-    "laser_energy",
     "laser_energy_even",
+    "least_power",
+    "start_time",
     "weld_time",
     "passes",
     "cycle_time",
+    "peak_temperature",
+    "cover_surface",
+    "cooling_time",
+    "melted_base",
+    "melted_cover",
     "clamp_force",
     "first_pass_rise",
-    "cooling_depth",
 )
 """Results of the energy estimate that the terminal shows; the document holds all."""
 
@@ -42,6 +47,8 @@ def material_lines(section: Mapping) -> list[str]:
         lines += _melt(section["melt"], section["window"])
     if "energy" in section:
         lines += _energy(section["energy"])
+    if "heat" in section:
+        lines += _heat(section["heat"])
     if "uncertainty" in section:
         lines += _chances(section["uncertainty"])
     lines += [f"  Note: {note}" for note in section["notes"]]
@@ -121,6 +128,11 @@ def _energy(energy: Mapping) -> list[str]:
             text += f"; the scanner's acceleration allows {slowed:.0f} mm/s"
         lines.append(f"{text}. Slower light gives more energy there (column corner_dose).")
     return lines
+
+
+def _heat(heat: Mapping) -> list[str]:
+    lines = [f"  Heat: {sentence}" for sentence in (*heat["says"], *heat["not_evaluated"])]
+    return [*lines, f"    With: {heat['with']}."] if heat["with"] else lines
 
 
 def _chances(chances: Mapping) -> list[str]:

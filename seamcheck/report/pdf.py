@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import os
-import shutil
 import subprocess
 import sys
 import tempfile
 from pathlib import Path
 
 from seamcheck.errors import SeamcheckError, UsageError
+from seamcheck.isolation.imports import program
 from seamcheck.report.facts import Document
 from seamcheck.report.html import render_html
 
@@ -65,9 +65,9 @@ def find_browser() -> str | None:
     """Path of a browser that prints, None where there is none; SEAMCHECK_BROWSER goes first."""
     named = os.environ.get("SEAMCHECK_BROWSER")
     if named:
-        return shutil.which(named)
+        return program(named)
     for name in (*BROWSERS, *PLACES):
-        found = shutil.which(name)
+        found = program(name)
         if found:
             return found
     return None

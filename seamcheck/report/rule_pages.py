@@ -11,7 +11,7 @@ from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, STANDINGS, Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.report.explain import bound_in_words, judged_by, limits_in_words, without_amount
+from seamcheck.report.explain import bounds_in_words, judged_by, limits_in_words, without_amount
 from seamcheck.settings.settings import Settings
 
 DOCS = Path(__file__).parents[2] / "docs"
@@ -93,8 +93,8 @@ def _rule(rule: Rule, settings: Settings) -> list[str]:
     lines = [f"## {rule.key}", "", f"**{rule.title}.** {rule.what}", ""]
     for check in rule.checks:
         for word, bound in (("at least", check.lower), ("at most", check.upper)):
-            if bound is not None:
-                lines.append(f"- `{check.column}` {word} {bound_in_words(bound.formula, rule, settings)}")
+            for words in () if bound is None else bounds_in_words(bound, rule, settings):
+                lines.append(f"- `{check.column}` {word} {words}")
     remedies = dict.fromkeys([*(b.remedy for b in rule.bounds()), *([rule.remedy] if rule.remedy else [])])
     lines += [
         f"- Severity: {rule.severity}",

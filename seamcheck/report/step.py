@@ -14,6 +14,8 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.report import facts, plan
 from seamcheck.report.facts import Document
+from seamcheck.report.loosened import loosened
+from seamcheck.sections.pieces import Piece, lines_and_arcs
 
 _COLOUR = {
     "must-fix": (0.69, 0.06, 0.25, 1.0), "attention": (0.67, 0.45, 0.0, 1.0), "note": (0.45, 0.48, 0.5, 1.0),
@@ -85,7 +87,7 @@ def mid_lines(document: Document) -> list[dict[str, Any]]:
         levels = points @ frame.toward
         name = f"seam {joint['id']} {contour['id']}, mid-line"
         if float(np.ptp(levels)) <= _FLAT:
-            pieces = plan.lines_and_arcs(frame.flat(points), contour["closed"])
+            pieces = lines_and_arcs(frame.flat(points), contour["closed"])
             lifted = [[_lift(p, frame, float(levels.mean())) for p in _through(piece)] for piece in pieces]
         else:
             ring = np.vstack([points, points[:1]]) if contour["closed"] else points
@@ -94,7 +96,7 @@ def mid_lines(document: Document) -> list[dict[str, Any]]:
     return result
 
 
-def _through(piece: plan.Piece) -> list[tuple[float, float]]:
+def _through(piece: Piece) -> list[tuple[float, float]]:
     """Start and end of a line; start, middle and end of an arc."""
     if piece.bulge == 0.0:
         return [piece.start, piece.end]
@@ -188,5 +190,5 @@ def _check_models(document: Document, paths: Sequence[Path]) -> None:
 
 def _notes(document: Document) -> list[str]:
     return [
-        f"Seam review of {document['model']['file']}: {facts.headline(document)}. {SHORT_CAUTION}",
+        f"Seam review of {document['model']['file']}: {facts.headline(document)}. {loosened(document)} {SHORT_CAUTION}",
     ]

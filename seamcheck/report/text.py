@@ -17,6 +17,9 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
+from seamcheck.report import facts
+from seamcheck.report.inputs import input_rows
+from seamcheck.report.loosened import loosened
 from seamcheck.report.whole import interface_rows
 from seamcheck.settings.waivers import place_in_words
 
@@ -49,7 +52,7 @@ def whole(document: Document) -> Iterator[RenderableType]:
 def one_line(document: Document) -> Iterator[RenderableType]:
     """The verdict with the file's name."""
     word, style = VERDICTS[document["verdict"]]
-    line = Text.assemble((word, style), "  ", _clean(document["model"]["file"]), "  ", headline(document))
+    line = Text.assemble((word, style), "  ", clean(document["model"]["file"]), "  ", headline(document))
     line.no_wrap = True
     line.overflow = "ignore"
     yield line
@@ -58,7 +61,7 @@ def one_line(document: Document) -> Iterator[RenderableType]:
 def headline(document: Document) -> str:
     """What the verdict rests on, in one sentence."""
     if document["verdict"] == "not-reviewed":
-        return _clean(document["reason"]["message"])
+        return clean(document["reason"]["message"])
     counts = {severity: 0 for severity in STYLES}
     waived = 0
     for finding in document["findings"]:
@@ -77,7 +80,8 @@ def headline(document: Document) -> str:
     if waived:
         said.append(f"{waived} waived")
     text = ", ".join(said)
-    return text[0].upper() + text[1:] + "."
+    milder = clean(loosened(document))
+    return text[0].upper() + text[1:] + "." + (f" {milder}" if milder else "")
 
 
 def _head(document: Document) -> Iterator[RenderableType]:
@@ -85,24 +89,22 @@ def _head(document: Document) -> Iterator[RenderableType]:
     yield Text.assemble((word, style), "  ", headline(document))
     model = document["model"]
     for file in model["files"]:
-        facts = [_clean(file["step_schema"]), _clean(file["length_unit"])]
+        facts = [clean(file["step_schema"]), clean(file["length_unit"])]
         if file["sha256"]:
             facts.append(f"SHA-256 {file['sha256'][:12]}")
-        yield Text(f"Model: {_clean(file['file'])} ({', '.join(f for f in facts if f)})")
-    settings = document["settings"]
-    source = f"; settings from {_clean(settings['file'])}" if settings["file"] else ""
-    yield Text(f"Planned collapse: {shown(settings['collapse_mm'], 'mm')} ({_origin(document, 'collapse')}){source}")
+        yield Text(f"Model: {clean(file['file'])} ({', '.join(f for f in facts if f)})")
+    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
+    for head in ("input", "value", "from"):
+        table.add_column(head, overflow="fold")
+    for title, value, origin in input_rows(document):
+        table.add_row(clean(title), clean(value), origin)
+    yield Padding(table, (1, 0))
     for note in model["notes"]:
-        yield Text(f"Note: {_clean(note)}", style="yellow")
+        yield Text(f"Note: {clean(note)}", style="yellow")
     names = _names(document)
     for part in model["parts"]:
         for note in part["notes"]:
-            yield Text(f"Note on {names[part['id']]}: {_clean(note)}", style="yellow")
-
-
-def _origin(document: Document, key: str) -> str:
-    origin = document["settings"]["from"].get(key, "default")
-    return {"default": "default", "file": "settings file", "option": "option"}[origin]
+            yield Text(f"Note on {names[part['id']]}: {clean(note)}", style="yellow")
 
 
 def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableType]:
@@ -120,7 +122,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     yield Text.assemble((f"Seam {joint['id']}", "bold"), f": cover {cover}, base {base}, {rib}, {drawn}")
     yield Text(f"Light along {_direction((x, y, z))}, from cover into base")
     for why in joint["why"]:
-        yield Padding(Text(f"- {_clean(why)}", style="dim"), (0, 0, 0, 2))
+        yield Padding(Text(f"- {clean(why)}", style="dim"), (0, 0, 0, 2))
     for contour in joint["contours"]:
         shape = "closed" if contour["closed"] else "from " + " to ".join(_end(e) for e in contour["ends"])
         yield Text(
@@ -135,7 +137,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
 
         for line in material_lines(joint["material"]):
             indent = len(line) - len(line.lstrip())  # lines too long for the window go on below their own beginning
-            yield Padding(Text(_clean(line.lstrip())), (0, 0, 0, indent))
+            yield Padding(Text(clean(line.lstrip())), (0, 0, 0, indent))
 
 
 def _direction(vector: Sequence[float]) -> str:
@@ -152,7 +154,7 @@ def _whole(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     for head in ("whole interface", "value", "place", "remark"):
         table.add_column(head, justify="right" if head == "value" else "left", overflow="fold")
     for row in rows:
-        table.add_row(*(_clean(cell) for cell in row))
+        table.add_row(*(clean(cell) for cell in row))
     yield table
 
 
@@ -184,15 +186,19 @@ def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
 
 def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
     """Column -> its limits in words."""
-    spans: dict[tuple[str, str], list[list[float | None]]] = {}
+    spans: dict[tuple[str, str, str], list[list[float | None]]] = {}
     for contour in joint["contours"]:
         for bound in contour["bounds"]:
             sides = [bound["low"], bound["high"]]
-            spans.setdefault((bound["column"], bound["rule"]), []).append(sides)
+            spans.setdefault((bound["column"], bound["rule"], bound["severity"]), []).append(sides)
     result: dict[str, list[str]] = {}
     order = list(QUANTITIES)
-    for (column, rule), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
+    seen: set[tuple[str, str]] = set()
+    for (column, rule, _), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
         words = _limit_words(column, [s[0] for s in sides], [s[1] for s in sides])
+        if (column, rule) in seen:  # the bound from which on the rule asks for attention
+            words = f"better {words}"
+        seen.add((column, rule))
         if rule in RULES and RULES[rule].fails.startswith("evenness"):
             words = f"even: {words}"
         told = result.setdefault(column, [])
@@ -228,12 +234,18 @@ def _state(joint: Mapping[str, Any], document: Document, column: str, is_measure
             return severity, STYLES[severity]
     if found:
         return "waived", "dim"
+    rules = {b["rule"] for contour in joint["contours"] for b in contour["bounds"] if b["column"] == column}
+    for numbered in facts.numbered_findings(document):  # a consequence is told with its cause
+        same_joint = numbered.finding["joint"] == joint["id"] and not numbered.is_waived
+        if same_joint and rules.intersection(numbered.finding["also"]):
+            return f"see finding {numbered.number}", STYLES[numbered.finding["severity"]]
     return ("within", "green") if is_measured else ("not measured", "dim")
 
 
 def _findings(document: Document) -> Iterator[RenderableType]:
-    waived = [f for f in document["findings"] if f["waived"]]
-    live = [f for f in document["findings"] if not f["waived"]]
+    numbered = facts.numbered_findings(document)
+    waived = [n.finding for n in numbered if n.is_waived]
+    live = [n.finding for n in numbered if not n.is_waived]
     if live:
         yield Text()
         yield Text(f"Findings ({len(live)})", style="bold")
@@ -254,9 +266,9 @@ def _findings(document: Document) -> Iterator[RenderableType]:
     for finding in waived:
         waiver = finding["waived"]
         until = f", until {waiver['until']}" if waiver["until"] else ""
-        origin = f" ({_clean(waiver['origin'])})" if waiver["origin"] else ""
+        origin = f" ({clean(waiver['origin'])})" if waiver["origin"] else ""
         yield Text(f"  {_mark(finding)} {_where(finding, document)}: {finding['message']}")
-        yield Padding(Text(f"Waived{until}: {_clean(waiver['reason'])}{origin}", style="dim"), (0, 0, 0, 4))
+        yield Padding(Text(f"Waived{until}: {clean(waiver['reason'])}{origin}", style="dim"), (0, 0, 0, 4))
 
 
 def _finding(number: int, finding: Mapping[str, Any], document: Document, with_harm: bool) -> RenderableType:
@@ -325,20 +337,25 @@ def _place(at: Sequence[float]) -> str:
 
 
 def _waivers(document: Document) -> Iterator[RenderableType]:
+    yield from (Text(line, style="yellow") for line in idle_waivers(document))
+
+
+def idle_waivers(document: Document) -> Iterator[str]:
+    """A sentence for every waiver that has ended or covers nothing."""
     for waiver in document["waivers"]:
         what = f"The waiver of {waiver['rule']} {place_in_words(waiver)}"
-        origin = f" ({_clean(waiver['origin'])})" if waiver["origin"] else ""
+        origin = f" ({clean(waiver['origin'])})" if waiver["origin"] else ""
         if waiver["state"] == "expired":
-            yield Text(f"{what} ended on {waiver['until']} and counts no more{origin}.", style="yellow")
+            yield f"{what} ended on {waiver['until']} and counts no more{origin}."
         elif waiver["state"] == "unused":
             hint = ""
             if waiver["partly"]:
                 hint = f"; {', '.join(waiver['partly'])} reaches beyond its place"
-            yield Text(f"{what} covers no finding any more{hint}: remove or correct it{origin}.", style="yellow")
+            yield f"{what} covers no finding any more{hint}: remove or correct it{origin}."
 
 
 def _lists(document: Document) -> Iterator[RenderableType]:
-    runs = _unmeasured(document)
+    runs = reasons_not_measured(document)
     if runs:
         yield Text()
         yield Text("Not measured", style="bold")
@@ -347,10 +364,10 @@ def _lists(document: Document) -> Iterator[RenderableType]:
     yield Text()
     yield Text("Not checked", style="bold")
     for item in document["not_checked"]:
-        yield Padding(Text(f"- {_clean(item)}"), (0, 0, 0, 2))
+        yield Padding(Text(f"- {clean(item)}"), (0, 0, 0, 2))
 
 
-def _unmeasured(document: Document) -> list[str]:
+def reasons_not_measured(document: Document) -> list[str]:
     """What was not measured: quantity, how much of the seam, why."""
     total: dict[tuple[str, str, str], float] = {}
     for joint in document["joints"]:
@@ -386,11 +403,11 @@ def _reason(document: Document, why: str) -> str:
 
 def _names(document: Document) -> dict[str, str]:
     return {
-        part["id"]: f"'{_clean(part['name'])}' ({part['id']})" if part["name"] else part["id"]
+        part["id"]: f"'{clean(part['name'])}' ({part['id']})" if part["name"] else part["id"]
         for part in document["model"]["parts"]
     }
 
 
-def _clean(text: str) -> str:
+def clean(text: str) -> str:
     """Text from a model without control characters, which a terminal would obey."""
     return "".join(c if c.isprintable() else "\N{REPLACEMENT CHARACTER}" for c in text)

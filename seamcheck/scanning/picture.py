@@ -71,7 +71,7 @@ def _states(document: Document, joint: Any, contour: Any) -> np.ndarray:
             on = np.full(len(state), finding["contour"] in (None, contour["id"]) and finding["at"] is None)
             on |= finding["contour"] == contour["id"] and finding["station"] is None
         else:
-            on = facts.stations_of_finding(finding, contour)
+            on = facts.stations_of_finding(document, finding, contour)
         state[on] = np.maximum(state[on], STATES.index(finding["severity"]))
     return state
 

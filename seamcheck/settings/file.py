@@ -11,6 +11,7 @@ from typing import Any
 from seamcheck.catalogue.rule import STANDINGS
 from seamcheck.catalogue.rules import RULES
 from seamcheck.errors import UsageError
+from seamcheck.settings.guard import text_of
 from seamcheck.settings.settings import (
     FILE,
     NUMBERS,
@@ -48,12 +49,7 @@ def read_settings(path: Path) -> Settings:
     UsageError : the file can't be read, is not TOML, or has a key or value that can't be taken; the sentence
         names file and line, and the nearest key that exists
     """
-    try:
-        text = path.read_text(encoding="utf-8")
-    except UnicodeDecodeError:
-        raise UsageError(f"{path}: the settings file is not UTF-8 text.") from None
-    except OSError as why:
-        raise UsageError(f"{path}: the settings file can't be read ({why.strerror or why}).") from None
+    text = text_of(path, "the settings file")
     return parse_settings(text, str(path), path.name)
 
 
@@ -69,6 +65,10 @@ def parse_settings(text: str, where: str = NAME, name: str = NAME) -> Settings:
         at = f", line {line}" if line else ""
         message = re.sub(r" at line \d+ col \d+$", "", str(why)).rstrip(".")
         raise UsageError(f"{where}{at}: this is not valid TOML: {message}.") from None
+    except RecursionError:
+        raise UsageError(f"{where}: this is nested too deep.") from None
+    except ValueError as why:  # a number of thousands of digits, a day that does not exist
+        raise UsageError(f"{where}: this is not valid TOML: {why}.") from None
     return _Reader(where, name, _lines_of_keys(text)).settings(table)
 
 

@@ -259,8 +259,8 @@ def direction(written: Any) -> tuple[float, float, float]:
         values = list(written)
     try:
         x, y, z = (in_unit(v if isinstance(v, str) else float(v), "1") for v in values)
-    except (ValueError, TypeError):
-        raise UsageError(f"beam must be a direction: {how}; got {written!r}.") from None
+    except (ValueError, TypeError, OverflowError):
+        raise UsageError(f"beam must be a direction: {how}; got {str(written)[:80]!r}.") from None
     if x * x + y * y + z * z < 1e-18:
         raise UsageError("beam must be a direction; got one of length 0.")
     return x, y, z

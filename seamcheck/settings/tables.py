@@ -10,6 +10,7 @@ from typing import Any
 
 from seamcheck.catalogue.units import in_unit
 from seamcheck.errors import UsageError
+from seamcheck.settings.guard import below, text_of
 
 TABLES = ("scanner", "clamp", "tolerance")
 
@@ -136,26 +137,43 @@ def _tolerance(written_key: str, written: Any, name: str) -> tuple[str, float]:
     from seamcheck.catalogue.quantities import QUANTITIES
     from seamcheck.settings.settings import unknown
 
-    key = written_key.replace("-", "_")
-    if key not in QUANTITIES and key not in FLATNESS:
-        raise UsageError(unknown(written_key, (*QUANTITIES, *FLATNESS), "quantity"))
+    key = _quantity(written_key)
+    if key is None:
+        raise UsageError(unknown(written_key, _quantities(), "quantity"))
     value = _in_unit(name, written, QUANTITIES[key].unit if key in QUANTITIES else "mm")
     if not 0.0 <= value < float("inf"):
         raise UsageError(f"{name} must be 0 or more; got {written!r}.")
     return key, value
 
 
+def _quantities() -> tuple[str, ...]:
+    """All that can have a tolerance."""
+    from seamcheck.catalogue.quantities import QUANTITIES
+
+    return (*QUANTITIES, *FLATNESS)
+
+
+def _quantity(written: str) -> str | None:
+    key = written.replace("-", "_")
+    return key if key in _quantities() else None
+
+
 def _tolerances_of_file(written: Any, folder: Path | None) -> dict[str, float]:
-    """A table of two columns, quantity and tolerance, divided by commas, semicolons or tabs; '#' begins a comment."""
+    """A table of two columns, quantity and tolerance, divided by commas, semicolons or tabs; '#' begins a comment.
+
+    What the file holds is never part of an error: it may not be what the settings say that it is.
+    """
     if not isinstance(written, str) or not written.strip():
         raise UsageError(f'tolerance.file must name a table file, such as "tolerances.csv"; got {written!r}.')
-    path = Path(written) if folder is None else folder / written
-    try:
-        lines = path.read_text(encoding="utf-8-sig").splitlines()
-    except UnicodeDecodeError:
-        raise UsageError(f"{path}: the tolerance table is not UTF-8 text.") from None
-    except OSError as why:
-        raise UsageError(f"{path}: the tolerance table can't be read ({why.strerror or why}).") from None
+    path = Path(written) if folder is None else below(folder, written)
+    if path is None:
+        raise UsageError(
+            "tolerance.file must lie below the folder of the settings file. To use another one, name it on the command "
+            "line: --tolerance file=TABLE."
+        )
+    from seamcheck.settings.settings import nearest
+
+    lines = text_of(path, "the tolerance table").splitlines()
     found: dict[str, float] = {}
     for number, line in enumerate(lines, 1):
         cells = [cell.strip().strip('"') for cell in re.split(r"[;,\t]", line.partition("#")[0])]
@@ -163,11 +181,17 @@ def _tolerances_of_file(written: Any, folder: Path | None) -> dict[str, float]:
             continue
         where = f"{path}, line {number}"
         if len([cell for cell in cells if cell]) != 2:
-            raise UsageError(f"{where}: a row has a quantity and its tolerance, such as rib_width, 0.05; got {line!r}.")
+            raise UsageError(f"{where}: a row has a quantity and its tolerance, such as rib_width, 0.05.")
+        known = _quantity(cells[0])
+        if known is None:
+            near = nearest(cells[0], _quantities())
+            raise UsageError(f"{where}: there is no such quantity." + (f" Did you mean {near!r}?" if near else ""))
         try:
-            key, value = _tolerance(cells[0], cells[1].lstrip("±").strip(), f"the tolerance of {cells[0]}")
-        except UsageError as why:
-            raise UsageError(f"{where}: {why}") from None
+            key, value = _tolerance(known, cells[1].lstrip("±").strip(), known)
+        except UsageError:
+            raise UsageError(
+                f"{where}: the tolerance of {known} must be a number or a length, 0 or more, such as 0.05."
+            ) from None
         if key in found:
             raise UsageError(f"{where}: {key} stands there twice.")
         found[key] = value
@@ -266,6 +290,8 @@ def _number(table: str, known: Mapping[str, Entry], key: str, written: Any, othe
 def _in_unit(name: str, written: Any, unit: str) -> float:
     try:
         return float(written) if unit == "MPa" else in_unit(written, unit)
+    except OverflowError:
+        raise UsageError(f"{name} must be a finite number.") from None
     except (TypeError, ValueError) as why:
         raise UsageError(f"{name} {why}.") from None
 

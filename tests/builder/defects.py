@@ -70,7 +70,7 @@ def _wide_rib(spec: Spec, cover: Any, base: Any, s: float, length: float, by: fl
     base = fuse(base, stretch(spec.track, s, length, outline))
     width = spec.rib_width + by
     rules = ("rib-evenness",) if by > 0.1 * spec.rib_width else ()
-    return (cover, base, ()), "rib_width", width, rules + (("rib-width",) if width > 2.0 else ())
+    return (cover, base, ()), "rib_width", width, rules + (("rib-width",) if width > 2.5 else ())
 
 
 def _low_rib(spec: Spec, cover: Any, base: Any, s: float, length: float, by: float) -> Outcome:
@@ -144,7 +144,7 @@ def _post(spec: Spec, cover: Any, base: Any, s: float, length: float, by: float)
     travel = spec.truth().values["free_travel"] - by
     a, b = -spec.trap_end("inner"), -spec.wall_face("inner")
     base = fuse(base, stretch(spec.track, s, length, rectangle(b, a, -spec.lip_depth("inner") - 0.3, -travel)))
-    rules = ("sink-travel",) if travel < 0.5 else ()
+    rules = ("sink-travel",) if travel < 0.6 else ()
     return (cover, base, ()), "free_travel", travel, rules + (("lip-gap",) if travel - 0.4 < 0.1 else ())
 
 

@@ -31,7 +31,7 @@ def test_every_row_is_complete_and_in_order():
         for known in polymer.cells.values():
             assert known.standing in STANDINGS
             assert (known.source != "") == (known.standing == "source")
-        for cell in ("index", "heat_to_melt", "fusion", "crystallinity", "diffusivity", "expansion"):
+        for cell in ("index", "heat_to_melt", "fusion", "crystallinity", "conductivity", "expansion"):
             assert polymer.get(cell).value >= 0.0
         softening = polymer.cells.get("melting", polymer.cells.get("glass"))
         assert softening.low <= polymer.window[1]

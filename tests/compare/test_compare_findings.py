@@ -174,12 +174,13 @@ def test_a_finding_on_a_stretch_that_is_gone_is_fixed_because_the_seam_is_gone()
 
 
 def test_a_limit_that_was_loosened_fixes_nothing():
-    new = reviewed("wide", rib_evenness__share=0.3)
+    new = reviewed("wide", rib_evenness__share=0.3, rib_evenness__attention=0.3)
     document = compared(reviewed("wide"), new)
     assert not document["findings"]["fixed"]
     assert [e["how"] for e in document["findings"]["dropped"]] == ["limit"]
     assert [(e["rule"], e["name"], e["old"], e["new"]) for e in document["limits"]] == [
-        ("rib-evenness", "share", 0.1, 0.3)
+        ("rib-evenness", "attention", 0.1, 0.3),
+        ("rib-evenness", "share", 0.2, 0.3),
     ]
     assert "like with like" in document["warnings"][0]
 
@@ -245,7 +246,7 @@ def test_both_models_are_reviewed_with_the_settings_beside_the_new_one(tmp_path,
     monkeypatch.setattr("seamcheck.pipeline.review", review_here)
     new = tmp_path / "new.step"
     new.write_bytes(file_of("wide").read_bytes())
-    (tmp_path / "seamcheck.toml").write_text("[limits.rib-evenness]\nshare = 0.3\n")
+    (tmp_path / "seamcheck.toml").write_text("[limits.rib-evenness]\nshare = 0.3\nattention = 0.3\n")
     comparison = seamcheck.compare(file_of("plain"), new)
     assert not comparison.document["limits"]
     assert not comparison.new

@@ -144,9 +144,9 @@ def test_a_browser_takes_the_page_with_its_policy(tmp_path):
         box = window.run(
             "const b = document.querySelector('.chart-figure .curve.now').getBBox(); return [b.width, b.height]"
         )
-        # width 1.2 to 1.5 mm; with the limit at 1.08 mm the picture spans 0.42 mm and 12 % of that on both sides
+        # width 1.2 to 1.5 mm; with the limit at 0.96 mm the picture spans 0.54 mm and 12 % of that on both sides
         assert box[0] > 900
-        assert box[1] == pytest.approx((168 - 12 - 28) * 0.3 / (0.42 * 1.24), abs=0.5)
+        assert box[1] == pytest.approx((168 - 12 - 28) * 0.3 / (0.54 * 1.24), abs=0.5)
 
 
 @pytest.mark.parametrize(("low", "high"), [(0.0, 1.0), (1.17, 1.53), (-0.02, 125.7), (1e-6, 2e-6), (99.9, 100.1)])

@@ -147,12 +147,16 @@ def test_limits_carry_origin_and_standing():
 def test_bounds_along_the_contour_are_the_judged_ones():
     wide = circle(("rib_width", 0, 60, 1.8))
     bounds = {
-        (b["rule"], b["column"]): b for b in document(wide)["joints"][0]["contours"][0]["bounds"]
+        (b["rule"], b["column"], b["severity"]): b for b in document(wide)["joints"][0]["contours"][0]["bounds"]
     }  # turn-radius: at least twice the rib's width, and 3 mm
-    turn = bounds["turn-radius", "turn_radius"]["low"]
+    turn = bounds["turn-radius", "turn_radius", "attention"]["low"]
     assert (turn[10], turn[-1]) == (3.6, 3.0)
-    assert bounds["rib-height", "rib_height"]["low"] == 0.6
-    assert (bounds["rib-width", "rib_width"]["low"], bounds["rib-width", "rib_width"]["high"]) == (0.6, 2.0)
+    assert bounds["rib-height", "rib_height", "must-fix"]["low"] == 0.6
+    sides = {severity: bounds["rib-width", "rib_width", severity] for severity in ("must-fix", "attention")}
+    assert {key: (b["low"], b["high"]) for key, b in sides.items()} == {
+        "must-fix": (0.6, 2.5),
+        "attention": (None, 2.0),
+    }
 
 
 def test_a_rule_that_is_off_stands_among_what_was_not_checked():

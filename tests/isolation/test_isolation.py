@@ -132,7 +132,9 @@ def waits(condition, seconds=10.0):
 @pytest.mark.parametrize("end", ["SIGKILL", "SIGINT", "SIGTERM"])
 def test_a_parent_that_ends_leaves_no_child(tmp_path, way, end):
     note = tmp_path / "pid"
-    script = f"import sys; sys.path.insert(0, {HERE!r})\nfrom seamcheck.isolation import *\n"
+    script = (
+        f"from seamcheck.isolation import *\nfrom seamcheck.isolation import imports\nimports.ALSO.append({HERE!r})\n"
+    )
     script += f"note = {str(note)!r}\n{way}"
     parent = subprocess.Popen([sys.executable, "-c", script], stderr=subprocess.DEVNULL)
     try:

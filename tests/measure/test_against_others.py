@@ -128,7 +128,7 @@ def test_cover_and_base_touch_just_there_by_the_kernel(name):
         motion[:3, 3] = by * down(case.spec)
         return BRepExtrema_DistShapeShape(moved(model.shape("window lid"), motion), still).Value()
 
-    sunk = travel["value"] + travel["first_rest"]
+    sunk = travel["value"] + travel["initial_contact"]
     assert apart(sunk - WITHIN) > 1e-4
     assert apart(sunk + WITHIN) == 0.0
 
@@ -155,7 +155,7 @@ def test_rays_of_trimesh_find_no_nearer_place_and_the_same_nearest(name):
     highest = np.full(len(above), np.inf)
     np.minimum.at(highest, ray, ((hit - above[ray]) * down(case.spec)[None]).sum(axis=1))
     gaps = (highest - lowest)[np.isfinite(lowest)]
-    assert gaps.min() - travel["first_rest"] == pytest.approx(travel["value"], abs=WITHIN)
+    assert gaps.min() - travel["initial_contact"] == pytest.approx(travel["value"], abs=WITHIN)
 
 
 SEAMS = {

@@ -25,7 +25,7 @@ def test_every_example_is_accepted(text):
 def test_the_page_names_every_entry_symbol_and_cell():
     for word in (*(e.key for e in ENTRIES), *polymer_table().polymers, *CELLS):
         assert f"`{word}`" in PAGE, word
-    for key in ("transmission", "transmission-comfort", "plaque-range"):
+    for key in ("transmission", "energy-evenness", "plaque-range", "thickness-of-class", "weld-start"):
         assert key in {rule.key for rule in MATERIAL_RULES}
         assert f"`{key}`" in PAGE
     assert "Class 4" in PAGE
@@ -38,8 +38,11 @@ def test_the_page_states_what_the_example_gives():
     assert results["energy_per_length"] == pytest.approx(0.53, abs=0.005)
     assert results["melt_energy"] == pytest.approx(210, abs=1)
     assert results["laser_energy"] == pytest.approx(970, abs=5)
-    assert results["weld_time"] == pytest.approx(6.5, abs=0.05)
-    assert results["passes"] == 33
+    assert results["least_time"] == pytest.approx(3.2, abs=0.05)
+    assert results["start_time"] == pytest.approx(4.7, abs=0.1)
+    assert results["weld_time"] == pytest.approx(14, abs=0.5)
+    assert results["passes"] == pytest.approx(70, abs=2)
+    assert results["least_power"] == pytest.approx(61, abs=0.5)
     assert results["clamp_force"] == pytest.approx(1200)
     assert document["transmission"]["limit_path_28_mm"] == pytest.approx(2.59, abs=0.005)
     assert document["melt"]["expansion"]["value"] == pytest.approx(1.20, abs=0.005)

@@ -76,8 +76,8 @@ def test_without_materials_the_document_does_not_speak_of_them():
 
 def test_limits_of_materials_are_listed_with_their_standing():
     limits = {entry["rule"]: entry for entry in document_of()["limits"]}
-    assert (limits["transmission"]["value"], limits["transmission"]["standing"]) == (15.0, "from memory")
-    assert limits["transmission-comfort"]["standing"] == "common practice"
+    assert (limits["transmission"]["value"], limits["transmission"]["standing"]) == (28.0, "common practice")
+    assert limits["thickness-of-class"]["standing"] == "from memory"
 
 
 def test_the_terminal_says_it():

@@ -181,7 +181,7 @@ def test_the_kernel_agrees_that_the_cover_touches_there(spec):
     model = assemble(spec, cover, fuse(base, post))
     _, values = interface(model.parts)
     travel = values["free_travel"]
-    down = travel["value"] + travel["first_rest"] - 0.05
+    down = travel["value"] + travel["initial_contact"] - 0.05
     left = kernel_distance(lowered(model.shape("window lid"), spec, down), ribless(spec, post))
     assert left == pytest.approx(0.05, abs=WITHIN)
 

@@ -35,9 +35,9 @@ def test_an_option_names_a_table_as_well(tmp_path):
 @pytest.mark.parametrize(
     ("text", "says"),
     [
-        ("rib_width, 0.05\nrib_widht, 0.1\n", "line 2: There is no quantity 'rib_widht'. Did you mean 'rib_width'?"),
-        ("rib_width, wide\n", "line 1: the tolerance of rib_width must be a length"),
-        ("rib_width, -0.1\n", "line 1: the tolerance of rib_width must be 0 or more"),
+        ("rib_width, 0.05\nrib_widht, 0.1\n", "line 2: there is no such quantity. Did you mean 'rib_width'?"),
+        ("rib_width, wide\n", "line 1: the tolerance of rib_width must be a number or a length, 0 or more"),
+        ("rib_width, -0.1\n", "line 1: the tolerance of rib_width must be a number or a length, 0 or more"),
         ("rib_width\n", "line 1: a row has a quantity and its tolerance"),
         ("gap, 0.1\n\ngap, 0.2\n", "line 3: gap stands there twice"),
         ("1, 3, 0.05\n", "line 1: a row has a quantity and its tolerance"),

@@ -28,8 +28,9 @@ from seamcheck.report.dxf import render_dxf
 from seamcheck.report.glb import render_glb
 from seamcheck.report.notebook import render_fragment, render_frame, stations_frame
 from seamcheck.report.pictures import render_pictures, solids, trap_area
-from seamcheck.report.plan import Piece, lines_and_arcs, plan_frame
+from seamcheck.report.plan import plan_frame
 from seamcheck.report.review import Review
+from seamcheck.sections.pieces import Piece, lines_and_arcs
 
 PERIMETER = 382.831853  # rounded rectangle 120 x 80, r = 10: 2 * (100 + 60) + 2 * pi * 10
 

@@ -4,7 +4,8 @@ import { clear, h } from "../dom";
 import type { Atlas } from "../atlas";
 import type { Contour } from "../types";
 import type { Place } from "../walk";
-import { drawSection, frameOf, type Frame } from "./draw";
+import { drawSection } from "./draw";
+import { frameOf, type Frame } from "./layout";
 
 let figures = 0;
 const frames = new WeakMap<Contour, Frame>();
@@ -40,7 +41,7 @@ export function sectionSvg(atlas: Atlas, place: Place, width: number, height: nu
   const joint = atlas.payload.joints[place.joint];
   const contour = joint.contours[place.contour];
   const sections = atlas.sectionsOf(joint.id, contour.id);
-  if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, atlas.payload.facts[place.joint].margin));
+  if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, atlas.payload.facts[place.joint].margin, sections));
   return drawSection({
     joint, facts: atlas.payload.facts[place.joint], contour, station: place.station, sections,
     findings: atlas.payload.findings, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,

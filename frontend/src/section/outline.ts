@@ -92,6 +92,11 @@ const near = (a: [number, number], b: [number, number]) => Math.hypot(a[0] - b[0
 
 export const isClosed = (loop: Loop): boolean => loop.length > 2 && near(loop[0], loop[loop.length - 1]);
 
+/** Loops with heights measured from a line through P that rises by `slope` mm for each mm outward. */
+export function levelled(loops: Loop[] | undefined, slope: number): Loop[] | undefined {
+  return slope === 0 ? loops : loops?.map((loop) => loop.map(([u, v]) => [u, v - slope * u] as [number, number]));
+}
+
 /** Intervals [low, high] of material on the vertical line at u, by even-odd pairing of the crossings. */
 export function material(loops: Loop[] | undefined, u: number): [number, number][] {
   const hits: number[] = [];

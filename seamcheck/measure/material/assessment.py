@@ -13,8 +13,9 @@ from seamcheck.catalogue.pairs import RISKY, PairCheck, check_pair
 from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.balance import add_melt_columns, first_rest, lateness, melt_section
 from seamcheck.measure.material.energy import EnergyInputs
-from seamcheck.measure.material.light import add_light_columns, cover_fit, transmission_section
-from seamcheck.measure.material.power import energy_inputs, energy_section
+from seamcheck.measure.material.heating import HeatFound, heat_of
+from seamcheck.measure.material.light import add_class, add_light_columns, cover_fit, transmission_section
+from seamcheck.measure.material.power import add_surplus, energy_inputs, energy_section, first_pass_rises, parts
 from seamcheck.measure.material.track import Track, track_of
 from seamcheck.measure.material.transmission import TransmissionFit
 from seamcheck.measure.material.uncertainty import Chances, Joint, draw
@@ -113,6 +114,8 @@ def assess(
     if fit is not None:
         document["transmission"] = transmission_section(tracks, fit, columns, joint_settings, interface)
 
+    add_class(tracks, joint_settings, columns, reasons, interface)
+    add_surplus(tracks, joint_settings, columns, reasons)
     if rib_on == "none":
         notes.append("No weld rib stands between the parts: no melt, collapse window or energy.")
     else:
@@ -177,13 +180,45 @@ def _add_melt(
     window_values(window, tracks, collapse, interface)
 
     inputs, used = energy_inputs(tracks, columns, everything, collapse, joint_settings, rib_on, temperature, notes)
+    heat = heat_of(tracks, columns, joint_settings, rib_on, temperature, collapse)
+    if heat is not None:
+        document["heat"] = heat.section
+        interface.update(heat.interface)
+        _heat_columns(tracks, heat, columns, reasons)
+    if inputs is not None:
+        _rise_value(tracks, inputs, used, joint_settings, interface)
     chances = tolerance_chances(
         tracks, columns, fit, everything, expansion, survey, collapse, joint_settings, inputs, used
     )
     if inputs is not None:
-        document["energy"] = energy_section(tracks, columns, reasons, inputs, used, joint_settings, notes, chances)
+        document["energy"] = energy_section(
+            tracks, columns, reasons, inputs, used, joint_settings, notes, chances, heat
+        )
     if chances is not None:
         document["uncertainty"] = chances.as_dict()
+
+
+def _heat_columns(
+    tracks: Sequence[Track], heat: HeatFound, columns: dict[str, dict[str, np.ndarray]],
+    reasons: dict[str, dict[str, np.ndarray]],
+) -> None:  # fmt: skip
+    for key, values in heat.column.items():
+        for track, part in parts(tracks):
+            own = values[part]
+            why = track.reason(own, "rib_width", "cover_thickness_max", "cover_thickness")
+            columns[track.id][key] = np.where(np.isfinite(own), own, np.nan)
+            reasons[track.id][key] = np.where(np.isinf(own), "never-melts", why)
+
+
+def _rise_value(
+    tracks: Sequence[Track], inputs: EnergyInputs, used: Mapping[str, Known], settings: MaterialSettings,
+    interface: dict[str, dict],
+) -> None:  # fmt: skip
+    rise = first_pass_rises(inputs, used, settings)
+    if rise is not None:
+        i = int(np.nanargmax(rise))
+        at = next(track.point(i - part.start) for track, part in parts(tracks) if part.start <= i < part.stop)
+        interface["first_pass_rise"] = {"value": float(rise[i]), "at": at, "why": ""}
 
 
 def _exact(survey: Survey) -> dict[str, me.AreasAt]:

@@ -28,16 +28,11 @@ def energy_per_length(density: float, area: ArrayLike, heat: float) -> np.ndarra
     return density * 1e-3 * np.asarray(area, dtype=float) * heat
 
 
-def squeeze_speed(pressure: float, layer: ArrayLike, viscosity: float, width: ArrayLike) -> np.ndarray:
-    """Speed (mm/s) at which a melt layer (mm) is pressed out of a strip (mm wide): p h³ / (μ w²).
-
-    Pressure in MPa, viscosity in Pa·s. Newtonian lubrication film between parallel plates, F/L = μ w³ V / h³.
-    """
-    return pressure * np.asarray(layer, dtype=float) ** 3 / (viscosity * 1e-6 * np.asarray(width, dtype=float) ** 2)
-
-
 def steady_layer(speed: float, pressure: float, viscosity: float, width: float) -> float:
-    """Melt layer (mm) at which as much is pressed out as melts at ``speed`` (mm/s)."""
+    """Melt layer (mm) at which as much is pressed out as melts at ``speed`` (mm/s).
+
+    A layer h is pressed out of a strip at p h³ / (μ w²): Newtonian lubrication film, F/L = μ w³ V / h³.
+    """
     return (speed * viscosity * 1e-6 * width**2 / pressure) ** (1.0 / 3.0)
 
 
@@ -47,10 +42,11 @@ def cooling_depth(diffusivity: float, time: float) -> float:
 
 
 def first_pass_rise(
-    power: float, transmission: float, speed: float, width: float, depth: float, density: float, heat: float
-) -> float:
+    power: float, transmission: ArrayLike, speed: float, width: ArrayLike, depth: float, density: float, heat: float
+) -> np.ndarray:
     """Rise (K) of the base's surface in one pass, all heat in ``width`` times ``depth`` (mm)."""
-    return power * transmission / (speed * width * depth * density * 1e-3 * heat)
+    share = np.asarray(transmission, dtype=float)
+    return power * share / (speed * np.asarray(width, dtype=float) * depth * density * 1e-3 * heat)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -62,10 +58,10 @@ class EnergyInputs:
     displaced : collapse (mm) -> (n,) mm² of rib section displaced
     length : (n,) mm that each station stands for
     width : (n,) mm, rib width
-    transmission : (n,) share 0..1, or all NaN when unknown
+    transmission : (n,) share 0..1 that passes the cover and falls onto the rib, or all NaN when unknown
     collapse : mm
     numbers : density, heat, fusion, rise, layer and, where known, use, power, speed, pressure, viscosity,
-        diffusivity, depth, cold_heat, handling, hold; units as in the functions above
+        diffusivity; units as in the functions above
     transmission_factor, width_factor : applied to all stations; for the sensitivity and the ranges
     """
 
@@ -119,18 +115,11 @@ def estimate(inputs: EnergyInputs) -> dict[str, float]:
     if "power" not in n:
         return out
     power = n["power"]
-    out["weld_time"] = out["laser_energy"] / power
-    out["weld_time_even"] = out["laser_energy_even"] / power
-    out["cycle_time"] = out["weld_time"] + n["handling"] + n["hold"]
+    out["least_time"] = out["laser_energy_even"] / power
     heat = heat_to_weld(n["heat"], n["rise"], n["fusion"])
-    out["melting_speed"] = power * light * n["use"] / (total * width * n["density"] * 1e-3 * heat)
+    speed = power * light * n["use"] / (total * width * n["density"] * 1e-3 * heat)
     if "pressure" in n:
-        out["steady_layer"] = steady_layer(out["melting_speed"], n["pressure"], n["viscosity"], width)
-    if "speed" in n:
-        speed = n["speed"]
-        out["passes"] = float(math.ceil(round(out["laser_energy"] * speed / (power * total), 9)))
-        out["passes_even"] = float(math.ceil(round(out["laser_energy_even"] * speed / (power * total), 9)))
-        out["first_pass_rise"] = first_pass_rise(power, light, speed, width, n["depth"], n["density"], n["cold_heat"])
+        out["steady_layer"] = steady_layer(speed, n["pressure"], n["viscosity"], width)
     return out
 
 
@@ -143,34 +132,24 @@ RESULTS: dict[str, tuple[str, str, str]] = {
     "melt_energy": ("J", "energy to melt the whole seam", "energy per length over the whole path"),
     "laser_energy": (
         "J",
-        "laser energy, dosed along the seam as each place needs",
-        "energy to melt / (transmission of the place · share that becomes heat)",
+        "laser energy, dosed along the seam as each place needs, if no heat were conducted away",
+        "energy to melt / (transmission of the place · share of the light on the rib · share that becomes heat)",
     ),
     "laser_energy_even": (
         "J",
-        "laser energy at even power and speed, until the slowest place has melted",
+        "laser energy at even power and speed until the slowest place has melted, if no heat were conducted away",
         "largest need of any place, over the whole path",
     ),
-    "weld_time": ("s", "time with the laser on, dosed", "laser energy / power"),
-    "weld_time_even": ("s", "time with the laser on, at even power and speed", "laser energy (even) / power"),
-    "passes": ("1", "passes round the seam, dosed", "laser energy · speed / (power · length), rounded up"),
-    "passes_even": (
-        "1",
-        "passes round the seam, at even power and speed",
-        "laser energy (even) · speed / (power · length), rounded up",
+    "least_time": (
+        "s",
+        "least time with the laser on, if no heat were conducted away",
+        "laser energy (even) / power: a lower bound; the heat model gives the time",
     ),
     "pass_time": ("s", "time of one pass", "length / speed, without jumps and slow corners"),
-    "cycle_time": ("s", "cycle", "weld time + handling + hold"),
-    "melting_speed": (
-        "mm/s",
-        "mean speed of the collapse while melting",
-        "power · transmission · share / (length · width · density · heat)",
-    ),
     "first_pass_rise": (
         "K",
-        "rise of the base's surface in one pass",
-        "power · transmission / (speed · width · absorption depth · density · heat); more than "
-        "200 to 300 K asks for a look at charring (assumption)",
+        "rise of the base's surface in one pass, where it is highest",
+        "power · transmission / (speed · width of the light · absorption depth · density · heat)",
     ),
     "cooling_depth": (
         "mm",
@@ -181,7 +160,7 @@ RESULTS: dict[str, tuple[str, str, str]] = {
     "steady_layer": (
         "mm",
         "melt layer while the rib collapses",
-        "where pressing out and melting are equally fast: (speed · viscosity · width² / pressure)^(1/3)",
+        "where pressing out and melting without losses are equally fast: (speed · viscosity · width² / pressure)^(1/3)",
     ),
 }
 """Results of :func:`estimate`: unit, what it is, how it is computed."""
@@ -198,10 +177,6 @@ SENSITIVE = (
     "pressure",
     "viscosity",
     "diffusivity",
-    "depth",
-    "cold_heat",
-    "handling",
-    "hold",
 )
 
 

@@ -7,12 +7,12 @@ from collections.abc import Mapping, Sequence
 import numpy as np
 
 from seamcheck.catalogue.known import rounded, weakest
+from seamcheck.catalogue.polymers import Compound
 from seamcheck.measure.material.stretches import stretches_below
 from seamcheck.measure.material.track import Track
 from seamcheck.measure.material.transmission import (
     COMFORTABLE,
     EXTRAPOLATION,
-    LEAST,
     Plaque,
     TransmissionFit,
     fit_transmission,
@@ -49,6 +49,45 @@ def add_light_columns(
             reasons[track.id]["extinction"] = np.full(len(path), "", dtype="U24")
 
 
+CLASSES: dict[str, tuple[float, str]] = {
+    "filled": (2.0, "with glass, mineral or carbon"),
+    "semi-crystalline": (2.5, "semi-crystalline and unfilled"),
+    "amorphous": (6.0, "amorphous and unfilled"),
+}
+"""Class of a cover -> thickness (mm) up to which it is usually welded (from memory), and what it is."""
+
+
+def class_of(compound: Compound) -> str:
+    """Return the key of CLASSES: blends and elastomers scatter, and count as semi-crystalline."""
+    if compound.filler:
+        return "filled"
+    return "amorphous" if compound.polymer.kind == "amorphous" and not compound.polymer.opaque else "semi-crystalline"
+
+
+def add_class(
+    tracks: Sequence[Track],
+    settings: MaterialSettings,
+    columns: dict[str, dict[str, np.ndarray]],
+    reasons: dict[str, dict[str, np.ndarray]],
+    interface: dict[str, dict],
+) -> None:
+    """Where the cover is named and no plaque was measured: its thickness for its class, and the doubt that is left."""
+    if settings.cover is None or settings.plaques:
+        return
+    key = class_of(settings.cover)
+    thickest, words = CLASSES[key]
+    for track in tracks:
+        source = "cover_thickness_max" if "cover_thickness_max" in track.survey.columns else "cover_thickness"
+        values = track.column(source) / thickest
+        columns[track.id]["thickness_of_class"] = values
+        reasons[track.id]["thickness_of_class"] = track.reason(values, source, "cover_thickness")
+    interface["transmission_doubt"] = {
+        "value": 1.0 if key == "amorphous" else 2.0,
+        "at": None,
+        "why": f"The cover, {settings.cover.name}, is {words}.",
+    }
+
+
 def _slant(track: Track) -> np.ndarray | float:
     """Way of the refracted ray over the thickness along the beam, where a scanner was given; 1 otherwise."""
     if "path_in_cover" not in track.survey.columns:
@@ -65,7 +104,7 @@ def transmission_section(
     interface: dict[str, dict],
 ) -> dict:
     index = settings.index()
-    comfortable, least = fit.limit_thickness(COMFORTABLE), fit.limit_thickness(LEAST)
+    comfortable = fit.limit_thickness(COMFORTABLE)
     places, contours = [], []
     longest: tuple[float, Track, int] | None = None
     for track in tracks:
@@ -95,24 +134,22 @@ def transmission_section(
                 "beyond_plaques_mm": rounded(float(track.length[fit.is_beyond(path)].sum())),
             }
         )
-        for share, name in ((LEAST, "below 15 %"), (COMFORTABLE, "below 28 %")):
-            limit = least if share == LEAST else comfortable
-            for stretch in stretches_below(track, values, 100.0 * share):
-                i = stretch.worst
-                places.append(
-                    {
-                        "contour": track.id,
-                        "what": name,
-                        "from_s_mm": rounded(stretch.start),
-                        "to_s_mm": rounded(stretch.end),
-                        "length_mm": rounded(stretch.length),
-                        "at": track.point(i),
-                        "percent": rounded(values[i]),
-                        "light_path_mm": rounded(path[i]),
-                        "thin_to_mm": rounded(limit),
-                        "thin_by_mm": rounded(path[i] - limit),
-                    }
-                )
+        for stretch in stretches_below(track, values, 100.0 * COMFORTABLE):
+            i = stretch.worst
+            places.append(
+                {
+                    "contour": track.id,
+                    "what": "below 28 %",
+                    "from_s_mm": rounded(stretch.start),
+                    "to_s_mm": rounded(stretch.end),
+                    "length_mm": rounded(stretch.length),
+                    "at": track.point(i),
+                    "percent": rounded(values[i]),
+                    "light_path_mm": rounded(path[i]),
+                    "thin_to_mm": rounded(comfortable),
+                    "thin_by_mm": rounded(path[i] - comfortable),
+                }
+            )
     if longest is not None:
         length, track, i = longest
         interface["path_over_plaques"] = {
@@ -129,17 +166,11 @@ def transmission_section(
         "index": index.as_dict(),
         "surface_limit_percent": rounded(100.0 * fit.cap),
         "limit_path_28_mm": rounded(comfortable),
-        "limit_path_15_mm": rounded(least),
         "limits": [
             {
                 "percent": 28.0,
                 "standing": "common practice, no published source",
                 "meaning": "below it the cover's surface is more prone to burn",
-            },
-            {
-                "percent": 15.0,
-                "standing": "from memory, unverified",
-                "meaning": "below it no weld is expected",
             },
         ],
         "reach_mm": rounded(fit.reach),

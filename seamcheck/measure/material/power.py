@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 import numpy as np
 
 from seamcheck.catalogue.known import Known, assumed, rounded, weakest
+from seamcheck.catalogue.polymers import Compound
 from seamcheck.measure.material import energy as en
 from seamcheck.measure.material import melt as me
+from seamcheck.measure.material.heating import HeatFound, light_share
 from seamcheck.measure.material.track import Track
 from seamcheck.measure.material.uncertainty import Chances
 from seamcheck.settings.material import MaterialSettings
@@ -35,8 +37,6 @@ def energy_inputs(
         ("pressure", "process.pressure"),
         ("viscosity", "process.viscosity"),
         ("layer", "process.residual_layer"),
-        ("handling", "process.handling"),
-        ("hold", "process.hold"),
     ):
         known = settings.get(key)
         if known is not None:
@@ -44,7 +44,7 @@ def energy_inputs(
     if rib is not None and temperature is not None:
         room = settings.numbers["process.room_temperature"].value
         used["density"], used["heat"], used["fusion"] = rib.density(), rib.heat_to_melt(), rib.fusion()
-        used["cold_heat"] = rib.polymer.cells["heat"]
+        used["cold_heat"] = rib.cold_heat()
         used["rise"] = Known(
             temperature.value - room,
             "K",
@@ -53,9 +53,11 @@ def energy_inputs(
             max(temperature.low - room, 0.0),
             temperature.high - room,
         )
-        used["diffusivity"] = rib.polymer.get("diffusivity")
+        used["conductivity"] = rib.conductivity()
+    if rib is not None:
+        used["diffusivity"] = diffusivity(rib)
     elif "speed" in used:
-        used["diffusivity"] = assumed(0.1, "mm²/s", "typical of unfilled plastics", 0.06, 0.15)
+        used["diffusivity"] = assumed(0.11, "mm²/s", "typical of unfilled plastics", 0.08, 0.16)
     if grid is None or not tracks or ("density" not in used and "pressure" not in used and "speed" not in used):
         return None, used
     length = np.concatenate([track.length for track in tracks])
@@ -69,7 +71,21 @@ def energy_inputs(
             "the rest is taken for energy and force."
         )
     numbers = {name: known.value for name, known in used.items()}
-    return en.EnergyInputs(grid.melt_at, length, width, through / 100.0, collapse, numbers), used
+    onto = through / 100.0 * light_share(width, settings)
+    return en.EnergyInputs(grid.melt_at, length, width, onto, collapse, numbers), used
+
+
+def diffusivity(rib: Compound) -> Known:
+    """Thermal diffusivity (mm²/s): conductivity / (density · heat), each of the compound near 20 °C."""
+    k, rho, cp = rib.conductivity(), rib.density(), rib.cold_heat()
+    return Known(
+        k.value / (rho.value * cp.value),
+        "mm²/s",
+        weakest((k, rho, cp)),
+        f"conductivity {k.value:.2f} W/(m·K) / (density {rho.value:.2f} g/cm³ · heat {cp.value:.2f} J/(g·K))",
+        k.low / (rho.high * cp.high),
+        k.high / (rho.low * cp.low),
+    )
 
 
 def energy_section(
@@ -81,33 +97,22 @@ def energy_section(
     settings: MaterialSettings,
     notes: list[str],
     chances: Chances | None,
+    heat: HeatFound | None,
 ) -> dict:
     if "density" in used:
         need = en.melt_energy(inputs)
-        dose = need / inputs.transmission
-        surplus = np.nanmax(dose) / dose if np.isfinite(dose).any() else None
-        start = 0
-        for track in tracks:
-            part = slice(start, start + len(track.s))
-            start += len(track.s)
+        for track, part in parts(tracks):
             columns[track.id]["energy_need"] = need[part]
             reasons[track.id]["energy_need"] = track.reason(need[part], "melt_area", "rib_width", "gap")
-            if surplus is not None:
-                columns[track.id]["energy_surplus"] = surplus[part]
-                reasons[track.id]["energy_surplus"] = track.reason(
-                    surplus[part],
-                    "melt_area",
-                    "rib_width",
-                    "gap",
-                    "cover_thickness_max",
-                    "cover_thickness",
-                )
     results = en.estimate(inputs)
+    rise = first_pass_rises(inputs, used, settings)
+    if rise is not None:
+        results["first_pass_rise"] = float(np.nanmax(rise))
     section: dict = {"results": [], "inputs": {name: known.as_dict() for name, known in sorted(used.items())}}
     moved_by = en.sensitivity(inputs)
     for key, (unit, title, how) in en.RESULTS.items():
         if key in results:
-            names = [name for name, moved in moved_by.items() if key in moved or _before(key) in moved]
+            names = [name for name, moved in moved_by.items() if key in moved]
             standing = weakest(used[name] for name in names if name in used)
             section["results"].append(
                 {
@@ -121,6 +126,8 @@ def energy_section(
                     **_range(chances, key),
                 }
             )
+    if heat is not None:
+        section["results"] += heat.entries
     section["sensitivity"] = [
         {
             "input": name,
@@ -133,31 +140,87 @@ def energy_section(
         for name, moved in moved_by.items()
     ]
     section["corners"] = _corners(tracks, columns, reasons, settings)
-    spot = settings.get("laser.spot")
-    if spot is not None and np.isfinite(inputs.width).any():
-        narrow, wide = float(np.nanmin(inputs.width)), float(np.nanmax(inputs.width))
-        if spot.value < wide:
-            notes.append(
-                f"The spot ({spot.value:g} mm) is narrower than the rib ({wide:.2f} mm at its widest): its "
-                "edges "
-                "may stay cold."
-            )
-        elif spot.value > narrow:
-            notes.append(
-                f"Of a spot of {spot.value:g} mm about {100 * (1 - narrow / spot.value):.0f} % of the light "
-                "falls "
-                f"beside the rib where it is narrowest ({narrow:.2f} mm), if it is spread evenly."
-            )
+    _spot_notes(inputs, settings, notes)
     section["notes"] = [
-        "Order of magnitude, without losses to the surroundings. No process setting is recommended.",
+        "Orders of magnitude. Energies are lower bounds without conduction; times come from the heat model. No process "
+        "setting is recommended.",
         "One pass goes once round all paths; jumps between them are not counted.",
     ]
     return section
 
 
-def _before(key: str) -> str:
-    """Return the result that a rounded one is made from: rounding hides what moves it."""
-    return {"passes": "weld_time", "passes_even": "weld_time_even"}.get(key, key)
+def _spot_notes(inputs: en.EnergyInputs, settings: MaterialSettings, notes: list[str]) -> None:
+    spot = settings.get("laser.spot")
+    if spot is None or not np.isfinite(inputs.width).any():
+        return
+    narrow, wide = float(np.nanmin(inputs.width)), float(np.nanmax(inputs.width))
+    if spot.value < wide:
+        notes.append(
+            f"The spot ({spot.value:g} mm) is narrower than the rib ({wide:.2f} mm at its widest): its edges may "
+            f"stay cold."
+        )
+    elif spot.value > narrow:
+        notes.append(
+            f"Of a spot of {spot.value:g} mm about {100 * (1 - narrow / spot.value):.0f} % of the light falls beside "
+            f"the rib where it is narrowest ({narrow:.2f} mm), if it is spread evenly; energies and times count what "
+            f"falls onto it."
+        )
+
+
+def first_pass_rises(
+    inputs: en.EnergyInputs, used: Mapping[str, Known], settings: MaterialSettings
+) -> np.ndarray | None:
+    """(n,) K, rise of the base's surface in one pass; None where an input lacks.
+
+    All heat of the spot's width, or of the rib's where no spot is given, arises within the absorption depth.
+    """
+    if any(key not in used for key in ("power", "speed", "depth", "density", "cold_heat")):
+        return None
+    spot = settings.get("laser.spot")
+    onto = inputs.transmission / light_share(inputs.width, settings)
+    if not np.isfinite(onto).any():
+        return None
+    width = inputs.width if spot is None else np.full(len(onto), spot.value)
+    n = {key: known.value for key, known in used.items()}
+    return en.first_pass_rise(n["power"], onto, n["speed"], width, n["depth"], n["density"], n["cold_heat"])
+
+
+def parts(tracks: Sequence[Track]) -> Iterator[tuple[Track, slice]]:
+    """Each track with its part of an array over the stations of all."""
+    start = 0
+    for track in tracks:
+        yield track, slice(start, start + len(track.s))
+        start += len(track.s)
+
+
+def add_surplus(
+    tracks: Sequence[Track], settings: MaterialSettings, columns: dict[str, dict[str, np.ndarray]],
+    reasons: dict[str, dict[str, np.ndarray]],
+) -> None:  # fmt: skip
+    """Add the column energy_surplus: what each place gets of light, over what it needs for its melt.
+
+    Where no rib melts, every place needs the same.
+    """
+    through = [columns[track.id].get("transmission") for track in tracks]
+    if not tracks or any(values is None for values in through):
+        return
+    area = [track.column("melt_area") for track in tracks]
+    area = [a if np.isfinite(a).any() else np.ones(len(a)) for a in area]
+    gets = [
+        t * np.nan_to_num(light_share(track.width(), settings), nan=1.0)
+        for t, track in zip(through, tracks, strict=True)
+    ]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        dose = np.concatenate([g / a for g, a in zip(gets, area, strict=True)])
+    dose[~(np.isfinite(dose) & (dose > 0.0))] = np.nan
+    if not np.isfinite(dose).any():
+        return
+    surplus = dose / np.nanmin(dose)
+    for track, part in parts(tracks):
+        columns[track.id]["energy_surplus"] = surplus[part]
+        reasons[track.id]["energy_surplus"] = track.reason(
+            surplus[part], "melt_area", "rib_width", "gap", "cover_thickness_max", "cover_thickness"
+        )
 
 
 def _range(chances: Chances | None, key: str) -> dict:

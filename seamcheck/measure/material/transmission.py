@@ -14,9 +14,6 @@ from seamcheck.settings.plaques import Plaque, check_plaques
 COMFORTABLE = 0.28
 """Transmission from which surface burning is not much of a worry. Common practice, no published source."""
 
-LEAST = 0.15
-"""Transmission below which a seam is not expected to work. From memory, unverified."""
-
 EXTRAPOLATION = 1.5
 """A light path longer than this many times the thickest plaque is marked as carried on. Assumption."""
 

@@ -15,7 +15,7 @@ import numpy as np
 from seamcheck.catalogue.known import Known, rounded
 from seamcheck.measure.material.energy import EnergyInputs, estimate
 from seamcheck.measure.material.melt import AreaGrid
-from seamcheck.measure.material.transmission import COMFORTABLE, LEAST, TransmissionFit
+from seamcheck.measure.material.transmission import COMFORTABLE, TransmissionFit
 
 PERCENTILES = (5.0, 50.0, 95.0)
 CRITICAL = 48  # stations with the least reserve that are tried in every combination
@@ -105,7 +105,6 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
         worst = np.nanmin(through, axis=1)
         ranges["transmission_least_percent"] = 100.0 * worst
         held["transmission at or above 28 %"] = worst >= COMFORTABLE
-        held["transmission at or above 15 %"] = worst >= LEAST
 
     width = plus_minus("width")
     flat = sum(
@@ -147,8 +146,9 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
         if name not in ("transmission at or above 28 %", "a collapse exists that suits")
     ]
     if must:
-        name = "all of them" if through is None else "all of them, with 15 % transmission"
-        shares[name] = float(np.mean(np.logical_and.reduce(must)))
+        shares["all of them but the transmission" if through is not None else "all of them"] = float(
+            np.mean(np.logical_and.reduce(must))
+        )
     quantiles = {key: tuple(float(q) for q in np.percentile(values, PERCENTILES)) for key, values in ranges.items()}
     return Chances(quantiles, shares, tuple(dict.fromkeys(drawn)), count, seed)  # type: ignore[arg-type]
 

@@ -16,6 +16,7 @@ from seamcheck.report.ci.reviews import (
     verdict_words,
     where,
 )
+from seamcheck.report.loosened import loosened
 
 STYLES = ("plain", "workflow")
 
@@ -43,6 +44,8 @@ def render(style: str, documents: Document | Sequence[Reviewed], paths: Sequence
 
 def _plain(reviews: Sequence[Reviewed]) -> Iterator[str]:
     for review in reviews:
+        if milder := loosened(review.document):
+            yield f"{_name(review.files[0])}: note: {one_line(milder)}"
         if review.document["verdict"] == "not-reviewed":
             yield f"{_name(review.files[0])}: error: {one_line(verdict_words(review))} [not-reviewed]"
         for finding in _told(review):
@@ -55,6 +58,8 @@ def _plain(reviews: Sequence[Reviewed]) -> Iterator[str]:
 
 def _workflow(reviews: Sequence[Reviewed]) -> Iterator[str]:
     for review in reviews:
+        if milder := loosened(review.document):
+            yield _command("notice", review.files[0], None, "seamcheck settings", milder)
         if review.document["verdict"] == "not-reviewed":
             yield _command("error", review.files[0], None, "not reviewed", verdict_words(review))
         for finding in _told(review):

@@ -25,6 +25,7 @@ from seamcheck.report.ci.reviews import (
     where,
 )
 from seamcheck.report.facts import rule_title
+from seamcheck.report.loosened import loosened
 
 
 def render_junit(documents: Document | Sequence[Reviewed], paths: Sequence[PurePath] = ()) -> str:
@@ -77,6 +78,8 @@ def _properties(review: Reviewed) -> Iterator[tuple[str, str]]:
     document = review.document
     yield "seamcheck", document["seamcheck"]
     yield "verdict", document["verdict"]
+    if milder := loosened(document):
+        yield "settings", milder
     for path, entry in zip(review.files, document["model"]["files"], strict=False):
         yield "file", path
         yield "sha256", entry["sha256"]

@@ -26,6 +26,7 @@ from seamcheck.report.ci.reviews import (
     where,
 )
 from seamcheck.report.facts import part_names, rule_title
+from seamcheck.report.loosened import loosened
 from seamcheck.version import __version__
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
@@ -57,6 +58,8 @@ def render_sarif(documents: Document | Sequence[Reviewed], paths: Sequence[PureP
         ],
         "properties": {"cautions": list(CAUTIONS), "notChecked": _not_checked(reviews)},
     }
+    if milder := [words for review in reviews if (words := loosened(review.document))]:
+        run["properties"]["settings"] = list(dict.fromkeys(milder))
     if any(review.baseline is not None for review in reviews):
         run["properties"]["baselines"] = [review.baseline["file"] for review in reviews if review.baseline is not None]
     log = {"$schema": SCHEMA, "version": "2.1.0", "runs": [run]}

@@ -88,6 +88,11 @@ def page_data(document: Document) -> dict[str, Any]:
                 "waived": n.is_waived,
                 "rule": n.finding["rule"],
                 "quantity": n.finding.get("quantity"),
+                "column": n.finding.get("column"),
+                "value": facts.value_text(n.finding),
+                "limit": facts.limit_words(document, n.finding),
+                "limit_at": _plain_limit(n.finding),
+                "everywhere": facts.is_everywhere(n.finding),
                 "joint": n.finding.get("joint"),
                 "contour": n.contour,
                 "station": n.station,
@@ -100,6 +105,12 @@ def page_data(document: Document) -> dict[str, Any]:
         "facts": [_joint_facts(document, joint) for joint in facts.joints(document)],
         "view": document.get("view"),
     }
+
+
+def _plain_limit(finding: Mapping[str, Any]) -> float | None:
+    """The limit where it is one number that a length can be drawn to."""
+    limit = finding.get("limit")
+    return float(limit) if isinstance(limit, int | float) and finding.get("unit") == "mm" else None
 
 
 def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:

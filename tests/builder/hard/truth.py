@@ -237,14 +237,16 @@ def broken(values: Mapping[str, Value], collapse: float = 0.4) -> tuple[str, ...
         true = values.get(key, np.nan)
         return not callable(true) and bool(true < low - 1e-9 or true > high + 1e-9)
 
+    height = values.get("rib_height", np.nan)
+    is_stopped_by_the_floor = out("rib_height", collapse + 0.2) and values.get("free_travel", 0.0) == height
     checks = (
-        ("rib-width", out("rib_width", 0.6, 2.0)),
+        ("rib-width", out("rib_width", 0.6, 2.5)),
         ("rib-height", out("rib_height", collapse + 0.2)),
         ("trap-room", out("trap_room", 1.2)),
         ("clamp-land", out("clamp_land", 1.0)),
         ("cover-thickness", out("cover_thickness", 0.8, 3.0)),
-        ("contact-gap", out("gap", -0.1, 0.1)),
-        ("sink-travel", out("free_travel", collapse + 0.1)),
+        ("contact-gap", out("gap", -0.5 * collapse, 0.5 * collapse)),
+        ("sink-travel", out("free_travel", collapse + 0.2) and not is_stopped_by_the_floor),
         ("beam-path", out("beam_clear", 1.0)),
     )
     return tuple(rule for rule, is_out in checks if is_out)

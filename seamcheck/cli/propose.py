@@ -1,0 +1,143 @@
+"""``seamcheck propose``: from parts that lie flat on each other to a weld rib that fits."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import click
+
+from seamcheck.cli import review as one
+from seamcheck.cli.compare import settings_options
+from seamcheck.cli.shared import SectionedCommand, check_can_write, one_sentence, option, show, write_file
+
+WRITE = "Write to files"
+JOINT = "The joint (chosen if not given)"
+DIMENSIONS = {
+    "rib_width": "Width of the rib at the contact plane.",
+    "rib_height": "Height of the rib above both trap floors.",
+    "trap_inner": "Width of the inner flash trap.",
+    "trap_outer": "Width of the outer flash trap.",
+    "lowering": "How far the land beside the traps lies below the contact plane.",
+}
+OUTPUTS = {
+    "step": "the proposed model; parts keep names and places",
+    "tools": "the bodies that were cut away, as STEP, to use in your own CAD history",
+    "dxf": "the dimensioned section as a drawing (needs ezdxf)",
+    "json": "the proposal with the review that proves it, for other programs",
+    "html": "the review page of the proposed model",
+}
+
+
+def _joint_options(command: Any) -> Any:
+    for name, what in reversed(DIMENSIONS.items()):
+        flag = f"--{name.replace('_', '-')}"
+        command = option(flag, name, metavar="MM", type=float, section=JOINT, help=what)(command)
+    return command
+
+
+def _output_options(command: Any) -> Any:
+    for name, what in reversed(OUTPUTS.items()):
+        command = option(
+            f"--{name}", f"output_{name}", metavar="FILE", type=click.Path(path_type=Path), section=WRITE,
+            help=f"Write {what}.",
+        )(command)  # fmt: skip
+    return command
+
+
+@click.command(cls=SectionedCommand, name="propose", short_help="Propose a weld rib for parts without one.")
+@click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
+@_joint_options
+@option("--draft", metavar="DEGREES", type=float, default=0.5, show_default=True, section=JOINT,
+        help="Draft of the rib's flanks and the traps' walls.")  # fmt: skip
+@option("--lip", metavar="MM", type=float, section=JOINT,
+        help="Least width of the lip between a trap and the border of the contact. [default: 0.5]")  # fmt: skip
+@option("--open", "open_sides", multiple=True, type=click.Choice(["inner", "outer"]), section=JOINT,
+        help="Leave out the lip on this side; flash shows there.")  # fmt: skip
+@_output_options
+@settings_options
+@option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
+@option("--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
+        help="Stop each step after so long. [default: 600]")  # fmt: skip
+@option("--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
+        help="Stop each step beyond so much memory. [default: 4096]")  # fmt: skip
+@option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
+@one_sentence
+def command(
+    models: tuple[Path, ...],
+    settings_file: Path | None,
+    no_settings_file: bool,
+    draft: float,
+    lip: float | None,
+    open_sides: tuple[str, ...],
+    quiet: bool,
+    time_limit: float | None,
+    memory_limit: float | None,
+    debug: bool,
+    **options: Any,
+) -> None:
+    """Propose a weld rib with flash traps for two parts that lie flat on each other.
+
+    MODEL is one assembly or several files that share a frame. The rib is cut out of the base along the whole contact:
+    the land beside it is lowered so that the cover can sink, and a flash trap runs on each side. Dimensions are chosen
+    for the widest margin to the nearest limit of the rules, then for the least material cut away. The proposed model
+    is reviewed as any other; only one that breaks no must-fix limit is called a proposal. Where it does not fit, the
+    answer says where, how many millimetres are missing, and what would help.
+
+    \b
+    seamcheck propose housing.step --step proposed.step --dxf section.dxf
+    seamcheck propose lid.step case.step --rib-width 1.2 --tools tools.step
+
+    Exit code: 0 proposed, 1 no proposal that holds, 2 not reviewed or wrong use.
+    """
+    from seamcheck.pipeline import settings_for
+    from seamcheck.proposal import text
+    from seamcheck.proposal.propose import propose
+
+    wanted = _wanted(options, models)
+    settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
+    settings = one._on_day(settings, options["today"])
+    fixed = {name: options[name] for name in DIMENSIONS if options[name] is not None}
+    with one._progress(models) as progress:
+        result = propose(
+            list(models), settings, fixed=fixed, draft=draft, lip=lip, open_sides=open_sides, progress=progress,
+            time_limit=time_limit, memory_limit=memory_limit, with_view="html" in wanted,
+        )  # fmt: skip
+    show(text.one_line(result.document) if quiet else text.whole(result.document))
+    for name, path in wanted.items():
+        content = _make(name, result)
+        if content:
+            write_file(path, content)
+            click.echo(f"Written: {path}")
+        else:
+            click.echo(f"Not written: {path}, there is no proposed joint.", err=True)
+    raise SystemExit(result.exit_code)
+
+
+def _wanted(options: dict[str, Any], models: tuple[Path, ...]) -> dict[str, Path]:
+    """Kind -> file, after checking that each can be written."""
+    from seamcheck.errors import UsageError
+
+    wanted = {name: options[f"output_{name}"] for name in OUTPUTS if options[f"output_{name}"] is not None}
+    for path in wanted.values():
+        if any(path.resolve() == model.resolve() for model in models):
+            raise UsageError(f"{path} is the model itself; name another file to write to.")
+        check_can_write(path)
+    return wanted
+
+
+def _make(name: str, result: Any) -> str | bytes:
+    if name == "json":
+        return str(result.to_json())
+    if not result.step:
+        return b""
+    if name in ("step", "tools"):
+        content: bytes = getattr(result, name)
+        return content
+    if name == "dxf":
+        from seamcheck.proposal.drawing import render_dxf
+
+        return render_dxf(result.document)
+    from seamcheck.report.html import render_html
+
+    return render_html(result.review.document)

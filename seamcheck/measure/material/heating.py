@@ -1,0 +1,376 @@
+"""What the heat model says of a joint: its inputs from the settings, columns, results and sentences."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from seamcheck.catalogue.known import Known, rounded, weakest
+from seamcheck.catalogue.polymers import Compound
+from seamcheck.measure.material.energy import first_pass_rise
+from seamcheck.measure.material.heat.along import FINE, REACH, Course, Heating, course, model_at
+from seamcheck.measure.material.heat.grid import Body, Surroundings
+from seamcheck.measure.material.heat.weld import Pass, Process, single_pass
+from seamcheck.measure.material.track import Track
+from seamcheck.settings.material import MaterialSettings
+
+Columns = dict[str, dict[str, np.ndarray]]
+
+RESULTS: dict[str, tuple[str, str]] = {
+    "plane_time": ("s", "time to melting if no heat left sideways: a lower bound"),
+    "start_time": ("s", "time until the slowest place of the seam melts"),
+    "weld_time": ("s", "time with the laser on, until the planned collapse is reached"),
+    "passes": ("1", "passes round the seam"),
+    "cycle_time": ("s", "cycle: weld, hold and handling"),
+    "least_power": ("W", "least power at which the whole seam melts at all"),
+    "melting_speed": ("mm/s", "mean speed of the collapse"),
+    "peak_temperature": ("°C", "highest temperature in the seam"),
+    "cover_surface": ("°C", "highest temperature at the cover's light side"),
+    "cooling_time": ("s", "time without light until the seam is solid"),
+    "melted_base": ("mm", "depth that melts in the base, mean over the light's width"),
+    "melted_cover": ("mm", "depth that melts in the cover, mean over the light's width"),
+}
+"""Results of the heat model: unit, title."""
+
+HOW: dict[str, str] = {
+    "plane_time": "π (ΔT (e1 + e2) / (2 q))², e = √(k ρ cp): plane source between two half-spaces",
+    "start_time": "until the mean of the interface reaches the melting point, at even power and speed",
+    "weld_time": "melt is pressed out as soon as the residual layer below the interface is as hot as the melt",
+    "passes": "weld time · speed / length, rounded up",
+    "cycle_time": "weld time + hold + handling",
+    "least_power": "steady state against the losses to air and tool",
+    "melting_speed": "collapse / (weld time - time to melting)",
+    "peak_temperature": "at the place that gets hottest until the slowest has collapsed, with the rise of one pass",
+    "cover_surface": "by conduction alone; light that the cover itself absorbs is not in it",
+    "cooling_time": "until the interface's mean is below the melting point",
+    "melted_base": "one passage of the spot",
+    "melted_cover": "one passage of the spot",
+}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class HeatFound:
+    """Outcome: the document's "heat" section, results as entries, and values of the whole interface."""
+
+    section: dict
+    entries: list[dict]
+    interface: dict[str, dict]
+    column: dict[str, np.ndarray]
+    """(n,) over all stations: melting_start (s, inf where it never melts) and least_power (W)."""
+
+
+def light_share(width: np.ndarray, settings: MaterialSettings) -> np.ndarray:
+    """(n,) share of the light that falls onto the rib: all of it, or rib width over spot where that is wider.
+
+    The spot is taken as evenly bright over its width.
+    """
+    spot = settings.get("laser.spot")
+    if spot is None:
+        return np.where(np.isfinite(width), 1.0, np.nan)
+    return np.minimum(1.0, width / spot.value)
+
+
+def heat_of(
+    tracks: Sequence[Track],
+    columns: Mapping[str, Mapping[str, np.ndarray]],
+    settings: MaterialSettings,
+    rib_on: str,
+    temperature: Known | None,
+    collapse: float,
+) -> HeatFound | None:
+    """Run the heat model along the seam; None where neither laser nor speed are given.
+
+    What is missing for it stands in the section's "not_evaluated".
+    """
+    if settings.get("laser.power") is None:
+        return None
+    missing = _missing(columns, settings, temperature)
+    if missing:
+        return HeatFound({"kind": None, "says": [], "with": "", "not_evaluated": missing}, [], {}, {})
+    assert temperature is not None
+    assert settings.base is not None
+    assert settings.cover is not None
+    rib, other = (settings.base, settings.cover) if rib_on != "cover" else (settings.cover, settings.base)
+    number = {key: known.value for key, known in settings.numbers.items()}
+    length = np.concatenate([track.length for track in tracks])
+    through = np.concatenate([columns[track.id]["transmission"] for track in tracks]) / 100.0
+    width = np.concatenate([track.width() for track in tracks])
+    room = number["process.room_temperature"]
+    melting = (_softening(rib) - room, _softening(other) - room)
+    share = light_share(width, settings)
+    arriving = through * share * number["laser.use"] * number["laser.power"]
+    bodies = (_body(rib), _body(other))
+    around = _around(number)
+    heating = Heating(
+        power=arriving / float(length.sum()),
+        width=width,
+        height=np.concatenate([track.column("rib_height") for track in tracks]),
+        wall=np.concatenate([track.column("wall_width") for track in tracks]),
+        cover=np.concatenate([track.column("cover_thickness") for track in tracks]),
+        cover_width=_cover_width(tracks, width),
+        base=bodies[0],
+        cover_body=bodies[1],
+        around=around,
+        depth=number["laser.absorption_depth"],
+        melting=melting,
+        leaving=max(temperature.value - room, max(melting)),
+        collapse=collapse,
+        layer=number["process.residual_layer"],
+        longest=number["process.longest_heating"],
+    )
+    used = _with(rib, other, temperature, room, settings, through)
+    if number.get("laser.passes") == 1.0:
+        return _one_pass(tracks, heating, arriving, settings, room, used)
+    return _many_passes(tracks, heating, settings, room, used, through, rib, float(length.sum()))
+
+
+def _missing(
+    columns: Mapping[str, Mapping[str, np.ndarray]], settings: MaterialSettings, temperature: Known | None
+) -> list[str]:
+    """What the heat model lacks, as sentences."""
+    missing = []
+    if settings.cover is None or settings.base is None:
+        missing.append("Weld time not evaluated: the materials of cover and base are not both named.")
+    if not any(np.isfinite(own.get("transmission", np.zeros(0))).any() for own in columns.values()):
+        missing.append("Weld time not evaluated: the cover's transmission is not measured (material.plaques).")
+    if settings.get("laser.passes") is not None and settings.numbers["laser.passes"].value == 1.0:
+        for key in ("laser.speed", "laser.spot"):
+            if settings.get(key) is None:
+                missing.append(f"Single pass not evaluated: material.{key} is not given.")
+    if temperature is None and not missing:
+        missing.append("Weld time not evaluated: no temperature of the melt is known.")
+    return missing
+
+
+def _softening(compound: Compound) -> float:
+    """Temperature (°C) at which it begins to flow: melting point, or the lower end of an amorphous melt's window."""
+    known = compound.polymer.cells.get("melting")
+    return compound.polymer.window[0] if known is None else known.value
+
+
+def _body(compound: Compound) -> Body:
+    density = compound.density().value * 1e-3  # g/mm³
+    return Body(
+        conductivity=compound.conductivity().value * 1e-3,
+        heat=density * compound.heat_to_melt().value,
+        latent=density * compound.fusion().value,
+    )
+
+
+def _around(number: Mapping[str, float]) -> Surroundings:
+    air = number["process.air_loss"] * 1e-6
+    tool = number.get("process.tool_loss", number["process.air_loss"]) * 1e-6
+    return Surroundings(free=air, top=tool, bottom=tool)
+
+
+def _cover_width(tracks: Sequence[Track], width: np.ndarray) -> np.ndarray:
+    """(n,) mm, of the cover: out to the end of its land where that was measured, inward as far as heat gets."""
+    land = np.concatenate([track.column("clamp_land") for track in tracks])
+    out = np.minimum(REACH, width / 2.0 + np.where(np.isfinite(land), land, REACH))
+    return out + REACH
+
+
+def _with(
+    rib: Compound, other: Compound, temperature: Known, room: float, settings: MaterialSettings, through: np.ndarray
+) -> str:
+    """The inputs that a time or temperature hangs on, to be printed with it."""
+    parts = [f"from {room:g} to {temperature.value:g} °C (ΔT {temperature.value - room:.0f} K)"]
+    for one in dict.fromkeys((rib.name, other.name)):
+        compound = rib if one == rib.name else other
+        parts.append(
+            f"{one}: ρ {compound.density().value:.2f} g/cm³, cp {compound.heat_to_melt().value:.2f} J/(g·K), "
+            f"k {compound.conductivity().value:.2f} W/(m·K), fusion {compound.fusion().value:.0f} J/g, begins to "
+            f"flow at {_softening(compound):.0f} °C"
+        )
+    parts.append(
+        f"η {settings.numbers['laser.use'].value:g}, transmission {100 * np.nanmin(through):.0f} to "
+        f"{100 * np.nanmax(through):.0f} %, absorption depth {settings.numbers['laser.absorption_depth'].value:g} mm"
+    )
+    tool = settings.get("process.tool_loss")
+    parts.append(
+        f"losses {settings.numbers['process.air_loss'].value:g} W/(m²·K) to air, "
+        + (
+            "to the tool as to air (material.process.tool_loss is not given)"
+            if tool is None
+            else f"{tool.value:g} to the tool"
+        )
+    )
+    return "; ".join(parts)
+
+
+def _entry(key: str, value: float, standing: str, low: float | None = None, high: float | None = None) -> dict:
+    unit, title = RESULTS[key]
+    entry = {
+        "key": key, "value": rounded(value), "unit": unit, "title": title, "how": HOW[key],
+        "inputs": ["heat model"], "standing": f"computed; its weakest input: {standing}",
+    }  # fmt: skip
+    if low is not None and high is not None and np.isfinite([low, high]).all():
+        entry |= {"low": rounded(low), "high": rounded(high)}
+    return entry
+
+
+def _many_passes(
+    tracks: Sequence[Track], heating: Heating, settings: MaterialSettings, room: float, used: str,
+    through: np.ndarray, rib: Compound, length: float,
+) -> HeatFound | None:  # fmt: skip
+    found = course(heating)
+    if found is None:
+        return None
+    number = {key: known.value for key, known in settings.numbers.items()}
+    power = number["laser.power"]
+    standing = weakest(
+        (
+            rib.density(), rib.conductivity(), rib.heat_to_melt(), rib.fusion(),
+            settings.numbers["laser.use"], settings.numbers["laser.absorption_depth"],
+        )
+    )  # fmt: skip
+    weld, slow = found.weld, found.slowest
+    least = power * float(np.nanmax(found.least))
+    point = _place(tracks, slow)
+    entries = [_entry("plane_time", found.plane, standing), _entry("least_power", least, standing)]
+    says = []
+    missing: list[str] = []
+    interface = {
+        "power_reserve": {
+            "value": power / least if least > 0 else None,
+            "at": point,
+            "why": _reached(found, heating, room),
+        }
+    }
+    if weld.start != weld.start:
+        never = float(np.nanmax(found.least)) > 1.0  # share of the power
+        says.append(
+            f"The seam does not melt: {_reached(found, heating, room)}. "
+            + (f"It takes at least {least:.0f} W." if never else f"It would take longer than {heating.longest:g} s.")
+        )
+    else:
+        entries.append(_entry("start_time", weld.start, standing, *_range(found, settings, heating)))
+        if weld.finish == weld.finish:
+            entries += _finished(found, heating, settings, room, standing, length, rib, through)
+            says.append(
+                f"The two grids of the heat model differ by {100 * found.error:.0f} % in the weld time "
+                f"({FINE:g} mm rows; extrapolated)."
+            )
+            peak = next((e["value"] for e in entries if e["key"] == "peak_temperature"), None)
+            limit = settings.get("process.decomposition")
+            if limit is None:
+                missing.append("Burning not evaluated: material.process.decomposition is not given.")
+            elif peak is not None:
+                interface["decomposition_margin"] = {
+                    "value": limit.value - peak, "at": _place(tracks, found.fastest), "why": f"{peak:.0f} °C",
+                }  # fmt: skip
+        else:
+            says.append(f"The planned collapse is not reached within {heating.longest:g} s.")
+    section = {
+        "kind": "repeated passes",
+        "says": says,
+        "with": used,
+        "not_evaluated": missing,
+        "discretisation_percent": rounded(100.0 * found.error, 3),
+        "slowest_at": point,
+        "course": {
+            "time_s": [rounded(float(t), 4) for t in weld.times],
+            "collapse_mm": [rounded(float(c), 4) for c in weld.sunk],
+        },
+    }
+    return HeatFound(section, entries, interface, {"melting_start": found.start, "least_power": power * found.least})
+
+
+def _reached(found: Course, heating: Heating, room: float) -> str:
+    wanted = max(heating.melting) + room
+    if found.weld.steady == np.inf:
+        return f"the slowest place has to reach {wanted:.0f} °C"
+    comes = found.weld.steady + room
+    return f"at the slowest place the interface comes to {comes:.0f} °C, it has to reach {wanted:.0f} °C"
+
+
+def _range(found: Course, settings: MaterialSettings, heating: Heating) -> tuple[float, float]:
+    """Least and largest time (s) to melting at the slowest place, over the range of the share that becomes heat."""
+    use, i = settings.numbers["laser.use"], found.slowest
+    power = heating.power[i] * np.array([use.high, use.low]) / use.value
+    times, _ = found.responses.start(power, np.full(2, heating.width[i]), max(heating.melting))
+    return float(times[0]), float(times[1])
+
+
+def _finished(
+    found: Course, heating: Heating, settings: MaterialSettings, room: float, standing: str, length: float,
+    rib: Compound, through: np.ndarray,
+) -> list[dict]:  # fmt: skip
+    """Entries of a weld that reaches its collapse."""
+    number = {key: known.value for key, known in settings.numbers.items()}
+    weld, hot = found.weld, found.hottest or found.weld
+    flash = 0.0
+    if "laser.speed" in number:
+        at = found.fastest
+        spread = number.get("laser.spot", float(heating.width[at]))
+        flash = float(first_pass_rise(
+            number["laser.power"], float(through[at]), number["laser.speed"], spread, heating.depth,
+            rib.density().value, rib.cold_heat().value,
+        ))  # fmt: skip
+    entries = [_entry("weld_time", weld.finish, standing)]
+    if "laser.speed" in number:
+        entries.append(
+            _entry("passes", float(np.ceil(round(weld.finish * number["laser.speed"] / length, 9))), standing)
+        )
+    entries.append(_entry("cycle_time", weld.finish + number["process.handling"] + number["process.hold"], standing))
+    if weld.finish > weld.start and heating.collapse > 0.0:
+        entries.append(_entry("melting_speed", heating.collapse / (weld.finish - weld.start), standing))
+    entries.append(_entry("peak_temperature", room + max(hot.peak, weld.peak) + flash, standing))
+    entries.append(_entry("cover_surface", room + max(hot.cover_top, weld.cover_top), standing))
+    if weld.cooling == weld.cooling:
+        entries.append(
+            _entry("cooling_time", max(weld.cooling, hot.cooling if hot.cooling == hot.cooling else 0.0), standing)
+        )
+    return entries
+
+
+def _one_pass(
+    tracks: Sequence[Track], heating: Heating, arriving: np.ndarray, settings: MaterialSettings, room: float, used: str
+) -> HeatFound | None:
+    """One passage of the spot, at the places that get least and most."""
+    speed, spot = settings.numbers["laser.speed"].value, settings.numbers["laser.spot"].value
+    known = np.flatnonzero(np.isfinite(arriving) & np.isfinite(heating.width))
+    if not len(known):
+        return None
+    dim, bright = known[np.argmin(arriving[known])], known[np.argmax(arriving[known])]
+    passes: dict[str, Pass] = {}
+    for name, i in (("dim", dim), ("bright", bright)):
+        process = Process(float(arriving[i]) / spot, heating.depth, heating.melting, heating.leaving, 0.0)
+        passes[name] = single_pass(model_at(heating, int(i), fine=heating.depth / 4.0), process, spot / speed)
+    standing = weakest((settings.numbers["laser.use"], settings.numbers["laser.absorption_depth"]))
+    low, high = passes["dim"], passes["bright"]
+    entries = [
+        _entry("melted_base", low.depth[0], standing),
+        _entry("melted_cover", low.depth[1], standing),
+        _entry("peak_temperature", room + high.peak, standing),
+        _entry("cover_surface", room + high.cover_top, standing),
+    ]
+    if high.cooling == high.cooling:
+        entries.append(_entry("cooling_time", high.cooling, standing))
+    melts = max(heating.melting)
+    reserve = low.highest / melts
+    why = f"the interface comes to {low.highest + room:.0f} °C, it has to reach {melts + room:.0f} °C"
+    says = [f"One pass at {speed:g} mm/s: line energy {settings.numbers['laser.power'].value / speed:.2f} J/mm."]
+    if reserve < 1.0:
+        says.append(f"The seam does not melt at the place that gets least: {why}.")
+    interface = {"power_reserve": {"value": reserve, "at": _place(tracks, int(dim)), "why": why}}
+    limit, missing = settings.get("process.decomposition"), []
+    if limit is None:
+        missing.append("Burning not evaluated: material.process.decomposition is not given.")
+    else:
+        peak = room + high.peak
+        interface["decomposition_margin"] = {
+            "value": limit.value - peak, "at": _place(tracks, int(bright)), "why": f"{peak:.0f} °C",
+        }  # fmt: skip
+    section = {"kind": "single pass", "says": says, "with": used, "not_evaluated": missing}
+    return HeatFound(section, entries, interface, {})
+
+
+def _place(tracks: Sequence[Track], station: int) -> list[float | None]:
+    for track in tracks:
+        if station < len(track.s):
+            return track.point(station)
+        station -= len(track.s)
+    raise IndexError(station)

@@ -1,0 +1,94 @@
+"""Where a section across the rib says nothing: junctions, sharp corners, open ends, holes in the rib's top."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.contour import Path
+from seamcheck.measure.turning import turn_radius
+
+_JUNCTION = 1.5  # rib widths round a junction in which a section cuts several ribs
+_BLEND = 6.0  # rib widths round a junction in which the rib may be wider for the roundings that lead into it
+_WIDER = 0.02  # share of the seam's median width by which the rib is wider in a blend
+_SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
+_SHARP = 0.98  # of half the rib's width: a line that turns in less has a corner on its inner side
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class RibTop:
+    """The rib's top seen along the press direction.
+
+    region : polygons, holes filled; holes : polygons; junctions (k, 2) mm; width : mm, typical; median : mm, of the
+    width that was measured along the seam
+    """
+
+    region: BaseGeometry
+    holes: BaseGeometry
+    junctions: np.ndarray
+    width: float
+    median: float
+
+
+def without_meaning(
+    path: Path, s: np.ndarray, points: np.ndarray, u: np.ndarray, edges: tuple[np.ndarray, np.ndarray], top: RibTop
+) -> np.ndarray:
+    """(n,) why a section says nothing: 'junction', 'end', 'corner' or 'rib-hole'; '' where it has its meaning.
+
+    Parameters
+    ----------
+    s : (n,) mm; points, u : (n, 2); edges : (n,) mm each, from P to the inner and the outer edge of the rib's top
+    """
+    mark = np.full(len(s), "", dtype=object)
+    inner, outer = edges
+    if not top.holes.is_empty:
+        ends = [points - np.nan_to_num(inner)[:, None] * u, points + np.nan_to_num(outer)[:, None] * u]
+        mark[shapely.intersects(shapely.linestrings(np.stack(ends, axis=1)), top.holes)] = "rib-hole"
+    mark[_in_junctions(path, s, points, inner + outer, top)] = "junction"
+    for place, end in enumerate(path.ends):
+        if end == "open":
+            near = s if place == 0 else path.length - s
+            mark[near < max(path.end_room[place], 0.0)] = "end"
+    mark[_sharp_corners(path, s, points, inner + outer, top) & (mark == "")] = "corner"
+    return mark
+
+
+def _in_junctions(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarray, top: RibTop) -> np.ndarray:
+    """(n,) bool: near a junction, and on from there as long as the rib narrows down to its usual width.
+
+    The roundings between ribs that meet widen them by nature: they belong to the junction.
+    """
+    if not len(top.junctions):
+        return np.zeros(len(s), dtype=bool)
+    within = shapely.distance(shapely.MultiPoint(top.junctions), shapely.points(points)) < _JUNCTION * top.width
+    wide = width > (1.0 + _WIDER) * top.median
+    for end, far in zip(path.ends, (s, path.length - s), strict=False):
+        if not end.startswith("junction:"):
+            continue
+        order = np.argsort(far, kind="stable")
+        goes_on = (within | (wide & (far < _BLEND * top.width)))[order]
+        within[order[: len(s) if goes_on.all() else int(np.argmin(goes_on))]] = True
+    return within
+
+
+def _sharp_corners(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarray, top: RibTop) -> np.ndarray:
+    """(n,) bool: stations from which the section would cut across a corner.
+
+    Where the line turns more sharply than the rib is wide, the section still has a meaning as long as it meets both
+    borders squarely, as it does between concentric arcs: then it is twice as long as the nearest border is away.
+    """
+    line = (path.s, path.points[:, :2], path.length, path.closed)
+    with np.errstate(invalid="ignore"):
+        sharp = turn_radius(*line, s) < 0.5 * top.width * _SHARP
+        turning = np.zeros(len(s), dtype=bool)
+        for step in np.linspace(-1.0, 1.0, 5) * top.width:
+            at = (s + step) % path.length if path.closed else np.clip(s + step, 0.0, path.length)
+            turning |= turn_radius(*line, at) < top.width
+    oblique = np.zeros(len(s), dtype=bool)
+    places = np.flatnonzero(turning)
+    away = shapely.distance(shapely.points(points[places]), top.region.boundary)
+    oblique[places] = width[places] > (2.0 + _SQUARE) * away
+    return sharp | oblique

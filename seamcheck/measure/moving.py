@@ -1,0 +1,99 @@
+"""Which parts move with the sinking cover, and which hang on both sides."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from seamcheck.joint import Joint
+from seamcheck.kernel import Body
+from seamcheck.kernel.distance import shape_distance
+
+_TOUCH = 0.02  # mm: parts as near as this touch
+_MOST_FACES = 400  # pairs of faces looked at exactly for two parts; the nearest boxes first
+_SAME = 1e-3  # of the normals of planes that are parallel
+
+
+@dataclass(frozen=True, slots=True)
+class Moving:
+    """Part ids: with_cover: the cover and what hangs on it alone; on_both: what touches cover and base."""
+
+    with_cover: tuple[str, ...]
+    on_both: tuple[str, ...] = ()
+
+    @staticmethod
+    def of(joint: Joint) -> Moving:
+        """What is connected with the cover by touch moves with it, unless it touches the base as well.
+
+        Notes
+        -----
+        Parts that touch one another hang together. A group that touches the cover but not the base moves with the
+        cover; one that touches both is held by one of them, and the geometry does not say by which: it stands still.
+        Parts that carry another seam of the cover stand still.
+        """
+        welded = {part for part, _ in joint.other_ribs}
+        free = [
+            part
+            for part, body in joint.bodies.items()
+            if part not in (*joint.cover, *joint.base, *welded) and np.isfinite(body.box).all()
+        ]
+        cover, base = ([joint.bodies[i] for i in ids] for ids in (joint.cover, joint.base))
+        hanging: list[str] = []
+        both: list[str] = []
+        while seed := next((part for part in free if _touch_any(joint.bodies[part], cover)), None):
+            group = _group(seed, free, joint)
+            held = any(_touch_any(joint.bodies[part], base) for part in group)
+            (both if held else hanging).extend(group)
+            free = [part for part in free if part not in group]
+        return Moving((*joint.cover, *hanging), tuple(both))
+
+
+def _group(seed: str, free: Iterable[str], joint: Joint) -> list[str]:
+    """All parts that hang together with one by touch, that one included."""
+    found, rest, todo = [seed], [part for part in free if part != seed], [seed]
+    while todo:
+        body = joint.bodies[todo.pop()]
+        touched = [part for part in rest if touch(body, joint.bodies[part])]
+        rest = [part for part in rest if part not in touched]
+        found += touched
+        todo += touched
+    return found
+
+
+def _touch_any(body: Body, others: Iterable[Body]) -> bool:
+    return any(touch(body, other) for other in others)
+
+
+def touch(one: Body, other: Body) -> bool:
+    """Whether two bodies come as near as a touch, or reach into each other."""
+    if not _near(one.box[None], other.box)[0]:
+        return False
+    mine, theirs = (np.flatnonzero(_near(a.boxes, b.box)) for a, b in ((one, other), (other, one)))
+    if not len(mine) or not len(theirs):
+        return False
+    near = ((i, j) for i in mine.tolist() for j in theirs[_near(other.boxes[theirs], one.boxes[i])].tolist())
+    pairs = [(i, j) for i, j in near if not _parted(one, i, other, j)]
+    pairs.sort(key=lambda pair: -_common(one.boxes[pair[0]], other.boxes[pair[1]]))
+    return any(shape_distance(one.faces[i], other.faces[j])[0] <= _TOUCH for i, j in pairs[:_MOST_FACES])
+
+
+def _near(boxes: np.ndarray, box: np.ndarray) -> np.ndarray:
+    """(n,) bool: boxes (n, 6) that come as near to a box (6,) as a touch."""
+    with np.errstate(invalid="ignore"):
+        return np.all((boxes[:, :3] <= box[3:] + _TOUCH) & (boxes[:, 3:] >= box[:3] - _TOUCH), axis=1)
+
+
+def _common(a: np.ndarray, b: np.ndarray) -> float:
+    """mm³ or less that two boxes (6,) have in common, thin ones made thicker: the more, the sooner they touch."""
+    return float(np.prod(np.minimum(a[3:], b[3:]) - np.maximum(a[:3], b[:3]) + 2 * _TOUCH))
+
+
+def _parted(one: Body, i: int, other: Body, j: int) -> bool:
+    """Whether two faces lie on parallel planes further apart than a touch; curved faces never are."""
+    a, b = one.planes[i], other.planes[j]
+    turn = float(a[:3] @ b[:3])
+    if not abs(turn) > 1.0 - _SAME**2:  # NaN: not a plane
+        return False
+    return bool(abs(a[3] - np.sign(turn) * b[3]) > _TOUCH + _SAME * 1e3)

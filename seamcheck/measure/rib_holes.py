@@ -1,0 +1,60 @@
+"""Holes that open in the rib's top: how wide, how deep, and whether they go right through."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+import shapely
+
+from seamcheck.contour.holes import hole_width, without_holes
+from seamcheck.joint import Joint
+from seamcheck.measure.table import Survey
+from seamcheck.sections.facing import FaceList, Sheet, View, heights_at
+
+_BELOW = 0.02  # mm below the rib's top from which on something is the bottom of a hole
+
+
+def rib_holes(joint: Joint, survey: Survey) -> dict[str, dict[str, Any]]:
+    """The value 'rib_hole', the width of the widest hole in the rib's top, with one place for each; {} without any.
+
+    Notes
+    -----
+    Width is the diameter of the largest circle that fits into the opening. Depth is taken under that circle's centre,
+    from the rib's top down to the next face that looks up; without one the hole goes through.
+    """
+    holes = without_holes(joint.region)[1]
+    if not holes:
+        return {}
+    view, frame = View.of(joint), joint.frame
+    centres = np.array([shapely.get_coordinates(shapely.maximum_inscribed_circle(hole))[0] for hole in holes])
+    flat = view.local(frame.world(np.column_stack([centres, np.zeros(len(centres))])))
+    points = np.concatenate([view.local(path.points) for path in survey.paths])
+    nearest = np.linalg.norm(points[None, :, :2] - flat[:, None, :2], axis=2).argmin(axis=1)
+    flat[:, 2] = points[nearest, 2]
+    depths = _depths(flat, _floors(joint, view, flat), joint.up)
+    places: list[dict[str, Any]] = []
+    for hole, place, depth in zip(holes, flat, depths, strict=True):
+        width = hole_width(hole)
+        says = "It goes right through." if np.isinf(depth) else f"It is {depth:.2f} mm deep."
+        faces = [{"part": joint.rib_part, "face": int(face)} for face in joint.rib_faces[:1]]
+        places.append({"value": width, "at": [float(c) for c in view.world(place)], "why": says, "faces": faces})
+    places.sort(key=lambda place: -float(place["value"]))
+    return {"rib_hole": {**places[0], "places": places}}
+
+
+def _floors(joint: Joint, view: View, flat: np.ndarray) -> Sheet:
+    """Facets of the part with the rib that look the way its top does, under or over some places."""
+    low, high = flat.min(axis=0) - 1.0, flat.max(axis=0) + 1.0
+    zone = np.array([low[0], low[1], -np.inf, high[0], high[1], np.inf])
+    return FaceList.of({joint.rib_part: joint.rib}, view, joint.up, zone).facets(view, joint.up)
+
+
+def _depths(flat: np.ndarray, floors: Sheet, up: float) -> np.ndarray:
+    """(n,) mm from places (n, 3) on the rib's top into the part to the next face, inf where there is none."""
+    depth = np.full(len(flat), np.inf)
+    height, index, _ = heights_at(flat, floors)
+    below = up * (flat[index, 2] - height)
+    inside = below > _BELOW
+    np.minimum.at(depth, index[inside], below[inside])
+    return depth

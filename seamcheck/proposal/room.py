@@ -1,0 +1,191 @@
+"""What a joint can use: how far the contact reaches to both sides of the middle line, and how deep the wall is."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely import LinearRing, LineString, MultiLineString, Polygon
+from shapely.geometry.base import BaseGeometry
+
+SPACING = 0.5
+"""mm between the places along the middle line where room is taken."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Line:
+    """One middle line in the plane of the press frame.
+
+    Attributes
+    ----------
+    id : of the contour's path
+    closed : whether it returns to its start (the first point is not repeated)
+    points : (n, 2) mm
+    """
+
+    id: str
+    closed: bool
+    points: np.ndarray
+
+    @property
+    def curve(self) -> LineString:
+        return LinearRing(self.points) if self.closed else LineString(self.points)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Room:
+    """Room along one middle line, station by station.
+
+    Attributes
+    ----------
+    line : of this middle line
+    s : (n,) mm, arc length
+    at : (n, 2) mm in the plane of the press frame
+    u : (n, 2) unit, across the line; +u is outer
+    inner, outer : (n,) mm, from the line to the border of the contact on each side
+    curvature : (n,) 1/mm, of the line; positive where the inside of the turn is the inner side
+    """
+
+    line: Line
+    s: np.ndarray
+    at: np.ndarray
+    u: np.ndarray
+    inner: np.ndarray
+    outer: np.ndarray
+    curvature: np.ndarray
+
+    def radius(self, side: str) -> float:
+        """mm, smallest radius of turns with that side ('inner' or 'outer') on the inside; inf without."""
+        most = float(np.max(self.curvature if side == "inner" else -self.curvature, initial=0.0))
+        return 1.0 / most if most > 1e-5 else np.inf
+
+
+def rounded(line: Line, radius: float) -> Line:
+    """The closed line with no corner, convex or concave, of less than a radius; an open line as it is.
+
+    Parameters
+    ----------
+    radius : mm
+
+    Returns
+    -------
+    Line : the input where rounding would leave nothing of it
+    """
+    if not line.closed or radius <= 0.0:
+        return line
+    area = Polygon(line.points)
+    segments = max(16, int(np.ceil(0.5 * np.pi / np.sqrt(8 * 0.0004 / radius))))  # sagitta 0.0004 mm
+    convex = area.buffer(-radius, quad_segs=segments).buffer(radius, quad_segs=segments)
+    smooth = convex.buffer(radius, quad_segs=segments).buffer(-radius, quad_segs=segments)
+    if smooth.is_empty or not isinstance(smooth, Polygon):
+        return line
+    points = np.asarray(smooth.exterior.coords)[:-1]
+    was_ccw, is_ccw = LinearRing(line.points).is_ccw, LinearRing(points).is_ccw
+    return Line(line.id, True, points if was_ccw == is_ccw else points[::-1])
+
+
+def measure_room(line: Line, contact: BaseGeometry, spacing: float = SPACING, reach: float = 50.0) -> Room:
+    """How far the contact reaches to both sides of a middle line.
+
+    Parameters
+    ----------
+    line : inside the contact
+    contact : region in which the parts lie on each other, mm
+    reach : mm, further is not looked
+
+    Returns
+    -------
+    Room
+        ``inner`` and ``outer`` are the shortest distance, within half a spacing along the line, from the line across
+        it to the border: 0 where the line leaves the contact.
+    """
+    curve = line.curve
+    count = max(8, int(np.ceil(curve.length / spacing)))
+    s = np.linspace(0.0, curve.length, count, endpoint=not line.closed)
+    at = shapely.get_coordinates(shapely.line_interpolate_point(curve, s))
+    tangent = _tangents(curve, s, line.closed)
+    ccw = line.closed and LinearRing(line.points).is_ccw
+    u = np.column_stack([tangent[:, 1], -tangent[:, 0]]) * (1.0 if ccw or not line.closed else -1.0)
+    outer = _reach(at, u, contact, reach)
+    inner = _reach(at, -u, contact, reach)
+    if line.closed:
+        outer, inner = _least_near(outer), _least_near(inner)
+    return Room(line, s, at, u, inner, outer, _curvature(curve, s, u, line.closed))
+
+
+def outside_stretches(room: Room, missing: np.ndarray, join: float = 1.0) -> list[tuple[float, float, float, int]]:
+    """Contiguous stretches where room is missing.
+
+    Parameters
+    ----------
+    missing : (n,) mm, at most 0 where there is enough
+    join : mm, stretches closer than this are one
+
+    Returns
+    -------
+    (from s, to s, most missing in mm, station where it is most); from > to passes the start of a closed line
+    """
+    bad = missing > 0.0
+    if not bad.any():
+        return []
+    n, step = len(bad), float(room.s[1] - room.s[0])
+    start = int(np.flatnonzero(~bad)[0]) if room.line.closed and not bad.all() else 0
+    order = np.roll(np.arange(n), -start)
+    stretches: list[list[int]] = []
+    for place in order:
+        if not bad[place]:
+            continue
+        if stretches and ((place - stretches[-1][-1]) % n) * step <= join:
+            stretches[-1].append(int(place))
+        else:
+            stretches.append([int(place)])
+    found = []
+    for stretch in stretches:
+        worst = max(stretch, key=lambda place: missing[place])
+        found.append((float(room.s[stretch[0]]), float(room.s[stretch[-1]]), float(missing[worst]), worst))
+    return found
+
+
+def _reach(at: np.ndarray, direction: np.ndarray, contact: BaseGeometry, reach: float) -> np.ndarray:
+    """(n,) mm along a direction until the contact ends; 0 where it does not hold the point."""
+    rays = shapely.linestrings(np.stack([at, at + reach * direction], axis=1))
+    border = contact.boundary
+    shapely.prepare(border)
+    inside = shapely.intersects_xy(contact.buffer(1e-6), at[:, 0], at[:, 1])
+    hits = shapely.intersection(rays, border)
+    away = shapely.distance(shapely.points(at), hits)
+    return np.where(inside, np.where(np.isnan(away), reach, away), 0.0)
+
+
+def _least_near(values: np.ndarray) -> np.ndarray:
+    return np.minimum(values, np.minimum(np.roll(values, 1), np.roll(values, -1)))
+
+
+def _tangents(curve: LineString, s: np.ndarray, closed: bool, half: float = 0.02) -> np.ndarray:
+    before, after = s - half, s + half
+    if closed:
+        before, after = before % curve.length, after % curve.length
+    else:
+        before, after = np.clip(before, 0.0, curve.length), np.clip(after, 0.0, curve.length)
+    a = shapely.get_coordinates(shapely.line_interpolate_point(curve, before))
+    b = shapely.get_coordinates(shapely.line_interpolate_point(curve, after))
+    return (b - a) / np.linalg.norm(b - a, axis=1)[:, None]
+
+
+def _curvature(curve: LineString, s: np.ndarray, u: np.ndarray, closed: bool, half: float = 1.5) -> np.ndarray:
+    """(n,) 1/mm, of the circle through the point and those ``half`` mm before and after it; positive against u."""
+    at = shapely.get_coordinates(shapely.line_interpolate_point(curve, s))
+    places = [(s + by) % curve.length if closed else np.clip(s + by, 0.0, curve.length) for by in (-half, half)]
+    back, ahead = (shapely.get_coordinates(shapely.line_interpolate_point(curve, place)) - at for place in places)
+    a, b, c = (np.linalg.norm(x, axis=1) for x in (back, ahead, ahead - back))
+    twice = np.abs(back[:, 0] * ahead[:, 1] - back[:, 1] * ahead[:, 0])
+    with np.errstate(divide="ignore", invalid="ignore"):
+        size = np.where(a * b * c > 0.0, 2.0 * twice / (a * b * c), 0.0)
+    return size * np.where(np.sum((back + ahead) * u, axis=1) <= 0.0, 1.0, -1.0)
+
+
+def network(lines: Sequence[Line]) -> MultiLineString:
+    """All middle lines as one geometry, for buffers around them."""
+    return MultiLineString([LineString(np.vstack([x.points, x.points[:1]]) if x.closed else x.points) for x in lines])

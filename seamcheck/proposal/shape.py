@@ -1,0 +1,140 @@
+"""From a section and middle lines to bodies: what is cut away, and the part that is left."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.regions import face_region, union_region
+from seamcheck.kernel import Body
+from seamcheck.kernel.grooves import ABOVE, Axes, Column, column, common, cut_out, slab, united, without
+from seamcheck.proposal.room import Line, network
+from seamcheck.proposal.section import Section
+from seamcheck.sections.pieces import Ring, ring_through, rings_of
+
+SAME_HEIGHT = 0.05
+"""mm: a face of the part lies in the contact where it is this near to it."""
+
+
+PLAY = 0.3
+"""mm that the land is lowered beyond the contact where its face goes on, for the cover's lateral play. Assumption."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Cut:
+    """The part with the joint, and the bodies that were taken out of it.
+
+    part : shape; lowering, traps : shapes of the cutting bodies (they reach a little above the contact)
+    """
+
+    part: Any
+    lowering: Any
+    traps: Any
+
+
+def contact_faces(body: Body, contact: BaseGeometry, frame: Frame, up: float, height: float) -> list[int]:
+    """Faces of a part that lie in the contact and look towards the other part.
+
+    Parameters
+    ----------
+    contact : region in the frame's x, y
+    up : +1 where the part's material lies below the contact in the frame, -1 above
+    height : mm, largest height of the contact above and below the frame's origin that is looked at
+    """
+    found = []
+    for i, box in enumerate(body.boxes):
+        corners = frame.local(np.array([[box[a], box[b], box[c]] for a in (0, 3) for b in (1, 4) for c in (2, 5)]))
+        if np.isnan(corners).any() or corners[:, 2].min() > height or corners[:, 2].max() < -height:
+            continue
+        if not shapely.box(*corners[:, :2].min(axis=0), *corners[:, :2].max(axis=0)).intersects(contact):
+            continue
+        facets = body.facets([i], 0.05)
+        if not len(facets.corners):
+            continue
+        normals = np.cross(*(facets.corners[:, k] - facets.corners[:, 0] for k in (1, 2)))
+        if up * float(normals.sum(axis=0) @ frame.axes[2]) < 0.3 * float(np.linalg.norm(normals, axis=1).sum()):
+            continue
+        if face_region(body, i, frame).intersection(contact).area > 1e-3:
+            found.append(i)
+    return found
+
+
+def cut_joint(
+    body: Body,
+    faces: Sequence[int],
+    frame: Frame,
+    lines: Sequence[Line],
+    section: Section,
+    heights: tuple[float, float],
+    region: BaseGeometry,
+) -> Cut:
+    """Cut the rib free: lower the land beside it, and deepen the traps.
+
+    Parameters
+    ----------
+    faces : of the contact
+    frame : z out of the part, against the light or along it
+    lines : middle lines of the rib
+    section : dimensions
+    heights : mm, lowest and highest place of the contact in the frame
+    region : the contact in the frame's x, y; the land is lowered there and ``PLAY`` beyond, no further
+
+    Raises
+    ------
+    NotCut
+    """
+    axes = Axes(frame.origin, frame.axes)
+    up = frame.axes[2]
+    low, high = heights[0] - section.rib_height - 0.2, heights[1] + 2 * ABOVE
+    rib = united(
+        [
+            _column(axes, *strip, section, low, high, +1.0)
+            for strip in _strips(lines, section.rib_width / 2.0, section.rib_width / 2.0)
+        ]
+    )
+    wide = _strips(lines, section.half_width("inner"), section.half_width("outer"))
+    traps = united([_column(axes, *strip, section, low, high, -1.0) for strip in wide])
+    land = slab(body, faces, up, section.lowering)
+    if union_region(body, faces, frame).area > 1.01 * region.area:
+        around = region.buffer(PLAY, join_style="mitre")
+        straight = replace(section, draft=0.0)
+        land = common(land, united([_column(axes, *strip, straight, low, high, 1.0) for strip in rings_of(around)]))
+    lowering = without(land, rib)
+    deep = without(common(slab(body, faces, up, section.rib_height), traps), rib)
+    part = cut_out(body, [lowering, deep])
+    return Cut(part, lowering, deep)
+
+
+def _strips(lines: Sequence[Line], inner: float, outer: float) -> list[tuple[Ring, tuple[Ring, ...]]]:
+    """The strips that reach ``inner`` and ``outer`` mm to both sides of the middle lines: outline and holes of each.
+
+    Loops that stand alone keep lines and concentric arcs; where lines meet, strips of one width are united first.
+    """
+    if all(line.closed for line in lines):
+        rings = [ring_through(line.points) for line in lines]
+        return [(ring.offset(outer), (ring.offset(-inner),)) for ring in rings]
+    return rings_of(network(lines).buffer(max(inner, outer), quad_segs=64))
+
+
+def _column(
+    axes: Axes, outline: Ring, holes: Sequence[Ring], section: Section, low: float, high: float, grows: float
+) -> Any:
+    """A column whose walls lean by the draft; ``grows`` +1: wider downward, -1: narrower."""
+    top, bottom = (-grows * section.lean * z for z in (high, low))
+    return column(
+        axes,
+        Column(
+            low, high, _line(outline.offset(bottom)), _line(outline.offset(top)),
+            tuple(_line(hole.offset(-bottom)) for hole in holes), tuple(_line(hole.offset(-top)) for hole in holes),
+        ),
+    )  # fmt: skip
+
+
+def _line(ring: Ring) -> tuple[tuple[tuple[float, float], tuple[float, float], float], ...]:
+    return tuple((piece.start, piece.end, piece.bulge) for piece in ring.pieces)

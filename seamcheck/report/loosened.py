@@ -1,0 +1,73 @@
+"""What a settings file makes milder than the defaults. It may be a stranger's, so every output says it at its top."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from seamcheck.catalogue.rule import SEVERITIES
+from seamcheck.catalogue.rules import RULES
+
+_SHOWN = 4
+"""So many keys of a kind are named; the others are counted."""
+
+
+def loosened(document: Mapping[str, Any]) -> str:
+    """One sentence about limits, rules and waivers of the settings file; '' where it makes nothing milder."""
+    settings = document.get("settings") or {}
+    if not settings.get("file"):
+        return ""
+    said = list(_said(document, settings.get("from") or {}))
+    if not said:
+        return ""
+    words = said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
+    return f"The settings file {settings['file']} {words}."
+
+
+def _said(document: Mapping[str, Any], origins: Mapping[str, str]) -> Iterator[str]:
+    limits = [entry for entry in document["limits"] if entry.get("from") == "file" and _is_looser(entry)]
+    if limits:
+        keys = ["{rule}.{name}".format(**entry) for entry in limits]
+        yield f"loosens {_named(keys, 'limit')}"
+    off, weaker = _severities(document, origins)
+    if off:
+        yield f"switches {_named(off, 'rule')} off"
+    if weaker:
+        yield f"makes {_named(weaker, 'rule')} less severe"
+    waivers = [waiver for waiver in document.get("waivers") or () if waiver.get("origin")]
+    if waivers:
+        yield f"waives {_named([waiver['rule'] for waiver in waivers], 'place')}"
+
+
+def _is_looser(entry: Mapping[str, Any]) -> bool:
+    """Whether a limit lets more through than its default; where that has no direction, whether it differs."""
+    rule = RULES.get(entry["rule"])
+    if rule is None or entry.get("name") is None or entry.get("value") is None:
+        return False
+    default = next((limit.default for limit in rule.limits if limit.name == entry["name"]), entry["value"])
+    more = entry["value"] - default
+    if entry["name"] == "min" or (entry["name"] != "max" and rule.fails == "below"):
+        return bool(more < 0)
+    if entry["name"] == "max" or rule.fails in ("above", "size-above", "evenness", "evenness-share"):
+        return bool(more > 0)
+    return bool(more)
+
+
+def _severities(document: Mapping[str, Any], origins: Mapping[str, str]) -> tuple[list[str], list[str]]:
+    """Rules that the file switches off, and rules that it makes less severe."""
+    off, weaker = [], []
+    for key in {entry["rule"]: None for entry in document["limits"]}:
+        rule = RULES.get(key)
+        if rule is None or origins.get(f"{key}.severity") != "file":
+            continue
+        now = next(entry["severity"] for entry in document["limits"] if entry["rule"] == key)
+        if now == "off" and rule.severity != "off":
+            off.append(key)
+        elif now in SEVERITIES and SEVERITIES.index(now) > SEVERITIES.index(rule.severity):
+            weaker.append(key)
+    return off, weaker
+
+
+def _named(keys: Sequence[str], noun: str) -> str:
+    names = ", ".join(keys[:_SHOWN]) + (" ..." if len(keys) > _SHOWN else "")
+    return f"{len(keys)} {noun if len(keys) == 1 else noun + 's'} ({names})"

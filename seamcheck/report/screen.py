@@ -1,0 +1,258 @@
+"""A review document on one screen of a terminal: verdict, what was taken for what, the gravest findings, what is left.
+
+The tables stand in report/text.py; this computes nothing and prints nothing.
+"""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from rich.console import RenderableType
+from rich.text import Text
+
+from seamcheck.catalogue.cautions import CAUTION_LINE
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE
+from seamcheck.catalogue.rules import RULES
+from seamcheck.report import facts
+from seamcheck.report.inputs import in_one_line
+from seamcheck.report.loosened import loosened
+from seamcheck.report.text import STYLES, VERDICTS, clean, headline, idle_waivers
+
+Document = Mapping[str, Any]
+
+LINES = 38
+"""So many lines are one screen; findings beyond it are counted."""
+
+FEW = 3
+"""Up to so many findings are told with the harm that they do."""
+
+_TONE = {"must-fix": "bold red", "attention": "bold yellow", "note": "cyan"}
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One paragraph: its text, style, indent of the first and of further lines; ``lead`` signs are bold in ``tone``."""
+
+    text: str
+    style: str = ""
+    indent: int = 0
+    hanging: int = 2
+    lead: int = 0
+    tone: str = ""
+
+    def folded(self, width: int) -> list[str]:
+        """The lines that it takes at a width."""
+        if not self.text:
+            return [""]
+        first, further = " " * self.indent, " " * (self.indent + self.hanging)
+        return textwrap.wrap(
+            self.text, max(width, 24), initial_indent=first, subsequent_indent=further, break_on_hyphens=False
+        )
+
+
+def screen(document: Document, width: int) -> Iterator[RenderableType]:
+    """One screen of lines, none longer than ``width``, the verdict first and the gravest finding after what was taken.
+
+    Parameters
+    ----------
+    width : columns of the terminal
+    """
+    head, tail = [*_head(document), *_taken(document)], _tail(document)
+    room = LINES - sum(len(line.folded(width)) for line in (*head, *tail))
+    for line in (*head, *_findings(document, width, room), *tail):
+        for number, row in enumerate(line.folded(width)):
+            text = Text(row, style=line.style, no_wrap=True, overflow="ignore")
+            if number == 0 and line.lead:
+                text.stylize(line.tone, line.indent, line.indent + line.lead)
+            yield text
+
+
+def _head(document: Document) -> Iterator[Line]:
+    word, tone = VERDICTS[document["verdict"]]
+    yield Line(f"{word}  {headline(document)}", lead=len(word), tone=tone)
+    if milder := clean(loosened(document)):
+        yield Line(milder, style="bold yellow")
+    yield from _accepted(document)
+    model = document["model"]
+    for file in model["files"]:
+        if file["file"]:
+            hash_ = f", SHA-256 {file['sha256'][:12]}" if file["sha256"] else ""
+            unit = f", {clean(file['length_unit'])}" if file["length_unit"] else ""
+            yield Line(f"Model     {clean(file['file'])}{unit}{hash_}", hanging=10)
+    for note in model["notes"][:2]:
+        yield Line(f"Note      {clean(note)}", style="yellow", hanging=10)
+    if len(model["notes"]) > 2:
+        yield Line(f"and {len(model['notes']) - 2} more notes", style="yellow", indent=10)
+
+
+def _accepted(document: Document) -> Iterator[Line]:
+    """What waivers accept, by rule and reason, and waivers that do nothing any more."""
+    said: dict[str, int] = {}
+    for finding in document["findings"]:
+        if finding["waived"]:
+            origin = f" ({clean(finding['waived']['origin'])})" if finding["waived"]["origin"] else ""
+            told = f"{finding['rule']}. Waived: {clean(finding['waived']['reason'])}{origin}"
+            said[told] = said.get(told, 0) + 1
+    idle = list(idle_waivers(document))
+    for told, count in list(said.items())[:2]:
+        yield Line(f"Accepted  {count} x {told}", style="magenta", hanging=10)
+    if len(said) > 2:
+        yield Line(f"and {len(said) - 2} more kinds of waived findings", style="magenta", indent=10)
+    for line in idle[:2]:
+        yield Line(clean(line), style="yellow")
+    if len(idle) > 2:
+        yield Line(f"and {len(idle) - 2} more waivers without effect", style="yellow", indent=2)
+
+
+def _taken(document: Document) -> Iterator[Line]:
+    """What was taken for cover, base and light, and the numbers that most results hang on."""
+    joints = document["joints"]
+    names = facts.part_names(document)
+    for joint in joints[:2]:
+        which = f"Seam {joint['id']}  " if len(joints) > 1 else "Seam      "
+        cover, base = (" + ".join(clean(names[i]) for i in joint[role]) for role in ("cover", "base"))
+        x, y, z = (f"{round(c, 3) + 0.0:g}" for c in joint["beam"])
+        kind = str(joint.get("kind") or "seam").replace("-", " ")
+        kind += "" if joint["rib_on"] == "none" else f" on the {joint['rib_on']}"
+        sure = joint.get("confidence")
+        doubt = f" (confidence {sure:.2f})" if isinstance(sure, int | float) else ""
+        yield Line(f"{which}cover {cover!r}, base {base!r}, light along ({x},{y},{z})", hanging=10)
+        lengths = " + ".join(
+            f"{c['length_mm']:.1f} mm {'closed' if c['closed'] else 'open'}" for c in joint["contours"][:4]
+        )
+        more = f" and {len(joint['contours']) - 4} more paths" if len(joint["contours"]) > 4 else ""
+        state = _STATE.get(joint["modelled_state"], joint["modelled_state"])
+        yield Line(f"{kind}{doubt}, {lengths}{more}, drawn {state}", indent=10, hanging=0)
+    if len(joints) > 2:
+        yield Line(f"and {len(joints) - 2} more seams", indent=10)
+    if joints:
+        yield Line(f"Given     {clean(in_one_line(document))}", hanging=10)
+
+
+_STATE = {"touching": "touching", "gap": "with a gap", "overlap": "overlapping", "mixed": "partly touching"}
+
+
+def _findings(document: Document, width: int, room: int) -> list[Line]:
+    """The gravest findings in full as far as the room goes, then one line each, then how many more."""
+    live = [n for n in facts.numbered_findings(document) if not n.is_waived]
+    if not live:
+        return []
+    lines: list[Line] = [Line("")]
+    used, shown_ = 1, 0
+    for place, numbered in enumerate(live):
+        left = len(live) - place
+        told_before = any(n.finding["rule"] == numbered.finding["rule"] for n in live[:place])
+        short = _in_short(document, numbered)
+        full = [] if told_before else [_in_full(document, numbered)]
+        if full and len(live) <= FEW:
+            full.insert(0, _in_full(document, numbered, with_harm=True))
+        for block in (*full, short):
+            size = sum(len(line.folded(width)) for line in block)
+            # what is left over needs a line each, or one line that counts it
+            if used + size + (min(left - 1, 2) if len(block) > 1 else int(left > 1)) <= room:
+                lines += block
+                used += size
+                shown_ += 1
+                break
+        else:
+            break
+    if shown_ < len(live):
+        rest = [n.finding["severity"] for n in live[shown_:]]
+        counts = ", ".join(f"{rest.count(s)} {s}" for s in STYLES if s in rest)
+        lines.append(Line(f"... and {len(rest)} more findings ({counts}); --verbose lists all.", hanging=4))
+    return lines
+
+
+def _in_full(document: Document, numbered: facts.Numbered, with_harm: bool = False) -> list[Line]:
+    finding = numbered.finding
+    lead = f"{numbered.number}  {finding['severity'].upper()}"
+    also = f" Same cause: {', '.join(finding['also'])}." if finding["also"] else ""
+    return [
+        Line(f"{lead}  {finding['rule']}: {clean(finding['message'])}", hanging=3, lead=len(lead),
+             tone=_TONE[finding["severity"]]),
+        Line(f"{_where(document, finding)}.{also}", indent=3, hanging=0, style="dim"),
+        *([Line(f"Harm: {clean(finding['harm'])}", indent=3, hanging=0, style="dim")] if with_harm else []),
+        Line(f"Change: {clean(finding['remedy'])}", indent=3, hanging=0),
+    ]  # fmt: skip
+
+
+def _in_short(document: Document, numbered: facts.Numbered) -> list[Line]:
+    finding = numbered.finding
+    lead = f"{numbered.number}  {finding['severity'].upper()}"
+    limit = facts.limit_words(document, finding)
+    value = "" if finding["value"] is None else f": {facts.value_text(finding)}"
+    text = f"{lead}  {finding['rule']}{value}{f' ({limit})' if limit else ''}, {_where(document, finding, False)}"
+    return [Line(text, hanging=3, lead=len(lead), tone=_TONE[finding["severity"]])]
+
+
+def _where(document: Document, finding: Mapping[str, Any], with_point: bool = True) -> str:
+    several = len(document["joints"]) > 1
+    on = f"{finding['joint']}, " if several and finding["joint"] else ""
+    place = facts.place_text(document, finding)
+    paths = sum(len(j["contours"]) for j in document["joints"])
+    path = f" on {finding['contour']}" if paths > 1 and finding["contour"] else ""
+    point = ""
+    if with_point and finding["at"] and finding["from_s"] is not None:
+        x, y, z = (facts.coordinate(c) for c in finding["at"])
+        point = f", worst at ({x}, {y}, {z})"
+    text = f"{on}{place}{path}{point}"
+    return text if not with_point or text.startswith(("s =", "x ")) else text[:1].upper() + text[1:]
+
+
+def _tail(document: Document) -> list[Line]:
+    lines = [Line("")]
+    missing = _missing(document)
+    if missing:
+        told = "; ".join(missing[:2])
+        more = f"; {len(missing) - 2} more" if len(missing) > 2 else ""
+        lines.append(Line(f"Not measured: {told}{more}.", style="dim"))
+    if document["joints"]:
+        asks = [line for line in document["not_checked"] if line.startswith("To ask")]
+        heads = [_subject(line) for line in document["not_checked"] if line not in asks]
+        named = [head for head in heads if head][:4]
+        more = f" and {len(heads) - len(named)} more" if len(heads) > len(named) else ""
+        lines.append(Line(f"Not checked: {', '.join(named)}{more}; {len(asks)} questions to ask.", style="dim"))
+        lines.append(Line("Tables, limits, questions: --verbose. Sections and pictures: --html FILE.", style="dim"))
+    lines.append(Line(CAUTION_LINE, style="dim"))
+    return lines
+
+
+def _missing(document: Document) -> list[str]:
+    """Quantities that a rule needed and did not get, with the length of seam; what a rule accepts is left out."""
+    total: dict[str, float] = {}
+    for joint, contour in facts.paths(document):
+        judged: dict[str, set[str]] = {}
+        for bound in contour["bounds"]:
+            checks = RULES[bound["rule"]].checks if bound["rule"] in RULES else ()
+            fine = {
+                why for c in checks if c.column == bound["column"] for why in (*c.accepted_reasons, *c.failing_reasons)
+            }
+            judged.setdefault(bound["column"], set()).update(fine)
+        s = contour["stations"]["s"]
+        step = contour["length_mm"] / len(s) if s else 0.0
+        for run in contour["unmeasured"]:
+            if run["column"] not in judged or run["why"] in {
+                *ACCEPTED_EVERYWHERE,
+                *_NOTHING_THERE,
+                *judged[run["column"]],
+            }:
+                continue
+            title = QUANTITIES[run["column"]].title if run["column"] in QUANTITIES else run["column"]
+            key = f"{joint['id']} {title}" if len(document["joints"]) > 1 else title
+            total[key] = total.get(key, 0.0) + min(run["to_s"] - run["from_s"] + step, contour["length_mm"])
+    return [f"{title} ({length:.1f} mm)" for title, length in sorted(total.items(), key=lambda item: -item[1])]
+
+
+_NOTHING_THERE = ("straight", "free", "depends")
+"""Reasons for which there is nothing to measure: no turn, nothing in the way, or a part of it is told already."""
+
+
+def _subject(line: str) -> str:
+    """The subject of a sentence about what was not checked, where it is short: 'Beam angle, refraction ...'."""
+    subject = clean(line).replace(":", ",").replace(";", ",").replace(".", ",").partition(",")[0]
+    words = subject.split()
+    return "" if len(words) > 5 or words[0] in ("Whether", "Which") else subject[:1].lower() + subject[1:]

@@ -1,0 +1,82 @@
+"""What a settings file beside a stranger's model makes milder stands at the top of every output."""
+
+from __future__ import annotations
+
+import json
+import shutil
+
+import pytest
+from guard_runs import seamcheck
+
+from seamcheck.samples import samples
+
+LOOSE = """
+[limits.rib-width]
+min = 0.1
+severity = "note"
+[limits.turn-radius]
+severity = "off"
+[limits.cover-thickness]
+min = 1.0
+[[waivers]]
+rule = "rib-width"
+at = [0, 0, 0]
+radius = 500.0
+reason = "we know better"
+"""
+SAYS = (
+    "The settings file seamcheck.toml loosens 1 limit (rib-width.min), switches 1 rule (turn-radius) off, makes 1 rule "
+    "(rib-width) less severe and waives 1 place (rib-width)."
+)
+
+OUTPUTS = ("html", "csv", "dxf", "step", "sarif", "junit", "markdown")
+
+
+@pytest.fixture(scope="module")
+def outputs(tmp_path_factory):
+    """Every output of a review under such settings, and under none, as text."""
+    folder = tmp_path_factory.mktemp("loose")
+    sample = next(sample.file for sample in samples() if sample.name == "rib-width")
+    shutil.copy(sample, folder / "model.step")
+    found = {}
+    for kind in ("loose", "default"):
+        if kind == "loose":
+            (folder / "seamcheck.toml").write_text(LOOSE)
+        else:
+            (folder / "seamcheck.toml").unlink()
+        wanted = [word for name in OUTPUTS for word in (f"--{name}", f"out.{name}")]
+        done = seamcheck("review", "model.step", *wanted, "--json", "out.json", cwd=folder, SEAMCHECK_CACHE="")
+        assert done.returncode in (0, 1), done.stderr.decode()
+        texts = {name: (folder / f"out.{name}").read_text("utf-8") for name in (*OUTPUTS, "json")}
+        texts["terminal"] = done.stdout.decode()
+        for name, words in (
+            ("quiet", ("--quiet",)), ("plain", ("--annotations", "plain")), ("workflow", ("--annotations", "workflow")),
+        ):  # fmt: skip
+            texts[name] = seamcheck("report", "out.json", *words, cwd=folder).stdout.decode()
+        done = seamcheck("review", ".", "--each", cwd=folder, SEAMCHECK_CACHE="")
+        texts["each"] = done.stdout.decode()
+        found[kind] = texts
+    return found
+
+
+def plain(text: str) -> str:
+    """Without the marks that each kind of file puts around its words."""
+    for mark in ("&#39;", "\\", "\n", "'"):
+        text = text.replace(mark, "" if mark == "\\" else " ")
+    return " ".join(text.split())
+
+
+@pytest.mark.parametrize("name", [*OUTPUTS, "terminal", "quiet", "plain", "workflow", "each"])
+def test_every_output_says_it_at_its_top(outputs, name):
+    text = plain(outputs["loose"][name])
+    sentence = SAYS.replace(",", " -") if name == "csv" else SAYS
+    assert sentence in text, text[:3000]
+    if name in ("terminal", "quiet", "each", "markdown", "csv", "plain", "workflow"):
+        assert text.index(sentence) < 400
+    assert "settings file seamcheck.toml" not in outputs["default"][name]
+
+
+def test_the_document_holds_it_too(outputs):
+    document = json.loads(outputs["loose"]["json"])
+    assert document["settings"]["file"] == "seamcheck.toml"
+    assert document["settings"]["from"]["rib-width.min"] == "file"

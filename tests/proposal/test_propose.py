@@ -1,0 +1,215 @@
+"""From housings without a rib to proposals that their own review proves; bodies against closed form."""
+
+from __future__ import annotations
+
+import io
+import json
+import math
+
+import cadquery as cq
+import ezdxf
+import pytest
+from click.testing import CliRunner
+from propose_models import (
+    circle,
+    ell,
+    ellipse,
+    hexagon,
+    in_recess,
+    inclined,
+    pair,
+    rectangle,
+    slot,
+    two_chambers,
+    with_posts,
+    write,
+)
+
+from seamcheck import propose
+from seamcheck.cli.group import cli
+from seamcheck.proposal.drawing import outline, render_dxf
+
+
+def solids_of(step, tmp_path):
+    file = tmp_path / "out.step"
+    file.write_bytes(step)
+    return cq.importers.importStep(str(file)).solids().vals()
+
+
+@pytest.fixture(scope="module")
+def ring(tmp_path_factory):
+    """A round case with a wall of 4 mm: middle line of radius 28."""
+    folder = tmp_path_factory.mktemp("ring")
+    return propose(write(pair(circle(30), 4.0), folder / "round.step", turned=True))
+
+
+def test_a_flat_lap_gets_a_joint_that_its_review_proves(ring):
+    assert ring.outcome == "proposed"
+    assert ring.exit_code == 0
+    assert ring.before.verdict == "fail"
+    assert "rib-missing" in [f.rule for f in ring.before.findings]
+    assert ring.review.document["joints"][0]["rib_on"] == "base"
+    assert not [f for f in ring.review.findings if f.severity == "must-fix"]
+    assert [p["name"] for p in ring.review.document["model"]["parts"]] == ["lamp case", "lamp lid"]
+
+
+def test_the_volume_cut_away_is_that_of_pappus_and_guldinus(ring):
+    # V = 2 pi R A for an area whose centroid runs on the radius R; here each strip taken by itself.
+    (joint,) = ring.document.joints
+    d = {one.key: one.value for one in joint.dimensions}
+    lean, half = math.tan(math.radians(d["draft"])), d["rib_width"] / 2
+
+    def turned(inner_at, outer_at, depth_from, depth_to, n=2000):
+        """Volume between two radii that change with the depth (midpoint rule; the integrand is a parabola)."""
+        step = (depth_to - depth_from) / n
+        depths = [depth_from + (k + 0.5) * step for k in range(n)]
+        return sum(math.pi * (outer_at(y) ** 2 - inner_at(y) ** 2) for y in depths) * step
+
+    def rib_inner(y):
+        return 28 - half - lean * y
+
+    def rib_outer(y):
+        return 28 + half + lean * y
+
+    land = turned(lambda y: 26, rib_inner, 0, d["lowering"]) + turned(rib_outer, lambda y: 30, 0, d["lowering"])
+    deep_inner = turned(lambda y: 28 - half - d["trap_inner"] + lean * y, rib_inner, d["lowering"], d["rib_height"])
+    deep_outer = turned(rib_outer, lambda y: 28 + half + d["trap_outer"] - lean * y, d["lowering"], d["rib_height"])
+    assert joint.removed_volume == pytest.approx(land + deep_inner + deep_outer, rel=1e-3)
+
+
+def test_the_review_measures_the_dimensions_that_were_proposed(ring):
+    (joint,) = ring.document.joints
+    d = {one.key: one.value for one in joint.dimensions}
+    summary = ring.review.document["joints"][0]["contours"][0]["summary"]
+    for column, value in (
+        ("rib_width", d["rib_width"]), ("rib_height", d["rib_height"]), ("free_travel", d["lowering"]),
+        ("lip_gap_inner", d["lowering"] - d["collapse"]), ("draft_outer", d["draft"]),
+    ):  # fmt: skip
+        assert summary[column]["median"] == pytest.approx(value, abs=0.005), column
+
+
+def test_the_written_model_is_sound_and_has_no_slivers(ring, tmp_path):
+    # BRepCheck through a general-purpose library.
+    solids = solids_of(ring.step, tmp_path)
+    assert len(solids) == 2
+    assert all(solid.isValid() for solid in solids)
+    assert min(edge.Length() for solid in solids for edge in solid.Edges()) > 0.01
+    tools = solids_of(ring.tools, tmp_path)
+    assert tools
+    assert all(solid.isValid() for solid in tools)
+
+
+def test_the_drawing_holds_the_section_and_its_dimensions(ring):
+    drawing = ezdxf.read(io.StringIO(render_dxf(ring.document)))
+    assert not drawing.audit().errors
+    lines = drawing.modelspace().query("LWPOLYLINE")
+    (joint,) = ring.document.joints
+    assert [tuple(round(c, 6) for c in p[:2]) for p in lines[0].get_points()] == [
+        tuple(round(c, 6) for c in p) for p in outline(joint)
+    ]
+    shown = {round(d.get_measurement(), 2) for d in drawing.modelspace().query("DIMENSION")}
+    d = {one.key: one.value for one in joint.dimensions}
+    assert {round(d[k], 2) for k in ("rib_width", "rib_height", "trap_inner", "trap_outer", "lowering")} <= shown
+
+
+def test_a_wall_that_is_too_thin_says_how_much_is_missing(tmp_path):
+    result = propose(write(pair(rectangle(60, 40), 1.6, 4.0), tmp_path / "thin.step"))
+    assert result.outcome == "no-proposal"
+    assert result.exit_code == 1
+    (joint,) = result.document.joints
+    assert joint.state == "no-room"
+    worst = max(joint.short, key=lambda s: s.missing)
+    assert worst.room == pytest.approx(0.8, abs=0.02)  # half of the wall, on both sides of its middle
+    assert worst.missing == pytest.approx(worst.need - 0.8, abs=0.02)
+    assert any("Widen the contact" in way for way in joint.instead)
+
+
+def test_a_model_with_a_rib_is_left_alone(tmp_path):
+    run = CliRunner()
+    assert run.invoke(cli, ["samples", str(tmp_path)]).exit_code == 0
+    done = run.invoke(cli, ["propose", str(tmp_path / "sound.step"), "--step", str(tmp_path / "new.step")])
+    assert done.exit_code == 1
+    assert "weld rib already" in done.output
+    assert not (tmp_path / "new.step").exists()
+
+
+def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(tmp_path):
+    model = write(pair(rectangle(50, 34), 4.0, 6.0), tmp_path / "box.step")
+    files = {name: tmp_path / f"out.{name}" for name in ("json", "step", "dxf")}
+    options = [part for name, file in files.items() for part in (f"--{name}", str(file))]
+    done = CliRunner().invoke(cli, ["propose", str(model), "--rib-width", "1.2", *options])
+    assert done.exit_code == 0, done.output
+    assert done.output.startswith("PROPOSED")
+    document = json.loads(files["json"].read_text("utf-8"))
+    assert document["outcome"] == "proposed"
+    assert next(d["value"] for d in document["joints"][0]["dimensions"] if d["key"] == "rib_width") == 1.2
+    fixed = [entry["old"]["rule"] for entry in document["comparison"]["findings"]["fixed"]]
+    assert "rib-missing" in fixed
+
+
+@pytest.mark.parametrize(
+    ("options", "says"),
+    [
+        (["--rib-width", "0"], "rib_width must lie between"),
+        (["--draft", "9"], "draft must lie between"),
+        (["--lip", "-1"], "The lip must be"),
+    ],
+)
+def test_options_that_can_not_be_taken_are_one_sentence(tmp_path, options, says):
+    model = write(pair(circle(20), 4.0), tmp_path / "round.step")
+    done = CliRunner().invoke(cli, ["propose", str(model), *options])
+    assert done.exit_code == 2
+    assert says in done.output
+    assert "Traceback" not in done.output
+
+
+def _of(shape, walls, corner=0.0, **more):
+    return [(f"wall {wall}", lambda wall=wall: pair(shape, wall, corner, **more), wall) for wall in walls]
+
+
+FAMILIES = {
+    "rectangle": (_of(rectangle(60, 40), (1.2, 1.6, 2.0, 2.4, 2.8, 3.2, 3.6, 4.0), 6.0), 2.3),
+    "circle": (_of(circle(25), (1.5, 2.0, 2.5, 3.0, 4.0)), 2.3),
+    "L": (_of(ell(70, 50, 24), (3.0, 3.5, 4.0), 5.0), 2.3),
+    "L with sharp corners": (_of(ell(70, 50, 24), (4.0, 5.0)), 2.3),
+    "rectangle with sharp corners": (_of(rectangle(60, 40), (3.5, 4.0)), 2.3),
+    "ellipse": (_of(ellipse(32, 20), (3.0, 4.0)), 2.3),
+    "hexagon": (_of(hexagon(56), (3.0, 4.0), 4.0), 2.3),
+    "slot": (_of(slot(70, 30), (2.5, 3.0, 4.0)), 2.3),
+    "recess": (
+        [(f"ledge {b}", lambda b=b: in_recess(70, 50, 2.0, b, 7.0), b) for b in (1.5, 3.0, 3.5, 4.0)],
+        2.5,
+    ),
+    "inclined": ([(f"by {a}", lambda a=a: inclined(60, 40, 4.0, a), 9.0) for a in (5, 10, 20)], 2.3),
+    "thin lid": (_of(circle(25), (4.0,), thickness=1.0), 2.3),
+    "thick lid": (_of(circle(25), (4.0,), thickness=4.0), math.inf),
+}
+"""Family -> (name, model, width of the contact), and the width from which a proposal must come out."""
+
+CASES = {
+    f"{family}, {name}": (draw, width >= least)
+    for family, (members, least) in FAMILIES.items()
+    for name, draw, width in members
+} | {
+    "screw posts": (lambda: with_posts(80, 60, 3.5, 4.0), None),
+    "two chambers": (lambda: two_chambers(80, 40, 4.0), None),
+}
+"""Name -> model, and whether a proposal must come out; None: a proposal or a reason."""
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize("turned", [False, True], ids=["upright", "turned"])
+@pytest.mark.parametrize("name", CASES)
+def test_every_case_ends_in_a_proposal_that_holds_or_in_the_true_reason(name, turned, tmp_path):
+    draw, fits = CASES[name]
+    result = propose(write(draw(), tmp_path / "case.step", turned))
+    said = (result.outcome, result.document.message, result.document.kept_from)
+    if fits is not None:
+        assert (result.outcome == "proposed") == fits, said
+    if result.outcome == "proposed":
+        assert not [f for f in result.review.findings if f.severity == "must-fix"], said
+        assert all(solid.isValid() for solid in solids_of(result.step, tmp_path))
+        (joint,) = result.document.joints
+        assert joint.shortest_edge > 0.01
+    else:
+        assert result.document.message

@@ -1,0 +1,128 @@
+"""For the sample of every rule: section, strip, table and finding name the same state, value and limit."""
+
+import json
+
+import numpy as np
+import pytest
+from report_browser import browser, needs_browser
+
+import seamcheck
+from seamcheck.report import facts
+from seamcheck.report.html.page import render_html
+from seamcheck.samples import samples
+
+QUICK = {"beam-path", "rib-missing", "trap-side", "near-parts"}
+SAMPLES = [pytest.param(s, id=s.name, marks=[] if s.name in QUICK else [pytest.mark.thorough]) for s in samples()]
+
+
+@pytest.fixture(scope="module")
+def window(tmp_path_factory):
+    with browser(tmp_path_factory.mktemp("profile")) as opened:
+        yield opened
+
+
+@needs_browser
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_section_strip_table_and_finding_agree(sample, window, tmp_path):
+    document = reviewed(sample)
+    window.open(written(document, tmp_path))
+    for numbered in facts.numbered_findings(document):
+        if numbered.station is None:
+            continue
+        finding, n = numbered.finding, numbered.number
+        row = f"#finding-list [data-row='{n}']"
+        window.run("document.querySelector(arguments[0]).querySelector('a').click()", row)
+        value, limit = facts.value_text(finding), facts.limit_words(document, finding)
+        table = window.text(row)
+        mark = window.run(
+            "const m = document.querySelector(`#section-figure [data-mark='${arguments[0]}']`);"
+            "return m && [m.querySelector('title')?.textContent ?? m.textContent, m.getAttribute('class')]", n,
+        )  # fmt: skip
+        here = window.run("return document.querySelectorAll('#section-figure .mark-line').length")
+        assert mark or here > 3, "every finding of a place is named in its section, up to three of them"
+        strip = window.run(
+            "const v = document.querySelector(`.strip-value[data-rule='${arguments[0]}']`);"
+            "return v && [v.dataset.state, v.textContent]", finding["rule"],
+        )  # fmt: skip
+        assert strip is not None, "the rule of every finding has its row in the strip"
+        tone = "waived" if numbered.is_waived else finding["severity"]
+        assert tone in strip[0]
+        assert finding["severity"] in table
+        pinned = window.run(
+            "return document.querySelectorAll(`#section-figure [data-finding='${arguments[0]}']`).length", n
+        )
+        gravest_here = facts.numbered_findings(document)[0].number == n
+        assert pinned or not gravest_here, "the gravest has a dimension or a pin in the drawing"
+        for text in (value, limit):
+            if text and text != "–":
+                assert text in table
+                assert mark is None or text in mark[0]
+        if mark:
+            assert tone in mark[1].split()
+        assert_state_of_the_strip(window, document, numbered)
+
+
+def assert_state_of_the_strip(window, document, numbered):
+    """The strip's row has a cell of the finding's state where the finding is."""
+    cells = window.run(
+        "const row = document.querySelector(`.strip-value[data-rule='${arguments[0]}']`).previousElementSibling;"
+        "return [...row.querySelectorAll('.cell')].map((c) => c.getAttribute('class').replace('cell ', ''))",
+        numbered.finding["rule"],
+    )
+    states = {"must-fix": "broken", "attention": "look", "note": "noted"}
+    assert ("waived" if numbered.is_waived else states[numbered.finding["severity"]]) in cells
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_the_shade_drawn_is_the_shade_measured(sample):
+    # The strips in the shade and the share of light are two results of the same rays: they have to add up.
+    document = reviewed(sample)
+    shades = 0
+    for section in document["view"]["sections"]:
+        joint = next(j for j in document["joints"] if j["id"] == section["joint"])
+        stations = next(c for c in joint["contours"] if c["id"] == section["contour"])["stations"]
+        for leans, key in ((False, "beam_clear"), (True, "light_clear")):
+            for i in {row[0] for row in section["shade"] if row[8] == leans}:
+                width = stations["rib_width_top"][i]
+                lost = sum(
+                    (row[2] - row[1]) * (1 - row[3]) for row in section["shade"] if row[0] == i and row[8] == leans
+                )
+                np.testing.assert_allclose(1 - lost / width, stations[key][i], atol=2e-3)
+                shades += 1
+        dim = [
+            v for key in ("beam_clear", "light_clear") for v in stations.get(key, []) if v is not None and v < 1 - 1e-6
+        ]
+        assert shades >= len(dim)
+
+
+@needs_browser
+@pytest.mark.parametrize(
+    ("name", "part"),
+    [pytest.param("beam-path", "cable clip", id="along the beam"),
+     pytest.param("scanner-shadow", "wind vane mast", id="from the scanner", marks=pytest.mark.thorough)],
+)  # fmt: skip
+def test_what_casts_a_shadow_is_drawn_and_named(name, part, window, tmp_path):
+    sample = next(s for s in samples() if s.name == name)
+    window.open(written(reviewed(sample), tmp_path))
+    assert part in window.text("#section-figure .caster")
+    assert window.run("return document.querySelectorAll('#section-figure .shade').length")
+    assert window.run("return document.querySelectorAll('#section-figure .stop').length")
+    if name == "beam-path":  # it stands in the plane of the section, so its own outline is drawn
+        assert window.run("return document.querySelector('#section-figure .casts') !== null")
+
+
+_documents: dict = {}
+
+
+def reviewed(sample):
+    if sample.name not in _documents:
+        settings = seamcheck.Settings() if sample.settings is None else str(sample.settings)
+        review = seamcheck.review(str(sample.file), settings=settings, with_view=True)
+        _documents[sample.name] = json.loads(review.to_json())
+    return _documents[sample.name]
+
+
+def written(document, folder):
+    path = folder / "page.html"
+    path.write_text(render_html(document), "utf-8")
+    return path
