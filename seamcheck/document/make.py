@@ -169,7 +169,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
             for gap in survey.interruptions
         ],
         "seam_faces": _seam_faces(joint, parts),
-        "contours": [_contour(path, views.get(path.id), joint.rib_on == "none") for path in survey.paths],
+        "contours": [_contour(path, views.get(path.id)) for path in survey.paths],
         "interface": {key: _record(entry) for key, entry in sorted(survey.interface.items())},
         "tolerances": _tolerances(joint, seam),
         **joint.extra,
@@ -192,7 +192,7 @@ def _tolerances(joint: JointResult, seam: JudgedSeam) -> list[dict[str, Any]]:
     """For every limit of a quantity with a tolerance: inside, at risk or outside, with the worst case."""
     result = []
     for rule in _in_force(seam.settings):
-        if seam.settings.severity(rule.key) == OFF or (joint.rib_on == "none" and not rule.for_flat_overlap):
+        if not seam.judges(rule):
             continue
         for check in rule.checks:
             tolerance = tolerance_of(seam.settings, check)
@@ -255,7 +255,7 @@ def _summary(values: np.ndarray, weights: np.ndarray) -> dict[str, float | None]
     }
 
 
-def _contour(path: PathSurvey, view: JudgedPath | None, is_flat: bool) -> dict[str, Any]:
+def _contour(path: PathSurvey, view: JudgedPath | None) -> dict[str, Any]:
     keys = _columns([path])
     weights = _weights([path])
     return {
@@ -273,7 +273,7 @@ def _contour(path: PathSurvey, view: JudgedPath | None, is_flat: bool) -> dict[s
         },
         "unmeasured": [run for key in keys for run in _unmeasured(path, key)],
         "summary": {key: _summary(np.asarray(path.columns[key], dtype=float), weights) for key in keys},
-        "bounds": [] if view is None else _bounds(view, is_flat),
+        "bounds": [] if view is None else _bounds(view),
     }
 
 
@@ -294,11 +294,11 @@ def _unmeasured(path: PathSurvey, key: str) -> list[dict[str, Any]]:
     ]
 
 
-def _bounds(view: JudgedPath, is_flat: bool) -> list[dict[str, Any]]:
+def _bounds(view: JudgedPath) -> list[dict[str, Any]]:
     """What each rule compares along this path: a number, or one for every station where the bound changes."""
     result = []
     for rule in _in_force(view.seam.settings):
-        if view.seam.settings.severity(rule.key) == OFF or (is_flat and not rule.for_flat_overlap):
+        if not view.seam.judges(rule):
             continue
         for check in rule.checks:
             if check.column not in view.path.columns:

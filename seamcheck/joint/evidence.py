@@ -134,7 +134,7 @@ def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
         body = bodies[ident]
         box = candidate.frame.local_vectors(body.box[3:] - body.box[:3])
         height = body.volume / max(candidate.region.area, 1e-9)
-        if height <= RING_HEIGHT * candidate.width and height >= OF_ITS_OWN * abs(box[2]):
+        if height <= RING_HEIGHT * candidate.width and OF_ITS_OWN < height / max(abs(box[2]), 1e-9) < 1 / OF_ITS_OWN:
             return ident
     return None
 

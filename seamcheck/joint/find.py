@@ -161,6 +161,8 @@ def _joint(ident: str, reading: Reading, looked: Looked, names: Names) -> Joint:
         parts=looked.parts,
         kind=candidate.kind,
         confidence=round(reading.confidence, 3),
+        band_width=candidate.width,
+        step=candidate.beside.step,
     )
 
 

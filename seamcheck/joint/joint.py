@@ -34,6 +34,7 @@ class Joint:
     kind : a key of KINDS in catalogue/kinds.py
     confidence : 0 to 1, how far the evidence carries this reading; None where it was not weighed
     left_out : what may be another joint and could not be told, as sentences
+    band_width : mm, of the rib top or band; step : mm, of what lies beside a lap's; NaN where there is none
     bodies : part id -> Body of every solid; parts : part id -> Part
     """
 
@@ -57,6 +58,8 @@ class Joint:
     kind: str = WELD_RIB
     confidence: float | None = None
     left_out: tuple[str, ...] = ()
+    band_width: float = float("nan")
+    step: float = float("nan")
 
     @property
     def rib(self) -> Body:
