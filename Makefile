@@ -2,7 +2,7 @@
 # make test       installs what the tests need and runs the quick suite
 # make thorough   the long suite
 # make bench      measures speed and memory against their bars (some minutes)
-# make fuzz       reviews VARIANTS damaged files (1500)
+# make fuzz       reviews VARIANTS damaged files (1500); KEEP=FILE keeps the result
 # make page       bundles the review page's script anew (needs Node 20 or newer and npm)
 # make tour       draws the pictures of docs/report (needs chromium with its driver)
 # make clean      removes .venv and caches
@@ -37,7 +37,7 @@ bench: $(VENV)/installed-dev
 	$(BIN)/python -m benchmarks $(BENCH)
 
 fuzz: $(VENV)/installed-dev
-	$(BIN)/pytest -s -m thorough tests/fuzz --variants $(or $(VARIANTS),1500) $(PYTEST)
+	$(BIN)/pytest -s -m thorough tests/fuzz --variants $(or $(VARIANTS),1500) --keep "$(KEEP)" $(PYTEST)
 
 page:
 	cd frontend && npm ci --no-audit --no-fund && npm run check && npm run build

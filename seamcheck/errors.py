@@ -43,6 +43,7 @@ REASONS: dict[str, str] = {
     "ambiguous": "Two readings of the model are about equally good.",
     "scale-suspect": "The size of the parts suggests that the length unit is declared wrongly.",
     "unsupported": "The model holds something that seamcheck understands but can't review.",
+    "not-started": "The machine could not start the review; nothing is known of the model.",
     "timeout": "The time limit was reached.",
     "crashed": "The CAD kernel crashed on this file.",
     "out-of-memory": "The memory limit was reached.",

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from importlib import import_module
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from seamcheck.assembly.source import file_facts
 from seamcheck.errors import NotReviewed
+from seamcheck.isolation.warm import REVIEW_MODULES
 from seamcheck.settings.file import find_settings_file, read_settings
 from seamcheck.settings.settings import Settings
 
@@ -111,6 +113,8 @@ def review_model(
     from seamcheck.document.make import not_reviewed_document
     from seamcheck.joint import join_pieces
 
+    for module in REVIEW_MODULES:  # before the model is opened: what fails here is not the model's fault
+        import_module(module)
     assembly = None
     try:
         progress("reading")
@@ -173,10 +177,11 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
     from seamcheck.document.make import make_document
     from seamcheck.judge.judge import judge
     from seamcheck.measure.material import add_to
-    from seamcheck.settings.material_shared import completed
 
     progress("judging")
-    materials = completed(settings.material, settings.tolerances, settings.clamp.pressure)
+    if not measured.joints:
+        raise NotReviewed("no-seam", "Nothing was measured, so nothing can be judged. Review it again with --no-cache.")
+    materials = settings.materials()
     results = []
     for joint in measured.joints:
         survey, extra = add_to(joint.survey, materials, joint.id, settings.collapse, joint.rib_on)

@@ -7,6 +7,7 @@ from hypothesis import settings
 
 from seamcheck.isolation import imports
 
+os.environ["SEAMCHECK_CACHE_SECRET"] = "of the tests"  # leaves the user's own alone
 os.environ["SEAMCHECK_CACHE"] = ""  # tests measure what they test; those of the cache name a folder
 
 # jobs of the tests' own: their children import from the folders of the tests, too

@@ -6,7 +6,9 @@ Nothing here raises: a folder that can't be used keeps nothing, and a damaged en
 from __future__ import annotations
 
 import hashlib
+import hmac
 import os
+import secrets
 import shutil
 import stat
 import tempfile
@@ -18,11 +20,14 @@ from pathlib import Path
 VARIABLE = "SEAMCHECK_CACHE"
 """Environment variable: a folder for the cache; empty for none."""
 
+SECRET_VARIABLE = "SEAMCHECK_CACHE_SECRET"
+"""Environment variable: text that entries are sealed with, for machines that share a cache they trust."""
+
 MOST_MB = 300.0
 LEAST_FREE_MB = 500.0
 """Room on the disk that is left to others."""
 
-_MAGIC = b"seamcheck measured 1\n"
+_MAGIC = b"seamcheck measured 2\n"
 _SUFFIX, UNFINISHED = ".measured", ".unfinished"
 _ABANDONED_S = 3600.0  # an unfinished file so old was left by a process that died
 
@@ -58,14 +63,14 @@ class Folder:
         try:
             if not _is_ours(self.path):
                 return None
-            content = file.read_bytes()
+            content = _bounded(file, self._most_bytes)
+            secret = machine_secret()
         except (OSError, ValueError, MemoryError):
             return None
         head = len(_MAGIC) + 32
         data = content[head:]
-        if (
-            not content.startswith(_MAGIC)
-            or hashlib.sha256(key.encode() + data).digest() != content[len(_MAGIC) : head]
+        if not content.startswith(_MAGIC) or not hmac.compare_digest(
+            _seal(secret, key, data), content[len(_MAGIC) : head]
         ):
             with suppress(OSError):
                 file.unlink()
@@ -76,11 +81,11 @@ class Folder:
 
     def save(self, key: str, data: bytes) -> bool:
         """Keep an entry, whole or not at all; false where that is not possible."""
-        content = _MAGIC + hashlib.sha256(key.encode() + data).digest() + data
-        if len(content) > self.most_mb * 1e6 / 2:
-            return False
         name = ""
         try:
+            content = _MAGIC + _seal(machine_secret(), key, data) + data
+            if len(content) > self._most_bytes:
+                return False
             self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
             if not _is_ours(self.path) or shutil.disk_usage(self.path).free < len(content) + LEAST_FREE_MB * 1e6:
                 return False
@@ -102,6 +107,25 @@ class Folder:
         with suppress(OSError, ValueError):
             self._file(key).unlink()
 
+    def why_unused(self) -> str:
+        """Why nothing is kept in the folder, as a sentence; '' where it can be used or does not exist yet."""
+        try:
+            if _is_ours(self.path):
+                return ""
+        except FileNotFoundError:
+            return ""
+        except OSError as why:
+            return f"Nothing is kept: the cache folder {self.path} can't be used ({why.strerror or why})."
+        return (
+            f"Nothing is kept: others can write into the cache folder {self.path}, or it is no folder of yours. Take "
+            f"their right away (chmod go-w), or name another folder with {VARIABLE}."
+        )
+
+    @property
+    def _most_bytes(self) -> int:
+        """Of one entry."""
+        return int(self.most_mb * 1e6 / 2)
+
     def _file(self, key: str) -> Path:
         return self.path / (key + _SUFFIX)
 
@@ -122,6 +146,53 @@ class Folder:
             with suppress(OSError):
                 os.unlink(path)
             total -= size
+
+
+def machine_secret() -> bytes:
+    """What entries are sealed with: SECRET_VARIABLE, else a file of the user's that is made when first needed.
+
+    Whoever can write into the cache folder, such as a CI cache filled by a stranger's branch, can't seal an entry.
+    """
+    named = os.environ.get(SECRET_VARIABLE)
+    if named:
+        return hashlib.sha256(named.encode("utf-8", "surrogateescape")).digest()
+    from platformdirs import user_data_path
+
+    file = user_data_path("seamcheck", appauthor=False) / "cache-secret"
+    try:
+        secret = _bounded(file, 1000)
+        if len(secret) == 32:
+            return secret
+    except FileNotFoundError:
+        pass
+    file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    handle, name = tempfile.mkstemp(dir=file.parent)  # mode 600
+    with os.fdopen(handle, "wb") as new:
+        new.write(secrets.token_bytes(32))
+    try:
+        os.link(name, file)  # the first of several processes wins
+    except FileExistsError:
+        pass
+    except OSError:  # no links there
+        os.replace(name, file)
+    finally:
+        with suppress(OSError):
+            os.unlink(name)
+    return _bounded(file, 1000)
+
+
+def _seal(secret: bytes, key: str, data: bytes) -> bytes:
+    return hmac.new(secret, key.encode() + b"\0" + data, hashlib.sha256).digest()
+
+
+def _bounded(file: Path, most: int) -> bytes:
+    """The bytes of a plain file; ValueError where it is another thing or larger, or a link where the system tells."""
+    handle = os.open(file, os.O_RDONLY | sum(getattr(os, n, 0) for n in ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY")))
+    with os.fdopen(handle, "rb") as stream:
+        facts = os.fstat(handle)
+        if not stat.S_ISREG(facts.st_mode) or facts.st_size > most:
+            raise ValueError(f"{file} is no plain file of at most {most} bytes")
+        return stream.read(most)
 
 
 def _is_ours(path: Path) -> bool:

@@ -15,7 +15,7 @@ from seamcheck.cache.plain import plain, restored
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.areas import Areas, SideSections
 from seamcheck.measure.flash_trap import Floor
-from seamcheck.measure.table import Interruption, PathSurvey, Survey
+from seamcheck.measure.table import Interruption, PathSurvey, Shade, Survey
 from seamcheck.sections.intervals import Side
 from seamcheck.settings.settings import Settings
 
@@ -23,8 +23,16 @@ _THINGS = {
     thing.__name__: thing
     for thing in (
         Assembly, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption, Areas, SideSections, Side, Floor,
+        Shade,
     )
 }  # fmt: skip
+
+
+MOST_UNPACKED_BYTES = 200_000_000
+"""Of one entry; those of the largest models have a tenth of it."""
+
+_MOST_RATIO = 100  # unpacked bytes for a packed one
+_ANY_RATIO_BYTES = 20_000_000  # below so many unpacked bytes the ratio does no harm
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -62,7 +70,10 @@ def to_bytes(measured: Measured, with_areas: bool) -> bytes:
         "view": plain(measured.view, _THINGS),
         "notes": plain(measured.notes, _THINGS),
     }
-    return zlib.compress(json.dumps(content, separators=(",", ":")).encode(), 1)
+    text = json.dumps(content, separators=(",", ":")).encode()
+    if len(text) > MOST_UNPACKED_BYTES:
+        raise ValueError("too large to be kept")
+    return zlib.compress(text, 1)
 
 
 def _without_areas(joint: JointResult) -> JointResult:
@@ -73,7 +84,7 @@ def _without_areas(joint: JointResult) -> JointResult:
 
 def from_bytes(data: bytes) -> Measured:
     """What ``to_bytes`` wrote; some exception for anything else."""
-    content = json.loads(zlib.decompress(data))
+    content = json.loads(_unpacked(data))
     assembly = restored(content["assembly"], _THINGS)
     parts = tuple(
         replace(part, entities=tuple(None if e is None else Entity(*e) for e in entities))
@@ -87,6 +98,16 @@ def from_bytes(data: bytes) -> Measured:
     )
 
 
+def _unpacked(data: bytes) -> bytes:
+    """The unpacked bytes; ValueError where they are more than any entry has."""
+    most = min(MOST_UNPACKED_BYTES, max(_ANY_RATIO_BYTES, _MOST_RATIO * len(data)))
+    stream = zlib.decompressobj()
+    text = stream.decompress(data, most)
+    if stream.unconsumed_tail or not stream.eof:
+        raise ValueError("unpacks to too much, or is cut off")
+    return text
+
+
 def keep(folder: Folder, measured: Measured, settings: Settings) -> bool:
     """Keep what was measured under these settings; false where that is not possible."""
     try:
@@ -94,6 +115,11 @@ def keep(folder: Folder, measured: Measured, settings: Settings) -> bool:
     except (TypeError, ValueError, MemoryError):
         return False
     return folder.save(key_of(measured.assembly.files, settings), data)
+
+
+def _is_of(measured: Measured, files: Sequence[ModelFile]) -> bool:
+    """Whether an entry is of these files."""
+    return [(f.name, f.sha256) for f in measured.assembly.files] == [(f.name, f.sha256) for f in files]
 
 
 def recall(folder: Folder, files: Sequence[ModelFile], settings: Settings, with_view: bool) -> Measured | None:
@@ -117,6 +143,9 @@ def recall(folder: Folder, files: Sequence[ModelFile], settings: Settings, with_
     try:
         measured = from_bytes(data)
     except Exception:  # whatever is wrong with it, it is no entry of ours
+        folder.drop(key)
+        return None
+    if not measured.joints or not _is_of(measured, files):  # a forged one: nothing without a joint is ever kept
         folder.drop(key)
         return None
     paths = [path for joint in measured.joints for path in joint.survey.paths]

@@ -9,6 +9,9 @@ from typing import Any
 
 import numpy as np
 
+MOST_ARRAY_BYTES = 100_000_000
+"""Of an array of words: a long word that is named many times unpacks to much more than it takes."""
+
 _KIND = "!"  # key that marks an object that is no mapping
 
 
@@ -63,12 +66,20 @@ def restored(value: Any, things: Mapping[str, type]) -> Any:
         return np.frombuffer(raw, dtype=np.dtype(value["dtype"])).reshape(value["shape"]).copy()
     if kind == "words":
         codes = restored(value["codes"], things)
-        return np.array(value["words"], dtype=value["dtype"])[codes]
+        words = np.array(value["words"], dtype=value["dtype"])
+        if (
+            words.dtype.kind not in "UO"
+            or not all(isinstance(word, str) for word in value["words"])
+            or words.dtype.itemsize * codes.size > MOST_ARRAY_BYTES
+        ):
+            raise ValueError("no array of words that was kept")
+        return words[codes]
     return things[kind](**{key: restored(item, things) for key, item in value.items() if key != _KIND})
 
 
 def _array(value: np.ndarray) -> dict[str, Any]:
-    if value.dtype.kind == "U":  # few different words, often repeated
+    is_text = value.dtype.kind == "O" and all(isinstance(item, str) for item in value.flat)
+    if value.dtype.kind == "U" or is_text:  # few different words, often repeated
         words, codes = np.unique(value, return_inverse=True)
         numbers = _array(codes.reshape(value.shape).astype(np.int32))
         return {_KIND: "words", "dtype": value.dtype.str, "words": words.tolist(), "codes": numbers}

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Rule
+from seamcheck.catalogue.setting import Setting
 
 _UNCOVERED = {"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"}
 
@@ -19,7 +20,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "assumption",
         "0.1 mm to both sides.",
         (
-            Limit(
+            Setting(
                 "within",
                 0.1,
                 "mm",
@@ -72,8 +73,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "common practice",
         "15°; beyond 25° (from memory) a weld is unlikely to be even.",
         (
-            Limit("max", 15.0, "°", "largest angle of the light in air", 0.0, 90.0),
-            Limit("grave", 25.0, "°", "angle from which on the finding says more", 0.0, 90.0),
+            Setting("max", 15.0, "°", "largest angle of the light in air", 0.0, 90.0),
+            Setting("grave", 25.0, "°", "angle from which on the finding says more", 0.0, 90.0),
         ),
         (
             Check(
@@ -100,7 +101,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
         "assumption",
         "All rays of the cone, at the middle and both edges of the rib.",
-        (Limit("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
+        (Setting("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
         (
             Check(
                 "light_clear",
@@ -124,7 +125,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Where no clamp presses near the rib, the cover bends away from it.",
         "assumption",
         "The whole seam; the clamp's reach of 5 mm and height of 20 mm are settings.",
-        (Limit("min", 1.0, "1", "smallest share of the seam with land near", 0.0, 1.0),),
+        (Setting("min", 1.0, "1", "smallest share of the seam with land near", 0.0, 1.0),),
         (
             Check(
                 "clamp_share",
@@ -146,7 +147,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Stray and scattered light, more than heat, can harm what stands near.",
         "assumption",
         "5 mm; which parts are sensitive is not in CAD.",
-        (Limit("min", 5.0, "mm", "smallest distance of another part from the seam"),),
+        (Setting("min", 5.0, "mm", "smallest distance of another part from the seam"),),
         (
             Check(
                 "neighbour_distance",
@@ -169,7 +170,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "through is a leak across the seam.",
         "common practice",
         "No hole at all.",
-        (Limit("max", 0.0, "mm", "largest width of a hole in the rib's top"),),
+        (Setting("max", 0.0, "mm", "largest width of a hole in the rib's top"),),
         (
             Check(
                 "rib_hole",
@@ -192,7 +193,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "review measured a model that can't be built.",
         "assumption",
         "0.02 mm, beside the light's direction; what the cover is drawn into along the light breaks sink-travel.",
-        (Limit("max", 0.02, "mm", "largest depth to which parts may be drawn into each other"),),
+        (Setting("max", 0.02, "mm", "largest depth to which parts may be drawn into each other"),),
         (
             Check(
                 "overlap",
@@ -216,7 +217,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "place is welded unlike the rest.",
         "assumption",
         "0.5 mm within one rib width; no general limit is known: set what your scanner's focus and clamp bear.",
-        (Limit("max", 0.5, "mm", "largest change of the seam's height within one rib width"),),
+        (Setting("max", 0.5, "mm", "largest change of the seam's height within one rib width"),),
         (
             Check(
                 "seam_step",
@@ -237,7 +238,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Each heats the other, their flash traps share one room, and no clamp presses between them.",
         "assumption",
         "3 mm from mid-line to mid-line; no general limit is known: set what suits your ribs and traps.",
-        (Limit("min", 3.0, "mm", "smallest distance of neighbouring stretches, mid-line to mid-line"),),
+        (Setting("min", 3.0, "mm", "smallest distance of neighbouring stretches, mid-line to mid-line"),),
         (
             Check(
                 "path_distance",
@@ -259,7 +260,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Over an opening the rib gives way under the clamp, and the pressure on the seam is lost.",
         "common practice",
         "No opening at all; set the length that your parts can bear.",
-        (Limit("max", 0.0, "mm", "largest length of the seam over openings, in all"),),
+        (Setting("max", 0.0, "mm", "largest length of the seam over openings, in all"),),
         (
             Check(
                 "support_open",
@@ -282,7 +283,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "assumption",
         "As wide as the rib. A rib on the side of a wall wants a wall 1.7 times as thick as its root, against sink "
         "marks (common practice); this is about walls that end in the rib.",
-        (Limit("min", 1.0, "1", "smallest width of the wall, in widths of the rib at half height", 0.0, 10.0),),
+        (Setting("min", 1.0, "1", "smallest width of the wall, in widths of the rib at half height", 0.0, 10.0),),
         (
             Check(
                 "wall_to_rib",
@@ -304,7 +305,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "A long thin ledge gives way under the clamp, and the pressure on the seam is lost.",
         "assumption",
         "As long as it is deep. Where support-offset is broken as well, only that is reported.",
-        (Limit("share", 1.0, "1", "largest overhang, in depths of the material below the rib"),),
+        (Setting("share", 1.0, "1", "largest overhang, in depths of the material below the rib"),),
         (
             Check(
                 "overhang",
@@ -326,7 +327,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Where the rib lies lowest it never touches the cover: the seam leaks there.",
         "assumption",
         "0.1 mm, in the worst case; without stiffness nothing is taken as pressed flat.",
-        (Limit("min", 0.1, "mm", "smallest collapse left at the lowest place"),),
+        (Setting("min", 0.1, "mm", "smallest collapse left at the lowest place"),),
         (
             Check(
                 "local_collapse_left",

@@ -14,13 +14,23 @@ from typing import SupportsFloat
 STANDINGS: dict[str, str] = {
     "measured": "from the model",
     "given": "given in the settings",
-    "source": "published source",
-    "common practice": "common practice, no published source found",
-    "from memory": "from memory, unverified",
-    "assumption": "assumption of this project; set your own",
+    "source": "a published source, named beside it",
+    "common practice": "usual in the trade; what was found published about it is named beside it",
+    "from memory": "from memory, not verified",
+    "assumption": "an assumption of this project; set your own",
+    "your own": "of your machine, process or design; there is no general value",
     "computed": "computed from the inputs listed with it",
 }
 """Every standing that a number can have, and how it reads."""
+
+OF_DEFAULTS = ("source", "common practice", "from memory", "assumption")
+"""Standings that the default of a limit can have."""
+
+
+def standing_sentence(standing: str) -> str:
+    """How a standing reads as a sentence of its own."""
+    text = STANDINGS[standing]
+    return f"{text[0].upper()}{text[1:]}."
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,5 +104,5 @@ def rounded(value: SupportsFloat | None, digits: int = 6) -> float | None:
 
 def weakest(inputs: Iterable[Known]) -> str:
     """Return the weakest standing among ``inputs``: a result is no better than that."""
-    order = ["measured", "given", "computed", "source", "common practice", "from memory", "assumption"]
+    order = ["measured", "given", "your own", "computed", "source", "common practice", "from memory", "assumption"]
     return max((known.standing for known in inputs), key=order.index, default="computed")

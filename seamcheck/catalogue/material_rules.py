@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Rule
+from seamcheck.catalogue.setting import Setting
 
 _THINNER = "Thin the cover over the seam here[ by {by}], or take a grade or colour that passes more light."
 _THIN_BY = "log(limit / value) / extinction"  # from T = T0 e^(-K l)
@@ -20,7 +21,7 @@ def _trap_side(side: str) -> Rule:
         "assumption",
         "1, without reserve. That the melt divides evenly is an assumption too.",
         (
-            Limit(
+            Setting(
                 "max",
                 1.0,
                 "1",
@@ -57,7 +58,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "PBT-GF30 made for laser welding is published with 13 % at 2 mm. The heat model tells what your laser does "
         "with it.",
         (
-            Limit(
+            Setting(
                 "min",
                 28.0,
                 "%",
@@ -93,7 +94,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "common practice",
         "A semi-crystalline or filled cover needs plaques. A clear amorphous one loses little but what its surfaces "
         "reflect: rule transmission-untold.",
-        (Limit("max", 1.0, "1", "largest doubt: 2 is a semi-crystalline or filled cover without plaques", 0.0, 2.0),),
+        (Setting("max", 1.0, "1", "largest doubt: 2 is a semi-crystalline or filled cover without plaques", 0.0, 2.0),),
         (
             Check(
                 "transmission_doubt",
@@ -117,7 +118,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Colour and additives may take light that the clear polymer passes.",
         "common practice",
         "Follows from the job; no number.",
-        (Limit("max", 0.0, "1", "largest doubt: 1 is a clear amorphous cover without plaques", 0.0, 2.0),),
+        (Setting("max", 0.0, "1", "largest doubt: 1 is a clear amorphous cover without plaques", 0.0, 2.0),),
         (
             Check(
                 "transmission_doubt",
@@ -141,7 +142,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "from memory",
         "Unfilled semi-crystalline 2.5 mm, with glass or mineral 2.0 mm, clear amorphous 6 mm. Stands in for a "
         "measured transmission.",
-        (Limit("max", 1.0, "1", "largest thickness of the cover, in thicknesses usual for its class", 0.1, 10.0),),
+        (Setting("max", 1.0, "1", "largest thickness of the cover, in thicknesses usual for its class", 0.1, 10.0),),
         (
             Check(
                 "thickness_of_class",
@@ -167,10 +168,10 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "1.5 times the place that gets least for its need, attention from 1.2 times on. Power or speed that follow the "
         "need of each place make up for it: waive it, or set your own.",
         (
-            Limit(
+            Setting(
                 "attention", 1.2, "1", "energy over that of the scarcest place, above which a finding is attention", 1.0
             ),
-            Limit("max", 1.5, "1", "largest energy over that of the place that gets least for its need", 1.0),
+            Setting("max", 1.5, "1", "largest energy over that of the place that gets least for its need", 1.0),
         ),
         (
             Check(
@@ -197,7 +198,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Heat flows off as fast as the light brings it: that place never melts, however long the laser is on.",
         "assumption",
         "1.0; by the heat model from the settings' numbers, some of them from memory. Near 1 the weld takes very long.",
-        (Limit("min", 1.0, "1", "smallest rise of the interface, in rises to its melting point", 0.0, 100.0),),
+        (Setting("min", 1.0, "1", "smallest rise of the interface, in rises to its melting point", 0.0, 100.0),),
         (
             Check(
                 "power_reserve",
@@ -221,7 +222,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The polymer decomposes: bubbles, smoke, a weak and leaking seam.",
         "assumption",
         "0 K below the temperature that you gave; without one it is not evaluated.",
-        (Limit("min", 0.0, "K", "smallest distance from the temperature of decomposition", -500.0, 500.0),),
+        (Setting("min", 0.0, "K", "smallest distance from the temperature of decomposition", -500.0, 500.0),),
         (
             Check(
                 "decomposition_margin",
@@ -247,7 +248,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "assumption",
         "300 K in one pass of many; a sign, no limit of a standard. A single pass is judged by its highest "
         "temperature.",
-        (Limit("max", 300.0, "K", "largest rise of the base's surface in one pass", 1.0, 5000.0),),
+        (Setting("max", 300.0, "K", "largest rise of the base's surface in one pass", 1.0, 5000.0),),
         (
             Check(
                 "first_pass_rise",
@@ -270,7 +271,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Where the spot slows down it brings more energy: the corner burns.",
         "assumption",
         "1.2 times; where the power follows the speed, switch it off.",
-        (Limit("max", 1.2, "1", "largest time of the light at a place, in times of a straight run", 1.0, 100.0),),
+        (Setting("max", 1.2, "1", "largest time of the light at a place, in times of a straight run", 1.0, 100.0),),
         (
             Check(
                 "corner_dose",
@@ -294,7 +295,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The transmission is carried on beyond what was measured; the curve is known to be inaccurate there.",
         "assumption",
         "1.5 times the thickest plaque.",
-        (Limit("max", 1.5, "1", "longest light path divided by the thickest plaque", 0.5, 10.0),),
+        (Setting("max", 1.5, "1", "longest light path divided by the thickest plaque", 0.5, 10.0),),
         (
             Check(
                 "path_over_plaques",
@@ -318,7 +319,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The melt has nowhere to go: it holds the cover up, or comes out as flash.",
         "assumption",
         "1, both traps full to the brim.",
-        (Limit("max", 1.0, "1", "largest share of both flash traps that the melt may fill", 0.1, 10.0),),
+        (Setting("max", 1.0, "1", "largest share of both flash traps that the melt may fill", 0.1, 10.0),),
         (
             Check(
                 "trap_fill",
@@ -342,7 +343,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Whatever collapse is chosen, the seam stays open at its lowest place, or flash comes out.",
         "assumption",
         "Any width; what limits its ends is printed with it.",
-        (Limit("min", 0.0, "mm", "smallest width of the collapse window", 0.0, 5.0),),
+        (Setting("min", 0.0, "mm", "smallest width of the collapse window", 0.0, 5.0),),
         (
             Check(
                 "collapse_window",
@@ -364,7 +365,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "At its lowest place the rib does not melt down far enough to seal.",
         "assumption",
         "0.1 mm of collapse left at the lowest place.",
-        (Limit("min", 0.0, "mm", "planned collapse above the smallest that closes every gap", 0.0, 5.0),),
+        (Setting("min", 0.0, "mm", "planned collapse above the smallest that closes every gap", 0.0, 5.0),),
         (
             Check(
                 "collapse_above_lowest",
@@ -385,8 +386,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Flash traps, free travel and rib height have room for the planned collapse.",
         "The melt finds no room, or the cover comes to rest on something else before the collapse is done.",
         "assumption",
-        "Traps not over the brim, 0.1 mm of travel and 0.2 mm of rib height left.",
-        (Limit("min", 0.0, "mm", "planned collapse below the largest that has room", 0.0, 5.0),),
+        "Traps not over the brim, 0.2 mm of travel and of rib height left, as in sink-travel and rib-height.",
+        (Setting("min", 0.0, "mm", "planned collapse below the largest that has room", 0.0, 5.0),),
         (
             Check(
                 "collapse_below_highest",
@@ -408,7 +409,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The weld does not hold, or comes apart clean.",
         "common practice",
         "The list and its sources are printed with the pair; your own pairs win.",
-        (Limit("min", 1.0, "1", "smallest grade of the pair: 0 is listed as not weldable", 0.0, 2.0),),
+        (Setting("min", 1.0, "1", "smallest grade of the pair: 0 is listed as not weldable", 0.0, 2.0),),
         (
             Check(
                 "pair_grade",
@@ -431,7 +432,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Whether the weld holds is not known.",
         "assumption",
         "Estimates can reject a pair, never approve it.",
-        (Limit("min", 2.0, "1", "grade from which a pair is in no special doubt: 2", 0.0, 2.0),),
+        (Setting("min", 2.0, "1", "grade from which a pair is in no special doubt: 2", 0.0, 2.0),),
         (
             Check(
                 "pair_grade",

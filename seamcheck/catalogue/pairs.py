@@ -19,25 +19,25 @@ VERDICTS: dict[str, str] = {
     "same polymer": "Both parts are of the same polymer.",
     "common component": "One polymer is a component of the other.",
     "listed as weldable": "The pair is listed as weldable.",
+    "some grades": "The pair is listed as weldable in some grades.",
+    "some reports": "The pair is listed with some reports of successful welds.",
     "conditional": "The pair is listed as weldable under conditions.",
-    "estimate: likely": "The estimate finds nothing against the pair.",
-    "estimate: check by trial": "The estimate is doubtful.",
+    "estimate: check by trial": "The pair is not listed; the estimate finds nothing clear against it.",
     "estimate: unlikely": "The estimate speaks against the pair.",
     "not weldable": "The pair is listed as not weldable.",
     "unknown": "Nothing is known that an estimate could be made from.",
 }
 """Every outcome of the pair check, from best to worst but for the last; none of them is an approval."""
 
-RISKY = ("conditional", "estimate: check by trial", "estimate: unlikely", "unknown")
+RISKY = ("some grades", "some reports", "conditional", "estimate: check by trial", "estimate: unlikely", "unknown")
 """Outcomes that ask for attention before any tool is made."""
 
 HONEST_LIMITS: tuple[str, ...] = (
     "The estimate can reject a pair, it can't approve one: long chains (1000 units) mix fully only below a "
     "difference of about 0.29 MPa^0.5, which is less than the scatter of published solubility parameters "
     "(0.5 to 1, from memory).",
-    "It is known to be wrong: PE with PP and PS with PMMA look good and do not weld reliably; PC with PMMA "
-    "looks "
-    "doubtful and is welded.",
+    "It is known to be wrong: PE with PP and PS with PMMA look good and do not weld reliably; PC with PMMA looks "
+    "doubtful and is welded in some grades.",
     "Colour, fillers, moisture, flow and additives of the grades decide as well and are not in it.",
 )
 
@@ -131,8 +131,8 @@ def check_pair(cover: Polymer, base: Polymer, own: Sequence[Mapping] = ()) -> Pa
     """Judge whether two polymers can be welded to each other.
 
     The user's own pairs win over the list, the list over the estimate. The estimate takes the difference of
-    the solubility parameters and the overlap of the melt windows: likely up to 1 MPa^0.5 and from 30 K on,
-    check by trial up to 2.5 and from 10 K on, else unlikely (assumptions of this project).
+    the solubility parameters and the overlap of the melt windows: check by trial up to 2.5 MPa^0.5 and from 10 K
+    on, else unlikely (assumptions of this project). It never comes to more than that.
     """
     window = (max(cover.window[0], base.window[0]), min(cover.window[1], base.window[1]))
     difference = None
@@ -184,15 +184,11 @@ def _verdict(
     if difference is None:
         return "unknown", "assumption", ("No solubility parameter is known for at least one of them.",)
     why = (
-        f"Difference of the solubility parameters {difference:.1f} MPa^0.5 (estimate: up to 1 likely, up to "
-        "2.5 "
-        "by trial).",
+        f"Difference of the solubility parameters {difference:.1f} MPa^0.5 (estimate: up to 2.5 by trial).",
         f"The melt windows share {overlap:.0f} K."
         if overlap > 0
         else f"The melt windows miss each other by {-overlap:.0f} K.",
     )
-    if difference <= 1.0 and overlap >= 30.0:
-        return "estimate: likely", "assumption", why
     if difference <= 2.5 and overlap >= 10.0:
         return "estimate: check by trial", "assumption", why
     return "estimate: unlikely", "assumption", why

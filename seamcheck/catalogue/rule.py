@@ -6,19 +6,13 @@ from dataclasses import dataclass, field
 
 from seamcheck.catalogue.formula import names
 from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.setting import Setting
 
 MUST_FIX, ATTENTION, NOTE, OFF = "must-fix", "attention", "note", "off"
 SEVERITIES = (MUST_FIX, ATTENTION, NOTE, OFF)
 """'off' is a setting only: the rule is not judged and stands in the list of what was not checked."""
 
-STANDINGS = {
-    "source": "A published source, named beside it.",
-    "common practice": "Usual in the trade; what was found published about it is named beside it.",
-    "from memory": "A remembered value that was not verified.",
-    "assumption": "An assumption of this project.",
-}
-
-SLACK = {"mm": 0.001, "mm²": 0.001, "1": 0.001, "°": 0.01, "%": 0.01}
+SLACK = {"mm": 0.002, "mm²": 0.002, "1": 0.001, "°": 0.01, "%": 0.01}
 """Unit -> how far a value may lie beyond a bound and still count as holding it: less can't be measured."""
 
 _SLACK_OF = {"turn_radius": 0.03}  # mm: a curvature is less exact than a length; 3 mm are known to 1 %
@@ -46,18 +40,6 @@ ACCEPTED_EVERYWHERE = {
     "no-rib": "where the rib is missing, that is a finding of its own",
 }
 """Reasons for which no quantity is reported as not measured, and why."""
-
-
-@dataclass(frozen=True, slots=True)
-class Limit:
-    """One number of a rule that people can set, under ``[limits.RULE]`` or ``--limit RULE.NAME=VALUE``."""
-
-    name: str
-    default: float
-    unit: str
-    what: str
-    least: float = 0.0
-    most: float = float("inf")
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,7 +131,7 @@ class Rule:
     fails : 'below', 'above', 'outside', 'size-above', 'evenness', 'evenness-share' or 'flag'
     what : the rule in one sentence
     harm : what goes wrong where it is broken
-    standing, standing_text : a key of STANDINGS; what to know about the number
+    standing, standing_text : a key of known.OF_DEFAULTS; what to know about the number
     limits : numbers that can be set
     checks : the columns judged; none for rules that look at something other than a column
     quantity : of findings where there are no checks
@@ -167,7 +149,7 @@ class Rule:
     harm: str
     standing: str
     standing_text: str
-    limits: tuple[Limit, ...] = ()
+    limits: tuple[Setting, ...] = ()
     checks: tuple[Check, ...] = ()
     quantity: str = ""
     says: str = ""
@@ -185,7 +167,7 @@ class Rule:
     def unit(self) -> str:
         return QUANTITIES[self.quantities[0]].unit
 
-    def limit(self, name: str) -> Limit:
+    def limit(self, name: str) -> Setting:
         return next(limit for limit in self.limits if limit.name == name)
 
     def bounds(self) -> tuple[Bound, ...]:

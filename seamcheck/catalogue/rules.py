@@ -12,7 +12,8 @@ from dataclasses import replace
 
 from seamcheck.catalogue.interface_rules import INTERFACE_RULES
 from seamcheck.catalogue.material_rules import MATERIAL_RULES
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Limit, Rule
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Rule
+from seamcheck.catalogue.setting import Setting
 
 _NARROW = "A narrow rib welds weakly, and the light falls beside it into the flash traps."
 _WIDE = "A wide rib asks for much power, and the melt in its middle is not squeezed out."
@@ -53,9 +54,9 @@ RIB = (
         "0.6 to 2.5 mm, attention above 2.0 mm, which a public design guideline for laser-welded ribs calls "
         "typical. The lower bound is from memory: set your own.",
         (
-            Limit("min", 0.6, "mm", "smallest width of the rib at the contact plane"),
-            Limit("attention", 2.0, "mm", "width of the rib above which a finding is attention"),
-            Limit("max", 2.5, "mm", "largest width of the rib at the contact plane"),
+            Setting("min", 0.6, "mm", "smallest width of the rib at the contact plane"),
+            Setting("attention", 2.0, "mm", "width of the rib above which a finding is attention"),
+            Setting("max", 2.5, "mm", "largest width of the rib at the contact plane"),
         ),
         (
             Check(
@@ -88,7 +89,7 @@ RIB = (
         "assumption",
         "20 % of the median, attention from 10 % on; where the energy along the seam is known, that tells more.",
         (
-            Limit(
+            Setting(
                 "attention",
                 0.10,
                 "1",
@@ -96,7 +97,9 @@ RIB = (
                 0.0,
                 1.0,
             ),
-            Limit("share", 0.20, "1", "largest deviation from the seam's median rib width, as a share of it", 0.0, 1.0),
+            Setting(
+                "share", 0.20, "1", "largest deviation from the seam's median rib width, as a share of it", 0.0, 1.0
+            ),
         ),
         (
             Check(
@@ -133,7 +136,7 @@ RIB = (
         "stops before the seam is fused, and the melt has nowhere to go.",
         "assumption",
         "0.2 mm on top of the planned collapse.",
-        (Limit("reserve", 0.2, "mm", "rib height on top of the planned collapse"),),
+        (Setting("reserve", 0.2, "mm", "rib height on top of the planned collapse"),),
         (
             Check(
                 "rib_height",
@@ -156,8 +159,8 @@ RIB = (
         "common practice",
         "1.5; beyond 2.0 a change is asked for in any case; partly from memory.",
         (
-            Limit("max", 1.5, "1", "largest rib height divided by the width at half height"),
-            Limit(
+            Setting("max", 1.5, "1", "largest rib height divided by the width at half height"),
+            Setting(
                 "grave",
                 2.0,
                 "1",
@@ -190,8 +193,8 @@ RIB = (
         "common practice",
         "0.5° to 2° is usual; no draft and more than 3° are pointed out.",
         (
-            Limit("min", 0.1, "°", "draft below which a flank counts as having none", -90.0, 90.0),
-            Limit("max", 3.0, "°", "largest draft of a flank", -90.0, 90.0),
+            Setting("min", 0.1, "°", "draft below which a flank counts as having none", -90.0, 90.0),
+            Setting("max", 3.0, "°", "largest draft of a flank", -90.0, 90.0),
         ),
         _both_sides(
             "draft",
@@ -220,8 +223,8 @@ RIB = (
         "common practice",
         "Two rib widths, at least 3 mm; partly from memory.",
         (
-            Limit("widths", 2.0, "1", "smallest radius of the middle line, in rib widths"),
-            Limit("min", 3.0, "mm", "smallest radius of the middle line in any case"),
+            Setting("widths", 2.0, "1", "smallest radius of the middle line, in rib widths"),
+            Setting("min", 3.0, "mm", "smallest radius of the middle line in any case"),
         ),
         (
             Check(
@@ -247,7 +250,7 @@ TRAPS = (
         "The melt fills the traps before the collapse is done: it holds the cover up, or comes out as flash.",
         "assumption",
         "1.2 times the melt area, for the melt's expansion and uneven sides.",
-        (Limit("min", 1.2, "1", "smallest area of both flash traps together, divided by the melt area"),),
+        (Setting("min", 1.2, "1", "smallest area of both flash traps together, divided by the melt area"),),
         (
             Check(
                 "trap_room",
@@ -270,7 +273,7 @@ TRAPS = (
         "Melt comes out on this side, or has to press to the other one.",
         "assumption",
         "Half of the melt to each side, without reserve.",
-        (Limit("min", 1.0, "1", "smallest area of one flash trap, divided by half the melt area"),),
+        (Setting("min", 1.0, "1", "smallest area of one flash trap, divided by half the melt area"),),
         _both_sides(
             "trap_room",
             lower=Bound(
@@ -291,7 +294,7 @@ TRAPS = (
         "In the corner the melt finds no room on the inside: it comes out there, or holds the cover up.",
         "assumption",
         "Half of the melt to each side, without reserve. Where trap-side is broken as well, only that is reported.",
-        (Limit("min", 1.0, "1", "smallest room of one flash trap in a turn, divided by half the melt"),),
+        (Setting("min", 1.0, "1", "smallest room of one flash trap in a turn, divided by half the melt"),),
         tuple(
             Check(
                 f"trap_turn_{side}",
@@ -336,8 +339,8 @@ TRAPS = (
         "from memory",
         "0.1 to 0.3 mm after the collapse.",
         (
-            Limit("min", 0.1, "mm", "smallest gap at a lip after the collapse", -10.0),
-            Limit("max", 0.3, "mm", "largest gap at a lip after the collapse", -10.0),
+            Setting("min", 0.1, "mm", "smallest gap at a lip after the collapse", -10.0),
+            Setting("max", 0.3, "mm", "largest gap at a lip after the collapse", -10.0),
         ),
         _both_sides(
             "lip_gap",
@@ -369,7 +372,7 @@ COVER = (
         "The clamp has nothing to press on, or presses unevenly: the cover lifts and the seam leaks.",
         "common practice",
         "1.0 mm, no published source; 2.0 mm is comfortable (from memory).",
-        (Limit("min", 1.0, "mm", "smallest width of the land"),),
+        (Setting("min", 1.0, "mm", "smallest width of the land"),),
         (
             Check(
                 "clamp_land",
@@ -396,7 +399,7 @@ COVER = (
         "The clamp pushes the cover sideways and presses on an edge.",
         "assumption",
         "2° in the section.",
-        (Limit("max", 2.0, "°", "largest tilt of the land", 0.0, 90.0),),
+        (Setting("max", 2.0, "°", "largest tilt of the land", 0.0, 90.0),),
         (
             Check(
                 "clamp_tilt",
@@ -421,8 +424,8 @@ COVER = (
         "glass fibre must be thinner, clear amorphous ones may be thicker. The upper bound stands in for a measured "
         "transmission, and is not judged where the settings give plaques or name the cover.",
         (
-            Limit("min", 0.8, "mm", "smallest thickness of the cover over the rib"),
-            Limit("max", 3.0, "mm", "largest thickness of the cover over the rib"),
+            Setting("min", 0.8, "mm", "smallest thickness of the cover over the rib"),
+            Setting("max", 3.0, "mm", "largest thickness of the cover over the rib"),
         ),
         (
             Check(
@@ -462,7 +465,7 @@ COVER = (
         "assumption",
         "0.3 mm between the thinnest and the thickest place. A finding marks what lies outside the span of that width "
         "that holds most of the seam. Not judged where the energy along the seam is known (rule energy-evenness).",
-        (Limit("max", 0.3, "mm", "largest difference of the cover's thickness along the seam"),),
+        (Setting("max", 0.3, "mm", "largest difference of the cover's thickness along the seam"),),
         (
             Check(
                 "cover_thickness_min",
@@ -514,7 +517,7 @@ COVER = (
         "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
         "assumption",
         "The whole width of the rib, light along the beam.",
-        (Limit("min", 1.0, "1", "smallest share of the rib's width that the light reaches", 0.0, 1.0),),
+        (Setting("min", 1.0, "1", "smallest share of the rib's width that the light reaches", 0.0, 1.0),),
         (
             Check(
                 "beam_clear",
@@ -544,9 +547,9 @@ CONTACT = (
         "Published: contour-welded laps bridged 0.20 mm (PC), 0.40 mm (PA6) and 0.25 mm (PA6-GF30), Polym. Eng. Sci. "
         "2011, doi 10.1002/pen.21943; by thermal expansion alone PVC bridged 0.025 mm, doi 10.1115/1.2769731.",
         (
-            Limit("attention", 0.1, "mm", "gap or overlap as drawn above which a finding is attention"),
-            Limit("share", 0.5, "1", "largest gap, and largest overlap, as drawn, in planned collapses"),
-            Limit("flat", 0.1, "mm", "largest gap of a flat or stepped lap, which has no collapse"),
+            Setting("attention", 0.1, "mm", "gap or overlap as drawn above which a finding is attention"),
+            Setting("share", 0.5, "1", "largest gap, and largest overlap, as drawn, in planned collapses"),
+            Setting("flat", 0.1, "mm", "largest gap of a flat or stepped lap, which has no collapse"),
         ),
         (
             Check(
@@ -638,7 +641,7 @@ CONTACT = (
         "None: the model shows the parts after welding. All values are those of the parts as moulded.",
         "assumption",
         "The overlap counts as the collapse within ±0.05 mm along the whole seam.",
-        (Limit("within", 0.05, "mm", "how far the overlap may differ from the planned collapse"),),
+        (Setting("within", 0.05, "mm", "how far the overlap may differ from the planned collapse"),),
         quantity="gap",
         says="The parts are drawn in the welded position: they overlap by about the planned collapse of "
         "{collapse} along the whole seam. The gap is not judged.",
@@ -657,8 +660,8 @@ CONTACT = (
         "touch too early; with 0.1 mm it would be 1.7 %. Where the settings give a tolerance of free_travel, that is "
         "judged and the smaller reserve holds, unless you set one.",
         (
-            Limit("reserve", 0.2, "mm", "free travel on top of the planned collapse"),
-            Limit("toleranced", 0.1, "mm", "the same where the settings give a tolerance of free_travel"),
+            Setting("reserve", 0.2, "mm", "free travel on top of the planned collapse"),
+            Setting("toleranced", 0.1, "mm", "the same where the settings give a tolerance of free_travel"),
         ),
         (
             Check(
@@ -684,7 +687,7 @@ CONTACT = (
         "Under the clamp the rib bends away sideways, and the pressure on the seam is lost.",
         "assumption",
         "Half a rib width.",
-        (Limit("share", 0.5, "1", "largest offset of the material below, in rib widths"),),
+        (Setting("share", 0.5, "1", "largest offset of the material below, in rib widths"),),
         (
             Check(
                 "support_offset",

@@ -17,8 +17,22 @@ KINDS: dict[str, tuple[str, dict[str, float]]] = {
     "%": ("a percentage", {"%": 1.0}),
     "K": ("a difference of temperatures", {"K": 1.0}),
     "1": ("a plain number or a share", {"1": 1.0, "%": 0.01}),
+    "nm": ("a wavelength", {"nm": 1.0, "µm": 1000.0, "um": 1000.0}),
+    "W": ("a power", {"W": 1.0, "kW": 1000.0}),
+    "mm/s": ("a speed", {"mm/s": 1.0, "m/s": 1000.0, "mm/min": 1 / 60}),
+    "mm/s²": ("an acceleration", {"mm/s²": 1.0, "mm/s2": 1.0, "m/s²": 1000.0, "m/s2": 1000.0}),
+    "MPa": ("a pressure", {"MPa": 1.0, "N/mm²": 1.0, "bar": 0.1, "kPa": 1e-3, "Pa": 1e-6}),
+    "Pa·s": ("a viscosity", {"Pa·s": 1.0, "Pas": 1.0}),
+    "s": ("a time", {"s": 1.0, "ms": 1e-3, "min": 60.0}),
+    "°C": ("a temperature", {"°C": 1.0, "C": 1.0}),
 }
 """Unit kept -> what kind of number that is, and the units in which it can be written."""
+
+
+def kind_of(unit: str) -> tuple[str, dict[str, float]]:
+    """Kind and units of a unit; one that is not in KINDS can be written in itself only."""
+    return KINDS.get(unit, (f"a number in {unit}", {unit: 1.0}))
+
 
 _WRITTEN = re.compile(r"\s*([-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?)\s*(\S*)\s*")
 
@@ -29,14 +43,14 @@ def in_unit(written: Any, unit: str) -> float:
     Parameters
     ----------
     written : a number, taken as being in ``unit``, or text with a unit of the same kind
-    unit : a key of KINDS
+    unit : in which it is kept, usually a key of KINDS
 
     Raises
     ------
     ValueError
         with a sentence that goes behind the name of the setting, such as "must be a length, ..."
     """
-    kind, factors = KINDS[unit]
+    kind, factors = kind_of(unit)
     known = ", ".join(name for name in factors if name not in ("1", '"'))
     if isinstance(written, bool) or not isinstance(written, int | float | str):
         raise ValueError(f"must be {kind}, such as {_example(unit)}; got {_shown(written)}")
@@ -56,7 +70,7 @@ def in_unit(written: Any, unit: str) -> float:
         except OverflowError:  # a whole number of hundreds of digits
             value = math.inf
     if not math.isfinite(value):
-        raise ValueError(f"must be a finite number; got {_shown(written)}")
+        raise ValueError(f"must be a finite number; got {_shown(written)[:80]}")
     return value
 
 
@@ -69,7 +83,15 @@ def _example(unit: str) -> str:
         "%": '28 or "28 %"',
         "K": '300 or "300 K"',
         "1": '0.1 or "10 %"',
-    }[unit]
+    }.get(unit, f'2 or "2 {unit}"')
+
+
+def other_reading(value: float, unit: str, least: float, most: float) -> str:
+    """A hint for a bare number out of its range that would lie in it in another unit; '' where none does."""
+    for name, factor in kind_of(unit)[1].items():
+        if factor != 1.0 and least <= value * factor <= most:
+            return f' If {value:g} {name} is meant, write "{value:g} {name}".'
+    return ""
 
 
 def _shown(written: Any) -> str:

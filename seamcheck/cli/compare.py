@@ -10,6 +10,7 @@ import click
 from seamcheck.cli import review as one
 from seamcheck.cli.ci import CI
 from seamcheck.cli.shared import (
+    Amount,
     SectionedCommand,
     SectionedOption,
     check_can_write,
@@ -59,9 +60,9 @@ def settings_options(command: Any) -> Any:
     section=one.SHOW,
     help="Exit with 1 also for new or worse findings that ask for attention.",
 )
-@option("--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
+@option("--time-limit", metavar="SECONDS", type=Amount(), section=one.RUN,
         help="Stop each review after so long. [default: 600]")  # fmt: skip
-@option("--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=one.RUN,
+@option("--memory-limit", metavar="MB", type=Amount(), section=one.RUN,
         help="Stop each review beyond so much memory. [default: 4096]")  # fmt: skip
 @option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
 @one_sentence

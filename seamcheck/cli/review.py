@@ -10,6 +10,7 @@ import click
 from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
 from seamcheck.cli.shared import (
+    Amount,
     SectionedCommand,
     make_console,
     one_sentence,
@@ -17,6 +18,7 @@ from seamcheck.cli.shared import (
     read_day,
     read_pairs,
     show_review,
+    tell_unused_cache,
 )
 
 if TYPE_CHECKING:
@@ -90,14 +92,14 @@ RUN = "Run"
 @option(
     "--time-limit",
     metavar="SECONDS",
-    type=click.FloatRange(min=0, min_open=True),
+    type=Amount(),
     section=RUN,
     help="Stop after so long. [default: 600]",
 )
 @option(
     "--memory-limit",
     metavar="MB",
-    type=click.FloatRange(min=0, min_open=True),
+    type=Amount(),
     section=RUN,
     help="Stop beyond so much memory. [default: 4096]",
 )
@@ -148,6 +150,8 @@ def command(
             click.echo(result.traceback, err=True)
         return result
 
+    if not no_cache:
+        tell_unused_cache()
     if options["each"] or options["changed_since"] is not None:
         from seamcheck.cli.each import review_each
 

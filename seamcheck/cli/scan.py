@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from seamcheck.cli import review as one
-from seamcheck.cli.shared import SectionedCommand, SectionedOption, one_sentence, option
+from seamcheck.cli.shared import Amount, SectionedCommand, SectionedOption, one_sentence, option
 
 if TYPE_CHECKING:
     from seamcheck.scanning.result import ScanResult
@@ -67,15 +67,15 @@ SHARED_OPTIONS = [
     help="Reviews at a time. [default: one for each processor]",
 )  # fmt: skip
 @option(
-    "--time-limit", metavar="SECONDS", type=click.FloatRange(min=0, min_open=True), section=RUN,
+    "--time-limit", metavar="SECONDS", type=Amount(), section=RUN,
     help="Of each review. [default: 600]",
 )  # fmt: skip
 @option(
-    "--memory-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=RUN,
+    "--memory-limit", metavar="MB", type=Amount(), section=RUN,
     help="Of each review. [default: 4096]",
 )  # fmt: skip
 @option(
-    "--unpack-limit", metavar="MB", type=click.FloatRange(min=0, min_open=True), section=RUN,
+    "--unpack-limit", metavar="MB", type=Amount(), section=RUN,
     help="What one model in an archive may unpack to. [default: 1000]",
 )  # fmt: skip
 @option("--again", is_flag=True, section=RUN, help="Review everything anew, also what has not changed.")

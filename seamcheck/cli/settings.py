@@ -27,7 +27,8 @@ def command(model: Path | None, target: Path | None, settings_file: Path | None,
     """
     from seamcheck.errors import UsageError
     from seamcheck.pipeline import settings_for
-    from seamcheck.settings.file import as_toml, find_settings_file
+    from seamcheck.settings.file import find_settings_file
+    from seamcheck.settings.writing import as_toml
 
     found = settings_file or (find_settings_file(model) if model is not None else None)
     text = as_toml(settings_for([], found))

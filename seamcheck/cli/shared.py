@@ -39,6 +39,23 @@ class SectionedOption(click.Option):
         self.section = section
 
 
+class Amount(click.ParamType):
+    """A finite number above 0: of seconds, of megabytes."""
+
+    name = "amount"
+
+    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> float:
+        from math import inf
+
+        try:
+            number = float(value)
+        except ValueError:
+            number = inf
+        if not 0.0 < number < inf:
+            self.fail(f"{value!r} is no finite number above 0", param, ctx)
+        return number
+
+
 def option(*names: str, section: str, **more: Any) -> Callable[[Any], Any]:
     """``click.option`` under a heading."""
     return click.option(*names, cls=SectionedOption, section=section, **more)
@@ -118,6 +135,15 @@ def read_pairs(values: tuple[str, ...], name: str, example: str) -> dict[str, st
             raise click.BadParameter(f"{text!r} should look like {example}", param_hint=f"'{name}'")
         pairs[key.strip()] = value.strip()
     return pairs
+
+
+def tell_unused_cache() -> None:
+    """Say on standard error why the cache folder is not used, where it is not."""
+    from seamcheck.cache.folder import Folder, default_folder
+
+    folder = default_folder()
+    if folder is not None and (why := Folder(folder).why_unused()):
+        click.echo(f"seamcheck: {why}", err=True)
 
 
 def check_can_write(path: Path) -> None:

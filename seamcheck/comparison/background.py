@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from seamcheck.catalogue.rules import RULES
-from seamcheck.settings.settings import NUMBERS
+from seamcheck.settings.declared import NUMBERS
 
 Document = Mapping[str, Any]
 Record = dict[str, Any]

@@ -38,7 +38,8 @@ from seamcheck.judge.findings import (
 from seamcheck.judge.tolerance import tolerance_of
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import cell_lengths, weighted_median
-from seamcheck.settings.settings import NUMBERS, Settings
+from seamcheck.settings.declared import NUMBERS
+from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
 
 KIND, SCHEMA_VERSION = "seamcheck-review", 2

@@ -11,8 +11,9 @@ from pathlib import Path
 from typing import Any
 
 from seamcheck.catalogue.kinds import KINDS
+from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import SEVERITIES, STANDINGS
+from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.errors import REASONS as REFUSALS
 
@@ -282,7 +283,7 @@ def _limit() -> dict[str, Any]:
             "value": NUMBER,
             "unit": TEXT,
             "what": TEXT,
-            "standing": {"enum": list(STANDINGS)},
+            "standing": {"enum": list(OF_DEFAULTS)},
             "standing_text": TEXT,
             "from": {"enum": ["default", "file", "option"]},
         }

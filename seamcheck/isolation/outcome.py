@@ -10,7 +10,11 @@ from typing import Any
 
 from seamcheck.errors import NotReviewed
 
+_ADDRESSES_MB = 2000.0  # more addresses than resident memory: libraries map what they never touch
 _LOOK_EVERY_S = 0.03  # between two looks at the child's memory
+
+STARTING = "starting"
+"""The stage before a job tells its first one: the model was not opened yet."""
 
 DOING = {
     "starting": "starting",
@@ -31,7 +35,9 @@ class Watch:
         self, time_limit_s: float | None, memory_limit_mb: float | None, progress: Callable[..., None] | None
     ) -> None:
         self.time_limit_s, self.memory_limit_mb, self.progress = time_limit_s, memory_limit_mb, progress
-        self.stage = "starting"
+        self.stage = STARTING
+        self._why = ""  # what ended the child
+        self._raised = False  # whether the job itself raised an error of seamcheck
         self.remarks: list[str] = []  # what the child found odd about the model so far, as sentences
         self._began = time.monotonic()
 
@@ -50,6 +56,14 @@ class Watch:
         wait : waits for the child's end, returns its exit status (negative: signal)
         chatter : what the child wrote to its standard error
         """
+        try:
+            return self._followed(messages, pid, wait, chatter)
+        except NotReviewed as reason:
+            raise (self._not_started(reason) if self.stage == STARTING and not self._raised else reason) from None
+
+    def _followed(
+        self, messages: queue.Queue[Any], pid: int, wait: Callable[[], int], chatter: Callable[[], str]
+    ) -> Any:
         while True:
             self._hold_to_limits(pid)
             try:
@@ -66,11 +80,32 @@ class Watch:
             elif kind == "result":
                 return rest[0]
             elif kind == "error":
+                self._raised = True
                 raise rest[0]
             elif kind == "memory":
-                raise _with_traceback(self._out_of_memory(), rest[0])
+                error = self._out_of_memory()
+                raise _with_traceback(ended_from_outside(error) if self._shell_is_lower() else error, rest[0])
             else:
                 raise _with_traceback(self._unexpected(rest[0], rest[1]), rest[2])
+
+    def _not_started(self, reason: NotReviewed) -> NotReviewed:
+        """The same end before the model was opened, which says something of the machine and nothing of the model."""
+        if getattr(reason, "ended_from_outside", False) and reason.code != "crashed":
+            why = "the system ended its process"
+        elif reason.code == "timeout":
+            why = f"its process was not ready after {self.time_limit_s:g} s"
+        elif reason.code == "out-of-memory":
+            why = "its process alone needs more memory than it may have"
+        else:
+            why = self._why or "its process ended"
+        shell = shell_limit_mb()
+        limit = "" if shell is None else f" A memory limit of {shell:.0f} MB is set (ulimit -v)."
+        error = NotReviewed(
+            "not-started",
+            f"This machine could not start the review: {why}.{limit} Nothing is known of the model; try again with "
+            "more memory or time.",
+        )
+        return ended_from_outside(_with_traceback(error, getattr(reason, "traceback", "")))
 
     @property
     def doing(self) -> str:
@@ -95,6 +130,8 @@ class Watch:
 
     def _out_of_memory(self) -> NotReviewed:
         limit = "the machine has" if self.memory_limit_mb is None else f"the limit of {self.memory_limit_mb:g} MB"
+        if self._shell_is_lower():
+            limit = f"the {shell_limit_mb():.0f} MB that the shell allows (ulimit -v)"
         return NotReviewed(
             "out-of-memory",
             f"More memory was needed than {limit}, while {self.doing}. Allow more with --memory-limit, or "
@@ -116,6 +153,7 @@ class Watch:
                 how = signal.Signals(-status).name
             except ValueError:
                 how = f"signal {-status}"
+        self._why = f"its process ended with {how}"
         error = NotReviewed(
             "crashed",
             f"The CAD kernel crashed while {self.doing} ({how})."
@@ -125,7 +163,15 @@ class Watch:
                 "again as STEP."
             ),
         )
+        if self._shell_is_lower():
+            shell = f" A memory limit of {shell_limit_mb():.0f} MB is set (ulimit -v), which may be why."
+            error = ended_from_outside(NotReviewed("crashed", error.message + shell))
         return _with_traceback(error, chatter)
+
+    def _shell_is_lower(self) -> bool:
+        """Whether a memory limit that this process inherited is reached before the one that it was given."""
+        shell = shell_limit_mb()
+        return shell is not None and (self.memory_limit_mb is None or shell < self.memory_limit_mb + _ADDRESSES_MB)
 
     def _remark(self, introduction: str = "") -> str:
         """The first thing that was found odd, as a further sentence; '' where nothing was."""
@@ -133,11 +179,22 @@ class Watch:
 
     def _unexpected(self, kind: str, text: str) -> NotReviewed:
         first = text.strip().splitlines()[0] if text.strip() else "no text"
+        self._why = f"{kind}: {first}".rstrip(".")
         return NotReviewed(
             "crashed",
             f"An unexpected error ended the review while {self.doing}: {kind}: {first}. Run it again with "
             "--debug to see where.",
         )
+
+
+def shell_limit_mb() -> float | None:
+    """MB of addresses that this process and its children may use, as ``ulimit -v`` sets it; None for no limit."""
+    try:
+        import resource
+    except ImportError:  # Windows
+        return None
+    size = resource.getrlimit(resource.RLIMIT_AS)[0]
+    return None if size == resource.RLIM_INFINITY else size / 1e6
 
 
 def resident_mb(pid: int) -> float:

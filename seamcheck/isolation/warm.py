@@ -122,8 +122,9 @@ class WarmWorkers:
                 self._go_on()
                 if attempt == 1:
                     error = NotReviewed(
-                        "crashed",
-                        "The process that starts the reviews was ended twice. Check the memory of the machine.",
+                        "not-started",
+                        "This machine could not start the review: the process that starts reviews was ended twice. "
+                        "Check its memory, and limits of the shell (ulimit -v).",
                     )
                     raise ended_from_outside(error) from gone
         raise AssertionError("unreachable")
@@ -164,6 +165,19 @@ class _ServerGone(Exception):
     """The fork server ended before it told how the child ended."""
 
 
+class _Sender:
+    """Writes to a socket at once: nothing is left to be written when it closes."""
+
+    def __init__(self, connection: socket.socket) -> None:
+        self._connection = connection
+
+    def write(self, data: bytes) -> None:
+        self._connection.sendall(data)
+
+    def flush(self) -> None:
+        pass
+
+
 class _Server:
     """This side of the fork server."""
 
@@ -199,7 +213,7 @@ class _Server:
         with (
             tempfile.TemporaryFile() as chatter,
             ours,
-            ours.makefile("rwb") as stream,
+            ours.makefile("rb") as answers,
             open(status, "rb") as ends,
         ):
             try:
@@ -212,8 +226,8 @@ class _Server:
                 watch = Watch(limits["time_limit_s"], limits["memory_limit_mb"], limits["progress"])
                 job = {"function": function, "args": args, "time_limit_s": limits["time_limit_s"]}
                 with suppress(OSError):  # the child is gone already: the watch says how
-                    write_message(stream, job)
-                return watch.follow(messages_from(stream), pid, lambda: _number(ends), lambda: tail(chatter))
+                    write_message(_Sender(ours), job)
+                return watch.follow(messages_from(answers), pid, lambda: _number(ends), lambda: tail(chatter))
             finally:
                 with suppress(_ServerGone):
                     self._ask(b"E", number, [])

@@ -13,8 +13,8 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, OFF, Bound, Check, Rule
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch, cell_lengths, stretches, weighted_median
-from seamcheck.settings.settings import DEFAULT, Settings
+from seamcheck.sections.stretches import Stretch, bridged, cell_lengths, grown, stretches, weighted_median
+from seamcheck.settings.settings import Settings
 
 RIB_MISSING, TRAPS_MISSING = "rib-missing", "traps-missing"
 
@@ -100,16 +100,14 @@ class JudgedSeam:
         """What a bound can be made from without looking at a station."""
         own = {limit.name: self.settings.limit(rule.key, limit.name) for limit in rule.limits}
         if rule.key == "sink-travel":
-            own["reserve"] = self._reserve_of_travel(own)
+            own["reserve"] = self._reserve_of_travel()
         return {"collapse": self.settings.collapse, **own}
 
-    def _reserve_of_travel(self, own: Mapping[str, float]) -> float:
+    def _reserve_of_travel(self) -> float:
         """mm on top of the collapse: none before an intended stop, less where a tolerance of the travel is judged."""
-        settings = self.settings
-        if settings.intended_stop > 0:
-            return -settings.limit("intended-stop", "within")
-        is_own = settings.origin("sink-travel.reserve") != DEFAULT
-        return own["toleranced"] if "free_travel" in settings.tolerances and not is_own else own["reserve"]
+        if self.settings.intended_stop > 0:
+            return -self.settings.limit("intended-stop", "within")
+        return self.settings.travel_reserve()
 
     def constant(self, rule: Rule, formula: str) -> float:
         """A bound that needs no station."""
@@ -177,6 +175,18 @@ class JudgedPath:
 
     def stretches(self, mark: np.ndarray) -> list[Stretch]:
         return stretches(mark, self.path.s, self.path.length, self.path.closed)
+
+    def beyond(self, margin: np.ndarray, slack: float) -> np.ndarray:
+        """(n,) bool: where a margin is missed by more than the measuring error; what lies beside that goes with it.
+
+        A stretch begins where the margin is missed by more than ``slack`` and goes on as long as it is missed by half
+        of that, so that values which differ by less than they can be measured to make one stretch.
+        """
+        with np.errstate(invalid="ignore"):
+            return grown(margin < -slack, margin < -slack / 2, self.path.closed)
+
+    def bridged(self, mark: np.ndarray, unknown: np.ndarray) -> np.ndarray:
+        return bridged(mark, unknown, self.path.s, self.path.length, self.path.closed)
 
     def within(self, start: float, length: float) -> np.ndarray:
         """(n,) bool: stations from ``start`` on for ``length`` mm, round the start of a closed path."""

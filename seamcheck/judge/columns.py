@@ -69,12 +69,12 @@ class _Case:
             mark |= self._is_beyond(step, tolerance)
         for column in self.bound.stands_in_for:
             mark &= ~np.isfinite(self.view.column(column))
-        return mark & ~self.view.uncovered if self.rule.needs_cover else mark
+        mark = mark & ~self.view.uncovered if self.rule.needs_cover else mark
+        return self.view.bridged(mark, np.isnan(self.values) | self.view.uncovered)
 
     def _is_beyond(self, step: Step, tolerance: float) -> np.ndarray:
         slack = slack_of(self.check.column, QUANTITIES[self.check.column].unit)
-        with np.errstate(invalid="ignore"):
-            return np.asarray(step.margin(self.values, self.side) - tolerance < -slack)
+        return self.view.beyond(step.margin(self.values, self.side) - tolerance, slack)
 
     def draft(self, stretch: Stretch, tolerance: float) -> DraftFinding:
         """The finding of a stretch beyond a bound: told of the gravest bound, at the place furthest beyond it."""

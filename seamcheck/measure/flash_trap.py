@@ -8,7 +8,10 @@ import numpy as np
 
 from seamcheck.sections.intervals import Side
 
-LIP = 0.2  # mm that a lip rises above the trap floor (or hangs down), at least
+LIP = 0.2 - 0.0017
+"""mm that a lip rises above the trap floor (or hangs down), at least: 0.2 mm less the measuring error. No drawing has
+just this number, so that a lip of one height is one along the whole seam."""
+
 SLIT = 0.5  # mm, widest slit between the cover's edge and a wall that still closes the trap
 TRAP_SEARCH = 3.0  # rib widths beside the flank within which a groove may be closed by a lip
 _FLAT = np.tan(np.radians(30.0))

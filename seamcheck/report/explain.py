@@ -11,13 +11,16 @@ from rich.table import Table
 from rich.text import Text
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.known import standing_sentence
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import ATTENTION, STANDINGS, Bound, Rule
+from seamcheck.catalogue.rule import ATTENTION, Bound, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.errors import UsageError
-from seamcheck.settings.settings import NUMBERS, Settings, unknown
+from seamcheck.settings.declared import SETTINGS
+from seamcheck.settings.reading import unknown
+from seamcheck.settings.settings import Settings
 
 
 def overview(settings: Settings) -> Iterator[RenderableType]:
@@ -44,11 +47,12 @@ def page(word: str, settings: Settings) -> Iterator[RenderableType]:
         yield from _rule(RULES[key], settings)
     elif key.replace("-", "_") in QUANTITIES:
         yield from _quantity(key.replace("-", "_"), settings)
-    elif key.replace("_", "-") in NUMBERS:
-        n = NUMBERS[key.replace("_", "-")]
-        yield Text(f"{n.key} (setting)", style="bold")
-        value = shown(getattr(settings, n.attribute), n.unit)
-        yield Text(f"{n.what[0].upper()}{n.what[1:]}: {value} ({n.standing}).")
+    elif key in SETTINGS or key.replace("_", "-") in SETTINGS:
+        setting = SETTINGS.get(key) or SETTINGS[key.replace("_", "-")]
+        yield Text(f"{setting.key} (setting)", style="bold")
+        value = settings.value(setting)
+        now = "not set" if value is None else shown(value, setting.unit)
+        yield Text(f"{setting.what[0].upper()}{setting.what[1:]}: {now} ({setting.standing_in_words()}).")
     elif key in REASONS:
         yield Text(f"{key} (why something was not measured)", style="bold")
         yield Text(REASONS[key])
@@ -56,7 +60,7 @@ def page(word: str, settings: Settings) -> Iterator[RenderableType]:
         yield Text(f"{key} (why a model was not reviewed)", style="bold")
         yield Text(REFUSALS[key])
     else:
-        raise UsageError(unknown(key, (*RULES, *QUANTITIES, *NUMBERS, *REASONS, *REFUSALS), "rule or quantity"))
+        raise UsageError(unknown(key, (*RULES, *QUANTITIES, *SETTINGS, *REASONS, *REFUSALS), "rule or quantity"))
 
 
 def limits_in_words(rule: Rule, settings: Settings) -> str:
@@ -92,7 +96,7 @@ def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
         for word, bound in (("at least", check.lower), ("at most", check.upper)):
             for words in () if bound is None else bounds_in_words(bound, rule, settings):
                 yield Text(f"Limit: {check.column} {word} {words}")
-    yield Text(f"Standing of the number: {rule.standing}. {STANDINGS[rule.standing]} {rule.standing_text}")
+    yield Text(f"Standing of the number: {rule.standing}. {standing_sentence(rule.standing)} {rule.standing_text}")
     yield Text(f"Severity: {settings.severity(rule.key)}")
     yield Text()
     yield Text(f"Harm: {rule.harm}")

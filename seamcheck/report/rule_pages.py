@@ -8,8 +8,9 @@ from __future__ import annotations
 from pathlib import Path
 
 from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.known import OF_DEFAULTS, standing_sentence
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, STANDINGS, Rule
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.explain import bounds_in_words, judged_by, limits_in_words, without_amount
 from seamcheck.settings.settings import Settings
@@ -27,7 +28,7 @@ def rules_page() -> str:
         "",
     ]
     lines += ["Where a number comes from is written beside it:", ""]
-    lines += [f"- **{key}**: {text}" for key, text in STANDINGS.items()]
+    lines += [f"- **{key}**: {standing_sentence(key)}" for key in OF_DEFAULTS]
     lines += ["", "| rule | severity | default limit | standing |", "|---|---|---|---|"]
     for rule in RULES.values():
         words = limits_in_words(rule, settings)

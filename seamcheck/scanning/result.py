@@ -85,7 +85,7 @@ def known_reasons(codes: Iterable[str]) -> tuple[str, ...]:
     valid = (*REASONS, *(code for code in SKIPPED if code not in REASONS), ANY)
     for code in codes:
         if code not in valid:
-            from seamcheck.settings.settings import unknown
+            from seamcheck.settings.reading import unknown
 
             raise UsageError(unknown(code, valid, "reason"))
     return tuple(codes)

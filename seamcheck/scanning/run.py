@@ -31,8 +31,8 @@ from seamcheck.scanning.patterns import patterns_from, stem
 from seamcheck.scanning.result import ScanResult
 from seamcheck.scanning.store import Store, name_of, open_to_write, place_of
 from seamcheck.scanning.workers import LocalWorkers, Workers
-from seamcheck.settings.file import as_toml
 from seamcheck.settings.settings import Settings
+from seamcheck.settings.writing import as_toml
 from seamcheck.version import __version__
 
 MOST_TRIES = 2

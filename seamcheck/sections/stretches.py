@@ -9,6 +9,9 @@ import numpy as np
 MERGE = 1.0
 """mm: stretches of one path closer than this are one."""
 
+BRIDGE = 10.0
+"""mm: so much that could not be measured (a corner, a hole in the cover) parts no stretch that goes on behind it."""
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Stretch:
@@ -71,6 +74,50 @@ def stretches(mark: np.ndarray, s: np.ndarray, length: float, closed: bool, merg
         whole = not closed and len(run) == len(s)
         found.append(Stretch(_on_path(start, length, closed), _on_path(end, length, closed), size, run, whole))
     return sorted(found, key=lambda stretch: int(stretch.stations.min()))
+
+
+def grown(seed: np.ndarray, room: np.ndarray, closed: bool) -> np.ndarray:
+    """Runs of stations that hold a seed.
+
+    Parameters
+    ----------
+    seed, room : (n,) bool, in the order of the path; a seed belongs to the room
+    closed : whether the last station is next to the first
+
+    Returns
+    -------
+    (n,) bool: all of each run of ``room`` that has a seed in it
+    """
+    room = room | seed
+    if not len(room) or not room.any():
+        return room
+    label = np.cumsum(np.append(True, room[1:] != room[:-1]))
+    if closed and room[0] and room[-1]:
+        label[label == label[-1]] = label[0]
+    return room & np.isin(label, label[seed])
+
+
+def bridged(
+    mark: np.ndarray, unknown: np.ndarray, s: np.ndarray, length: float, closed: bool, most: float = BRIDGE
+) -> np.ndarray:
+    """(n,) bool: the marked stations, and what is unknown between two of them.
+
+    Parameters
+    ----------
+    mark, unknown : (n,) bool; s : (n,) mm, ascending; length : mm, of the whole path
+    most : mm, a longer unknown stretch parts what is marked before and behind it
+    """
+    mark = np.array(mark)
+    unknown = unknown & ~mark
+    if not mark.any() or not unknown.any():
+        return mark
+    for stretch in stretches(unknown, s, length, closed, merge=0.0):
+        first, last = int(stretch.stations[0]) - 1, int(stretch.stations[-1]) + 1
+        if not closed and (first < 0 or last >= len(s)):
+            continue
+        if stretch.length <= most and mark[first % len(s)] and mark[last % len(s)]:
+            mark[stretch.stations] = True
+    return mark
 
 
 def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:

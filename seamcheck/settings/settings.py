@@ -2,78 +2,42 @@
 
 from __future__ import annotations
 
-import difflib
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
-from typing import Any
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.units import in_unit, shown
+from seamcheck.catalogue.setting import Setting
 from seamcheck.errors import UsageError
-from seamcheck.settings.tables import READERS, TABLE_KEYS, Clamp, Scanner, changed_table, is_table_key
-from seamcheck.settings.waivers import Waiver
+from seamcheck.settings.declared import CLAMP, MATERIAL, NUMBERS, RENAMED, SCANNER, TABLES, TEXTS
+from seamcheck.settings.reading import (
+    SettingFault,
+    Table,
+    blamed_on,
+    check,
+    choice,
+    direction,
+    number,
+    text,
+    unknown,
+)
+from seamcheck.settings.tables import Clamp, Scanner, read_clamp, read_scanner, read_tolerances
+from seamcheck.settings.waivers import Waiver, read_waivers
+
+if TYPE_CHECKING:
+    from seamcheck.settings.material import MaterialSettings
 
 DEFAULT, FILE, OPTION = "default", "file", "option"
 """Where a setting comes from; an option wins over the file, the file over the default."""
 
 
-@dataclass(frozen=True, slots=True)
-class Number:
-    """One number that is not the limit of a rule; ``key`` with '_' for '-' is its attribute in Settings."""
-
-    key: str
-    default: float
-    unit: str
-    what: str
-    standing: str
-    least: float
-    most: float
-
-    @property
-    def attribute(self) -> str:
-        return self.key.replace("-", "_")
-
-
-NUMBERS: dict[str, Number] = {
-    n.key: n
-    for n in (
-        Number(
-            "collapse", 0.4, "mm", "planned collapse: how far the rib melts down",
-            "common practice: 0.2 to 0.8 mm; set your own", 0.01, 5.0,
-        ),
-        Number(
-            "beam-margin", 0.0, "mm", "room for the light beside the rib; the clamp land begins beyond it",
-            "assumption", 0.0, 20.0,
-        ),
-        Number(
-            "station-spacing", 0.5, "mm", "distance between two stations along the seam",
-            "assumption; refined where a quantity changes fast", 0.02, 20.0,
-        ),
-        Number(
-            "lateral-play", 0.0, "mm", "how far the cover may shift sideways in the base while it sinks",
-            "assumption", 0.0, 5.0,
-        ),
-        Number(
-            "intended-stop", 0.0, "mm",
-            "travel at which a stop is meant to end the collapse; 0 where there is none",
-            "of your design", 0.0, 5.0,
-        ),
-    )
-}  # fmt: skip
-
-TEXTS: dict[str, str] = {
-    "cover": "name or id of the part to take as the cover",
-    "base": "name or id of the part to take as the base",
-    "beam": "direction in which the light travels, from the cover into the base",
-}
-"""Settings that are not numbers."""
-
-
 def default_limits() -> dict[str, float]:
     """'rule.name' -> default of every limit."""
-    return {f"{rule.key}.{limit.name}": limit.default for rule in RULES.values() for limit in rule.limits}
+    limits = ((f"{rule.key}.{limit.name}", limit.default) for rule in RULES.values() for limit in rule.limits)
+    return {key: default for key, default in limits if default is not None}
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,13 +46,13 @@ class Settings:
 
     Attributes
     ----------
-    collapse, beam_margin, station_spacing, lateral_play, intended_stop : mm, see NUMBERS
+    collapse, beam_margin, station_spacing, lateral_play, intended_stop : mm, see declared.NUMBERS
     cover, base : part name or id, None to find them
     beam : (3,) direction of the light, not necessarily of length 1; None to find it
     limits : 'rule.name' -> value, all of them
     severities : rule -> severity or 'off', all of them
     waivers : accepted findings
-    material : the ``[material]`` table as read, None without one
+    material : materials and process, None without a ``[material]`` table
     scanner : where the light comes from, None without a ``[scanner]`` table
     clamp : the clamp tool
     tolerances : quantity -> how far (+-) it may differ from the drawing
@@ -97,18 +61,18 @@ class Settings:
     today : the day that decides about waivers; None takes the clock's
     """
 
-    collapse: float = NUMBERS["collapse"].default
-    beam_margin: float = NUMBERS["beam-margin"].default
-    station_spacing: float = NUMBERS["station-spacing"].default
-    lateral_play: float = NUMBERS["lateral-play"].default
-    intended_stop: float = NUMBERS["intended-stop"].default
+    collapse: float = NUMBERS["collapse"].default or 0.0
+    beam_margin: float = NUMBERS["beam-margin"].default or 0.0
+    station_spacing: float = NUMBERS["station-spacing"].default or 0.0
+    lateral_play: float = NUMBERS["lateral-play"].default or 0.0
+    intended_stop: float = NUMBERS["intended-stop"].default or 0.0
     cover: str | None = None
     base: str | None = None
     beam: tuple[float, float, float] | None = None
     limits: Mapping[str, float] = field(default_factory=default_limits)
     severities: Mapping[str, str] = field(default_factory=lambda: {r.key: r.severity for r in RULES.values()})
     waivers: tuple[Waiver, ...] = ()
-    material: Mapping[str, Any] | None = None
+    material: MaterialSettings | None = None
     scanner: Scanner | None = None
     clamp: Clamp = field(default_factory=Clamp)
     tolerances: Mapping[str, float] = field(default_factory=dict)
@@ -117,21 +81,34 @@ class Settings:
     today: date | None = None
 
     def __post_init__(self) -> None:
-        for number in NUMBERS.values():
-            _within(number.key, getattr(self, number.attribute), number.unit, number.least, number.most)
+        for setting in NUMBERS.values():
+            with blamed_on((setting.name,)):
+                check(setting.name, getattr(self, setting.attribute), setting)
         for rule in RULES.values():
             for limit in rule.limits:
                 key = f"{rule.key}.{limit.name}"
-                _within(key, self.limits[key], limit.unit, limit.least, limit.most)
+                with blamed_on(("limits", rule.key, limit.name)):
+                    check(key, self.limits[key], limit)
             low, high = (self.limits.get(f"{rule.key}.{name}") for name in ("min", "max"))
             if low is not None and high is not None and rule.fails == "outside" and low > high:
-                raise UsageError(f"{rule.key}: min ({low:g}) lies above max ({high:g}); nothing could hold that.")
+                said = f"{rule.key}: min ({low:g}) lies above max ({high:g}); nothing could hold that."
+                raise SettingFault(("limits", rule.key), said)
 
     def limit(self, rule: str, name: str) -> float:
         """One number of a rule."""
         return self.limits[f"{rule}.{name}"]
 
+    def value(self, setting: Setting) -> float | None:
+        """Value of a setting that is no limit, in its unit; None where it is not set and has no default."""
+        table, _, section = setting.table.partition(".")
+        if table == "material":
+            found = None if self.material is None else self.material.get(f"{section}.{setting.name}")
+            return setting.default if found is None else found.value
+        holder = {"scanner": self.scanner, "clamp": self.clamp}.get(table, self)
+        return setting.default if holder is None else getattr(holder, setting.attribute)
+
     def severity(self, rule: str) -> str:
+        """Severity of a rule, or 'off'."""
         return self.severities[rule]
 
     def origin(self, key: str) -> str:
@@ -146,6 +123,24 @@ class Settings:
         found = {self.origin(key) for key in keys}
         return next((o for o in (OPTION, FILE) if o in found), DEFAULT)
 
+    def travel_reserve(self) -> float:
+        """mm that must be left of the free travel: less where a tolerance of it is judged, unless it was set."""
+        is_own = self.origin("sink-travel.reserve") != DEFAULT
+        is_judged = "free_travel" in self.tolerances and not is_own
+        return self.limit("sink-travel", "toleranced" if is_judged else "reserve")
+
+    def materials(self) -> MaterialSettings | None:
+        """Materials and process, completed by what other tables hold; None without a ``[material]`` table."""
+        if self.material is None:
+            return None
+        from seamcheck.settings.material import completed
+
+        reserves = {
+            "process.travel_reserve": self.travel_reserve(),
+            "process.height_reserve": self.limit("rib-height", "reserve"),
+        }
+        return completed(self.material, self.tolerances, self.clamp.pressure, reserves)
+
     def changed(self, values: Mapping[str, Any], origin: str = OPTION) -> Settings:
         """A copy with other values.
 
@@ -153,44 +148,147 @@ class Settings:
         ----------
         values : key -> value; keys as in the settings file ('collapse', 'beam', 'rib-width.min',
             'rib-width.severity', 'scanner.distance'), '_' counts as '-'; numbers may be text with a unit. The
-            tables 'scanner', 'clamp' and 'tolerance' also whole, as a mapping; None takes one away
+            tables 'scanner', 'clamp', 'tolerance' and 'material' also whole, as a mapping; None takes one away
         origin : what is remembered about them
 
         Raises
         ------
         UsageError : an unknown key or a value that can't be taken
         """
-        fields: dict[str, Any] = {}
-        limits, severities, origins = dict(self.limits), dict(self.severities), dict(self.origins)
-        tables: dict[str, dict[str, Any] | None] = {}
+        table: dict[str, Any] = {}
         for given, value in values.items():
-            key = known_key(given.replace("_", "-"))
-            origins[key.partition(".")[0] if is_table_key(key) else key] = origin
-            if is_table_key(key):
-                changed_table(tables, key, value, self)
-            elif key in NUMBERS:
-                fields[NUMBERS[key].attribute] = number(key, value, NUMBERS[key].unit)
-            elif key == "beam":
-                fields["beam"] = None if value is None else direction(value)
-            elif key in TEXTS:
-                fields[key] = None if value is None else part_name(key, value)
-            elif key.endswith(".severity"):
-                rule = key.removesuffix(".severity")
-                severities[rule] = severity(rule, value)
+            path = path_of(given.replace("_", "-"))
+            if path[0] in _AS_TABLE and len(path) > 1:
+                _change_entry(table.setdefault(path[0], _AS_TABLE[path[0]](self)), path[1:], given, value)
             else:
-                rule, _, name = key.partition(".")
-                limits[key] = number(key, value, RULES[rule].limit(name).unit)
-        for table, entries in tables.items():
-            name, read, nothing = READERS[table]
-            fields[name] = nothing if entries is None else read(entries)
-        return replace(self, limits=limits, severities=severities, origins=origins, **fields)
+                inner = table
+                for key in path[:-1]:
+                    inner = inner.setdefault(key, {})
+                is_typed = isinstance(value, Scanner | Clamp)
+                inner[path[-1]] = value.as_table() if is_typed else value
+        return read(table, self, origin)
 
 
-def known_key(key: str) -> str:
-    """The key itself; UsageError with the nearest one where it does not exist."""
-    if key in NUMBERS or key in TEXTS or key in all_limit_keys() or is_table_key(key):
-        return key
-    raise UsageError(unknown(key, (*NUMBERS, *TEXTS, *TABLE_KEYS, *all_limit_keys()), "setting"))
+_AS_TABLE: dict[str, Callable[[Settings], dict[str, Any]]] = {
+    "scanner": lambda settings: settings.scanner.as_table() if settings.scanner else {},
+    "clamp": lambda settings: settings.clamp.as_table(),
+    "tolerance": lambda settings: dict(settings.tolerances),
+    "material": lambda settings: {} if settings.material is None else _copy(settings.material.written),
+}
+"""Tables that are read as a whole: one changed entry goes with the others."""
+
+
+def _copy(table: Mapping[str, Any]) -> dict[str, Any]:
+    return {key: _copy(value) if isinstance(value, Mapping) else value for key, value in table.items()}
+
+
+def _change_entry(table: dict[str, Any], path: tuple[str, ...], given: str, value: Any) -> None:
+    """Put one entry into a table that is read as a whole."""
+    if given.startswith(("tolerance", "material")):  # their entries are written with '_'
+        path = tuple(key.replace("-", "_") for key in path)
+    for key in path[:-1]:
+        table = table.setdefault(key, {})
+    if path == ("distance",):
+        table.pop("telecentric", None)
+    if path == ("telecentric",) and str(value).lower() == "true":
+        table.pop("distance", None)
+    table[path[-1]] = value
+
+
+def read(
+    table: Mapping[str, Any], over: Settings | None = None, origin: str = FILE, folder: Path | None = None
+) -> Settings:
+    """Settings of a table as it was written, over other settings.
+
+    Parameters
+    ----------
+    table : as the file holds it: numbers, 'joint', 'limits', 'scanner' ...
+    over : what counts where the table says nothing; None for the defaults
+    origin : what is remembered about the values
+    folder : beside which files lie that it names
+
+    Raises
+    ------
+    SettingFault : an unknown key or a value that can't be taken; it has the path of that entry
+    """
+    over = over or Settings()
+    top = Table(table, (), "")
+    top.only((*NUMBERS, *TABLES), "setting")
+    fields: dict[str, Any] = {}
+    origins = dict(over.origins)
+    for setting in NUMBERS.values():
+        if setting.name in table:
+            fields[setting.attribute] = top.number(setting)
+            origins[setting.name] = origin
+    if "joint" in table:
+        fields |= _joint(top.table("joint", ""))
+        origins |= dict.fromkeys(table["joint"], origin)
+    if "limits" in table:
+        limits, severities = _limits(top.table("limits"))
+        fields["limits"], fields["severities"] = {**over.limits, **limits}, {**over.severities, **severities}
+        origins |= dict.fromkeys((*limits, *(f"{rule}.severity" for rule in severities)), origin)
+    if "waivers" in table:
+        fields["waivers"] = read_waivers(table["waivers"])
+    if "material" in table:
+        from seamcheck.settings.material import read_material
+
+        fields["material"] = read_material(table["material"])
+    for key, name, take in (
+        ("scanner", "scanner", read_scanner),
+        ("clamp", "clamp", read_clamp),
+        ("tolerance", "tolerances", lambda written: read_tolerances(written, folder)),
+    ):
+        if key in table:
+            fields[name] = take(table[key])
+            origins[key] = origin
+    return replace(over, origins=origins, **fields)
+
+
+_TAKERS: dict[str, Callable[[str, Any], Any]] = {"cover": text, "base": text, "beam": direction}
+
+
+def _joint(table: Table) -> dict[str, Any]:
+    table.only(TEXTS, "setting")
+    return {key: table.maybe(key, None, _TAKERS[key]) for key in table.values}
+
+
+def _limits(table: Table) -> tuple[dict[str, float], dict[str, str]]:
+    """'rule.name' -> value and rule -> severity, of what the table holds."""
+    limits: dict[str, float] = {}
+    severities: dict[str, str] = {}
+    table.only(RULES, "rule")
+    for rule in table.values:
+        entries, known = table.table(rule, rule), {limit.name: limit for limit in RULES[rule].limits}
+        for name in entries.values:
+            if f"{rule}.{name}" in RENAMED:
+                raise SettingFault((*entries.path, name), f"{rule}.{name} is now {RENAMED[f'{rule}.{name}']}.")
+        entries.only((*known, "severity"), f"limit of {rule}")
+        for name in entries.values:
+            if name == "severity":
+                severities[rule] = entries.at(name, choice, SEVERITIES)
+            else:
+                limits[f"{rule}.{name}"] = entries.at(name, number, known[name])
+    return limits, severities
+
+
+def path_of(key: str) -> tuple[str, ...]:
+    """Path in the settings file of a setting such as 'rib-width.min' or 'beam'; UsageError for an unknown one."""
+    table, _, rest = key.partition(".")
+    if key in NUMBERS or (table in _AS_TABLE and (rest or key == table)):
+        return tuple(key.split("."))
+    if key in TEXTS:
+        return "joint", key
+    if table in RULES and (key in all_limit_keys() or key in RENAMED):
+        return "limits", table, rest
+    raise UsageError(unknown(key, (*NUMBERS, *TEXTS, *_TABLE_KEYS, *all_limit_keys()), "setting"))
+
+
+_TABLE_KEYS: tuple[str, ...] = (
+    *_AS_TABLE,
+    *(setting.key for setting in (*SCANNER.values(), *CLAMP.values(), *MATERIAL)),
+    "scanner.axis",
+    "scanner.telecentric",
+)
 
 
 def all_limit_keys() -> tuple[str, ...]:
@@ -200,77 +298,3 @@ def all_limit_keys() -> tuple[str, ...]:
         keys += [f"{rule.key}.{limit.name}" for limit in rule.limits]
         keys.append(f"{rule.key}.severity")
     return tuple(keys)
-
-
-def unknown(word: str, valid: Iterable[str], kind: str) -> str:
-    """A sentence about a word that does not exist, with the nearest one that does."""
-    valid = list(valid)
-    near = nearest(word, valid)
-    if near:
-        return f"There is no {kind} {word!r}. Did you mean {near!r}?"
-    if len(valid) <= 8:
-        return f"There is no {kind} {word!r}. There are: {', '.join(valid)}."
-    return f"There is no {kind} {word!r}. `seamcheck settings` lists all of them."
-
-
-def nearest(word: str, valid: Iterable[str]) -> str:
-    """The valid word most like the given one; '' where none is."""
-    plain: dict[str, str] = {}
-    for v in valid:  # the first of two that differ only in '-' and '_': a rule before a quantity
-        plain.setdefault(v.lower().replace("_", "-"), v)
-    found = difflib.get_close_matches(word.lower().replace("_", "-"), plain, n=1, cutoff=0.5)
-    return plain[found[0]] if found else ""
-
-
-def number(key: str, written: Any, unit: str) -> float:
-    try:
-        return in_unit(written, unit)
-    except ValueError as why:
-        raise UsageError(f"{key} {why}.") from None
-
-
-def severity(rule: str, written: Any) -> str:
-    if written in SEVERITIES:
-        return str(written)
-    near = nearest(str(written), SEVERITIES)
-    hint = f" Did you mean {near!r}?" if near else ""
-    raise UsageError(f"{rule}.severity must be one of {', '.join(SEVERITIES)}; got {written!r}.{hint}")
-
-
-def part_name(key: str, written: Any) -> str:
-    if not isinstance(written, str) or not written.strip():
-        raise UsageError(f"{key} must be the name or id of a part; got {written!r}.")
-    return written
-
-
-def direction(written: Any) -> tuple[float, float, float]:
-    """(3,) from '-z', 'x,y,z' or three numbers."""
-    axes = {"x": (1.0, 0.0, 0.0), "y": (0.0, 1.0, 0.0), "z": (0.0, 0.0, 1.0)}
-    how = 'write x,y,z such as 0,0,-1, or an axis such as "-z"'
-    values: list[Any] = []
-    if isinstance(written, str):
-        text = written.strip().lower()
-        if text.lstrip("+-") in axes and len(text) <= 2:
-            sign = -1.0 if text.startswith("-") else 1.0
-            x, y, z = axes[text[-1]]
-            return sign * x + 0.0, sign * y + 0.0, sign * z + 0.0
-        values = list(text.replace(",", " ").split())
-    elif isinstance(written, Iterable):
-        values = list(written)
-    try:
-        x, y, z = (in_unit(v if isinstance(v, str) else float(v), "1") for v in values)
-    except (ValueError, TypeError, OverflowError):
-        raise UsageError(f"beam must be a direction: {how}; got {str(written)[:80]!r}.") from None
-    if x * x + y * y + z * z < 1e-18:
-        raise UsageError("beam must be a direction; got one of length 0.")
-    return x, y, z
-
-
-def _within(key: str, value: float, unit: str, least: float, most: float) -> None:
-    if not least <= value <= most:
-        said = (
-            f"between {shown(least, unit)} and {shown(most, unit)}"
-            if most < float("inf")
-            else (f"at least {shown(least, unit)}")
-        )
-        raise UsageError(f"{key} must be {said}; got {shown(value, unit)}.")

@@ -20,6 +20,7 @@ from seamcheck.cache.key import AFTERWARDS, key_of
 from seamcheck.cache.measured import keep, recall
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.settings.material import read_material
 from seamcheck.settings.settings import Settings
 from seamcheck.settings.tables import Clamp, Scanner
 from seamcheck.settings.waivers import Waiver
@@ -89,7 +90,11 @@ def test_a_second_review_needs_no_child(tmp_path, monkeypatch):
     monkeypatch.setattr("seamcheck.isolation.run_isolated", lambda *a, **k: pytest.fail("measured again"))
     again = pipeline.review(model, Settings(today=DAY), cache=folder)
     assert as_bytes(again.document) == as_bytes(first.document)
-    other = pipeline.review(model, Settings(today=DAY).changed({"rib-height.severity": "note"}), cache=folder)
+    other = pipeline.review(
+        model,
+        Settings(today=DAY).changed({f"{rule}.severity": "note" for rule in ("rib-height", "sink-travel")}),
+        cache=folder,
+    )
     assert (first.verdict, other.verdict) == ("fail", "pass")
     with pytest.raises(pytest.fail.Exception):
         pipeline.review(model, Settings(today=DAY), cache=False)
@@ -107,7 +112,7 @@ def test_a_second_review_needs_no_child(tmp_path, monkeypatch):
 
 def test_sections_are_kept_for_materials_and_measured_for_them_where_they_are_not(measured, tmp_path):
     files, name = [file_facts(SAMPLES / "cover-hole.step")], "cover-hole"
-    with_material = replace(bare(name), material={"cover": "PC", "base": "PC"})
+    with_material = replace(bare(name), material=read_material({"cover": "PC", "base": "PC"}))
     without, full = Folder(tmp_path / "without"), Folder(tmp_path / "full")
     assert keep(without, measured[name][0], bare(name))
     assert keep(full, measured[name][0], with_material)

@@ -8,6 +8,7 @@ from scipy import constants
 
 from seamcheck.catalogue.known import STANDINGS
 from seamcheck.catalogue.pairs import (
+    RISKY,
     VERDICTS,
     check_pair,
     critical_difference,
@@ -183,16 +184,26 @@ def test_estimate_numbers():
         ("PMMA", "ABS", "listed as weldable"),
         ("ABS", "PMMA", "listed as weldable"),
         ("PC", "PC+ABS", "listed as weldable"),
-        ("PBT", "PC", "conditional"),
-        ("PP", "PE-HD", "not weldable"),
+        ("PBT", "PC", "some reports"),
+        ("PP", "PE-HD", "some reports"),
         ("PP", "PA6", "not weldable"),
         ("POM", "PC", "not weldable"),
         ("PA12", "ABS", "not weldable"),
         ("PEI", "PEEK", "conditional"),
-        ("PE-HD", "PE-LD", "estimate: likely"),
+        ("PE-HD", "PE-LD", "estimate: check by trial"),
         ("PSU", "PESU", "estimate: check by trial"),
         ("PA6", "PVDF", "estimate: unlikely"),
-        ("PVC-U", "ABS", "estimate: check by trial"),
+        ("PVC-U", "ABS", "some grades"),
+        ("PMMA", "PVDF", "conditional"),
+        ("PS", "PMMA", "some grades"),
+        ("PC", "PPS", "estimate: check by trial"),
+        ("SAN", "PBT", "estimate: check by trial"),
+        ("PA12", "PBT", "estimate: check by trial"),
+        ("PC", "PC+PBT", "common component"),
+        ("PBT", "PBT+ASA", "common component"),
+        ("PPA", "PA66", "conditional"),
+        ("MABS", "PMMA", "listed as weldable"),
+        ("PA612", "ABS", "not weldable"),
     ],
 )
 def test_pair_verdicts(cover, base, verdict):
@@ -211,6 +222,16 @@ def test_the_pair_check_does_not_care_which_part_is_which(one, other):
     assert a.verdict == b.verdict
     assert a.verdict in VERDICTS
     assert a.overlap == b.overlap
+
+
+def test_no_estimate_passes_without_a_finding():
+    symbols = sorted(TABLE.polymers)
+    for i, one in enumerate(symbols):
+        for other in symbols[i + 1 :]:
+            check = check_pair(TABLE.find(one), TABLE.find(other))
+            if check.verdict.startswith(("estimate", "some")) or check.verdict == "unknown":
+                assert check.verdict in RISKY, (one, other)
+            assert check.verdict != "unknown"
 
 
 def test_own_pairs_win():

@@ -7,8 +7,9 @@ import pytest
 from scipy.stats import norm
 
 from seamcheck.catalogue.formula import evaluate, names
+from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, SEVERITIES, STANDINGS
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, SEVERITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.settings.settings import Settings, all_limit_keys
 
@@ -81,7 +82,7 @@ def test_every_rule_is_whole(rule):
     assert rule.title
     assert rule.what.endswith(".")
     assert rule.harm.endswith(".")
-    assert rule.standing in STANDINGS
+    assert rule.standing in OF_DEFAULTS
     assert rule.standing_text
     assert rule.quantities
     for quantity in rule.quantities:

@@ -287,7 +287,7 @@ def test_a_wrong_settings_file_beside_the_model_is_named_with_its_line(reviewed,
     (model.parent / "seamcheck.toml").write_text("\ncolapse = 0.5\n")
     result = run("review", str(model))
     assert result.exit_code == 2
-    assert "seamcheck.toml, line 2: there is no setting 'colapse'; did you mean 'collapse'?" in result.stderr
+    assert "seamcheck.toml, line 2: There is no setting 'colapse'. Did you mean 'collapse'?" in result.stderr
 
 
 def test_waivers_are_shown_in_every_state(reviewed, model):

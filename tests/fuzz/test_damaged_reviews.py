@@ -7,12 +7,17 @@ The quick suite reviews 305 variants. The long run, with as many as you like::
 
 from __future__ import annotations
 
+import json
+import time
 from collections import Counter
+from pathlib import Path
 
 import damage
 import fuzz_run
 import pytest
 from fuzz_models import MODELS, target
+
+from seamcheck.version import __version__
 
 EACH = 61  # of every model, in the quick suite
 LEAST_REVIEWED = 0.35  # a reader that refuses everything would pass the rest of these tests
@@ -87,9 +92,29 @@ def test_thousands_of_damaged_models(pool, tmp_path, request):
         request.config.getoption("--variants", default=1500),
         request.config.getoption("--first", default=10_000),
     )
-    ends = []
+    ends, began = [], time.monotonic()
     for number, name in enumerate(MODELS):
         folder = tmp_path / str(number)
         folder.mkdir()
         ends += ends_of(pool, folder, name, -(-count // len(MODELS)), first + number * count)
-    print(f"\n{len(ends)} variants:", dict(Counter(f"{end.verdict} {end.reason}".strip() for end in ends)))
+    kept = summary(ends, first, time.monotonic() - began)
+    print(f"\n{json.dumps(kept, indent=1)}")
+    if request.config.getoption("--keep"):
+        Path(request.config.getoption("--keep")).write_text(json.dumps(kept, indent=1) + "\n", encoding="utf-8")
+
+
+def summary(ends, first, seconds):
+    """What a long run found, to be kept."""
+    return {
+        "seamcheck": __version__,
+        "variants": len(ends),
+        "first seed": first,
+        "seconds": round(seconds),
+        "verdicts": dict(Counter(f"{end.verdict} {end.reason}".strip() for end in ends).most_common()),
+        "kernel crashes": sum(end.reason == "crashed" for end in ends),
+        "time limit reached": sum(end.reason == "timeout" for end in ends),
+        "false passes": sum(any("false pass" in fault for fault in end.faults) for end in ends),
+        "other faults": sum(bool(end.faults) and not any("false pass" in f for f in end.faults) for end in ends),
+        "by model": {name: sum(end.target == name for end in ends) for name in MODELS},
+        "by way of damage": dict(sorted(Counter(end.way for end in ends).items())),
+    }

@@ -53,7 +53,8 @@ def misuse():
     raise UsageError("wrong option")
 
 
-def stumble():
+def stumble(progress):
+    progress("reading")
     raise KeyError("a surprise")
 
 
@@ -69,11 +70,13 @@ def who_and_sleep(note):
     time.sleep(60)
 
 
-def untravelled():
+def untravelled(progress):
+    progress("reading")
     return lambda: None
 
 
-def leave():
+def leave(progress):
+    progress("reading")
     os._exit(3)
 
 
@@ -81,5 +84,18 @@ def double(number):
     return 2 * number
 
 
-def killed():
+def killed(progress):
+    progress("reading")
     os.kill(os.getpid(), signal.SIGKILL)
+
+
+def crash_at_once():
+    ctypes.string_at(0)
+
+
+def sleep_at_once():
+    time.sleep(30)
+
+
+def leave_at_once():
+    os._exit(3)

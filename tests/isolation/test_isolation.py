@@ -57,16 +57,16 @@ def test_a_segfault_says_what_the_child_was_doing(run):
 
 def test_the_time_limit_holds(run):
     began = time.monotonic()
-    error = not_reviewed(run, "sleep", 30, time_limit_s=0.5)
-    assert time.monotonic() - began < 5
+    error = not_reviewed(run, "sleep", 30, time_limit_s=3)
+    assert time.monotonic() - began < 10
     assert error.code == "timeout"
-    assert "0.5 s" in error.message
+    assert "3 s" in error.message
     assert "finding" in error.message
 
 
 @pytest.mark.parametrize("end", ["crash", "sleep"])
 def test_a_bad_end_comes_with_what_was_found_odd_before(run, end):
-    error = not_reviewed(run, f"remark_and_{end}", time_limit_s=None if end == "crash" else 0.5)
+    error = not_reviewed(run, f"remark_and_{end}", time_limit_s=None if end == "crash" else 3)
     assert error.message.endswith(" 'lid' is cracked.")
     assert error.message.count(".") <= 5
     assert "export it again" not in error.message  # what to do stands in the remark
@@ -97,7 +97,7 @@ def test_a_surprise_becomes_crashed_with_its_name_and_traceback(run):
 
 
 def test_what_does_not_exist_or_can_not_travel_is_an_error_not_a_hang(run):
-    assert not_reviewed(run, "nothing_of_this_name").code == "crashed"
+    assert not_reviewed(run, "nothing_of_this_name").code == "not-started"
     assert not_reviewed(run, "untravelled").code == "crashed"
 
 

@@ -10,8 +10,8 @@ from material_surveys import run, survey
 from seamcheck.catalogue.material_rules import MATERIAL_RULES
 from seamcheck.catalogue.polymers import CELLS, polymer_table
 from seamcheck.measure.material import MaterialSettings, assess
-from seamcheck.settings.material import ENTRIES
-from seamcheck.settings.material_template import settings_template
+from seamcheck.settings.declared import MATERIAL
+from seamcheck.settings.writing import material_template
 
 PAGE = (Path(__file__).parents[2] / "docs" / "material.md").read_text("utf-8")
 EXAMPLES = re.findall(r"```toml\n(.*?)```", PAGE, re.DOTALL)
@@ -23,7 +23,7 @@ def test_every_example_is_accepted(text):
 
 
 def test_the_page_names_every_entry_symbol_and_cell():
-    for word in (*(e.key for e in ENTRIES), *polymer_table().polymers, *CELLS):
+    for word in (*(e.name for e in MATERIAL), *polymer_table().polymers, *CELLS):
         assert f"`{word}`" in PAGE, word
     for key in ("transmission", "energy-evenness", "plaque-range", "thickness-of-class", "weld-start"):
         assert key in {rule.key for rule in MATERIAL_RULES}
@@ -52,13 +52,13 @@ def test_the_page_states_what_the_example_gives():
 
 def test_the_template_is_a_settings_file_once_uncommented():
     lines = []
-    for line in settings_template().splitlines():
+    for line in material_template().splitlines():
         text = line.removeprefix("# ")
         if re.match(r"(\[material|\w+ = [\[\"\d])", text):
             lines.append(text)
     table = tomllib.loads("\n".join(lines))["material"]
     settings = MaterialSettings.from_table(table)
-    for entry in ENTRIES:
-        assert f"# {entry.key} =" in settings_template()
+    for entry in MATERIAL:
+        assert f"# {entry.name} =" in material_template()
         if entry.default is not None:
-            assert settings.numbers[f"{entry.section}.{entry.key}"].value == pytest.approx(entry.default.value)
+            assert settings.numbers[entry.key.removeprefix("material.")].value == pytest.approx(entry.default)

@@ -94,8 +94,8 @@ def test_areas_at_another_collapse_have_the_closed_form():
 PLAQUES = np.polyfit([1, 2, 3], np.log([0.46, 0.335, 0.244]), 1)
 CASES = [
     ("transmission", float(100 * np.exp(np.polyval(PLAQUES, 2.68)))),
-    # Travel 0.6 less 0.1; gap 0.08, flatness 0.2 and 0.15, and 0.1 of collapse left.
-    ("collapse-window", 0.6 - 0.1 - (0.08 + 0.35 + 0.1)),
+    # Travel 0.6 less 0.2; gap 0.08, flatness 0.2 and 0.15, and 0.1 of collapse left.
+    ("collapse-window", 0.6 - 0.2 - (0.08 + 0.35 + 0.1)),
 ]
 
 

@@ -90,7 +90,7 @@ def test_a_path_beyond_the_plaques():
 
 @pytest.mark.parametrize(
     ("base", "rules"),
-    [("PP", set()), ("PA6", {"pair"}), ("PC", {"pair"}), ("PE-HD", {"pair"})],
+    [("PP", set()), ("PA6", {"pair"}), ("PC", {"pair"}), ("PE-HD", {"pair-doubt"})],
 )
 def test_pairs_that_do_not_weld(base, rules):
     found = judged(run(), {**TABLE, "base": base})
@@ -109,10 +109,10 @@ def test_a_full_trap_and_an_empty_window():
     assert found["trap-fill"].value == pytest.approx(1.204 * 0.6 / 0.64, rel=1e-3)
     assert {"trap-fill-inner", "trap-fill-outer", "collapse-high"} <= set(found)
     gap = np.where(np.arange(801) < 20, 0.45, 0.0)
-    found = {f.rule: f for f in judged(run(gap=gap), TABLE, travel=0.5)}
+    found = {f.rule: f for f in judged(run(gap=gap), TABLE, travel=0.6)}
     empty = found["collapse-window"]
     assert (empty.severity, empty.contour) == ("must-fix", None)
-    assert empty.value == pytest.approx(0.4 - 0.55)
+    assert empty.value == pytest.approx(0.4 - 0.55)  # 0.6 less the reserve of 0.2
     assert "free travel" in empty.message
     assert "0.15 mm" in empty.remedy
     assert empty.also == ("collapse-low",)

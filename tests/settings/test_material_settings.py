@@ -6,7 +6,7 @@ import pytest
 
 from seamcheck.errors import UsageError
 from seamcheck.measure.material import MaterialSettings
-from seamcheck.settings.material import ENTRIES, SECTIONS
+from seamcheck.settings.declared import MATERIAL, MATERIAL_SECTIONS
 
 WHOLE = {
     "cover": "PP",
@@ -60,20 +60,20 @@ def test_a_joint_can_differ():
         ({"cover": "PPX"}, "Nearest: PP"),
         ({"cover": "HDPE"}, "PE-HD"),
         ({"base": 7}, "ISO 1043"),
-        ({"laser": {"power": -150}}, "can't be negative"),
-        ({"laser": {"power": "150 W"}}, "number in W"),
-        ({"laser": {"power": True}}, "number in W"),
-        ({"laser": {"power": float("nan")}}, "number in W"),
+        ({"laser": {"power": -150}}, "between 0.10 W and 5000.00 W"),
+        ({"laser": {"power": "150 kg"}}, "must be a power"),
+        ({"laser": {"power": True}}, "must be a power"),
+        ({"laser": {"power": float("nan")}}, "finite"),
         ({"laser": {"pwr": 150}}, "'power'"),
         ({"laser": {"use": 1.5}}, "between"),
         ({"laser": {"use": [0.6, 0.7, 0.8]}}, "low <= value"),
-        ({"light": {"wavelength": 0.98}}, "Did you mean 980 nm"),
-        ({"process": {"pressure": 2e6}}, "Did you mean 2 MPa"),
+        ({"light": {"wavelength": 0.98}}, 'If 0.98 µm is meant, write "0.98 µm"'),
+        ({"process": {"pressure": 2e6}}, "If 2e\\+06 Pa is meant"),
         ({"process": {"melt_temperature": 60, "room_temperature": 80}}, "above the room"),
         ({"laser": 5}, "table"),
         ({"lasre": {}}, "'laser'"),
         ({"joints": {"j1": {"joints": {}}}}, "of its own"),
-        ({"joints": {"j1": {"laser": {"power": -1}}}}, "negative"),
+        ({"joints": {"j1": {"laser": {"power": -1}}}}, "between"),
         ({"polymer": {"PP": 5}}, "table"),
         ({"pairs": [{"symbols": ["PP", "PC"], "verdict": "approved"}]}, "verdict"),
     ],
@@ -86,12 +86,24 @@ def test_impossible_input_gets_a_sentence(change, words):
 
 
 def test_every_entry_explains_itself():
-    names = [entry.name for entry in ENTRIES]
-    assert len(set(names)) == len(names)
-    for entry in ENTRIES:
-        assert entry.section in SECTIONS
-        assert entry.least < entry.most
-        assert len(entry.meaning) > 8
-        if entry.default is not None:
-            assert entry.least <= entry.default.low <= entry.default.high <= entry.most
-            assert entry.default.unit == entry.unit
+    keys = [setting.key for setting in MATERIAL]
+    assert len(set(keys)) == len(keys)
+    for setting in MATERIAL:
+        assert setting.table.removeprefix("material.") in MATERIAL_SECTIONS
+        assert setting.least < setting.most
+        assert len(setting.what) > 8
+        if setting.default is not None:
+            low, high = setting.known.low, setting.known.high
+            assert setting.least <= low <= setting.default <= high <= setting.most
+
+
+def test_a_number_may_carry_another_unit_of_its_kind():
+    """1 bar = 0.1 MPa and 1 m/s = 1000 mm/s (exact by definition of the SI and of the bar)."""
+    table = {
+        "laser": {"power": "0.15 kW", "speed": "2 m/s"},
+        "process": {"pressure": "20 bar"},
+        "light": {"wavelength": "0.98 µm"},
+    }
+    settings = MaterialSettings.from_table(table)
+    found = [settings.get(key).value for key in ("laser.power", "laser.speed", "process.pressure", "light.wavelength")]
+    assert found == pytest.approx([150, 2000, 2.0, 980])

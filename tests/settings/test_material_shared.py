@@ -1,43 +1,70 @@
-"""What stands in [tolerance] and [clamp] is used for the materials as well."""
+"""What stands in [tolerance], [clamp] and [limits] is used for the materials as well."""
 
 from __future__ import annotations
 
 import pytest
 
-from seamcheck.settings.material import MaterialSettings
-from seamcheck.settings.material_shared import completed
+from seamcheck.settings.file import parse_settings
+from seamcheck.settings.settings import Settings
 
-TABLE = {"cover": "PP", "base": "PP"}
+MATERIAL = '[material]\ncover = "PP"\nbase = "PP"\n'
+TOLERANCES = ("thickness", "width", "gap", "travel", "trap", "flatness_cover", "flatness_rib")
+
+
+def numbers(text):
+    return parse_settings(text).materials().numbers
+
+
+def tolerances(text):
+    found = numbers(text)
+    return {key: found[f"tolerance.{key}"].value for key in TOLERANCES if f"tolerance.{key}" in found}
 
 
 def test_without_materials_there_is_nothing_to_complete():
-    assert completed(None, {"gap": 0.1}, 2.0) is None
+    assert Settings().materials() is None
+    assert parse_settings("[tolerance]\ngap = 0.1\n").materials() is None
 
 
 def test_tolerances_are_written_once():
-    given = {"cover_thickness": 0.06, "rib_width": 0.05, "gap": 0.03, "free_travel": 0.1, "lip_gap_inner": 0.2}
-    assert completed(TABLE, given, None)["tolerance"] == {"thickness": 0.06, "width": 0.05, "gap": 0.03, "travel": 0.1}
+    text = "[tolerance]\ncover_thickness = 0.06\nrib_width = 0.05\ngap = 0.03\nfree_travel = 0.1\nlip_gap_inner = 0.2\n"
+    assert tolerances(MATERIAL + text) == {"thickness": 0.06, "width": 0.05, "gap": 0.03, "travel": 0.1}
 
 
 def test_what_stands_in_the_materials_table_wins():
-    table = {**TABLE, "tolerance": {"width": 0.02, "trap": 5}, "process": {"pressure": 3.0}}
-    found = completed(table, {"rib_width": 0.05, "gap": 0.03}, 2.0)
-    assert found["tolerance"] == {"width": 0.02, "trap": 5, "gap": 0.03}
-    assert found["process"] == {"pressure": 3.0}
-    assert table["tolerance"] == {"width": 0.02, "trap": 5}
+    text = MATERIAL + "[material.tolerance]\nwidth = 0.02\ntrap = 5\n[material.process]\npressure = 3.0\n"
+    text += "[tolerance]\nrib_width = 0.05\ngap = 0.03\n[clamp]\npressure = 2.0\n"
+    assert tolerances(text) == {"width": 0.02, "trap": 5, "gap": 0.03}
+    assert numbers(text)["process.pressure"].value == 3.0
 
 
 @pytest.mark.parametrize(("flattened", "left"), [(0.0, (0.1, 0.3)), (0.1, (0.075, 0.225)), (0.5, (0.0, 0.0))])
 def test_flatness_is_what_the_clamp_leaves_of_it(flattened, left):
     """0.1 + 0.3 mm, less what is pressed flat, each in proportion (exact arithmetic)."""
-    given = {"flatness_cover": 0.1, "flatness_rib": 0.3, "flattened": flattened}
-    found = completed(TABLE, given, None)["tolerance"]
-    assert (found["flatness_cover"], found["flatness_rib"]) == pytest.approx(left)
+    text = f"{MATERIAL}[tolerance]\nflatness_cover = 0.1\nflatness_rib = 0.3\nflattened = {flattened}\n"
+    assert tuple(tolerances(text).values()) == pytest.approx(left)
 
 
 def test_the_pressure_of_the_clamp_is_that_of_the_process():
-    assert completed(TABLE, {}, 2.0)["process"]["pressure"] == 2.0
+    assert numbers(f"{MATERIAL}[clamp]\npressure = 2.0\n")["process.pressure"].value == 2.0
+
+
+def test_the_reserves_are_those_of_the_limits_that_judge_the_same():
+    found = numbers(f"{MATERIAL}[limits.rib-height]\nreserve = 0.3\n")
+    assert (found["process.height_reserve"].value, found["process.travel_reserve"].value) == (0.3, 0.2)
+    assert (found["process.height_reserve"].standing, found["process.travel_reserve"].standing) == (
+        "given",
+        "assumption",
+    )
+    own = numbers(f"{MATERIAL}[material.process]\ntravel_reserve = 0.05\n[limits.sink-travel]\nreserve = 0.3\n")
+    assert own["process.travel_reserve"].value == 0.05
+
+
+def test_a_joint_of_its_own_is_completed_as_well():
+    text = f"{MATERIAL}[material.joints.j2.tolerance]\nwidth = 0.02\n[tolerance]\nrib_width = 0.05\ngap = 0.03\n"
+    second = parse_settings(text).materials().for_joint("j2").numbers
+    assert (second["tolerance.width"].value, second["tolerance.gap"].value) == (0.02, 0.03)
 
 
 def test_no_value_from_elsewhere_is_beyond_what_materials_take():
-    MaterialSettings.from_table(completed(TABLE, {"rib_width": 50.0, "free_travel": 99.0}, 90.0))
+    found = numbers(f"{MATERIAL}[tolerance]\nrib_width = 50.0\nfree_travel = 99.0\n[clamp]\npressure = 90.0\n")
+    assert (found["tolerance.width"].value, found["process.pressure"].value) == (2.0, 50.0)

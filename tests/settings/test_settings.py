@@ -10,9 +10,10 @@ from hypothesis import strategies as st
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import in_unit, shown
 from seamcheck.errors import UsageError
-from seamcheck.settings.file import as_toml, find_settings_file, parse_settings, read_settings
+from seamcheck.settings.file import find_settings_file, parse_settings, read_settings
 from seamcheck.settings.settings import Settings
 from seamcheck.settings.waivers import Waiver
+from seamcheck.settings.writing import as_toml
 
 VALUES = (
     "collapse",
@@ -121,6 +122,14 @@ def test_what_is_wrong_is_named_with_its_line(text, line, words):
     for word in words:
         assert word in message
     assert "\n" not in message
+
+
+def test_an_old_key_is_answered_with_the_new_one():
+    said = wrong("[limits.contact-gap]\nmax = 0.1\n")
+    assert said.startswith("seamcheck.toml, line 2: contact-gap.max is now contact-gap.attention (mm")
+    assert "contact-gap.share" in said
+    with pytest.raises(UsageError, match=r"contact-gap\.share"):
+        Settings().changed({"contact-gap.max": 0.2})
 
 
 def test_keys_inside_long_texts_do_not_shift_lines():

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Any
 
 import numpy as np
 
@@ -135,7 +134,7 @@ def assess(
 
 def add_to(
     survey: Survey,
-    table: Mapping[str, Any] | None,
+    materials: MaterialSettings | None,
     joint: str,
     collapse: float,
     rib_on: str,
@@ -146,12 +145,12 @@ def add_to(
 
     Parameters
     ----------
-    table : the ``[material]`` table as read, or None; without one everything stays as it is
+    materials : what the settings say of them, or None; without any everything stays as it is
     joint : id of the joint
     """
-    if not table:
+    if materials is None:
         return survey, {}
-    settings = MaterialSettings.from_table(table).for_joint(joint)
+    settings = materials.for_joint(joint)
     result = assess(survey, settings, collapse, rib_on=rib_on, areas_at=areas_at, light_path=light_path)
     return result.merged(survey), {"material": result.as_dict()}
 

@@ -8,7 +8,7 @@ from pathlib import PurePath
 from typing import Any
 
 from seamcheck.catalogue.cautions import CAUTIONS
-from seamcheck.catalogue.rule import STANDINGS
+from seamcheck.catalogue.known import standing_sentence
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.ci.escape import address, one_line
 from seamcheck.report.ci.reviews import (
@@ -92,7 +92,7 @@ def _rule(key: str, reviews: Sequence[Reviewed]) -> Record:
         rule.what,
         f"Harm: {rule.harm}",
         *(f"Do: {_without_amount(remedy)}" for remedy in remedies),
-        f"Standing of the number: {rule.standing} ({STANDINGS[rule.standing]}) {rule.standing_text}".rstrip(),
+        f"Standing of the number: {rule.standing} ({standing_sentence(rule.standing)}) {rule.standing_text}".rstrip(),
         "A pre-check of CAD data, never an approval.",
     ]
     return record | {

@@ -1,0 +1,202 @@
+"""Every setting that is not a limit of a rule, declared once; those stand in catalogue/rules.py."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.setting import Setting
+
+
+def _by_name(settings: Iterable[Setting]) -> dict[str, Setting]:
+    return {setting.name: setting for setting in settings}
+
+
+NUMBERS: dict[str, Setting] = _by_name(
+    (
+        Setting(
+            "collapse", 0.4, "mm", "planned collapse: how far the rib melts down", 0.01, 5.0,
+            "common practice", "0.2 to 0.8 mm, a public design guideline names 0.2 to 1.0 mm; set your own",
+        ),
+        Setting(
+            "beam-margin", 0.0, "mm", "room for the light beside the rib; the clamp land begins beyond it", 0.0, 20.0,
+        ),
+        Setting(
+            "station-spacing", 0.5, "mm", "distance between two stations along the seam", 0.02, 20.0,
+            "assumption", "refined where a quantity changes fast",
+        ),
+        Setting(
+            "lateral-play", 0.0, "mm", "how far the cover may shift sideways in the base while it sinks", 0.0, 5.0,
+        ),
+        Setting(
+            "intended-stop", 0.0, "mm", "travel at which a stop is meant to end the collapse; 0 where there is none",
+            0.0, 5.0, "your own",
+        ),
+    )
+)  # fmt: skip
+"""Numbers at the top of the file; with '_' for '-' they are attributes of Settings."""
+
+TEXTS: dict[str, str] = {
+    "cover": "name or id of the part to take as the cover",
+    "base": "name or id of the part to take as the base",
+    "beam": "direction in which the light travels, from the cover into the base",
+}
+"""Entries of ``[joint]``, which are not numbers."""
+
+SCANNER: dict[str, Setting] = _by_name(
+    (
+        Setting(
+            "distance", None, "mm", "from the pivot of the scanner's mirrors down to the cover's top face", 1.0, 1e5,
+            "your own", table="scanner",
+        ),
+        Setting(
+            "half-angle", 0.0, "°", "convergence of the beam: half the angle of its cone", 0.0, 45.0,
+            "your own", "0 looks at the beam's middle only", table="scanner",
+        ),
+        Setting(
+            "index", 1.5, "1", "refractive index of the cover at the weld's wavelength", 1.0, 2.5,
+            "assumption", "1.48 to 1.62 for common plastics", table="scanner",
+        ),
+    )
+)  # fmt: skip
+
+CLAMP: dict[str, Setting] = _by_name(
+    (
+        Setting("height", 20.0, "mm", "height of the clamp tool above the cover", 0.1, 1000.0, table="clamp"),
+        Setting("reach", 5.0, "mm", "how far from the rib a clamp land still presses on it", 0.1, 100.0, table="clamp"),
+        Setting("width", 0.5, "mm", "least width of a land that counts", 0.05, 100.0, table="clamp"),
+        Setting("pressure", None, "MPa", "pressure over the rib's top", 0.001, 100.0, "your own", table="clamp"),
+    )
+)
+
+FLATNESS: dict[str, str] = {
+    "flatness_cover": "flatness of the cover's underside over the whole seam",
+    "flatness_rib": "flatness of the rib's top over the whole seam",
+    "flattened": "how much of both the clamp presses flat",
+}
+"""Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
+
+
+def tolerance(name: str) -> Setting | None:
+    """The tolerance of a quantity, or one of FLATNESS; None where there is no such entry."""
+    key = name.replace("-", "_")
+    if key in FLATNESS:
+        return Setting(key, None, "mm", FLATNESS[key], standing="your own", table="tolerance")
+    if key not in QUANTITIES:
+        return None
+    quantity = QUANTITIES[key]
+    return Setting(key, None, quantity.unit, f"± of {quantity.title}", standing="your own", table="tolerance")
+
+
+MATERIAL_SECTIONS: dict[str, str] = {
+    "light": "Light and plaques",
+    "laser": "Laser and scanner",
+    "process": "Pressure, melt, time",
+    "tolerance": "Moulding and machine tolerances (worst case, plus and minus)",
+    "samples": "Random tolerance combinations",
+}
+"""Tables of numbers below ``[material]`` and their titles."""
+
+
+def _material(
+    section: str, name: str, unit: str, what: str, least: float, most: float, default: float | None = None,
+    standing: str = "assumption", source: str = "", low: float | None = None, high: float | None = None,
+) -> Setting:  # fmt: skip
+    if default is None:
+        standing = "your own"
+    table = f"material.{section}"
+    return Setting(name, default, unit, what, least, most, standing, source, table, low, high, has_range=True)
+
+
+MATERIAL: tuple[Setting, ...] = (
+    _material("light", "wavelength", "nm", "wavelength of the laser, at which the plaques were measured", 400, 2200),
+    _material(
+        "light", "index", "1", "refractive index of the cover at that wavelength (default: from the polymer table)",
+        1.2, 2.0,
+    ),
+    _material("light", "plaque_scatter", "%", "relative standard deviation of one measured plaque", 0.1, 30, 3.0),
+    _material("laser", "power", "W", "laser power at the cover", 0.1, 5000),
+    _material("laser", "speed", "mm/s", "speed of the spot along the seam", 1, 50000),
+    _material("laser", "spot", "mm", "width of the light spot at the rib", 0.05, 20),
+    _material(
+        "laser", "use", "1", "share of the light that arrives at the rib and becomes heat there", 0.05, 1, 0.6,
+        "assumption", "losses, reflection at the base, light beside the rib", 0.4, 0.7,
+    ),
+    _material(
+        "laser", "absorption_depth", "mm", "depth of the base in which the light turns to heat", 0.005, 2, 0.1,
+        "from memory", "", 0.05, 0.2,
+    ),
+    _material("laser", "passes", "1", "passes round the seam; 1 is a single pass (default: as needed)", 1, 1e5),
+    _material("laser", "acceleration", "mm/s²", "largest acceleration of the spot that the scanner can do", 100, 1e9),
+    _material("process", "pressure", "MPa", "pressure over the rib's top", 0.01, 50),
+    _material(
+        "process", "melt_temperature", "°C", "temperature of the melt (default: middle of the shared window)", 50, 500
+    ),
+    _material("process", "room_temperature", "°C", "temperature before the weld", -40, 150, 20.0),
+    _material(
+        "process", "residual_layer", "mm", "melt that stays in the seam, on each side of it", 0.0, 2, 0.15,
+        "from memory", "", 0.1, 0.2,
+    ),
+    _material("process", "viscosity", "Pa·s", "viscosity of the melt", 1, 1e6, 500.0, "from memory", "", 100, 1000),
+    _material("process", "handling", "s", "loading, clamping and unloading together", 0, 600, 8.0),
+    _material("process", "hold", "s", "time under pressure after the light", 0, 600, 2.0),
+    _material("process", "decomposition", "°C", "temperature that neither polymer may reach in the weld", 100, 800),
+    _material("process", "longest_heating", "s", "a weld that takes longer is given up", 1, 3600, 300.0),
+    _material(
+        "process", "air_loss", "W/(m²·K)", "heat that free surfaces lose to the air", 0, 1000, 10.0,
+        "from memory", "free convection of air", 2, 25,
+    ),
+    _material(
+        "process", "tool_loss", "W/(m²·K)",
+        "heat that clamp and nest take from the cover's top and from below the wall (default: as air)", 0, 1e5,
+    ),
+    _material("process", "trap_fill", "1", "largest share of a flash trap that the melt may fill", 0.1, 1.5, 1.0),
+    _material(
+        "process", "least_local_collapse", "mm", "collapse that must be left at the lowest place of the rib",
+        0.0, 2, 0.1,
+    ),
+    _material(
+        "process", "travel_reserve", "mm", "free travel that must be left after the collapse", 0.0, 2,
+        RULES["sink-travel"].limit("reserve").default, "assumption", "as sink-travel",
+    ),
+    _material(
+        "process", "height_reserve", "mm", "rib height that must be left after the collapse", 0.0, 5,
+        RULES["rib-height"].limit("reserve").default, "assumption", "as rib-height",
+    ),
+    _material("tolerance", "collapse", "mm", "± of the collapse that the machine reaches", 0, 2),
+    _material("tolerance", "thickness", "mm", "± of the cover thickness", 0, 2),
+    _material("tolerance", "width", "mm", "± of the rib width", 0, 2),
+    _material("tolerance", "trap", "%", "± of the flash trap's area", 0, 90),
+    _material("tolerance", "gap", "mm", "± of the gap between rib and cover", 0, 2),
+    _material("tolerance", "travel", "mm", "± of the free travel", 0, 5),
+    _material(
+        "tolerance", "flatness_cover", "mm", "flatness of the cover's seam face that is left under the clamp", 0, 10
+    ),
+    _material("tolerance", "flatness_rib", "mm", "flatness of the rib's top that is left under the clamp", 0, 10),
+    _material("samples", "count", "1", "tolerance combinations to try", 100, 200000, 2000.0),
+    _material("samples", "seed", "1", "start of the random numbers", 0, 2**31, 1.0),
+)  # fmt: skip
+"""Every number of the ``[material]`` table but the materials themselves."""
+
+WAIVER: dict[str, Setting] = _by_name(
+    (
+        Setting("radius", 2.0, "mm", "how far from the place all of the finding may lie", 1e-6, table="waivers"),
+        Setting("from", None, "mm", "start of the stretch along the contour", standing="your own", table="waivers"),
+        Setting("to", None, "mm", "end of the stretch along the contour", standing="your own", table="waivers"),
+    )
+)
+
+SETTINGS: dict[str, Setting] = {
+    setting.key: setting for setting in (*NUMBERS.values(), *SCANNER.values(), *CLAMP.values(), *MATERIAL)
+}
+"""Dotted name -> setting, limits of rules left out."""
+
+TABLES = ("joint", "limits", "scanner", "clamp", "tolerance", "material", "waivers")
+"""Tables of the settings file, in the order in which they are written."""
+
+RENAMED: dict[str, str] = {
+    "contact-gap.max": "contact-gap.attention (mm, from which on a gap is attention) and contact-gap.share (in planned "
+    "collapses, from which on it must be fixed)",
+}
+"""Old limit -> what to write instead."""
