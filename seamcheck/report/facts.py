@@ -31,13 +31,30 @@ PRE_CHECK = (
     "A pre-check of CAD data by geometry and rules of thumb. It is not an approval, not a qualification of a "
     "weld process, and it replaces no trial."
 )
-ASSUMPTIONS = (
-    "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness.",
-    "The cover sinks straight along the beam, by the same planned collapse everywhere.",
-    "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out.",
-    "Melt is shared half and half between the inner and the outer flash trap where one side is judged alone.",
-    "Colour and transparency in CAD are hints and prove nothing about the material.",
-)
+
+
+def assumptions(document: Document) -> list[str]:
+    """What a review takes for granted under the settings that it was given."""
+    settings = document.get("settings") or {}
+    scanner, tolerances = settings.get("scanner"), settings.get("tolerances")
+    light = (
+        "The light comes from the scanner given, refracted at the cover's top with the index given; the cover's "
+        "underside and scattering are left out."
+        if scanner
+        else "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out."
+    )
+    dimensions = (
+        "The model is taken as drawn; tolerances and flatness count where they are given, shrinkage and warp do not."
+        if tolerances
+        else "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness."
+    )
+    return [
+        dimensions,
+        "The cover sinks straight along the beam, by the same planned collapse everywhere.",
+        light,
+        "Melt is shared half and half between the inner and the outer flash trap where one side is judged alone.",
+        "Colour and transparency in CAD are hints and prove nothing about the material.",
+    ]
 
 
 @dataclass(frozen=True, slots=True)
