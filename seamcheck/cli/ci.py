@@ -51,10 +51,10 @@ def held_against(review: Review, baseline: Path | None) -> Review:
     if baseline is None:
         return review
     from seamcheck.comparison.baseline import with_baseline
-    from seamcheck.comparison.compare import read_document
+    from seamcheck.document.read import read_file
     from seamcheck.report.review import Review
 
-    return Review(with_baseline(review.document, read_document(baseline), baseline.name), review.traceback)
+    return Review(with_baseline(review.document, read_file(baseline), baseline.name), review.traceback)
 
 
 def tell_baseline(review: Review, quiet: bool) -> None:

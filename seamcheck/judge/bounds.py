@@ -8,9 +8,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from seamcheck.catalogue.formula import evaluate, names
+from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.kinds import PLAIN_WALL
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, OFF, Bound, Check, Rule
+from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch, bridged, cell_lengths, grown, stretches, weighted_median
@@ -212,6 +214,13 @@ class JudgedPath:
             if reason in _NO_COVER:
                 return reason
         raise ValueError(f"station {station} is covered")
+
+
+def in_force(settings: Settings) -> list[Rule]:
+    """All rules; optional ones only where the settings hold what they need."""
+    return [
+        rule for rule in RULES.values() if not rule.optional or bool(getattr(settings, NEEDS.get(rule.key, "material")))
+    ]
 
 
 def main_span(least: np.ndarray, most: np.ndarray, weights: np.ndarray, width: float) -> tuple[float, float]:

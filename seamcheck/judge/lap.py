@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from seamcheck.catalogue.kinds import KINDS
-from seamcheck.catalogue.words import value_text
+import numpy as np
+from msgspec import structs
+
+from seamcheck.catalogue.message import Amount
+from seamcheck.catalogue.messages import LAP_COVER, LAP_NARROW, LAP_ROOM, LAP_STEP, amount_of, lap_kind, message
 from seamcheck.judge.bounds import RIB_MISSING
-from seamcheck.judge.joint_judge import DraftFinding, JointJudge
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
 
 _RIB = 1.0  # mm, a usual rib, for saying whether one has room
 _MORE_TRAP = 1.2  # trap volume over melt, both sides together
@@ -16,42 +19,45 @@ _CLEAR = 0.2  # mm that a rib is higher than its collapse
 
 def rib_missing(judging: JointJudge, also: tuple[str, ...] = ()) -> DraftFinding:
     """The finding, with the kind of joint and its measures in its sentences; ``also``: rules of the same cause."""
-    draft = judging.whole(RIB_MISSING, {}, also)
-    joint = judging.joint
-    length = sum(view.path.length for view in judging.seam.paths)
-    width = joint.band_width
-    wide = f" {width:.2f} mm wide and" if width == width else ""
-    measured = [f"The band is{wide} {length:.0f} mm long"]
-    thickness, gap = judging.seam.median("cover_thickness"), judging.seam.median("gap")
-    if thickness == thickness:
-        measured.append(f"the cover over it {value_text(thickness, 'cover_thickness')} thick")
-    if gap == gap:
-        measured.append(f"the gap {value_text(gap, 'gap')}")
-    if joint.step == joint.step:
-        measured.append(f"the step beside it {joint.step:.2f} mm high")
-    says = f"{KINDS[joint.kind]} {', '.join(measured)}."
-    remedy = (
-        draft.finding.remedy
-        if width != width
-        else f"{draft.finding.remedy} {room_for_a_rib(width, judging.settings.collapse)}"
-    )
-    return replace(draft, finding=replace(draft.finding, message=says, remedy=remedy))
+    joint, seam = judging.joint, judging.seam
+    if not np.isfinite(joint.band_width):
+        return judging.whole(RIB_MISSING, {}, also)
+    width, collapse = joint.band_width, judging.settings.collapse
+    trap, missing = room_for_a_rib(width, collapse)
+    args = {
+        "width": _mm(width), "length": _mm(sum(view.path.length for view in seam.paths), 0), "rib": _mm(_RIB, 1),
+        "trap": _mm(trap), "needed": _mm(width + missing), "by": _mm(missing),
+    }  # fmt: skip
+    draft = judging.whole(RIB_MISSING, args, also, LAP_NARROW if missing > 0 else LAP_ROOM)
+    said = [message(lap_kind(joint.kind), {}), *draft.finding.messages]
+    if np.isfinite(joint.step):
+        said.append(message(LAP_STEP, {"step": _mm(joint.step)}))
+    thickness, gap = seam.median("cover_thickness"), seam.median("gap")
+    if np.isfinite(thickness) and np.isfinite(gap):
+        over = {"thickness": amount_of(thickness, "cover_thickness"), "gap": amount_of(gap, "gap")}
+        said.append(message(LAP_COVER, over))
+    bare = structs.replace(draft.finding, messages=())
+    return replace(draft, finding=saying(bare, *said))
 
 
-def room_for_a_rib(width: float, collapse: float) -> str:
-    """Whether a band (mm wide) has room for a rib with a trap on each side, as a sentence.
+def room_for_a_rib(width: float, collapse: float) -> tuple[float, float]:
+    """Width of the flash trap on each side of a rib in a band, and how much the band is too narrow for it, mm.
 
     A trap's width follows from its room: the melt of one side, rib width times collapse / 2 times 1.2, over a height of
-    collapse + 0.2 mm.
+    collapse + 0.2 mm. What a wider band leaves is shared by both traps.
+
+    Parameters
+    ----------
+    width, collapse : mm
+
+    Returns
+    -------
+    trap, missing : mm; missing is 0 where a rib has room
     """
     trap = _MORE_TRAP * _RIB * collapse / 2 / (collapse + _CLEAR)
-    needed = _RIB + 2 * trap
-    if width >= needed:
-        return (
-            f"The band has room for a rib of {_RIB:.1f} mm with a flash trap of {(width - _RIB) / 2:.2f} mm on each "
-            "side."
-        )
-    return (
-        f"A rib of {_RIB:.1f} mm with a flash trap of {trap:.2f} mm on each side needs {needed:.2f} mm: widen the band "
-        f"by {needed - width:.2f} mm."
-    )
+    spare = (width - _RIB) / 2
+    return max(trap, spare), max(0.0, 2 * (trap - spare))
+
+
+def _mm(value: float, decimals: int = 2) -> Amount:
+    return Amount(float(value), "mm", decimals)

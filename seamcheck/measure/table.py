@@ -108,3 +108,12 @@ class Survey:
     interface: Mapping[str, dict] = field(default_factory=dict)
     rib_part: str = ""
     counter_part: str = ""
+
+
+def initial_contact(survey: Survey) -> float:
+    """mm that the cover sinks from where it is drawn until it first touches the rib: the smallest gap of the seam.
+
+    NaN where no gap was measured.
+    """
+    gaps = [path.columns[key] for path in survey.paths for key in ("gap_min", "gap") if key in path.columns]
+    return float(min((np.nanmin(gap) for gap in gaps if np.isfinite(gap).any()), default=np.nan))

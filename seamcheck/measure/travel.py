@@ -11,7 +11,7 @@ from seamcheck.joint import Joint
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.overlap import are_near
-from seamcheck.measure.table import Survey
+from seamcheck.measure.table import Survey, initial_contact
 from seamcheck.measure.touches import Sinking, find_touches, place_of
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
@@ -52,12 +52,6 @@ def free_travel(
     if not places:
         return {"value": None, "at": None, "why": "free", **kept}
     return {**places[0], **kept, "places": places}
-
-
-def initial_contact(survey: Survey) -> float:
-    """mm that the cover sinks as drawn until it first touches the rib: the smallest gap of the seam."""
-    least = [np.nanmin(p.columns["gap_min"]) for p in survey.paths if np.isfinite(p.columns["gap_min"]).any()]
-    return float(min(least, default=np.nan))
 
 
 def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap]) -> list[dict[str, Any]]:

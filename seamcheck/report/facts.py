@@ -6,7 +6,7 @@ Nothing is measured or judged here. A stretch counts as broken where a finding o
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -31,30 +31,6 @@ PRE_CHECK = (
     "A pre-check of CAD data by geometry and rules of thumb. It is not an approval, not a qualification of a "
     "weld process, and it replaces no trial."
 )
-
-
-def assumptions(document: Document) -> list[str]:
-    """What a review takes for granted under the settings that it was given."""
-    settings = document.get("settings") or {}
-    scanner, tolerances = settings.get("scanner"), settings.get("tolerances")
-    light = (
-        "The light comes from the scanner given, refracted at the cover's top with the index given; the cover's "
-        "underside and scattering are left out."
-        if scanner
-        else "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out."
-    )
-    dimensions = (
-        "The model is taken as drawn; tolerances and flatness count where they are given, shrinkage and warp do not."
-        if tolerances
-        else "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness."
-    )
-    return [
-        dimensions,
-        "The cover sinks straight along the beam, by the same planned collapse everywhere.",
-        light,
-        "Melt is shared half and half between the inner and the outer flash trap where one side is judged alone.",
-        "Colour and transparency in CAD are hints and prove nothing about the material.",
-    ]
 
 
 @dataclass(frozen=True, slots=True)
@@ -347,13 +323,14 @@ def beam_margin(document: Document) -> float:
     return float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)
 
 
-def first_rest(joint: Mapping[str, Any]) -> float:
-    """How far the cover sinks from where it is drawn until it first rests on the rib: the least gap, mm."""
-    gaps = [column_of(c, "gap_min") for c in joint.get("contours") or ()]
-    gaps += [column_of(c, "gap") for c in joint.get("contours") or ()]
-    values = np.concatenate(gaps) if gaps else np.empty(0)
-    values = values[np.isfinite(values)]
-    return float(values.min()) if len(values) else 0.0
+def initial_contact(joint: Mapping[str, Any]) -> float:
+    """How far the cover sinks from where it is drawn until it first touches the rib, mm; 0 where it is not known."""
+    return float(joint.get("initial_contact_mm") or 0.0)
+
+
+def texts(messages: Iterable[Mapping[str, Any]]) -> list[str]:
+    """The sentences of messages: notes, reasons why, assumptions, what was not checked."""
+    return [str(message["text"]) for message in messages]
 
 
 def cautions(document: Document) -> list[str]:

@@ -82,7 +82,7 @@ def section_shapes(
     collapse = facts.collapse_of(document)
     moved, melt, traps = None, None, {}
     if collapse is not None and not ribless and COVER in bodies:
-        drop = collapse + facts.first_rest(joint)
+        drop = collapse + facts.initial_contact(joint)
         moved = shapely.affinity.translate(bodies[COVER], 0, -drop)
         if rib is not None and half:
             strip = shapely.box(-2 * half, *sorted((0.0, -up * collapse))[:1], 2 * half, max(0.0, -up * collapse))

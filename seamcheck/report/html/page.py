@@ -26,6 +26,7 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.document.view import SectionSet, unpack_view
 from seamcheck.report import bands, facts
 from seamcheck.report.facts import Document
+from seamcheck.report.fields import Fields, page_footer
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import GLOSSARY
 from seamcheck.report.html.material import material_chapter
@@ -36,18 +37,21 @@ from seamcheck.report.section_svg import section_svg
 from seamcheck.report.whole import interface_rows
 
 
-def render_html(document: Document, paper: str | None = None) -> str:
+def render_html(document: Document, paper: str | None = None, fields: Fields | None = None) -> str:
     """The whole page as text.
 
     Parameters
     ----------
     document : review document (document/make.py), with or without the part "view"
     paper : 'A4' or 'letter' fixes the paper for printing; None leaves it to whoever prints
+    fields : title, project ... of the report
     """
+    fields = fields or Fields()
     sections, _ = unpack_view(document.get("view"))
     style = font_style() + _asset("chart.css") + _asset("page.css")
     if paper is not None:
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
+    style += page_footer(fields, str(document["model"]["file"]), str(document["model"].get("sha256") or ""))
     script = _asset("page.js")
     text: str = _template().render(
         d=document,
@@ -61,6 +65,7 @@ def render_html(document: Document, paper: str | None = None) -> str:
         names=facts.part_names(document),
         joints=facts.joints(document),
         tightest=bands.tightest(document),
+        fields=fields,
         inputs=input_rows(document),
         static=lambda numbered: _static_section(document, numbered, sections),
         given=in_one_line(document),
@@ -168,7 +173,7 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
         "worst": worst,
         "tolerances": {t["quantity"]: t["tolerance"] for t in joint.get("tolerances") or ()},
         "collapse": collapse,
-        "drop": None if collapse is None else collapse + facts.first_rest(joint),
+        "drop": None if collapse is None else collapse + facts.initial_contact(joint),
         "margin": facts.beam_margin(document),
         "cone": facts.half_angle(document),
     }
