@@ -91,7 +91,7 @@ def schema() -> dict[str, Any]:
     import json
 
     text = resources.files("seamcheck.document").joinpath("document_schema.json").read_text(encoding="utf-8")
-    return json.loads(text)
+    return dict(json.loads(text))
 
 
 def _plain_document(

@@ -24,7 +24,7 @@ def number(value: float | None) -> float | None:
 def numbers(values: np.ndarray) -> list[Any]:
     """An array of any shape as nested lists of rounded numbers, None where it is not finite."""
     values = np.asarray(values, dtype=float)
-    plain = (np.round(values, DECIMALS) + 0.0).tolist()
+    plain: list[Any] = (np.round(values, DECIMALS) + 0.0).tolist()
     if np.isfinite(values).all():
         return plain
     if values.ndim == 1:

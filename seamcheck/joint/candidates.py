@@ -169,10 +169,10 @@ def enclosed(region: BaseGeometry, length: float) -> float:
     half = BRIDGED * length / 2
     holes = sum(shapely.Polygon(ring).area for polygon in _polygons(region) for ring in polygon.interiors)
     if holes > 0.05 * region.convex_hull.area:
-        return holes
+        return float(holes)
     bridged = region.buffer(half, quad_segs=4).buffer(-half, quad_segs=4)
     filled, own = (sum(shapely.Polygon(p.exterior).area for p in _polygons(shape)) for shape in (bridged, region))
-    return max(0.0, filled - own)
+    return float(max(0.0, filled - own))
 
 
 def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:
@@ -277,7 +277,7 @@ def _on_top(points: np.ndarray, own: Surface, faces: tuple[int, ...], frame: Fra
     best = np.full(len(points), -np.inf)
     np.maximum.at(best, index, height)
     lifted = np.column_stack([points, best])
-    return lifted[np.isfinite(best)]
+    return np.asarray(lifted[np.isfinite(best)])
 
 
 def is_free(side: LightSide) -> bool:

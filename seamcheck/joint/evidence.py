@@ -154,4 +154,4 @@ def spread(region: shapely.Geometry, most: int) -> np.ndarray:
     grid = np.stack(np.meshgrid(np.arange(x0 + step / 3, x1, step), np.arange(y0 + step / 3, y1, step)), axis=-1)
     grid = grid.reshape(-1, 2)
     found = grid[shapely.contains_xy(region, grid[:, 0], grid[:, 1])]
-    return found[:: max(1, len(found) // most)]
+    return np.asarray(found[:: max(1, len(found) // most)])

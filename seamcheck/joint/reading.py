@@ -64,7 +64,7 @@ class Reading:
     @property
     def beam(self) -> np.ndarray:
         """(3,) unit vector of the light."""
-        z = self.candidate.frame.axes[2]
+        z: np.ndarray = self.candidate.frame.axes[2]
         return -z if self.through_counter else z
 
     @property

@@ -40,7 +40,7 @@ class Step:
 
     def margin(self, values: np.ndarray, side: str) -> np.ndarray:
         """(n,) how far inside of a 'low' or 'high' bound the values lie; negative beyond it."""
-        return values - self.limit if side == "low" else self.limit - values
+        return np.asarray(values - self.limit if side == "low" else self.limit - values)
 
 
 class JudgedSeam:

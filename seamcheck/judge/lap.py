@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
-from msgspec import structs
+from msgspec.structs import replace
 
 from seamcheck.catalogue.message import Amount
 from seamcheck.catalogue.messages import LAP_COVER, LAP_NARROW, LAP_ROOM, LAP_STEP, amount_of, lap_kind, message
@@ -36,7 +34,7 @@ def rib_missing(judging: JointJudge, also: tuple[str, ...] = ()) -> DraftFinding
     if np.isfinite(thickness) and np.isfinite(gap):
         over = {"thickness": amount_of(thickness, "cover_thickness"), "gap": amount_of(gap, "gap")}
         said.append(message(LAP_COVER, over))
-    bare = structs.replace(draft.finding, messages=())
+    bare = replace(draft.finding, messages=())
     return replace(draft, finding=saying(bare, *said))
 
 

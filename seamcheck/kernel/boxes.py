@@ -18,7 +18,7 @@ def boxes_meet(boxes: np.ndarray, other: np.ndarray, reach: float = 0.0) -> np.n
     """
     with np.errstate(invalid="ignore"):
         low, high = boxes[..., :3] - reach, boxes[..., 3:] + reach
-        return np.all((low <= other[..., 3:]) & (high >= other[..., :3]), axis=-1)
+        return np.asarray(np.all((low <= other[..., 3:]) & (high >= other[..., :3]), axis=-1))
 
 
 def diagonal(box: np.ndarray) -> float:

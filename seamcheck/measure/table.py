@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 
@@ -105,7 +106,7 @@ class Survey:
     paths: tuple[PathSurvey, ...]
     junctions: Mapping[str, np.ndarray]
     interruptions: tuple[Interruption, ...]
-    interface: Mapping[str, dict] = field(default_factory=dict)
+    interface: Mapping[str, dict[str, Any]] = field(default_factory=dict[str, Any])
     rib_part: str = ""
     counter_part: str = ""
 

@@ -13,6 +13,7 @@ from seamcheck.measure.moving import Moving
 from seamcheck.measure.overlap import are_near
 from seamcheck.measure.table import Survey, initial_contact
 from seamcheck.measure.touches import Sinking, find_touches, place_of
+from seamcheck.settings.settings import Settings
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
 _FURTHER = (5.0, np.inf)  # mm: where nothing touches so soon, how far the first touch is looked for
@@ -21,7 +22,7 @@ _DRAWN_INTO = -1e-3  # mm
 
 
 def free_travel(
-    joint: Joint, survey: Survey, settings: Any, moving: Moving, overlaps: Sequence[Overlap]
+    joint: Joint, survey: Survey, settings: Settings, moving: Moving, overlaps: Sequence[Overlap]
 ) -> dict[str, Any]:
     """The free travel over the whole interface, with its place and 'places' in order of touch.
 

@@ -195,7 +195,7 @@ def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
     if not states:
         return np.full(count, UNKNOWN)
     stack = np.array(states)
-    return stack[np.array(GRAVITY)[stack].argmax(axis=0), np.arange(count)]
+    return np.asarray(stack[np.array(GRAVITY)[stack].argmax(axis=0), np.arange(count)])
 
 
 @dataclass(frozen=True, slots=True)

@@ -132,7 +132,7 @@ def points_of(contour: Mapping[str, Any]) -> np.ndarray:
     return np.column_stack([np.asarray(contour["stations"][axis], dtype=float) for axis in "xyz"]).reshape(-1, 3)
 
 
-def harm_order(finding: Mapping[str, Any]) -> tuple:
+def harm_order(finding: Mapping[str, Any]) -> tuple[Any, ...]:
     """Sort key: waived last, must-fix first, then how far beyond the limit, then how long."""
     severity = finding.get("severity")
     rank = SEVERITIES.index(severity) if severity in SEVERITIES else len(SEVERITIES)
@@ -185,13 +185,13 @@ def stations_of_finding(document: Document, finding: Mapping[str, Any], contour:
         return np.full(len(s), finding["contour"] == contour["id"])
     if start is None or end is None:
         where, station = _place(document, finding)
-        return np.arange(len(s)) == (station if where == contour["id"] and station is not None else -1)
+        return np.asarray(np.arange(len(s)) == (station if where == contour["id"] and station is not None else -1))
     if finding.get("contour") != contour["id"]:
         return np.zeros(len(s), dtype=bool)
     slack = 1e-6
     if start <= end:
-        return (s >= start - slack) & (s <= end + slack)
-    return (s >= start - slack) | (s <= end + slack)
+        return np.asarray((s >= start - slack) & (s <= end + slack))
+    return np.asarray((s >= start - slack) | (s <= end + slack))
 
 
 def is_everywhere(finding: Mapping[str, Any]) -> bool:

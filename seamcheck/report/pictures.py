@@ -56,7 +56,8 @@ class _Place:
     station: int
 
     def value(self, key: str) -> float | None:
-        return (self.contour["stations"].get(key) or [None] * (self.station + 1))[self.station]
+        column: list[float | None] = self.contour["stations"].get(key) or [None] * (self.station + 1)
+        return column[self.station]
 
 
 def _picture(document: Document, numbered: facts.Numbered, sections: tuple[SectionSet, ...], dpi: int) -> bytes:

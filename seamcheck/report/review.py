@@ -94,7 +94,8 @@ class Review:
     @property
     def reason(self) -> Mapping[str, str] | None:
         """{"code", "message"} where the model was not reviewed."""
-        return self.document["reason"]
+        reason: Mapping[str, str] | None = self.document["reason"]
+        return reason
 
     @cached_property
     def findings(self) -> tuple[Finding, ...]:

@@ -399,7 +399,7 @@ def _listed(columns: Sequence[str]) -> str:
 
 def _reason(document: Document, why: str) -> str:
     """Why something was not measured, without the full stop at its end."""
-    return document["reasons"].get(why, "No reason given.").rstrip(".")
+    return str(document["reasons"].get(why, "No reason given.").rstrip("."))
 
 
 def _names(document: Document) -> dict[str, str]:
