@@ -75,6 +75,16 @@ class LazyGroup(click.Group):
         except BrokenPipeError:  # the reader of a pipe, such as head, went away
             sys.stdout = open(os.devnull, "w")  # noqa: SIM115
             code = 2
+        except Exception as error:  # 1 would say that a limit is broken
+            words = list(args) if args is not None else sys.argv[1:]
+            if "--debug" in words:
+                import traceback
+
+                traceback.print_exc()
+            else:
+                told = " ".join(f"{type(error).__name__}: {error}".split())[:300]
+                click.echo(f"seamcheck: An unexpected error: {told}. Please report it, see SECURITY.md.", err=True)
+            code = 2
         sys.exit(code if isinstance(code, int) else 0)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
