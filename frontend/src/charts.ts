@@ -15,17 +15,21 @@ export class Charts {
   private charts: Chart[] = [];
   private shownJoint = -1;
 
-  constructor(private readonly judged: HTMLElement, private readonly further: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {}
+  constructor(private readonly judged: HTMLElement, private readonly within: HTMLElement, private readonly further: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {}
 
   private build(): void {
     this.shownJoint = this.walk.place.joint;
     for (const chart of this.charts) chart.remove();
     clear(this.judged);
+    clear(this.within);
     clear(this.further);
     this.charts = [];
     const columns = [...new Set(this.walk.facts.bands.flatMap((b) => b.columns))].filter((c) => this.isThere(c));
+    // Open are the charts of what breaks a limit; what is within everywhere is folded.
+    const rules = new Set(this.atlas.payload.findings.filter((f) => f.joint === this.walk.joint.id).map((f) => f.rule));
+    const broken = columns.filter((c) => this.walk.facts.bands.some((b) => rules.has(b.rule) && b.columns.includes(c)));
     const rest = Object.keys(this.atlas.payload.quantities).filter((c) => !columns.includes(c) && this.isThere(c));
-    for (const [host, list] of [[this.judged, columns], [this.further, rest]] as const) {
+    for (const [host, list] of [[this.judged, broken], [this.within, columns.filter((c) => !broken.includes(c))], [this.further, rest]] as const) {
       for (const column of list) {
         const chart = new Chart(column, this.atlas, this.walk);
         this.charts.push(chart);
@@ -33,6 +37,9 @@ export class Charts {
         chart.later();
       }
     }
+    const fold = this.within.closest("details");
+    if (fold) fold.hidden = broken.length === columns.length;
+    if (columns.length && !broken.length) this.judged.append(h("p", null, "Every judged quantity is within its limits everywhere."));
     if (!columns.length) this.judged.append(h("p", null, "No judged quantity was measured along this seam."));
   }
 
@@ -46,7 +53,7 @@ export class Charts {
   }
 
   retheme(): void { for (const chart of this.charts) chart.redraw(); }
-  forPrint(width: number): void { for (const chart of this.charts) if (this.judged.contains(chart.root)) chart.forPrint(width); }
+  forPrint(width: number): void { for (const chart of this.charts) if (!this.further.contains(chart.root)) chart.forPrint(width); }
   forScreen(): void { for (const chart of this.charts) chart.forScreen(); }
 }
 
@@ -84,8 +91,12 @@ class Chart {
       const own = contour.summary[this.column];
       const words = this.atlas.words;
       const name = this.walk.joint.contours.length > 1 ? `${contour.id}: ` : "";
-      return own ? `${name}least ${words.value(own.min, this.column)}, median ${words.value(own.median, this.column)}, most ${words.value(own.max, this.column)}` : `${name}not measured`;
+      if (!own) return `${name}not measured`;
+      const tail = (title: string, value: number | null | undefined) => (value === null || value === undefined ? "" : `, ${title} ${words.value(value, this.column)}`);
+      return `${name}least ${words.value(own.min, this.column)}${tail("p05", own.p05)}, median ${words.value(own.median, this.column)}${tail("p95", own.p95)}, most ${words.value(own.max, this.column)}`;
     });
+    const outside = this.walk.joint.summary[this.column]?.outside;
+    if (outside !== undefined) rows.push(`outside a limit: ${(100 * outside).toFixed(outside > 0 && outside < 0.1 ? 1 : 0)} % of the length`);
     return h("p", { class: "chart-summary" }, rows.join(" · "));
   }
 

@@ -217,8 +217,8 @@ MEASURED: dict[str, Quantity] = {
             "How far the cover sinks from first rest (the smallest gap of the whole seam) until, within "
             "this section and as far as the rib's wall reaches on both sides, it touches anything but a rib of "
             "the seam. 'free' where nothing is in the way. The one value of the whole interface looks everywhere "
-            "and at every other part, taken as standing still, over all positions that the lateral play allows; "
-            "what stands out of a flank further than the flank reaches elsewhere is no rib.",
+            "and at every other part that does not hang on the cover alone, over all positions that the lateral play "
+            "allows; features beyond the regular flank are not part of the rib, its own chamfered or lowered top is.",
         ),
         Quantity(
             "beam_clear",

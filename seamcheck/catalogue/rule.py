@@ -12,7 +12,7 @@ MUST_FIX, ATTENTION, NOTE, OFF = "must-fix", "attention", "note", "off"
 SEVERITIES = (MUST_FIX, ATTENTION, NOTE, OFF)
 """'off' is a setting only: the rule is not judged and stands in the list of what was not checked."""
 
-SLACK = {"mm": 0.001, "mm²": 0.001, "1": 0.001, "°": 0.01, "%": 0.01}
+SLACK = {"mm": 0.002, "mm²": 0.002, "1": 0.001, "°": 0.01, "%": 0.01}
 """Unit -> how far a value may lie beyond a bound and still count as holding it: less can't be measured."""
 
 _SLACK_OF = {"turn_radius": 0.03}  # mm: a curvature is less exact than a length; 3 mm are known to 1 %
@@ -85,9 +85,9 @@ class Bound:
         full = (self.formula, severity)
         return (full, (self.attention, severity_at(ATTENTION_BOUND, severity))) if self.attention else (full,)
 
-    def sentence(self, value: float, slack: float) -> str:
-        """What a finding says about a value that is known to ``slack``, with its {places} to be filled in."""
-        return self.below_zero if self.below_zero and value < -slack else self.says
+    def is_below_zero(self, value: float, slack: float) -> bool:
+        """Whether a value that is known to ``slack`` is spoken of as below zero."""
+        return bool(self.below_zero) and value < -slack
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,11 +8,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from seamcheck.catalogue.formula import evaluate, names
+from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Bound, Check, Rule
+from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch, cell_lengths, stretches, weighted_median
+from seamcheck.sections.stretches import Stretch, bridged, cell_lengths, grown, stretches, weighted_median
 from seamcheck.settings.settings import Settings
 
 _NO_COVER = ("hole", "no-cover")
@@ -28,7 +30,7 @@ class Step:
 
     def margin(self, values: np.ndarray, side: str) -> np.ndarray:
         """(n,) how far inside of a 'low' or 'high' bound the values lie; negative beyond it."""
-        return values - self.limit if side == "low" else self.limit - values
+        return np.asarray(values - self.limit if side == "low" else self.limit - values)
 
 
 class JudgedSeam:
@@ -149,6 +151,18 @@ class JudgedPath:
     def stretches(self, mark: np.ndarray) -> list[Stretch]:
         return stretches(mark, self.path.s, self.path.length, self.path.closed)
 
+    def beyond(self, margin: np.ndarray, slack: float) -> np.ndarray:
+        """(n,) bool: where a margin is missed by more than the measuring error; what lies beside that goes with it.
+
+        A stretch begins where the margin is missed by more than ``slack`` and goes on as long as it is missed by half
+        of that, so that values which differ by less than they can be measured to make one stretch.
+        """
+        with np.errstate(invalid="ignore"):
+            return grown(margin < -slack, margin < -slack / 2, self.path.closed)
+
+    def bridged(self, mark: np.ndarray, unknown: np.ndarray) -> np.ndarray:
+        return bridged(mark, unknown, self.path.s, self.path.length, self.path.closed)
+
     def within(self, start: float, length: float) -> np.ndarray:
         """(n,) bool: stations from ``start`` on for ``length`` mm, round the start of a closed path."""
         ahead = self.path.s - start
@@ -173,6 +187,13 @@ class JudgedPath:
             if reason in _NO_COVER:
                 return reason
         raise ValueError(f"station {station} is covered")
+
+
+def in_force(settings: Settings) -> list[Rule]:
+    """All rules; optional ones only where the settings hold what they need."""
+    return [
+        rule for rule in RULES.values() if not rule.optional or bool(getattr(settings, NEEDS.get(rule.key, "material")))
+    ]
 
 
 def main_span(least: np.ndarray, most: np.ndarray, weights: np.ndarray, width: float) -> tuple[float, float]:

@@ -9,6 +9,9 @@ import numpy as np
 MERGE = 1.0
 """mm: stretches of one path closer than this are one."""
 
+BRIDGE = 10.0
+"""mm: so much that could not be measured (a corner, a hole in the cover) parts no stretch that goes on behind it."""
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Stretch:
@@ -73,10 +76,65 @@ def stretches(mark: np.ndarray, s: np.ndarray, length: float, closed: bool, merg
     return sorted(found, key=lambda stretch: int(stretch.stations.min()))
 
 
+def grown(seed: np.ndarray, room: np.ndarray, closed: bool) -> np.ndarray:
+    """Runs of stations that hold a seed.
+
+    Parameters
+    ----------
+    seed, room : (n,) bool, in the order of the path; a seed belongs to the room
+    closed : whether the last station is next to the first
+
+    Returns
+    -------
+    (n,) bool: all of each run of ``room`` that has a seed in it
+    """
+    room = room | seed
+    if not len(room) or not room.any():
+        return room
+    label = np.cumsum(np.append(True, room[1:] != room[:-1]))
+    if closed and room[0] and room[-1]:
+        label[label == label[-1]] = label[0]
+    return room & np.isin(label, label[seed])
+
+
+def bridged(
+    mark: np.ndarray, unknown: np.ndarray, s: np.ndarray, length: float, closed: bool, most: float = BRIDGE
+) -> np.ndarray:
+    """(n,) bool: the marked stations, and what is unknown between two of them.
+
+    Parameters
+    ----------
+    mark, unknown : (n,) bool; s : (n,) mm, ascending; length : mm, of the whole path
+    most : mm, a longer unknown stretch parts what is marked before and behind it
+    """
+    mark = np.array(mark)
+    unknown = unknown & ~mark
+    if not mark.any() or not unknown.any():
+        return mark
+    for stretch in stretches(unknown, s, length, closed, merge=0.0):
+        first, last = int(stretch.stations[0]) - 1, int(stretch.stations[-1]) + 1
+        if not closed and (first < 0 or last >= len(s)):
+            continue
+        if stretch.length <= most and mark[first % len(s)] and mark[last % len(s)]:
+            mark[stretch.stations] = True
+    return mark
+
+
 def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:
     """Median of what is measured, each value counting as long as its part of the path; NaN without any.
 
     Equal weights give the usual median.
+    """
+    return weighted_quantile(values, weights, 0.5)
+
+
+def weighted_quantile(values: np.ndarray, weights: np.ndarray, share: float) -> float:
+    """The value that a share of the measured length lies at or below; NaN without any.
+
+    Notes
+    -----
+    The inverse of the weighted empirical distribution, averaged at its steps (type 2 of Hyndman and Fan, The American
+    Statistician 50, 1996, with lengths in place of counts).
     """
     known = np.isfinite(values) & (weights > 0)
     if not known.any():
@@ -84,7 +142,7 @@ def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:
     order = np.argsort(values[known], kind="stable")
     ranked, weight = values[known][order], weights[known][order]
     total = np.cumsum(weight)
-    half = total[-1] / 2
+    half = total[-1] * share
     k = int(np.searchsorted(total, half - 1e-9 * total[-1]))
     if abs(total[k] - half) <= 1e-9 * total[-1] and k + 1 < len(ranked):
         return float((ranked[k] + ranked[k + 1]) / 2)
