@@ -127,9 +127,9 @@ def _baseline_of(model: Path, baseline: Path | None) -> Path | None:
         return None
     found = place_in(baseline, model, ".json")
     if found.exists():
-        from seamcheck.comparison.compare import read_document
+        from seamcheck.document.read import read_file
 
-        if read_document(found)["verdict"] != "not-reviewed":
+        if read_file(found)["verdict"] != "not-reviewed":
             return found
         click.echo(f"{ci.shown(model)} was not reviewed for the baseline: all its findings are new.", err=True)
         return None
