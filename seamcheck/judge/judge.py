@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.catalogue.interface_rules import REPLACED_BY as BY_INTERFACE
 from seamcheck.catalogue.material_rules import REPLACED_BY as BY_MATERIAL
+from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import MUST_FIX, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.words import fill, value_text
 from seamcheck.errors import NotReviewed
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
@@ -106,7 +106,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if "not-measured" in on:
         drafts += not_measured(judging, rules, drawn_welded)
     if "drawn-welded" in on and drawn_welded:
-        drafts.append(judging.whole("drawn-welded", {"collapse": value_text(judging.settings.collapse, "gap")}))
+        drafts.append(judging.whole("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
         drafts += _junctions(judging)
     if judging.is_flat:
@@ -130,8 +130,7 @@ def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
     rule = RULES["seam-junction"]
     for name, place in sorted(judging.joint.survey.junctions.items()):
         ends = [e for view in judging.seam.paths for e in view.path.ends]
-        words = {"count": str(ends.count(f"junction:{name}"))}
-        finding = judging.finding(rule, fill(rule.says, words), rule.remedy)
+        finding = judging.finding(rule, rule.key, {"count": str(ends.count(f"junction:{name}"))})
         yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
 
 
@@ -184,4 +183,4 @@ def _overlap(one: DraftFinding, other: DraftFinding) -> bool:
 
 def _side(draft: DraftFinding) -> str:
     """'inner' or 'outer' for a finding about one side of the seam."""
-    return draft.finding.column.rpartition("_")[2]
+    return (draft.finding.column or "").rpartition("_")[2]

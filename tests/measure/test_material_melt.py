@@ -132,7 +132,7 @@ def test_trap_volumes_of_a_corner():
         5 * a,
         5 * u,
         u,
-        {},
+        {"turn_radius": np.full(400, 5.0)},
         {},
         path.rib_face[:400],
         path.cover_face[:400],
@@ -179,3 +179,28 @@ def test_traps_that_always_or_never_hold():
     assert held[0] == np.inf
     assert held[1] == 0.0
     assert np.isnan(held[2])
+
+
+def test_curvature_does_not_follow_the_noise_of_stations_that_lie_close_together():
+    # A straight run, a quarter of radius 5 and a straight run, with stations 0.04 mm apart at both joints and the
+    # mid-line off by up to 0.0005 mm: the angle of the chords gives up to three times the curvature there.
+    near = np.linspace(-0.12, 0.12, 7)
+    arc = 2.5 * np.pi
+    s = np.unique(np.concatenate([np.linspace(0, 20 + arc + 20, 200), 20 + near, 20 + arc + near]))
+    angle = np.clip((s - 20) / 5, 0, np.pi / 2)
+    x = np.where(s < 20, s, 20 + 5 * np.sin(angle)) + 0.0
+    y = np.where(s < 20, 0.0, 5 * (1 - np.cos(angle))) + np.maximum(s - 20 - arc, 0.0)
+    tangent = np.column_stack([np.cos(angle), np.sin(angle), np.zeros(len(s))])
+    u = np.column_stack([tangent[:, 1], -tangent[:, 0], np.zeros(len(s))])  # right of the way: the centre lies inward
+    noise = np.random.default_rng(3).uniform(-0.0005, 0.0005, len(s))
+    points = np.column_stack([x, y, np.zeros(len(s))]) + noise[:, None] * u
+    radius = np.where((s >= 20) & (s <= 20 + arc), 5.0, np.nan)
+    path = ring(n=len(s))
+    bent = type(path)(
+        "c1", False, float(s[-1]), ("open", "open"), s, points, u, {"turn_radius": radius}, {},
+        path.rib_face, path.cover_face,
+    )  # fmt: skip
+    track = track_of(bent)
+    chords = track.turning / track.length
+    assert np.abs(chords).max() > 0.24  # what the chords say
+    np.testing.assert_allclose(track.curvature(), np.where(np.isfinite(radius), -0.2, 0.0), atol=1e-12)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 import numpy as np
 
@@ -82,7 +83,9 @@ def add_melt_columns(
         areas = areas_at.get(track.id) or me.closed_form(rib, inner, outer, late, scale)
         bend = track.curvature()
         half = np.nan_to_num(track.width()) / 2.0
-        bent = _bent(areas, bend, -half - np.nan_to_num(inner.wall) / 2.0, half + np.nan_to_num(outer.wall) / 2.0)
+        inside = _turn_factor(track, "inner", me.bend_factor(bend, -half - np.nan_to_num(inner.wall) / 2.0))
+        outside = _turn_factor(track, "outer", me.bend_factor(bend, half + np.nan_to_num(outer.wall) / 2.0))
+        bent = _bent(areas, inside, outside)
         grid = me.area_grid(bent, rows)
         grids.append(grid)
         own, why = columns[track.id], reasons[track.id]
@@ -106,9 +109,15 @@ def add_melt_columns(
     return grids
 
 
-def _bent(areas: me.AreasAt, curvature: np.ndarray, inner: np.ndarray, outer: np.ndarray) -> me.AreasAt:
+def _turn_factor(track: Track, side: str, fitted: np.ndarray) -> np.ndarray:
+    """(n,) length of a trap for each mm of the path: as surveyed, by the middle of its area; else ``fitted``."""
+    with np.errstate(invalid="ignore", divide="ignore"):
+        surveyed = track.column(f"trap_turn_{side}") / track.column(f"trap_room_{side}")
+    return np.where(np.isfinite(surveyed), surveyed, fitted)
+
+
+def _bent(areas: me.AreasAt, inside: np.ndarray, outside: np.ndarray) -> me.AreasAt:
     """Return the areas with each trap taken by the length that it has beside the path."""
-    inside, outside = me.bend_factor(curvature, inner), me.bend_factor(curvature, outer)
 
     def bent(collapse: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
         melt, room_in, room_out = areas(collapse)
@@ -123,13 +132,13 @@ def melt_section(
     collapse: float,
     expansion: Known,
     settings: MaterialSettings,
-) -> dict:
+) -> dict[str, Any]:
     contours = []
     for track in tracks:
         own = columns[track.id]
         width = track.width()
         melt = track.column("melt_area")
-        entry: dict = {"contour": track.id, "length_mm": rounded(float(track.length.sum()))}
+        entry: dict[str, Any] = {"contour": track.id, "length_mm": rounded(float(track.length.sum()))}
         known = float(track.length[np.isfinite(melt)].sum())
         entry["measured_length_mm"] = rounded(known)
         for side, sign in (("inner", -1.0), ("outer", 1.0)):

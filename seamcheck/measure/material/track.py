@@ -56,9 +56,28 @@ class Track:
         return [rounded(x, 9) for x in self.points[station]]
 
     def curvature(self) -> np.ndarray:
-        """Curvature at each station (1/mm), positive when the centre lies on the outer side."""
+        """Curvature at each station (1/mm), positive when the centre lies on the outer side.
+
+        Its size is that of the surveyed turn radius, found over a millimetre or so: between stations that lie close
+        together, as at joints of lines and arcs, the angle of two chords tells of nothing but their noise. The side is
+        that to which the path turns within a millimetre.
+        """
+        radius = self.column("turn_radius")
         with np.errstate(invalid="ignore", divide="ignore"):
-            return np.where(self.length > 0.0, self.turning / self.length, 0.0)
+            size = np.where(np.isfinite(radius) & (radius > 0.0), 1.0 / radius, 0.0)
+        return np.asarray(size * np.sign(self._turned_within(1.0)))
+
+    def _turned_within(self, reach: float) -> np.ndarray:
+        """(n,) rad that the path turns within ``reach`` mm of each station, positive toward +u."""
+        s, turning = self.s, self.turning
+        if self.survey.closed:
+            whole = float(self.survey.length)
+            s = np.concatenate([s - whole, s, s + whole])
+            turning = np.tile(turning, 3)
+        sums = np.concatenate([[0.0], np.cumsum(turning)])
+        first = np.searchsorted(s, self.s - reach - 1e-9)
+        last = np.searchsorted(s, self.s + reach + 1e-9, side="right")
+        return np.asarray(sums[last] - sums[first])
 
     def volume(self, area: np.ndarray, offset: np.ndarray) -> float:
         """Volume (mm³) swept by a section of ``area`` (n,) mm² with its centroid ``offset`` (n,) mm along u.
@@ -103,4 +122,4 @@ def _turning(back: np.ndarray, ahead: np.ndarray, u: np.ndarray) -> np.ndarray:
         tangent = tangent / np.linalg.norm(tangent, axis=1, keepdims=True)
     light = np.cross(u, tangent)  # v = u x t
     sine = -np.einsum("ij,ij->i", light, np.cross(back, ahead))
-    return np.nan_to_num(np.arctan2(sine, np.einsum("ij,ij->i", back, ahead)))
+    return np.asarray(np.nan_to_num(np.arctan2(sine, np.einsum("ij,ij->i", back, ahead))))
