@@ -36,7 +36,7 @@ _FREE = (
     GeomAbs_SurfaceType.GeomAbs_SurfaceOfExtrusion,
 )
 _RULED = (_PLANE, GeomAbs_SurfaceType.GeomAbs_Cylinder, GeomAbs_SurfaceType.GeomAbs_Cone)
-_LARGE = 10.0  # mm: faces that reach no further in a second direction mesh into few facets, however they are curved
+_LARGE = 10.0  # mm: a dome reaches further than this in two directions, and is nowhere bent in a smaller radius
 _FINEST, _COARSER = 15000.0, 4.0  # about 25 000 facets; at most so many times the chord error
 _MANY_OUTLINES = 6  # from which a plane's own outlines are quicker than the kernel's mesher
 _TOUCHING = 1e-3  # mm added to the boxes of faces, so that those of neighbours meet
@@ -133,7 +133,9 @@ class Body:
         v = (surface.FirstVParameter() + surface.LastVParameter()) / 2
         place, area = BRepLProp_SLProps(surface, u, v, 2, 1e-9), GProp_GProps()
         BRepGProp.SurfaceProperties_s(self.faces[face_index], area, 1e-2)
-        return abs(area.Mass()) * float(np.sqrt(abs(place.GaussianCurvature()))) if place.IsCurvatureDefined() else 0.0
+        if not place.IsCurvatureDefined() or max(abs(place.MaxCurvature()), abs(place.MinCurvature())) > 1.0 / _LARGE:
+            return 0.0  # a fillet, however long it is
+        return abs(area.Mass()) * float(np.sqrt(abs(place.GaussianCurvature())))
 
     @cached_property
     def planes(self) -> np.ndarray:
