@@ -129,6 +129,8 @@ class Body:
         surface, size = self._surfaces[face_index], np.sort(self.boxes[face_index, 3:] - self.boxes[face_index, :3])
         if not size[1] > _LARGE or np.isfinite(self.planes[face_index, 0]) or surface.GetType() in _RULED:
             return 0.0
+        if self.is_free_form[face_index]:  # not meshed by the kernel alone: see mesh.py
+            return 0.0
         u = (surface.FirstUParameter() + surface.LastUParameter()) / 2
         v = (surface.FirstVParameter() + surface.LastVParameter()) / 2
         place, area = BRepLProp_SLProps(surface, u, v, 2, 1e-9), GProp_GProps()
