@@ -137,7 +137,7 @@ class Body:
         BRepGProp.SurfaceProperties_s(self.faces[face_index], area, 1e-2)
         if not place.IsCurvatureDefined() or max(abs(place.MaxCurvature()), abs(place.MinCurvature())) > 1.0 / _LARGE:
             return 0.0  # a fillet, however long it is
-        return abs(area.Mass()) * float(np.sqrt(abs(place.GaussianCurvature())))
+        return float(abs(area.Mass()) * np.sqrt(abs(place.GaussianCurvature())))
 
     @cached_property
     def planes(self) -> np.ndarray:
