@@ -8,7 +8,7 @@ from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from seamcheck.assembly.source import file_facts
+from seamcheck.assembly.source import Given, file_facts
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.warm import REVIEW_MODULES
 from seamcheck.settings.file import find_settings_file, read_settings
@@ -94,7 +94,7 @@ def settings_for(paths: Sequence[Path], file: Path | None = None, look: bool = T
 
 
 def review_model(
-    paths: Sequence[Path],
+    paths: Sequence[Path | Given],
     settings: Settings,
     with_view: bool = False,
     progress: Progress = lambda stage: None,
@@ -247,7 +247,7 @@ def _review_in_child(
 
 
 def remembered(
-    paths: Sequence[Path], settings: Settings, progress: Progress | None, with_view: bool, cache: Folder | Path
+    paths: Sequence[Path | Given], settings: Settings, progress: Progress | None, with_view: bool, cache: Folder | Path
 ) -> dict[str, Any] | None:
     """The document from what an earlier review of the same bytes has measured; None where nothing is kept."""
     from seamcheck.cache.folder import Folder
