@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -20,6 +21,7 @@ from seamcheck.cli.shared import (
     show_review,
     tell_unused_cache,
 )
+from seamcheck.errors import UsageError
 
 if TYPE_CHECKING:
     from seamcheck.report.review import Review
@@ -70,6 +72,11 @@ RUN = "Run"
     help="Settings file; without it the nearest seamcheck.toml beside or above the model.",
 )  # fmt: skip
 @option("--no-settings-file", is_flag=True, section=LIMITS, help="Use no settings file at all.")
+@option(
+    "--answers", "answers_file", metavar="FILE", section=LIMITS, type=click.Path(path_type=Path),
+    help="Decisions and answers that the review page saved: accepted findings count as waived, answered questions "
+    "leave the list. Read only where named here.",
+)  # fmt: skip
 @option(
     "--today",
     metavar="DAY",
@@ -138,9 +145,18 @@ def command(
     """
     from seamcheck.pipeline import review, settings_for
 
+    answers_file = options["answers_file"]
+    answers = None
+    if answers_file is not None:
+        from seamcheck.settings.answers import read_answers
+
+        answers = read_answers(answers_file)
+
     def review_one(paths: tuple[Path, ...], views: bool) -> Review:
         settings = settings_for(paths, settings_file, not no_settings_file).changed(_changes(options))
         settings = _on_day(settings, options["today"])
+        if answers is not None:
+            settings = replace(settings, waivers=(*settings.waivers, *answers.waivers(answers_file.name)))
         with _progress(paths) as progress:
             result = review(
                 paths, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
@@ -148,10 +164,19 @@ def command(
             )  # fmt: skip
         if debug and result.traceback:
             click.echo(result.traceback, err=True)
+        if answers is not None:
+            from seamcheck.report.review import Review
+            from seamcheck.settings.answers import with_answers
+
+            return Review(with_answers(result.document, answers), result.traceback)
         return result
 
     if not no_cache:
         tell_unused_cache()
+    if options["accept"]:
+        from seamcheck.scanning.result import known_reasons
+
+        known_reasons(options["accept"])
     if options["each"] or options["changed_since"] is not None:
         from seamcheck.cli.each import review_each
 
@@ -164,11 +189,17 @@ def command(
     if not writers.takes_stdout:
         show_review(result.document, quiet, verbose)
         ci.tell_baseline(result, quiet)
-    for line in writers.write(result.document, debug):
-        if not quiet:
-            click.echo(line, err=writers.takes_stdout)
+    code = ci.exit_code(result, strict)
+    try:
+        for line in writers.write(result.document, debug):
+            if not quiet:
+                click.echo(line, err=writers.takes_stdout)
+    except UsageError as why:  # a broken limit stays one, whatever could not be written
+        if code != 1:
+            raise
+        click.echo(f"seamcheck: {why}", err=True)
     ci.annotate(options["annotations"], [ci.reviewed(result, models)], err=writers.takes_stdout)
-    raise SystemExit(ci.exit_code(result, strict))
+    raise SystemExit(code)
 
 
 def _changes(options: dict[str, Any]) -> dict[str, Any]:

@@ -185,7 +185,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
             for gap in survey.interruptions
         ],
         seam_faces=_seam_faces(joint, parts),
-        contours=[_contour(path, views.get(path.id), joint.rib_on == "none") for path in survey.paths],
+        contours=[_contour(path, views.get(path.id)) for path in survey.paths],
         interface=interface,
         tolerances=list(tolerance_states(joint, seam)),
         **chosen,
@@ -268,7 +268,7 @@ def _summary(values: np.ndarray, weights: np.ndarray) -> records.Summary | None:
     )
 
 
-def _contour(path: PathSurvey, view: JudgedPath | None, is_flat: bool) -> records.ContourRecord:
+def _contour(path: PathSurvey, view: JudgedPath | None) -> records.ContourRecord:
     keys = _columns([path])
     weights = _weights([path])
     side: Any = path.clamp_side or None
@@ -287,7 +287,7 @@ def _contour(path: PathSurvey, view: JudgedPath | None, is_flat: bool) -> record
         },
         unmeasured=[run for key in keys for run in _unmeasured(path, key)],
         summary={key: _summary(np.asarray(path.columns[key], dtype=float), weights) for key in keys},
-        bounds=[] if view is None else _bounds(view, is_flat),
+        bounds=[] if view is None else _bounds(view),
     )
 
 
@@ -308,11 +308,11 @@ def _unmeasured(path: PathSurvey, key: str) -> list[records.Unmeasured]:
     ]
 
 
-def _bounds(view: JudgedPath, is_flat: bool) -> list[records.Bounds]:
+def _bounds(view: JudgedPath) -> list[records.Bounds]:
     """What each rule compares along this path: a number, or one for every station where the bound changes."""
     result = []
     for rule in in_force(view.seam.settings):
-        if view.seam.settings.severity(rule.key) == OFF or (is_flat and not rule.for_flat_overlap):
+        if not view.seam.judges(rule):
             continue
         for check in rule.checks:
             if check.column not in view.path.columns:
