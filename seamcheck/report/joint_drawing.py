@@ -87,7 +87,8 @@ def joint_drawing(with_style: bool = True) -> Markup:
     style = f"<style>{_STYLE}</style>" if with_style else ""
     return Markup(
         f'<svg class="joint" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1180 400" role="img" '
-        f'aria-label="The joint in section, with the letters that definitions use">{style}{"".join(parts)}{legend}</svg>'
+        f'aria-label="The joint in section, with the letters that definitions use">'
+        f"{style}{''.join(parts)}{legend}</svg>"
     )
 
 
