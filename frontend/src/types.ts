@@ -13,12 +13,13 @@ export interface Contour {
   clamp_side?: "inner" | "outer" | null;
   stations: Stations;
   unmeasured: { column: string; from_s: number; to_s: number; why: string }[];
-  summary: Record<string, { min: number; median: number; max: number } | null>;
+  summary: Record<string, { min: number; median: number; max: number; p05?: number | null; p95?: number | null } | null>;
 }
 
 export interface Joint {
   id: string; cover: string[]; base: string[]; rib_on: string; beam: [number, number, number];
   contours: Contour[];
+  summary: Record<string, { outside?: number } | null>;
 }
 
 export interface Quantity { title: string; unit: string; decimals: number }

@@ -68,7 +68,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("csv", f"{_REPORT}.csv:render_csv", "the table of all stations", needs_seam=True),
     Output(
         "dxf", f"{_REPORT}.dxf:render_dxf", "seam, land and findings as a drawing seen along the light",
-        needs_seam=True,
+        needs_view=True, needs_seam=True,
     ),
     Output(
         "step", f"{_REPORT}.step:render_step", "the model with mid-line, seam faces and findings for any CAD",

@@ -15,7 +15,7 @@ from seamcheck.catalogue.keys import QuantityKey, RuleKey
 from seamcheck.catalogue.messages import AT_RISK as AT_RISK_WORDS
 from seamcheck.catalogue.messages import amount_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, OFF, Bound, Check, slack_of
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Bound, Check, slack_of
 from seamcheck.judge.bounds import JudgedSeam, in_force
 from seamcheck.judge.findings import AT_RISK, INSIDE, OUTSIDE, JointResult
 from seamcheck.judge.joint_judge import DraftFinding
@@ -42,7 +42,7 @@ def tolerance_states(joint: JointResult, seam: JudgedSeam) -> Iterator[Tolerance
     settings = seam.settings
     origin: Any = settings.origin("tolerance")
     for rule in in_force(settings):
-        if settings.severity(rule.key) == OFF or (joint.rib_on == "none" and not rule.for_flat_overlap):
+        if not seam.judges(rule):
             continue
         for check in rule.checks:
             tolerance = tolerance_of(settings, check)

@@ -90,7 +90,7 @@ def page_data(document: Document) -> dict[str, Any]:
     shown = [q for q in QUANTITIES.values() if q.per == "station"]
     return {
         "joints": [
-            {key: joint.get(key) for key in ("id", "cover", "base", "rib_on", "beam", "contours")}
+            {key: joint.get(key) for key in ("id", "cover", "base", "rib_on", "beam", "contours", "summary")}
             for joint in facts.joints(document)
         ],
         "parts": [{"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()],
