@@ -18,7 +18,8 @@ CELL = 10.0
 """mm: edge of the cells into which places are sorted."""
 
 _SHIFT = 3.7  # mm: borders of cells lie beside the middle of the seam and the round distances at which people draw
-_LOPSIDED, _LONG, _SQUARE = 0.05, 0.1, 0.1  # moments of the seam's shape beyond which they give a direction
+_LONG, _LOPSIDED, _SQUARE = 0.1, 0.05, 0.1  # moments of the seam's shape beyond which they give a direction
+_HEAVIER = 0.01  # lopsidedness along a known direction that tells its two ends apart
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -63,14 +64,18 @@ class JointFrame:
         z = z / size
         lopsided, long, square = (complex(share @ m) for m in (z * np.abs(z) ** 2, z**2, z**4))
         angle, folds = 0.0, 0
-        if abs(lopsided) > _LOPSIDED:
+        if abs(long) > _LONG:
+            angle = cmath.phase(long) / 2
+            along, across = (lopsided * cmath.exp(-1j * angle)).real, (lopsided * cmath.exp(-1j * angle)).imag
+            heavier = along if abs(along) >= abs(across) else across
+            angle += np.pi if heavier < 0 else 0.0
+            folds = 1 if abs(heavier) > _HEAVIER else 2
+        elif abs(lopsided) > _LOPSIDED:
             angle, folds = cmath.phase(lopsided), 1
-        elif abs(long) > _LONG:
-            angle, folds = cmath.phase(long) / 2, 2
         elif abs(square) > _SQUARE:
             angle, folds = cmath.phase(square) / 4, 4
-        along = np.cos(angle) * first + np.sin(angle) * second
-        return JointFrame(centre, np.array([along, np.cross(up, along), up]), folds)
+        ahead = np.cos(angle) * first + np.sin(angle) * second
+        return JointFrame(centre, np.array([ahead, np.cross(up, ahead), up]), folds)
 
     def local(self, place: np.ndarray) -> tuple[float, float, float]:
         """(x, y, height) of a place, mm; places that the symmetry of the seam can't tell apart have the same."""
