@@ -199,6 +199,24 @@ def is_everywhere(finding: Mapping[str, Any]) -> bool:
     return finding.get("contour") is not None and finding.get("from_s") is None
 
 
+def place_of_waiver(document: Document, finding: Mapping[str, Any]) -> dict[str, Any] | None:
+    """The place that a waiver of this finding names (settings/waivers.py), a little wider; None where it has none."""
+    if finding.get("contour") is not None:
+        place = {"joint": finding["joint"], "contour": finding["contour"]}
+        if finding.get("from_s") is None or is_all_along(document, finding):
+            return place
+        return {**place, "from_s": round(max(finding["from_s"] - 0.5, 0.0), 3), "to_s": round(finding["to_s"] + 0.5, 3)}
+    if finding.get("at"):
+        return {"joint": finding["joint"] or "", "at": [round(c, 3) for c in finding["at"]], "radius": 2.0}
+    return None
+
+
+def questions(document: Document) -> list[tuple[str, str]]:
+    """(key, text) of what a review asks others."""
+    items = document.get("not_checked") or ()
+    return [(m["key"], m["text"]) for m in items if m["key"].startswith("ask.") and not m["key"].endswith(".answered")]
+
+
 def headline(document: Document) -> str:
     """The verdict in a few words."""
     verdict = document["verdict"]
