@@ -58,6 +58,7 @@ def no_joint(
 
 
 def distance_text(nearest: float, one: str, other: str) -> str:
+    """The refusal of parts that lie apart, with how far apart the nearest are."""
     return (
         f"No two parts come close enough to be welded: the nearest, {one} and {other}, are about {nearest:.2f} mm "
         f"apart, the search stops at {LARGEST_GAP:.2f} mm. Move the cover to its welded position."

@@ -153,9 +153,9 @@ class JudgedPath:
 
     def steps(self, rule: Rule, check: Check, bound: Bound) -> list[Step]:
         """The bounds at every station, the gravest first."""
-        return [Step(self._evaluate(rule, check, text), severity) for text, severity in self.seam.steps(rule, bound)]
+        return [Step(self.limit(rule, check, text), severity) for text, severity in self.seam.steps(rule, bound)]
 
-    def _evaluate(self, rule: Rule, check: Check, formula: str) -> np.ndarray:
+    def limit(self, rule: Rule, check: Check, formula: str) -> np.ndarray:
         """(n,) a bound's formula at every station."""
         known: dict[str, object] = dict(self.seam.constants(rule))
         for name in names(formula):

@@ -102,6 +102,7 @@ def limit_text(limit: Any, column: str) -> str:
 
 
 def joints(document: Document) -> list[Mapping[str, Any]]:
+    """The document's joints."""
     return list(document.get("joints") or ())
 
 
@@ -237,7 +238,7 @@ def sentences(document: Document) -> list[str]:
             reason.get("message") or "The model could not be reviewed.",
             "Nothing was measured, nothing was judged.",
         ]
-    counts = {s: 0 for s in SEVERITIES}
+    counts = dict.fromkeys(SEVERITIES, 0)
     waived = 0
     for finding in document["findings"]:
         if finding.get("waived"):
@@ -357,6 +358,7 @@ def cautions(document: Document) -> list[str]:
 
 
 def quantity_title(finding: Mapping[str, Any]) -> str:
+    """Title of a finding's quantity."""
     key = finding.get("quantity") or ""
     return QUANTITIES[key].title if key in QUANTITIES else key.replace("_", " ")
 
@@ -368,6 +370,7 @@ def value_text(finding: Mapping[str, Any]) -> str:
 
 
 def margin_text(finding: Mapping[str, Any]) -> str:
+    """How far a finding's value lies beyond or inside its limit; '' without a number."""
     margin = finding.get("margin")
     if not isinstance(margin, int | float):
         return ""

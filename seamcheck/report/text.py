@@ -63,7 +63,7 @@ def headline(document: Document) -> str:
     """What the verdict rests on, in one sentence."""
     if document["verdict"] == "not-reviewed":
         return clean(document["reason"]["message"])
-    counts = {severity: 0 for severity in STYLES}
+    counts = dict.fromkeys(STYLES, 0)
     waived = 0
     for finding in document["findings"]:
         if finding["waived"]:
