@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from seamcheck.assembly.parts import Assembly
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.measured import Measured
+    from seamcheck.contour import Contour
     from seamcheck.judge.findings import JointResult
     from seamcheck.report.review import Review
 
@@ -165,9 +166,19 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
             survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
-        result = JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence, left_out=joint.left_out)
+        left_out = (*joint.left_out, *_untraced(contour))
+        result = JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence, left_out=left_out)
         results.append(replace(result, band_width=joint.band_width, step=joint.step))
     return tuple(results), surveyed
+
+
+def _untraced(contour: Contour) -> tuple[str, ...]:
+    """A sentence where a tenth of a band or more could not be followed."""
+    whole = contour.length + contour.untraced
+    if contour.untraced <= 0.1 * whole:
+        return ()
+    share = contour.untraced / whole
+    return (f"{contour.untraced:.0f} mm of the band ({share:.0%}) have no centre line and were not reviewed",)
 
 
 def _judged(measured: Measured, settings: Settings, with_view: bool, progress: Progress) -> dict[str, Any]:
