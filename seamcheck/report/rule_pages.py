@@ -13,11 +13,8 @@ from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.explain import bounds_in_words, judged_by, limits_in_words, without_amount
-<<<<<<< HEAD
-from seamcheck.settings.declared import RENAMED, SETTINGS
-=======
 from seamcheck.report.joint_drawing import joint_drawing
->>>>>>> main
+from seamcheck.settings.declared import RENAMED, SETTINGS
 from seamcheck.settings.settings import Settings
 
 DOCS = Path(__file__).parents[2] / "docs"

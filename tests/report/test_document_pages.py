@@ -4,7 +4,6 @@ import pytest
 
 from seamcheck.report.rule_pages import DOCS, quantities_page, rules_page, settings_page
 
-
 PAGES = [("rules.md", rules_page), ("quantities.md", quantities_page), ("settings.md", settings_page)]
 
 
