@@ -18,24 +18,20 @@ from seamcheck.catalogue.cautions import (
     NOT_CHECKED,
     TOLERANCE_NOT_CHECKED,
 )
-from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import OFF, Rule, slack_of
+from seamcheck.catalogue.rule import OFF, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.document.plain import number, numbers
 from seamcheck.errors import NotReviewed
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import (
-    AT_RISK,
-    INSIDE,
     NOT_REVIEWED,
-    OUTSIDE,
     Finding,
     JointResult,
     Judgement,
 )
-from seamcheck.judge.tolerance import tolerance_of
+from seamcheck.judge.parts_outside import LimitWithTolerance, limits_with_tolerance, share_of_parts
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import cell_lengths, weighted_median
 from seamcheck.settings.declared import NUMBERS
@@ -146,6 +142,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
     seam = JudgedSeam(joint, settings)
     survey = joint.survey
     views = {view.path.id: view for view in seam.paths}
+    limits = limits_with_tolerance(seam)
     keys = _columns(survey.paths)
     return {
         "id": joint.id,
@@ -172,7 +169,8 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         "seam_faces": _seam_faces(joint, parts),
         "contours": [_contour(path, views.get(path.id), joint.rib_on == "none") for path in survey.paths],
         "interface": {key: _record(entry) for key, entry in sorted(survey.interface.items())},
-        "tolerances": _tolerances(joint, seam),
+        "tolerances": _tolerances(limits, seam),
+        "parts_outside": _parts_outside(limits, seam),
         **joint.extra,
     }
 
@@ -189,48 +187,34 @@ def _seam_faces(joint: JointResult, parts: Mapping[str, Part]) -> dict[str, Any]
     }
 
 
-def _tolerances(joint: JointResult, seam: JudgedSeam) -> list[dict[str, Any]]:
-    """For every limit of a quantity with a tolerance: inside, at risk or outside, with the worst case."""
-    result = []
-    for rule in _in_force(seam.settings):
-        if seam.settings.severity(rule.key) == OFF or (joint.rib_on == "none" and not rule.for_flat_overlap):
-            continue
-        for check in rule.checks:
-            tolerance = tolerance_of(seam.settings, check)
-            if tolerance is None:
-                continue
-            for side, bound in (("low", check.lower), ("high", check.upper)):
-                if bound is None:
-                    continue
-                pairs = [(v.values(check)[0], v.steps(rule, check, bound)[0].limit) for v in seam.paths]
-                entry = joint.survey.interface.get(check.column, {})
-                if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
-                    limit = np.asarray(evaluate(bound.formula, seam.constants(rule)), dtype=float)
-                    pairs.append((np.array([entry["value"]]), np.atleast_1d(limit)))
-                values = np.concatenate([np.ravel(a) for a, _ in pairs])
-                limits = np.concatenate([np.ravel(b) for _, b in pairs])
-                margin = values - limits if side == "low" else limits - values
-                if not np.isfinite(margin).any():
-                    continue
-                worst = int(np.nanargmin(margin))
-                slack = slack_of(check.column, QUANTITIES[check.column].unit)
-                state = OUTSIDE if margin[worst] < -slack else AT_RISK if margin[worst] - tolerance < -slack else INSIDE
-                sign = -1.0 if side == "low" else 1.0
-                result.append(
-                    {
-                        "rule": rule.key,
-                        "quantity": check.column,
-                        "side": side,
-                        "state": state,
-                        "value": number(float(values[worst])),
-                        "tolerance": number(tolerance),
-                        "worst_case": number(float(values[worst] + sign * tolerance)),
-                        "limit": number(float(limits[worst])),
-                        "unit": QUANTITIES[check.column].unit,
-                        "from": seam.settings.origin("tolerance"),
-                    }
-                )
-    return result
+def _tolerances(limits: Sequence[LimitWithTolerance], seam: JudgedSeam) -> list[dict[str, Any]]:
+    """For every limit of a quantity with a tolerance: inside, at risk or outside, worst case, parts outside."""
+    return [
+        {
+            "rule": one.rule,
+            "quantity": one.quantity,
+            "side": one.side,
+            "state": one.state,
+            "value": number(one.value),
+            "tolerance": number(one.tolerance),
+            "worst_case": number(one.worst_case),
+            "limit": number(one.limit),
+            "unit": QUANTITIES[one.quantity].unit,
+            "outside_ppm": number(1e6 * one.share),
+            "from": seam.settings.origin("tolerance"),
+        }
+        for one in limits
+    ]
+
+
+def _parts_outside(limits: Sequence[LimitWithTolerance], seam: JudgedSeam) -> dict[str, Any] | None:
+    """Share of parts in which something breaks that holds as drawn; None without tolerances."""
+    if not seam.settings.tolerances:
+        return None
+    share, rules = share_of_parts(seam, limits)
+    cpk = seam.settings.tolerances.get("cpk")
+    spread = "even between the ends" if cpk is None else f"normal, Cpk {cpk:g}"
+    return {"ppm": number(1e6 * share), "spread": spread, "rules": list(rules)}
 
 
 def _columns(paths: Sequence[PathSurvey]) -> list[str]:

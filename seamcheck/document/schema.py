@@ -169,10 +169,18 @@ def _joint() -> dict[str, Any]:
                         "worst_case": NUMBER,
                         "limit": NUMBER,
                         "unit": TEXT,
+                        "outside_ppm": NUMBER,
                         "from": {"enum": ["default", "file", "option"]},
                     }
                 )
             ),
+            "parts_outside": {
+                "oneOf": [
+                    {"type": "null"},
+                    record({"ppm": NUMBER, "spread": TEXT, "rules": TEXTS}),
+                ],
+                "description": "parts in which something breaks that holds as drawn; null without tolerances",
+            },
             "material": material,
         },
         optional=("material", "seam_faces"),

@@ -20,6 +20,8 @@ from seamcheck.judge.identity import finding_name, numbered
 from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.open_seam import with_open_seam
+from seamcheck.judge.parts_outside import share_of_parts
+from seamcheck.judge.tolerance import percent_of_parts
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
 
@@ -105,6 +107,8 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         drafts += holes(judging)
     if "not-measured" in on:
         drafts += not_measured(judging, rules, drawn_welded)
+    if "parts-outside" in on and judging.settings.tolerances:
+        drafts += _parts_outside(judging, drafts)
     if "drawn-welded" in on and drawn_welded:
         drafts.append(judging.whole("drawn-welded", {"collapse": value_text(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
@@ -115,6 +119,19 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     elif "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
     return drafts
+
+
+def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
+    """The share of parts in which something breaks, where no finding tells of it yet."""
+    share, rules = share_of_parts(judging.seam)
+    limit = judging.settings.limit("parts-outside", "max")
+    told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
+    if 100.0 * share <= limit or set(rules) <= told:
+        return
+    words = {"share": percent_of_parts(share), "rules": ", ".join(RULES[rule].title.lower() for rule in rules)}
+    draft = judging.whole("parts-outside", words)
+    margin = limit - 100.0 * share
+    yield replace(draft, finding=replace(draft.finding, value=100.0 * share, limit=limit, margin=margin, at=None))
 
 
 def _is_drawn_welded(judging: JointJudge) -> bool:
