@@ -111,7 +111,7 @@ def _traced(model: str) -> tuple[Any, Any, Any]:
 
     settings = Settings()
     (joint,) = find_joints(read_assembly([Path(model)]), settings)
-    return joint, trace_contour(joint, settings), settings
+    return joint, trace_contour(joint), settings
 
 
 def _planes(joint: Any, contour: Any, count: int) -> list[tuple[np.ndarray, np.ndarray]]:

@@ -153,7 +153,7 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
     results, surveyed = [], []
     for joint in find_joints(assembly, settings):
         progress("tracing")
-        contour = trace_contour(joint, settings)
+        contour = trace_contour(joint)
         progress("measuring")
         survey = survey_joint(joint, contour, settings)
         if not (settings.cover or settings.base):  # who names the parts has looked at them

@@ -60,5 +60,5 @@ def measure(parts: Sequence[tuple], **changes: Any) -> Measured:
     """Measure the first joint of some drawn parts."""
     chosen = settings(**changes)
     joint = find_joints(assembly(parts), chosen)[0]
-    contour = trace_contour(joint, chosen)
+    contour = trace_contour(joint)
     return Measured(joint, contour, survey_joint(joint, contour, chosen))

@@ -15,17 +15,21 @@ export class Charts {
   private charts: Chart[] = [];
   private shownJoint = -1;
 
-  constructor(private readonly judged: HTMLElement, private readonly further: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {}
+  constructor(private readonly judged: HTMLElement, private readonly within: HTMLElement, private readonly further: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {}
 
   private build(): void {
     this.shownJoint = this.walk.place.joint;
     for (const chart of this.charts) chart.remove();
     clear(this.judged);
+    clear(this.within);
     clear(this.further);
     this.charts = [];
     const columns = [...new Set(this.walk.facts.bands.flatMap((b) => b.columns))].filter((c) => this.isThere(c));
+    // Open are the charts of what breaks a limit; what is within everywhere is folded.
+    const rules = new Set(this.atlas.payload.findings.filter((f) => f.joint === this.walk.joint.id).map((f) => f.rule));
+    const broken = columns.filter((c) => this.walk.facts.bands.some((b) => rules.has(b.rule) && b.columns.includes(c)));
     const rest = Object.keys(this.atlas.payload.quantities).filter((c) => !columns.includes(c) && this.isThere(c));
-    for (const [host, list] of [[this.judged, columns], [this.further, rest]] as const) {
+    for (const [host, list] of [[this.judged, broken], [this.within, columns.filter((c) => !broken.includes(c))], [this.further, rest]] as const) {
       for (const column of list) {
         const chart = new Chart(column, this.atlas, this.walk);
         this.charts.push(chart);
@@ -33,6 +37,9 @@ export class Charts {
         chart.later();
       }
     }
+    const fold = this.within.closest("details");
+    if (fold) fold.hidden = broken.length === columns.length;
+    if (columns.length && !broken.length) this.judged.append(h("p", null, "Every judged quantity is within its limits everywhere."));
     if (!columns.length) this.judged.append(h("p", null, "No judged quantity was measured along this seam."));
   }
 
@@ -46,7 +53,7 @@ export class Charts {
   }
 
   retheme(): void { for (const chart of this.charts) chart.redraw(); }
-  forPrint(width: number): void { for (const chart of this.charts) if (this.judged.contains(chart.root)) chart.forPrint(width); }
+  forPrint(width: number): void { for (const chart of this.charts) if (!this.further.contains(chart.root)) chart.forPrint(width); }
   forScreen(): void { for (const chart of this.charts) chart.forScreen(); }
 }
 

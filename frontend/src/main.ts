@@ -8,7 +8,7 @@ import { Scene } from "./scene";
 import { caption, SectionFigure, sectionSvg } from "./section/figure";
 import { keys, Strip, WalkBar } from "./strip";
 import { readPayload } from "./unpack";
-import { Walk } from "./walk";
+import { nearest, Walk } from "./walk";
 
 async function start(): Promise<void> {
   const block = byId("seamcheck-data");
@@ -28,7 +28,7 @@ async function start(): Promise<void> {
   const plan = new Plan(byId("plan-figure")!, atlas, walk);
   const strip = new Strip(byId("strip")!, atlas, walk);
   const bar = new WalkBar(walk);
-  const charts = new Charts(byId("charts-judged")!, byId("charts-further")!, atlas, walk);
+  const charts = new Charts(byId("charts-judged")!, byId("charts-within")!, byId("charts-further")!, atlas, walk);
   const space = new Space(atlas, walk);
 
   let besideIsNear = false;
@@ -79,26 +79,71 @@ async function start(): Promise<void> {
   choice?.addEventListener("change", () => walk.go({ joint: Number(choice.value), contour: 0, station: 0 }, "joint"));
   walk.listen((place) => { if (choice) choice.value = String(place.joint); });
 
+  wireList();
   const sheets = drawSheets(atlas);
   wireTheme(() => { plan.draw(); charts.retheme(); space.retheme(); });
   addEventListener("beforeprint", () => {
     document.documentElement.dataset.print = "yes";
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.fold:not([open])")) { fold.open = true; fold.dataset.wasShut = ""; }
     for (const sheet of sheets) sheet.forPrint();
     plan.draw({ width: 690, height: 268 });
     charts.forPrint(256);
   });
   addEventListener("afterprint", () => {
     delete document.documentElement.dataset.print;
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>("[data-was-shut]")) { fold.open = false; delete fold.dataset.wasShut; }
     for (const sheet of sheets) sheet.forScreen();
     plan.draw();
     charts.forScreen();
   });
 
   await document.fonts.ready;
+  addEventListener("hashchange", () => follow(walk));
+  if (follow(walk)) {
+    document.documentElement.dataset.ready = "yes";
+    return;
+  }
   const first = payload.findings.find((f) => f.station !== null);
   if (first) walk.showFinding(first, "start");
   else walk.go({ joint: 0, contour: 0, station: 0 }, "start");
   document.documentElement.dataset.ready = "yes";
+}
+
+/** Goes where the address points: #f2 to a finding, #s=124.9 (or #j1/c2/s=124.9) to a place; whether it did. */
+function follow(walk: Walk): boolean {
+  const hash = decodeURIComponent(location.hash.slice(1));
+  const finding = /^f(\d+)$/.exec(hash);
+  if (finding) {
+    const found = walk.payload.findings.find((f) => f.n === Number(finding[1]) && f.station !== null);
+    if (found) walk.showFinding(found);
+    return found !== undefined;
+  }
+  const place = /^(?:([^/]+)\/([^/]+)\/)?s=(-?[\d.]+)$/.exec(hash);
+  if (!place) return false;
+  const joint = place[1] ? walk.payload.joints.findIndex((j) => j.id === place[1]) : 0;
+  const contour = place[2] ? walk.payload.joints[joint]?.contours.findIndex((c) => c.id === place[2]) ?? -1 : 0;
+  if (joint < 0 || contour < 0) return false;
+  walk.go({ joint, contour, station: nearest(walk.payload.joints[joint].contours[contour].stations.s, Number(place[3])) }, "finding");
+  return true;
+}
+
+/** Filter and order of the list of findings. */
+function wireList(): void {
+  const filter = byId<HTMLSelectElement>("list-filter"), order = byId<HTMLSelectElement>("list-order");
+  const body = document.querySelector("#finding-list tbody");
+  if (!filter || !order || !body) return;
+  const rows = [...body.querySelectorAll<HTMLElement>("[data-row]")];
+  const apply = () => {
+    const wanted = filter.value;
+    const isShown = (row: HTMLElement) => !wanted || row.dataset.severity === wanted || `rule:${row.dataset.rule}` === wanted;
+    for (const row of rows) row.hidden = !isShown(row);
+    const shown = rows.filter(isShown).length;
+    byId("list-count")!.textContent = shown === rows.length ? `(${rows.length})` : `(${shown} of ${rows.length})`;
+    const key = (row: HTMLElement): [string, number] => order.value === "rule" ? [row.dataset.rule ?? "", 0] : ["", order.value === "s" ? Number(row.dataset.s || 1e9) : 0];
+    body.append(...[...rows].sort((a, b) => key(a)[0].localeCompare(key(b)[0]) || key(a)[1] - key(b)[1] || Number(a.dataset.row) - Number(b.dataset.row)));
+  };
+  filter.addEventListener("change", apply);
+  order.addEventListener("change", apply);
 }
 
 /** The pane beside the section: the plan, or the 3-D view (made when it is first asked for). */

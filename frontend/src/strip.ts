@@ -66,7 +66,9 @@ export class Strip {
     board.append(h("div", { class: "strip-head" }, "unrolled seam, mm"), h("div", { class: "track ruler-track" }, ruler, numbers, this.marks(X)), h("div", { class: "strip-head end" }, "here · limit"));
 
     const isFirst = (k: number) => facts.bands[k].severity === "must-fix" || this.atlas.payload.findings.some((f) => f.rule === facts.bands[k].rule && f.joint === joint.id && f.severity !== "note");
-    const order = facts.bands.map((_, k) => k).sort((a, b) => Number(!isFirst(a)) - Number(!isFirst(b)));
+    // Rules with a finding first, then must-fix rules, then the others.
+    const weight = (k: number) => (this.atlas.payload.findings.some((f) => f.rule === facts.bands[k].rule && f.joint === joint.id && f.severity !== "note") ? 0 : isFirst(k) ? 1 : 2);
+    const order = facts.bands.map((_, k) => k).sort((a, b) => weight(a) - weight(b));
     for (const k of order) {
       const band = facts.bands[k];
       const more = isFirst(k) ? "" : " more";

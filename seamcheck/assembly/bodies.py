@@ -218,7 +218,7 @@ def _volume(shape: Any, box: tuple[float, ...] | None) -> tuple[float, float]:
 def _mass(shape: Any, origin: gp_Pnt) -> float:
     properties = GProp_GProps(origin)
     BRepGProp.VolumeProperties_s(shape, properties)
-    return properties.Mass()
+    return float(properties.Mass())
 
 
 def _open(body: Body, meant_solid: bool) -> Body:

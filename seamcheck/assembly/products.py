@@ -42,7 +42,7 @@ class Product:
         """What all instances of a product share."""
         entry = TCollection_AsciiString()
         TDF_Tool.Entry_s(self.label, entry)
-        return entry.ToCString()
+        return str(entry.ToCString())
 
 
 Placing = Callable[[str, TopLoc_Location], tuple[str, TopLoc_Location]]

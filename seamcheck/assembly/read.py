@@ -269,7 +269,7 @@ def _placing(
 
 
 def _scale(product: Product) -> float:
-    return abs(product.location.Transformation().ScaleFactor())
+    return float(abs(product.location.Transformation().ScaleFactor()))
 
 
 def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:

@@ -226,11 +226,11 @@ def _without(some: np.ndarray, others: np.ndarray) -> np.ndarray:
     if not len(others):
         return some
     places = np.minimum(np.searchsorted(others, some), len(others) - 1)
-    return some[others[places] != some]
+    return np.asarray(some[others[places] != some])
 
 
 def _is_blank(letters: np.ndarray) -> np.ndarray:
-    return (letters == 32) | (letters == 9) | (letters == 10) | (letters == 13)
+    return np.asarray((letters == 32) | (letters == 9) | (letters == 10) | (letters == 13))
 
 
 def without_strings(text: bytes) -> bytes:

@@ -1,5 +1,10 @@
 """What every output that a person reads says about its own worth, and about dangers of the process."""
 
+from __future__ import annotations
+
+from seamcheck.catalogue.message import Amount, Message
+from seamcheck.catalogue.words import fill
+
 CAUTIONS: tuple[str, ...] = (
     "This is a geometric and rule-of-thumb pre-check of CAD data. It is not an approval, not a weld-process "
     "qualification and not a substitute for trials, testing and the judgement of qualified persons.",
@@ -22,40 +27,88 @@ SHORT_CAUTION = (
 
 CAUTION_LINE = "A pre-check, never an approval. Class 4 lasers, clamps and fumes injure; trials decide."
 
-MATERIAL_NOT_CHECKED = (
-    "Whether the cover lets the laser's light pass, its colour, and whether both materials weld to each "
-    "other: the settings name no materials."
-)
+RULE_OFF, NO_RIB, SCAN_FIELD = "not-checked.rule-off", "not-checked.no-rib", "not-checked.scan-field"
 
-NO_SCANNER_NOT_CHECKED = (
-    "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the light is taken as "
-    "parallel to the beam direction."
-)
+REMARKS: dict[str, str] = {
+    "not-checked.nothing": "Everything: the model was not reviewed.",
+    RULE_OFF: "{rule}: switched off in the settings.",
+    "not-checked.travel-in-sections": (
+        "Free travel away from the seam: the cover was followed only within the sections, not over the whole interface."
+    ),
+    NO_RIB: "Rib, flash traps and travel of {joint}: there is no weld rib to measure.",
+    "not-checked.material": (
+        "Whether the cover lets the laser's light pass, its colour, and whether both materials weld to each other: "
+        "the settings name no materials."
+    ),
+    "not-checked.no-scanner": (
+        "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the light is taken as "
+        "parallel to the beam direction."
+    ),
+    SCAN_FIELD: "The seam of {joint} needs a round scan field of {circle}, or one of {length} x {width}.",
+    "not-checked.no-tolerances": (
+        "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its nominal dimensions; the "
+        "settings give no tolerances."
+    ),
+    "not-checked.other-tolerances": (
+        "Shrinkage and warp, and tolerances of any quantity but those given in the settings: all others are judged at "
+        "their nominal value only."
+    ),
+    "ask.gates": (
+        "To ask the moulder: where are the gates of cover and base, and does a gate or its vestige lie over the seam "
+        "or on the rib?"
+    ),
+    "ask.ejectors": (
+        "To ask the moulder: do ejector marks, parting lines or weld lines lie over the seam or on the rib?"
+    ),
+    "ask.texture": (
+        "To ask the moulder: is the cover smooth over the seam, or does a texture, an engraving or a label lie in the "
+        "light's way?"
+    ),
+    "ask.pigments": (
+        "To ask the material's supplier: which colours and pigments do both parts have, and how much light of the "
+        "weld's wavelength passes the cover in that colour? A colour in CAD proves nothing."
+    ),
+    "ask.moisture": (
+        "To ask the moulder: how is moisture kept low until the weld (polyamides, polyesters, polycarbonate take it "
+        "up), and how much glass fibre lies in the seam, in which direction?"
+    ),
+    "not-checked.clamp-tool": (
+        "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room above "
+        "it, and what lies below the rib."
+    ),
+    "not-checked.locating": "Locating of cover and base: pins, play, lead-in.",
+    "ask.heat-and-flash": (
+        "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for both."
+    ),
+    "assumed.as-drawn": "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness.",
+    "assumed.tolerances": (
+        "The model is taken as drawn; tolerances and flatness count where they are given, shrinkage and warp do not."
+    ),
+    "assumed.sinks-straight": "The cover sinks straight along the beam, by the same planned collapse everywhere.",
+    "assumed.parallel-light": (
+        "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out."
+    ),
+    "assumed.scanner": (
+        "The light comes from the scanner given, refracted at the cover's top with the index given; the cover's "
+        "underside and scattering are left out."
+    ),
+    "assumed.melt-halves": (
+        "Melt is shared half and half between the inner and the outer flash trap where one side is judged alone."
+    ),
+    "assumed.colour": "Colour and transparency in CAD are hints and prove nothing about the material.",
+}
+"""Key -> what a review takes for granted, leaves out, or asks somebody else. Which of them stand in a document hangs
+on its settings; that is decided once, in document/make.py."""
 
-NO_TOLERANCE_NOT_CHECKED = (
-    "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its nominal dimensions; the "
-    "settings give no tolerances."
-)
 
-TOLERANCE_NOT_CHECKED = (
-    "Shrinkage and warp, and tolerances of any quantity but those given in the settings: all others are "
-    "judged "
-    "at their nominal value only."
-)
+def remark(key: str, **args: Amount | str) -> Message:
+    """One of them as a message, its {places} filled in."""
+    return Message(key, args, fill(REMARKS[key], args))
 
-NOT_CHECKED: tuple[str, ...] = (
-    "To ask the moulder: where are the gates of cover and base, and does a gate or its vestige lie over the seam or "
-    "on the rib?",
-    "To ask the moulder: do ejector marks, parting lines or weld lines lie over the seam or on the rib?",
-    "To ask the moulder: is the cover smooth over the seam, or does a texture, an engraving or a label lie in the "
-    "light's way?",
-    "To ask the material's supplier: which colours and pigments do both parts have, and how much light of the weld's "
-    "wavelength passes the cover in that colour? A colour in CAD proves nothing.",
-    "To ask the moulder: how is moisture kept low until the weld (polyamides, polyesters, polycarbonate take it up), "
-    "and how much glass fibre lies in the seam, in which direction?",
-    "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room above "
-    "it, and what lies below the rib.",
-    "Locating of cover and base: pins, play, lead-in.",
-    "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for both.",
-)
-"""Moulding and material as questions, since CAD can't tell."""
+
+ALWAYS_ASSUMED = ("assumed.melt-halves", "assumed.colour")
+ALWAYS_LEFT_OUT = (
+    "ask.gates", "ask.ejectors", "ask.texture", "ask.pigments", "ask.moisture", "not-checked.clamp-tool",
+    "not-checked.locating", "ask.heat-and-flash",
+)  # fmt: skip
+"""Moulding and material as questions, since CAD can't tell; what no setting changes."""

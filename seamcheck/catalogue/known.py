@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from typing import SupportsFloat
+from typing import Any, SupportsFloat
 
 STANDINGS: dict[str, str] = {
     "measured": "from the model",
@@ -68,9 +68,9 @@ class Known:
         half = abs(self.value) * relative
         return replace(self, low=self.value - half, high=self.value + half)
 
-    def as_dict(self) -> dict:
+    def as_dict(self) -> dict[str, Any]:
         """Return the entry of the review document."""
-        entry: dict = {"value": rounded(self.value), "unit": self.unit, "standing": self.standing}
+        entry: dict[str, Any] = {"value": rounded(self.value), "unit": self.unit, "standing": self.standing}
         if self.source:
             entry["source"] = self.source
         if self.low < self.value or self.high > self.value:

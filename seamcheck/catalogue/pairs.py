@@ -8,6 +8,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
+from typing import Any
 
 from seamcheck.catalogue.known import rounded
 from seamcheck.catalogue.polymers import Polymer, PolymerTable
@@ -104,7 +105,7 @@ class PairCheck:
         """Width of the shared melt window in K; negative when there is none."""
         return self.window[1] - self.window[0]
 
-    def as_dict(self) -> dict:
+    def as_dict(self) -> dict[str, Any]:
         """Return the entry of the review document."""
         return {
             "cover": self.cover,
@@ -123,11 +124,11 @@ class PairCheck:
 
 
 @cache
-def _data() -> dict:
+def _data() -> dict[str, Any]:
     return tomllib.loads(resources.files("seamcheck.catalogue").joinpath("data/pairs.toml").read_text("utf-8"))
 
 
-def check_pair(cover: Polymer, base: Polymer, own: Sequence[Mapping] = ()) -> PairCheck:
+def check_pair(cover: Polymer, base: Polymer, own: Sequence[Mapping[str, Any]] = ()) -> PairCheck:
     """Judge whether two polymers can be welded to each other.
 
     The user's own pairs win over the list, the list over the estimate. The estimate takes the difference of
@@ -147,7 +148,7 @@ def check_pair(cover: Polymer, base: Polymer, own: Sequence[Mapping] = ()) -> Pa
 
 
 def _verdict(
-    cover: Polymer, base: Polymer, own: Sequence[Mapping], difference: float | None, overlap: float
+    cover: Polymer, base: Polymer, own: Sequence[Mapping[str, Any]], difference: float | None, overlap: float
 ) -> tuple[str, str, tuple[str, ...]]:
     names = {cover.symbol, base.symbol}
     for entry in own:
@@ -194,7 +195,7 @@ def _verdict(
     return "estimate: unlikely", "assumption", why
 
 
-def own_pairs(entries: object, table: PolymerTable) -> tuple[dict, ...]:
+def own_pairs(entries: object, table: PolymerTable) -> tuple[dict[str, Any], ...]:
     """Return the user's pairs, checked: ``[[material.pairs]]`` with symbols, verdict and, if wished, why."""
     allowed = ("listed as weldable", "conditional", "not weldable")
     if not isinstance(entries, list):

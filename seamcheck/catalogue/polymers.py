@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cache
 from importlib import resources
+from typing import Any
 
 from seamcheck.catalogue.known import Known, assumed, given, remembered
 from seamcheck.errors import UsageError
@@ -308,7 +309,7 @@ class PolymerTable:
             raise UsageError(f"{name!r} has {100 * compound.filler:.0f} % filler; more than 70 % can't be moulded.")
         return compound
 
-    def with_own(self, rows: Mapping[str, Mapping]) -> PolymerTable:
+    def with_own(self, rows: Mapping[str, Mapping[str, Any]]) -> PolymerTable:
         """Return the table with the user's rows added; they win over those of the same symbol."""
         own = dict(self.polymers)
         for symbol, row in rows.items():
@@ -325,12 +326,12 @@ def _bare(symbol: str) -> str:
 
 
 @cache
-def _data() -> dict:
+def _data() -> dict[str, Any]:
     return tomllib.loads(resources.files("seamcheck.catalogue").joinpath("data/polymers.toml").read_text("utf-8"))
 
 
 def _sources() -> dict[str, str]:
-    return _data()["sources"]
+    return dict(_data()["sources"])
 
 
 @cache
@@ -360,7 +361,7 @@ def polymer_table() -> PolymerTable:
     return PolymerTable(polymers, sources)
 
 
-def _own_row(symbol: str, row: Mapping, base: Polymer | None) -> Polymer:
+def _own_row(symbol: str, row: Mapping[str, Any], base: Polymer | None) -> Polymer:
     """Return the polymer that the user described; what is left out comes from the row of the same symbol."""
     where = f"[material.polymer.{_bare(symbol)}]"
     if not isinstance(row, Mapping):

@@ -85,9 +85,9 @@ class Bound:
         full = (self.formula, severity)
         return (full, (self.attention, severity_at(ATTENTION_BOUND, severity))) if self.attention else (full,)
 
-    def sentence(self, value: float, slack: float) -> str:
-        """What a finding says about a value that is known to ``slack``, with its {places} to be filled in."""
-        return self.below_zero if self.below_zero and value < -slack else self.says
+    def is_below_zero(self, value: float, slack: float) -> bool:
+        """Whether a value that is known to ``slack`` is spoken of as below zero."""
+        return bool(self.below_zero) and value < -slack
 
 
 @dataclass(frozen=True, slots=True)

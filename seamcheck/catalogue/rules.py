@@ -601,7 +601,7 @@ CONTACT = (
         "told where no finding of its own tells of what breaks.",
         (Setting("max", 0.27, "%", "largest share of parts in which something breaks", 0.0, 100.0),),
         quantity="parts_outside",
-        says="In {share} of parts something breaks that holds as drawn: {rules}.",
+        says="In {percent} of parts something breaks that holds as drawn: {what}.",
         remedy="Give what breaks more room, or hold its dimensions closer.",
         for_flat_overlap=True,
     ),

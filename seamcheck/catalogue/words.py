@@ -18,13 +18,13 @@ def value_text(value: float, quantity: str) -> str:
     return shown(value, q.unit, q.decimals)
 
 
-def amount(by: float, unit: str) -> str:
+def change_by(by: float, unit: str) -> float:
     """How much to change, rounded up so that following the advice is enough."""
     step = _STEP[unit]
-    return shown(math.ceil(by / step - 1e-6) * step, unit, 2)
+    return math.ceil(by / step - 1e-6) * step
 
 
-def fill(template: str, values: Mapping[str, str]) -> str:
+def fill(template: str, values: Mapping[str, object]) -> str:
     """The template with {names} filled in; a [part] stays away where one of its names is missing."""
 
     def bracket(match: re.Match[str]) -> str:

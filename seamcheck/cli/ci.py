@@ -24,11 +24,12 @@ def ci_options(command: Callable[..., Any]) -> Callable[..., Any]:
         help="Print a line for each finding: plain as compilers do (FILE:LINE: error: ...), or as commands to the "
         "host of a workflow (::error file=...::...).",
     )(command)  # fmt: skip
-    return option(
+    command = option(
         "--baseline", metavar="REVIEW", type=click.Path(path_type=Path), section=CI,
         help="Earlier review document: what it has already and is no worse is known, and only new or worse findings "
         "make the exit code 1.",
     )(command)  # fmt: skip
+    return command
 
 
 def each_options(command: Callable[..., Any]) -> Callable[..., Any]:
@@ -38,12 +39,13 @@ def each_options(command: Callable[..., Any]) -> Callable[..., Any]:
         help="As --each, but review only models that changed since the git revision REV, themselves or their "
         "seamcheck.toml.",
     )(command)  # fmt: skip
-    return option(
+    command = option(
         "--each", is_flag=True, section=CI,
         help="Review every MODEL on its own, and every STEP file below a folder. --sarif, --junit, --markdown and "
         "--annotations hold all of them; every other output becomes a folder with a file for each model, and so "
         "does --baseline.",
     )(command)  # fmt: skip
+    return command
 
 
 def held_against(review: Review, baseline: Path | None) -> Review:
@@ -51,10 +53,10 @@ def held_against(review: Review, baseline: Path | None) -> Review:
     if baseline is None:
         return review
     from seamcheck.comparison.baseline import with_baseline
-    from seamcheck.comparison.compare import read_document
+    from seamcheck.document.read import read_file
     from seamcheck.report.review import Review
 
-    return Review(with_baseline(review.document, read_document(baseline), baseline.name), review.traceback)
+    return Review(with_baseline(review.document, read_file(baseline), baseline.name), review.traceback)
 
 
 def tell_baseline(review: Review, quiet: bool) -> None:

@@ -10,7 +10,7 @@ import click
 
 from seamcheck.cli import ci
 from seamcheck.cli.changed import changed_since, models_below
-from seamcheck.cli.outputs import OUTPUTS, Output, make
+from seamcheck.cli.outputs import OUTPUTS, Output, fields_of, make
 from seamcheck.cli.shared import check_can_write, make_folder, show, write_file
 from seamcheck.errors import SeamcheckError, UsageError
 
@@ -54,7 +54,7 @@ def review_each(
                 _tell(result.document)
         for output, folder in apart.items():
             try:
-                _write(output, folder, model, result.document, options["paper"])
+                _write(output, folder, model, result.document, options)
             except SeamcheckError as error:
                 failed.append(str(error))
     for output, path in together.items():
@@ -120,10 +120,10 @@ def _baseline_of(model: Path, baseline: Path | None) -> Path | None:
     return None
 
 
-def _write(output: Output, folder: Path, model: Path, document: Mapping[str, Any], paper: str | None) -> None:
+def _write(output: Output, folder: Path, model: Path, document: Mapping[str, Any], options: Mapping[str, Any]) -> None:
     if output.needs_seam and not document["joints"]:
         return
-    content = make(output, document, [model], paper)
+    content = make(output, document, [model], options["paper"], fields_of(options))
     if output.is_folder:
         target = place_in(folder, model, "")
         make_folder(target)

@@ -47,7 +47,7 @@ class LazyGroup(click.Group):
             raise click.UsageError(f"There is no command {name!r}.{hint}", ctx)
         return super().resolve_command(ctx, args)
 
-    def main(  # type: ignore[override]
+    def main(
         self,
         args: Sequence[str] | None = None,
         prog_name: str | None = None,

@@ -10,13 +10,16 @@ import sys
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from seamcheck.cli.ci import shown
-from seamcheck.cli.shared import check_can_write, make_folder, option, write_file
+from seamcheck.cli.shared import check_can_write, make_folder, option, read_pairs, write_file
 from seamcheck.errors import SeamcheckError, UsageError
+
+if TYPE_CHECKING:
+    from seamcheck.report.fields import Fields
 
 _REPORT = "seamcheck.report"
 _SECTION = "Write to files ('-' is standard output)"
@@ -38,7 +41,7 @@ class Output:
     needs_model : whether the function also takes the paths of the reviewed models, and reads them again
     for_many : whether the function also takes the paths of the reviewed models, to name them, and can hold
         several reviews in one file
-    takes_paper : whether the function also takes the paper that it is printed on
+    takes_paper : whether the function also takes the paper that it is printed on, and the fields of the report
     """
 
     name: str
@@ -94,6 +97,15 @@ def output_options(command: Callable[..., Any]) -> Callable[..., Any]:
         help="Paper that --pdf and --html print on. [default: for --pdf the environment variable SEAMCHECK_PAPER, else "
         "A4; for --html what the reader's browser takes]",
     )(command)
+    command = option(
+        "--field",
+        "fields",
+        multiple=True,
+        metavar="NAME=VALUE",
+        section=_SECTION,
+        help="A field of --html and --pdf: title, project, customer, part, revision, number, author, company, date "
+        "(or date=today), logo=FILE (PNG or SVG). Repeat it for more.",
+    )(command)
     for output in reversed(OUTPUTS):
         command = option(
             f"--{output.name}",
@@ -114,6 +126,7 @@ class Writers:
 
     def __init__(self, options: Mapping[str, Any], models: Sequence[Path] = ()) -> None:
         self.models, self.paper = tuple(models), options.get("paper")
+        self.fields = fields_of(options)
         self.wanted = [
             (output, options[key])
             for output in OUTPUTS
@@ -148,7 +161,7 @@ class Writers:
                 told.append(f"Not written: {path}, as the model was not reviewed.")
                 continue
             try:
-                told += _write(output, path, document, self.models, self.paper)
+                told += _write(output, path, document, self.models, self.paper, self.fields)
             except SeamcheckError as error:
                 failed.append(str(error))
             except Exception as error:
@@ -161,9 +174,14 @@ class Writers:
 
 
 def _write(
-    output: Output, path: Path, document: Mapping[str, Any], models: Sequence[Path], paper: str | None
+    output: Output,
+    path: Path,
+    document: Mapping[str, Any],
+    models: Sequence[Path],
+    paper: str | None,
+    fields: Fields | None = None,
 ) -> list[str]:
-    content = make(output, document, models, paper)
+    content = make(output, document, models, paper, fields)
     if str(path) == "-":
         sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
         sys.stdout.buffer.flush()
@@ -174,7 +192,19 @@ def _write(
     return [f"Written: {file}" for file in files]
 
 
-def make(output: Output, content: Any, models: Sequence[Path], paper: str | None = None) -> Any:
+def fields_of(options: Mapping[str, Any]) -> Fields | None:
+    """The fields of the report that were given; None for none."""
+    pairs = read_pairs(tuple(options.get("fields") or ()), "--field", "project='Weather station'")
+    if not pairs:
+        return None
+    from seamcheck.report.fields import read_fields
+
+    return read_fields(pairs)
+
+
+def make(
+    output: Output, content: Any, models: Sequence[Path], paper: str | None = None, fields: Fields | None = None
+) -> Any:
     """The text, bytes or files of one output.
 
     Parameters
@@ -182,6 +212,7 @@ def make(output: Output, content: Any, models: Sequence[Path], paper: str | None
     content : review document; for an output ``for_many`` also a list of reviews (report/ci/reviews.py)
     models : the reviewed files
     paper : that the page is printed on; None for the default
+    fields : title, project ... of the page
     """
     module, _, name = output.function.partition(":")
     function = getattr(importlib.import_module(module), name)
@@ -190,5 +221,5 @@ def make(output: Output, content: Any, models: Sequence[Path], paper: str | None
     if output.for_many and isinstance(content, Mapping):
         return function(content, [shown(model) for model in models])
     if output.takes_paper:
-        return function(content, paper=paper)
+        return function(content, paper=paper, fields=fields)
     return function(content)

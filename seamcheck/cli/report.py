@@ -37,19 +37,12 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool
 
     Sections and 3-D pictures need a document written with --with-view.
     """
-    from seamcheck.document.check import check_document
-    from seamcheck.errors import UsageError
+    from seamcheck.document.read import read_file, read_text
     from seamcheck.report.review import Review
 
     writers = Writers(options, models)
-    try:
-        text = sys.stdin.read() if str(document) == "-" else document.read_text("utf-8")
-    except OSError as why:
-        raise UsageError(f"{document} can't be read: {why.strerror or why}.") from None
-    except UnicodeDecodeError:
-        raise UsageError(f"{document} is not a review document: it is not text.") from None
-    review = Review.from_json(text)
-    check_document(review.document, str(document))
+    is_piped = str(document) == "-"
+    review = Review(read_text(sys.stdin.buffer.read(), "The text") if is_piped else read_file(document))
     review = ci.held_against(review, options["baseline"])
     if not writers.takes_stdout:
         show_review(review.document, quiet, verbose)

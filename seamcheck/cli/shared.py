@@ -39,7 +39,7 @@ class SectionedOption(click.Option):
         self.section = section
 
 
-class Amount(click.ParamType):
+class Amount(click.ParamType[Any]):
     """A finite number above 0: of seconds, of megabytes."""
 
     name = "amount"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from os import PathLike
 from pathlib import Path
@@ -12,7 +11,6 @@ from seamcheck.errors import UsageError
 
 if TYPE_CHECKING:
     from seamcheck.pipeline import Progress
-    from seamcheck.report.review import Review
     from seamcheck.settings.settings import Settings
 
 EXIT_CODES = {"not-worse": 0, "worse": 1, "not-compared": 2}
@@ -117,12 +115,13 @@ def compare(
 
 def _as_document(side: Any) -> Mapping[str, Any] | None:
     """The review document that is meant; None where a model must be reviewed first."""
+    from seamcheck.document.read import check_document
     from seamcheck.report.review import Review
 
     if isinstance(side, Review):
         return side.document
     if isinstance(side, Mapping):
-        return Review(side).document
+        return check_document(side, "A document to be compared")
     if isinstance(side, str | PathLike):
         return read_if_document(Path(side))
     if isinstance(side, list | tuple) and side and all(isinstance(part, str | PathLike) for part in side):
@@ -132,35 +131,14 @@ def _as_document(side: Any) -> Mapping[str, Any] | None:
 
 def read_if_document(path: Path) -> Mapping[str, Any] | None:
     """The review document in a file; None where the file is no JSON, so that it is taken for a model."""
+    from seamcheck.document.read import read_file
+
     try:
         if not path.is_file():
             return None
         with open(path, "rb") as file:
             if file.read(64).lstrip(b"\xef\xbb\xbf \t\r\n")[:1] != b"{":
                 return None
-        return read_document(path)
+        return read_file(path)
     except OSError:
         return None  # the review says what is wrong with it
-
-
-def read_document(path: Path) -> Mapping[str, Any]:
-    """The review document in a file; UsageError where there is none, or it does not hold the schema."""
-    from seamcheck.document.check import check_document
-    from seamcheck.report.review import Review
-
-    try:
-        text = path.read_text("utf-8-sig")
-    except OSError as why:
-        raise UsageError(f"{path} can't be read: {why.strerror or why}.") from None
-    except UnicodeDecodeError:
-        raise UsageError(f"{path} is not a review document: it is not text.") from None
-    try:
-        review: Review = Review(json.loads(text))
-    except json.JSONDecodeError as why:
-        raise UsageError(f"{path} is not JSON (line {why.lineno}: {why.msg}).") from None
-    except RecursionError:
-        raise UsageError(f"{path} is not a review document: it is nested too deep.") from None
-    except UsageError as why:
-        raise UsageError(f"{path}: {why}") from None
-    check_document(review.document, str(path))
-    return review.document

@@ -107,7 +107,7 @@ def _settle(start: Rigid, points: np.ndarray, after: Sequence[SeamPath], turns: 
 
     def apart(x: np.ndarray) -> np.ndarray:
         moved = motion(x).points(points)
-        return (find_feet(moved, after, reach=np.inf).points - moved).ravel()
+        return np.asarray((find_feet(moved, after, reach=np.inf).points - moved).ravel())
 
     size = float(np.ptp(points, axis=0).max()) / 2 or 1.0
     scale = np.array([1.0] * 3 + [1.0 / size] * 3)[: 6 if turns else 3]
@@ -138,7 +138,7 @@ def _beam(document: Mapping[str, Any]) -> np.ndarray:
     beams = np.array([joint["beam"] for joint in document["joints"]], dtype=float)
     mean = beams.mean(axis=0)
     size = float(np.linalg.norm(mean))
-    return mean / size if size > 0.9 else beams[0]
+    return np.asarray(mean / size if size > 0.9 else beams[0])
 
 
 def _degrees(a: np.ndarray, b: np.ndarray) -> float:

@@ -60,7 +60,7 @@ class SeamPath:
         else:
             along = np.gradient(self.points, axis=0)
         size = np.linalg.norm(along, axis=1, keepdims=True)
-        return along / np.where(size > 0, size, 1.0)
+        return np.asarray(along / np.where(size > 0, size, 1.0))
 
     def column(self, key: str) -> np.ndarray:
         """(n,) float; NaN all along where the path has no such column."""

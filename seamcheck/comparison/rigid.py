@@ -22,11 +22,11 @@ class Rigid:
 
     def points(self, points: np.ndarray) -> np.ndarray:
         """(n, 3) points or one (3,), moved."""
-        return np.asarray(points, dtype=float) @ self.turn.T + self.shift
+        return np.asarray(np.asarray(points, dtype=float) @ self.turn.T + self.shift)
 
     def vectors(self, vectors: np.ndarray) -> np.ndarray:
         """(n, 3) directions, turned."""
-        return np.asarray(vectors, dtype=float) @ self.turn.T
+        return np.asarray(np.asarray(vectors, dtype=float) @ self.turn.T)
 
     @property
     def angle(self) -> float:

@@ -12,7 +12,7 @@ from typing import Any
 
 from seamcheck.comparison.along import DOWN, LOST, MEASURED, UP
 from seamcheck.comparison.reasons import HOW
-from seamcheck.document.schema import NUMBER, POINT, TEXT, TEXTS, _finding, listed, maybe, record
+from seamcheck.document.schema import NUMBER, POINT, TEXT, TEXTS, finding_schemas, listed, maybe, record
 
 FILE = Path(__file__).with_name("comparison_schema.json")
 
@@ -22,6 +22,7 @@ _ANY: dict[str, Any] = {}
 _NUMBERS: dict[str, Any] = {"type": "array", "items": NUMBER}
 _NAMES = record({"old": TEXTS, "new": TEXTS})
 _WORDS = record({"old": maybe(TEXT), "new": maybe(TEXT)})
+_REASON = record({"code": TEXT, "message": TEXT, "key": TEXT, "args": {"type": "object"}})
 _HOW = {"enum": list(HOW)}
 
 
@@ -55,15 +56,13 @@ def make_schema() -> dict[str, Any]:
                 "cautions": TEXTS,
             }
         ),
-        "$defs": {"finding": _any_finding()},
+        "$defs": _any_finding(),
     }
 
 
 def _any_finding() -> dict[str, Any]:
     """A finding as in the review document, of whatever rule: the reviews may be of other versions."""
-    finding = _finding()
-    named = {"rule": TEXT, "quantity": TEXT}
-    return {**finding, "properties": {**finding["properties"], **named}}
+    return {**finding_schemas(), "rule": TEXT, "quantity": TEXT}
 
 
 def schema() -> dict[str, Any]:
@@ -81,7 +80,12 @@ def _side() -> dict[str, Any]:
             "sha256": TEXT,
             "seamcheck": TEXT,
             "verdict": {"enum": ["pass", "attention", "fail", "not-reviewed"]},
-            "reason": {"oneOf": [{"type": "null"}, record({"code": TEXT, "message": TEXT})]},
+            "reason": {
+                "oneOf": [
+                    {"type": "null"},
+                    record({"code": TEXT, "message": TEXT, "key": TEXT, "args": {"type": "object"}}),
+                ]
+            },
             "settings_file": maybe(TEXT),
             "length_mm": NUMBER,
             "findings": record({"must-fix": _COUNT, "attention": _COUNT, "note": _COUNT}),
@@ -218,7 +222,7 @@ def _joint() -> dict[str, Any]:
 
 
 def _findings() -> dict[str, Any]:
-    finding = {"$ref": "#/$defs/finding"}
+    finding = {"$ref": "#/$defs/Finding"}
     place = record({"at": POINT, "contour": maybe(TEXT), "s": NUMBER})
     gone = record(
         {

@@ -43,19 +43,19 @@ def tolerance(key: str, values: np.ndarray | float) -> np.ndarray:
     """(n,) or a single number: smallest change of a quantity at these values that counts, in its unit."""
     size = np.abs(np.asarray(values, dtype=float))
     if key == "turn_radius":
-        return np.fmax(CURVATURE * size**2, CURVATURE_SHARE * size)
+        return np.asarray(np.fmax(CURVATURE * size**2, CURVATURE_SHARE * size))
     if key in BY_STATIONS:
         return np.full(size.shape, STATION)
     unit = QUANTITIES[key].unit if key in QUANTITIES else "1"
     if unit in _WITHOUT_SHARE:
         return np.full(size.shape, ABSOLUTE[unit])
-    return np.fmax(SHARE * size, ABSOLUTE.get(unit, 0.0))
+    return np.asarray(np.fmax(SHARE * size, ABSOLUTE.get(unit, 0.0)))
 
 
 def comparable_tolerance(key: str, values: np.ndarray) -> np.ndarray:
     """(n,) the same for values as ``comparable`` gives them."""
     if key == "turn_radius":
-        return np.fmax(CURVATURE, CURVATURE_SHARE * np.abs(values))
+        return np.asarray(np.fmax(CURVATURE, CURVATURE_SHARE * np.abs(values)))
     return tolerance(key, values)
 
 

@@ -45,5 +45,5 @@ def hole_width(hole: shapely.Polygon) -> float:
 def _is_hole(room: shapely.Polygon, width: float) -> bool:
     x0, y0, x1, y1 = room.bounds
     if np.hypot(x1 - x0, y1 - y0) > _LONGEST * width or room.area < _LEAST:
-        return room.area < _LEAST
+        return bool(room.area < _LEAST)
     return hole_width(room) <= _WIDEST * width

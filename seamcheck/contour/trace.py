@@ -22,7 +22,7 @@ _BLURRED = 1.2  # rib widths round a junction in which borders of several ribs c
 _NO_LINE = "The faces between cover and base have no centre line that could be followed."
 
 
-def trace_contour(joint: Joint, settings: Any = None) -> Contour:
+def trace_contour(joint: Joint) -> Contour:
     """Trace the centre line of a joint's rib top.
 
     Returns
@@ -58,7 +58,7 @@ def trace_contour(joint: Joint, settings: Any = None) -> Contour:
 
 
 def _typical_width(polygons: list[shapely.Polygon]) -> float:
-    return 2 * sum(p.area for p in polygons) / sum(p.length for p in polygons)
+    return float(2 * sum(p.area for p in polygons) / sum(p.length for p in polygons))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -214,7 +214,7 @@ def _across(points: np.ndarray, closed: bool, up: float) -> np.ndarray:
     return up * np.column_stack([t[:, 1], -t[:, 0]])
 
 
-def _away_from_junctions(points: np.ndarray, marks: tuple, width: float) -> np.ndarray:
+def _away_from_junctions(points: np.ndarray, marks: tuple[Any, ...], width: float) -> np.ndarray:
     free = np.ones(len(points), dtype=bool)
     for mark, place in zip(marks, (0, -1), strict=True):
         if mark is not None:
@@ -234,7 +234,7 @@ def _step(points: np.ndarray) -> float:
 
 
 def _extend_to_ends(
-    points: np.ndarray, u: np.ndarray, marks: tuple, border: Border, width: float, up: float
+    points: np.ndarray, u: np.ndarray, marks: tuple[Any, ...], border: Border, width: float, up: float
 ) -> tuple[np.ndarray, np.ndarray, list[float]]:
     """Run a path on straight to the face that ends the rib."""
     room = [0.0, 0.0]

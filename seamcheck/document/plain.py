@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Mapping
 from typing import Any
 
+import msgspec
 import numpy as np
 
 DECIMALS = 6
@@ -22,12 +24,45 @@ def number(value: float | None) -> float | None:
 def numbers(values: np.ndarray) -> list[Any]:
     """An array of any shape as nested lists of rounded numbers, None where it is not finite."""
     values = np.asarray(values, dtype=float)
-    plain = (np.round(values, DECIMALS) + 0.0).tolist()
+    plain: list[Any] = (np.round(values, DECIMALS) + 0.0).tolist()
     if np.isfinite(values).all():
         return plain
     if values.ndim == 1:
         return [v if math.isfinite(v) else None for v in plain]
     return [numbers(row) for row in values]
+
+
+def plain(record: msgspec.Struct) -> dict[str, Any]:
+    """A record as a dict of plain values: numbers rounded, None for those that are not finite, no unset keys."""
+    result: dict[str, Any] = _plain(record)
+    return result
+
+
+def _plain(value: Any) -> Any:
+    kind = type(value)
+    if kind is float:
+        return number(value)
+    if kind is str or kind is int or kind is bool or value is None:
+        return value
+    if kind is dict:
+        return {key: _plain(item) for key, item in value.items()}
+    if kind is list or kind is tuple:
+        return [_plain(item) for item in value]
+    if isinstance(value, msgspec.Struct):
+        pairs = zip(value.__struct_encode_fields__, value.__struct_fields__, strict=True)
+        items = ((key, getattr(value, name)) for key, name in pairs)
+        return {key: _plain(item) for key, item in items if item is not msgspec.UNSET}
+    if isinstance(value, np.ndarray):
+        return numbers(value)
+    if isinstance(value, np.integer):
+        return int(value)
+    if isinstance(value, np.floating):
+        return number(float(value))
+    if isinstance(value, bool | int | float | str):
+        return value
+    if isinstance(value, Mapping):
+        return {str(key): _plain(item) for key, item in value.items()}
+    raise TypeError(f"{value!r} can't stand in the review document")
 
 
 def to_json(document: Any) -> str:

@@ -202,7 +202,7 @@ def resident_mb(pid: int) -> float:
     import psutil
 
     try:
-        return psutil.Process(pid).memory_info().rss / 1e6
+        return float(psutil.Process(pid).memory_info().rss / 1e6)
     except psutil.Error:
         return 0.0
 

@@ -233,7 +233,7 @@ def _on_top(points: np.ndarray, own: Surface, faces: tuple[int, ...], frame: Fra
     best = np.full(len(points), -np.inf)
     np.maximum.at(best, index, height)
     lifted = np.column_stack([points, best])
-    return lifted[np.isfinite(best)]
+    return np.asarray(lifted[np.isfinite(best)])
 
 
 def is_free(side: LightSide) -> bool:

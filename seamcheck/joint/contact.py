@@ -193,7 +193,7 @@ def _doubled(flat: np.ndarray) -> np.ndarray:
 
 
 def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
+    return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
 
 
 def _samples(corners: np.ndarray, area: np.ndarray) -> tuple[np.ndarray, np.ndarray]:

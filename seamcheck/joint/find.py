@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Container, Iterable
 from dataclasses import dataclass, replace
-from typing import Any
 
 import numpy as np
 import shapely
@@ -23,6 +22,7 @@ from seamcheck.joint.patches import SAME_LEVEL
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
+from seamcheck.settings.settings import Settings
 
 _EQUALLY_GOOD = 0.8  # a second reading with more than this share of the best one's score is a doubt
 _WORTH = 0.3  # seams with less than this share of the best one's score are not called seams
@@ -57,7 +57,7 @@ class Looked:
         return max(self.readings, key=lambda reading: reading.candidate.score, default=None)
 
 
-def look(assembly: Assembly, settings: Any, apart: Container[frozenset[str]] = ()) -> Looked:
+def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]] = ()) -> Looked:
     """All readings of an assembly.
 
     Parameters
@@ -82,7 +82,7 @@ def look(assembly: Assembly, settings: Any, apart: Container[frozenset[str]] = (
             f"The model holds one part only ({shown(solids[0])}). A seam needs a cover and a base: give the "
             "assembly, or both files together.",
         )
-    whole = {part.id: part.joined_to for part in assembly.parts if part.joined_to}
+    whole: dict[str | None, str] = {part.id: part.joined_to for part in assembly.parts if part.joined_to}
     cover = named_part(whole.get(settings.cover, settings.cover), solids, "--cover")
     base = named_part(whole.get(settings.base, settings.base), solids, "--base")
     if cover is not None and cover is base:
@@ -107,7 +107,7 @@ def look(assembly: Assembly, settings: Any, apart: Container[frozenset[str]] = (
     return Looked(bodies, {part.id: part for part in assembly.parts}, pairs, readings, beam)
 
 
-def find_joints(assembly: Assembly, settings: Any) -> list[Joint]:
+def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
     """All joints of an assembly, whose parts are whole (see ``joint.pieces``).
 
     Parameters
@@ -228,7 +228,7 @@ def _choose(readings: list[Reading], bodies: dict[str, Body], parts: dict[str, P
         smaller = min(volume[reading.cover], volume[reading.base])
         later = reading.candidate.gap - nearest[frozenset((reading.cover, reading.base))]  # touches later than another
         thick = max(0.0, reading.thickness / _THIN - 1.0)  # light hardly gets through a thick part
-        return reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick)
+        return float(reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick))
 
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
     chosen: list[Reading] = []

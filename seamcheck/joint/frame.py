@@ -31,16 +31,16 @@ class Frame:
 
     def local(self, points: np.ndarray) -> np.ndarray:
         """Assembly coordinates (..., 3) to frame coordinates (..., 3)."""
-        return (np.asarray(points) - self.origin) @ self.axes.T
+        return np.asarray((np.asarray(points) - self.origin) @ self.axes.T)
 
     def world(self, points: np.ndarray) -> np.ndarray:
         """Frame coordinates (..., 3) to assembly coordinates (..., 3)."""
-        return np.asarray(points) @ self.axes + self.origin
+        return np.asarray(np.asarray(points) @ self.axes + self.origin)
 
     def local_vectors(self, vectors: np.ndarray) -> np.ndarray:
         """Directions (..., 3) from assembly to frame coordinates."""
-        return np.asarray(vectors) @ self.axes.T
+        return np.asarray(np.asarray(vectors) @ self.axes.T)
 
     def world_vectors(self, vectors: np.ndarray) -> np.ndarray:
         """Directions (..., 3) from frame to assembly coordinates."""
-        return np.asarray(vectors) @ self.axes
+        return np.asarray(np.asarray(vectors) @ self.axes)

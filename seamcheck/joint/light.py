@@ -61,7 +61,7 @@ def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
     border = inside.boundary
     count = int(np.clip(border.length / 0.5, 8, most))
     on_border = shapely.line_interpolate_point(border, (np.arange(count) + 0.37) / count, normalized=True)
-    return shapely.get_coordinates(on_border)
+    return np.asarray(shapely.get_coordinates(on_border))
 
 
 def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
@@ -91,7 +91,7 @@ def _boxes_over(boxes: np.ndarray, points: np.ndarray, frame: Frame) -> np.ndarr
     if not len(sound):
         return sound
     tree = shapely.STRtree(shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1]))
-    return sound[np.unique(tree.query(shapely.points(points[:, :2]))[1])]
+    return np.asarray(sound[np.unique(tree.query(shapely.points(points[:, :2]))[1])])
 
 
 def flat_boxes(boxes: np.ndarray, frame: Frame) -> tuple[np.ndarray, np.ndarray]:

@@ -51,7 +51,7 @@ class Patch:
     def encloses(self) -> float:
         """Area inside the band's loops, mm²."""
         polygons = getattr(self.region, "geoms", [self.region])
-        return sum(shapely.Polygon(ring).area for polygon in polygons for ring in polygon.interiors)
+        return float(sum(shapely.Polygon(ring).area for polygon in polygons for ring in polygon.interiors))
 
 
 def find_patches(body: Body, side: Surface, cover: Coverage, frame: Frame, sign: float) -> list[Patch]:
@@ -100,7 +100,7 @@ def _groups(body: Body, side: Surface, members: list[int], z: np.ndarray, smooth
 def _mean_normal(side: Surface, face: int, z: np.ndarray) -> np.ndarray:
     mine = (side.face == face) & (side.normal @ z > 0)
     total = (side.normal[mine] * side.area[mine, None]).sum(axis=0)
-    return total / np.linalg.norm(total)
+    return np.asarray(total / np.linalg.norm(total))
 
 
 def _patch(

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import combinations
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import numpy as np
 import shapely
@@ -21,6 +21,7 @@ from seamcheck.joint.find import Looked, Reading, look
 from seamcheck.joint.light import column, flat_boxes, inner_points
 from seamcheck.joint.names import shown
 from seamcheck.kernel import Body
+from seamcheck.settings.settings import Settings
 
 if TYPE_CHECKING:
     from seamcheck.assembly.joining import Joined
@@ -38,7 +39,7 @@ _SOME = 0.02  # share of the seam over which light passes one piece behind the o
 Pair = frozenset[str]
 
 
-def join_pieces(assembly: Assembly, settings: Any) -> Assembly:
+def join_pieces(assembly: Assembly, settings: Settings) -> Assembly:
     """The assembly with the pieces of cover and base joined, each into the first of its pieces.
 
     A piece that was joined stays in the list of parts as kind 'other', with ``joined_to``; a note says what was
@@ -119,14 +120,14 @@ def _area(body: Body, face: int) -> float:
 
 
 def _looked(
-    assembly: Assembly, settings: Any, products: list[list[str]], cut: set[Pair]
+    assembly: Assembly, settings: Settings, products: list[list[str]], cut: set[Pair]
 ) -> tuple[Looked, Reading | None]:
     """The likeliest reading; where a named piece has none, that of another piece of the same product."""
     meant = _without_doubt(settings, assembly, products)
     ways = [meant]
     for role in ("cover", "base"):
         mine = next((ids for ids in products if getattr(meant, role) in ids), [])
-        ways += [replace(meant, **{role: other}) for other in mine if other not in (meant.cover, meant.base)]
+        ways += [meant.with_part(role, other) for other in mine if other not in (meant.cover, meant.base)]
     for way in ways[:_MOST_WAYS]:
         try:
             looked = look(assembly, way, cut)
@@ -139,16 +140,15 @@ def _looked(
     return looked, _likeliest(looked)
 
 
-def _without_doubt(settings: Any, assembly: Assembly, products: list[list[str]]) -> Any:
+def _without_doubt(settings: Settings, assembly: Assembly, products: list[list[str]]) -> Settings:
     """The settings, with an id where a name is that of several pieces of one product: of that with most faces."""
     parts = {part.id: part for part in assembly.parts}
-    chosen = {}
     for role in ("cover", "base"):
         wanted = getattr(settings, role)
         named = [i for i, part in parts.items() if part.kind == "solid" and wanted in (part.name, "/".join(part.path))]
         if wanted and len(named) > 1 and any(set(named) <= set(ids) for ids in products):
-            chosen[role] = max(named, key=lambda i: parts[i].faces)
-    return replace(settings, **chosen) if chosen else settings
+            settings = settings.with_part(role, max(named, key=lambda i: parts[i].faces))
+    return settings
 
 
 def _likeliest(looked: Looked) -> Reading | None:

@@ -8,8 +8,10 @@ from dataclasses import dataclass
 import numpy as np
 
 from seamcheck.catalogue.formula import evaluate, names
+from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Bound, Check, Rule
+from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch, bridged, cell_lengths, grown, stretches, weighted_median
@@ -28,7 +30,7 @@ class Step:
 
     def margin(self, values: np.ndarray, side: str) -> np.ndarray:
         """(n,) how far inside of a 'low' or 'high' bound the values lie; negative beyond it."""
-        return values - self.limit if side == "low" else self.limit - values
+        return np.asarray(values - self.limit if side == "low" else self.limit - values)
 
 
 class JudgedSeam:
@@ -121,6 +123,13 @@ class JudgedPath:
             source[there] = check.substitute
         return values, source
 
+    def judged_values(self, check: Check, bound: Bound) -> np.ndarray:
+        """(n,) values that a bound judges: NaN where a column is known that the bound only stands in for."""
+        values = self.values(check)[0].copy()
+        for column in bound.stands_in_for:
+            values[np.isfinite(self.column(column))] = np.nan
+        return values
+
     def steps(self, rule: Rule, check: Check, bound: Bound) -> list[Step]:
         """The bounds at every station, the gravest first."""
         return [Step(self._evaluate(rule, check, text), severity) for text, severity in self.seam.steps(rule, bound)]
@@ -185,6 +194,13 @@ class JudgedPath:
             if reason in _NO_COVER:
                 return reason
         raise ValueError(f"station {station} is covered")
+
+
+def in_force(settings: Settings) -> list[Rule]:
+    """All rules; optional ones only where the settings hold what they need."""
+    return [
+        rule for rule in RULES.values() if not rule.optional or bool(getattr(settings, NEEDS.get(rule.key, "material")))
+    ]
 
 
 def main_span(least: np.ndarray, most: np.ndarray, weights: np.ndarray, width: float) -> tuple[float, float]:

@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.catalogue.formula import evaluate
+from seamcheck.catalogue.message import Amount, Message
+from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, PARTLY, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.words import amount, fill, value_text
 from seamcheck.judge.bounds import JudgedPath, Step, unmeasured_columns
-from seamcheck.judge.joint_judge import DraftFinding, JointJudge
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch, cell_lengths
@@ -35,18 +38,13 @@ def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: Judged
         if tolerance is not None:
             for stretch in view.stretches(case.beyond(tolerance) & ~broken):
                 yield at_risk(case.draft(stretch, tolerance), judging.settings, check, side)
-    for reason, sentence in check.failing_reasons.items():
+    for reason in check.failing_reasons:
         mark = (view.reason(check.column) == reason) & np.isnan(values) & ~view.uncovered
         for stretch in view.stretches(mark):
             middle = int(stretch.stations[len(stretch.stations) // 2])
-            draft = judging.on_stretch(rule, view, stretch, middle, sentence, "", f"{check.column}.{reason}")
-            bound = check.upper or check.lower
-            assert bound is not None
-            remedy, harm = fill(bound.remedy, {}), bound.harm or rule.harm
-            yield replace(
-                draft,
-                finding=replace(draft.finding, remedy=remedy, harm=harm, quantity=check.judged, column=check.column),
-            )
+            key = bound_key(rule, check, reason)
+            draft = judging.on_stretch(rule, view, stretch, middle, key, {}, f"{check.column}.{reason}")
+            yield replace(draft, finding=replace(draft.finding, quantity=check.judged, column=check.column))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -87,52 +85,49 @@ class _Case:
         value = float(self.values[worst])
         off = value - tolerance if self.side == "low" else value + tolerance
         draft = self._told(stretch, worst, off, float(step.limit[worst]))
-        message = draft.finding.message
+        severity: Any = step.severity
+        found = replace(draft.finding, severity=severity, value=value, margin=float(margin[worst]))
         if len(steps) > 1 and gravest == 0 and steps[1].severity != step.severity and not mark.all():
-            message += " " + self._partly(steps[1], stretch, mark, worst)
-        found = replace(
-            draft.finding, severity=step.severity, message=message, value=value, margin=float(margin[worst])
-        )  # fmt: skip
+            found = saying(found, self._partly(steps[1], stretch, mark, worst))
         return replace(draft, finding=found)
 
-    def _partly(self, milder: Step, stretch: Stretch, mark: np.ndarray, worst: int) -> str:
+    def _partly(self, milder: Step, stretch: Stretch, mark: np.ndarray, worst: int) -> Message:
         """How much of a stretch lies beyond the gravest bound, the rest being beyond the milder one only."""
         path = self.view.path
         length = cell_lengths(path.s, path.length, path.closed)[stretch.stations][mark].sum()
-        limit = value_text(abs(float(milder.limit[worst])), self.check.column)
-        return f"That holds for {value_text(float(length), 'gap')} of this stretch; on the rest it is beyond {limit}."
+        limit = amount_of(abs(float(milder.limit[worst])), self.check.column)
+        return message(PARTLY, {"length": amount_of(float(length), "gap"), "limit": limit})
 
     def _told(self, stretch: Stretch, station: int, value: float, limit: float) -> DraftFinding:
         """The finding with its sentences, for a value at a station."""
         rule, bound, key = self.rule, self.bound, self.check.column
         names = self.view.numbers_at(station, rule) | {"value": value, "limit": limit}
         by = float(evaluate(bound.change, names))
-        words = {
-            "value": value_text(value, key),
-            "limit": value_text(limit, key),
-            "median": value_text(names["median"], key) if "median" in names else "",
-            "collapse": value_text(self.judging.settings.collapse, "gap"),
-            "size": value_text(abs(value), key),
-            "size_limit": value_text(abs(limit), key),
-            "percent": f"{100 * value:.0f} %",
+        args: dict[str, Amount | str] = {
+            "value": amount_of(value, key),
+            "limit": amount_of(limit, key),
+            "collapse": amount_of(self.judging.settings.collapse, "gap"),
+            "size": amount_of(abs(value), key),
+            "size_limit": amount_of(abs(limit), key),
+            "percent": Amount(100.0 * value, "%", 0),
         }
+        if "median" in names:
+            args["median"] = amount_of(names["median"], key)
         if np.isfinite(by) and by > 0:
-            words["by"] = amount(by, bound.change_unit or QUANTITIES[key].unit)
-        says = fill(bound.sentence(value, slack_of(key, QUANTITIES[key].unit)), words)
+            args["by"] = change_of(by, bound.change_unit or QUANTITIES[key].unit)
+        side = bound_key(rule, self.check, self.side)
+        is_below = bound.is_below_zero(value, slack_of(key, QUANTITIES[key].unit))
+        words = f"{side}.{BELOW_ZERO}" if is_below else side
+        draft = self.judging.on_stretch(rule, self.view, stretch, station, words, args, f"{key}.{self.side}")
+        found = replace(
+            draft.finding, quantity=self.check.judged, column=str(self.column[station]), limit=limit,
+            unit=QUANTITIES[key].unit,
+        )  # fmt: skip
         if bound.grave:
             grave = float(evaluate(bound.grave, names))
             if (value > grave) if self.side == "high" else (value < grave):
-                says += " " + fill(bound.grave_says, {"grave": value_text(grave, key)})
-        draft = self.judging.on_stretch(
-            rule, self.view, stretch, station, says, fill(bound.remedy, words), f"{key}.{self.side}"
-        )
-        return replace(
-            draft,
-            finding=replace(
-                draft.finding, harm=bound.harm or rule.harm, quantity=self.check.judged,
-                column=str(self.column[station]), limit=limit, unit=QUANTITIES[key].unit,
-            ),
-        )  # fmt: skip
+                found = saying(found, message(f"{side}.{GRAVE}", {"grave": amount_of(grave, key)}))
+        return replace(draft, finding=found)
 
 
 def holes(judging: JointJudge) -> Iterator[DraftFinding]:
@@ -143,7 +138,7 @@ def holes(judging: JointJudge) -> Iterator[DraftFinding]:
             middle = int(stretch.stations[len(stretch.stations) // 2])
             reason = view.uncovered_reason(middle)
             why = {"hole": "a hole", "no-cover": "the rib runs on beyond the cover"}[reason]
-            yield judging.on_stretch(rule, view, stretch, middle, fill(rule.says, {"reason": why}), "", "hole")
+            yield judging.on_stretch(rule, view, stretch, middle, rule.key, {"reason": why}, "hole")
 
 
 def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool) -> Iterator[DraftFinding]:
@@ -166,8 +161,8 @@ def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool)
                 reasons = dict.fromkeys(view.reason(key)[at])
                 why = "; ".join(_reason_text(r) for r in reasons)
                 parts.append(f"{QUANTITIES[key].title} ({why})")
-            says = fill(rule.says, {"what": "; ".join(parts)})
-            draft = judging.on_stretch(rule, view, stretch, middle, says, "", missing[0])
+            args = {"what": "; ".join(parts)}
+            draft = judging.on_stretch(rule, view, stretch, middle, rule.key, args, missing[0])
             yield replace(
                 draft,
                 finding=replace(

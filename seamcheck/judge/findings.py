@@ -2,17 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from typing import Annotated, Final, Literal
 
+import msgspec
 import numpy as np
+from msgspec import Meta
 
+from seamcheck.catalogue.field_types import LARGEST_COUNT, Count, Point, Real
+from seamcheck.catalogue.keys import QuantityKey, RuleKey
 from seamcheck.catalogue.kinds import WELD_RIB
+from seamcheck.catalogue.message import Amount, Message
 from seamcheck.measure.table import Survey
 
 PASS, ATTENTION_VERDICT, FAIL, NOT_REVIEWED = "pass", "attention", "fail", "not-reviewed"
 
-INSIDE, AT_RISK, OUTSIDE = "inside", "at risk", "outside"
+INSIDE: Final = "inside"
+AT_RISK: Final = "at risk"
+OUTSIDE: Final = "outside"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -46,53 +54,88 @@ class JointResult:
     confidence: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Face(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """A face of a part, with its place in the STEP file where that is known.
+
+    Attributes
+    ----------
+    part : id
+    face : index in the part
+    step_entity, line : such as '#123', and its line in the file; None where not known
+    """
+
+    part: str
+    face: Annotated[int, Meta(ge=-1, le=LARGEST_COUNT)]
+    step_entity: Annotated[str, Meta(pattern="^#[0-9]+$")] | None
+    line: Count | None
+
+
+class Waived(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
+    """The waiver that covers a finding: why, its last day, and where it is written."""
+
+    reason: str
+    until: str | None
+    origin: str | None
+
+
+class Finding(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
     """One contiguous stretch of one path that breaks one rule, located at its worst station.
+
+    The record of the review document; what else keeps or shows findings is derived from it.
 
     Attributes
     ----------
     id : stable over runs and small edits of the model
     rule, severity, quantity : keys; severity is 'must-fix', 'attention' or 'note'
-    column : column of the survey that was judged; '' where the finding is about no column
+    column : column of the survey that was judged; None where the finding is about no column
     value, limit, margin : in ``unit``; margin is negative where the limit is missed; None without
     joint, contour : ids; contour None where the finding is about the whole interface
     at : (3,) mm in the model's coordinates; None where the whole seam is meant
     station : index of the worst station in its path, None off the stations
     from_s, to_s, length_mm : mm along the path; from_s > to_s passes the start of a closed path
-    faces : (part id, face index) at the worst station
-    message, harm, remedy : sentences
+    faces : at the worst station
+    message, harm, remedy : in English
+    key, args : wording of remedy and harm (catalogue/messages.py), and what goes into it
+    messages : the sentences of ``message``, one by one, with their keys
     also : other rules that describe the same cause
     state : 'outside' the limit as drawn; 'at risk': outside only in the worst case of its tolerance
     tolerance, worst_case : +- as set, and the value at its end towards the limit; None without
     waived : None, or reason, last day and origin of the waiver that covers it
     """
 
-    id: str
-    rule: str
-    severity: str
-    quantity: str
-    column: str
-    value: float | None
-    limit: float | None
+    id: Annotated[str, Meta(description="stable over runs and small edits of the model")]
+    rule: RuleKey
+    severity: Literal["must-fix", "attention", "note"]
+    quantity: QuantityKey
+    column: Annotated[str, Meta(description="the column of the stations that was judged")] | None
+    value: Real | None
+    limit: Real | None
     unit: str
-    margin: float | None
+    margin: Annotated[Real, Meta(description="negative by how far the limit is missed")] | None
     joint: str
     contour: str | None
-    at: tuple[float, float, float] | None
-    station: int | None
-    from_s: float | None
-    to_s: float | None
-    length_mm: float | None
-    faces: tuple[tuple[str, int], ...]
+    at: Annotated[Point, Meta(description="the worst place")] | None
+    station: Annotated[Count, Meta(description="index of the worst station")] | None
+    from_s: Real | None
+    to_s: (
+        Annotated[Real, Meta(description="below from_s where the stretch passes the start of a closed contour")] | None
+    )
+    length_mm: Real | None
+    faces: tuple[Face, ...]
     message: str
     harm: str
     remedy: str
-    also: tuple[str, ...] = ()
-    waived: Mapping[str, object] | None = None
-    state: str = OUTSIDE
-    tolerance: float | None = None
-    worst_case: float | None = None
+    also: Annotated[tuple[str, ...], Meta(description="other rules that describe the same cause")]
+    state: Annotated[
+        Literal["outside", "at risk"],
+        Meta(description="at risk: inside the limit as drawn, outside in the worst case of its tolerance"),
+    ]
+    tolerance: Annotated[Real, Meta(description="+- as set")] | None
+    worst_case: Real | None
+    waived: Waived | None
+    key: Annotated[str, Meta(description="of the wording of remedy and harm")]
+    args: Annotated[dict[str, Amount | str], Meta(description="what goes into remedy and harm")]
+    messages: Annotated[tuple[Message, ...], Meta(description="the sentences of message, with their keys")]
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +151,11 @@ class Judgement:
 
     @property
     def verdict(self) -> str:
-        """'fail' with a must-fix that is not waived, 'attention' with such an attention, else 'pass'."""
-        open_ones = {f.severity for f in self.findings if f.waived is None}
-        return FAIL if "must-fix" in open_ones else ATTENTION_VERDICT if "attention" in open_ones else PASS
+        """See ``verdict_of``; there is no judgement of a model without a joint."""
+        return verdict_of(self.findings)
+
+
+def verdict_of(findings: Iterable[Finding]) -> str:
+    """'fail' with a must-fix that is not waived, 'attention' with such an attention, else 'pass'."""
+    open_ones = {finding.severity for finding in findings if finding.waived is None}
+    return FAIL if "must-fix" in open_ones else ATTENTION_VERDICT if "attention" in open_ones else PASS

@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
-from typing import Any
+from typing import Any, cast
 
 import numpy as np
+from msgspec.structs import replace
 
+from seamcheck.catalogue.message import Amount, Message
+from seamcheck.catalogue.messages import AT_PLACE, BELOW_ZERO, LOW, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.words import amount, fill, value_text
 from seamcheck.judge.bounds import JudgedSeam
 from seamcheck.judge.findings import Finding
-from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, faces_of, point, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 
 _SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's finding is the same place
@@ -30,9 +31,7 @@ def interface_value(judging: JointJudge, rule: Rule, check: Check) -> Iterator[D
 def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str, Any]) -> Iterator[DraftFinding]:
     value, at = entry.get("value"), entry.get("at")
     if value is None and entry.get("why") in check.failing_reasons:
-        bound = check.upper or check.lower
-        assert bound is not None
-        finding = judging.finding(rule, check.failing_reasons[entry["why"]], fill(bound.remedy, {}))
+        finding = judging.finding(rule, bound_key(rule, check, entry["why"]), {})
         yield DraftFinding(replace(finding, column=check.column), f"{check.column}.none", None)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None or value is None:
@@ -46,21 +45,24 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
         if not passed:
             continue
         (limit, severity), margin = steps[passed[0]], margins[passed[0]]
-        words = {
-            "value": value_text(value, check.column),
-            "limit": value_text(limit, check.column),
-            "size": value_text(abs(value), check.column),
-            "size_limit": value_text(abs(limit), check.column),
-            "collapse": value_text(judging.settings.collapse, "gap"),
+        args: dict[str, Amount | str] = {
+            "value": amount_of(value, check.column),
+            "limit": amount_of(limit, check.column),
+            "size": amount_of(abs(value), check.column),
+            "size_limit": amount_of(abs(limit), check.column),
+            "collapse": amount_of(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
             "percent": f"{100.0 * value:.3g} %",
-            "by": amount(abs(margin - (0.0 if is_broken else tolerance)), unit),
+            "by": change_of(abs(margin - (0.0 if is_broken else tolerance)), unit),
         }
+        key, grade = bound_key(rule, check, side), cast(Any, severity)
+        if bound.is_below_zero(value, slack):
+            key = f"{key}.{BELOW_ZERO}"
         finding = replace(
-            judging.finding(rule, fill(bound.sentence(value, slack), words), fill(bound.remedy, words)),
-            severity=severity, column=check.column, value=float(value), limit=limit, margin=float(margin),
+            judging.finding(rule, key, args),
+            severity=grade, column=check.column, value=float(value), limit=limit, margin=float(margin),
             at=None if at is None else point(np.asarray(at, dtype=float)),
-            faces=tuple((f["part"], f["face"]) for f in entry.get("faces", ())),
+            faces=faces_of(entry),
         )  # fmt: skip
         place = None if at is None else np.asarray(at, dtype=float)
         settle = with_tolerance if is_broken else at_risk
@@ -86,19 +88,21 @@ def interface_travel(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Ite
             continue
         if any(_is_same_place(f, value, at, judging.seam) for f in known):
             continue
-        words = {
-            "value": value_text(value, check.column),
-            "size": value_text(abs(value), check.column),
-            "limit": value_text(limit, check.column),
-            "collapse": value_text(judging.settings.collapse, "gap"),
-            "by": amount(limit - value + (0.0 if is_broken else tolerance or 0.0), "mm"),
+        args: dict[str, Amount | str] = {
+            "value": amount_of(value, check.column),
+            "size": amount_of(abs(value), check.column),
+            "limit": amount_of(limit, check.column),
+            "collapse": amount_of(judging.settings.collapse, "gap"),
+            "by": change_of(limit - value + (0.0 if is_broken else tolerance or 0.0), "mm"),
         }
-        says = " ".join(filter(None, [fill(bound.sentence(value, SLACK["mm"]), words), _sentence(place.get("why"))]))
+        key = bound_key(rule, check, LOW)
+        if bound.is_below_zero(value, SLACK["mm"]):
+            key = f"{key}.{BELOW_ZERO}"
         finding = replace(
-            judging.finding(rule, says, fill(bound.remedy, words)),
+            saying(judging.finding(rule, key, args), *_said(place)),
             column=check.column, value=float(value), limit=limit, margin=float(value) - limit,
             at=None if at is None else point(np.asarray(at, dtype=float)),
-            faces=tuple((f["part"], f["face"]) for f in place.get("faces", ())),
+            faces=faces_of(place),
         )  # fmt: skip
         draft = DraftFinding(finding, "interface", None if at is None else np.asarray(at, dtype=float))
         settle = with_tolerance if is_broken else at_risk
@@ -112,13 +116,12 @@ def with_places(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[Dra
     result = []
     for draft in drafts:
         found = draft.finding
-        places = judging.joint.survey.interface.get(found.column, {}).get("places", ())
+        places = judging.joint.survey.interface.get(found.column or "", {}).get("places", ())
         if found.contour is not None and found.column != "free_travel":
             here = [p for p in places if _is_on(found, p["at"], judging.seam)]
-            said = dict.fromkeys(_sentence(p.get("why")) for p in here)
-            faces = [(f["part"], f["face"]) for p in here for f in p.get("faces", ())]
-            message = " ".join(filter(None, (found.message, *said)))
-            found = replace(found, message=message, faces=tuple(dict.fromkeys((*found.faces, *faces))))
+            faces = [face for p in here for face in faces_of(p)]
+            found = saying(found, *(said for p in here for said in _said(p)))
+            found = replace(found, faces=tuple(dict.fromkeys((*found.faces, *faces))))
         result.append(replace(draft, finding=found))
     return result
 
@@ -137,6 +140,12 @@ def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, s
     view = next(v for v in seam.paths if v.path.id == finding.contour)
     on = view.within(finding.from_s or 0.0, finding.length_mm or 0.0)
     return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < _SAME_PLACE))
+
+
+def _said(entry: Mapping[str, Any]) -> tuple[Message, ...]:
+    """What the survey says about a place, as a sentence of its own."""
+    text = _sentence(entry.get("why"))
+    return (message(AT_PLACE, {"text": text}),) if text else ()
 
 
 def _sentence(why: object) -> str:

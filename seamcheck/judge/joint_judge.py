@@ -1,24 +1,27 @@
-"""One joint on the judge's judging: its columns, and findings in the making."""
+"""Judging one joint: its columns, and findings in the making."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from typing import Any
 
+import msgspec
 import numpy as np
+from msgspec.structs import replace
 
+from seamcheck.catalogue.message import Args, Message
+from seamcheck.catalogue.messages import WORDINGS, message
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.words import fill
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam
-from seamcheck.judge.findings import Finding, JointResult
+from seamcheck.judge.findings import OUTSIDE, Face, Finding, JointResult
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch
 from seamcheck.settings.settings import Settings
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class DraftFinding:
+class DraftFinding(msgspec.Struct, frozen=True, eq=False):
     """A finding with what its name is made from.
 
     Attributes
@@ -53,21 +56,24 @@ class JointJudge:
             for check in rule.checks
         )
 
-    def finding(self, rule: Rule, says: str, remedy: str) -> Finding:
-        """A finding about the joint, not yet placed."""
+    def finding(self, rule: Rule, key: str, args: Args) -> Finding:
+        """A finding about the joint in the words of a key of WORDINGS, not yet placed."""
+        wording, says = WORDINGS[key], message(key, args)
+        severity: Any = self.settings.severity(rule.key)
         return Finding(
-            id="", rule=rule.key, severity=self.settings.severity(rule.key), quantity=rule.quantities[0],
-            column="", value=None, limit=None, unit=rule.unit, margin=None, joint=self.joint.id, contour=None,
-            at=None, station=None, from_s=None, to_s=None, length_mm=None, faces=(), message=says,
-            harm=rule.harm, remedy=remedy,
+            id="", rule=rule.key, severity=severity, quantity=rule.quantities[0],
+            column=None, value=None, limit=None, unit=rule.unit, margin=None, joint=self.joint.id, contour=None,
+            at=None, station=None, from_s=None, to_s=None, length_mm=None, faces=(), message=says.text,
+            harm=wording.harm, remedy=fill(wording.remedy, args), also=(), state=OUTSIDE, tolerance=None,
+            worst_case=None, waived=None, key=key, args=dict(args), messages=(says,),
         )  # fmt: skip
 
     def on_stretch(
-        self, rule: Rule, view: JudgedPath, stretch: Stretch, station: int, says: str, remedy: str, side: str
+        self, rule: Rule, view: JudgedPath, stretch: Stretch, station: int, key: str, args: Args, side: str
     ) -> DraftFinding:
         """A finding on one stretch of a path, located at a station."""
         path = view.path
-        finding = self.finding(rule, says, remedy or rule.remedy)
+        finding = self.finding(rule, key, args)
         finding = replace(
             finding,
             contour=path.id,
@@ -81,10 +87,9 @@ class JointJudge:
         place = None if stretch.is_whole else view.place(stretch.middle)
         return DraftFinding(finding, f"{side}.{path.id if stretch.is_whole else ''}", place, stretch.stations)
 
-    def whole(self, key: str, words: Mapping[str, str], also: tuple[str, ...] = ()) -> DraftFinding:
+    def whole(self, key: str, args: Args, also: tuple[str, ...] = ()) -> DraftFinding:
         """A finding about the whole seam of the joint."""
-        rule = RULES[key]
-        finding = self.finding(rule, fill(rule.says, words), fill(rule.remedy, words))
+        finding = self.finding(RULES[key], key, args)
         length = sum(view.path.length for view in self.seam.paths)
         first = self.seam.paths[0].path if self.seam.paths else None
         finding = replace(
@@ -96,14 +101,25 @@ class JointJudge:
         )
         return DraftFinding(finding, "whole", None)
 
-    def faces(self, path: PathSurvey, station: int) -> tuple[tuple[str, int], ...]:
-        """(part id, face index) of the faces at a station."""
+    def faces(self, path: PathSurvey, station: int) -> tuple[Face, ...]:
+        """The faces at a station."""
         survey = self.joint.survey
         pairs = (
             (survey.rib_part, int(path.rib_face[station])),
             (survey.counter_part, int(path.cover_face[station])),
         )
-        return tuple((part, face) for part, face in pairs if part and face >= 0)
+        return tuple(Face(part, face, None, None) for part, face in pairs if part and face >= 0)
+
+
+def saying(finding: Finding, *more: Message) -> Finding:
+    """The finding with further sentences; a sentence that it says already is not said twice."""
+    messages = tuple({said.text: said for said in (*finding.messages, *more)}.values())
+    return replace(finding, messages=messages, message=" ".join(said.text for said in messages))
+
+
+def faces_of(entry: Mapping[str, Any]) -> tuple[Face, ...]:
+    """The faces that a value of the whole interface names."""
+    return tuple(Face(face["part"], face["face"], None, None) for face in entry.get("faces", ()))
 
 
 def point(place: np.ndarray) -> tuple[float, float, float]:

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.catalogue.interface_rules import REPLACED_BY as BY_INTERFACE
 from seamcheck.catalogue.material_rules import REPLACED_BY as BY_MATERIAL
+from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import MUST_FIX, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.words import fill, value_text
 from seamcheck.errors import NotReviewed
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
@@ -20,8 +20,8 @@ from seamcheck.judge.identity import finding_name, numbered
 from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.open_seam import with_open_seam
-from seamcheck.judge.parts_outside import share_of_parts
-from seamcheck.judge.tolerance import percent_of_parts
+from seamcheck.judge.parts_outside import parts_outside
+from seamcheck.judge.tolerance import percent_of_parts, tolerance_states
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
 
@@ -110,7 +110,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if "parts-outside" in on and judging.settings.tolerances:
         drafts += _parts_outside(judging, drafts)
     if "drawn-welded" in on and drawn_welded:
-        drafts.append(judging.whole("drawn-welded", {"collapse": value_text(judging.settings.collapse, "gap")}))
+        drafts.append(judging.whole("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
         drafts += _junctions(judging)
     if judging.is_flat:
@@ -123,15 +123,15 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
 
 def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
     """The share of parts in which something breaks, where no finding tells of it yet."""
-    share, rules = share_of_parts(judging.seam)
+    found = parts_outside(judging.seam, list(tolerance_states(judging.joint, judging.seam)))
     limit = judging.settings.limit("parts-outside", "max")
     told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
-    if 100.0 * share <= limit or set(rules) <= told:
+    if found is None or found.ppm is None or found.ppm <= 1e4 * limit or set(found.rules) <= told:
         return
-    words = {"share": percent_of_parts(share), "rules": ", ".join(RULES[rule].title.lower() for rule in rules)}
-    draft = judging.whole("parts-outside", words)
-    margin = limit - 100.0 * share
-    yield replace(draft, finding=replace(draft.finding, value=100.0 * share, limit=limit, margin=margin, at=None))
+    titles = ", ".join(RULES[rule].title.lower() for rule in found.rules)
+    draft = judging.whole("parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": titles})
+    percent = found.ppm / 1e4
+    yield replace(draft, finding=replace(draft.finding, value=percent, limit=limit, margin=limit - percent, at=None))
 
 
 def _is_drawn_welded(judging: JointJudge) -> bool:
@@ -147,8 +147,7 @@ def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
     rule = RULES["seam-junction"]
     for name, place in sorted(judging.joint.survey.junctions.items()):
         ends = [e for view in judging.seam.paths for e in view.path.ends]
-        words = {"count": str(ends.count(f"junction:{name}"))}
-        finding = judging.finding(rule, fill(rule.says, words), rule.remedy)
+        finding = judging.finding(rule, rule.key, {"count": str(ends.count(f"junction:{name}"))})
         yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
 
 
@@ -201,4 +200,4 @@ def _overlap(one: DraftFinding, other: DraftFinding) -> bool:
 
 def _side(draft: DraftFinding) -> str:
     """'inner' or 'outer' for a finding about one side of the seam."""
-    return draft.finding.column.rpartition("_")[2]
+    return (draft.finding.column or "").rpartition("_")[2]

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
+from seamcheck.catalogue.message import Args
+from seamcheck.catalogue.messages import OPEN_PLACE, RIB_GONE, amount_of
 from seamcheck.catalogue.rule import SEVERITIES, Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.words import value_text
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.measure.table import Interruption
 
@@ -38,24 +39,24 @@ def _open_places(judging: JointJudge, reach: float) -> Iterator[tuple[DraftFindi
     taken = set()
     for gap in judging.joint.survey.interruptions:
         taken |= set(gap.ends)
-        says = f"The rib is interrupted for {value_text(gap.length, 'rib_height')}."
-        yield _at_ends(judging, rule, says, gap, reach)
+        args = {"length": amount_of(gap.length, "rib_height")}
+        yield _at_ends(judging, rule, OPEN_PLACE, args, gap, reach)
     for view in judging.seam.paths:
         path = view.path
         for end, mark in zip((0, -1), path.ends, strict=False):
             if mark == "open" and (path.id, end) not in taken:
                 alone = Interruption(0.0, path.points[end], ((path.id, end),))
-                yield _at_ends(judging, rule, rule.says, alone, reach)
+                yield _at_ends(judging, rule, rule.key, {}, alone, reach)
         no_rib = view.reason("rib_height") == "no-rib"
         for stretch in view.stretches(no_rib):
             middle = int(stretch.stations[len(stretch.stations) // 2])
-            says = f"The rib is missing for {value_text(stretch.length, 'rib_height')}."
+            args = {"length": amount_of(stretch.length, "rib_height")}
             near = view.within(stretch.from_s - reach, stretch.length + 2 * reach)
-            yield judging.on_stretch(rule, view, stretch, middle, says, "", "no-rib"), {path.id: near}
+            yield judging.on_stretch(rule, view, stretch, middle, RIB_GONE, args, "no-rib"), {path.id: near}
 
 
 def _at_ends(
-    judging: JointJudge, rule: Rule, says: str, gap: Interruption, reach: float
+    judging: JointJudge, rule: Rule, key: str, args: Args, gap: Interruption, reach: float
 ) -> tuple[DraftFinding, dict[str, np.ndarray]]:
     views = {view.path.id: view for view in judging.seam.paths}
     near: dict[str, np.ndarray] = {}
@@ -69,7 +70,7 @@ def _at_ends(
     at = 0.0 if end == 0 else float(path.length)
     station = 0 if end == 0 else len(path.s) - 1
     finding = replace(
-        judging.finding(rule, says, rule.remedy),
+        judging.finding(rule, key, args),
         contour=name, at=point(gap.at), station=station, from_s=at, to_s=at, length_mm=float(gap.length),
         faces=judging.faces(path, station),
     )  # fmt: skip

@@ -2,24 +2,76 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Iterator
+from typing import Any, Literal
 
+import msgspec
 import numpy as np
+from msgspec.structs import replace
 from scipy.special import ndtr
 
+from seamcheck.catalogue.field_types import Real
+from seamcheck.catalogue.formula import evaluate
+from seamcheck.catalogue.keys import QuantityKey, RuleKey
+from seamcheck.catalogue.messages import AT_RISK as AT_RISK_WORDS
+from seamcheck.catalogue.messages import amount_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Check
-from seamcheck.catalogue.words import value_text
-from seamcheck.judge.findings import AT_RISK
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, OFF, Bound, Check, slack_of
+from seamcheck.judge.bounds import JudgedSeam, in_force
+from seamcheck.judge.findings import AT_RISK, INSIDE, OUTSIDE, JointResult
 from seamcheck.judge.joint_judge import DraftFinding
 from seamcheck.settings.settings import Settings
 
 
-def tolerance_of(settings: Settings, check: Check) -> float | None:
-    """How far (+-) what a check judges may differ from the drawing; None where nothing is set."""
-    tolerances = settings.tolerances
-    found = tolerances.get(check.judged, tolerances.get(check.column))
-    return None if found is None else float(found)
+class ToleranceState(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
+    """Where one limit of a quantity with a tolerance stands at its worst place: a record of the review document."""
+
+    rule: RuleKey
+    quantity: QuantityKey
+    side: Literal["low", "high"]
+    state: Literal["inside", "at risk", "outside"]
+    value: Real | None
+    tolerance: Real | None
+    worst_case: Real | None
+    limit: Real | None
+    outside_ppm: Real | None
+    unit: str
+    origin: Literal["default", "file", "option"] = msgspec.field(name="from")
+
+
+def tolerance_states(joint: JointResult, seam: JudgedSeam) -> Iterator[ToleranceState]:
+    """For every limit of a quantity with a tolerance: inside, at risk or outside, worst case, parts outside."""
+    settings = seam.settings
+    origin: Any = settings.origin("tolerance")
+    cpk = settings.tolerances.get("cpk")
+    for rule in in_force(settings):
+        if settings.severity(rule.key) == OFF or (joint.rib_on == "none" and not rule.for_flat_overlap):
+            continue
+        for check in rule.checks:
+            tolerance = tolerance_of(settings, check)
+            if tolerance is None:
+                continue
+            for side, bound in _sides(check):
+                pairs = [(v.judged_values(check, bound), v.steps(rule, check, bound)[0].limit) for v in seam.paths]
+                entry = joint.survey.interface.get(check.column, {})
+                if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
+                    limit = np.asarray(evaluate(bound.formula, seam.constants(rule)), dtype=float)
+                    pairs.append((np.array([entry["value"]]), np.atleast_1d(limit)))
+                values = np.concatenate([np.ravel(a) for a, _ in pairs])
+                limits = np.concatenate([np.ravel(b) for _, b in pairs])
+                margin = values - limits if side == "low" else limits - values
+                if not np.isfinite(margin).any():
+                    continue
+                worst = int(np.nanargmin(margin))
+                slack = slack_of(check.column, QUANTITIES[check.column].unit)
+                state = state_of(float(margin[worst]), tolerance, slack)
+                sign = -1.0 if side == "low" else 1.0
+                yield ToleranceState(
+                    rule=rule.key, quantity=check.column, side=side, state=state, value=float(values[worst]),
+                    tolerance=tolerance, worst_case=float(values[worst] + sign * tolerance),
+                    limit=float(limits[worst]), outside_ppm=1e6 * float(share_outside(margin[worst], tolerance, cpk)),
+                    unit=QUANTITIES[check.column].unit, origin=origin,
+                )  # fmt: skip
 
 
 def share_outside(margin: np.ndarray | float, tolerance: float, cpk: float | None) -> np.ndarray:
@@ -37,7 +89,7 @@ def share_outside(margin: np.ndarray | float, tolerance: float, cpk: float | Non
         return np.where(margin < 0.0, 1.0, 0.0)
     if cpk is not None:
         return np.asarray(ndtr(-margin * 3.0 * cpk / tolerance))
-    return np.clip((tolerance - margin) / (2.0 * tolerance), 0.0, 1.0)
+    return np.asarray(np.clip((tolerance - margin) / (2.0 * tolerance), 0.0, 1.0))
 
 
 def percent_of_parts(share: float) -> str:
@@ -45,6 +97,25 @@ def percent_of_parts(share: float) -> str:
     if share >= 0.01:
         return f"{100.0 * share:.0f} %"
     return f"{1e6 * share:.0f} in a million" if share >= 1e-6 else "fewer than one in a million"
+
+
+def state_of(margin: float, tolerance: float, slack: float) -> Literal["inside", "at risk", "outside"]:
+    """Where a value stands that lies ``margin`` inside its limit, known to ``slack``, and may differ by +-tolerance."""
+    return OUTSIDE if margin < -slack else AT_RISK if margin - tolerance < -slack else INSIDE
+
+
+def _sides(check: Check) -> Iterator[tuple[Literal["low", "high"], Bound]]:
+    if check.lower is not None:
+        yield "low", check.lower
+    if check.upper is not None:
+        yield "high", check.upper
+
+
+def tolerance_of(settings: Settings, check: Check) -> float | None:
+    """How far (+-) what a check judges may differ from the drawing; None where nothing is set."""
+    tolerances = settings.tolerances
+    found = tolerances.get(check.judged, tolerances.get(check.column))
+    return None if found is None else float(found)
 
 
 def with_tolerance(draft: DraftFinding, settings: Settings, check: Check, side: str) -> DraftFinding:
@@ -63,16 +134,19 @@ def at_risk(draft: DraftFinding, settings: Settings, check: Check, side: str) ->
     assert found.tolerance is not None
     assert found.worst_case is not None
     assert found.limit is not None
-    title = QUANTITIES[check.column].title
-    name, key = title[0].upper() + title[1:], check.column
-    says = (
-        f"{name} is {value_text(found.value or 0.0, key)} as drawn and holds the limit of "
-        f"{value_text(found.limit, key)}; with the tolerance of ±{value_text(found.tolerance, key)} the "
-        f"worst case is {value_text(found.worst_case, key)}, which does not."
+    title, column, cpk = QUANTITIES[check.column].title, check.column, settings.tolerances.get("cpk")
+    says = message(
+        AT_RISK_WORDS,
+        {
+            "name": title[0].upper() + title[1:],
+            "value": amount_of(found.value or 0.0, column),
+            "limit": amount_of(found.limit, column),
+            "tolerance": amount_of(found.tolerance, column),
+            "worst_case": amount_of(found.worst_case, column),
+            "spread": "evenly" if cpk is None else f"normally with Cpk {cpk:g}",
+            "share": percent_of_parts(float(share_outside(found.margin or 0.0, found.tolerance, cpk))),
+        },
     )
-    share = float(share_outside(found.margin or 0.0, found.tolerance, settings.tolerances.get("cpk")))
-    spread = "evenly" if "cpk" not in settings.tolerances else f"normally with Cpk {settings.tolerances['cpk']:g}"
-    says += f" Of parts spread {spread} over it {percent_of_parts(share)} lie outside."
     severity = ATTENTION if found.severity == MUST_FIX else found.severity
-    found = replace(found, message=says, severity=severity, state=AT_RISK)
+    found = replace(found, message=says.text, messages=(says,), severity=severity, state=AT_RISK)
     return replace(draft, finding=found, side=f"{draft.side}.risk")

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 from datetime import date
 
 import numpy as np
+from msgspec.structs import replace
 
-from seamcheck.judge.findings import Finding, JointResult, Judgement
+from seamcheck.judge.findings import Finding, JointResult, Judgement, Waived
 from seamcheck.settings.settings import Settings
 from seamcheck.settings.waivers import Waiver
 
@@ -32,7 +32,7 @@ def with_waivers(found: list[Finding], settings: Settings, joints: Mapping[str, 
                 used[i].append(finding.id)
                 if not waiver.is_expired(today) and waived is None:
                     until = None if waiver.until is None else waiver.until.isoformat()
-                    waived = {"reason": waiver.reason, "until": until, "origin": waiver.origin or None}
+                    waived = Waived(waiver.reason, until, waiver.origin or None)
         result.append(replace(finding, waived=waived))
     states = []
     for i, waiver in enumerate(settings.waivers):

@@ -101,13 +101,13 @@ class Body:
         """mm³, of the exact shape, to about 0.1 %; never below a cubic micrometre."""
         properties = GProp_GProps()
         BRepGProp.VolumeProperties_s(self.shape, properties, 1e-3)
-        return max(abs(properties.Mass()), 1e-9)
+        return float(max(abs(properties.Mass()), 1e-9))
 
     @cached_property
     def is_free_form(self) -> np.ndarray:
         """(n,) bool: faces on a spline or another general surface that is no plane."""
         free = np.array([surface.GetType() in _FREE for surface in self._surfaces], dtype=bool)
-        return free & np.isnan(self.planes[:, 0])
+        return np.asarray(free & np.isnan(self.planes[:, 0]))
 
     @cached_property
     def planes(self) -> np.ndarray:
@@ -311,4 +311,4 @@ def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:
     point, du, dv = gp_Pnt(), gp_Vec(), gp_Vec()
     surface.D1(u, v, point, du, dv)
     normal = np.cross((du.X(), du.Y(), du.Z()), (dv.X(), dv.Y(), dv.Z()))
-    return normal / np.linalg.norm(normal)
+    return np.asarray(normal / np.linalg.norm(normal))

@@ -46,7 +46,7 @@ def display_facets(body: Body, deflection: float, is_near: Callable[[np.ndarray]
 
 def _size(boxes: np.ndarray) -> np.ndarray:
     """(n,) mm, diagonals of boxes; 0 of an empty one."""
-    return np.nan_to_num(np.linalg.norm(boxes[:, 3:] - boxes[:, :3], axis=1))
+    return np.asarray(np.nan_to_num(np.linalg.norm(boxes[:, 3:] - boxes[:, :3], axis=1)))
 
 
 def _threshold(size: np.ndarray, most: int) -> float:

@@ -96,4 +96,4 @@ def _weighted(poles: np.ndarray, weights: np.ndarray) -> np.ndarray:
 
 
 def _unweighted(points: np.ndarray) -> np.ndarray:
-    return points[..., :-1] / points[..., -1:]
+    return np.asarray(points[..., :-1] / points[..., -1:])

@@ -142,7 +142,7 @@ def volume(shape: Any) -> float:
     """mm³, of the exact shape."""
     properties = GProp_GProps()
     BRepGProp.VolumeProperties_s(shape, properties, 1e-6)
-    return abs(properties.Mass())
+    return float(abs(properties.Mass()))
 
 
 def shortest_edge(shape: Any) -> float:

@@ -132,7 +132,7 @@ def _moved(nodes: np.ndarray, place: TopLoc_Location) -> np.ndarray:
     if place.IsIdentity():
         return nodes
     matrix = _matrix(place)
-    return nodes @ matrix[:, :3].T + matrix[:, 3]
+    return np.asarray(nodes @ matrix[:, :3].T + matrix[:, 3])
 
 
 def _matrix(place: TopLoc_Location) -> np.ndarray:
@@ -145,4 +145,4 @@ def _outward(nodes: np.ndarray, index: np.ndarray, place: TopLoc_Location, face:
     mirrored = not place.IsIdentity() and np.linalg.det(_matrix(place)[:, :3]) < 0
     if (face.Orientation() == TopAbs_REVERSED) != mirrored:
         index = index[:, ::-1]
-    return nodes[index]
+    return np.asarray(nodes[index])

@@ -182,4 +182,4 @@ def _sagitta(curves: np.ndarray, step: int) -> float:
 def _doubled(uv: np.ndarray) -> np.ndarray:
     """Twice the signed areas of triangles (m, 3, 2)."""
     ab, ac = uv[:, 1] - uv[:, 0], uv[:, 2] - uv[:, 0]
-    return ab[:, 0] * ac[:, 1] - ab[:, 1] * ac[:, 0]
+    return np.asarray(ab[:, 0] * ac[:, 1] - ab[:, 1] * ac[:, 0])

@@ -104,7 +104,7 @@ def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float, near: Base
 def _above_plane(sheet: Sheet, plane: np.ndarray) -> np.ndarray:
     """(m,) bool: facets that rise above a plane (normal and offset in the view)."""
     ground = (plane[3] - sheet.corners[:, :, :2] @ plane[:2]) / plane[2]
-    return ((sheet.corners[:, :, 2] - ground) > _STEP).any(axis=1)
+    return np.asarray(((sheet.corners[:, :, 2] - ground) > _STEP).any(axis=1))
 
 
 def _above_face(sheet: Sheet, own: Sheet) -> np.ndarray:
@@ -176,8 +176,8 @@ def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin:
 def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:
     """(n,) bool: which rays of one length run over a width of land at least."""
     if length <= 2 * width:
-        return (length >= width) & shapely.covers(land, rays)
-    return shapely.length(shapely.intersection(rays, land)) >= width - 1e-6
+        return np.asarray((length >= width) & shapely.covers(land, rays))
+    return np.asarray(shapely.length(shapely.intersection(rays, land)) >= width - 1e-6)
 
 
 def _forces(joint: Joint, contour: Contour, clamp: Clamp, area: float) -> dict[str, Any]:

@@ -47,7 +47,7 @@ class _Lines:
 
     def height(self, at: np.ndarray) -> np.ndarray:
         """(k,) mm: of every line at a distance of its own, beyond its ends that of its direction."""
-        return self.wa + (at - self.a) / np.maximum(self.b - self.a, 1e-12) * (self.wb - self.wa)
+        return np.asarray(self.wa + (at - self.a) / np.maximum(self.b - self.a, 1e-12) * (self.wb - self.wa))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -76,7 +76,7 @@ class _Walk:
         line = np.clip(ends - 1, self.first[walk], self.first[walk] + self.count[walk] - 1)
         run = self.along[line + 1] - self.along[line]
         part = np.clip((at - self.along[line]) / np.maximum(run, 1e-12), 0.0, 1.0)
-        return self.height[line] + part * (self.height[line + 1] - self.height[line])
+        return np.asarray(self.height[line] + part * (self.height[line + 1] - self.height[line]))
 
 
 def measure_land(

@@ -107,7 +107,7 @@ def _drawn_in(region: BaseGeometry, axis: np.ndarray, distance: float, depth: fl
         radius = np.linalg.norm(away, axis=1)
         enters = scanner_entry(distance, radius, depth, index)[0]
         with np.errstate(invalid="ignore", divide="ignore"):
-            return axis + away * np.where(radius > 0.0, enters / radius, 1.0)[:, None]
+            return np.asarray(axis + away * np.where(radius > 0.0, enters / radius, 1.0)[:, None])
 
     return shapely.transform(region, entry)
 

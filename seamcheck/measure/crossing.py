@@ -28,7 +28,7 @@ def face_pairs(one: Body, other: Body) -> tuple[np.ndarray, np.ndarray]:
 
 def _meets(boxes: np.ndarray, box: np.ndarray) -> np.ndarray:
     with np.errstate(invalid="ignore"):
-        return np.all((boxes[:, :3] <= box[3:]) & (boxes[:, 3:] >= box[:3]), axis=1)
+        return np.asarray(np.all((boxes[:, :3] <= box[3:]) & (boxes[:, 3:] >= box[:3]), axis=1))
 
 
 def pierce(a: np.ndarray, b: np.ndarray) -> np.ndarray:
@@ -52,7 +52,7 @@ def _through_plane(planes: np.ndarray, boxes: np.ndarray) -> np.ndarray:
     away = (planes[:, :3] * middle).sum(axis=1) - planes[:, 3]
     reach = (np.abs(planes[:, :3]) * half).sum(axis=1)
     with np.errstate(invalid="ignore"):
-        return ~(np.abs(away) > reach - SHALLOW)  # NaN: not a plane
+        return np.asarray(~(np.abs(away) > reach - SHALLOW))  # NaN: not a plane
 
 
 def crossings(

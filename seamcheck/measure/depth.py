@@ -115,7 +115,7 @@ def _normal(body: Body, face: int, place: np.ndarray) -> np.ndarray:
     corners = body.facets([face], DEFLECTION, ANGLE).corners
     nearest = corners[np.argmin(np.linalg.norm(corners.mean(axis=1) - place, axis=1))]
     normal = np.cross(nearest[1] - nearest[0], nearest[2] - nearest[0])
-    return normal / np.linalg.norm(normal)
+    return np.asarray(normal / np.linalg.norm(normal))
 
 
 def _way(

@@ -41,4 +41,4 @@ def interruptions(contour: Contour, frame: Frame) -> tuple[Interruption, ...]:
 def _outward(points: np.ndarray, place: int) -> np.ndarray:
     inner = points[min(5, len(points) - 1)] if place == 0 else points[-min(6, len(points))]
     away = points[place] - inner
-    return away / max(float(np.linalg.norm(away)), 1e-9)
+    return np.asarray(away / max(float(np.linalg.norm(away)), 1e-9))

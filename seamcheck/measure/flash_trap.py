@@ -133,7 +133,7 @@ def other_ribs(side: Side, floor: Floor, rib_faces: tuple[int, ...]) -> np.ndarr
     out_there = np.isfinite(side.b) & (columns >= floor.index[:, None]) & (floor.index >= 0)[:, None]
     other = out_there & np.isin(side.floor_face, rib_faces)
     if not other.any():
-        return other
+        return np.asarray(other)
     with np.errstate(invalid="ignore", divide="ignore"):
         slope = np.abs(side.floor_b - side.floor_a) / (side.b - side.a)
     leaning = out_there & (_steepest_of_face(side.floor_face, np.where(out_there, slope, 0.0)) >= _FLAT)
@@ -141,7 +141,7 @@ def other_ribs(side: Side, floor: Floor, rib_faces: tuple[int, ...]) -> np.ndarr
         other[:, column] |= other[:, column - 1] & leaning[:, column]
     for column in range(other.shape[1] - 2, -1, -1):
         other[:, column] |= other[:, column + 1] & leaning[:, column]
-    return other
+    return np.asarray(other)
 
 
 def measure_trap(
@@ -262,7 +262,7 @@ def is_roofless(side: Side, edge: np.ndarray) -> np.ndarray:
     edge : (n,) mm from P to the edge of the rib top on this side
     """
     beside = _first((side.b > edge[:, None] + 2e-5) & np.isfinite(side.b))
-    return (beside < 0) | ~np.isfinite(_take(side.roof_a, beside))
+    return np.asarray((beside < 0) | ~np.isfinite(_take(side.roof_a, beside)))
 
 
 def positive_area(side: Side, value_a: np.ndarray, value_b: np.ndarray, inside: np.ndarray) -> np.ndarray:
@@ -271,7 +271,7 @@ def positive_area(side: Side, value_a: np.ndarray, value_b: np.ndarray, inside: 
     low, high = np.fmin(value_a, value_b), np.fmax(value_a, value_b)
     with np.errstate(invalid="ignore", divide="ignore"):
         part = np.where(low >= 0, (low + high) / 2, np.where(high > 0, high**2 / (2 * (high - low)), 0.0))
-    return np.nansum(np.where(inside & np.isfinite(part), part, 0.0) * np.nan_to_num(run), axis=1)
+    return np.asarray(np.nansum(np.where(inside & np.isfinite(part), part, 0.0) * np.nan_to_num(run), axis=1))
 
 
 def centre_of_area(side: Side, value_a: np.ndarray, value_b: np.ndarray, inside: np.ndarray) -> np.ndarray:
@@ -286,7 +286,7 @@ def centre_of_area(side: Side, value_a: np.ndarray, value_b: np.ndarray, inside:
         place = side.a + start * (side.b - side.a) + run * np.where(f + g > 0, (f + 2 * g) / (3 * (f + g)), 0.0)
         keep = inside & np.isfinite(part)
         total = np.where(keep, part, 0.0).sum(axis=1)
-        return np.where(keep, part * place, 0.0).sum(axis=1) / np.where(total > 0, total, np.nan)
+        return np.asarray(np.where(keep, part * place, 0.0).sum(axis=1) / np.where(total > 0, total, np.nan))
 
 
 def turned(area: np.ndarray, centre: np.ndarray, bend: np.ndarray) -> np.ndarray:
@@ -301,7 +301,7 @@ def turned(area: np.ndarray, centre: np.ndarray, bend: np.ndarray) -> np.ndarray
     Second theorem of Pappus and Guldinus: volume = area times the way of its centre. Where the trap reaches
     beyond the centre of the turn nothing is left of it: 0.
     """
-    return area * np.maximum(1.0 - np.nan_to_num(bend) * np.nan_to_num(centre), 0.0)
+    return np.asarray(area * np.maximum(1.0 - np.nan_to_num(bend) * np.nan_to_num(centre), 0.0))
 
 
 def _crossing(side: Side, value_a: np.ndarray, value_b: np.ndarray, index: np.ndarray) -> np.ndarray:

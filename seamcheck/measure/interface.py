@@ -22,10 +22,11 @@ from seamcheck.measure.support import support_values
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.travel import free_travel
 from seamcheck.sections.facing import View
+from seamcheck.settings.settings import Settings
 from seamcheck.settings.tables import Clamp
 
 
-def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Any) -> Survey:
+def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Settings) -> Survey:
     """The survey with everything that is measured over the whole interface.
 
     Parameters
@@ -67,7 +68,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: A
     return replace(survey, paths=paths, interface=values)
 
 
-def _with(path: PathSurvey, columns: dict, reasons: dict, dark: Shade | None) -> PathSurvey:
+def _with(path: PathSurvey, columns: dict[str, Any], reasons: dict[str, Any], dark: Shade | None) -> PathSurvey:
     shade = dark if path.shade is None or dark is None else path.shade.joined(dark)
     return replace(
         path,

@@ -228,17 +228,17 @@ def _normal(faces: FaceList, lit: Sheet, facet: int, view: View, place: np.ndarr
     body, face = faces.bodies[lit.part[facet]], int(lit.face[facet])
     plane = body.planes[face, :3]
     if np.isfinite(plane).all():
-        return plane
+        return np.asarray(plane)
     aside = 0.02
     points = []
     for x, y in ((-aside, -aside), (aside, -aside), (0.0, aside)):
         start = place + x * view.axes[0] + y * view.axes[1]
         hits = line_hits(body, face, start, view.up)
         if not len(hits):
-            return lit.normal[facet] @ view.axes
+            return np.asarray(lit.normal[facet] @ view.axes)
         points.append(start + hits[np.argmin(np.abs(hits))] * view.up)
     normal = np.cross(points[1] - points[0], points[2] - points[0])
-    return normal / np.linalg.norm(normal)
+    return np.asarray(normal / np.linalg.norm(normal))
 
 
 def _aim(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:

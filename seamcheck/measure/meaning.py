@@ -71,7 +71,7 @@ def _in_junctions(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarr
         order = np.argsort(far, kind="stable")
         goes_on = (within | (wide & (far < _BLEND * top.width)))[order]
         within[order[: len(s) if goes_on.all() else int(np.argmin(goes_on))]] = True
-    return within
+    return np.asarray(within)
 
 
 def _sharp_corners(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarray, top: RibTop) -> np.ndarray:

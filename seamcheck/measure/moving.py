@@ -82,7 +82,7 @@ def touch(one: Body, other: Body) -> bool:
 def _near(boxes: np.ndarray, box: np.ndarray) -> np.ndarray:
     """(n,) bool: boxes (n, 6) that come as near to a box (6,) as a touch."""
     with np.errstate(invalid="ignore"):
-        return np.all((boxes[:, :3] <= box[3:] + _TOUCH) & (boxes[:, 3:] >= box[:3] - _TOUCH), axis=1)
+        return np.asarray(np.all((boxes[:, :3] <= box[3:] + _TOUCH) & (boxes[:, 3:] >= box[:3] - _TOUCH), axis=1))
 
 
 def _common(a: np.ndarray, b: np.ndarray) -> float:

@@ -120,7 +120,7 @@ def _over_one_width(path: Path, height: np.ndarray, width: float) -> np.ndarray:
     if path.closed:
         s, h = np.concatenate([s - path.length, s, s + path.length]), np.tile(h, 3)
     ends = [np.interp(np.clip(path.s + by, s[0], s[-1]), s, h) for by in (-width / 2, width / 2)]
-    return np.abs(ends[1] - ends[0])
+    return np.asarray(np.abs(ends[1] - ends[0]))
 
 
 def _neighbours(course: Course, contour: Contour, view: View) -> dict[str, dict[str, Any]]:

@@ -177,4 +177,4 @@ def _spread(off: np.ndarray, closed: bool) -> np.ndarray:
     """(n,) the largest of each value and its neighbours: between two stations the larger one holds."""
     ends = (off[-1:], off[:1]) if closed else (off[:1], off[-1:])
     wide = np.concatenate([ends[0], off, ends[1]])
-    return np.maximum(np.maximum(wide[:-2], wide[1:-1]), wide[2:])
+    return np.asarray(np.maximum(np.maximum(wide[:-2], wide[1:-1]), wide[2:]))

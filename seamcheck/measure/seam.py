@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Protocol
 
 import numpy as np
 import shapely
@@ -28,6 +28,7 @@ from seamcheck.sections.levels import crossings, nearest_end, support_offset
 from seamcheck.sections.slices import BASE, COVER, Segments, box_tree, cut
 from seamcheck.sections.stations import MOST, even_stations, event_stations, merge, place_on
 from seamcheck.sections.stretches import cell_lengths, weighted_median
+from seamcheck.settings.settings import Settings
 
 LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
 _HOLD_EVERYWHERE = frozenset(
@@ -46,6 +47,12 @@ _REFINE_ROUNDS = 3
 _JUMP = 0.02  # mm between neighbours from which the stretch between them is looked at again
 _PARTED = 2 * DEFLECTION  # mm, so far the facets of two faces may part or overlap along an arc that they share
 _EDGE = 0.005  # mm at the edge of the rib top within which the facets of two faces may part
+
+
+class Put(Protocol):
+    """Takes the (n,) values of a quantity, and why some of them are NaN."""
+
+    def __call__(self, key: str, values: np.ndarray, reason: str | np.ndarray = ...) -> None: ...
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -92,7 +99,7 @@ class _Section:
 class _Cutter:
     """Cuts one joint at any stations."""
 
-    def __init__(self, joint: Joint, contour: Contour, settings: Any) -> None:
+    def __init__(self, joint: Joint, contour: Contour, settings: Settings) -> None:
         self.joint, self.contour, self.settings = joint, contour, settings
         self.width = contour.rib_width
         self.reach = max(6.0, 6.0 * contour.rib_width)
@@ -129,7 +136,7 @@ class _Cutter:
         )  # fmt: skip
 
 
-def survey_joint(joint: Joint, contour: Contour, settings: Any) -> Survey:
+def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
     """Measure every section-wise quantity along all paths of a joint.
 
     Parameters
@@ -220,7 +227,7 @@ def _between_jumps(path: Path, section: _Section, joint: Joint) -> np.ndarray:
     a = values[: len(ahead)]
     jump = (np.abs(a - following) > _JUMP) | (np.isfinite(a) != np.isfinite(following))
     wide = (there - here) > 0.12
-    return ((here + there) / 2)[jump.any(axis=1) & wide]
+    return np.asarray(((here + there) / 2)[jump.any(axis=1) & wide])
 
 
 def _strip(section: _Section, joint: Joint) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -246,7 +253,7 @@ def _within_strip(side: Side, edge: np.ndarray) -> np.ndarray:
 
 
 def _nan_reduce(function: np.ufunc, values: np.ndarray) -> np.ndarray:
-    return function.reduce(function.reduce(values, axis=0), axis=1)
+    return np.asarray(function.reduce(function.reduce(values, axis=0), axis=1))
 
 
 def _path_survey(
@@ -351,7 +358,7 @@ def _path_survey(
     )
 
 
-def _blank_traps_under_holes(roofless: dict[str, np.ndarray], columns: dict, why: dict) -> None:
+def _blank_traps_under_holes(roofless: dict[str, np.ndarray], columns: dict[str, Any], why: dict[str, Any]) -> None:
     """Where the cover has a hole over the rib, a flash trap on the side of the hole has no meaning."""
     hole = why["cover_thickness"]
     for key in ("cover_thickness_min", "cover_thickness_max"):
@@ -364,7 +371,7 @@ def _blank_traps_under_holes(roofless: dict[str, np.ndarray], columns: dict, why
             why[key] = np.where(is_hole & bare, hole, why[key])
 
 
-def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None:
+def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put: Put) -> None:
     """Widths at half height and at the root, drafts: from the flanks met at three heights."""
     n = len(height)
     shares = (0.4, 0.5, 0.6)
@@ -391,7 +398,7 @@ def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put) -> None
     put("rib_width_root", root, np.where(np.isnan(height), "no-shoulder", "no-flank"))
 
 
-def _cover(section: _Section, put) -> Shade:
+def _cover(section: _Section, put: Put) -> Shade:
     """Thickness of the cover and light over the strip of the rib top; what of the strip lies in the shade."""
     outer, inner = section.outer, section.inner
     over_p = outer.stretches[:, 0] > 0
@@ -436,7 +443,7 @@ def _shaded(dark: np.ndarray, side: Side, out: float) -> Shade:
     )  # fmt: skip
 
 
-def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) -> None:
+def _below(cutter: _Cutter, section: _Section, floors: dict[str, Floor], height: np.ndarray, put: Put) -> None:
     """Wall under the rib and its support."""
     n = len(section.s)
     width = section.inner_edge + section.outer_edge
@@ -451,7 +458,9 @@ def _below(cutter: _Cutter, section: _Section, floors, height: np.ndarray, put) 
     put("support_offset", np.abs(offset), "no-flank")
 
 
-def _free_travel(cutter: _Cutter, section: _Section, floors, others, contact: float) -> np.ndarray:
+def _free_travel(
+    cutter: _Cutter, section: _Section, floors: dict[str, Floor], others: dict[str, np.ndarray], contact: float
+) -> np.ndarray:
     """Smallest gap beside the rib over the wall's own width, less the gap at first rest."""
     n = len(section.s)
     lowest = np.fmax(floors["inner"].height, floors["outer"].height)
@@ -468,7 +477,7 @@ def _free_travel(cutter: _Cutter, section: _Section, floors, others, contact: fl
     return least - contact
 
 
-def _land(cutter: _Cutter, path: Path, section: _Section, put) -> str:
+def _land(cutter: _Cutter, path: Path, section: _Section, put: Put) -> str:
     """Clamp land toward the side on which the cover's free edge is nearer; that side, '' without a free edge."""
     settings, up = cutter.settings, cutter.up
     n = len(section.s)
@@ -501,7 +510,7 @@ def _extent(segments: Segments, owner: int, n: int, outer: bool) -> np.ndarray:
 
 
 def _blank_places_without_meaning(
-    cutter: _Cutter, path: Path, section: _Section, median: float, columns: dict, why: dict
+    cutter: _Cutter, path: Path, section: _Section, median: float, columns: dict[str, Any], why: dict[str, Any]
 ) -> None:
     """In junctions, sharp corners, holes and the last bit of an open rib a section says nothing."""
     edges = section.inner_edge, section.outer_edge

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from seamcheck.settings.settings import Settings
 
-def intended_stop(travel: Mapping[str, Any], settings: Any) -> dict[str, dict[str, Any]]:
+
+def intended_stop(travel: Mapping[str, Any], settings: Settings) -> dict[str, dict[str, Any]]:
     """A declared stop against the collapse and against the free travel of the whole interface; {} without one.
 
     Parameters
@@ -28,7 +30,7 @@ def intended_stop(travel: Mapping[str, Any], settings: Any) -> dict[str, dict[st
     return found
 
 
-def flatness_stack(settings: Any) -> dict[str, dict[str, Any]]:
+def flatness_stack(settings: Settings) -> dict[str, dict[str, Any]]:
     """Collapse left at the lowest place of the rib in the worst case; {} where no flatness is given.
 
     Notes

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 
@@ -105,6 +106,15 @@ class Survey:
     paths: tuple[PathSurvey, ...]
     junctions: Mapping[str, np.ndarray]
     interruptions: tuple[Interruption, ...]
-    interface: Mapping[str, dict] = field(default_factory=dict)
+    interface: Mapping[str, dict[str, Any]] = field(default_factory=dict[str, Any])
     rib_part: str = ""
     counter_part: str = ""
+
+
+def initial_contact(survey: Survey) -> float:
+    """mm that the cover sinks from where it is drawn until it first touches the rib: the smallest gap of the seam.
+
+    NaN where no gap was measured.
+    """
+    gaps = [path.columns[key] for path in survey.paths for key in ("gap_min", "gap") if key in path.columns]
+    return float(min((np.nanmin(gap) for gap in gaps if np.isfinite(gap).any()), default=np.nan))

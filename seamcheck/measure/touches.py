@@ -106,7 +106,7 @@ def _marked(sheet: Sheet, ids: tuple[str, ...], part: str, faces: np.ndarray) ->
 
 def _of_part(sheet: Sheet, ids: tuple[str, ...], part: str) -> np.ndarray:
     """(m,) bool: facets of one part."""
-    return sheet.part == (ids.index(part) if part in ids else -1)
+    return np.asarray(sheet.part == (ids.index(part) if part in ids else -1))
 
 
 def _shifts(play: float) -> np.ndarray:
@@ -119,7 +119,7 @@ def _shifts(play: float) -> np.ndarray:
 
 
 def _take_least(
-    best: dict, found: Gaps, above: Sheet, under: Sheet, upper: FaceList, lower: FaceList,
+    best: dict[Any, Touch], found: Gaps, above: Sheet, under: Sheet, upper: FaceList, lower: FaceList,
     shift: np.ndarray, view: View,
 ) -> None:  # fmt: skip
     """Keep the nearest place of every pair of faces, confirmed on the exact faces where it is doubtful."""

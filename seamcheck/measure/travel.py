@@ -11,8 +11,9 @@ from seamcheck.joint import Joint
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.overlap import are_near
-from seamcheck.measure.table import Survey
+from seamcheck.measure.table import Survey, initial_contact
 from seamcheck.measure.touches import Sinking, find_touches, place_of
+from seamcheck.settings.settings import Settings
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
 _FURTHER = (5.0, np.inf)  # mm: where nothing touches so soon, how far the first touch is looked for
@@ -21,7 +22,7 @@ _DRAWN_INTO = -1e-3  # mm
 
 
 def free_travel(
-    joint: Joint, survey: Survey, settings: Any, moving: Moving, overlaps: Sequence[Overlap]
+    joint: Joint, survey: Survey, settings: Settings, moving: Moving, overlaps: Sequence[Overlap]
 ) -> dict[str, Any]:
     """The free travel over the whole interface, with its place and 'places' in order of touch.
 
@@ -52,12 +53,6 @@ def free_travel(
     if not places:
         return {"value": None, "at": None, "why": "free", **kept}
     return {**places[0], **kept, "places": places}
-
-
-def initial_contact(survey: Survey) -> float:
-    """mm that the cover sinks as drawn until it first touches the rib: the smallest gap of the seam."""
-    least = [np.nanmin(p.columns["gap_min"]) for p in survey.paths if np.isfinite(p.columns["gap_min"]).any()]
-    return float(min(least, default=np.nan))
 
 
 def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap]) -> list[dict[str, Any]]:

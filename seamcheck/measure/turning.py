@@ -37,7 +37,7 @@ def turns_to(
     """(m,) +1 where a line turns toward unit vectors across it (m, 2), -1 where away from them; see turn_radius."""
     s, points = _continued(s, points, length, closed)
     a, b, c = _three(s, points, at, _circle(s, points, at)[1])
-    return np.sign(((a + c - 2 * b) * across).sum(axis=1))
+    return np.asarray(np.sign(((a + c - 2 * b) * across).sum(axis=1)))
 
 
 def _circle(s: np.ndarray, points: np.ndarray, at: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
@@ -48,7 +48,7 @@ def _circle(s: np.ndarray, points: np.ndarray, at: np.ndarray) -> tuple[np.ndarr
         ab, bc, ca = (np.linalg.norm(p - q, axis=1) for p, q in ((b, a), (c, b), (a, c)))
         twice = np.abs((b - a)[:, 0] * (c - a)[:, 1] - (b - a)[:, 1] * (c - a)[:, 0])
         with np.errstate(divide="ignore", invalid="ignore"):
-            return ab * bc * ca / (2.0 * twice)
+            return np.asarray(ab * bc * ca / (2.0 * twice))
 
     step = np.ones(len(at))
     found = radius(step)

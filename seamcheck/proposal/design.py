@@ -239,7 +239,7 @@ def _most_margin(start: Section, space: Space, settings: Settings, wishes: Wishe
         return _changed(start, dict(zip(free, map(float, x), strict=False)))
 
     def spare(x: np.ndarray) -> np.ndarray:
-        return _others(margins_of(section(x), space, settings, wishes)) - x[-1]
+        return np.asarray(_others(margins_of(section(x), space, settings, wishes)) - x[-1])
 
     x0 = np.array([*(getattr(start, name) for name in free), -1.0])
     bounds = [*((0.05, 20.0) for _ in free), (-5.0, COMFORT)]

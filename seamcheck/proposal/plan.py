@@ -122,7 +122,7 @@ def _joint(
 def _contact_of(joint: Joint, settings: Settings, base: Body) -> _Contact | None:
     """The region in which both parts lie on each other, and the lines along its middle."""
     up = -joint.beam
-    mean = float(np.mean(np.concatenate([p.points[:, 2] for p in trace_contour(joint, settings).paths])))
+    mean = float(np.mean(np.concatenate([p.points[:, 2] for p in trace_contour(joint).paths])))
     origin = joint.frame.origin + mean * joint.frame.axes[2]
     frame = Frame.along(up, origin)
     turned = shapely.transform(joint.region, lambda xy: _into(frame, joint.frame, xy, mean))
@@ -152,7 +152,7 @@ def _contact_of(joint: Joint, settings: Settings, base: Body) -> _Contact | None
             rib_faces=tuple(faces),
         )
     )
-    contour = trace_contour(own, settings)
+    contour = trace_contour(own)
     lines, heights = [], []
     for path in contour.paths:
         local = frame.local(own.frame.world(path.points))

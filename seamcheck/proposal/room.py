@@ -160,7 +160,7 @@ def _reach(at: np.ndarray, direction: np.ndarray, contact: BaseGeometry, reach: 
 
 
 def _least_near(values: np.ndarray) -> np.ndarray:
-    return np.minimum(values, np.minimum(np.roll(values, 1), np.roll(values, -1)))
+    return np.asarray(np.minimum(values, np.minimum(np.roll(values, 1), np.roll(values, -1))))
 
 
 def _tangents(curve: LineString, s: np.ndarray, closed: bool, half: float = 0.02) -> np.ndarray:
@@ -171,7 +171,7 @@ def _tangents(curve: LineString, s: np.ndarray, closed: bool, half: float = 0.02
         before, after = np.clip(before, 0.0, curve.length), np.clip(after, 0.0, curve.length)
     a = shapely.get_coordinates(shapely.line_interpolate_point(curve, before))
     b = shapely.get_coordinates(shapely.line_interpolate_point(curve, after))
-    return (b - a) / np.linalg.norm(b - a, axis=1)[:, None]
+    return np.asarray((b - a) / np.linalg.norm(b - a, axis=1)[:, None])
 
 
 def _curvature(curve: LineString, s: np.ndarray, u: np.ndarray, closed: bool, half: float = 1.5) -> np.ndarray:

@@ -195,7 +195,7 @@ def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
     if not states:
         return np.full(count, UNKNOWN)
     stack = np.array(states)
-    return stack[np.array(GRAVITY)[stack].argmax(axis=0), np.arange(count)]
+    return np.asarray(stack[np.array(GRAVITY)[stack].argmax(axis=0), np.arange(count)])
 
 
 @dataclass(frozen=True, slots=True)
@@ -212,8 +212,12 @@ class Tight:
     s: float
 
 
+CLOSE = 0.25
+"""Share of a bound (of half the band where there are two) up to which a value is told as close to it."""
+
+
 def tightest(document: Document, most: int = 4) -> list[Tight]:
-    """The rules that hold everywhere but come closest to breaking, the closest first."""
+    """The rules that hold everywhere but come closest to breaking, the closest first; none that keep well clear."""
     broken = {(f.get("joint"), f["rule"]) for f in document.get("findings") or ()}
     result = []
     for joint in document.get("joints") or ():
@@ -227,7 +231,7 @@ def tightest(document: Document, most: int = 4) -> list[Tight]:
             ]
             if places:
                 result.append(min(places, key=lambda place: place.share))
-    return sorted(result, key=lambda place: place.share)[:most]
+    return sorted((t for t in result if t.share <= CLOSE), key=lambda place: place.share)[:most]
 
 
 def _marked(document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:

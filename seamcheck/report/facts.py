@@ -6,7 +6,7 @@ Nothing is measured or judged here. A stretch counts as broken where a finding o
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -30,13 +30,6 @@ VERDICTS = {
 PRE_CHECK = (
     "A pre-check of CAD data by geometry and rules of thumb. It is not an approval, not a qualification of a "
     "weld process, and it replaces no trial."
-)
-ASSUMPTIONS = (
-    "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness.",
-    "The cover sinks straight along the beam, by the same planned collapse everywhere.",
-    "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out.",
-    "Melt is shared half and half between the inner and the outer flash trap where one side is judged alone.",
-    "Colour and transparency in CAD are hints and prove nothing about the material.",
 )
 
 
@@ -139,7 +132,7 @@ def points_of(contour: Mapping[str, Any]) -> np.ndarray:
     return np.column_stack([np.asarray(contour["stations"][axis], dtype=float) for axis in "xyz"]).reshape(-1, 3)
 
 
-def harm_order(finding: Mapping[str, Any]) -> tuple:
+def harm_order(finding: Mapping[str, Any]) -> tuple[Any, ...]:
     """Sort key: waived last, must-fix first, then how far beyond the limit, then how long."""
     severity = finding.get("severity")
     rank = SEVERITIES.index(severity) if severity in SEVERITIES else len(SEVERITIES)
@@ -192,13 +185,13 @@ def stations_of_finding(document: Document, finding: Mapping[str, Any], contour:
         return np.full(len(s), finding["contour"] == contour["id"])
     if start is None or end is None:
         where, station = _place(document, finding)
-        return np.arange(len(s)) == (station if where == contour["id"] and station is not None else -1)
+        return np.asarray(np.arange(len(s)) == (station if where == contour["id"] and station is not None else -1))
     if finding.get("contour") != contour["id"]:
         return np.zeros(len(s), dtype=bool)
     slack = 1e-6
     if start <= end:
-        return (s >= start - slack) & (s <= end + slack)
-    return (s >= start - slack) | (s <= end + slack)
+        return np.asarray((s >= start - slack) & (s <= end + slack))
+    return np.asarray((s >= start - slack) | (s <= end + slack))
 
 
 def is_everywhere(finding: Mapping[str, Any]) -> bool:
@@ -330,13 +323,14 @@ def beam_margin(document: Document) -> float:
     return float((document.get("settings") or {}).get("beam_margin_mm") or 0.0)
 
 
-def first_rest(joint: Mapping[str, Any]) -> float:
-    """How far the cover sinks from where it is drawn until it first rests on the rib: the least gap, mm."""
-    gaps = [column_of(c, "gap_min") for c in joint.get("contours") or ()]
-    gaps += [column_of(c, "gap") for c in joint.get("contours") or ()]
-    values = np.concatenate(gaps) if gaps else np.empty(0)
-    values = values[np.isfinite(values)]
-    return float(values.min()) if len(values) else 0.0
+def initial_contact(joint: Mapping[str, Any]) -> float:
+    """How far the cover sinks from where it is drawn until it first touches the rib, mm; 0 where it is not known."""
+    return float(joint.get("initial_contact_mm") or 0.0)
+
+
+def texts(messages: Iterable[Mapping[str, Any]]) -> list[str]:
+    """The sentences of messages: notes, reasons why, assumptions, what was not checked."""
+    return [str(message["text"]) for message in messages]
 
 
 def cautions(document: Document) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from html import escape
+from typing import Any
 
 WIDTH, HEIGHT = 640, 300
 LEFT, RIGHT, TOP, BOTTOM = 52, 16, 34, 46
@@ -12,7 +13,7 @@ LINES = {"fill": "#b5651d", "closed": "#3f7fc4"}  # readable on light and dark g
 BANDS = {"window": "#2e9e57", "clash": "#c8402f"}
 
 
-def window_picture(window: Mapping) -> str:
+def window_picture(window: Mapping[str, Any]) -> str:
     """Return an SVG of the collapse window; '' where the section holds no picture data.
 
     From left to right the collapse. The line that rises is the fullest place of both flash traps, the stepped
@@ -28,7 +29,7 @@ def window_picture(window: Mapping) -> str:
     span = 1.05 * max(ends)
 
     def x(c: float) -> float:
-        return LEFT + (WIDTH - LEFT - RIGHT) * min(max(c, 0.0), span) / span
+        return float(LEFT + (WIDTH - LEFT - RIGHT) * min(max(c, 0.0), span) / span)
 
     def y(fill: float) -> float:
         return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * min(max(fill, 0.0), TOP_FILL) / TOP_FILL

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 SHOWN = (
     "melt_energy",
@@ -29,7 +30,7 @@ DRAWN = (
 )
 
 
-def material_lines(section: Mapping) -> list[str]:
+def material_lines(section: Mapping[str, Any]) -> list[str]:
     """Return the lines that the terminal report prints for one joint's "material" section."""
     lines: list[str] = []
     settings = section["settings"]
@@ -56,7 +57,7 @@ def material_lines(section: Mapping) -> list[str]:
     return lines
 
 
-def _light(light: Mapping) -> list[str]:
+def _light(light: Mapping[str, Any]) -> list[str]:
     lines = []
     for contour in light["contours"]:
         text = (
@@ -82,7 +83,7 @@ def _light(light: Mapping) -> list[str]:
     return lines
 
 
-def _melt(melt: Mapping, window: Mapping) -> list[str]:
+def _melt(melt: Mapping[str, Any], window: Mapping[str, Any]) -> list[str]:
     lines = []
     expansion = melt["expansion"]
     lines.append(f"  Melt takes {expansion['value']:.2f} times its room while hot ({expansion['standing']}).")
@@ -105,7 +106,7 @@ def _melt(melt: Mapping, window: Mapping) -> list[str]:
     return lines + [f"    Not in it: {what}" for what in window["unknown"]]
 
 
-def _energy(energy: Mapping) -> list[str]:
+def _energy(energy: Mapping[str, Any]) -> list[str]:
     lines = ["  Energy and time, orders of magnitude:"]
     for entry in energy["results"]:
         if entry["key"] in SHOWN and entry["value"] is not None:
@@ -130,12 +131,12 @@ def _energy(energy: Mapping) -> list[str]:
     return lines
 
 
-def _heat(heat: Mapping) -> list[str]:
+def _heat(heat: Mapping[str, Any]) -> list[str]:
     lines = [f"  Heat: {sentence}" for sentence in (*heat["says"], *heat["not_evaluated"])]
     return [*lines, f"    With: {heat['with']}."] if heat["with"] else lines
 
 
-def _chances(chances: Mapping) -> list[str]:
+def _chances(chances: Mapping[str, Any]) -> list[str]:
     lines = [
         f"  In {100 * share:.0f} % of {chances['combinations']} tolerance combinations: {what}"
         for what, share in chances["shares"].items()

@@ -11,6 +11,7 @@ from pathlib import Path
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation.imports import program
 from seamcheck.report.facts import Document
+from seamcheck.report.fields import Fields
 from seamcheck.report.html import render_html
 
 BROWSERS = (
@@ -73,13 +74,16 @@ def find_browser() -> str | None:
     return None
 
 
-def render_pdf(document: Document, paper: str | None = None, time_limit: float = 120.0) -> bytes:
+def render_pdf(
+    document: Document, paper: str | None = None, fields: Fields | None = None, time_limit: float = 120.0
+) -> bytes:
     """The printed page.
 
     Parameters
     ----------
     document : review document
     paper : 'A4' or 'letter'; None for the one that the environment variable SEAMCHECK_PAPER names, else A4
+    fields : title, project ... of the report
     time_limit : seconds for the browser
 
     Raises
@@ -94,7 +98,7 @@ def render_pdf(document: Document, paper: str | None = None, time_limit: float =
         raise NoBrowser()
     with tempfile.TemporaryDirectory(prefix="seamcheck-", ignore_cleanup_errors=True) as folder:
         page, target = Path(folder, "review.html"), Path(folder, "review.pdf")
-        page.write_text(render_html(document, paper=paper), encoding="utf-8", errors="replace")
+        page.write_text(render_html(document, paper=paper, fields=fields), encoding="utf-8", errors="replace")
         command = [
             browser, "--headless=new", "--disable-gpu", "--no-first-run", "--disable-background-networking",
             "--disable-sync", "--disable-extensions", f"--user-data-dir={Path(folder, 'profile')}",

@@ -17,6 +17,7 @@ from seamcheck.document.view import BASE, COVER, FIRST_OTHER, SectionSet, unpack
 from seamcheck.report import bands, facts, plan
 from seamcheck.report.dxf import MissingLibrary
 from seamcheck.report.facts import Document
+from seamcheck.report.section import Dimension, SectionShapes, section_shapes
 
 INK, SOFT, PAPER = "#18222a", "#52606a", "#fdfcf8"
 _BODY = {BASE: ("#ddd4c3", "#4a3f2d", "////"), COVER: ("#cfe4ec", "#2b6377", "")}
@@ -25,7 +26,7 @@ _STATE = {
     bands.BROKEN: ("#b0103f", 5.0), bands.WAIVED: ("#6a56a0", 4.0), bands.LOOK: ("#8a5f00", 4.0),
     bands.NOTED: ("#28705f", 1.8),
 }  # fmt: skip
-_TONE = {"must-fix": "#b0103f", "attention": "#8a5f00", "note": SOFT}
+_TONE = {"must-fix": "#b0103f", "attention": "#8a5f00", "note": SOFT, "waived": "#6a56a0"}
 
 
 def render_pictures(document: Document, dpi: int = 150) -> dict[str, bytes]:
@@ -55,38 +56,8 @@ class _Place:
     station: int
 
     def value(self, key: str) -> float | None:
-        return (self.contour["stations"].get(key) or [None] * (self.station + 1))[self.station]
-
-
-def solids(segments: np.ndarray, owner: np.ndarray) -> dict[int, BaseGeometry]:
-    """Owner -> its material in the section plane, from unordered segments (m, 4), mm."""
-    result = {}
-    for number in np.unique(owner):
-        rows = np.round(segments[owner == number].astype(float), 3).reshape(-1, 2, 2)
-        rows = rows[np.any(rows[:, 0] != rows[:, 1], axis=1)]
-        if len(rows):
-            result[int(number)] = shapely.build_area(shapely.node(shapely.multilinestrings(shapely.linestrings(rows))))
-    return result
-
-
-def trap_area(free: BaseGeometry, side: int, area: float) -> BaseGeometry:
-    """The free room beside the rib out to where it holds the stated area, mm².
-
-    ``free`` lies beside the rib between both parts; the stated area decides where the drawn trap ends, so
-    that drawing and number can't disagree.
-    """
-    low, high = 0.0, 20.0
-    for _ in range(40):
-        middle = (low + high) / 2
-        if free.intersection(_strip(side, middle)).area < area:
-            low = middle
-        else:
-            high = middle
-    return free.intersection(_strip(side, high))
-
-
-def _strip(side: int, reach: float) -> BaseGeometry:
-    return shapely.box(min(0.0, side * reach), -50.0, max(0.0, side * reach), 50.0)
+        column: list[float | None] = self.contour["stations"].get(key) or [None] * (self.station + 1)
+        return column[self.station]
 
 
 def _picture(document: Document, numbered: facts.Numbered, sections: tuple[SectionSet, ...], dpi: int) -> bytes:
@@ -119,90 +90,83 @@ def _picture(document: Document, numbered: facts.Numbered, sections: tuple[Secti
         document["model"]["file"],
     ]
     for k, line in enumerate(part for part in lines if part):
-        figure.text(0.64, 0.35 - 0.045 * k, _plain(line)[:64], size=10, color=INK, va="top")
+        figure.text(0.64, 0.38 - 0.042 * k, _plain(line)[:64], size=10, va="top", color=tone if k == 0 else INK)
+    figure.text(0.64, 0.2, _folded(_plain(finding["remedy"]), 52), size=10, color=INK, va="top")
     figure.text(0.025, 0.055, _folded(SHORT_CAUTION, 150), size=6.8, color=SOFT, va="center")
     out = io.BytesIO()
     figure.savefig(out, format="png", metadata={"Software": None})
     return out.getvalue()
 
 
-def _draw_section(axes: Any, document: Document, place: _Place, sections: SectionSet | None) -> None:
+def _draw_section(axes: Any, document: Document, place: _Place, sections: SectionSet | None) -> SectionShapes:
     axes.set_aspect("equal")
     axes.axis("off")
-    found = None if sections is None else sections.at(place.station)
-    width = place.value("rib_width_top") or place.value("rib_width")
-    height, thickness = place.value("rib_height") or 1.2, place.value("cover_thickness") or 2.0
-    land = place.value("clamp_land") or 2.0
-    reach = max((width or 1.5) / 2 + min(land, 5.0) + 0.8, 3.2)
-    up = -1 if place.joint["rib_on"] == "cover" else 1
-    axes.set_xlim(-reach, reach)
-    axes.set_ylim(-(height + 1.6) if up > 0 else -2.0, thickness + 1.3)
-    if width is not None:
-        lit = width / 2 + facts.beam_margin(document)
-        axes.fill_between([-lit, lit], 0, thickness + 1.3, color="#ffd23d", alpha=0.4, lw=0)
-    if found is None:
+    shapes = section_shapes(document, place.joint, place.contour, place.station, sections)
+    u0, v0, u1, v1 = shapes.window
+    axes.set_xlim(u0 - 2.3, u1 + 2.1)
+    axes.set_ylim(v0, v1 + 0.9)
+    window = shapely.box(u0, v0, u1, v1)
+    if shapes.light is not None:
+        _fill(axes, shapes.light.intersection(window), "#ffd23d", "#ffd23d", "", 0.4, thick=0.0)
+    if not shapes.bodies:
         axes.text(0, 0, "The document carries no section here.", ha="center", color=SOFT)
-        return
-    bodies = solids(*found)
-    collapse = facts.collapse_of(document)
-    if collapse is not None and BASE in bodies and COVER in bodies:
-        drop = collapse + facts.first_rest(place.joint)
-        lowered = shapely.affinity.translate(bodies[COVER], 0, -drop)
-        gap = shapely.box(-20, -height * 1.05 if up > 0 else -drop, 20, 0.0 if up > 0 else height * 1.05)
-        free = gap.difference(shapely.union_all([bodies[BASE], lowered]))
-        for side, name in ((-1, "inner"), (1, "outer")):
-            area = place.value(f"trap_area_{name}")
-            if area:
-                _fill(axes, trap_area(free, side, area), "#d9cdf0", "#7d67b5", "---", 1.0, thick=0.0)
-        _outline(axes, lowered, "#2b6377", (0, (9, 2, 2, 2, 2, 2)), 0.9)
-    for owner in sorted(bodies, key=lambda o: o >= FIRST_OTHER):
+        return shapes
+    for shape in shapes.traps.values():
+        _fill(axes, shape, "#d9cdf0", "#7d67b5", "---", 1.0, thick=0.0)
+    if shapes.moved is not None:
+        _outline(axes, shapes.moved.intersection(window), "#2b6377", (0, (9, 2, 2, 2, 2, 2)), 0.9)
+    for owner in sorted(shapes.bodies, key=lambda o: o >= FIRST_OTHER):
         fill, line, hatch = _BODY.get(owner, ("#e3e3e0", "#737b80", "..."))
-        _fill(axes, bodies[owner], fill, line, hatch, 0.75 if owner == COVER else 1.0)
-    rib = bodies.get(BASE if up > 0 else COVER)
-    if collapse is not None and width is not None and rib is not None:
-        low, high = sorted((0.0, -up * collapse))
-        _fill(
-            axes,
-            rib.intersection(shapely.box(-width, low, width, high)),
-            "#ee5b2b",
-            "#ee5b2b",
-            "",
-            0.85,
-            thick=0.0,
-        )
-    _dimensions(axes, place, width, height, thickness, up)
+        _fill(axes, shapes.bodies[owner].intersection(window), fill, line, hatch, 0.75 if owner == COVER else 1.0)
+    if shapes.melt is not None:
+        _fill(axes, shapes.melt, "#ee5b2b", "#ee5b2b", "", 0.85, thick=0.0)
+    for shape in shapes.shade:
+        _fill(axes, shape.intersection(window), "#737b80", "#737b80", "", 0.6, thick=0.0)
+    if shapes.caster:
+        axes.text(0, v1 + 0.55, _plain(shapes.caster), size=9, weight="bold", color=INK, ha="center")
+    for k, dimension in enumerate(shapes.dimensions):
+        _draw_dimension(axes, dimension, shapes.window, k)
+    for pin in shapes.pins:
+        tone = _TONE.get(pin.tone, SOFT)
+        mark = {"boxstyle": "circle,pad=0.25", "facecolor": PAPER, "edgecolor": tone, "lw": 1.4}
+        axes.annotate(
+            str(pin.number), pin.at, (pin.at[0] + 0.55, pin.at[1] + 0.5), size=9, weight="bold", color=tone, bbox=mark,
+            arrowprops={"arrowstyle": "-", "color": tone, "lw": 1.0}, ha="center", va="center",
+        )  # fmt: skip
+    return shapes
 
 
-def _dimensions(axes: Any, place: _Place, width: float | None, height: float, thickness: float, up: int) -> None:
-    (left, right), top = axes.get_xlim(), thickness + 0.55
-
-    def label(x: float, y: float, text: str, ha: str) -> None:
-        box = {"facecolor": PAPER, "edgecolor": "none", "pad": 1.0}
-        axes.text(x, y, text, size=9, color=INK, ha=ha, va="center", bbox=box)
-
-    def arrow(a: tuple[float, float], b: tuple[float, float]) -> None:
-        axes.annotate("", a, b, arrowprops={"arrowstyle": "<|-|>", "color": INK, "lw": 0.8, "shrinkA": 0, "shrinkB": 0})
-
-    if width is not None:
-        arrow((-width / 2, top), (width / 2, top))
-        label(0, top + 0.32, f"rib width {facts.number_text(width, 'rib_width')}", "center")
-    arrow((right - 0.35, 0.0), (right - 0.35, thickness))
-    label(
-        right - 0.45,
-        thickness / 2,
-        facts.number_text(place.value("cover_thickness"), "cover_thickness"),
-        "right",
-    )
-    if place.value("rib_height") is not None:
-        for level in (0.0, -up * height):
-            axes.plot([left + 0.25, 0.0 if width is None else -width / 2], [level, level], color=SOFT, lw=0.5)
-        arrow((left + 0.35, 0.0), (left + 0.35, -up * height))
-        label(left + 0.45, -up * height / 2, facts.number_text(height, "rib_height"), "left")
-    for side, name in ((-1, "inner"), (1, "outer")):
-        area = place.value(f"trap_area_{name}")
-        if area is not None and width is not None:
-            text = f"trap {facts.number_text(area, 'trap_area_inner')}"
-            label(side * (width / 2 + 2.2), -up * (height + 0.5), text, "center")
+def _draw_dimension(axes: Any, dimension: Dimension, window: tuple[float, float, float, float], k: int) -> None:
+    """Arrows between both points, beside the section or over it, and the text in the tone of its finding."""
+    u0, v0, u1, v1 = window
+    (a, b), (c, d) = dimension.start, dimension.end
+    tone = _TONE.get(dimension.tone, INK)
+    arrows = {"arrowstyle": "<|-|>", "color": tone, "lw": 0.9, "shrinkA": 0, "shrinkB": 0}
+    box = {"facecolor": PAPER, "edgecolor": "none", "pad": 0.8}
+    bold = "bold" if dimension.tone else "normal"
+    if abs(a - c) > abs(b - d) or dimension.column == "rib_width":  # across: over the section
+        row = v1 - (0.15 if dimension.column == "rib_width" else 0.62)
+        axes.annotate("", (a, row), (c, row), arrowprops=arrows)
+        for u, v in ((a, b), (c, d)):
+            axes.plot([u, u], [v, row], color=SOFT, lw=0.5)
+        axes.text((a + c) / 2, row + 0.2, dimension.text, size=9, color=tone, weight=bold, ha="center", bbox=box)
+        return
+    told = dimension.text.replace(" (", "\n(")
+    left = dimension.column.endswith("inner") or dimension.column == "gap"
+    edge = (u0 - 0.1) if left else (u1 + 0.1)
+    if dimension.column.startswith("lip"):
+        axes.annotate(
+            told, ((a + c) / 2, (b + d) / 2), (edge, v0 + 0.25), size=9, color=tone, weight=bold,
+            ha="right" if left else "left", arrowprops={"arrowstyle": "-", "color": SOFT, "lw": 0.5}, bbox=box,
+        )  # fmt: skip
+        return
+    axes.annotate("", (edge, b), (edge, d), arrowprops=arrows)
+    for u, v in ((a, b), (c, d)):
+        axes.plot([u, edge], [v, v], color=SOFT, lw=0.5)
+    axes.text(
+        edge - 0.08 if left else edge + 0.08, (b + d) / 2, told, size=9, color=tone, weight=bold,
+        ha="right" if left else "left", va="center", bbox=box,
+    )  # fmt: skip
 
 
 def _draw_plan(axes: Any, document: Document, place: _Place) -> None:

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
+import msgspec
 import numpy as np
 
-from seamcheck.document.make import SCHEMA_VERSION
 from seamcheck.document.plain import to_json
-from seamcheck.errors import UsageError
+from seamcheck.document.read import check_document, read_text
+from seamcheck.document.records import Document
 from seamcheck.judge.findings import Finding
 
 if TYPE_CHECKING:
@@ -58,23 +58,24 @@ class Review:
     """
 
     def __init__(self, document: Mapping[str, Any], traceback: str = "") -> None:
-        if not isinstance(document, Mapping) or document.get("document") != "seamcheck-review":
-            raise UsageError('This is not a review document: it lacks "document": "seamcheck-review".')
-        if document.get("schema_version") != SCHEMA_VERSION:
-            raise UsageError(
-                f"This review document has schema version {document.get('schema_version')!r}; this seamcheck "
-                f"reads version {SCHEMA_VERSION}. Review the model again."
-            )
+        """Take a document as it was made here; ``from_document`` and ``from_json`` check one from elsewhere."""
         self.document = dict(document)
         self.traceback = traceback
 
     @classmethod
-    def from_json(cls, text: str) -> Review:
-        """A review from the text that ``to_json`` gave; UsageError where it is something else."""
-        try:
-            return cls(json.loads(text))
-        except json.JSONDecodeError as why:
-            raise UsageError(f"This is not JSON (line {why.lineno}: {why.msg}).") from None
+    def from_document(cls, document: Mapping[str, Any], name: str = "This document") -> Review:
+        """A review from a document as plain values; UsageError with the place in it where it is not whole and sound."""
+        return cls(check_document(document, name))
+
+    @classmethod
+    def from_json(cls, text: str | bytes, name: str = "This text") -> Review:
+        """A review from the text that ``to_json`` gave; UsageError with the place in it where it is something else."""
+        return cls(read_text(text, name))
+
+    @cached_property
+    def records(self) -> Document:
+        """The whole document as typed records."""
+        return msgspec.convert(self.document, Document)
 
     def to_json(self) -> str:
         """The document as JSON text, the same bytes for the same review."""
@@ -93,12 +94,13 @@ class Review:
     @property
     def reason(self) -> Mapping[str, str] | None:
         """{"code", "message"} where the model was not reviewed."""
-        return self.document["reason"]
+        reason: Mapping[str, str] | None = self.document["reason"]
+        return reason
 
     @cached_property
     def findings(self) -> tuple[Finding, ...]:
         """All findings, waived ones as well."""
-        return tuple(_finding(record) for record in self.document["findings"])
+        return tuple(msgspec.convert(self.document["findings"], list[Finding]))
 
     @cached_property
     def contours(self) -> tuple[ContourReview, ...]:
@@ -128,34 +130,6 @@ class Review:
         name = self.document["model"]["file"]
         count = len(self.document["findings"])
         return f"<Review of {name!r}: {self.verdict}, {count} finding{'' if count == 1 else 's'}>"
-
-
-def _finding(record: Mapping[str, Any]) -> Finding:
-    at = record["at"]
-    return Finding(
-        id=record["id"],
-        rule=record["rule"],
-        severity=record["severity"],
-        quantity=record["quantity"],
-        column=record.get("column") or "",
-        value=record["value"],
-        limit=record["limit"],
-        unit=record["unit"],
-        margin=record["margin"],
-        joint=record["joint"],
-        contour=record["contour"],
-        at=None if at is None else (at[0], at[1], at[2]),
-        station=record.get("station"),
-        from_s=record["from_s"],
-        to_s=record["to_s"],
-        length_mm=record["length_mm"],
-        faces=tuple((face["part"], face["face"]) for face in record["faces"]),
-        message=record["message"],
-        harm=record["harm"],
-        remedy=record["remedy"],
-        also=tuple(record.get("also", ())),
-        waived=record["waived"],
-    )
 
 
 def _contour(joint: str, record: Mapping[str, Any]) -> ContourReview:

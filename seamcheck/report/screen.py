@@ -83,7 +83,7 @@ def _head(document: Document) -> Iterator[Line]:
             hash_ = f", SHA-256 {file['sha256'][:12]}" if file["sha256"] else ""
             unit = f", {clean(file['length_unit'])}" if file["length_unit"] else ""
             yield Line(f"Model     {clean(file['file'])}{unit}{hash_}", hanging=10)
-    for note in model["notes"][:2]:
+    for note in facts.texts(model["notes"])[:2]:
         yield Line(f"Note      {clean(note)}", style="yellow", hanging=10)
     if len(model["notes"]) > 2:
         yield Line(f"and {len(model['notes']) - 2} more notes", style="yellow", indent=10)
@@ -211,8 +211,8 @@ def _tail(document: Document) -> list[Line]:
         more = f"; {len(missing) - 2} more" if len(missing) > 2 else ""
         lines.append(Line(f"Not measured: {told}{more}.", style="dim"))
     if document["joints"]:
-        asks = [line for line in document["not_checked"] if line.startswith("To ask")]
-        heads = [_subject(line) for line in document["not_checked"] if line not in asks]
+        asks = [line for line in facts.texts(document["not_checked"]) if line.startswith("To ask")]
+        heads = [_subject(line) for line in facts.texts(document["not_checked"]) if line not in asks]
         named = [head for head in heads if head][:4]
         more = f" and {len(heads) - len(named)} more" if len(heads) > len(named) else ""
         lines.append(Line(f"Not checked: {', '.join(named)}{more}; {len(asks)} questions to ask.", style="dim"))

@@ -18,6 +18,7 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.report import facts
+from seamcheck.report.facts import texts
 from seamcheck.report.inputs import input_rows
 from seamcheck.report.loosened import loosened
 from seamcheck.report.whole import interface_rows
@@ -99,11 +100,11 @@ def _head(document: Document) -> Iterator[RenderableType]:
     for title, value, origin in input_rows(document):
         table.add_row(clean(title), clean(value), origin)
     yield Padding(table, (1, 0))
-    for note in model["notes"]:
+    for note in texts(model["notes"]):
         yield Text(f"Note: {clean(note)}", style="yellow")
     names = _names(document)
     for part in model["parts"]:
-        for note in part["notes"]:
+        for note in texts(part["notes"]):
             yield Text(f"Note on {names[part['id']]}: {clean(note)}", style="yellow")
 
 
@@ -121,7 +122,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     yield Text()
     yield Text.assemble((f"Seam {joint['id']}", "bold"), f": cover {cover}, base {base}, {rib}, {drawn}")
     yield Text(f"Light along {_direction((x, y, z))}, from cover into base")
-    for why in joint["why"]:
+    for why in texts(joint["why"]):
         yield Padding(Text(f"- {clean(why)}", style="dim"), (0, 0, 0, 2))
     for contour in joint["contours"]:
         shape = "closed" if contour["closed"] else "from " + " to ".join(_end(e) for e in contour["ends"])
@@ -363,7 +364,7 @@ def _lists(document: Document) -> Iterator[RenderableType]:
             yield Padding(Text(f"- {line}"), (0, 0, 0, 2))
     yield Text()
     yield Text("Not checked", style="bold")
-    for item in document["not_checked"]:
+    for item in texts(document["not_checked"]):
         yield Padding(Text(f"- {clean(item)}"), (0, 0, 0, 2))
 
 
@@ -398,7 +399,7 @@ def _listed(columns: Sequence[str]) -> str:
 
 def _reason(document: Document, why: str) -> str:
     """Why something was not measured, without the full stop at its end."""
-    return document["reasons"].get(why, "No reason given.").rstrip(".")
+    return str(document["reasons"].get(why, "No reason given.").rstrip("."))
 
 
 def _names(document: Document) -> dict[str, str]:

@@ -367,7 +367,8 @@ class _Archives:
         self._child: WarmWorkers | None = None
 
     def look_into(self, path: Path) -> list[Member] | Refused:
-        return self._run("look_into", path, (path, self._patterns, self._most_bytes))
+        found: list[Member] | Refused = self._run("look_into", path, (path, self._patterns, self._most_bytes))
+        return found
 
     def read(self, place: Path, member: int | None) -> bytes:
         """The unpacked bytes of a file; raises Refused."""

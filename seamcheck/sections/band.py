@@ -8,7 +8,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.contour import Contour
+from seamcheck.contour import Contour, Path
 from seamcheck.joint import Joint
 from seamcheck.joint.light import flat_boxes
 from seamcheck.kernel import Body
@@ -65,7 +65,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float) -> Soup
 def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:
     """(n,) mm: how far boxes (n, 6) reach toward the light, in the press frame."""
     middle = joint.frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, 2]
-    return joint.up * middle + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(joint.frame.axes[2])
+    return np.asarray(joint.up * middle + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(joint.frame.axes[2]))
 
 
 def zone_around(lines: Sequence[np.ndarray], reach: float) -> BaseGeometry:
@@ -100,7 +100,7 @@ def _by_fineness(body: Body, faces: np.ndarray, owner: int, joint: Joint) -> lis
     return [(faces[times == some], DEFLECTION * some) for some in np.unique(times).tolist()]
 
 
-def path_line(path) -> np.ndarray:
+def path_line(path: Path) -> np.ndarray:
     """(n, 2) line of a path; a loop returns to its start."""
     flat = path.points[:, :2]
     return np.vstack([flat, flat[:1]]) if path.closed else flat
@@ -121,4 +121,4 @@ def _boxes_within(boxes: np.ndarray, zone: BaseGeometry, joint: Joint) -> np.nda
     sound = np.flatnonzero(np.isfinite(low).all(axis=1))
     shapely.prepare(zone)
     outlines = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
-    return sound[shapely.intersects(zone, outlines)]
+    return np.asarray(sound[shapely.intersects(zone, outlines)])

@@ -41,14 +41,14 @@ class View:
         return View(joint.frame.origin, axes)
 
     def local(self, points: np.ndarray) -> np.ndarray:
-        return (np.asarray(points) - self.origin) @ self.axes.T
+        return np.asarray((np.asarray(points) - self.origin) @ self.axes.T)
 
     def world(self, points: np.ndarray) -> np.ndarray:
-        return np.asarray(points) @ self.axes + self.origin
+        return np.asarray(np.asarray(points) @ self.axes + self.origin)
 
     @property
     def up(self) -> np.ndarray:
-        return self.axes[2]
+        return np.asarray(self.axes[2])
 
     def boxes(self, boxes: np.ndarray) -> np.ndarray:
         """(n, 6) boxes of the assembly's axes to (n, 6) boxes in the view that hold them."""
@@ -141,12 +141,12 @@ class Sheet:
     def height(self, facet: np.ndarray, xy: np.ndarray) -> np.ndarray:
         """(k,) height of the planes of facets (k,) over places (k, 2)."""
         a, n = self.corners[facet, 0], self.normal[facet]
-        return a[:, 2] - ((xy - a[:, :2]) * n[:, :2]).sum(axis=1) / n[:, 2]
+        return np.asarray(a[:, 2] - ((xy - a[:, :2]) * n[:, :2]).sum(axis=1) / n[:, 2])
 
     def triangles(self, shift: np.ndarray) -> np.ndarray:
         """(m,) outlines of all facets, moved sideways by (2,) mm."""
         flat = self.corners[:, :, :2] + shift
-        return shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1))
+        return np.asarray(shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1)))
 
     def where(self, mask: np.ndarray) -> Sheet:
         return Sheet(self.corners[mask], self.normal[mask], self.part[mask], self.face[mask])
@@ -284,7 +284,7 @@ def heights_at(
 
 def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
     """(k,) of vectors (k, 2)."""
-    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
+    return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
 
 
 def _within(boxes: np.ndarray, view: View, where: BaseGeometry) -> np.ndarray:
@@ -298,7 +298,7 @@ def _meeting(boxes: np.ndarray, where: BaseGeometry) -> np.ndarray:
 
 
 def _meets(boxes: np.ndarray, zone: np.ndarray) -> np.ndarray:
-    return np.all((boxes[:, :3] <= zone[3:]) & (boxes[:, 3:] >= zone[:3]), axis=1)
+    return np.asarray(np.all((boxes[:, :3] <= zone[3:]) & (boxes[:, 3:] >= zone[:3]), axis=1))
 
 
 def _nothing() -> tuple[np.ndarray, np.ndarray, np.ndarray]:

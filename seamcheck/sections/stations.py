@@ -49,7 +49,7 @@ def _tangents(path: Path) -> np.ndarray:
     across = path.u
     tangent = np.column_stack([-across[:, 1], across[:, 0]])
     ahead = np.gradient(path.points[:, :2], axis=0)
-    return tangent * np.sign(np.einsum("ij,ij->i", tangent, ahead))[:, None]
+    return np.asarray(tangent * np.sign(np.einsum("ij,ij->i", tangent, ahead))[:, None])
 
 
 def _spans(group: np.ndarray, where: np.ndarray, period: float | None) -> tuple[np.ndarray, np.ndarray]:

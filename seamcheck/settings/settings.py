@@ -141,6 +141,10 @@ class Settings:
         }
         return completed(self.material, self.tolerances, self.clamp.pressure, reserves)
 
+    def with_part(self, role: str, part: str) -> Settings:
+        """A copy that names the part to take as 'cover' or 'base'."""
+        return replace(self, cover=part if role == "cover" else self.cover, base=part if role == "base" else self.base)
+
     def changed(self, values: Mapping[str, Any], origin: str = OPTION) -> Settings:
         """A copy with other values.
 

@@ -77,7 +77,7 @@ def test_damage_leads_the_reason_that_it_may_explain(tmp_path):
     document = reviewed(path)
     assert document["reason"]["code"] == "no-contact"
     assert "The model also shows signs of damage: 'case': " in document["reason"]["message"]
-    assert any("'case'" in note for note in document["model"]["notes"])
+    assert any("'case'" in note["text"] for note in document["model"]["notes"])
 
 
 def test_a_second_part_that_is_only_a_sheet_is_named(tmp_path):

@@ -30,7 +30,7 @@ def wild() -> dict:
     document = plain()
     document["model"]["file"] = WILD
     document["model"]["files"] = [{**document["model"]["files"][0], "file": WILD}]
-    document["model"]["notes"] = [WILD]
+    document["model"]["notes"] = [{"key": "note", "args": {}, "text": WILD}]
     for part in document["model"]["parts"]:
         part["name"] = WILD
     for finding in document["findings"]:

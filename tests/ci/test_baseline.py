@@ -11,8 +11,8 @@ from compare.compare_models import file_of, review_here, reviewed
 
 from seamcheck.cli.group import cli
 from seamcheck.comparison.baseline import baseline_lines, exit_code, with_baseline
-from seamcheck.document.check import check_document
 from seamcheck.document.plain import to_json
+from seamcheck.document.read import check_document
 from seamcheck.errors import UsageError
 
 # Ground truth: the defects that the models are drawn with (tests/builder/defects.py).

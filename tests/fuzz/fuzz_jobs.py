@@ -22,7 +22,7 @@ def review_facts(path: str, progress: Any) -> dict[str, Any]:
         "broken": sorted({f["rule"] for f in document["findings"] if f["severity"] == "must-fix"}),
         "doubts": [f["message"] for f in document["findings"] if f["rule"] == "model-doubt"],
         "unmeasured": sum(f["rule"] == "not-measured" for f in document["findings"]),
-        "notes": document["model"]["notes"],
+        "notes": [note["text"] for note in document["model"]["notes"]],
         "joints": [
             {
                 "cover": [names[part] for part in joint["cover"]],

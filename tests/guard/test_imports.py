@@ -26,7 +26,7 @@ def loaded_by_a_review() -> set[str]:
         "from seamcheck.isolation.warm import REVIEW_MODULES\n"
         "for name in (*REVIEW_MODULES, 'seamcheck.cli.group', 'seamcheck.scanning.run', 'seamcheck.scanning.warm_up',\n"
         "             'seamcheck.comparison.compare', 'seamcheck.report.html.page', 'seamcheck.report.text',\n"
-        "             'seamcheck.document.check', 'seamcheck.report.dxf', 'seamcheck.report.glb'):\n"
+        "             'seamcheck.document.read', 'seamcheck.report.dxf', 'seamcheck.report.glb'):\n"
         "    importlib.import_module(name)\n"
         "print('\\n'.join({name.partition('.')[0] for name in sys.modules}))\n"
     )
@@ -95,7 +95,7 @@ LOADED_FIRST = (
     "for name in (*REVIEW_MODULES, 'seamcheck.cli.review', 'seamcheck.cli.scan', 'seamcheck.cli.compare',\n"
     "             'seamcheck.scanning.run', 'seamcheck.scanning.warm_up', 'seamcheck.scanning.index',\n"
     "             'seamcheck.comparison.compare', 'seamcheck.comparison.text', 'seamcheck.comparison.baseline',\n"
-    "             'seamcheck.report.text', 'seamcheck.report.ci.escape', 'seamcheck.document.check', 'psutil',\n"
+    "             'seamcheck.report.text', 'seamcheck.report.ci.escape', 'seamcheck.document.read', 'psutil',\n"
     "             'rich.console', 'rich.text', 'rich.table', 'rich.padding', 'rich.panel', 'sqlite3', 'tomlkit',\n"
     "             'tomllib', 'seamcheck.document.plain'):\n"
     "    importlib.import_module(name)\n"

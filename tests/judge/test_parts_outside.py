@@ -10,8 +10,8 @@ from scipy.stats import norm, uniform
 from seamcheck.judge.bounds import JudgedSeam
 from seamcheck.judge.findings import JointResult
 from seamcheck.judge.judge import judge
-from seamcheck.judge.parts_outside import limits_with_tolerance, share_of_parts
-from seamcheck.judge.tolerance import share_outside
+from seamcheck.judge.parts_outside import parts_outside
+from seamcheck.judge.tolerance import share_outside, tolerance_states
 from seamcheck.measure.material import MaterialSettings, assess
 from seamcheck.measure.material.uncertainty import deviations
 from seamcheck.settings.material import completed
@@ -61,14 +61,16 @@ def test_a_quantity_with_a_tolerance_moves_as_a_whole_and_quantities_are_indepen
     # sections, against 0.4 + 0.1 (where a tolerance of it is judged, the reserve is small): 0.2 of 1.0 beyond.
     tolerances = {"rib_width": 0.1, "rib_height": 0.66, "free_travel": 0.5}
     settings = Settings().changed({"tolerance": tolerances})
-    seam = JudgedSeam(joint(run(), tolerances, 1.0, materials=False), settings)
-    shares = {(one.rule, one.side): one.share for one in limits_with_tolerance(seam)}
+    one = joint(run(), tolerances, 1.0, materials=False)
+    seam = JudgedSeam(one, settings)
+    states = list(tolerance_states(one, seam))
+    shares = {(state.rule, state.side): state.outside_ppm / 1e6 for state in states}
     assert shares["rib-height", "low"] == pytest.approx(0.06 / 1.32)
     assert shares["rib-width", "low"] == 0.0
     assert shares["sink-travel", "low"] == pytest.approx(0.2)
-    whole, rules = share_of_parts(seam)
-    assert whole == pytest.approx(1 - (1 - 0.06 / 1.32) * (1 - 0.2))
-    assert rules == ("sink-travel", "rib-height")
+    found = parts_outside(seam, states)
+    assert found.ppm == pytest.approx(1e6 * (1 - (1 - 0.06 / 1.32) * (1 - 0.2)))
+    assert found.rules == ["sink-travel", "rib-height"]
 
 
 def test_half_of_the_combinations_without_a_weld_is_no_pass():

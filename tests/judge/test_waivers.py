@@ -26,7 +26,7 @@ def waiver(**more):
 
 def test_a_place_that_holds_the_whole_finding_waives_it():
     result = judged(waiver(at=PLACE, radius=3.0))
-    assert [f.waived["reason"] for f in result.findings] == ["trial welds are tight"]
+    assert [f.waived.reason for f in result.findings] == ["trial welds are tight"]
     assert result.verdict == "pass"
     assert result.waivers[0]["state"] == "used"
     assert result.waivers[0]["findings"] == [result.findings[0].id]
@@ -71,7 +71,7 @@ def test_the_whole_seam_needs_a_waiver_of_the_whole_contour():
 def test_the_last_day_still_counts_and_the_next_one_does_not():
     on_the_day = judged(waiver(at=PLACE, radius=3.0, until=TODAY))
     after = judged(waiver(at=PLACE, radius=3.0, until=date(2030, 6, 14)))
-    assert on_the_day.findings[0].waived["until"] == "2030-06-15"
+    assert on_the_day.findings[0].waived.until == "2030-06-15"
     assert after.findings[0].waived is None
     assert (after.waivers[0]["state"], after.verdict) == ("expired", "fail")
 
@@ -91,4 +91,4 @@ def test_an_open_end_can_be_waived_by_its_place():
 def test_of_two_waivers_an_expired_one_does_not_hide_the_other():
     old = waiver(at=PLACE, radius=3.0, until=date(2020, 1, 1), reason="old")
     new = waiver(contour="c1", reason="new")
-    assert judged(old, new).findings[0].waived["reason"] == "new"
+    assert judged(old, new).findings[0].waived.reason == "new"

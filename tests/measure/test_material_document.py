@@ -71,7 +71,7 @@ def test_without_materials_the_document_does_not_speak_of_them():
     assert "transmission" not in {entry["rule"] for entry in document["limits"]}
     assert "transmission" not in document["joints"][0]["contours"][0]["stations"]
     assert "Light, material and melt" not in render_html(document)
-    assert any("material" in line for line in document["not_checked"])
+    assert any("material" in line["text"] for line in document["not_checked"])
 
 
 def test_limits_of_materials_are_listed_with_their_standing():

@@ -26,7 +26,7 @@ def areas(name, collapses):
 
     settings = Settings().changed({"collapse": collapses[0]})
     joint = find_joints(read_assembly([SAMPLES[name].file]), settings)[0]
-    contour = trace_contour(joint, settings)
+    contour = trace_contour(joint)
     rows, formula = [], None
     for collapse in collapses:
         path = survey_joint(joint, contour, settings.changed({"collapse": collapse})).paths[0]
@@ -54,7 +54,7 @@ def exact_areas(file, collapses):
 
     settings = Settings().changed({"collapse": collapses[0]})
     joint = find_joints(read_assembly([file]), settings)[0]
-    contour = trace_contour(joint, settings)
+    contour = trace_contour(joint)
     areas_at, rows = None, []
     for collapse in collapses:
         path = survey_joint(joint, contour, settings.changed({"collapse": collapse})).paths[0]

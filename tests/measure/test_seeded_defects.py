@@ -31,7 +31,7 @@ def findings(parts):
     settings = Settings()
     results = []
     for joint in find_joints(assembly(parts), settings):
-        survey = survey_joint(joint, trace_contour(joint, settings), settings)
+        survey = survey_joint(joint, trace_contour(joint), settings)
         seam = (joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
         results.append(JointResult(joint.id, *seam, survey, {}))
     return judge(results, settings, {}).findings

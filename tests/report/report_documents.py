@@ -25,6 +25,13 @@ from seamcheck.settings.settings import Settings
 from seamcheck.settings.waivers import Waiver
 
 HOSTILE = "<img src=x onerror=alert(1)>"
+
+
+def note(text: str) -> dict:
+    """A sentence of the document without a key of its own."""
+    return {"key": "note", "args": {}, "text": text}
+
+
 COLLAPSE = 0.4
 STANDARD = {
     "w": 1.5,
@@ -359,11 +366,11 @@ def hostile() -> dict:
     """The housing with part names, messages and a file name that try to become markup, formulas or paths."""
     document = housing(step=2.0, names=(HOSTILE, "</script><script>alert(2)</script>"))
     document["model"]["file"] = '=cmd|"/c calc"!A1 <b>..%2f..\\x.step'
-    document["model"]["notes"] = ["<svg onload=alert(3)>", "{{7*7}} ${7*7} <!--"]
+    document["model"]["notes"] = [note("<svg onload=alert(3)>"), note("{{7*7}} ${7*7} <!--")]
     document["findings"][0]["message"] = "</SCRIPT><!-- " + HOSTILE
     document["findings"][0]["id"] = '"><img src=x onerror=alert(4)>'
-    document["not_checked"].append(HOSTILE)
-    document["joints"][0]["why"].append(HOSTILE)
+    document["not_checked"].append(note(HOSTILE))
+    document["joints"][0]["why"].append(note(HOSTILE))
     return document
 
 

@@ -27,9 +27,10 @@ from seamcheck.report.csv import render_csv
 from seamcheck.report.dxf import render_dxf
 from seamcheck.report.glb import render_glb
 from seamcheck.report.notebook import render_fragment, render_frame, stations_frame
-from seamcheck.report.pictures import render_pictures, solids, trap_area
+from seamcheck.report.pictures import render_pictures
 from seamcheck.report.plan import plan_frame
 from seamcheck.report.review import Review
+from seamcheck.report.section import solids, trap_area
 from seamcheck.sections.pieces import Piece, lines_and_arcs
 
 PERIMETER = 382.831853  # rounded rectangle 120 x 80, r = 10: 2 * (100 + 60) + 2 * pi * 10

@@ -7,8 +7,12 @@ import pytest
 from report_browser import browser, needs_browser
 
 import seamcheck
+from seamcheck.document.view import unpack_view
 from seamcheck.report import facts
 from seamcheck.report.html.page import render_html
+from seamcheck.report.plan import sections_of
+from seamcheck.report.section import section_shapes
+from seamcheck.report.section_svg import section_svg
 from seamcheck.samples import samples
 
 QUICK = {"beam-path", "rib-missing", "trap-side", "near-parts"}
@@ -126,3 +130,26 @@ def written(document, folder):
     path = folder / "page.html"
     path.write_text(render_html(document), "utf-8")
     return path
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_sections_without_a_script_show_the_finding(sample):
+    document = reviewed(sample)
+    sections, _ = unpack_view(document["view"])
+    for numbered in facts.numbered_findings(document):
+        if numbered.station is None:
+            continue
+        joint, contour = next(
+            (j, c) for j, c in facts.paths(document)
+            if (j["id"], c["id"]) == (numbered.finding["joint"], numbered.contour)
+        )  # fmt: skip
+        own = sections_of(sections, joint["id"], contour["id"])
+        shapes = section_shapes(document, joint, contour, numbered.station, own)
+        assert numbered.number in [n.number for n in shapes.findings]
+        dimensioned = [d for d in shapes.dimensions if d.tone and facts.value_text(numbered.finding) in d.text]
+        assert dimensioned or numbered.number in [pin.number for pin in shapes.pins]
+        assert section_svg(shapes).count("<path") > 5
+        for name, trap in shapes.traps.items():  # the room drawn is the room measured, inside neither part
+            area = contour["stations"][f"trap_area_{name}"][numbered.station]
+            assert trap.area == pytest.approx(area, rel=0.02)
+            assert trap.intersection(shapes.bodies[0]).area < 0.01 * area

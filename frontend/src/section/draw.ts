@@ -186,7 +186,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
       const share = get(`trap_room_${name}`);
       dims.leader(side, centre, {
         column: `trap_area_${name}`, title: "trap, collapsed", judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"],
-        also: share === null || dims.finding({ column: `trap_room_${name}`, title: "", judged: [`trap_turn_${name}`, "trap_room"] }) ? undefined : `${share.toFixed(2)} × half the melt`,
+        also: share === null || dims.finding({ column: `trap_room_${name}`, title: "", judged: [`trap_turn_${name}`, "trap_room"] }) ? undefined : `${share.toFixed(2)} × ½ melt`,
       });
     }
     if (get(`lip_gap_${name}`) !== null && (!compact || dims.finding({ column: `lip_gap_${name}`, title: "" }))) {

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from typing import Any
 
 import numpy as np
 
@@ -53,10 +54,10 @@ class MaterialResult:
 
     columns: Mapping[str, Mapping[str, np.ndarray]]
     reasons: Mapping[str, Mapping[str, np.ndarray]]
-    interface: Mapping[str, dict]
-    document: dict = field(default_factory=dict)
+    interface: Mapping[str, dict[str, Any]]
+    document: dict[str, Any] = field(default_factory=dict[str, Any])
 
-    def as_dict(self) -> dict:
+    def as_dict(self) -> dict[str, Any]:
         """Return the joint's "material" section of the review document."""
         return self.document
 
@@ -99,9 +100,9 @@ def assess(
     tracks = [track_of(path) for path in survey.paths]
     columns: dict[str, dict[str, np.ndarray]] = {track.id: {} for track in tracks}
     reasons: dict[str, dict[str, np.ndarray]] = {track.id: {} for track in tracks}
-    interface: dict[str, dict] = {}
+    interface: dict[str, dict[str, Any]] = {}
     notes: list[str] = []
-    document: dict = {"settings": joint_settings.as_dict(), "collapse_mm": rounded(collapse)}
+    document: dict[str, Any] = {"settings": joint_settings.as_dict(), "collapse_mm": rounded(collapse)}
 
     pair = _pair(joint_settings)
     if pair is not None:
@@ -140,7 +141,7 @@ def add_to(
     rib_on: str,
     areas_at: Mapping[str, me.AreasAt] | None = None,
     light_path: Mapping[str, np.ndarray] | None = None,
-) -> tuple[Survey, dict[str, dict]]:
+) -> tuple[Survey, dict[str, dict[str, Any]]]:
     """Return the survey with the material side added, and what goes into the document's joint.
 
     Parameters
@@ -159,7 +160,7 @@ def _add_melt(
     survey: Survey, tracks: list[Track], joint_settings: MaterialSettings, collapse: float, rib_on: str,
     areas_at: Mapping[str, me.AreasAt], pair: PairCheck | None, fit: TransmissionFit | None,
     columns: dict[str, dict[str, np.ndarray]], reasons: dict[str, dict[str, np.ndarray]],
-    interface: dict[str, dict], document: dict, notes: list[str],
+    interface: dict[str, dict[str, Any]], document: dict[str, Any], notes: list[str],
 ) -> None:  # fmt: skip
     """Add melt, collapse window, energy and ranges to columns, interface values and document."""
     temperature = melt_temperature(joint_settings, pair)
@@ -213,7 +214,7 @@ def _heat_columns(
 
 def _rise_value(
     tracks: Sequence[Track], inputs: EnergyInputs, used: Mapping[str, Known], settings: MaterialSettings,
-    interface: dict[str, dict],
+    interface: dict[str, dict[str, Any]],
 ) -> None:  # fmt: skip
     rise = first_pass_rises(inputs, used, settings)
     if rise is not None:

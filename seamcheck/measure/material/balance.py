@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 import numpy as np
 
@@ -131,13 +132,13 @@ def melt_section(
     collapse: float,
     expansion: Known,
     settings: MaterialSettings,
-) -> dict:
+) -> dict[str, Any]:
     contours = []
     for track in tracks:
         own = columns[track.id]
         width = track.width()
         melt = track.column("melt_area")
-        entry: dict = {"contour": track.id, "length_mm": rounded(float(track.length.sum()))}
+        entry: dict[str, Any] = {"contour": track.id, "length_mm": rounded(float(track.length.sum()))}
         known = float(track.length[np.isfinite(melt)].sum())
         entry["measured_length_mm"] = rounded(known)
         for side, sign in (("inner", -1.0), ("outer", 1.0)):

@@ -12,7 +12,9 @@ from numpy.typing import ArrayLike
 
 def melted_area(displaced: ArrayLike, layer: ArrayLike, width: ArrayLike) -> np.ndarray:
     """Area (mm²) of the section that melts: what is displaced and a layer left on each side of the seam."""
-    return np.asarray(displaced, dtype=float) + 2.0 * np.asarray(layer, dtype=float) * np.asarray(width, dtype=float)
+    return np.asarray(
+        np.asarray(displaced, dtype=float) + 2.0 * np.asarray(layer, dtype=float) * np.asarray(width, dtype=float)
+    )
 
 
 def heat_to_weld(heat: float, rise: float, fusion: float) -> float:
@@ -33,7 +35,7 @@ def steady_layer(speed: float, pressure: float, viscosity: float, width: float) 
 
     A layer h is pressed out of a strip at p h³ / (μ w²): Newtonian lubrication film, F/L = μ w³ V / h³.
     """
-    return (speed * viscosity * 1e-6 * width**2 / pressure) ** (1.0 / 3.0)
+    return float((speed * viscosity * 1e-6 * width**2 / pressure) ** (1.0 / 3.0))
 
 
 def cooling_depth(diffusivity: float, time: float) -> float:

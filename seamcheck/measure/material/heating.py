@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -54,9 +55,9 @@ HOW: dict[str, str] = {
 class HeatFound:
     """Outcome: the document's "heat" section, results as entries, and values of the whole interface."""
 
-    section: dict
-    entries: list[dict]
-    interface: dict[str, dict]
+    section: dict[str, Any]
+    entries: list[dict[str, Any]]
+    interface: dict[str, dict[str, Any]]
     column: dict[str, np.ndarray]
     """(n,) over all stations: melting_start (s, inf where it never melts) and least_power (W)."""
 
@@ -200,7 +201,9 @@ def _with(
     return "; ".join(parts)
 
 
-def _entry(key: str, value: float, standing: str, low: float | None = None, high: float | None = None) -> dict:
+def _entry(
+    key: str, value: float, standing: str, low: float | None = None, high: float | None = None
+) -> dict[str, Any]:
     unit, title = RESULTS[key]
     entry = {
         "key": key, "value": rounded(value), "unit": unit, "title": title, "how": HOW[key],
@@ -297,7 +300,7 @@ def _range(found: Course, settings: MaterialSettings, heating: Heating) -> tuple
 def _finished(
     found: Course, heating: Heating, settings: MaterialSettings, room: float, standing: str, length: float,
     rib: Compound, through: np.ndarray,
-) -> list[dict]:  # fmt: skip
+) -> list[dict[str, Any]]:  # fmt: skip
     """Entries of a weld that reaches its collapse."""
     number = {key: known.value for key, known in settings.numbers.items()}
     weld, hot = found.weld, found.hottest or found.weld

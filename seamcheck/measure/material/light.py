@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from typing import Any
 
 import numpy as np
 
@@ -13,11 +14,11 @@ from seamcheck.measure.material.track import Track
 from seamcheck.measure.material.transmission import (
     COMFORTABLE,
     EXTRAPOLATION,
-    Plaque,
     TransmissionFit,
     fit_transmission,
 )
 from seamcheck.settings.material import MaterialSettings
+from seamcheck.settings.plaques import Plaque
 
 _AS_THICK = 1e-3  # mm: a light path so little longer than the thickest plaque counts as long as it
 
@@ -69,7 +70,7 @@ def add_class(
     settings: MaterialSettings,
     columns: dict[str, dict[str, np.ndarray]],
     reasons: dict[str, dict[str, np.ndarray]],
-    interface: dict[str, dict],
+    interface: dict[str, dict[str, Any]],
 ) -> None:
     """Where the cover is named and no plaque was measured: its thickness for its class, and the doubt that is left."""
     if settings.cover is None or settings.plaques:
@@ -93,7 +94,7 @@ def _slant(track: Track) -> np.ndarray | float:
     if "path_in_cover" not in track.survey.columns:
         return 1.0
     with np.errstate(invalid="ignore", divide="ignore"):
-        return track.column("path_in_cover") / track.column("cover_thickness")
+        return np.asarray(track.column("path_in_cover") / track.column("cover_thickness"))
 
 
 def transmission_section(
@@ -101,8 +102,8 @@ def transmission_section(
     fit: TransmissionFit,
     columns: Mapping[str, Mapping[str, np.ndarray]],
     settings: MaterialSettings,
-    interface: dict[str, dict],
-) -> dict:
+    interface: dict[str, dict[str, Any]],
+) -> dict[str, Any]:
     index = settings.index()
     comfortable = fit.limit_thickness(COMFORTABLE)
     places, contours = [], []

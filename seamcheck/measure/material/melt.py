@@ -50,7 +50,7 @@ class RibSection:
         area = self.width * deep + deep**2 * (self.tan_inner + self.tan_outer) / 2.0
         for tan in (self.tan_inner, self.tan_outer):
             area = area - self._fillet_loss(deep, tan)
-        return np.maximum(area, 0.0)
+        return np.asarray(np.maximum(area, 0.0))
 
     def _fillet_loss(self, depth: np.ndarray, tan: np.ndarray) -> np.ndarray:
         """Area that one fillet takes above ``depth``: flank line less arc, integrated in closed form."""
@@ -63,7 +63,7 @@ class RibSection:
         under_arc = (
             self.radius**2 * np.arccos(cosine) - rise * np.sqrt(np.maximum(self.radius**2 - rise**2, 0.0))
         ) / 2.0
-        return reach**2 * tan / 2.0 + tangent * reach - under_arc
+        return np.asarray(reach**2 * tan / 2.0 + tangent * reach - under_arc)
 
 
 def rib_section(
@@ -96,7 +96,9 @@ class TrapSection:
     def area(self, depth: ArrayLike) -> np.ndarray:
         """Room (mm²) with the cover's underside ``depth`` mm below the rib's top; 0 on the floor."""
         deep = np.minimum(np.asarray(depth, dtype=float), self.height)
-        return np.maximum(self.wall * (self.height - deep) - self.tan * (self.height**2 - deep**2) / 2.0, 0.0)
+        return np.asarray(
+            np.maximum(self.wall * (self.height - deep) - self.tan * (self.height**2 - deep**2) / 2.0, 0.0)
+        )
 
 
 def trap_section(area: np.ndarray, depth: np.ndarray, height: np.ndarray, draft: np.ndarray) -> TrapSection:
@@ -124,7 +126,7 @@ def both_rooms(inner: np.ndarray, outer: np.ndarray) -> np.ndarray:
 
 def bend_factor(curvature: np.ndarray, offset: np.ndarray) -> np.ndarray:
     """Length along the path at ``offset`` mm beside it, for each mm of the path: 1 - κ u, at least 0."""
-    return np.maximum(1.0 - curvature * offset, 0.0)
+    return np.asarray(np.maximum(1.0 - curvature * offset, 0.0))
 
 
 def largest_holding(collapses: np.ndarray, surplus: np.ndarray) -> np.ndarray:
@@ -178,7 +180,7 @@ class AreaGrid:
         c = self.collapses
         k = int(np.clip(np.searchsorted(c, collapse) - 1, 0, len(c) - 2))
         share = float(np.clip((collapse - c[k]) / (c[k + 1] - c[k]), 0.0, 1.0))
-        return self.melt[k] + share * (self.melt[k + 1] - self.melt[k])
+        return np.asarray(self.melt[k] + share * (self.melt[k + 1] - self.melt[k]))
 
 
 def closed_form(

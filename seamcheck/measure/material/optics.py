@@ -41,12 +41,12 @@ def reflectance(incidence: ArrayLike, n: ArrayLike) -> tuple[Array, Array, Array
 
 def polarising_angle(n: ArrayLike) -> Array:
     """Angle of incidence (rad) at which light polarised in the plane of incidence passes whole (Brewster)."""
-    return np.arctan(np.asarray(n, dtype=float))
+    return np.asarray(np.arctan(np.asarray(n, dtype=float)))
 
 
 def refraction_angle(incidence: ArrayLike, n: ArrayLike) -> Array:
     """Angle in the plastic (rad) for an angle of incidence in air (rad): sin θ1 = n sin θ2 (Snell)."""
-    return np.arcsin(np.sin(np.asarray(incidence, dtype=float)) / np.asarray(n, dtype=float))
+    return np.asarray(np.arcsin(np.sin(np.asarray(incidence, dtype=float)) / np.asarray(n, dtype=float)))
 
 
 def refract(directions: ArrayLike, normals: ArrayLike, n: ArrayLike) -> Array:
@@ -90,7 +90,7 @@ def slab_transmission(absorption: ArrayLike, thickness: ArrayLike, n: ArrayLike)
     """
     r = normal_reflectance(n)
     inside = np.exp(-np.asarray(absorption, dtype=float) * np.asarray(thickness, dtype=float))
-    return (1.0 - r) ** 2 * inside / (1.0 - (r * inside) ** 2)
+    return np.asarray((1.0 - r) ** 2 * inside / (1.0 - (r * inside) ** 2))
 
 
 def surface_limit(n: ArrayLike) -> Array:
@@ -101,7 +101,7 @@ def surface_limit(n: ArrayLike) -> Array:
 
 def absorption_coefficient(k: ArrayLike, wavelength: ArrayLike) -> Array:
     """Absorption coefficient (1/mm) from the imaginary index ``k`` and the wavelength (µm): 4 π k / λ."""
-    return 4.0 * np.pi * np.asarray(k, dtype=float) / np.asarray(wavelength, dtype=float) * 1000.0
+    return np.asarray(4.0 * np.pi * np.asarray(k, dtype=float) / np.asarray(wavelength, dtype=float) * 1000.0)
 
 
 def two_flux_transmission(scatter: ArrayLike, absorption: ArrayLike, thickness: ArrayLike) -> Array:
@@ -122,18 +122,18 @@ def two_flux_transmission(scatter: ArrayLike, absorption: ArrayLike, thickness: 
     x = q * t
     with np.errstate(divide="ignore", invalid="ignore"):  # sinh(x)/q -> t when q -> 0
         sinh_over_q = np.where(x > 1e-6, np.sinh(x) / q, t * (1.0 + x**2 / 6.0))
-    return 1.0 / ((s + a_) * sinh_over_q + np.cosh(x))
+    return np.asarray(1.0 / ((s + a_) * sinh_over_q + np.cosh(x)))
 
 
 def path_in_plastic(thickness: ArrayLike, incidence: ArrayLike, n: ArrayLike) -> Array:
     """Way of a ray through a plane cover (mm): t / cos θ2."""
-    return np.asarray(thickness, dtype=float) / np.cos(refraction_angle(incidence, n))
+    return np.asarray(np.asarray(thickness, dtype=float) / np.cos(refraction_angle(incidence, n)))
 
 
 def cover_shift(incidence: ArrayLike, thickness: ArrayLike, n: ArrayLike) -> Array:
     """How far a plane cover moves the ray, at its underside (mm): t (tan θ1 - tan θ2)."""
     incidence = np.asarray(incidence, dtype=float)
-    return np.asarray(thickness, dtype=float) * (np.tan(incidence) - np.tan(refraction_angle(incidence, n)))
+    return np.asarray(np.asarray(thickness, dtype=float) * (np.tan(incidence) - np.tan(refraction_angle(incidence, n))))
 
 
 def focus_shift(thickness: ArrayLike, n: ArrayLike) -> Array:
@@ -223,7 +223,7 @@ def entry_points(
 
 def spot_stretch(incidence: ArrayLike) -> Array:
     """Length of the light spot along the tilt against its diameter: 1 / cos θ1."""
-    return 1.0 / np.cos(np.asarray(incidence, dtype=float))
+    return np.asarray(1.0 / np.cos(np.asarray(incidence, dtype=float)))
 
 
 def corridor_half_width(
@@ -246,7 +246,7 @@ def corridor_half_width(
     """
     inside = np.tan(refraction_angle(half_angle, n))
     at_top = np.asarray(width, dtype=float) / 2.0 + np.asarray(margin, dtype=float) + np.asarray(thickness) * inside
-    return at_top + np.asarray(above, dtype=float) * np.tan(np.asarray(half_angle, dtype=float))
+    return np.asarray(at_top + np.asarray(above, dtype=float) * np.tan(np.asarray(half_angle, dtype=float)))
 
 
 def scatter_spread(thickness: ArrayLike, scatter_angle: ArrayLike) -> Array:
@@ -254,4 +254,4 @@ def scatter_spread(thickness: ArrayLike, scatter_angle: ArrayLike) -> Array:
 
     ``scatter_angle`` (rad, rms after the whole thickness) has to be measured; there is no default.
     """
-    return np.asarray(thickness, dtype=float) * np.asarray(scatter_angle, dtype=float) / np.sqrt(3.0)
+    return np.asarray(np.asarray(thickness, dtype=float) * np.asarray(scatter_angle, dtype=float) / np.sqrt(3.0))

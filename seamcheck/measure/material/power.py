@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
 
 import numpy as np
 
@@ -98,7 +99,7 @@ def energy_section(
     notes: list[str],
     chances: Chances | None,
     heat: HeatFound | None,
-) -> dict:
+) -> dict[str, Any]:
     if "density" in used:
         need = en.melt_energy(inputs)
         for track, part in parts(tracks):
@@ -108,7 +109,7 @@ def energy_section(
     rise = first_pass_rises(inputs, used, settings)
     if rise is not None:
         results["first_pass_rise"] = float(np.nanmax(rise))
-    section: dict = {"results": [], "inputs": {name: known.as_dict() for name, known in sorted(used.items())}}
+    section: dict[str, Any] = {"results": [], "inputs": {name: known.as_dict() for name, known in sorted(used.items())}}
     moved_by = en.sensitivity(inputs)
     for key, (unit, title, how) in en.RESULTS.items():
         if key in results:
@@ -223,7 +224,7 @@ def add_surplus(
         )
 
 
-def _range(chances: Chances | None, key: str) -> dict:
+def _range(chances: Chances | None, key: str) -> dict[str, Any]:
     """Return the range of a result over the random combinations."""
     if chances is None or key not in chances.ranges:
         return {}
@@ -236,7 +237,7 @@ def _corners(
     columns: dict[str, dict[str, np.ndarray]],
     reasons: dict[str, dict[str, np.ndarray]],
     settings: MaterialSettings,
-) -> dict | None:
+) -> dict[str, Any] | None:
     """Add the column corner_dose; return the tightest turn with its acceleration."""
     speed, most = settings.get("laser.speed"), settings.get("laser.acceleration")
     if speed is None:

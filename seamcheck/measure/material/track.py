@@ -65,7 +65,7 @@ class Track:
         radius = self.column("turn_radius")
         with np.errstate(invalid="ignore", divide="ignore"):
             size = np.where(np.isfinite(radius) & (radius > 0.0), 1.0 / radius, 0.0)
-        return size * np.sign(self._turned_within(1.0))
+        return np.asarray(size * np.sign(self._turned_within(1.0)))
 
     def _turned_within(self, reach: float) -> np.ndarray:
         """(n,) rad that the path turns within ``reach`` mm of each station, positive toward +u."""
@@ -77,7 +77,7 @@ class Track:
         sums = np.concatenate([[0.0], np.cumsum(turning)])
         first = np.searchsorted(s, self.s - reach - 1e-9)
         last = np.searchsorted(s, self.s + reach + 1e-9, side="right")
-        return sums[last] - sums[first]
+        return np.asarray(sums[last] - sums[first])
 
     def volume(self, area: np.ndarray, offset: np.ndarray) -> float:
         """Volume (mm³) swept by a section of ``area`` (n,) mm² with its centroid ``offset`` (n,) mm along u.
@@ -122,4 +122,4 @@ def _turning(back: np.ndarray, ahead: np.ndarray, u: np.ndarray) -> np.ndarray:
         tangent = tangent / np.linalg.norm(tangent, axis=1, keepdims=True)
     light = np.cross(u, tangent)  # v = u x t
     sine = -np.einsum("ij,ij->i", light, np.cross(back, ahead))
-    return np.nan_to_num(np.arctan2(sine, np.einsum("ij,ij->i", back, ahead)))
+    return np.asarray(np.nan_to_num(np.arctan2(sine, np.einsum("ij,ij->i", back, ahead))))

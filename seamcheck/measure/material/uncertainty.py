@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 
@@ -41,7 +42,7 @@ class Chances:
     seed: int
     outside: float | None = None
 
-    def as_dict(self) -> dict:
+    def as_dict(self) -> dict[str, Any]:
         """Return the entry of the review document."""
         return {
             "combinations": self.count,
@@ -188,7 +189,7 @@ def _transmission(
     path = _longest(joint.path)
     path = np.maximum(path[None, :] + shift[:, None], 0.0)
     base = np.where(diffuse[:, None], fit.diffuse_at(path), fit.at(path))
-    return np.minimum(base * np.exp(start[:, None] - rate[:, None] * path), fit.cap)
+    return np.asarray(np.minimum(base * np.exp(start[:, None] - rate[:, None] * path), fit.cap))
 
 
 def _longest(path: np.ndarray) -> np.ndarray:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -59,7 +60,7 @@ class CollapseWindow:
         return "too large" if self.highest is not None and collapse > self.highest.value else "inside"
 
 
-def free_travel(survey: Survey) -> tuple[float, list | None, str]:
+def free_travel(survey: Survey) -> tuple[float, list[Any] | None, str]:
     """Return (mm, place, why) of the free travel: inf when nothing is in the way, NaN when unknown."""
     entry = survey.interface.get("free_travel")
     value, at, why = float("nan"), None, "not measured"
@@ -130,9 +131,9 @@ def collapse_window(
     return CollapseWindow(lowest, tuple(sorted(uppers, key=lambda bound: bound.value)), tuple(unknown))
 
 
-def _bound_dict(bound: Bound, tracks: Sequence[Track]) -> dict:
+def _bound_dict(bound: Bound, tracks: Sequence[Track]) -> dict[str, Any]:
     place = None if bound.at is None else [rounded(c, 9) for c in bound.at]
-    entry: dict = {"value_mm": rounded(bound.value), "cause": bound.cause, "at": place}
+    entry: dict[str, Any] = {"value_mm": rounded(bound.value), "cause": bound.cause, "at": place}
     for track in tracks:
         if track.id == bound.path and bound.station >= 0:
             entry.update(contour=track.id, s_mm=rounded(track.s[bound.station]), at=track.point(bound.station))
@@ -147,9 +148,9 @@ def window_section(
     collapse: float,
     settings: MaterialSettings,
     survey: Survey,
-) -> dict:
+) -> dict[str, Any]:
     limit = settings.numbers["process.trap_fill"].value
-    section: dict = {
+    section: dict[str, Any] = {
         "place": window.place(collapse),
         "planned_mm": rounded(collapse),
         "width_mm": rounded(window.width),
@@ -176,7 +177,7 @@ def window_section(
     travel = free_travel(survey)[0]
     known = np.isfinite(late)
     weight = float(length[known].sum())
-    picture: dict[str, list] = {
+    picture: dict[str, list[Any]] = {
         "collapse_mm": [],
         "closed_share": [],
         "trap_fill": [],
@@ -203,7 +204,9 @@ def _most(values: np.ndarray) -> float | None:
     return rounded(float(np.nanmax(values)), 4) if np.isfinite(values).any() else None
 
 
-def window_values(window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, dict]) -> None:
+def window_values(
+    window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, dict[str, Any]]
+) -> None:
     low, high = _bound_dict(window.lowest, tracks), window.highest
     interface["collapse_above_lowest"] = {
         "value": collapse - window.lowest.value,

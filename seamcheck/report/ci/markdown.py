@@ -67,7 +67,7 @@ def _model(review: Reviewed) -> Iterator[str]:
         names = facts.part_names(document)
         cover, base = (" + ".join(code(names.get(p, p)) for p in joint[role]) for role in ("cover", "base"))
         yield f"- Seam {markdown(joint['id'])}: {joint['length_mm'] or 0.0:.1f} mm, cover {cover}, base {base}"
-    for note in document["model"]["notes"]:
+    for note in facts.texts(document["model"]["notes"]):
         yield f"- Note: {markdown(note)}"
     if document["joints"] or document["model"]["notes"]:
         yield ""

@@ -25,7 +25,7 @@ from seamcheck.report.ci.reviews import (
     severity_of,
     where,
 )
-from seamcheck.report.facts import part_names, rule_title
+from seamcheck.report.facts import part_names, rule_title, texts
 from seamcheck.report.loosened import loosened
 from seamcheck.version import __version__
 
@@ -199,4 +199,4 @@ def _refused(review: Reviewed) -> Record:
 
 
 def _not_checked(reviews: Sequence[Reviewed]) -> list[str]:
-    return list(dict.fromkeys(line for review in reviews for line in review.document["not_checked"]))
+    return list(dict.fromkeys(line for review in reviews for line in texts(review.document["not_checked"])))

@@ -18,29 +18,40 @@ from typing import Any
 
 import numpy as np
 from jinja2 import Environment, StrictUndefined, select_autoescape
+from markupsafe import Markup
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
+from seamcheck.document.view import SectionSet, unpack_view
 from seamcheck.report import bands, facts
 from seamcheck.report.facts import Document
+from seamcheck.report.fields import Fields, page_footer
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import GLOSSARY
 from seamcheck.report.html.material import material_chapter
+from seamcheck.report.inputs import in_one_line, input_rows
+from seamcheck.report.plan import sections_of
+from seamcheck.report.section import section_shapes
+from seamcheck.report.section_svg import section_svg
 from seamcheck.report.whole import interface_rows
 
 
-def render_html(document: Document, paper: str | None = None) -> str:
+def render_html(document: Document, paper: str | None = None, fields: Fields | None = None) -> str:
     """The whole page as text.
 
     Parameters
     ----------
     document : review document (document/make.py), with or without the part "view"
     paper : 'A4' or 'letter' fixes the paper for printing; None leaves it to whoever prints
+    fields : title, project ... of the report
     """
+    fields = fields or Fields()
+    sections, _ = unpack_view(document.get("view"))
     style = font_style() + _asset("chart.css") + _asset("page.css")
     if paper is not None:
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
+    style += page_footer(fields, str(document["model"]["file"]), str(document["model"].get("sha256") or ""))
     script = _asset("page.js")
     text: str = _template().render(
         d=document,
@@ -54,6 +65,12 @@ def render_html(document: Document, paper: str | None = None) -> str:
         names=facts.part_names(document),
         joints=facts.joints(document),
         tightest=bands.tightest(document),
+        fields=fields,
+        inputs=input_rows(document),
+        static=lambda numbered: _static_section(document, numbered, sections),
+        given=in_one_line(document),
+        severities={f["severity"] for f in document["findings"]},
+        rules_found=sorted({f["rule"]: facts.rule_title(f["rule"]) for f in document["findings"]}.items()),
         limit_rows=_limit_rows(document),
         glossary=GLOSSARY,
         material=material_chapter(document),
@@ -107,6 +124,21 @@ def page_data(document: Document) -> dict[str, Any]:
     }
 
 
+def _static_section(document: Document, numbered: facts.Numbered, sections: tuple[SectionSet, ...]) -> Markup:
+    """The section of a finding without a script: until one runs, and where none does."""
+    key = (numbered.finding.get("joint"), numbered.contour)
+    found = next(((j, c) for j, c in facts.paths(document) if (j["id"], c["id"]) == key), None)
+    if found is None or numbered.station is None or numbered.number > MOST_STATIC:
+        return Markup("")
+    joint, contour = found
+    own = sections_of(sections, joint["id"], contour["id"])
+    return section_svg(section_shapes(document, joint, contour, numbered.station, own))
+
+
+MOST_STATIC = 12
+"""So many findings, the gravest, have a drawing that needs no script."""
+
+
 def _plain_limit(finding: Mapping[str, Any]) -> float | None:
     """The limit where it is one number that a length can be drawn to."""
     limit = finding.get("limit")
@@ -141,7 +173,7 @@ def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
         "worst": worst,
         "tolerances": {t["quantity"]: t["tolerance"] for t in joint.get("tolerances") or ()},
         "collapse": collapse,
-        "drop": None if collapse is None else collapse + facts.first_rest(joint),
+        "drop": None if collapse is None else collapse + facts.initial_contact(joint),
         "margin": facts.beam_margin(document),
         "cone": facts.half_angle(document),
     }

@@ -66,7 +66,7 @@ class Field:
         _, first = grid.interface
         near, far = self.rise[first], self.rise[grid.second]
         one, two = grid.row_height[grid.rows[first[0]]], grid.row_height[grid.rows[grid.second[0]]]
-        return near + (near - far) * one / (one + two)
+        return np.asarray(near + (near - far) * one / (one + two))
 
     def interface_mean(self) -> float:
         """Mean rise (K) over the rib's width."""
@@ -122,4 +122,4 @@ def steady_rise(grid: Grid, source: np.ndarray) -> np.ndarray:
     if not (grid.loss > 0.0).any():
         return np.full(len(grid.area), np.inf)
     matrix = grid.conduction + sparse.diags(grid.loss, format="csc")
-    return splu(matrix.tocsc()).solve(source)
+    return np.asarray(splu(matrix.tocsc()).solve(source))

@@ -83,7 +83,7 @@ def graded(length: float, first: float, growth: float = 1.35) -> np.ndarray:
     """Sizes of cells (mm) that begin with about ``first``, grow by ``growth`` and fill ``length``."""
     count = max(1, round(np.log1p(length / first * (growth - 1.0)) / np.log(growth)))
     sizes = growth ** np.arange(count)
-    return sizes * (length / sizes.sum())
+    return np.asarray(sizes * (length / sizes.sum()))
 
 
 def lines(section: Section, fine: float, removable: float, columns: int) -> tuple[np.ndarray, np.ndarray, int]:

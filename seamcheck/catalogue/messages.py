@@ -1,0 +1,92 @@
+"""Sentences by key: what findings say, in English, and the numbers and words that go into each.
+
+A finding carries the key and the values beside the English text. Another language, or other units, need one
+table like ``WORDINGS``: ``fill`` makes the sentence from it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from seamcheck.catalogue.message import Amount, Args, Message
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.rule import Check, Rule
+from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.words import change_by, fill
+
+LOW, HIGH = "low", "high"
+BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
+AT_RISK, OPEN_PLACE, RIB_GONE, AT_PLACE = "at-risk", "seam-open.interrupted", "seam-open.no-rib", "place"
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """English texts with {places}: what is said, what to do about it, and what goes wrong otherwise."""
+
+    says: str
+    remedy: str = ""
+    harm: str = ""
+
+
+def message(key: str, args: Args) -> Message:
+    """The sentence of a key with its values filled in."""
+    return Message(key, dict(args), fill(WORDINGS[key].says, args))
+
+
+def amount_of(value: float, quantity: str) -> Amount:
+    """A value of a quantity, as it is read: with its unit and its decimals."""
+    q = QUANTITIES[quantity]
+    return Amount(float(value), q.unit, q.decimals)
+
+
+def change_of(by: float, unit: str) -> Amount:
+    """How much to change, rounded up so that following the advice is enough."""
+    return Amount(change_by(by, unit), unit, 2)
+
+
+def bound_key(rule: Rule, check: Check, side: str) -> str:
+    """Key of what is said where a check fails on one side (LOW or HIGH), or for a reason."""
+    return f"{rule.key}.{check.column}.{side}"
+
+
+def _wordings() -> dict[str, Wording]:
+    found: dict[str, Wording] = {}
+
+    def put(key: str, wording: Wording) -> None:
+        if found.setdefault(key, wording) != wording:
+            raise ValueError(f"two wordings for {key}")
+
+    for rule in RULES.values():
+        if rule.says:
+            put(rule.key, Wording(rule.says, rule.remedy, rule.harm))
+        for check in rule.checks:
+            for side, bound in ((LOW, check.lower), (HIGH, check.upper)):
+                if bound is None:
+                    continue
+                key, harm = bound_key(rule, check, side), bound.harm or rule.harm
+                put(key, Wording(bound.says, bound.remedy, harm))
+                if bound.below_zero:
+                    put(f"{key}.{BELOW_ZERO}", Wording(bound.below_zero, bound.remedy, harm))
+                if bound.grave:
+                    put(f"{key}.{GRAVE}", Wording(bound.grave_says))
+            for reason, sentence in check.failing_reasons.items():
+                other = check.upper or check.lower
+                assert other is not None
+                put(bound_key(rule, check, reason), Wording(sentence, other.remedy, other.harm or rule.harm))
+    open_seam = RULES["seam-open"]
+    put(OPEN_PLACE, Wording("The rib is interrupted for {length}.", open_seam.remedy, open_seam.harm))
+    put(RIB_GONE, Wording("The rib is missing for {length}.", open_seam.remedy, open_seam.harm))
+    put(
+        AT_RISK,
+        Wording(
+            "{name} is {value} as drawn and holds the limit of {limit}; with the tolerance of ±{tolerance} the worst "
+            "case is {worst_case}, which does not. Of parts spread {spread} over it {share} lie outside."
+        ),
+    )
+    put(AT_PLACE, Wording("{text}"))
+    put(PARTLY, Wording("That holds for {length} of this stretch; on the rest it is beyond {limit}."))
+    return found
+
+
+WORDINGS: dict[str, Wording] = _wordings()
+"""Key -> English wording."""

@@ -1,0 +1,85 @@
+"""Documents of schema version 1 as documents of this version."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from seamcheck.catalogue.cautions import ALWAYS_ASSUMED, remark
+from seamcheck.catalogue.kinds import FLAT_LAP, WELD_RIB
+from seamcheck.catalogue.message import NOTE
+from seamcheck.document.records import SCHEMA_VERSION
+from seamcheck.errors import UsageError
+
+
+def upgraded(document: dict[str, Any], name: str) -> dict[str, Any]:
+    """The document in this schema version; UsageError where it is of a version that can't be read.
+
+    What version 1 does not say stays unsaid: sentences get the key 'note', and confidence is None. The ids of its
+    findings are of the older kind; a comparison goes by places first.
+    """
+    version = document.get("schema_version")
+    if version == SCHEMA_VERSION:
+        return document
+    if version != 1:
+        raise UsageError(
+            f"{name} has schema version {str(version)[:20]}; this seamcheck reads versions 1 and {SCHEMA_VERSION}. "
+            "Review the model again."
+        )
+    try:
+        return _from_1(document)
+    except (TypeError, KeyError, AttributeError, ValueError):
+        raise UsageError(
+            f"{name} is not a sound review document of schema version 1, and can't be brought to version "
+            f"{SCHEMA_VERSION}. Review the model again."
+        ) from None
+
+
+def _from_1(document: dict[str, Any]) -> dict[str, Any]:
+    model = document["model"]
+    result = {
+        **document,
+        "schema_version": SCHEMA_VERSION,
+        "model": {
+            **model,
+            "notes": _said(model["notes"]),
+            "parts": [{**part, "notes": _said(part["notes"])} for part in model["parts"]],
+        },
+        "joints": [_joint(joint) for joint in document["joints"]],
+        "findings": [_finding(finding) for finding in document["findings"]],
+        "assumptions": [_plain(remark(key)) for key in ALWAYS_ASSUMED],
+        "not_checked": _said(document["not_checked"]),
+    }
+    if document["reason"] is not None:
+        result["reason"] = {**document["reason"], "key": document["reason"]["code"], "args": {}}
+    return result
+
+
+def _joint(joint: dict[str, Any]) -> dict[str, Any]:
+    gaps = [
+        value
+        for contour in joint["contours"]
+        for key in ("gap_min", "gap")
+        for value in contour["stations"].get(key, ())
+        if value is not None
+    ]
+    return {
+        **joint,
+        "kind": FLAT_LAP if joint["rib_on"] == "none" else WELD_RIB,
+        "confidence": None,
+        "why": _said(joint["why"]),
+        "initial_contact_mm": min(gaps, default=None),
+        "seam_faces": joint.get("seam_faces") or {"rib": [], "opposite": []},
+        "contours": [{"clamp_side": None, **contour} for contour in joint["contours"]],
+    }
+
+
+def _finding(finding: dict[str, Any]) -> dict[str, Any]:
+    return {**finding, "key": NOTE, "args": {}, "messages": _said([finding["message"]])}
+
+
+def _said(texts: list[str]) -> list[dict[str, Any]]:
+    return [{"key": NOTE, "args": {}, "text": text} for text in texts]
+
+
+def _plain(message: Any) -> dict[str, Any]:
+    return {"key": message.key, "args": dict(message.args), "text": message.text}

@@ -1,0 +1,325 @@
+"""One section as shapes and dimensions in mm, drawn alike by pictures, drawings and the page without scripts.
+
+Nothing is measured here: outlines, shade and numbers are the document's. The rib top may lean across the section; what
+is measured from it (trap, melt, heights) is drawn along it, by a shear v - slope u that keeps areas and heights.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.document.view import BASE, COVER, SectionSet
+from seamcheck.report import facts
+from seamcheck.report.facts import Document, Numbered
+from seamcheck.report.plan import land_side
+
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Dimension:
+    """A length between two points, mm; ``tone`` is the severity of the finding that it shows, or ''."""
+
+    column: str
+    text: str
+    start: Point
+    end: Point
+    tone: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Pin:
+    """A finding tied to a point of the section, mm."""
+
+    number: int
+    at: Point
+    tone: str
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class SectionShapes:
+    """What is drawn of one station; every shape in mm, u outward and v against the light.
+
+    bodies : owner -> material; moved : the moving part after the collapse; traps : by side, after the collapse
+    """
+
+    bodies: dict[int, BaseGeometry]
+    moved: BaseGeometry | None
+    melt: BaseGeometry | None
+    traps: dict[str, BaseGeometry]
+    light: BaseGeometry | None
+    shade: list[BaseGeometry]
+    caster: str
+    window: tuple[float, float, float, float]  # u0, v0, u1, v1
+    dimensions: list[Dimension] = field(default_factory=list)
+    pins: list[Pin] = field(default_factory=list)
+    findings: list[Numbered] = field(default_factory=list)
+
+
+def section_shapes(
+    document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], station: int, sections: SectionSet | None
+) -> SectionShapes:
+    """Everything drawn at one station of a document with or without section outlines."""
+    here = findings_at(document, joint, contour, station)
+    ribless = joint["rib_on"] == "none" or any(n.finding["rule"] == "rib-missing" and not n.is_waived for n in here)
+    found = None if sections is None else sections.at(station)
+    bodies = {} if found is None else solids(*found)
+    values = _Values(contour, station)
+    slope = 0.0 if sections is None else sections.slope_at(station)
+    up = -1 if joint["rib_on"] == "cover" else 1
+    half = (values["rib_width_top"] or values["rib_width"] or 0.0) / 2
+    window = _window(values, contour, half, up, facts.beam_margin(document))
+    casters = [] if sections is None else [row["v"] for row in sections.shade_at(station) if row["v"] is not None]
+    if casters and min(casters) < window[3] + 4.0:
+        window = (*window[:3], max(window[3], min(casters) + 0.8))
+    rib = bodies.get(BASE if up > 0 else COVER)
+    collapse = facts.collapse_of(document)
+    moved, melt, traps = None, None, {}
+    if collapse is not None and not ribless and COVER in bodies:
+        drop = collapse + facts.initial_contact(joint)
+        moved = shapely.affinity.translate(bodies[COVER], 0, -drop)
+        if rib is not None and half:
+            strip = shapely.box(-2 * half, *sorted((0.0, -up * collapse))[:1], 2 * half, max(0.0, -up * collapse))
+            melt = _sheared(strip, slope).intersection(rib)
+        if BASE in bodies:
+            traps = _traps(values, bodies[BASE], moved, slope, up, drop)
+    light, shade, caster = _light(document, values, half, slope, up, window, sections, station)
+    shapes = SectionShapes(bodies, moved, melt, traps, light, shade, caster, window, findings=here)
+    _dimension(shapes, document, joint, contour, values, half, slope, up, ribless)
+    return shapes
+
+
+def findings_at(
+    document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], station: int
+) -> list[Numbered]:
+    """Findings that hold at a station, gravest first."""
+    return [
+        n
+        for n in facts.numbered_findings(document)
+        if n.finding.get("joint") == joint["id"]
+        and n.contour == contour["id"]
+        and bool(facts.stations_of_finding(document, n.finding, contour)[station])
+    ]
+
+
+class _Values:
+    """Values of one station by column; None where not measured."""
+
+    def __init__(self, contour: Mapping[str, Any], station: int) -> None:
+        self.stations, self.station = contour["stations"], station
+
+    def __getitem__(self, column: str) -> float | None:
+        values = self.stations.get(column)
+        return None if values is None else values[self.station]
+
+
+def solids(segments: np.ndarray, owner: np.ndarray) -> dict[int, BaseGeometry]:
+    """Owner -> its material in the section plane, from unordered segments (m, 4), mm."""
+    result = {}
+    for number in np.unique(owner):
+        rows = np.round(segments[owner == number].astype(float), 3).reshape(-1, 2, 2)
+        rows = rows[np.any(rows[:, 0] != rows[:, 1], axis=1)]
+        if len(rows):
+            result[int(number)] = shapely.build_area(shapely.node(shapely.multilinestrings(shapely.linestrings(rows))))
+    return result
+
+
+def trap_area(free: BaseGeometry, side: int, area: float) -> BaseGeometry:
+    """The free room beside the rib out to where it holds the stated area, mm².
+
+    ``free`` lies beside the rib between both parts; the stated area decides where the drawn trap ends, so
+    that drawing and number can't disagree.
+    """
+    low, high = 0.0, 20.0
+    for _ in range(40):
+        middle = (low + high) / 2
+        if free.intersection(_strip(side, middle)).area < area:
+            low = middle
+        else:
+            high = middle
+    return free.intersection(_strip(side, high))
+
+
+def _strip(side: int, reach: float) -> BaseGeometry:
+    return shapely.box(min(0.0, side * reach), -50.0, max(0.0, side * reach), 50.0)
+
+
+def _sheared(shape: BaseGeometry, slope: float) -> BaseGeometry:
+    """A shape drawn along a line that rises by ``slope`` mm for each mm outward."""
+    return shape if slope == 0.0 else shapely.affinity.affine_transform(shape, [1.0, 0.0, slope, 1.0, 0.0, 0.0])
+
+
+def _traps(
+    values: _Values, base: BaseGeometry, moved: BaseGeometry, slope: float, up: int, drop: float
+) -> dict[str, BaseGeometry]:
+    level_base, level_moved = _sheared(base, -slope), _sheared(moved, -slope)
+    result = {}
+    for side, name in ((-1, "inner"), (1, "outer")):
+        area, deep = values[f"trap_area_{name}"], values[f"rib_height_{name}"]
+        if not area or deep is None:
+            continue
+        low, high = (-deep * 1.02, 0.0) if up > 0 else (-drop, deep * 1.02 - drop)
+        free = shapely.box(-20, low, 20, high).difference(shapely.union_all([level_base, level_moved]))
+        pieces = [p for p in getattr(free, "geoms", [free]) if p.intersects(_strip(side, 20.0)) and p.area > 1e-4]
+        pieces = [p.intersection(_strip(side, 20.0)) for p in pieces]
+        near = min((p.distance(shapely.Point(0.0, low)) for p in pieces if not p.is_empty), default=None)
+        own = [p for p in pieces if near is not None and p.distance(shapely.Point(0.0, low)) <= near + 0.05]
+        if own:
+            result[name] = _sheared(trap_area(shapely.union_all(own), side, float(area)), slope)
+    return result
+
+
+def _window(
+    values: _Values, contour: Mapping[str, Any], half: float, up: int, margin: float
+) -> tuple[float, float, float, float]:
+    height = min(values["rib_height"] or 1.2, 4.0)
+    thickness = values["cover_thickness"] or 2.0
+    land = min(values["clamp_land"] or 2.0, 5.0)
+    reach = max(half + margin + land + 0.8, 3.2)
+    low = -(height + 1.6) if up > 0 else -2.0
+    high = thickness + 1.4 if up > 0 else max(thickness, height) + 1.6
+    side = land_side(contour)
+    near = max(half + 2.3, 3.0)
+    return (-reach if side < 0 else -near, low, reach if side >= 0 else near, high)
+
+
+def _light(
+    document: Document, values: _Values, half: float, slope: float, up: int, window: tuple[float, float, float, float],
+    sections: SectionSet | None, station: int,
+) -> tuple[BaseGeometry | None, list[BaseGeometry], str]:  # fmt: skip
+    """Corridor of the light down to the rib top, the strips of it in the shade, and the part that casts it."""
+    if not half:
+        return None, [], ""
+    margin, top = facts.beam_margin(document), values["cover_thickness"] or 0.0
+    lean, inner, outer = values["light_lean"], values["light_enters_inner"], values["light_enters_outer"]
+    foot = half + margin
+    ceiling = window[3]
+
+    def column(low: float, high: float, upto: float) -> BaseGeometry:
+        """The light onto the rib top between two places, up to a height."""
+        ends = []
+        for at in (low, high):
+            enters, above = at, at
+            if lean is not None and inner is not None and outer is not None:
+                share = (at + foot) / (2 * foot)
+                enters = inner - margin + share * (outer - inner + 2 * margin)
+                above = enters + np.tan(np.radians(lean)) * max(ceiling - top, 0.0)
+            ends.append((at, enters, above))
+        (a, a1, a2), (b, b1, b2) = ends
+        shape = shapely.Polygon(
+            [
+                (a, slope * a),
+                (a1, top + slope * a1),
+                (a2, ceiling),
+                (b2, ceiling),
+                (b1, top + slope * b1),
+                (b, slope * b),
+            ]
+        )
+        return shape.intersection(shapely.box(-50, -50, 50, upto))
+
+    rows = [] if sections is None else sections.shade_at(station)
+    given = lean is not None
+    rows = [row for row in rows if row["leans"] == given] or rows
+    shade = [column(row["low"], row["high"], row["v"] if row["v"] is not None else ceiling) for row in rows]
+    caster = next((row for row in rows if row["part"]), None)
+    name = ""
+    if caster is not None:
+        far = "" if caster["v"] is None else f", {caster['v']:.1f} mm above"
+        name = f"{facts.part_names(document).get(caster['part'], caster['part'])}{far}"
+    return column(-foot, foot, ceiling), shade, name
+
+
+_SAME = {
+    "rib_width": ("rib_width_top",),
+    "cover_thickness": ("cover_thickness_min", "cover_thickness_max"),
+    "rib_height_inner": ("rib_height",),
+    "rib_height_outer": ("rib_height",),
+    "gap": ("gap_min", "gap_max"),
+    "clamp_land": ("clamp_share",),
+}
+"""Column of a dimension -> further columns whose findings it shows."""
+
+
+def _dimension(
+    shapes: SectionShapes, document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], values: _Values,
+    half: float, slope: float, up: int, ribless: bool,
+) -> None:  # fmt: skip
+    """Fill in dimensions of what was measured here, and pins for findings that none of them shows."""
+    shown: set[int] = set()
+
+    def add(column: str, title: str, start: Point, end: Point) -> None:
+        names = (column, *_SAME.get(column, ()))
+        found = next(
+            (n for n in shapes.findings if n.finding.get("column") in names or n.finding.get("quantity") in names), None
+        )
+        text = f"{title} {facts.number_text(values[column], column)}"
+        tone = ""
+        if found is not None:
+            shown.add(found.number)
+            tone = tone_of(found)
+            limit = facts.limit_words(document, found.finding)
+            text = f"{title} {facts.value_text(found.finding)}" + (f" ({limit})" if limit else "")
+        shapes.dimensions.append(Dimension(column, text, start, end, tone))
+
+    margin, thick, gap = facts.beam_margin(document), values["cover_thickness"], values["gap"]
+    low = gap or 0.0 if up > 0 else 0.0
+    if half and not ribless:
+        add("rib_width", "rib width", (-half, -slope * half), (half, slope * half))
+    if thick is not None:
+        add("cover_thickness", "cover", (half, low + slope * half), (half, low + thick + slope * half))
+    if gap is not None and abs(gap) > 1e-3:
+        add("gap", "gap", (0.0, 0.0), (0.0, up * gap))
+    side, land = land_side(contour), values["clamp_land"]
+    if side and land is not None and thick is not None and half:
+        a, b = side * (half + margin), side * (half + margin + land)
+        add("clamp_land", "land", (a, low + thick + slope * a), (b, low + thick + slope * b))
+    if not ribless:
+        for sign, name in ((-1, "inner"), (1, "outer")):
+            tall = values[f"rib_height_{name}"]
+            if tall is not None and tall < 6.0:
+                u = sign * half
+                add(f"rib_height_{name}", "rib height", (u, slope * u), (u, slope * u - up * tall))
+            if values[f"lip_gap_{name}"] is not None and name in shapes.traps:
+                u0, v0, u1, v1 = shapes.traps[name].bounds
+                u = u0 if sign < 0 else u1
+                edge = v1 if up > 0 else v0
+                add(f"lip_gap_{name}", "lip gap", (u, edge), (u, edge - up * float(values[f"lip_gap_{name}"] or 0.0)))
+    for numbered in shapes.findings:
+        if numbered.number not in shown:
+            shapes.pins.append(Pin(numbered.number, _anchor(numbered, shapes, values, half, up), tone_of(numbered)))
+
+
+def tone_of(numbered: Numbered) -> str:
+    """'waived' or the severity."""
+    return "waived" if numbered.is_waived else str(numbered.finding["severity"])
+
+
+def _anchor(numbered: Numbered, shapes: SectionShapes, values: _Values, half: float, up: int) -> Point:
+    """Where a finding without a dimension is pinned, by the quantity that it is about."""
+    column = str(numbered.finding.get("column") or numbered.finding.get("quantity") or "")
+    side = -1 if column.endswith("inner") else 1
+    top, tall = values["cover_thickness"] or 1.0, min(values["rib_height"] or 0.6, 4.0)
+    name = "inner" if side < 0 else "outer"
+    if column.startswith("trap") and name in shapes.traps:
+        middle = shapes.traps[name].representative_point()
+        return (middle.x, middle.y)
+    if column.startswith("draft"):
+        return (side * half, -up * tall / 2)
+    if column.startswith(("beam", "light", "spot")):
+        return (0.0, top + 0.5)
+    if column.startswith("clamp"):
+        return (half + 0.6, top)
+    if column.startswith(("cover", "transmission")):
+        return (half * 0.4, top * 0.6)
+    if column.startswith(("support", "overhang", "wall")):
+        return (0.0, -up * (tall + 0.7))
+    if column.startswith(("rib", "slenderness", "melt")):
+        return (0.0, -up * tall * 0.35)
+    return (0.0, 0.0)
