@@ -52,6 +52,12 @@ def rib_missing() -> Model:
     return assemble(RAIN_GAUGE, cover, flat_rim(replace(RAIN_GAUGE, lip_width=0.2, inner="open", outer="open")))
 
 
+def traps_missing() -> Model:
+    cover, _ = draw(RAIN_GAUGE)
+    narrow = {"lip_width": 0.2, "trap_width_inner": 0.1, "trap_width_outer": 0.1}
+    return assemble(RAIN_GAUGE, cover, flat_rim(replace(RAIN_GAUGE, inner="open", outer="open", **narrow)))
+
+
 def seam_junction() -> Model:
     cover, base = draw(LOGGER)
     return assemble(LOGGER, cover, divided(LOGGER, base, at=8.0, reach=20.0))
@@ -135,6 +141,7 @@ MODELS: dict[str, Callable[[], Model]] = {
     "sound-recessed": lambda: build(RECESSED),
     "seam-open": lambda: spoil("no-rib", BAROMETER, length=2.0)[0],
     "rib-missing": rib_missing,
+    "traps-missing": traps_missing,
     "seam-junction": seam_junction,
     "rib-width": lambda: build(
         replace(

@@ -143,6 +143,8 @@ def review_and_keep(
 
 def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tuple[tuple[JointResult, ...], list[Any]]:
     """All joints of an assembly, and (joint, contour, survey) of each."""
+    from dataclasses import replace
+
     from seamcheck.assembly.explain import check_size
     from seamcheck.contour import trace_contour
     from seamcheck.joint import find_joints
@@ -159,10 +161,12 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
         if not (settings.cover or settings.base):  # who names the parts has looked at them
             thickness = [path.columns["cover_thickness"] for path in survey.paths]
             check_size(assembly, (*joint.cover, *joint.base), thickness)
-        survey = survey_interface(joint, contour, survey, settings)
+        if joint.rib_on != "none":  # a lap has one fault; nothing that follows from it is measured
+            survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
-        results.append(JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence))
+        result = JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence, left_out=joint.left_out)
+        results.append(replace(result, band_width=joint.band_width, step=joint.step))
     return tuple(results), surveyed
 
 

@@ -95,6 +95,7 @@ def path_survey(
 def joint(*paths, rib_on="base", joint_id="j1", cover=("p2",), base=("p1",), **survey):
     """A joint over paths; without any, one sound circle."""
     survey.setdefault("interface", {"free_travel": {"value": 0.6, "at": [0.0, 0.0, 0.0], "why": ""}})
+    told = {key: survey.pop(key) for key in ("kind", "left_out", "band_width", "step") if key in survey}
     table = Survey(
         paths=paths or (path_survey(),),
         junctions=survey.pop("junctions", {}),
@@ -103,7 +104,9 @@ def joint(*paths, rib_on="base", joint_id="j1", cover=("p2",), base=("p1",), **s
         counter_part=cover[0],
         **survey,
     )
-    return JointResult(joint_id, cover, base, rib_on, np.array([0.0, 0.0, -1.0]), "touching", ("Typed.",), table)
+    return JointResult(
+        joint_id, cover, base, rib_on, np.array([0.0, 0.0, -1.0]), "touching", ("Typed.",), table, **told
+    )
 
 
 def circle(*changes, **options):

@@ -91,8 +91,12 @@ class Chart {
       const own = contour.summary[this.column];
       const words = this.atlas.words;
       const name = this.walk.joint.contours.length > 1 ? `${contour.id}: ` : "";
-      return own ? `${name}least ${words.value(own.min, this.column)}, median ${words.value(own.median, this.column)}, most ${words.value(own.max, this.column)}` : `${name}not measured`;
+      if (!own) return `${name}not measured`;
+      const tail = (title: string, value: number | null | undefined) => (value === null || value === undefined ? "" : `, ${title} ${words.value(value, this.column)}`);
+      return `${name}least ${words.value(own.min, this.column)}${tail("p05", own.p05)}, median ${words.value(own.median, this.column)}${tail("p95", own.p95)}, most ${words.value(own.max, this.column)}`;
     });
+    const outside = this.walk.joint.summary[this.column]?.outside;
+    if (outside !== undefined) rows.push(`outside a limit: ${(100 * outside).toFixed(outside > 0 && outside < 0.1 ? 1 : 0)} % of the length`);
     return h("p", { class: "chart-summary" }, rows.join(" · "));
   }
 

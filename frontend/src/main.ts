@@ -1,5 +1,6 @@
 /** Puts the page together: reads the data, draws the figures, keeps them in step. */
 
+import { wireAnswers } from "./answers";
 import { Atlas } from "./atlas";
 import { Charts } from "./charts";
 import { append, byId, clear, h, whenNear } from "./dom";
@@ -80,6 +81,7 @@ async function start(): Promise<void> {
   walk.listen((place) => { if (choice) choice.value = String(place.joint); });
 
   wireList();
+  wireAnswers(payload);
   const sheets = drawSheets(atlas);
   wireTheme(() => { plan.draw(); charts.retheme(); space.retheme(); });
   addEventListener("beforeprint", () => {

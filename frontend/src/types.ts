@@ -13,12 +13,13 @@ export interface Contour {
   clamp_side?: "inner" | "outer" | null;
   stations: Stations;
   unmeasured: { column: string; from_s: number; to_s: number; why: string }[];
-  summary: Record<string, { min: number; median: number; max: number } | null>;
+  summary: Record<string, { min: number; median: number; max: number; p05?: number | null; p95?: number | null } | null>;
 }
 
 export interface Joint {
   id: string; cover: string[]; base: string[]; rib_on: string; beam: [number, number, number];
   contours: Contour[];
+  summary: Record<string, { outside?: number } | null>;
 }
 
 export interface Quantity { title: string; unit: string; decimals: number }
@@ -39,6 +40,8 @@ export interface Finding {
   rule: string; quantity: string; column: string | null; value: string; limit: string; limit_at: number | null;
   /** holds along its whole path, though it has no stretch */
   everywhere: boolean;
+  /** that a waiver of it names */
+  place: Record<string, unknown> | null;
   joint: string; contour: string | null; station: number | null;
   from_s: number | null; to_s: number | null; at: [number, number, number] | null;
 }
@@ -76,6 +79,7 @@ export interface PackedSections {
 export interface PackedMesh { part: string; positions: string; triangles: string; face: string; left_out?: number }
 
 export interface Payload {
+  model: { file: string; sha256: string };
   joints: Joint[];
   parts: { id: string; name: string; role: string }[];
   quantities: Record<string, Quantity>;

@@ -98,7 +98,7 @@ def _check_cycles(name: str, text: StepText) -> None:
 
 def _on_a_cycle(inside: dict[int, set[int]]) -> int | None:
     """A node of a directed graph that lies on a cycle, or None (Kahn's algorithm: peel off the rest)."""
-    waiting = {node: 0 for node in inside}
+    waiting = dict.fromkeys(inside, 0)
     for below in inside.values():
         for node in below:
             waiting[node] = waiting.get(node, 0) + 1

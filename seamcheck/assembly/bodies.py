@@ -89,6 +89,7 @@ def same_solid(first: Body, second: Body) -> bool:
 
 
 def explore(shape: Any, kind: Any, *outside: Any) -> Iterator[Any]:
+    """All shapes of a kind within a shape."""
     explorer = TopExp_Explorer(shape, kind, *outside)
     while explorer.More():
         yield explorer.Current()
@@ -128,6 +129,7 @@ def _other(body: Body, note: str) -> Body:
 
 
 def box_of(shape: Any) -> tuple[float, ...] | None:
+    """(6,) mm: least and largest x, y, z of a shape; None where it is void."""
     box = Bnd_Box()
     box.SetGap(0.0)
     BRepBndLib.Add_s(shape, box, False)

@@ -66,6 +66,7 @@ class Operator:
 
 
 def odd_placement(name: str, line: int) -> NotReviewed:
+    """The refusal of a part that is mirrored or scaled in a way that is not followed."""
     return NotReviewed(
         "unsupported",
         f"{name!r} has a part that is placed mirrored or scaled (line {line}) in a way that is not followed here, and "

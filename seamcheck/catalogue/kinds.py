@@ -14,3 +14,13 @@ KINDS: dict[str, str] = {
     LEDGE: "The cover lies on a ledge inside the wall of the base.",
 }
 """Kind -> what it is, in a sentence."""
+
+KIND_NAMES: dict[str, str] = {
+    WELD_RIB: "a weld rib",
+    PLAIN_WALL: "the top of a plain wall",
+    FLAT_LAP: "a flat lap",
+    STEPPED_LAP: "a stepped lap",
+    TONGUE_GROOVE: "a tongue in a groove",
+    LEDGE: "a ledge inside a wall",
+}
+"""Kind -> its name within a sentence."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from seamcheck.catalogue.kinds import KINDS
 from seamcheck.catalogue.message import Amount, Args, Message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import Check, Rule
@@ -17,6 +18,15 @@ from seamcheck.catalogue.words import change_by, fill
 LOW, HIGH = "low", "high"
 BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
 AT_RISK, OPEN_PLACE, RIB_GONE, AT_PLACE = "at-risk", "seam-open.interrupted", "seam-open.no-rib", "place"
+
+
+LAP_ROOM, LAP_NARROW = "rib-missing.room", "rib-missing.narrow"
+LAP_COVER, LAP_STEP = "rib-missing.cover", "rib-missing.step"
+
+
+def lap_kind(kind: str) -> str:
+    """Key of the sentence that names a kind of joint without a rib."""
+    return f"rib-missing.{kind}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +94,15 @@ def _wordings() -> dict[str, Wording]:
         ),
     )
     put(AT_PLACE, Wording("{text}"))
+    lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."
+    room = "The band has room for a rib of {rib} with a flash trap of {trap} on each side."
+    narrow = "A rib of {rib} with a flash trap of {trap} on each side needs {needed}: widen the band by {by}."
+    put(LAP_ROOM, Wording(band, f"{lap.remedy} {room}", lap.harm))
+    put(LAP_NARROW, Wording(band, f"{lap.remedy} {narrow}", lap.harm))
+    put(LAP_COVER, Wording("The cover over it is {thickness} thick, the gap {gap}."))
+    put(LAP_STEP, Wording("The step beside it is {step} high."))
+    for kind, what in KINDS.items():
+        put(lap_kind(kind), Wording(what))
     put(PARTLY, Wording("That holds for {length} of this stretch; on the rest it is beyond {limit}."))
     return found
 

@@ -24,12 +24,11 @@ def ci_options(command: Callable[..., Any]) -> Callable[..., Any]:
         help="Print a line for each finding: plain as compilers do (FILE:LINE: error: ...), or as commands to the "
         "host of a workflow (::error file=...::...).",
     )(command)  # fmt: skip
-    command = option(
+    return option(
         "--baseline", metavar="REVIEW", type=click.Path(path_type=Path), section=CI,
         help="Earlier review document: what it has already and is no worse is known, and only new or worse findings "
         "make the exit code 1.",
     )(command)  # fmt: skip
-    return command
 
 
 def each_options(command: Callable[..., Any]) -> Callable[..., Any]:
@@ -39,13 +38,12 @@ def each_options(command: Callable[..., Any]) -> Callable[..., Any]:
         help="As --each, but review only models that changed since the git revision REV, themselves or their "
         "seamcheck.toml.",
     )(command)  # fmt: skip
-    command = option(
+    return option(
         "--each", is_flag=True, section=CI,
         help="Review every MODEL on its own, and every STEP file below a folder. --sarif, --junit, --markdown and "
         "--annotations hold all of them; every other output becomes a folder with a file for each model, and so "
         "does --baseline.",
     )(command)  # fmt: skip
-    return command
 
 
 def held_against(review: Review, baseline: Path | None) -> Review:

@@ -25,6 +25,10 @@ COMMANDS: dict[str, tuple[str, str]] = {
 """Name -> module that holds a click command called ``command``, and its one line in the list of commands."""
 
 
+DEBUG = "SEAMCHECK_DEBUG"
+"""Environment variable with which an unexpected error shows its traceback, as --debug does."""
+
+
 class LazyGroup(click.Group):
     """A group that imports the module of a command only when that command is asked for."""
 
@@ -75,11 +79,26 @@ class LazyGroup(click.Group):
         except BrokenPipeError:  # the reader of a pipe, such as head, went away
             sys.stdout = open(os.devnull, "w")  # noqa: SIM115
             code = 2
+        except Exception as fault:  # never 0 or 1: those say something about the model
+            code = _unexpected(fault, sys.argv[1:] if args is None else args)
         sys.exit(code if isinstance(code, int) else 0)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         with formatter.section("Commands"):
             formatter.write_dl([(name, line) for name, (_, line) in COMMANDS.items()])
+
+
+def _unexpected(fault: Exception, args: Sequence[str]) -> int:
+    """Say in one sentence that seamcheck itself failed, and where it helps show the traceback; returns exit code 2."""
+    wants_all = "--debug" in args or bool(os.environ.get(DEBUG))
+    if wants_all:
+        import traceback
+
+        traceback.print_exception(fault)
+    what = " ".join(f"{type(fault).__name__}: {fault}".split())
+    hint = "" if wants_all else f" With {DEBUG}=1 in the environment the traceback is shown."
+    click.echo(f"seamcheck: a fault in seamcheck itself ({what[:300]}); nothing was decided.{hint}", err=True)
+    return 2
 
 
 def _nearest(name: str) -> str:

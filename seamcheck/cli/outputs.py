@@ -68,7 +68,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("csv", f"{_REPORT}.csv:render_csv", "the table of all stations", needs_seam=True),
     Output(
         "dxf", f"{_REPORT}.dxf:render_dxf", "seam, land and findings as a drawing seen along the light",
-        needs_seam=True,
+        needs_view=True, needs_seam=True,
     ),
     Output(
         "step", f"{_REPORT}.step:render_step", "the model with mid-line, seam faces and findings for any CAD",
@@ -84,6 +84,7 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for hosts of code", for_many=True),
     Output("junit", f"{_REPORT}.ci.junit:render_junit", "rules as test cases in JUnit XML", for_many=True),
+    Output("questions", f"{_REPORT}.letter:render_letter", "the questions to others, as a letter in Markdown"),
     Output("markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a job", for_many=True),
 )  # fmt: skip
 
@@ -195,11 +196,13 @@ def _write(
 def fields_of(options: Mapping[str, Any]) -> Fields | None:
     """The fields of the report that were given; None for none."""
     pairs = read_pairs(tuple(options.get("fields") or ()), "--field", "project='Weather station'")
-    if not pairs:
+    answers_file = options.get("answers_file")
+    if not pairs and answers_file is None:
         return None
     from seamcheck.report.fields import read_fields
+    from seamcheck.settings.answers import read_answers
 
-    return read_fields(pairs)
+    return read_fields(pairs, answers=None if answers_file is None else read_answers(answers_file))
 
 
 def make(

@@ -48,6 +48,8 @@ def _output_options(command: Any) -> Any:
 @click.command(cls=SectionedCommand, name="propose", short_help="Propose a weld rib for parts without one.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @_joint_options
+@option("--rib-on", type=click.Choice(["base", "cover"]), default="base", show_default=True, section=JOINT,
+        help="The part that the rib is cut out of.")  # fmt: skip
 @option("--draft", metavar="DEGREES", type=float, default=0.5, show_default=True, section=JOINT,
         help="Draft of the rib's flanks and the traps' walls.")  # fmt: skip
 @option("--lip", metavar="MM", type=float, section=JOINT,
@@ -67,6 +69,7 @@ def command(
     models: tuple[Path, ...],
     settings_file: Path | None,
     no_settings_file: bool,
+    rib_on: str,
     draft: float,
     lip: float | None,
     open_sides: tuple[str, ...],
@@ -100,7 +103,8 @@ def command(
     fixed = {name: options[name] for name in DIMENSIONS if options[name] is not None}
     with one._progress(models) as progress:
         result = propose(
-            list(models), settings, fixed=fixed, draft=draft, lip=lip, open_sides=open_sides, progress=progress,
+            list(models), settings, fixed=fixed, draft=draft, lip=lip, open_sides=open_sides, rib_on=rib_on,
+            progress=progress,
             time_limit=time_limit, memory_limit=memory_limit, with_view="html" in wanted,
         )  # fmt: skip
     show(text.one_line(result.document) if quiet else text.whole(result.document))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -71,6 +72,11 @@ RUN = "Run"
 )  # fmt: skip
 @option("--no-settings-file", is_flag=True, section=LIMITS, help="Use no settings file at all.")
 @option(
+    "--answers", "answers_file", metavar="FILE", section=LIMITS, type=click.Path(path_type=Path),
+    help="Decisions and answers that the review page saved: accepted findings count as waived, answered questions "
+    "leave the list. Read only where named here.",
+)  # fmt: skip
+@option(
     "--today",
     metavar="DAY",
     callback=read_day,
@@ -138,9 +144,18 @@ def command(
     """
     from seamcheck.pipeline import review, settings_for
 
+    answers_file = options["answers_file"]
+    answers = None
+    if answers_file is not None:
+        from seamcheck.settings.answers import read_answers
+
+        answers = read_answers(answers_file)
+
     def review_one(paths: tuple[Path, ...], views: bool) -> Review:
         settings = settings_for(paths, settings_file, not no_settings_file).changed(_changes(options))
         settings = _on_day(settings, options["today"])
+        if answers is not None:
+            settings = replace(settings, waivers=(*settings.waivers, *answers.waivers(answers_file.name)))
         with _progress(paths) as progress:
             result = review(
                 paths, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
@@ -148,6 +163,11 @@ def command(
             )  # fmt: skip
         if debug and result.traceback:
             click.echo(result.traceback, err=True)
+        if answers is not None:
+            from seamcheck.report.review import Review
+            from seamcheck.settings.answers import with_answers
+
+            return Review(with_answers(result.document, answers), result.traceback)
         return result
 
     if not no_cache:

@@ -56,7 +56,7 @@ class Amount(click.ParamType[Any]):
         return number
 
 
-def option(*names: str, section: str, **more: Any) -> Callable[[Any], Any]:
+def option(*names: str, section: str, **more: Any) -> Callable[[Callable[..., Any]], Callable[..., Any]]:
     """``click.option`` under a heading."""
     return click.option(*names, cls=SectionedOption, section=section, **more)
 

@@ -149,4 +149,5 @@ def rule_is_on(document: Document, rule: str) -> bool:
 
 
 def is_optional(rule: str) -> bool:
+    """Whether a rule is judged only where the settings bring it in."""
     return rule in RULES and RULES[rule].optional

@@ -217,8 +217,8 @@ def _quantity(key: str, pair: JointPair, changes: Sequence[Change]) -> Record:
         "quantity": key,
         "title": QUANTITIES[key].title if key in QUANTITIES else key,
         "unit": QUANTITIES[key].unit if key in QUANTITIES else "",
-        "old": pair.old["summary"].get(key),
-        "new": pair.new["summary"].get(key),
+        "old": _three(pair.old["summary"].get(key)),
+        "new": _three(pair.new["summary"].get(key)),
         "length_mm": number(length),
         "share": number(min(1.0, length / whole)),
         "changes": [_change(change) for change in changes],
@@ -358,3 +358,8 @@ def _is_identical(shared: Mapping[str, Any], found: Found, joints: Sequence[Reco
 
 def _plain(entry: Mapping[str, Any]) -> Record:
     return {key: number(value) if isinstance(value, float) else value for key, value in entry.items()}
+
+
+def _three(summary: Mapping[str, Any] | None) -> dict[str, Any] | None:
+    """Least, median and largest of a summary."""
+    return None if summary is None else {key: summary[key] for key in ("min", "median", "max")}

@@ -23,7 +23,7 @@ from seamcheck.catalogue.cautions import (
 )
 from seamcheck.catalogue.message import NOTE, Amount, Message
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import OFF, Rule
+from seamcheck.catalogue.rule import OFF, Rule, slack_of
 from seamcheck.document import records
 from seamcheck.document.plain import numbers, plain
 from seamcheck.errors import NotReviewed
@@ -33,7 +33,7 @@ from seamcheck.judge.joint_judge import point
 from seamcheck.judge.parts_outside import parts_outside
 from seamcheck.judge.tolerance import tolerance_states
 from seamcheck.measure.table import PathSurvey, initial_contact
-from seamcheck.sections.stretches import cell_lengths, weighted_median
+from seamcheck.sections.stretches import cell_lengths, weighted_median, weighted_quantile
 from seamcheck.settings.declared import NUMBERS
 from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
@@ -180,14 +180,14 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         why=_notes(joint.why),
         length_mm=sum(path.length for path in survey.paths),
         initial_contact_mm=initial_contact(survey),
-        summary={key: _summary(seam.pooled(key), _weights(survey.paths)) for key in keys},
+        summary=_summaries(seam, keys, survey.paths, joint.rib_on == "none"),
         junctions={name: point(place) for name, place in sorted(survey.junctions.items())},
         interruptions=[
             records.Missing(length_mm=gap.length, at=point(gap.at), contours=sorted({name for name, _ in gap.ends}))
             for gap in survey.interruptions
         ],
         seam_faces=_seam_faces(joint, parts),
-        contours=[_contour(path, views.get(path.id), joint.rib_on == "none") for path in survey.paths],
+        contours=[_contour(path, views.get(path.id)) for path in survey.paths],
         interface=interface,
         tolerances=states,
         parts_outside=parts_outside(seam, states),
@@ -219,17 +219,59 @@ def _weights(paths: Sequence[PathSurvey]) -> np.ndarray:
     return np.concatenate(cells) if cells else np.zeros(0)
 
 
+def _summaries(
+    seam: JudgedSeam, keys: Sequence[str], paths: Sequence[PathSurvey], is_flat: bool
+) -> dict[str, records.Summary | None]:
+    """Of every column over all paths, with the share of its length that is beyond a limit."""
+    weights = _weights(paths)
+    result = {}
+    for key in keys:
+        found = _summary(seam.pooled(key), weights)
+        beyond = _beyond(seam, key, is_flat)
+        if found is not None and beyond is not None:
+            measured = weights[np.isfinite(seam.pooled(key))].sum()
+            found = replace(found, outside=float(weights[beyond].sum() / measured) if measured else 0.0)
+        result[key] = found
+    return result
+
+
+def _beyond(seam: JudgedSeam, key: str, is_flat: bool) -> np.ndarray | None:
+    """(n,) bool over all paths: where a column is beyond a limit of a rule in force; None where no rule limits it."""
+    masks, limited = [], False
+    slack = slack_of(key, QUANTITIES[key].unit) if key in QUANTITIES else 0.0
+    for view in seam.paths:
+        values = np.asarray(view.path.columns.get(key, np.full(len(view.path.s), np.nan)), dtype=float)
+        mask = np.zeros(len(values), dtype=bool)
+        for rule in in_force(seam.settings):
+            if seam.settings.severity(rule.key) == OFF or (is_flat and not rule.for_flat_overlap):
+                continue
+            for check in rule.checks:
+                if check.column != key:
+                    continue
+                for sign, bound in ((1.0, check.lower), (-1.0, check.upper)):
+                    for step in () if bound is None else view.steps(rule, check, bound):
+                        limited = True
+                        with np.errstate(invalid="ignore"):
+                            mask |= (values - step.limit) * sign < -slack
+        masks.append(mask)
+    return np.concatenate(masks) if limited and masks else None
+
+
 def _summary(values: np.ndarray, weights: np.ndarray) -> records.Summary | None:
-    """Least, median (by length of seam) and largest; None where nothing was measured."""
+    """Least, largest and, by length of seam, median, 5 % and 95 %; None where nothing was measured."""
     known = np.isfinite(values)
     if not known.any():
         return None
     return records.Summary(
-        min=float(values[known].min()), median=weighted_median(values, weights), max=float(values[known].max())
+        min=float(values[known].min()),
+        median=weighted_median(values, weights),
+        max=float(values[known].max()),
+        p05=weighted_quantile(values, weights, 0.05),
+        p95=weighted_quantile(values, weights, 0.95),
     )
 
 
-def _contour(path: PathSurvey, view: JudgedPath | None, is_flat: bool) -> records.ContourRecord:
+def _contour(path: PathSurvey, view: JudgedPath | None) -> records.ContourRecord:
     keys = _columns([path])
     weights = _weights([path])
     side: Any = path.clamp_side or None
@@ -248,7 +290,7 @@ def _contour(path: PathSurvey, view: JudgedPath | None, is_flat: bool) -> record
         },
         unmeasured=[run for key in keys for run in _unmeasured(path, key)],
         summary={key: _summary(np.asarray(path.columns[key], dtype=float), weights) for key in keys},
-        bounds=[] if view is None else _bounds(view, is_flat),
+        bounds=[] if view is None else _bounds(view),
     )
 
 
@@ -269,11 +311,11 @@ def _unmeasured(path: PathSurvey, key: str) -> list[records.Unmeasured]:
     ]
 
 
-def _bounds(view: JudgedPath, is_flat: bool) -> list[records.Bounds]:
+def _bounds(view: JudgedPath) -> list[records.Bounds]:
     """What each rule compares along this path: a number, or one for every station where the bound changes."""
     result = []
     for rule in in_force(view.seam.settings):
-        if view.seam.settings.severity(rule.key) == OFF or (is_flat and not rule.for_flat_overlap):
+        if not view.seam.judges(rule):
             continue
         for check in rule.checks:
             if check.column not in view.path.columns:

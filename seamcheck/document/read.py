@@ -26,6 +26,7 @@ from seamcheck.document.upgrade import upgraded
 from seamcheck.document.view import ViewDamaged, unpack_view
 from seamcheck.errors import REASONS, UsageError
 from seamcheck.judge.findings import NOT_REVIEWED, verdict_of
+from seamcheck.version import __version__
 
 LARGEST_FILE = 1 << 30
 """Bytes; a document with pictures of a large model has a few per cent of that."""
@@ -146,6 +147,8 @@ def _unknown_keys(document: Document) -> Iterator[tuple[str, str]]:
         for i, record in enumerate(records):
             for name, keys in known:
                 value = getattr(record, name, None)
+                if name in ("rule", "quantity") and document.seamcheck != __version__:
+                    continue  # rules come and go with the version
                 if value is not None and value not in keys:
                     yield f"{place}[{i}].{name}", f"{_short(repr(value))} is no {name} that this version knows"
     if document.reason is not None and document.reason.code not in REASONS:

@@ -87,11 +87,16 @@ class Reason(Record, frozen=True, kw_only=True):
 
 
 class Summary(Record, frozen=True, kw_only=True):
-    """Of one quantity; in the median every station counts as long as its part of the seam."""
+    """Of one quantity; every station counts as long as its part of the seam."""
 
     min: Real | None
     median: Real | None
     max: Real | None
+    p05: Annotated[Real | UnsetType | None, Meta(description="5 % of the measured length lie at or below it")] = UNSET
+    p95: Annotated[Real | UnsetType | None, Meta(description="95 % of the measured length lie at or below it")] = UNSET
+    outside: Annotated[
+        Real | UnsetType, Meta(description="share of the measured length that is beyond a limit of a rule in force")
+    ] = UNSET
 
 
 class Unmeasured(Record, frozen=True, kw_only=True):

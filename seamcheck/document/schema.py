@@ -38,10 +38,12 @@ def record(properties: dict[str, Any], optional: tuple[str, ...] = (), **more: A
 
 
 def maybe(text: dict[str, Any]) -> dict[str, Any]:
+    """The same, or null."""
     return {**text, "type": [text["type"], "null"]}
 
 
 def listed(item: dict[str, Any]) -> dict[str, Any]:
+    """A list of such items."""
     return {"type": "array", "items": item}
 
 

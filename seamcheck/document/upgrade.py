@@ -7,15 +7,16 @@ from typing import Any
 from seamcheck.catalogue.cautions import ALWAYS_ASSUMED, remark
 from seamcheck.catalogue.kinds import FLAT_LAP, WELD_RIB
 from seamcheck.catalogue.message import NOTE
-from seamcheck.document.records import SCHEMA_VERSION
+from seamcheck.document.records import SCHEMA_VERSION, SettingsRecord
 from seamcheck.errors import UsageError
+from seamcheck.settings.declared import NUMBERS
 
 
 def upgraded(document: dict[str, Any], name: str) -> dict[str, Any]:
     """The document in this schema version; UsageError where it is of a version that can't be read.
 
-    What version 1 does not say stays unsaid: sentences get the key 'note', and confidence is None. The ids of its
-    findings are of the older kind; a comparison goes by places first.
+    What version 1 does not say stays unsaid: sentences get the key 'note', and confidence is None. What it says of
+    materials is left out. The ids of its findings are of the older kind; a comparison goes by places first.
     """
     version = document.get("schema_version")
     if version == SCHEMA_VERSION:
@@ -36,6 +37,7 @@ def upgraded(document: dict[str, Any], name: str) -> dict[str, Any]:
 
 def _from_1(document: dict[str, Any]) -> dict[str, Any]:
     model = document["model"]
+    severities = {entry["rule"]: entry["severity"] for entry in document["limits"]}
     result = {
         **document,
         "schema_version": SCHEMA_VERSION,
@@ -44,17 +46,25 @@ def _from_1(document: dict[str, Any]) -> dict[str, Any]:
             "notes": _said(model["notes"]),
             "parts": [{**part, "notes": _said(part["notes"])} for part in model["parts"]],
         },
-        "joints": [_joint(joint) for joint in document["joints"]],
+        "joints": [_joint(joint, severities) for joint in document["joints"]],
         "findings": [_finding(finding) for finding in document["findings"]],
         "assumptions": [_plain(remark(key)) for key in ALWAYS_ASSUMED],
         "not_checked": _said(document["not_checked"]),
+        "settings": _settings(document["settings"]),
     }
     if document["reason"] is not None:
         result["reason"] = {**document["reason"], "key": document["reason"]["code"], "args": {}}
     return result
 
 
-def _joint(joint: dict[str, Any]) -> dict[str, Any]:
+def _settings(settings: dict[str, Any]) -> dict[str, Any]:
+    """The settings of that version; numbers that it had not yet stand at their defaults, others are left out."""
+    record = SettingsRecord.__struct_encode_fields__
+    defaults = {f"{number.attribute}_mm": number.default for number in NUMBERS.values()}
+    return {key: settings.get(key, defaults.get(key)) for key in record}
+
+
+def _joint(joint: dict[str, Any], severities: dict[str, str]) -> dict[str, Any]:
     gaps = [
         value
         for contour in joint["contours"]
@@ -62,14 +72,22 @@ def _joint(joint: dict[str, Any]) -> dict[str, Any]:
         for value in contour["stations"].get(key, ())
         if value is not None
     ]
+    kept = {key: value for key, value in joint.items() if key != "material"}  # of another form then
     return {
-        **joint,
+        **kept,
         "kind": FLAT_LAP if joint["rib_on"] == "none" else WELD_RIB,
         "confidence": None,
         "why": _said(joint["why"]),
         "initial_contact_mm": min(gaps, default=None),
         "seam_faces": joint.get("seam_faces") or {"rib": [], "opposite": []},
-        "contours": [{"clamp_side": None, **contour} for contour in joint["contours"]],
+        "contours": [
+            {
+                "clamp_side": None,
+                **contour,
+                "bounds": [{"severity": severities.get(b["rule"], "note"), **b} for b in contour["bounds"]],
+            }
+            for contour in joint["contours"]
+        ],
     }
 
 

@@ -24,6 +24,7 @@ class Writable(Protocol):
 
 
 def write_message(stream: Writable, message: Any) -> None:
+    """Write one message, its length first."""
     body = pickle.dumps(message, protocol=pickle.HIGHEST_PROTOCOL)
     stream.write(len(body).to_bytes(8, "big") + body)
     stream.flush()

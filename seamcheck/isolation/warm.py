@@ -38,7 +38,7 @@ CAN_FORK_WARM = sys.platform.startswith("linux")
 every job gets a fresh child, which loads the kernel anew."""
 
 _LOADING_LIMIT_S = 300.0
-_ONE_THREAD = {name: "1" for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS")}
+_ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 
 
 class Stopped(Exception):

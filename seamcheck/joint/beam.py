@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from seamcheck.joint.constants import ON_NORMAL
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
 
@@ -11,6 +12,10 @@ _STEEP = (
     0.6,
     0.35,
 )  # |cosine| between a flank's normal and the beam, at most: first guess, then the beam found
+_ONE_WAY = 0.999998  # cosine of 0.1 degrees: planes of one direction
+_RUNS_ALONG = 0.1  # |cosine| between a wall's normal and a pull along which it runs, with its draft
+_CLEARLY_MORE = 1.3  # times the area of flanks that run along the guess
+_MOST = 0.7  # of the flanks' area must run along a pull that is not square to the seam: chamfers don't
 _MOST_BENT = 100  # faces that are no planes, whose exact normals are worth their time; of more the facets average out
 
 
@@ -57,6 +62,46 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
             return None
         pull = vectors[:, 0] * np.sign(vectors[:, 0] @ guess)
     return pull if pull @ guess > 0.5 else None
+
+
+def light_axis(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
+    """The axis of the light: the pull of the flanks; a plane seam that lies nearly square to it has its normal.
+
+    Flanks of a seam that runs aslant lie steep to its normal: then the pull is sought from the part's own walls.
+
+    Parameters and result are those of ``pull_direction``.
+    """
+    pull = pull_direction(body, seam_faces, _steepest_walls(body, seam_faces, guess))
+    normal = _plane_normal(body, seam_faces)
+    if pull is None or normal is None:
+        return pull
+    normal = normal * np.sign(normal @ guess)
+    return normal if pull @ normal > np.cos(np.radians(ON_NORMAL)) else pull
+
+
+def _plane_normal(body: Body, faces: tuple[int, ...]) -> np.ndarray | None:
+    """(3,) unit normal of planar faces that all lie in one direction; None of others."""
+    normals = body.planes[list(faces), :3]
+    if not len(normals) or not np.isfinite(normals).all() or (normals @ normals[0] < _ONE_WAY).any():
+        return None
+    return np.asarray(normals[0])
+
+
+def _steepest_walls(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray:
+    """Of the guess and the directions of the part's planes, that along which most area of the seam's flanks runs."""
+    ring = body.neighbours(set(seam_faces))
+    flanks = body.planes[ring, :3]
+    area = np.prod(np.maximum(np.sort(body.boxes[ring, 3:] - body.boxes[ring, :3], axis=1)[:, 1:], 0.0), axis=1)
+    known = np.isfinite(flanks[:, 0]) & np.isfinite(area)
+    flanks, area = flanks[known], area[known]
+    planes = body.planes[np.isfinite(body.planes[:, 0]), :3]
+    others = np.unique(np.round(planes * np.sign(planes @ guess + 1e-12)[:, None], 4), axis=0)
+    others = others[(others @ guess > 0.5) & (others @ guess < _ONE_WAY)]
+    ways = np.vstack([guess[None], others])
+    along = (np.abs(ways @ flanks.T) < _RUNS_ALONG) @ area
+    best = int(np.argmax(along))
+    clear = along[best] > _CLEARLY_MORE * along[0] and along[best] > _MOST * area.sum()
+    return ways[best] / np.linalg.norm(ways[best]) if clear else guess
 
 
 def _exact(body: Body, faces: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:

@@ -8,16 +8,29 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.beam import pull_direction
+from seamcheck.catalogue.kinds import KIND_NAMES, WELD_RIB
+from seamcheck.joint.beam import light_axis
+from seamcheck.joint.constants import (
+    BAND_SHARE,
+    BRIDGED,
+    FALLS,
+    FREE_ENOUGH,
+    LONGEST_DROP,
+    NARROWEST,
+    SAME_LEVEL,
+    SAME_LEVEL_WIDTHS,
+    WIDEST,
+    WIDEST_LAP,
+)
 from seamcheck.joint.contact import Surface, coverage, directions, heights_at, near_surface
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.kind import kind_of
 from seamcheck.joint.light import LightSide, inner_points, light_side
-from seamcheck.joint.patches import NARROWEST, SAME_LEVEL, WIDEST, Patch, find_patches
+from seamcheck.joint.patches import Patch, find_patches
+from seamcheck.joint.profile import Beside, look_beside
 from seamcheck.kernel import Body
 
-LONGEST_DROP = 0.9  # mm: a stretch of rib may lie lower than the rest by up to this and still belong to it
 _ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
-_FREE_ENOUGH = 0.5  # share of the seam over which the way of the light must be free
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -25,6 +38,7 @@ class Candidate:
     """One reading of one pair.
 
     carrier, counter : part ids; frame : z from carrier into counter
+    beside : what lies beside the bands
     patches : the seam's bands; gap : mm, to the opposite face; level : mm, height of the band; length : mm
     through_counter, through_carrier : what the light would meet on the two ways in
     """
@@ -38,7 +52,7 @@ class Candidate:
     gap: float
     level: float
     length: float
-    rib_like: bool
+    beside: Beside
     through_counter: LightSide
     through_carrier: LightSide
 
@@ -52,13 +66,18 @@ class Candidate:
         return float(np.average([p.falls for p in self.patches], weights=[p.length for p in self.patches]))
 
     @property
-    def shoulder(self) -> float:
-        return float(np.average([p.shoulder for p in self.patches], weights=[p.length for p in self.patches]))
+    def stands_out(self) -> bool:
+        """Whether the band is the top of a rib: it falls away to a trap floor on one side at least."""
+        return self.kind == WELD_RIB
 
     @property
-    def stands_out(self) -> bool:
-        """Whether the band is the top of a rib: it falls away to a near shoulder on one side at least."""
-        return self.rib_like and self.shoulder > 0.1
+    def kind(self) -> str:
+        return kind_of(self.beside, self.falls, self.width)
+
+    @property
+    def describes(self) -> str:
+        """What it is, in words."""
+        return f"a band {self.width:.2f} mm wide and {self.length:.0f} mm long ({KIND_NAMES[self.kind]})"
 
     @property
     def share(self) -> float:
@@ -66,7 +85,8 @@ class Candidate:
 
     @property
     def encloses(self) -> float:
-        return sum(p.encloses for p in self.patches)
+        """mm², area inside the bands' loops, short interruptions bridged."""
+        return enclosed(self.region, self.length)
 
     @property
     def free(self) -> float:
@@ -95,7 +115,7 @@ def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> list[Candidate]:
         ):
             frame = Frame.along(z, bodies[carrier].box[:3])
             candidate = _read(carrier, counter, frame, own, opposite, bodies, others)
-            pull = None if candidate is None else pull_direction(bodies[carrier], candidate.faces, z)
+            pull = None if candidate is None else light_axis(bodies[carrier], candidate.faces, z)
             if pull is not None and pull @ z < _ALONG:  # a slope or a dome: look again along the pull
                 frame = Frame.along(pull, bodies[carrier].box[:3])
                 candidate = _read(carrier, counter, frame, own, opposite, bodies, others) or candidate
@@ -114,13 +134,15 @@ def _read(
     others: list[Body],
 ) -> Candidate | None:
     patches = find_patches(bodies[carrier], own, coverage(own, opposite, frame), frame, 1.0)
-    chosen, rib_like = _choose(patches)
+    chosen = _choose(patches)
     if not chosen:
         return None
     faces = tuple(sorted({f for patch in chosen for f in patch.faces}))
     region = shapely.unary_union([patch.region for patch in chosen])
     points = _on_top(inner_points(region), own, faces, frame)
     gap = min(patch.gap for patch in chosen)
+    width = float(np.average([p.width for p in chosen], weights=[p.length for p in chosen]))
+    rounded = any(p.rounded for p in chosen)
     return Candidate(
         carrier,
         counter,
@@ -131,34 +153,56 @@ def _read(
         gap,
         float(np.median(points[:, 2])) if len(points) else float("nan"),
         sum(patch.length for patch in chosen),
-        rib_like,
+        look_beside(region, faces, own, opposite, frame, width, slopes=not rounded),
         light_side(points, 1.0, bodies[counter], others, frame),
         light_side(points, -1.0, bodies[carrier], others, frame),
     )
 
 
-def _choose(patches: list[Patch]) -> tuple[list[Patch], bool]:
+def enclosed(region: BaseGeometry, length: float) -> float:
+    """Area (mm²) that a band runs round, without the band itself.
+
+    Parameters
+    ----------
+    region : the band, mm; length : mm; an interruption of up to BRIDGED of it is bridged
+    """
+    half = BRIDGED * length / 2
+    holes = sum(shapely.Polygon(ring).area for polygon in _polygons(region) for ring in polygon.interiors)
+    if holes > 0.05 * region.convex_hull.area:
+        return float(holes)
+    bridged = region.buffer(half, quad_segs=4).buffer(-half, quad_segs=4)
+    filled, own = (sum(shapely.Polygon(p.exterior).area for p in _polygons(shape)) for shape in (bridged, region))
+    return float(max(0.0, filled - own))
+
+
+def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:
+    return [part for part in shapely.get_parts(region) if part.geom_type == "Polygon"]
+
+
+def _choose(patches: list[Patch]) -> list[Patch]:
     """The bands that make up the seam: the lowest level of long, narrow, standing-out bands."""
-    bands = [p for p in patches if NARROWEST <= p.width <= WIDEST and p.length >= 4 * p.width and p.share >= 0.5]
-    ribs = [p for p in bands if p.falls >= 0.75]
+    long = [p for p in patches if p.length >= 4 * p.width and p.share >= BAND_SHARE and p.width >= NARROWEST]
+    bands = [p for p in long if p.width <= WIDEST]
+    ribs = [p for p in bands if p.falls >= FALLS]
     rib_like = bool(ribs)
     if not ribs:
         ribs = [p for p in bands if not p.rounded]
     if not ribs:
-        return [], False
-    levels = [_at_level(ribs, p.gap) for p in ribs]
+        ribs = [p for p in long if p.width <= WIDEST_LAP and p.encloses > 0 and not p.rounded]
+    if not ribs:
+        return []
+    levels = [_at_level(ribs, p) for p in ribs]
     lengths = [sum(p.length for p in level) for level in levels]
-    long = [i for i, length in enumerate(lengths) if length >= 0.25 * max(lengths)]
-    lowest = min(long, key=lambda i: ribs[i].gap)
+    longest = [i for i, length in enumerate(lengths) if length >= 0.25 * max(lengths)]
+    lowest = min(longest, key=lambda i: ribs[i].gap)
     seam, level = _without_posts(levels[lowest]), ribs[lowest].gap
-    if rib_like:
-        seam = _with_low_stretches(seam, patches, level)
-    return seam, rib_like
+    return _with_low_stretches(seam, patches, level) if rib_like else seam
 
 
-def _at_level(ribs: list[Patch], gap: float) -> list[Patch]:
+def _at_level(ribs: list[Patch], one: Patch) -> list[Patch]:
     """The bands at one level. Beside a flat top its rounded faces are fillets; without one they are the top."""
-    level = [p for p in ribs if abs(p.gap - gap) <= SAME_LEVEL]
+    within = min(SAME_LEVEL, SAME_LEVEL_WIDTHS * one.width)
+    level = [p for p in ribs if abs(p.gap - one.gap) <= within]
     return [p for p in level if not p.rounded] or level
 
 
@@ -238,9 +282,9 @@ def _on_top(points: np.ndarray, own: Surface, faces: tuple[int, ...], frame: Fra
 
 def is_free(side: LightSide) -> bool:
     """Whether light can come in on this side over most of the seam."""
-    return side.free >= _FREE_ENOUGH and np.isfinite(side.thickness)
+    return side.free >= FREE_ENOUGH and np.isfinite(side.thickness)
 
 
 def is_shaded(side: LightSide) -> bool:
     """Whether light could come in on this side, were other parts not in its way."""
-    return side.alone >= _FREE_ENOUGH > side.free and np.isfinite(side.thickness)
+    return side.alone >= FREE_ENOUGH > side.free and np.isfinite(side.thickness)

@@ -11,12 +11,11 @@ import numpy as np
 import shapely
 from scipy.spatial import cKDTree
 
+from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, NEAR
 from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet
 
-LARGEST_GAP = 1.0  # mm, parts drawn further apart than this do not count as facing
-NEAR = 3.5  # mm: faces that lie further from the other part are not looked at, trap floors are
-LARGEST_OVERLAP = 1.2  # mm, a rib drawn deeper than this into the other part does not count
 STEEPEST = 0.75  # cosine between a face's normal and the direction in which it can oppose
 _DEFLECTION, _ANGLE = 0.05, 0.35  # mm, radians: facets that are good enough to find
 _MOST_SAMPLES = 64  # per facet
@@ -52,10 +51,8 @@ class Coverage:
 
 def near_surface(body: Body, other_box: np.ndarray, reach: float = NEAR) -> Surface:
     """Facets of the faces whose boxes come within reach of the other body's box."""
-    low, high = body.boxes[:, :3], body.boxes[:, 3:]
-    with np.errstate(invalid="ignore"):
-        near = np.all((low <= other_box[3:] + reach) & (high >= other_box[:3] - reach), axis=1)
-    facets = body.facets(np.flatnonzero(near), _DEFLECTION, _ANGLE)
+    near = np.flatnonzero(boxes_meet(body.boxes, other_box, reach))
+    facets = body.facets(near, _DEFLECTION, _ANGLE)
     across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
     length = np.linalg.norm(across, axis=1)
     keep = length > 1e-9

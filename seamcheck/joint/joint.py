@@ -33,6 +33,8 @@ class Joint:
     other_ribs : rib tops of other joints that share a part with this one, as (part id, faces)
     kind : a key of KINDS in catalogue/kinds.py
     confidence : 0 to 1, how far the evidence carries this reading; None where it was not weighed
+    left_out : what may be another joint and could not be told, as sentences
+    band_width : mm, of the rib top or band; step : mm, of what lies beside a lap's; NaN where there is none
     bodies : part id -> Body of every solid; parts : part id -> Part
     """
 
@@ -55,6 +57,9 @@ class Joint:
     other_ribs: tuple[tuple[str, tuple[int, ...]], ...] = ()
     kind: str = WELD_RIB
     confidence: float | None = None
+    left_out: tuple[str, ...] = ()
+    band_width: float = float("nan")
+    step: float = float("nan")
 
     @property
     def rib(self) -> Body:

@@ -3,14 +3,48 @@
 from __future__ import annotations
 
 import difflib
+from collections import Counter
+from collections.abc import Mapping
 
-from seamcheck.assembly.parts import Part
+import numpy as np
+
+from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.errors import UsageError
+from seamcheck.kernel import Body
 
 
 def shown(part: Part) -> str:
     """A part as messages call it."""
     return f"'{part.name}' ({part.id})" if part.name else part.id
+
+
+class Names:
+    """Parts as messages call them; equal names are told apart by size, place and file.
+
+    Parameters
+    ----------
+    assembly : as read; bodies : of its solids, by part id
+    """
+
+    def __init__(self, assembly: Assembly, bodies: Mapping[str, Body]) -> None:
+        self._parts = {part.id: part for part in assembly.parts}
+        self._bodies = bodies
+        solids = [part for part in assembly.parts if part.kind == "solid"]
+        self._often = {name for name, times in Counter(part.name for part in solids).items() if times > 1}
+        self._files = [file.name for file in assembly.files]
+
+    def __call__(self, ident: str) -> str:
+        part = self._parts[ident]
+        if part.name not in self._often or ident not in self._bodies:
+            return shown(part)
+        box = self._bodies[ident].box
+        if not np.isfinite(box).all():
+            return shown(part)
+        size = " x ".join(f"{side:.0f}" for side in box[3:] - box[:3])
+        place = ", ".join(f"{c:.0f}" for c in (box[3:] + box[:3]) / 2)
+        file = f", {self._files[part.file]}" if len(self._files) > 1 else ""
+        called = f"'{part.name}' ({part.id}" if part.name else f"{part.id} ("
+        return f"{called}{', ' if part.name else ''}{size} mm, about ({place}){file})"
 
 
 def named_part(wanted: str | None, parts: list[Part], option: str) -> Part | None:

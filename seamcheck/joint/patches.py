@@ -10,20 +10,19 @@ import shapely
 from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.joint.constants import LEAST_SHARE
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface, heights_at
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 
-LEAST_SHARE = 0.4  # of a face's area that must be opposed
-SAME_LEVEL = 0.15  # mm: bands whose gaps differ by less belong to one seam
 SMOOTH = 0.9962  # cosine of 5 degrees: faces that meet more sharply are not one band
-NARROWEST = 0.1  # mm, mean width below which a band is the edge of a wall that is seen from its end
-WIDEST = 6.0  # mm, mean width beyond which a band is no rib
 DEEPEST_FLOOR = 3.0  # mm: what lies further below the rib top is no trap floor
-FALLEN = 0.15  # mm that the surface beside a rib lies lower than its top
+FALLEN, FALLEN_WIDTHS = 0.15, 0.25  # mm, or band widths if less, that the surface beside a rib lies lower than its top
 _LOWER = 0.01  # mm that it is lower already where a rounding of the rib's edge only begins
 _NEAREST, _WIDEST_ROUNDING = 0.2, 0.6  # mm beside the band from and to which it must have fallen
+_AWAY = (_NEAREST, 0.4, _WIDEST_ROUNDING, 1.0)  # mm beside a band where it is looked
+_FULL = 0.6  # mm: beside narrower bands it is looked nearer
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -141,18 +140,20 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
     foot = shapely.get_coordinates(shapely.shortest_line(shapely.points(at), region))[1::2]
     outward = (at - foot) / np.maximum(np.linalg.norm(at - foot, axis=1), 1e-9)[:, None]
     level = _level(foot - 0.02 * outward, frame.local(side.corners[own]), sign)
+    width = 2 * region.area / region.length
+    fallen_by, scale = min(FALLEN, FALLEN_WIDTHS * width), float(np.clip(width / _FULL, 0.25, 1.0))
     falls, shoulder = np.zeros(count, dtype=bool), 0.0
     descends = np.ones(count, dtype=bool)
-    for away in (_NEAREST, 0.4, 0.6, 1.0):  # a drafted or rounded flank hides the floor right beside it
+    for away in scale * np.array(_AWAY):  # a drafted or rounded flank hides the floor right beside it
         beside = foot + away * outward
         height, index = heights_at(np.column_stack([beside, np.zeros(count)]), surface)
         height = sign * height
         near = height > level[index] - DEEPEST_FLOOR
         highest = np.full(count, -np.inf)
         np.maximum.at(highest, index[near], height[near])
-        fallen = highest < level - FALLEN
+        fallen = highest < level - fallen_by
         descends &= highest < level - _LOWER
-        if away <= _WIDEST_ROUNDING:
+        if away <= scale * _WIDEST_ROUNDING + 1e-9:
             falls |= fallen & descends
         shoulder = max(shoulder, float(np.mean(fallen & np.isfinite(highest))))
     return float(np.mean(falls)), shoulder

@@ -17,10 +17,12 @@ import shapely
 
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.find import Looked, Reading, look
+from seamcheck.joint.find import Looked, look
 from seamcheck.joint.light import column, flat_boxes, inner_points
 from seamcheck.joint.names import shown
+from seamcheck.joint.reading import Reading
 from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.settings.settings import Settings
 
 if TYPE_CHECKING:
@@ -99,7 +101,7 @@ def _cut(products: list[list[str]], assembly: Assembly) -> set[Pair]:
 
 def _meet(a: Body, b: Body) -> bool:
     """Whether the boxes of two bodies meet."""
-    return bool(np.all((a.box[:3] <= b.box[3:] + _TOUCHING) & (b.box[:3] <= a.box[3:] + _TOUCHING)))
+    return bool(boxes_meet(a.box, b.box, _TOUCHING))
 
 
 def _share_a_face(a: Body, b: Body) -> bool:

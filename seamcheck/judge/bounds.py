@@ -9,13 +9,23 @@ import numpy as np
 
 from seamcheck.catalogue.formula import evaluate, names
 from seamcheck.catalogue.interface_rules import NEEDS
+from seamcheck.catalogue.kinds import PLAIN_WALL
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Bound, Check, Rule
+from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, OFF, Bound, Check, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch, bridged, cell_lengths, grown, stretches, weighted_median
 from seamcheck.settings.settings import Settings
+
+RIB_MISSING, TRAPS_MISSING = "rib-missing", "traps-missing"
+
+NO_SHOULDERS = frozenset(
+    {RIB_MISSING, "rib-height", "slenderness", "flank-draft", "trap-room", "trap-side", "trap-corner", "lip-gap"}
+)
+"""Rules about the shoulders of a rib: the top of a plain wall has none, and melts all the same."""
+
+_ON_LAPS = (RIB_MISSING, "contact-gap", "model-doubt", "joint-left-out")
 
 _NO_COVER = ("hole", "no-cover")
 _COVER_COLUMNS = ("cover_thickness", "cover_thickness_min", "cover_thickness_max")
@@ -39,9 +49,26 @@ class JudgedSeam:
     def __init__(self, joint: JointResult, settings: Settings) -> None:
         self.survey, self.settings = joint.survey, settings
         self.is_flat = joint.rib_on == "none"
+        self.kind = joint.kind
         self.paths = [JudgedPath(path, self) for path in joint.survey.paths if len(path.s)]
         self._medians: dict[str, float] = {}
         self._main_spans: dict[tuple[str, float], tuple[float, float]] = {}
+
+    def judges(self, rule: Rule) -> bool:
+        """Whether a rule is in force and speaks of joints of this kind.
+
+        A lap has one fault, the rib that it lacks, and nothing that follows from it is judged; where the settings
+        switch that rule off, a lap is what is wanted, and the rules for flat contact judge it.
+        """
+        if self.settings.severity(rule.key) == OFF:
+            return False
+        if self.is_flat:
+            if self.settings.severity(RIB_MISSING) != OFF:
+                return rule.key in _ON_LAPS
+            return rule.for_flat_overlap
+        if self.kind == PLAIN_WALL:
+            return rule.key not in NO_SHOULDERS
+        return rule.key not in (RIB_MISSING, TRAPS_MISSING)
 
     def pooled(self, key: str) -> np.ndarray:
         """One column over all paths."""
@@ -132,9 +159,9 @@ class JudgedPath:
 
     def steps(self, rule: Rule, check: Check, bound: Bound) -> list[Step]:
         """The bounds at every station, the gravest first."""
-        return [Step(self._evaluate(rule, check, text), severity) for text, severity in self.seam.steps(rule, bound)]
+        return [Step(self.limit(rule, check, text), severity) for text, severity in self.seam.steps(rule, bound)]
 
-    def _evaluate(self, rule: Rule, check: Check, formula: str) -> np.ndarray:
+    def limit(self, rule: Rule, check: Check, formula: str) -> np.ndarray:
         """(n,) a bound's formula at every station."""
         known: dict[str, object] = dict(self.seam.constants(rule))
         for name in names(formula):

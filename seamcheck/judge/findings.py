@@ -39,6 +39,8 @@ class JointResult:
     extra : further plain values that travel into the document's joint untouched, such as "material"
     kind : a key of KINDS in catalogue/kinds.py
     confidence : 0 to 1, how far the evidence carries this reading of the model; None where it was not weighed
+    left_out : what may be another joint and was not reviewed, as sentences
+    band_width : mm, of the band that faces the other part; step : mm, of what lies beside it; NaN where not measured
     """
 
     id: str
@@ -52,6 +54,9 @@ class JointResult:
     extra: Mapping[str, object] = field(default_factory=dict)
     kind: str = WELD_RIB
     confidence: float | None = None
+    left_out: tuple[str, ...] = ()
+    band_width: float = float("nan")
+    step: float = float("nan")
 
 
 class Face(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

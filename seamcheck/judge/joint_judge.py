@@ -87,9 +87,9 @@ class JointJudge:
         place = None if stretch.is_whole else view.place(stretch.middle)
         return DraftFinding(finding, f"{side}.{path.id if stretch.is_whole else ''}", place, stretch.stations)
 
-    def whole(self, key: str, args: Args, also: tuple[str, ...] = ()) -> DraftFinding:
-        """A finding about the whole seam of the joint."""
-        finding = self.finding(RULES[key], key, args)
+    def whole(self, rule: str, args: Args, also: tuple[str, ...] = (), key: str = "") -> DraftFinding:
+        """A finding about the whole seam of the joint, in the words of a key; '' for those of the rule."""
+        finding = self.finding(RULES[rule], key or rule, args)
         length = sum(view.path.length for view in self.seam.paths)
         first = self.seam.paths[0].path if self.seam.paths else None
         finding = replace(

@@ -11,14 +11,16 @@ from seamcheck.catalogue.interface_rules import REPLACED_BY as BY_INTERFACE
 from seamcheck.catalogue.material_rules import REPLACED_BY as BY_MATERIAL
 from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import MUST_FIX, OFF, SEVERITIES, SLACK
+from seamcheck.catalogue.rule import OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
 from seamcheck.errors import NotReviewed
+from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.identity import finding_name, numbered
 from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
+from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
 from seamcheck.judge.parts_outside import parts_outside
 from seamcheck.judge.tolerance import percent_of_parts, tolerance_states
@@ -84,9 +86,7 @@ def judge(
 
 def _drafts(judging: JointJudge) -> list[DraftFinding]:
     """All findings of one joint, rule after rule."""
-    rules = [r for r in RULES.values() if judging.settings.severity(r.key) != OFF and judging.applies(r)]
-    if judging.is_flat:
-        rules = [r for r in rules if r.for_flat_overlap]
+    rules = [r for r in RULES.values() if judging.seam.judges(r) and judging.applies(r)]
     on = {rule.key for rule in rules}
     drafts: list[DraftFinding] = []
     drawn_welded = _is_drawn_welded(judging)
@@ -113,10 +113,15 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         drafts.append(judging.whole("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
         drafts += _junctions(judging)
-    if judging.is_flat:
-        if "rib-missing" in on:
-            drafts.append(judging.whole("rib-missing", {}, also=_left_out_on_flat(judging)))
-    elif "seam-open" in on:
+    if RIB_MISSING in on:
+        gaps = [d for d in drafts if judging.is_flat and d.finding.rule == "contact-gap"]
+        drafts = [d for d in drafts if not any(d is gap for gap in gaps)]
+        drafts.append(rib_missing(judging, ("contact-gap",) if gaps else ()))
+    if TRAPS_MISSING in on:
+        drafts.append(judging.whole(TRAPS_MISSING, {}))
+    if "joint-left-out" in on:
+        drafts += [judging.whole("joint-left-out", {"what": what}) for what in judging.joint.left_out]
+    if not judging.is_flat and "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
     return drafts
 
@@ -149,14 +154,6 @@ def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
         ends = [e for view in judging.seam.paths for e in view.path.ends]
         finding = judging.finding(rule, rule.key, {"count": str(ends.count(f"junction:{name}"))})
         yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
-
-
-def _left_out_on_flat(judging: JointJudge) -> tuple[str, ...]:
-    return tuple(
-        key
-        for key, rule in RULES.items()
-        if not rule.for_flat_overlap and judging.settings.severity(key) == MUST_FIX and judging.applies(rule)
-    )
 
 
 def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:

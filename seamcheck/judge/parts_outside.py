@@ -50,7 +50,7 @@ def parts_outside(seam: JudgedSeam, states: Sequence[ToleranceState]) -> PartsOu
         return None
     worst: dict[tuple[str, str], tuple[float, str]] = {}
     for one in states:
-        if one.state == OUTSIDE or seam.settings.severity(one.rule) != MUST_FIX:
+        if one.state == OUTSIDE or one.severity != MUST_FIX:
             continue
         key = (_entry(one, tolerances), one.side)
         worst[key] = max(worst.get(key, (0.0, "")), ((one.outside_ppm or 0.0) / 1e6, one.rule))

@@ -11,12 +11,11 @@ from msgspec.structs import replace
 from scipy.special import ndtr
 
 from seamcheck.catalogue.field_types import Real
-from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
 from seamcheck.catalogue.messages import AT_RISK as AT_RISK_WORDS
 from seamcheck.catalogue.messages import amount_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, OFF, Bound, Check, slack_of
+from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Bound, Check, Rule, slack_of
 from seamcheck.judge.bounds import JudgedSeam, in_force
 from seamcheck.judge.findings import AT_RISK, INSIDE, OUTSIDE, JointResult
 from seamcheck.judge.joint_judge import DraftFinding
@@ -29,6 +28,7 @@ class ToleranceState(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw
     rule: RuleKey
     quantity: QuantityKey
     side: Literal["low", "high"]
+    severity: str
     state: Literal["inside", "at risk", "outside"]
     value: Real | None
     tolerance: Real | None
@@ -45,33 +45,43 @@ def tolerance_states(joint: JointResult, seam: JudgedSeam) -> Iterator[Tolerance
     origin: Any = settings.origin("tolerance")
     cpk = settings.tolerances.get("cpk")
     for rule in in_force(settings):
-        if settings.severity(rule.key) == OFF or (joint.rib_on == "none" and not rule.for_flat_overlap):
+        if not seam.judges(rule):
             continue
         for check in rule.checks:
             tolerance = tolerance_of(settings, check)
             if tolerance is None:
                 continue
             for side, bound in _sides(check):
-                pairs = [(v.judged_values(check, bound), v.steps(rule, check, bound)[0].limit) for v in seam.paths]
-                entry = joint.survey.interface.get(check.column, {})
-                if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
-                    limit = np.asarray(evaluate(bound.formula, seam.constants(rule)), dtype=float)
-                    pairs.append((np.array([entry["value"]]), np.atleast_1d(limit)))
-                values = np.concatenate([np.ravel(a) for a, _ in pairs])
-                limits = np.concatenate([np.ravel(b) for _, b in pairs])
-                margin = values - limits if side == "low" else limits - values
-                if not np.isfinite(margin).any():
-                    continue
-                worst = int(np.nanargmin(margin))
-                slack = slack_of(check.column, QUANTITIES[check.column].unit)
-                state = state_of(float(margin[worst]), tolerance, slack)
-                sign = -1.0 if side == "low" else 1.0
-                yield ToleranceState(
-                    rule=rule.key, quantity=check.column, side=side, state=state, value=float(values[worst]),
-                    tolerance=tolerance, worst_case=float(values[worst] + sign * tolerance),
-                    limit=float(limits[worst]), outside_ppm=1e6 * float(share_outside(margin[worst], tolerance, cpk)),
-                    unit=QUANTITIES[check.column].unit, origin=origin,
-                )  # fmt: skip
+                for formula, severity in seam.steps(rule, bound):
+                    found = _worst_against(joint, seam, rule, check, bound, formula, side)
+                    if found is None:
+                        continue
+                    value, limit, margin = found
+                    slack = slack_of(check.column, QUANTITIES[check.column].unit)
+                    yield ToleranceState(
+                        rule=rule.key, quantity=check.column, side=side, severity=severity,
+                        state=state_of(margin, tolerance, slack), value=value, tolerance=tolerance,
+                        worst_case=value + (-tolerance if side == "low" else tolerance), limit=limit,
+                        outside_ppm=1e6 * float(share_outside(margin, tolerance, cpk)),
+                        unit=QUANTITIES[check.column].unit, origin=origin,
+                    )  # fmt: skip
+
+
+def _worst_against(
+    joint: JointResult, seam: JudgedSeam, rule: Rule, check: Check, bound: Bound, formula: str, side: str
+) -> tuple[float, float, float] | None:
+    """Value, limit and margin where one bound is nearest to being broken; None where nothing was measured."""
+    pairs = [(view.judged_values(check, bound), view.limit(rule, check, formula)) for view in seam.paths]
+    entry = joint.survey.interface.get(check.column, {})
+    if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
+        pairs.append((np.array([entry["value"]]), np.array([seam.constant(rule, formula)])))
+    values = np.concatenate([np.ravel(a) for a, _ in pairs])
+    limits = np.concatenate([np.ravel(b) for _, b in pairs])
+    margin = values - limits if side == "low" else limits - values
+    if not np.isfinite(margin).any():
+        return None
+    worst = int(np.nanargmin(margin))
+    return float(values[worst]), float(limits[worst]), float(margin[worst])
 
 
 def share_outside(margin: np.ndarray | float, tolerance: float, cpk: float | None) -> np.ndarray:

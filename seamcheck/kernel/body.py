@@ -13,6 +13,7 @@ from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.BRepBndLib import BRepBndLib
 from OCP.BRepGProp import BRepGProp
+from OCP.BRepLProp import BRepLProp_SLProps
 from OCP.BRepTools import BRepTools
 from OCP.GeomAbs import GeomAbs_SurfaceType
 from OCP.GeomLib import GeomLib_IsPlanarSurface
@@ -34,6 +35,9 @@ _FREE = (
     GeomAbs_SurfaceType.GeomAbs_OtherSurface,
     GeomAbs_SurfaceType.GeomAbs_SurfaceOfExtrusion,
 )
+_RULED = (_PLANE, GeomAbs_SurfaceType.GeomAbs_Cylinder, GeomAbs_SurfaceType.GeomAbs_Cone)
+_LARGE = 10.0  # mm: a dome reaches further than this in two directions, and is nowhere bent in a smaller radius
+_FINEST, _COARSER = 15000.0, 4.0  # about 25 000 facets; at most so many times the chord error
 _MANY_OUTLINES = 6  # from which a plane's own outlines are quicker than the kernel's mesher
 _TOUCHING = 1e-3  # mm added to the boxes of faces, so that those of neighbours meet
 _FLAT_WITHIN = 1e-5  # mm: a free-form surface that stays this close to a plane is a plane
@@ -65,6 +69,7 @@ class Body:
         self._edge_lines: dict[tuple[int, float], EdgeLine] = {}
         self._simple_edges: dict[int, bool] = {}
         self._known_edges: dict[int, set[int]] = {}
+        self._bulges: dict[int, float] = {}
         self._known_wires: dict[int, tuple[Any, list[Any], np.ndarray]] = {}
         self._facets: dict[int, tuple[float, np.ndarray]] = {}  # face -> (deflection, triangles)
 
@@ -108,6 +113,31 @@ class Body:
         """(n,) bool: faces on a spline or another general surface that is no plane."""
         free = np.array([surface.GetType() in _FREE for surface in self._surfaces], dtype=bool)
         return np.asarray(free & np.isnan(self.planes[:, 0]))
+
+    def _fineness(self, face_index: int, deflection: float) -> float:
+        """mm of chord error that a face is meshed to where ``deflection`` is asked for: more on a large dome.
+
+        A face takes about 1.6 facets for each unit of area x root of its Gaussian curvature / chord error. Beyond some
+        25 000 it gets up to four times the chord error instead: the kernel's time grows by the square.
+        """
+        if face_index not in self._bulges:
+            self._bulges[face_index] = self._bulge(face_index)
+        return deflection * float(np.clip(self._bulges[face_index] / deflection / _FINEST, 1.0, _COARSER))
+
+    def _bulge(self, face_index: int) -> float:
+        """mm: area of a face times the root of its Gaussian curvature in the middle; 0 where it is small or ruled."""
+        surface, size = self._surfaces[face_index], np.sort(self.boxes[face_index, 3:] - self.boxes[face_index, :3])
+        if not size[1] > _LARGE or np.isfinite(self.planes[face_index, 0]) or surface.GetType() in _RULED:
+            return 0.0
+        if self.is_free_form[face_index]:  # not meshed by the kernel alone: see mesh.py
+            return 0.0
+        u = (surface.FirstUParameter() + surface.LastUParameter()) / 2
+        v = (surface.FirstVParameter() + surface.LastVParameter()) / 2
+        place, area = BRepLProp_SLProps(surface, u, v, 2, 1e-9), GProp_GProps()
+        BRepGProp.SurfaceProperties_s(self.faces[face_index], area, 1e-2)
+        if not place.IsCurvatureDefined() or max(abs(place.MaxCurvature()), abs(place.MinCurvature())) > 1.0 / _LARGE:
+            return 0.0  # a fillet, however long it is
+        return float(abs(area.Mass()) * np.sqrt(abs(place.GaussianCurvature())))
 
     @cached_property
     def planes(self) -> np.ndarray:
@@ -206,26 +236,28 @@ class Body:
         Parameters
         ----------
         face_indices : which faces
-        deflection : mm, largest distance between surface and triangles
+        deflection : mm, largest distance between surface and triangles; up to four times as much on large domes
         angle : radians, largest turn between neighbouring triangles' edges
         near : of boxes (n, 6) mm, which of them reach into the room that is looked at; holes in planes that
             don't are filled, so nothing may be read off the facets outside that room
         """
         indices = [int(i) for i in face_indices]
-        coarse = [i for i in indices if self._facets.get(i, (np.inf,))[0] > deflection]
+        fine = {i: self._fineness(i, deflection) for i in indices}
+        coarse = [i for i in indices if self._facets.get(i, (np.inf,))[0] > fine[i] * (1 + 1e-9)]
         partly = {} if near is None else self._partly_facetted(coarse, deflection, near)
         left = []
         for i in coarse:
             if i not in partly:
-                own = self._from_edges(i, deflection)
+                own = self._from_edges(i, fine[i])
                 if own is None:
                     left.append(i)
                 else:
-                    self._facets[i] = (deflection, own)
-        if left:
-            found = mesh([self.faces[i] for i in left], deflection, angle, self.is_free_form[left].tolist())
-            for i, triangles in zip(left, found, strict=True):
-                self._facets[i] = (deflection, triangles)
+                    self._facets[i] = (fine[i], own)
+        for some in sorted({fine[i] for i in left}):
+            mine = [i for i in left if fine[i] == some]
+            found = mesh([self.faces[i] for i in mine], some, angle, self.is_free_form[mine].tolist())
+            for i, triangles in zip(mine, found, strict=True):
+                self._facets[i] = (some, triangles)
         corners = [partly[i] if i in partly else self._facets[i][1] for i in indices]
         if not corners:
             return Facets(np.empty((0, 3, 3)), np.empty(0, dtype=int))

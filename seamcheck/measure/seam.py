@@ -13,7 +13,7 @@ from seamcheck.contour import Contour, Path
 from seamcheck.contour.holes import without_holes
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
-from seamcheck.joint.contact import LARGEST_GAP
+from seamcheck.joint.constants import LARGEST_GAP
 from seamcheck.measure.areas import Areas, SideSections, melt_area
 from seamcheck.measure.clamp_land import measure_land
 from seamcheck.measure.ends import interruptions

@@ -56,7 +56,7 @@ def support_values(
         open_length += float(cell_lengths(path.s, path.length, path.closed)[is_open].sum())
     depth = _extreme(survey, columns, "support_depth", np.nanargmin)
     if depth["value"] is None:
-        values = {key: depth for key in ("support_depth", "support_open", "nest_area", "overhang")}
+        values = dict.fromkeys(("support_depth", "support_open", "nest_area", "overhang"), depth)
         return values, columns, reasons
     middle = None if not opened else [float(c) for c in opened[len(opened) // 2]]
     values = {

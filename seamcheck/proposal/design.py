@@ -28,6 +28,9 @@ LEAST_FLOOR = 0.8
 LEAST_TRAP = 0.3
 """mm, least width of a trap: a thinner groove needs a blade in the mould that bends. Assumption."""
 
+LEAST_RISE = 0.3
+"""mm that a lip rises above the trap floor. From 0.2 mm on a step counts as a lip (docs/quantities.md); assumption."""
+
 VARIABLES = ("rib_width", "rib_height", "trap_inner", "trap_outer", "lowering")
 _BY_LOWERING = ("free_travel", "lip_gap_inner", "lip_gap_outer")
 _STARTS = (0.8, 1.0, 1.3, 1.7)
@@ -58,9 +61,11 @@ class Wishes:
     Attributes
     ----------
     fixed : name in VARIABLES -> mm
+    rib_on : part that is to carry the rib, 'base' or 'cover'
     draft : degrees
     open_inner, open_outer : sides without a lip
     lip : mm, least width of a lip
+    outer_at_least : mm, from the middle line to the outer border: room for the clamp
     """
 
     fixed: Mapping[str, float] = field(default_factory=dict)
@@ -68,6 +73,8 @@ class Wishes:
     open_inner: bool = False
     open_outer: bool = False
     lip: float = LEAST_LIP
+    outer_at_least: float = 0.0
+    rib_on: str = "base"
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,7 +174,11 @@ def margins_of(section: Section, space: Space, settings: Settings, wishes: Wishe
     for side, is_open in (("inner", section.open_inner), ("outer", section.open_outer)):
         room = getattr(space, side)
         need = section.half_width(side) + (0.0 if is_open else wishes.lip)
+        need = max(need, wishes.outer_at_least) if side == "outer" else need
         found.append(Margin("room", side, room, need, (room - need) / max(need, 0.1)))
+        if not is_open:
+            rise = section.rib_height - section.lowering
+            found.append(Margin("mouldable", f"lip_{side}", rise, LEAST_RISE, (rise - LEAST_RISE) / LEAST_RISE))
         trap = getattr(section, f"trap_{side}")
         found.append(Margin("mouldable", f"trap_{side}", trap, LEAST_TRAP, (trap - LEAST_TRAP) / LEAST_TRAP))
     if math.isfinite(space.depth):

@@ -40,6 +40,15 @@ RADII = (4.5, 3.3, 3.03)
 """mm, radii to which corners of the middle line are rounded, the most comfortable first."""
 
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
+LEVEL = 0.2
+"""mm: a contact that rises by more is no level one."""
+
+USUAL_HALF = 0.4
+"""mm, half the width of a slender rib."""
+
+MOST_AWAY = 5.0
+"""mm that a middle line is moved in from the outer border beyond what the section needs."""
+
 DEPTH_SPACING = 3.0
 """mm along the seam between the places where the wall's depth is taken."""
 
@@ -84,7 +93,7 @@ def plan_joints(
         proposal, cut = _joint(joint, settings, wishes, shapes)
         proposals.append(proposal)
         if cut is not None:
-            shapes[joint.base[0]] = cut.part
+            shapes[_carrier(joint, wishes)[0]] = cut.part
             tools += [(f"{joint.id} lowering", cut.lowering), (f"{joint.id} flash traps", cut.traps)]
     if tools:
         progress("writing")
@@ -105,60 +114,56 @@ def _joint(
     joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]
 ) -> tuple[JointProposal, Cut | None]:
     cover, base = (", ".join(joint.parts[i].name or i for i in ids) for ids in (joint.cover, joint.base))
-    head: dict[str, Any] = {"joint": joint.id, "cover": cover, "base": base}
+    carrier = cover if wishes.rib_on == "cover" else base
+    head: dict[str, Any] = {"joint": joint.id, "cover": cover, "base": base, "carrier": carrier}
     if joint.rib_on != "none" and joint.kind not in FLAT_KINDS:
         message = "There is a weld rib already; a rib is cut from a flat contact only."
         return JointProposal(**head, state="has-rib", message=message), None
     if joint.kind not in FLAT_KINDS or len(joint.base) != 1 or len(joint.cover) != 1:
         message = f"The parts meet as {joint.kind}: there is no flat contact from which a rib could be cut."
         return JointProposal(**head, state="not-flat", message=message), None
-    contact = _contact_of(joint, settings, Body(shapes[joint.base[0]]))
+    contact = _contact_of(joint, settings, wishes, shapes)
     if contact is None:
-        message = "No face of the base lies flat under the cover all along the seam."
+        message = "Base and cover do not lie flat on each other all along the seam."
         return JointProposal(**head, state="not-flat", message=message), None
     return _fitted(contact, head, settings, wishes)
 
 
-def _contact_of(joint: Joint, settings: Settings, base: Body) -> _Contact | None:
+def _carrier(joint: Joint, wishes: Wishes) -> tuple[str, str]:
+    """Id of the part that is to carry the rib, and of the other one."""
+    base, cover = joint.base[0], joint.cover[0]
+    return (base, cover) if wishes.rib_on == "base" else (cover, base)
+
+
+def _contact_of(joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]) -> _Contact | None:
     """The region in which both parts lie on each other, and the lines along its middle."""
-    up = -joint.beam
-    mean = float(np.mean(np.concatenate([p.points[:, 2] for p in trace_contour(joint).paths])))
-    origin = joint.frame.origin + mean * joint.frame.axes[2]
-    frame = Frame.along(up, origin)
-    turned = shapely.transform(joint.region, lambda xy: _into(frame, joint.frame, xy, mean))
+    carrier, other = _carrier(joint, wishes)
+    body, counter = Body(shapes[carrier]), joint.bodies[other]
+    boxes = joint.bodies[joint.rib_part].boxes[list(joint.rib_faces)]
+    middle = (boxes[:, :3].min(axis=0) + boxes[:, 3:].max(axis=0)) / 2.0
+    height = float(joint.frame.local(middle)[2])
+    frame = Frame.along(-joint.beam if wishes.rib_on == "base" else joint.beam, middle)
+    turned = shapely.transform(joint.region, lambda xy: _into(frame, joint.frame, xy, height))
     reach = _height_reach(joint, frame)
-    faces = contact_faces(base, turned, frame, 1.0, reach)
-    counter = joint.bodies[joint.cover[0]]
+    faces = contact_faces(body, turned, frame, 1.0, reach)
     under = contact_faces(counter, turned, frame, -1.0, reach)
     if not faces or not under:
         return None
-    region = (
-        union_region(base, faces, frame)
-        .intersection(union_region(counter, under, frame))
-        .intersection(turned.buffer(0.01))
-    )
+    lying = union_region(body, faces, frame).intersection(union_region(counter, under, frame))
+    region = lying.intersection(turned.buffer(0.01))
     if region.is_empty or region.area < 0.5 * turned.area:
         return None
-    same = joint.rib_part == joint.base[0] and region.area > 0.98 * turned.area
-    own = (
-        joint
-        if same
-        else replace(
-            joint,
-            frame=frame,
-            region=region,
-            rib_part=joint.base[0],
-            counter_part=joint.cover[0],
-            rib_faces=tuple(faces),
-        )
-    )
+    own = joint
+    if joint.rib_part != carrier or region.area < 0.98 * turned.area:
+        roles: dict[str, Any] = {"rib_part": carrier, "counter_part": other, "rib_faces": tuple(faces)}
+        own = replace(joint, frame=frame, region=region, **roles)
     contour = trace_contour(own)
     lines, heights = [], []
     for path in contour.paths:
         local = frame.local(own.frame.world(path.points))
         lines.append(Line(path.id, path.closed, local[:, :2]))
         heights += [float(local[:, 2].min()), float(local[:, 2].max())]
-    return _Contact(joint, frame, base, tuple(faces), region, tuple(lines), (min(heights), max(heights)))
+    return _Contact(joint, frame, body, tuple(faces), region, tuple(lines), (min(heights), max(heights)))
 
 
 def _into(frame: Frame, other: Frame, xy: np.ndarray, z: float) -> np.ndarray:
@@ -177,13 +182,16 @@ def _height_reach(joint: Joint, frame: Frame) -> float:
 def _fitted(
     contact: _Contact, head: dict[str, Any], settings: Settings, wishes: Wishes
 ) -> tuple[JointProposal, Cut | None]:
-    if not all(line.closed for line in contact.lines):
+    if contact.heights[1] - contact.heights[0] > LEVEL:
+        wishes = replace(wishes, draft=0.0)  # a flank that leans from one height would not keep the rib's width
+    found = _best(contact, settings, wishes)
+    if found is None:
         message = (
             "The contact does not run round closed: a seam with open ends can't be tight. Close the contact first, or "
             "name the parts that belong together."
         )
         return JointProposal(**head, state="not-flat", message=message), None
-    chosen, rooms, radius, space = _best(contact, settings, wishes)
+    chosen, rooms, radius, space = found
     rounded_lines = [room.line for room in rooms]
     facts: dict[str, Any] = {
         "bounds": tuple(
@@ -220,21 +228,57 @@ def _fitted(
     )  # fmt: skip
 
 
-def _best(contact: _Contact, settings: Settings, wishes: Wishes) -> tuple[Design, list[Room], float, Space]:
-    """The design over the corner radii that may be chosen."""
+def _best(contact: _Contact, settings: Settings, wishes: Wishes) -> tuple[Design, list[Room], float, Space] | None:
+    """The design over the middle lines and corner radii that may be chosen; None where no line runs round closed."""
     depth = _depth(contact)
     tried = []
-    for radius in RADII:
-        rooms = [measure_room(rounded(line, radius), contact.region) for line in contact.lines]
-        space = Space(
-            min(float(room.inner.min()) for room in rooms), min(float(room.outer.min()) for room in rooms), depth,
-            min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
-        )  # fmt: skip
-        found = on_grid(design(space, settings, wishes), space, settings, wishes)
-        tried.append((found, rooms, radius, space))
-        if found.fits and found.aimed > 0.3:
-            break
-    return max(tried, key=lambda t: (t[0].fits, round(min(t[0].aimed, 0.3), 3)))
+    for lines in _middle_lines(contact, settings, wishes, depth):
+        for radius in RADII:
+            rooms = [measure_room(rounded(line, radius), contact.region) for line in lines]
+            space = Space(
+                min(float(room.inner.min()) for room in rooms), min(float(room.outer.min()) for room in rooms), depth,
+                min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
+            )  # fmt: skip
+            found = on_grid(design(space, settings, wishes), space, settings, wishes)
+            tried.append((found, rooms, radius, space))
+            if found.fits and found.aimed > 0.3:
+                break
+    return max(
+        tried,
+        key=lambda t: (t[0].fits, t[3].outer >= _with_land(settings), round(min(t[0].aimed, 0.3), 2)),
+        default=None,
+    )
+
+
+def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Line, ...]]:
+    """Lines that a rib could follow: the middle of the contact, and a line at one distance from its outer border.
+
+    The second one is nearer to the border where the contact is wider on its inside (screw posts, corners), and
+    further where the clamp needs the room.
+    """
+    found = [contact.lines] if all(line.closed for line in contact.lines) else []
+    whole = max(getattr(contact.region, "geoms", [contact.region]), key=lambda part: part.area)
+    border = shapely.Polygon(whole.exterior)
+    inner, outer = narrowest(settings, wishes, depth)
+    for least in (max(outer, wishes.outer_at_least), max(outer, _with_land(settings))):
+        best: tuple[float, Line] | None = None
+        for away in np.arange(least + 0.02, outer + MOST_AWAY, 0.1):
+            shrunk = border.buffer(-away, quad_segs=64)
+            if shrunk.is_empty or not isinstance(shrunk, shapely.Polygon):
+                break
+            line = Line("c1", True, np.asarray(shrunk.exterior.coords)[:-1][::-1])
+            room = measure_room(rounded(line, RADII[-1]), contact.region)
+            spare = min(float(room.inner.min()) - inner, float(room.outer.min()) - outer)
+            if best is None or spare > best[0]:
+                best = (spare, line)
+        if best is not None:
+            found.append((best[1],))
+    return found
+
+
+def _with_land(settings: Settings) -> float:
+    """mm from the middle line to the border that leave land for the clamp beside the light of a slender rib."""
+    return USUAL_HALF + settings.beam_margin + settings.limit("clamp-land", "min")
 
 
 def _depth(contact: _Contact) -> float:

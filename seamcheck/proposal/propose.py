@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -26,8 +26,12 @@ if TYPE_CHECKING:
     from seamcheck.report.review import Review
 
 KIND, SCHEMA_VERSION = "seamcheck-proposal", 1
+ATTEMPTS = 2
+"""A proposal whose review lacks only room for the clamp is drawn once more, further from the border."""
+
 FIXED = ("rib_width", "rib_height", "trap_inner", "trap_outer", "lowering")
 SIDES = ("inner", "outer")
+CARRIERS = ("base", "cover")
 OWN_RULES = frozenset(
     {
         "rib-missing", "rib-width", "rib-evenness", "rib-height", "slenderness", "turn-radius", "trap-room",
@@ -78,6 +82,7 @@ def propose(
     draft: float = 0.5,
     lip: float | None = None,
     open_sides: Sequence[str] = (),
+    rib_on: str = "base",
     with_view: bool = False,
     progress: Progress | None = None,
     time_limit: float | None = None,
@@ -94,6 +99,7 @@ def propose(
     draft : degrees, of flanks and trap walls
     lip : mm, least width of the lip between a trap and the border of the contact; None for the default
     open_sides : 'inner', 'outer': sides without a lip
+    rib_on : part that is to carry the rib, 'base' or 'cover'
     with_view : whether the review of the proposed model carries outlines and meshes for its page
     progress, time_limit, memory_limit, overrides : as for ``seamcheck.review``
 
@@ -112,29 +118,41 @@ def propose(
         settings = settings_for(paths, None if settings is None else Path(settings))
     limits = overrides.pop("limits", {})
     settings = settings.changed({**overrides, **limits})
-    wishes = _wishes(fixed or {}, draft, lip, open_sides)
+    wishes = replace(_wishes(fixed or {}, draft, lip, open_sides), rib_on=rib_on)
+    if rib_on not in CARRIERS:
+        raise UsageError(f"The rib stands on 'base' or 'cover'; got {rib_on!r}.")
     run: dict[str, Any] = {"progress": progress, "time_limit": time_limit, "memory_limit": memory_limit}
     before = review(paths, settings, **run)
     if before.verdict == "not-reviewed":
         message = str(before.document["reason"]["message"])
         return Proposal(_document(paths, "not-reviewed", message, ()), before=before)
-    with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
-        try:
-            joints: tuple[JointProposal, ...] = run_isolated(
-                "seamcheck.proposal.plan:plan_joints",
-                (tuple(paths), settings, wishes, Path(folder)),
-                progress=progress,
-                time_limit_s=time_limit or TIME_LIMIT,
-                memory_limit_mb=memory_limit or MEMORY_LIMIT,
-            )
-        except NotReviewed as reason:
-            return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
-        file = Path(folder) / "proposed.step"
-        if not file.exists():
-            message = joints[0].message if joints else "No joint was found."
-            return Proposal(_document(paths, "no-proposal", message, joints), before=before)
-        after = review([file], settings, cache=False, with_view=with_view, **run)
-        step, tools = file.read_bytes(), (Path(folder) / "tools.step").read_bytes()
+    drawn: tuple[tuple[JointProposal, ...], Review, bytes, bytes] | None = None
+    for _ in range(ATTEMPTS):
+        with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
+            try:
+                joints = run_isolated(
+                    "seamcheck.proposal.plan:plan_joints",
+                    (tuple(paths), settings, wishes, Path(folder)),
+                    progress=progress,
+                    time_limit_s=time_limit or TIME_LIMIT,
+                    memory_limit_mb=memory_limit or MEMORY_LIMIT,
+                )
+            except NotReviewed as reason:
+                return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
+            file = Path(folder) / "proposed.step"
+            if not file.exists() and drawn is not None:
+                break  # with room for the clamp it does not fit: the first drawing stands, with what its review says
+            if not file.exists():
+                message = joints[0].message if joints else "No joint was found."
+                return Proposal(_document(paths, "no-proposal", message, joints), before=before)
+            after = review([file], settings, cache=False, with_view=with_view, **run)
+            drawn = (joints, after, file.read_bytes(), (Path(folder) / "tools.step").read_bytes())
+        short = _short_of_land(after)
+        if short == 0.0:
+            break
+        wishes = replace(wishes, outer_at_least=max(joint.room_outer or 0.0 for joint in joints) + short + 0.02)
+    assert drawn is not None
+    joints, after, step, tools = drawn
     kept, named = _held(joints, after)
     outcome = "not-held" if kept else "proposed"
     message = (
@@ -163,6 +181,14 @@ def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_si
     if wrong:
         raise UsageError(f"A side is 'inner' or 'outer'; got {wrong[0]!r}.")
     return Wishes(dict(fixed), draft, "inner" in open_sides, "outer" in open_sides, LEAST_LIP if lip is None else lip)
+
+
+def _short_of_land(after: Review) -> float:
+    """mm by which the clamp's land is too narrow, where that is all that is broken; else 0."""
+    broken = [f for f in after.document.get("findings", []) if f["severity"] == "must-fix" and not f["waived"]]
+    if any(f["rule"] != "clamp-land" or f["value"] is None for f in broken):
+        return 0.0
+    return max((float(f["limit"]) - float(f["value"]) for f in broken), default=0.0)
 
 
 def _held(joints: Sequence[JointProposal], after: Review) -> tuple[tuple[str, ...], tuple[str, ...]]:

@@ -44,12 +44,13 @@ class JointProposal(msgspec.Struct, frozen=True, kw_only=True):
     """What is proposed for one joint.
 
     ``state`` is 'cut' (the joint was cut into the part), 'no-room' (it does not fit), 'not-flat' (there is no contact
-    to cut a rib from) or 'has-rib'.
+    to cut a rib from) or 'has-rib'. ``carrier`` is the name of the part that carries the rib.
     """
 
     joint: str
     cover: str
     base: str
+    carrier: str
     state: str
     message: str
     dimensions: tuple[Dimension, ...] = ()

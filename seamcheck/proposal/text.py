@@ -51,7 +51,9 @@ def _joint(joint: JointProposal) -> Iterator[RenderableType]:
     yield Padding(Text(joint.message), (0, 0, 0, 2))
     if joint.state == "cut":
         yield Padding(_dimensions(joint), (0, 0, 0, 2))
-        facts = f"Seam {joint.seam_length:.1f} mm long; {joint.removed_volume:.1f} mm³ are cut out of {joint.base!r}."
+        facts = (
+            f"Seam {joint.seam_length:.1f} mm long; {joint.removed_volume:.1f} mm³ are cut out of {joint.carrier!r}."
+        )
         yield Padding(Text(facts), (0, 0, 0, 2))
     for stretch in joint.short[:MANY]:
         yield Padding(

@@ -7,12 +7,15 @@ from collections.abc import Mapping
 from typing import Any
 
 import numpy as np
+import shapely
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.document.view import BASE, COVER, unpack_view
 from seamcheck.errors import SeamcheckError
 from seamcheck.report import facts, plan
 from seamcheck.report.facts import Document
 from seamcheck.report.loosened import loosened
+from seamcheck.report.section import SectionShapes, section_shapes
 from seamcheck.sections.pieces import lines_and_arcs
 
 LAYERS: dict[str, tuple[int, str]] = {
@@ -29,6 +32,10 @@ LAYERS: dict[str, tuple[int, str]] = {
     "FINDING_ATTENTION": (30, "section marks of findings to look at"),
     "FINDING_NOTE": (9, "section marks of notes"),
     "FINDING_WAIVED": (6, "section marks of waived findings"),
+    "SECTION_BASE": (32, "outline of the base in the sections of findings, drawn beside the seam"),
+    "SECTION_COVER": (140, "outline of the cover in these sections"),
+    "SECTION_OTHER": (8, "outlines of other parts in these sections"),
+    "SECTION_DIMENSIONS": (7, "what was measured in these sections"),
     "NOTES": (7, "title, axes and cautions"),
 }
 """Layer -> colour number of the format, and what stands on it."""
@@ -82,8 +89,10 @@ def _draw(drawing: Any, document: Document) -> None:
         for contour in joint["contours"]:
             _draw_path(space, frame, contour)
             _draw_areas(space, frame, contour, facts.beam_margin(document))
+    taken: list[tuple[float, float]] = []
     for numbered in facts.numbered_findings(document):
-        _draw_finding(space, document, numbered, size)
+        _draw_finding(space, document, numbered, size, taken)
+    _draw_sections(space, document)
     _draw_notes(space, document)
 
 
@@ -136,8 +145,10 @@ def _draw_areas(space: Any, frame: plan.PlanFrame, contour: Any, margin: float) 
             space.add_lwpolyline(area.tolist(), close=True, dxfattribs={"layer": "CLAMP_LAND"})
 
 
-def _draw_finding(space: Any, document: Document, numbered: facts.Numbered, size: float) -> None:
-    """A section mark across the seam with the number; its text on the outer side."""
+def _draw_finding(
+    space: Any, document: Document, numbered: facts.Numbered, size: float, taken: list[tuple[float, float]]
+) -> None:
+    """A section mark across the seam with the number; its text on the outer side, below those that stand there."""
     finding = numbered.finding
     at = finding.get("at")
     joint = next((j for j in facts.joints(document) if j["id"] == finding.get("joint")), None)
@@ -162,8 +173,69 @@ def _draw_finding(space: Any, document: Document, numbered: facts.Numbered, size
     value = facts.value_text(finding)
     text = f"{numbered.number} {facts.finding_title(finding)}" + ("" if value == "–" else f" {value}")
     spot = place + 2.6 * size * across
+    x, y = float(spot[0]), float(spot[1])
+    while any(abs(y - b) < 1.3 * size and abs(x - a) < 30.0 * size for a, b in taken):
+        y -= 1.3 * size
+    taken.append((x, y))
     label = space.add_text(plain(text), height=size * 0.8, dxfattribs=attributes)
-    label.dxf.insert = (float(spot[0]), float(spot[1]))
+    label.dxf.insert = (x, y)
+
+
+def _draw_sections(space: Any, document: Document) -> None:
+    """The section of every finding, drawn once for each place, full size, in a row to the right of the seam."""
+    sections, _ = unpack_view(document.get("view"))
+    points = [
+        facts.points_of(contour) @ plan.plan_frame(joint["beam"]).right for joint, contour in facts.paths(document)
+    ]
+    right = max((float(p.max()) for p in points if len(p)), default=0.0) + 45.0
+    drawn: set[tuple[str, str, int]] = set()
+    for numbered in facts.numbered_findings(document)[:MOST_SECTIONS]:
+        found = next(
+            ((j, c) for j, c in facts.paths(document)
+             if (j["id"], c["id"]) == (numbered.finding.get("joint"), numbered.contour)), None,
+        )  # fmt: skip
+        own = None if found is None else plan.sections_of(sections, found[0]["id"], found[1]["id"])
+        if found is None or own is None or numbered.station is None:
+            continue
+        key = (found[0]["id"], found[1]["id"], numbered.station)
+        if key in drawn:
+            continue
+        shapes = section_shapes(document, *found, numbered.station, own)
+        if shapes.bodies:
+            drawn.add(key)
+            _draw_section(space, shapes, numbered, right + 26.0 * len(drawn))
+
+
+MOST_SECTIONS = 12
+"""So many findings, the gravest, get their section."""
+
+
+def _draw_section(space: Any, shapes: SectionShapes, numbered: facts.Numbered, x: float) -> None:
+    u0, v0, u1, v1 = shapes.window
+    window = shapely.box(u0, v0, u1, v1)
+    for owner, shape in shapes.bodies.items():
+        layer = {BASE: "SECTION_BASE", COVER: "SECTION_COVER"}.get(owner, "SECTION_OTHER")
+        kept = shape.intersection(window)
+        for part in getattr(kept, "geoms", [kept]):
+            if part.geom_type == "Polygon":
+                for ring in (part.exterior, *part.interiors):
+                    line = [(x + u, v) for u, v in ring.coords]
+                    space.add_lwpolyline(line, close=True, dxfattribs={"layer": layer})
+    attributes = {"layer": "SECTION_DIMENSIONS"}
+    for rows, dimension in enumerate(shapes.dimensions, 1):
+        (a, b), (c, d) = dimension.start, dimension.end
+        space.add_line((x + a, b), (x + c, d), dxfattribs=attributes)
+        _write(space, f"{dimension.text}", x + u0, v0 - 0.7 * rows, 0.45, attributes)
+    for pin in shapes.pins:
+        space.add_circle((x + pin.at[0], pin.at[1]), 0.35, dxfattribs=attributes)
+        _write(space, str(pin.number), x + pin.at[0] + 0.5, pin.at[1], 0.45, attributes)
+    numbers = ", ".join(str(n.number) for n in shapes.findings) or str(numbered.number)
+    _write(space, f"Section of finding {numbers}, 1 : 1", x + u0, v1 + 0.6, 0.6, attributes)
+
+
+def _write(space: Any, text: str, x: float, y: float, height: float, attributes: Mapping[str, str]) -> None:
+    label = space.add_text(plain(text), height=height, dxfattribs=dict(attributes))
+    label.dxf.insert = (x, y)
 
 
 def _draw_notes(space: Any, document: Document) -> None:

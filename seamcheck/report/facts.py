@@ -102,6 +102,7 @@ def limit_text(limit: Any, column: str) -> str:
 
 
 def joints(document: Document) -> list[Mapping[str, Any]]:
+    """The document's joints."""
     return list(document.get("joints") or ())
 
 
@@ -199,6 +200,24 @@ def is_everywhere(finding: Mapping[str, Any]) -> bool:
     return finding.get("contour") is not None and finding.get("from_s") is None
 
 
+def place_of_waiver(document: Document, finding: Mapping[str, Any]) -> dict[str, Any] | None:
+    """The place that a waiver of this finding names (settings/waivers.py), a little wider; None where it has none."""
+    if finding.get("contour") is not None:
+        place = {"joint": finding["joint"], "contour": finding["contour"]}
+        if finding.get("from_s") is None or is_all_along(document, finding):
+            return place
+        return {**place, "from_s": round(max(finding["from_s"] - 0.5, 0.0), 3), "to_s": round(finding["to_s"] + 0.5, 3)}
+    if finding.get("at"):
+        return {"joint": finding["joint"] or "", "at": [round(c, 3) for c in finding["at"]], "radius": 2.0}
+    return None
+
+
+def questions(document: Document) -> list[tuple[str, str]]:
+    """(key, text) of what a review asks others."""
+    items = document.get("not_checked") or ()
+    return [(m["key"], m["text"]) for m in items if m["key"].startswith("ask.") and not m["key"].endswith(".answered")]
+
+
 def headline(document: Document) -> str:
     """The verdict in a few words."""
     verdict = document["verdict"]
@@ -219,7 +238,7 @@ def sentences(document: Document) -> list[str]:
             reason.get("message") or "The model could not be reviewed.",
             "Nothing was measured, nothing was judged.",
         ]
-    counts = {s: 0 for s in SEVERITIES}
+    counts = dict.fromkeys(SEVERITIES, 0)
     waived = 0
     for finding in document["findings"]:
         if finding.get("waived"):
@@ -339,6 +358,7 @@ def cautions(document: Document) -> list[str]:
 
 
 def quantity_title(finding: Mapping[str, Any]) -> str:
+    """Title of a finding's quantity."""
     key = finding.get("quantity") or ""
     return QUANTITIES[key].title if key in QUANTITIES else key.replace("_", " ")
 
@@ -350,6 +370,7 @@ def value_text(finding: Mapping[str, Any]) -> str:
 
 
 def margin_text(finding: Mapping[str, Any]) -> str:
+    """How far a finding's value lies beyond or inside its limit; '' without a number."""
     margin = finding.get("margin")
     if not isinstance(margin, int | float):
         return ""

@@ -12,6 +12,7 @@ from datetime import date
 from pathlib import Path
 
 from seamcheck.errors import UsageError
+from seamcheck.settings.answers import Answers
 
 NAMES: dict[str, str] = {
     "title": "title",
@@ -32,10 +33,11 @@ LONGEST, LARGEST = 120, 400_000
 
 @dataclass(frozen=True, slots=True)
 class Fields:
-    """Values by the keys of NAMES, in their order, and the logo as a data URI ('' for none)."""
+    """Values by the keys of NAMES, in their order, the logo as a data URI ('' for none), and answers given before."""
 
     values: Mapping[str, str] = field(default_factory=dict)
     logo: str = ""
+    answers: Answers | None = None
 
     @property
     def rows(self) -> list[tuple[str, str]]:
@@ -43,13 +45,14 @@ class Fields:
         return [(title, self.values[key]) for key, title in NAMES.items() if self.values.get(key)]
 
 
-def read_fields(pairs: Mapping[str, str], today: date | None = None) -> Fields:
+def read_fields(pairs: Mapping[str, str], today: date | None = None, answers: Answers | None = None) -> Fields:
     """Fields from 'key=value' pairs.
 
     Parameters
     ----------
     pairs : keys of NAMES, and 'logo' with the path of a PNG or SVG file; 'date=today' takes the day of today
     today : for tests; None for the clock
+    answers : decisions about findings and answers to questions that the page shows again
 
     Raises
     ------
@@ -66,7 +69,7 @@ def read_fields(pairs: Mapping[str, str], today: date | None = None) -> Fields:
             raise UsageError(f"The field {key} is {len(value)} signs long; a report shows up to {LONGEST}.")
         if value:
             values[key] = (today or date.today()).isoformat() if key == "date" and value == "today" else value
-    return Fields(values, _logo(pairs["logo"]) if "logo" in pairs else "")
+    return Fields(values, _logo(pairs["logo"]) if "logo" in pairs else "", answers)
 
 
 def _logo(name: str) -> str:

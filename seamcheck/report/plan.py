@@ -59,4 +59,5 @@ def land_side(contour: Mapping[str, Any]) -> int:
 
 
 def sections_of(sections: tuple[SectionSet, ...], joint: str, contour: str) -> SectionSet | None:
+    """The sections of one contour; None where none were drawn."""
     return next((s for s in sections if s.joint == joint and s.contour == contour), None)

@@ -212,7 +212,8 @@ def _tail(document: Document) -> list[Line]:
         lines.append(Line(f"Not measured: {told}{more}.", style="dim"))
     if document["joints"]:
         asks = [line for line in facts.texts(document["not_checked"]) if line.startswith("To ask")]
-        heads = [_subject(line) for line in facts.texts(document["not_checked"]) if line not in asks]
+        rest = [m for m in document["not_checked"] if not m["key"].endswith(".answered")]
+        heads = [_subject(line) for line in facts.texts(rest) if line not in asks]
         named = [head for head in heads if head][:4]
         more = f" and {len(heads) - len(named)} more" if len(heads) > len(named) else ""
         lines.append(Line(f"Not checked: {', '.join(named)}{more}; {len(asks)} questions to ask.", style="dim"))

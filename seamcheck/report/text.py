@@ -63,7 +63,7 @@ def headline(document: Document) -> str:
     """What the verdict rests on, in one sentence."""
     if document["verdict"] == "not-reviewed":
         return clean(document["reason"]["message"])
-    counts = {severity: 0 for severity in STYLES}
+    counts = dict.fromkeys(STYLES, 0)
     waived = 0
     for finding in document["findings"]:
         if finding["waived"]:
@@ -167,7 +167,7 @@ def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
     """Least, median and largest of every judged quantity against its limit."""
     table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
     table.add_column("quantity")
-    for heading in ("least", "median", "most"):
+    for heading in ("least", "p05", "median", "p95", "most", "outside"):
         table.add_column(heading, justify="right", no_wrap=True)
     table.add_column("limit")
     table.add_column("state", no_wrap=True)
@@ -175,9 +175,12 @@ def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
         q = QUANTITIES[column]
         title = q.title if q.unit == "1" else f"{q.title}, {q.unit}"
         summary = joint["summary"].get(column)
-        numbers = ["-"] * 3
+        numbers = ["-"] * 6
         if summary is not None:
-            numbers = [shown(summary[key], "", q.decimals) for key in ("min", "median", "max")]
+            keys = ("min", "p05", "median", "p95", "max")
+            numbers = ["-" if summary.get(k) is None else shown(summary[k], "", q.decimals) for k in keys]
+            share = summary.get("outside")
+            numbers.append("-" if share is None else f"{100 * share:.0f} %")
         if column.startswith("trap_open"):
             numbers = [{"0": "closed", "1": "open"}.get(text, text) for text in numbers]
         state, style = _state(joint, document, column, summary is not None)

@@ -46,6 +46,7 @@ _SOUND = {
 _SPOILED = {
     "seam-open": "Barometer housing; the rib is interrupted for 2 mm by a groove.",
     "rib-missing": "Rain gauge head; the lid lies flat on the wall's rim, no rib stands there.",
+    "traps-missing": "Rain gauge head; the lid lies on the top of a plain wall, which melts with open sides.",
     "seam-junction": "Logger box with two chambers; the dividing wall's rib meets the seam twice.",
     "rib-width": "Wind sensor head; the rib is only 0.55 mm wide all round.",
     "rib-evenness": "Barometer housing; an ejector pad widens the rib from 1.2 to 1.5 mm over 3 mm.",

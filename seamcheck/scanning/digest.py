@@ -65,11 +65,13 @@ def digest(document: Document) -> Digest:
 
 
 def pack(document: Document) -> bytes:
+    """A document as compressed bytes."""
     plain = json.dumps(document, ensure_ascii=True, separators=(",", ":"), allow_nan=False)
     return zlib.compress(plain.encode("ascii"), 6)
 
 
 def unpack(data: bytes) -> dict[str, Any]:
+    """The document of such bytes."""
     document: dict[str, Any] = json.loads(zlib.decompress(data))
     return document
 

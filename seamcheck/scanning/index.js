@@ -2,11 +2,11 @@
 "use strict";
 (() => {
   const PATH = 0, SUPPLIER = 1, VERDICT = 2, COUNTS = 3, TITLE = 4, MESSAGE = 5, REMEDY = 6, PAGE = 7, PICTURE = 8,
-    SEAM = 9, VALUES = 10, RULES = 11;
+    SEAM = 9, VALUES = 10, RULES = 11, KINDS = 13, CONFIDENCE = 14;
   const AT_ONCE = 100;
   const byId = (id) => document.getElementById(id);
   const body = document.querySelector("#list tbody");
-  const state = { verdicts: new Set(), supplier: null, rule: "", find: "", sort: "", down: false, count: AT_ONCE };
+  const state = { verdicts: new Set(), supplier: null, rule: "", kind: "", find: "", sort: "", down: false, count: AT_ONCE };
   let head, rows = [], shown = [];
 
   const make = (name, kind, text) => {
@@ -59,9 +59,11 @@
     if (row[TITLE]) what.append(make("b", "", row[TITLE]), ". ");
     what.append(row[MESSAGE]);
     if (row[REMEDY]) what.append(make("span", "", row[REMEDY]));
+    const joint = make("td", "joint", row[KINDS].join(", "));
+    if (row[CONFIDENCE] !== null) joint.append(make("span", "", `confidence ${row[CONFIDENCE].toFixed(2)}`));
     const v = row[VALUES].map(number);
     const rib = v[0] && v[0] !== v[1] ? `${v[0]} to ${v[1]}` : v[0];
-    line.append(picture, model, make("td", `said is-${verdict}`, `${mark} ${verdict}`), counts, what);
+    line.append(picture, model, make("td", `said is-${verdict}`, `${mark} ${verdict}`), counts, what, joint);
     for (const text of [rib, v[2], v[3], v[4]]) line.append(make("td", "num", text));
     line.append(make("td", "num material", v[5]), make("td", "num", row[SEAM] === null ? "" : row[SEAM].toFixed(1)));
     return line;
@@ -72,6 +74,7 @@
     verdict: (row) => row[VERDICT],
     findings: (row) => -(row[COUNTS][0] * 1e8 + row[COUNTS][1] * 1e4 + row[COUNTS][2]),
     seam: (row) => row[SEAM],
+    confidence: (row) => row[CONFIDENCE],
     v0: (row) => row[VALUES][0], v2: (row) => row[VALUES][2], v3: (row) => row[VALUES][3],
     v4: (row) => row[VALUES][4], v5: (row) => row[VALUES][5],
   };
@@ -82,6 +85,7 @@
     shown = rows.filter((row) =>
       (!state.verdicts.size || state.verdicts.has(head.verdicts[row[VERDICT]][0])) &&
       (state.supplier === null || row[SUPPLIER] === state.supplier) &&
+      (!state.kind || row[KINDS].includes(state.kind)) &&
       (rule < 0 || row[RULES].includes(rule)) &&
       (!words.length || words.every((word) =>
         `${row[PATH]}\n${row[SUPPLIER]}\n${row[TITLE]}\n${row[MESSAGE]}`.toLowerCase().includes(word))));
@@ -112,6 +116,7 @@
     }
     byId("supplier").value = state.supplier === null ? "" : `=${state.supplier}`;
     byId("rule").value = state.rule;
+    byId("kind").value = state.kind;
     byId("find").value = state.find;
   };
 
@@ -139,9 +144,10 @@
     byId("supplier").addEventListener("change", (event) =>
       change({ supplier: event.target.value ? event.target.value.slice(1) : null }));
     byId("rule").addEventListener("change", (event) => change({ rule: event.target.value }));
+    byId("kind").addEventListener("change", (event) => change({ kind: event.target.value }));
     byId("reset").addEventListener("click", () => {
       state.verdicts.clear();
-      change({ supplier: null, rule: "", find: "", sort: "", down: false });
+      change({ supplier: null, rule: "", kind: "", find: "", sort: "", down: false });
     });
     byId("more").addEventListener("click", () => { state.count += AT_ONCE; draw(); });
   };
@@ -165,6 +171,11 @@
       const option = make("option", "", title);
       option.value = name;
       byId("rule").append(option);
+    }
+    for (const name of [...new Set(rows.flatMap((row) => row[KINDS]))].sort()) {
+      const option = make("option", "", name);
+      option.value = name;
+      byId("kind").append(option);
     }
     listen();
     choose();

@@ -51,7 +51,7 @@ def write_table(store: Store, file: IO[str]) -> None:
     writer = csv.writer(file, lineterminator="\r\n")
     writer.writerow(
         ["folder", "path", "supplier", "verdict", "reason_code", "reason", "must_fix", "attention", "notes", "waived",
-         "gravest_rule", "gravest_message", "remedy", "seams", "seam_length_mm", "parts",
+         "gravest_rule", "gravest_message", "remedy", "kinds", "confidence", "seams", "seam_length_mm", "parts",
          *(f"{head(key)}_{end}" for key, end in VALUES), "page", "review"]
     )  # fmt: skip
     for row in store.results():
@@ -64,7 +64,8 @@ def write_table(store: Store, file: IO[str]) -> None:
                     row["folder"], row["path"], row["supplier"], row["verdict"], row["reason_code"], row["reason"],
                     row["must_fix"], row["attention"], row["notes"], row["waived"],
                     finding.get("rule"), finding.get("message"), finding.get("remedy"),
-                    row["seams"], row["seam_length"], row["parts"], *values, page, row["review"],
+                    *_kinds_cells(store, row), row["seams"], row["seam_length"], row["parts"],
+                    *values, page, row["review"],
                 )
             ]
         )  # fmt: skip
@@ -132,7 +133,20 @@ def _page_rows(store: Store) -> Iterator[Any]:
             _values(store, row),
             sorted(number[r["rule"]] for r in broken if r["rule"] in number),
             row["exceeds"],
+            *_kinds(store, row),
         ]
+
+
+def _kinds(store: Store, row: Any) -> tuple[list[str], float | None]:
+    """Kinds of joint of a model, each once, and the least confidence among its joints."""
+    joints = store.rows("SELECT kind, confidence FROM joints WHERE review = ? ORDER BY joint", (row["review"],))
+    known = [joint["confidence"] for joint in joints if joint["confidence"] is not None]
+    return list(dict.fromkeys(joint["kind"] for joint in joints)), min(known, default=None)
+
+
+def _kinds_cells(store: Store, row: Any) -> tuple[str, float | None]:
+    kinds, confidence = _kinds(store, row)
+    return " ".join(kinds), confidence
 
 
 def _packed(items: Iterator[Any]) -> Iterator[str]:

@@ -36,6 +36,7 @@ def patterns_from(given: Iterable[str]) -> Patterns:
 
 
 def is_archive(name: str) -> bool:
+    """Whether a file of this name holds other files."""
     return name.lower().endswith(ARCHIVE_ENDINGS)
 
 

@@ -369,6 +369,7 @@ def name_of(row: sqlite3.Row) -> str:
 
 
 def now() -> str:
+    """Date and time of day, UTC."""
     return datetime.now(UTC).strftime("%Y-%m-%d %H:%M:%S")
 
 

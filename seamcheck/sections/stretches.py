@@ -125,13 +125,24 @@ def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:
 
     Equal weights give the usual median.
     """
+    return weighted_quantile(values, weights, 0.5)
+
+
+def weighted_quantile(values: np.ndarray, weights: np.ndarray, share: float) -> float:
+    """The value that a share of the measured length lies at or below; NaN without any.
+
+    Notes
+    -----
+    The inverse of the weighted empirical distribution, averaged at its steps (type 2 of Hyndman and Fan, The American
+    Statistician 50, 1996, with lengths in place of counts).
+    """
     known = np.isfinite(values) & (weights > 0)
     if not known.any():
         return float("nan")
     order = np.argsort(values[known], kind="stable")
     ranked, weight = values[known][order], weights[known][order]
     total = np.cumsum(weight)
-    half = total[-1] / 2
+    half = total[-1] * share
     k = int(np.searchsorted(total, half - 1e-9 * total[-1]))
     if abs(total[k] - half) <= 1e-9 * total[-1] and k + 1 < len(ranked):
         return float((ranked[k] + ranked[k + 1]) / 2)

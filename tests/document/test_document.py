@@ -41,6 +41,11 @@ def sentences(messages):
     return [said["text"] for said in messages]
 
 
+def section_of(contour):
+    """One segment in the section of a contour's first station."""
+    return SectionSet("j1", contour, np.array([0]), np.array([0, 1]), np.zeros((1, 4)), np.zeros(1), np.zeros(1))
+
+
 def check(doc):
     jsonschema.Draft202012Validator(schema()).validate(json.loads(to_json(doc)))
 
@@ -177,9 +182,7 @@ def test_travel_that_was_followed_only_in_sections_is_said():
 
 
 def test_a_view_passes_through_untouched():
-    view = pack_view(
-        [SectionSet("j1", "c1", np.array([0]), np.array([0, 1]), np.zeros((1, 4)), np.zeros(1), np.zeros(1))]
-    )
+    view = pack_view([section_of("c1")])
     doc = document(view=view)
     check(doc)
     assert doc["view"] == view

@@ -116,10 +116,12 @@ def test_a_rule_made_milder_is_milder_at_both_bounds():
 
 
 def test_a_lap_keeps_the_strict_gap():
-    settings = Settings(collapse=0.8)
+    settings = Settings(collapse=0.8).changed({"rib-missing.severity": "off"})
     lap = joint(path_survey(changes=[("gap_max", 30, 34, 0.15)]), rib_on="none")
     hits = [f for f in found(lap, settings=settings) if f.rule == "contact-gap"]
     assert [(f.severity, f.limit) for f in hits] == [("must-fix", 0.1)]
+    missing = found(lap, settings=Settings(collapse=0.8))
+    assert [(f.rule, f.also) for f in missing] == [("rib-missing", ("contact-gap",))]
 
 
 def test_a_step_of_the_cover_between_two_halves_is_found():
@@ -186,7 +188,7 @@ def test_numbers_in_the_remedy_lead_back_into_the_limit():
 
 def test_no_sentence_keeps_a_placeholder():
     joints = [circle((column, 30, 34, bad)) for _, column, bad, _, _ in CASES]
-    joints.append(joint(rib_on="none"))
+    joints.append(joint(rib_on="none", kind="flat-lap", band_width=6.0))
     for j in joints:
         for finding in found(j):
             for text in (finding.message, finding.remedy, finding.harm):
@@ -374,13 +376,32 @@ def test_a_missing_stretch_within_a_path_is_an_open_seam():
     assert "rib-missing" in hits[0].also
 
 
-def test_flat_on_flat_is_a_missing_rib_and_only_what_makes_sense_is_judged():
+def test_a_lap_has_one_finding_that_says_what_it_is_and_whether_a_rib_has_room():
     nothing = [(c, 0, 120, "no-rib") for c in ("rib_width", "rib_height", "trap_room")]
     path = path_survey(changes=[*nothing, ("cover_thickness_max", 10, 14, 5.0), ("turn_radius", 0, 9, 1.0)])
-    hits = found(joint(path, rib_on="none"))
-    assert [f.rule for f in hits] == ["rib-missing", "cover-thickness", "cover-evenness"]
-    assert hits[0].quantity == "rib"
-    assert "rib-height" in hits[0].also
+    lap = joint(path, rib_on="none", kind="stepped-lap", band_width=1.5, step=1.0)
+    (hit,) = found(lap)
+    assert (hit.rule, hit.quantity, hit.severity) == ("rib-missing", "rib", "must-fix")
+    assert "1.50 mm wide" in hit.message
+    assert "1.00 mm high" in hit.message
+    # by hand: 1.2 x 1.0 x 0.4 / 2 over 0.6 makes a trap of 0.40 on each side of a rib of 1.0, so 1.80 in all
+    assert "widen the band by 0.30 mm" in hit.remedy
+    (roomy,) = found(replace(lap, band_width=2.4))
+    assert "a flash trap of 0.70 mm on each side" in roomy.remedy
+    accepted = Settings().changed({"rib-missing.severity": "off"})
+    assert [f.rule for f in found(lap, settings=accepted)] == ["cover-thickness", "cover-evenness"]
+
+
+def test_a_plain_wall_is_not_judged_by_the_shoulders_of_a_rib():
+    low = [("rib_height", 0, 120, 0.1), ("slenderness", 0, 120, 9.0), ("trap_room", 0, 120, 0.1)]
+    wall = joint(path_survey(changes=[*low, ("rib_width", 30, 34, 0.5)]), kind="plain-wall")
+    assert {f.rule for f in found(wall)} == {"rib-width", "rib-evenness", "traps-missing"}
+
+
+def test_a_joint_that_was_left_out_is_no_pass():
+    result = judge([joint(left_out=("'lid' (p3) on 'case' (p1) may be another joint and was not reviewed",))], DEFAULTS)
+    assert [f.rule for f in result.findings] == ["joint-left-out"]
+    assert result.verdict == "attention"
 
 
 # The whole interface

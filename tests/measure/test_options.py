@@ -78,7 +78,9 @@ def test_options_of_the_command_line_reach_the_document(tmp_path):
     assert document["settings"]["scanner"]["distance"] == 300
     assert document["settings"]["scanner"]["half_angle"] == 2
     assert document["joints"][0]["interface"]["clamp_area"]["force_newton_per_mm"] == pytest.approx(2.4, rel=1e-3)
-    assert [t["state"] for t in document["joints"][0]["tolerances"]] == ["inside"] * 4
+    assert [t["state"] for t in document["joints"][0]["tolerances"]] == [
+        "inside"
+    ] * 7  # both sides of two rules, and the bounds of attention
 
 
 @pytest.mark.parametrize("option", ["--scanner", "--clamp", "--tolerance"])

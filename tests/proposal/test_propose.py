@@ -168,20 +168,20 @@ def _of(shape, walls, corner=0.0, **more):
 
 
 FAMILIES = {
-    "rectangle": (_of(rectangle(60, 40), (1.2, 1.6, 2.0, 2.4, 2.8, 3.2, 3.6, 4.0), 6.0), 2.3),
-    "circle": (_of(circle(25), (1.5, 2.0, 2.5, 3.0, 4.0)), 2.3),
-    "L": (_of(ell(70, 50, 24), (3.0, 3.5, 4.0), 5.0), 2.3),
-    "L with sharp corners": (_of(ell(70, 50, 24), (4.0, 5.0)), 2.3),
-    "rectangle with sharp corners": (_of(rectangle(60, 40), (3.5, 4.0)), 2.3),
-    "ellipse": (_of(ellipse(32, 20), (3.0, 4.0)), 2.3),
-    "hexagon": (_of(hexagon(56), (3.0, 4.0), 4.0), 2.3),
-    "slot": (_of(slot(70, 30), (2.5, 3.0, 4.0)), 2.3),
+    "rectangle": (_of(rectangle(60, 40), (1.2, 1.6, 2.0, 2.4, 2.8, 3.2, 3.6, 4.0), 6.0), 2.75),
+    "circle": (_of(circle(25), (1.5, 2.0, 2.5, 3.0, 4.0)), 2.75),
+    "L": (_of(ell(70, 50, 24), (3.0, 3.5, 4.0), 5.0), 2.75),
+    "L with sharp corners": (_of(ell(70, 50, 24), (4.0, 5.0)), 2.75),
+    "rectangle with sharp corners": (_of(rectangle(60, 40), (3.5, 4.0)), 2.75),
+    "ellipse": (_of(ellipse(32, 20), (3.0, 4.0)), 2.75),
+    "hexagon": (_of(hexagon(56), (3.0, 4.0), 4.0), 2.75),
+    "slot": (_of(slot(70, 30), (2.5, 3.0, 4.0)), 2.75),
     "recess": (
         [(f"ledge {b}", lambda b=b: in_recess(70, 50, 2.0, b, 7.0), b) for b in (1.5, 3.0, 3.5, 4.0)],
-        2.5,
+        2.75,
     ),
-    "inclined": ([(f"by {a}", lambda a=a: inclined(60, 40, 4.0, a), 9.0) for a in (5, 10, 20)], 2.3),
-    "thin lid": (_of(circle(25), (4.0,), thickness=1.0), 2.3),
+    "inclined": ([(f"by {a}", lambda a=a: inclined(60, 40, 4.0, a), 9.0) for a in (5, 10, 20)], 2.75),
+    "thin lid": (_of(circle(25), (4.0,), thickness=1.0), 2.75),
     "thick lid": (_of(circle(25), (4.0,), thickness=4.0), math.inf),
 }
 """Family -> (name, model, width of the contact), and the width from which a proposal must come out."""

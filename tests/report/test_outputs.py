@@ -281,7 +281,7 @@ def test_pdf_has_proper_paper_and_a_section_for_each_finding(paper, size, monkey
         assert n.finding["message"].split(";")[0][:30] in " ".join(whole.split())
     assert whole.count("rib width 0.4") >= 1
     assert "Class 4" in whole
-    assert "Pre-check, not an approval" in texts[-1]
+    assert "pre-check, not an approval" in texts[-1]
 
 
 def test_paper_that_there_is_not_is_refused(monkeypatch):
@@ -309,3 +309,18 @@ def test_a_browser_that_fails_is_named(monkeypatch, tmp_path):
 
 def test_made_seam_has_the_closed_form_length():
     assert rounded_rectangle(120, 80, 10, 0.5)[4] == pytest.approx(PERIMETER, abs=1e-6)
+
+
+def test_texts_of_findings_in_a_drawing_do_not_lie_on_each_other_and_sections_stand_beside_it():
+    document = housing()
+    first = next(f for f in document["findings"] if f["at"])
+    document["findings"] = [{**first, "id": f"{first['id']}-{i}"} for i in range(4)]
+    space = ezdxf.read(io.StringIO(render_dxf(document))).modelspace()
+    labels = [t.dxf.insert for t in space.query("TEXT") if t.dxf.layer.startswith("FINDING")]
+    assert len(labels) == 4
+    for i, a in enumerate(labels):
+        assert all(abs(a.y - b.y) >= 1.6 for b in labels[i + 1 :])  # the height of the letters
+    seam = max(p[0] for line in space.query('LWPOLYLINE[layer=="SEAM_POLYLINE"]') for p in line.get_points("xy"))
+    section = [p for line in space.query('LWPOLYLINE[layer=="SECTION_BASE"]') for p in line.get_points("xy")]
+    assert section
+    assert min(x for x, _ in section) > seam

@@ -192,6 +192,14 @@ def test_the_page_shows_sorts_and_filters(tmp_path_factory):
         names = window.run("return [...document.querySelectorAll('.model')].map(r => r.firstChild.textContent)")
         assert sorted(names) == [f"s2/m{n}.step" for n in (14, 140, 143, 146, 149)]
         window.click("#reset")
+        kinds = window.run("return [...document.querySelectorAll('#kind option')].map(o => o.value)")
+        assert kinds == ["", "weld-rib"]
+        window.run(
+            "const k = document.getElementById('kind'); k.value = 'weld-rib'; k.dispatchEvent(new Event('change'))"
+        )
+        assert window.run(f"return {body}") == 100  # all but those that were not reviewed
+        assert "weld-rib" in window.text("#list tbody .joint")
+        window.click("#reset")
         window.click("[data-sort=path]")
         first = window.text("#list tbody .model")
         window.click("[data-sort=path]")

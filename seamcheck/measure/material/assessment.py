@@ -239,6 +239,7 @@ def _grade(pair: PairCheck) -> float:
 
 
 def melt_temperature(settings: MaterialSettings, pair: PairCheck | None) -> Known | None:
+    """Temperature of the melt (°C): as set, else the middle of the shared window; None where neither is known."""
     chosen = settings.get("process.melt_temperature")
     if chosen is not None:
         return chosen
@@ -264,6 +265,7 @@ def tolerance_chances(
     inputs: EnergyInputs | None,
     used: Mapping[str, Known],
 ) -> Chances | None:
+    """What random combinations of the tolerances give; None where no tolerance is set."""
     if not tracks:
         return None
     first = first_rest(tracks)

@@ -29,6 +29,7 @@ def lateness(track: Track, first_rest: float, key: str = "gap") -> np.ndarray:
 
 
 def trap_side(track: Track, side: str) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """(n,) mm² of trap, (n,) mm of rib height and (n,) degrees of draft on one side."""
     height = track.column(f"rib_height_{side}")
     height = np.where(np.isfinite(height), height, track.column("rib_height"))
     draft = np.nan_to_num(track.column(f"draft_{side}"))
@@ -133,6 +134,7 @@ def melt_section(
     expansion: Known,
     settings: MaterialSettings,
 ) -> dict[str, Any]:
+    """The document's section on melt and room."""
     contours = []
     for track in tracks:
         own = columns[track.id]

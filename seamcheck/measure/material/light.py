@@ -24,6 +24,7 @@ _AS_THICK = 1e-3  # mm: a light path so little longer than the thickest plaque c
 
 
 def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
+    """Transmission over thickness as the plaques give it; None without plaques."""
     if not settings.plaques:
         return None
     plaques = [Plaque(thickness, percent / 100.0) for thickness, percent in settings.plaques]
@@ -104,6 +105,7 @@ def transmission_section(
     settings: MaterialSettings,
     interface: dict[str, dict[str, Any]],
 ) -> dict[str, Any]:
+    """The document's section on transmission."""
     index = settings.index()
     comfortable = fit.limit_thickness(COMFORTABLE)
     places, contours = [], []

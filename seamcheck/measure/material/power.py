@@ -100,6 +100,7 @@ def energy_section(
     chances: Chances | None,
     heat: HeatFound | None,
 ) -> dict[str, Any]:
+    """The document's section on energy and time."""
     if "density" in used:
         need = en.melt_energy(inputs)
         for track, part in parts(tracks):

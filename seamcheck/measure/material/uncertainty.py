@@ -8,7 +8,7 @@ proven.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -227,13 +227,19 @@ def _traps_hold(
     return best
 
 
-def _energies(joint, collapse, width, through, between, ranges, count) -> None:  # type: ignore[no-untyped-def]
+def _energies(
+    joint: Joint, collapse: np.ndarray, width: np.ndarray, through: np.ndarray | None,
+    between: Callable[[str, Known], np.ndarray], ranges: dict[str, np.ndarray], count: int,
+) -> None:  # fmt: skip
     """Put the ranges of the energy estimate into ``ranges``."""
-    inputs: EnergyInputs = joint.energy
+    inputs = joint.energy
+    assert inputs is not None
     columns = {name: between(name, known) for name, known in joint.ranges.items()}
     mean_width = float(np.nanmean(joint.width)) if np.isfinite(joint.width).any() else 1.0
     factor = np.ones(count)
     if through is not None and np.isfinite(inputs.transmission).any():
+        assert joint.fit is not None
+        assert joint.path is not None
         factor = np.median(through, axis=1) / float(np.median(joint.fit.at(_longest(joint.path))))
     results: dict[str, list[float]] = {}
     for i in range(count):

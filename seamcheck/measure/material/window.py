@@ -86,6 +86,7 @@ def collapse_window(
     expansion: Known,
     settings: MaterialSettings,
 ) -> CollapseWindow:
+    """Smallest and largest collapse (mm) that suit the seam, and what limits them."""
     number = {key: known.value for key, known in settings.numbers.items()}
     first, unknown, uppers = first_rest(tracks), [], []
     late, path, station = 0.0, "", -1
@@ -149,6 +150,7 @@ def window_section(
     settings: MaterialSettings,
     survey: Survey,
 ) -> dict[str, Any]:
+    """The document's section on the collapse window."""
     limit = settings.numbers["process.trap_fill"].value
     section: dict[str, Any] = {
         "place": window.place(collapse),
@@ -207,6 +209,7 @@ def _most(values: np.ndarray) -> float | None:
 def window_values(
     window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, dict[str, Any]]
 ) -> None:
+    """Put the window's values, each with its place, among those of the whole interface."""
     low, high = _bound_dict(window.lowest, tracks), window.highest
     interface["collapse_above_lowest"] = {
         "value": collapse - window.lowest.value,

@@ -134,6 +134,7 @@ def verdict_words(review: Reviewed) -> str:
 
 
 def caution() -> str:
+    """The caution that every output for CI carries."""
     return SHORT_CAUTION
 
 

@@ -66,6 +66,8 @@ def render_html(document: Document, paper: str | None = None, fields: Fields | N
         joints=facts.joints(document),
         tightest=bands.tightest(document),
         fields=fields,
+        decided=_decided(fields),
+        questions=facts.questions(document),
         inputs=input_rows(document),
         static=lambda numbered: _static_section(document, numbered, sections),
         given=in_one_line(document),
@@ -90,7 +92,7 @@ def page_data(document: Document) -> dict[str, Any]:
     shown = [q for q in QUANTITIES.values() if q.per == "station"]
     return {
         "joints": [
-            {key: joint.get(key) for key in ("id", "cover", "base", "rib_on", "beam", "contours")}
+            {key: joint.get(key) for key in ("id", "cover", "base", "rib_on", "beam", "contours", "summary")}
             for joint in facts.joints(document)
         ],
         "parts": [{"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()],
@@ -110,6 +112,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
+                "place": facts.place_of_waiver(document, n.finding),
                 "joint": n.finding.get("joint"),
                 "contour": n.contour,
                 "station": n.station,
@@ -119,9 +122,18 @@ def page_data(document: Document) -> dict[str, Any]:
             }
             for n in facts.numbered_findings(document)
         ],
+        "model": {"file": str(model["file"]), "sha256": str(model.get("sha256") or "")},
         "facts": [_joint_facts(document, joint) for joint in facts.joints(document)],
         "view": document.get("view"),
     }
+
+
+def _decided(fields: Fields) -> dict[str, Any]:
+    """What was answered before: findings by id, questions by key, sign-off by role."""
+    answers = fields.answers
+    if answers is None:
+        return {"findings": {}, "approval": {}}
+    return {"findings": {d.id: d for d in answers.findings}, "approval": {a.role: a for a in answers.approval}}
 
 
 def _static_section(document: Document, numbered: facts.Numbered, sections: tuple[SectionSet, ...]) -> Markup:

@@ -14,8 +14,8 @@ LINE, LENGTH = 0.02, 0.0005
 """mm off the mid-line, and share of a path's length (DESIGN section 7)."""
 
 BARS: dict[str, tuple[float, float]] = {
-    **{key: (0.005, 0.01) for key in ("melt_area", "trap_area_inner", "trap_area_outer")},
-    **{key: (0.0, 0.012) for key in ("trap_room", "trap_room_inner", "trap_room_outer")},
+    **dict.fromkeys(("melt_area", "trap_area_inner", "trap_area_outer"), (0.005, 0.01)),
+    **dict.fromkeys(("trap_room", "trap_room_inner", "trap_room_outer"), (0.0, 0.012)),
     "beam_clear": (1e-6, 0.0),
     "clamp_tilt": (0.05, 0.0),
 }

@@ -107,13 +107,14 @@ def pillar_in_the_middle() -> HardModel:
 
 
 def lens_in_the_floor() -> HardModel:
-    """A small lens under the floor is welded from below: much shorter than the lid's seam, and mentioned."""
+    """A small lens under the floor is welded from below: much shorter than the lid's seam, and a joint all the same."""
     base, cover = _plain(RECT)
     base = cut(base, cylinder((0, 0, -16), 7, 5))
     base = fuse(base, cut(cylinder((0, 0, -15.9), 9.6, 1.2), cylinder((0, 0, -17), 8.4, 4)))
     lens = Node("lens", cylinder((0, 0, -17.4), 11.5, 1.5), colour=CLEAR)
-    says = ("Not taken for a seam", "'lens' (p3)")
-    return _model(base, cover, "A second cover on the other side.", _seam(RECT), parts=(lens,), says=says)
+    small = along(circle(9), {"rib_width": 1.2, "gap": 0.0, "cover_thickness": 1.5}, z=-15.9)
+    below = SeamTruth(2, 0, (small,), beam=(0.0, 0.0, 1.0))
+    return _model(base, cover, "A second cover on the other side.", _seam(RECT), below, parts=(lens,))
 
 
 HOUSINGS: dict[str, Callable[[], HardModel]] = {

@@ -51,7 +51,7 @@ def cover_beside() -> HardModel:
 
 def only_sheets() -> HardModel:
     cover, base = draw(SPEC)
-    nodes = [Node(name, compound([f for f in faces(shape)])) for name, shape in (("lid", cover), ("case", base))]
+    nodes = [Node(name, compound(list(faces(shape)))) for name, shape in (("lid", cover), ("case", base))]
     return _refused(*nodes, reasons=("no-solid",), note="Cover and base are loose faces.")
 
 

@@ -378,7 +378,7 @@ def two_levels() -> HardModel:
 def flat_on_flat() -> HardModel:
     """Lap contact without a rib."""
     cover, _ = draw(RECT)
-    rim = replace(RECT, inner="open", outer="open", trap_width_inner=0.6, trap_width_outer=0.6)
+    rim = replace(RECT, inner="open", outer="open", trap_width_inner=1.0, trap_width_outer=1.0)
     values = {k: RECT.truth().values[k] for k in ("gap", "cover_thickness", "beam_clear")}
     return _model(
         RECT,

@@ -8,10 +8,11 @@ from .laps import LAPS
 from .plugs import PLUGS
 from .ribs import RIBS
 from .several import SEVERAL
+from .strange import STRANGE
 from .truth import JointCase, JointTruth, half
 from .unseated import UNSEATED
 from .walls import WALLS
 
-JOINTS = {**RIBS, **WALLS, **LAPS, **PLUGS, **UNSEATED, **SEVERAL, **COMPANY}
+JOINTS = {**RIBS, **WALLS, **LAPS, **PLUGS, **UNSEATED, **SEVERAL, **COMPANY, **STRANGE}
 
 __all__ = ["JOINTS", "JointCase", "JointTruth", "half"]

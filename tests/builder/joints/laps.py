@@ -33,7 +33,8 @@ def half_shells() -> JointCase:
     base = open_box(MEDIUM, [(-3, 1), (-1.5, 1), (-1.5, 0), (0, 0)], depth=12)
     cover = lid(MEDIUM, [(-3, 10), (-3, 1), (-1.45, 1), (-1.45, 0), (0, 0)], 12)
     joint = replace(STEPPED, either=True, may=("cover-thickness", "clamp-land"))
-    return case([base, cover], joint, note="Two half shells, stepped.", reasons=("ambiguous", "no-seam"))
+    more = {"reasons": ("ambiguous", "no-seam"), "says": (r"stepped|\blap\b|of plastic",)}
+    return case([base, cover], joint, note="Two half shells, stepped.", **more)
 
 
 def butting_shells() -> JointCase:

@@ -1,0 +1,167 @@
+"""Of all readings those that are joints: the best of each pair, and what is left out with a reason."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+import shapely
+
+from seamcheck.assembly.parts import Part
+from seamcheck.errors import NotReviewed
+from seamcheck.joint.constants import CARRIES, EQUALLY_GOOD, MENTIONED, SAME_LEVEL, THIN
+from seamcheck.joint.names import Names
+from seamcheck.joint.reading import Reading
+from seamcheck.kernel import Body
+
+_WORTH_A_WORD = 0.2  # share of the seam's length from which on another rib is mentioned
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Chosen:
+    """Joints, and what was left out.
+
+    Attributes
+    ----------
+    readings : one for each joint, the best first
+    passed_over : other bands, as sentences
+    unresolved : ribs under covers of their own that could not be told for sure, as sentences
+    """
+
+    readings: tuple[Reading, ...]
+    passed_over: tuple[str, ...]
+    unresolved: tuple[str, ...]
+
+
+def choose(readings: Sequence[Reading], bodies: Mapping[str, Body], parts: Mapping[str, Part], names: Names) -> Chosen:
+    """The readings that are joints.
+
+    Raises
+    ------
+    NotReviewed : ambiguous, where two readings of the same parts are equally good
+    """
+    worth = _worth_of(readings, bodies)
+    ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
+    chosen: list[Reading] = []
+    passed: list[str] = []
+    unsure: list[Reading] = []
+    for reading in ranked:
+        if reading.confidence < CARRIES:
+            unsure.append(reading)
+            continue
+        rivals = [r for r in chosen if r.pair & reading.pair]
+        if chosen and not rivals and not reading.candidate.stands_out:
+            continue  # parts inside the housing that lie on each other
+        if all(_side_by_side(reading, r) for r in rivals):
+            chosen.append(reading)
+            continue
+        rival = max((r for r in rivals if not _side_by_side(reading, r)), key=worth)
+        if (rival.cover, rival.base) == (reading.cover, reading.base):
+            continue  # another band of the same pair that touches later or is shorter
+        if worth(reading) > EQUALLY_GOOD * worth(rival):
+            chosen[chosen.index(rival)] = _by_transparency(rival, reading, parts, names) or _doubt(
+                rival, reading, names
+            )
+        elif reading.candidate.stands_out and reading.pair != rival.pair:
+            passed.append(_passed_over(reading, names))
+    unresolved = [_unresolved(r, names) for r in unsure if chosen and _is_a_joint_of_its_own(r, chosen)]
+    return Chosen(tuple(chosen), tuple(dict.fromkeys(passed)), tuple(dict.fromkeys(unresolved)))
+
+
+def _worth_of(readings: Sequence[Reading], bodies: Mapping[str, Body]) -> Callable[[Reading], float]:
+    alone = len({r.pair for r in readings}) == 1
+    volume = {i: 1.0 if alone else bodies[i].volume for r in readings for i in r.pair}
+    nearest: dict[frozenset[str], float] = {}
+    for r in readings:
+        nearest[r.pair] = min(nearest.get(r.pair, np.inf), r.candidate.gap)
+
+    def worth(reading: Reading) -> float:
+        smaller = min(volume[reading.cover], volume[reading.base])
+        later = reading.candidate.gap - nearest[reading.pair]  # touches later than another
+        thick = max(0.0, reading.thickness / THIN - 1.0)  # light hardly gets through a thick part
+        plain = reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick)
+        return float(plain * reading.confidence)
+
+    return worth
+
+
+def _side_by_side(one: Reading, other: Reading) -> bool:
+    """Whether two readings can both be joints: two covers on one base, or one cover on two bases at one level."""
+    if one.pair == other.pair or _overlap(one, other):
+        return False
+    if one.base == other.base and one.cover != other.cover:
+        return True
+    return bool(
+        one.cover == other.cover
+        and one.base != other.base
+        and one.candidate.stands_out
+        and other.candidate.stands_out
+        and abs(one.candidate.gap - other.candidate.gap) <= SAME_LEVEL
+        and one.beam @ other.beam > 0.99
+    )
+
+
+def _overlap(reading: Reading, other: Reading) -> bool:
+    """Whether a seam lies under or over another one (light would have to pass two parts)."""
+    if reading.beam @ other.beam < 0.9:
+        return False
+    outline = shapely.get_coordinates(reading.candidate.region)
+    level = np.full(len(outline), reading.candidate.level)
+    world = reading.candidate.frame.world(np.column_stack([outline, level]))
+    mine = shapely.MultiPoint(other.candidate.frame.local(world)[:, :2]).convex_hull
+    theirs = other.candidate.region.convex_hull
+    return bool(mine.intersection(theirs).area > 0.5 * min(mine.area, theirs.area))
+
+
+def _is_a_joint_of_its_own(reading: Reading, chosen: Sequence[Reading]) -> bool:
+    """Whether an unsure reading is a rib under another cover than those that are reviewed."""
+    return bool(
+        reading.candidate.stands_out
+        and reading.confidence >= MENTIONED
+        and not any(reading.cover in r.pair for r in chosen)
+        and any(reading.base in r.pair for r in chosen)
+        and reading.candidate.length > _WORTH_A_WORD * max(r.candidate.length for r in chosen)
+    )
+
+
+def _unresolved(reading: Reading, names: Names) -> str:
+    against = " ".join(e.says for e in reading.evidence if e.weight < 1.0)
+    return (
+        f"{names(reading.cover)} on {names(reading.base)} may be another joint and was not reviewed. {against} Name "
+        "the two with --cover and --base"
+    )
+
+
+def _passed_over(reading: Reading, names: Names) -> str:
+    return (
+        f"Not taken for a seam: {names(reading.candidate.carrier)} also carries a band "
+        f"{reading.candidate.length:.0f} mm long that faces {names(reading.candidate.counter)}. Name the two "
+        "with --cover and --base to have it reviewed."
+    )
+
+
+def _by_transparency(first: Reading, second: Reading, parts: Mapping[str, Part], names: Names) -> Reading | None:
+    """Where only the roles are in doubt, a part drawn see-through is taken as the cover: a hint."""
+    if first.pair != second.pair or first.cover == second.cover:
+        return None
+    clear = {i: parts[i].transparency or 0.0 for i in (first.cover, second.cover)}
+    if abs(clear[first.cover] - clear[second.cover]) < 0.2:
+        return None
+    better, worse = (first, second) if clear[first.cover] > clear[second.cover] else (second, first)
+    return replace(
+        better,
+        doubt=f"By geometry {names(worse.cover)} could be the cover as well; {names(better.cover)} is drawn "
+        "see-through (a hint, no proof).",
+    )
+
+
+def _doubt(first: Reading, second: Reading, names: Names) -> Reading:
+    def say(r: Reading) -> str:
+        return f"{names(r.cover)} as cover on {names(r.base)}, {r.candidate.describes}"
+
+    raise NotReviewed(
+        "ambiguous",
+        f"Two readings are about equally good: {say(first)}; or {say(second)}. "
+        "Say which one with --cover and --base (and --beam, if the light comes from the other side).",
+    )

@@ -1,0 +1,111 @@
+"""Every number by which a joint is recognised, once, with the cases that decided it.
+
+Cases are drawn models of the tests (``builder.hard`` and ``builder.joints``). Shares are 0 to 1, lengths mm.
+"""
+
+from __future__ import annotations
+
+# which faces face each other ------------------------------------------------------------------------------------
+
+LARGEST_GAP = 1.0
+"""Parts drawn further apart than this do not face each other: floating-over-a-wall (0.5), cover-far-above."""
+
+LARGEST_OVERLAP = 1.2
+"""A rib drawn deeper than this into the other part does not count: drawn-welded overlaps by the collapse."""
+
+NEAR = 3.5
+"""Faces further from the other part are not looked at; trap floors are: deep-groove (2.2)."""
+
+LEAST_SHARE = 0.4
+"""Of a face, that must be opposed: posts-at-rib-level, ledge-round."""
+
+BAND_SHARE = 0.5
+"""Of a whole band, that must be opposed: ledges under a lid with play."""
+
+# which of them are bands -----------------------------------------------------------------------------------------
+
+NARROWEST, WIDEST = 0.1, 6.0
+"""Mean width of a band that could be a rib: rib-0.3-wide; wall-80 is none."""
+
+WIDEST_LAP = 12.0
+"""Mean width of a closed band that could be a flat lap: wall-80, chamfered-broad-top."""
+
+SAME_LEVEL, SAME_LEVEL_WIDTHS = 0.15, 0.4
+"""Bands whose gaps differ by less (mm, or band widths if that is less) are one seam: micro-rib (0.12)."""
+
+LONGEST_DROP = 0.9
+"""A stretch of rib may lie lower than the rest by up to this: lowered stretches of seeded defects."""
+
+FALLS = 0.75
+"""Of a rib's border, beside which the surface falls away: ledges (0.5) are none, every rib is 0.9 or more."""
+
+# what lies beside a band -----------------------------------------------------------------------------------------
+
+IS_BESIDE = 0.2
+"""Of a band's border, that shows a trap, a rise or a filled step for it to decide the kind: one side of an open
+seam with junctions is about 0.4, jitter at corners below 0.05."""
+
+WIDEST_WALL = 2.5
+"""A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
+
+FLATTEST_RIB, HIGH_ENOUGH = 0.3, 0.4
+"""Height of a rib over its width, or in mm, at least: butting-shells (a decorative step) is no rib, micro-rib (0.5 of
+its width) is."""
+
+# where light comes in --------------------------------------------------------------------------------------------
+
+FREE_ENOUGH = 0.5
+"""Of the seam, over which the light's way must be free: shaded-by-a-frame."""
+
+THIN, OPAQUE = 4.0, 8.0
+"""mm of plastic that light passes well, and that it hardly passes: light-from-either-side, butting-shells."""
+
+CLEARLY_THINNER = 1.5
+"""Times thicker must the other part be for the thinner one to be the cover: half-shells are ambiguous."""
+
+ON_NORMAL = 5.0
+"""Degrees: a plane seam whose normal lies so near the pull has its normal as the light: draft-inside (0.9);
+slanted-10 keeps its pull."""
+
+# what speaks for and against a reading ---------------------------------------------------------------------------
+
+CARRIES = 0.5
+"""Confidence from which a reading is a joint; below it is named with what speaks against it."""
+
+MENTIONED = 0.2
+"""Confidence of a rib from which it is named beside the joints that were reviewed: opposite-lids-one-open."""
+
+AROUND = 0.3
+"""Of the smaller part's outline seen along the light, that a closed seam encloses: right joints 0.43 and more,
+side gaps of plugs and half shells 0."""
+
+BRIDGED = 0.2
+"""Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that
+is open for a plug; small-lid-beside-open (0.06), land-interrupted-by-a-plug (0.05)."""
+
+ALONG = 0.5
+"""Of the smaller part's length, over which an open rib must run: straight-bar (1.0), side of a plug with a step."""
+
+ON_EACH_OTHER = 0.2
+"""mm between faces without a rib that still lie on each other: floating-over-a-wall (0.5) does not."""
+
+VOID = 0.1
+"""Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw, axle-in-a-housing)."""
+
+SMALL = 0.25
+"""Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:
+nuts-in-pockets."""
+
+OF_ITS_OWN, RING_HEIGHT = 0.85, 3.0
+"""Share of a part's volume that stands right under a band, and its height in band widths, from and up to which the part
+is a ring: a rib or a gasket drawn by itself (rib-of-its-own)."""
+
+THROUGH = 0.02
+"""Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and
+press fits share less."""
+
+EQUALLY_GOOD = 0.8
+"""Share of the best reading's worth from which another one of the same parts is a doubt: half-shells."""
+
+TOUCHING = 0.02
+"""mm: the modelled state is 'touching' up to this gap or overlap."""

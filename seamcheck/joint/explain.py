@@ -1,0 +1,279 @@
+"""Why there is no joint to review: the kind of contact that there is, with its numbers and the best candidates."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from itertools import combinations
+
+import numpy as np
+import shapely
+
+from seamcheck.errors import NotReviewed
+from seamcheck.joint.candidates import Candidate
+from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THROUGH
+from seamcheck.joint.contact import face_all_round, near_surface
+from seamcheck.joint.evidence import ring_of_its_own
+from seamcheck.joint.light import flat_boxes
+from seamcheck.joint.names import Names
+from seamcheck.joint.reading import Reading
+from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet, diagonal
+from seamcheck.kernel.common import common_volume
+from seamcheck.kernel.distance import shape_distance
+
+_MOST_PAIRS = 6  # whose exact distance and common volume are worth their time
+_NAMED = 2  # candidates that are named
+_TUBE = 0.3  # of the width of what two parts share: contact longer along the axis is a tube's, shorter a plug's
+_SIDEWAYS = 0.9  # of a normal, that lies square to an axis for its face to stand along it
+_FOUR_SIDED = 0.4  # of the area of side faces lies in four directions more than elsewhere: no tube
+
+
+def no_joint(
+    pairs: Sequence[tuple[str, str]],
+    readings: Sequence[Reading],
+    bodies: Mapping[str, Body],
+    names: Names,
+) -> NotReviewed:
+    """The refusal of a model without a reading that the evidence carries.
+
+    Parameters
+    ----------
+    pairs : ids of parts near each other; readings : with their evidence
+    """
+    by_size = sorted(pairs, key=lambda pair: -min(bodies[i].volume for i in pair))[:_MOST_PAIRS]
+    best = sorted(readings, key=lambda r: (-r.confidence, -r.candidate.score))
+    first = by_size[0] if by_size else None
+    answer = None
+    if len(pairs) <= _MOST_PAIRS:
+        answer = _apart(pairs, bodies, names)
+    return (
+        answer
+        or _ring_between(best, bodies, names)
+        or _run_through_each_other(by_size, bodies, names)
+        or _tube(by_size, bodies, names)
+        or _both(_open_gap(best, bodies, names), _plug(best, first, names))
+        or _side_by_side(best, first, names)
+        or _nothing(best, first, names)
+    )
+
+
+def distance_text(nearest: float, one: str, other: str) -> str:
+    """The refusal of parts that lie apart, with how far apart the nearest are."""
+    return (
+        f"No two parts come close enough to be welded: the nearest, {one} and {other}, are about {nearest:.2f} mm "
+        f"apart, the search stops at {LARGEST_GAP:.2f} mm. Move the cover to its welded position."
+    )
+
+
+def _apart(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
+    """Boxes of turned parts overlap though the parts are far from each other."""
+    away = [(shape_distance(bodies[one].shape, bodies[other].shape)[0], one, other) for one, other in pairs]
+    nearest, one, other = min(away, key=lambda found: np.nan_to_num(found[0]))
+    if nearest > LARGEST_GAP:
+        return NotReviewed("no-contact", distance_text(nearest, names(one), names(other)))
+    return None
+
+
+def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
+    """A rib or a gasket that is a part of its own, between two others."""
+    for reading in readings:
+        ring = None if len(bodies) < 3 or reading.candidate.encloses <= 0 else ring_of_its_own(reading, bodies)
+        if ring is None:
+            continue
+        other = next(i for i in (reading.cover, reading.base) if i != ring)
+        third = [
+            i
+            for i in bodies
+            if i not in (ring, other)
+            and boxes_meet(bodies[i].box, bodies[ring].box, ON_EACH_OTHER)
+            and diagonal(bodies[i].box) > SMALL * diagonal(bodies[other].box)
+        ]
+        if third:
+            return NotReviewed(
+                "unsupported",
+                f"{names(ring)} fills the gap between {names(other)} and {names(third[0])}: a weld rib drawn as a part "
+                "of its own, or a gasket. Unite a rib with the part that it is moulded on, and export again.",
+            )
+    return None
+
+
+def _run_through_each_other(
+    pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names
+) -> NotReviewed | None:
+    largest = max(diagonal(body.box) for body in bodies.values())
+    for one, other in pairs[:_NAMED]:
+        a, b = bodies[one], bodies[other]
+        if min(diagonal(a.box), diagonal(b.box)) < SMALL * largest:
+            continue  # a screw or a small part pressed into a large one
+        volume, box = common_volume(a, b)
+        if not volume > THROUGH * min(a.volume, b.volume):
+            continue
+        way, far = _way_out(a, b)
+        return NotReviewed(
+            "no-seam",
+            f"{names(one)} and {names(other)} are not assembled: they run through each other by {volume:.0f} mm³, "
+            f"about ({', '.join(f'{c:.1f}' for c in (box[:3] + box[3:]) / 2)}). Moved by {far:.2f} mm along {way} "
+            f"{names(other)} would be clear of {names(one)}. Bring both into their assembled position and "
+            "export again.",
+        )
+    return None
+
+
+def _way_out(a: Body, b: Body) -> tuple[str, float]:
+    """Axis and distance of the shortest move that parts the boxes of two bodies."""
+    up, down = a.box[3:] - b.box[:3], b.box[3:] - a.box[:3]
+    axis = int(np.argmin(np.minimum(up, down)))
+    sign = "+" if up[axis] <= down[axis] else "-"
+    return f"{sign}{'xyz'[axis]}", float(min(up[axis], down[axis]))
+
+
+def _tube(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
+    largest = set(sorted(bodies, key=lambda i: -bodies[i].volume)[:2])  # not a screw in its hole
+    for one, other in pairs:
+        a, b = bodies[one], bodies[other]
+        if {one, other} == largest and face_all_round(near_surface(a, b.box), near_surface(b, a.box)):
+            is_round, is_long = _turn(a, b)
+            if not is_round:
+                continue
+            if not is_long:
+                return NotReviewed(
+                    "no-seam",
+                    f"{names(one)} and {names(other)} only face each other all round their sides: a plug or snap fit. "
+                    "Nothing lies on top of each other that light could weld. Give the joint a land with a weld rib "
+                    "under the cover.",
+                )
+            return NotReviewed(
+                "unsupported",
+                f"{names(one)} and {names(other)} meet all round an axis, like a tube in a socket. A "
+                "seam round a cylinder is welded from the side while the part turns; only seams that light from one "
+                "direction reaches are reviewed here.",
+            )
+    return None
+
+
+def _turn(a: Body, b: Body) -> tuple[bool, bool]:
+    """Whether the sides with which two bodies face each other turn round an axis, not along four directions; and
+    whether they are as long along it as a tube in its socket."""
+    surface = near_surface(a, b.box, LARGEST_GAP)
+    spread = np.einsum("k,ki,kj->ij", surface.area, surface.normal, surface.normal)
+    axis, *across = np.linalg.eigh(spread)[1].T  # the first is that in which the fewest look
+    x, y = (surface.normal @ way for way in across)
+    sides = np.hypot(x, y) > _SIDEWAYS
+    turn = np.exp(4j * np.arctan2(y[sides], x[sides]))
+    is_round = abs((turn * surface.area[sides]).sum()) < _FOUR_SIDED * surface.area[sides].sum()
+    low, high = np.maximum(a.box[:3], b.box[:3]), np.minimum(a.box[3:], b.box[3:])
+    both = high - low
+    return bool(is_round), bool(np.abs(axis) @ both > _TUBE * max(np.abs(way) @ both for way in across))
+
+
+def _both(one: NotReviewed | None, other: NotReviewed | None) -> NotReviewed | None:
+    """Two refusals in one."""
+    if one is None or other is None:
+        return one or other
+    return NotReviewed(one.code, f"{one.message} {other.message}")
+
+
+def _plug(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed | None:
+    """Side faces with play on opposite sides, and nothing that light from above could weld."""
+    strips = [r for r in readings if r.candidate.encloses <= 0]
+    own = [r for r in strips if pair is not None and r.pair == set(pair)] or strips
+    for one, other in combinations(own, 2):
+        a, b = one.candidate, other.candidate
+        if a.carrier == b.carrier and a.counter == b.counter and a.frame.axes[2] @ b.frame.axes[2] < -0.99:
+            play = max((a.gap + b.gap) / 2, 0.0)
+            longest = max((r.candidate for r in own if r.pair == one.pair), key=lambda c: c.length)
+            return NotReviewed(
+                "no-seam",
+                f"{names(one.cover)} and {names(one.base)} only face each other at their sides, with {play:.2f} mm of "
+                "play: a plug or snap fit. Nothing lies on top of each other there that light could weld; the longest "
+                f"side face is {longest.width:.2f} mm wide and {longest.length:.0f} mm long. Give the joint a land "
+                "with a weld rib under the cover.",
+            )
+    return None
+
+
+def _side_by_side(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed | None:
+    """Nothing but open strips: walls that stand beside each other."""
+    if pair is None or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings):
+        return None
+    nearest = min((abs(r.candidate.gap) for r in readings), default=None)
+    far = "" if nearest is None else f" {nearest:.2f} mm apart"
+    return NotReviewed(
+        "no-seam",
+        f"{names(pair[0])} and {names(pair[1])} stand side by side{far}: only their sides face each other, and no "
+        "cover closes the other part. Move the cover to its assembled position.",
+    )
+
+
+def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
+    """Flat faces that stay apart with no rib between them, or that something fills."""
+    for reading in readings:
+        candidate = reading.candidate
+        if candidate.stands_out or abs(candidate.gap) <= ON_EACH_OTHER or candidate.encloses <= 0:
+            continue
+        between = [i for i in bodies if i not in reading.pair and _fills_gap(bodies[i], candidate)]
+        if between:
+            return NotReviewed(
+                "unsupported",
+                f"{names(between[0])} fills the gap between {names(reading.cover)} and "
+                f"{names(reading.base)}: a weld rib drawn as a part of its own, or a gasket. Unite a rib with the "
+                "part that it is moulded on, and export again.",
+            )
+        if candidate.gap < 0:
+            return NotReviewed(
+                "no-seam",
+                f"{names(reading.cover)} and {names(reading.base)} are not assembled: flat faces of the two run "
+                f"{-candidate.gap:.2f} mm into each other, with no weld rib between them. Bring both into their "
+                "assembled position.",
+            )
+        return NotReviewed(
+            "no-seam",
+            f"{names(reading.cover)} is not seated on {names(reading.base)}: they face each other along "
+            f"{candidate.describes}, {candidate.gap:.2f} mm apart and with no weld rib between them. Moved by "
+            f"{candidate.gap:.2f} mm the cover would be seated. If a ridge with a sharp edge stands there: give its "
+            "top a flat or a rounding, so that it has a width to measure.",
+        )
+    return None
+
+
+def _fills_gap(body: Body, candidate: Candidate) -> bool:
+    """Whether a body lies between the two faces of a band that is open."""
+    if not np.isfinite(body.box).all():
+        return False
+    low, high = flat_boxes(body.box[None], candidate.frame)
+    if not shapely.box(*low[0], *high[0]).intersects(candidate.region):
+        return False
+    height = candidate.frame.local(body.facets(np.arange(len(body.faces)), 0.1, 0.5).corners)[..., 2]
+    within = ON_EACH_OTHER
+    return bool(
+        len(height)
+        and candidate.level - within < height.min()
+        and height.max() < candidate.level + candidate.gap + within
+    )
+
+
+def _nothing(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed:
+    if not readings:
+        who = f" between {names(pair[0])} and {names(pair[1])}" if pair else ""
+        return NotReviewed(
+            "no-seam",
+            f"Parts touch, but no band{who} stands out like a weld rib, or runs round like the top of a wall, with a "
+            "free way for the light. Check that cover and base are in their welded position, not side by side.",
+        )
+    best = list({(r.cover, r.base): r for r in reversed(readings)}.values())[::-1][:_NAMED]
+    told = " ".join(
+        f"{mark} {_candidate(r, names)}" for mark, r in zip(("Nearest to one:", "Then:"), best, strict=False)
+    )
+    return NotReviewed(
+        "no-seam",
+        f"No contact between the parts carries a seam that light from above could weld. {told} Where one of them is "
+        "meant, name it with --cover and --base.",
+    )
+
+
+def _candidate(reading: Reading, names: Names) -> str:
+    against = [e.says for e in sorted(reading.evidence, key=lambda e: e.weight) if e.weight < 1.0]
+    return (
+        f"{names(reading.cover)} as cover on {names(reading.base)}, {reading.candidate.describes} (confidence "
+        f"{reading.confidence:.2f}, {CARRIES:.2f} is needed). {' '.join(against)}"
+    )

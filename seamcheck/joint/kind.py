@@ -1,0 +1,37 @@
+"""Which kind of joint a band is, from what lies beside it."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from seamcheck.catalogue.kinds import FLAT_LAP, LEDGE, PLAIN_WALL, STEPPED_LAP, TONGUE_GROOVE, WELD_RIB
+from seamcheck.joint.constants import FALLS, FLATTEST_RIB, HIGH_ENOUGH, IS_BESIDE, WIDEST_WALL
+from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP, Beside
+
+
+def kind_of(beside: Beside, falls: float, width: float) -> str:
+    """The kind of joint.
+
+    Parameters
+    ----------
+    beside : what lies beside the band
+    falls : 0 to 1 of its border beside which the surface falls away or ends
+    width : mm, of the band
+
+    Returns
+    -------
+    a key of KINDS
+    """
+    share = beside.share
+    high = np.isfinite(beside.height) and beside.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
+    if share[TRAP] >= IS_BESIDE and falls >= FALLS and high:
+        return WELD_RIB
+    filled = share[FILLED] + share[GROOVE]
+    if filled >= IS_BESIDE:
+        both_sides = share[FILLED] >= FALLS
+        return TONGUE_GROOVE if both_sides or share[GROOVE] >= share[FILLED] else STEPPED_LAP
+    if share[RISE] >= IS_BESIDE:
+        return LEDGE
+    if beside.wrapped >= IS_BESIDE:
+        return STEPPED_LAP
+    return PLAIN_WALL if width <= WIDEST_WALL and share[LEVEL] < IS_BESIDE else FLAT_LAP

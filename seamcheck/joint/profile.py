@@ -1,0 +1,191 @@
+"""What lies beside a band: a trap, the edge of a wall, a wall that rises, or the other part that fills the step."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint.contact import Surface, heights_at
+from seamcheck.joint.frame import Frame
+
+EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL = range(6)
+"""Beside a place of a band's border: the wall ends or falls off deep; a floor lies lower, with room above it; a floor
+lies lower and the other part fills the room; the same, and behind it the surface is back at the band's height; the
+surface rises; it goes on at the band's height."""
+
+_STEPS = 32  # heights read beside each place
+_WIDTHS = (2.0, 1.0, 4.0)  # how far is looked: band widths, at least and at most mm
+_FALLEN = (0.25, 0.03, 0.15)  # band widths, at least and at most mm: lower than this is a step, less a bend
+_FLAT = 0.18  # rise per mm of a surface that still is a floor: 10 degrees
+_DEEPEST = (3.0, 1.0, 4.0)  # band widths, at least and at most mm: a floor further down is no trap's
+_HALF_FILLED = 0.5  # of the step's depth: less room above the floor is none that melt can use
+_TRAP_WIDTH = (0.25, 0.4)  # band widths, at most mm: a narrower room is play between two parts
+_FACING = 0.2  # cosine: surfaces that face up and down
+_ABOVE = 0.3  # mm: as far two parts may run into each other beside the band and still face each other
+_INTO = 0.3  # band widths into the band, over which its slope is read
+_ON_IT = 1e-6  # mm
+_INSIDE = 0.02  # mm within the border, where the band's own height is read
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Beside:
+    """Shares (0 to 1) of a band's border by what lies beside it, and the depth of the floors there.
+
+    share : (6,) by EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL
+    wrapped : of its outer border, beside which the opposite part hangs lower than the band
+    height : mm, median depth of the floors of traps; NaN without one
+    step : mm, median depth or height of the steps that are no traps (filled, groove, rise); NaN without one
+    """
+
+    share: np.ndarray
+    wrapped: float
+    height: float
+    step: float
+
+
+def look_beside(
+    region: BaseGeometry,
+    faces: tuple[int, ...],
+    own: Surface,
+    opposite: Surface,
+    frame: Frame,
+    width: float,
+    slopes: bool = True,
+) -> Beside:
+    """Look square to the border of a band at both parts.
+
+    Parameters
+    ----------
+    region : the band seen along the frame's z, mm; its part lies below it, the opposite part above
+    faces : of the band; own, opposite : surfaces of both parts
+    width : mm, of the band
+    slopes : whether the band's faces may run aslant; false for a rounded top, which bends by itself
+    """
+    border = region.boundary
+    count = int(np.clip(border.length, 24, 200))
+    foot, outward = _border_points(region, count)
+    reach = float(np.clip(_WIDTHS[0] * width, *_WIDTHS[1:]))
+    away = reach * np.arange(1, _STEPS + 1) / _STEPS
+    places = (foot[:, None] + away[None, :, None] * outward[:, None]).reshape(-1, 2)
+    z = frame.axes[2]
+    up = own.normal @ z > _FACING
+    floor = _highest(places, frame.local(own.corners[up])).reshape(len(foot), -1)
+    mine = np.isin(own.face, faces) & up
+    top = frame.local(own.corners[mine])
+    level = _highest(foot - _INSIDE * outward, top)
+    known = np.isfinite(level)
+    if slopes:  # the drop is measured from the band's own plane: a seam on a slope or a dome
+        deeper = _INSIDE + _INTO * width
+        with np.errstate(invalid="ignore"):
+            slope = (level - _highest(foot - deeper * outward, top)) / (deeper - _INSIDE)
+        known &= np.isfinite(slope)
+        level = level + np.where(known, slope, 0.0) * _INSIDE
+        floor = floor - np.where(known, slope, 0.0)[:, None] * away
+    down = opposite.normal @ z < -_FACING
+    roof = _lowest_above(places, floor.ravel(), frame.local(opposite.corners[down])).reshape(floor.shape)
+    room = roof - floor
+    if not known.any():
+        return Beside(np.eye(6)[EDGE], 0.0, np.nan, np.nan)
+    kind, depth = classify(level[known, None] - floor[known], room[known], away[0], width)
+    share = np.bincount(kind, minlength=6) / len(kind)
+    outside = shapely.union_all([polygon.exterior for polygon in shapely.get_parts(region)])
+    outer = shapely.distance(outside, shapely.points(foot[known])) < _ON_IT
+    lower = roof[known][:, : max(1, _STEPS // 4)].min(axis=1) < level[known] - _FALLEN[2]
+    wrapped = float(np.mean(lower[outer] & (kind[outer] == EDGE))) if outer.any() else 0.0
+    trap, other = depth[kind == TRAP], depth[np.isin(kind, (FILLED, GROOVE, RISE))]
+    return Beside(
+        share,
+        wrapped,
+        float(np.median(trap)) if len(trap) else np.nan,
+        float(np.median(other)) if len(other) else np.nan,
+    )
+
+
+def classify(drop: np.ndarray, room: np.ndarray, step: float, width: float) -> tuple[np.ndarray, np.ndarray]:
+    """What lies beside each place of a band's border.
+
+    Parameters
+    ----------
+    drop : (n, k) mm, how much lower the own surface lies at ``step``, 2 ``step`` ... beside the border; inf where
+        there is none
+    room : (n, k) mm from that surface up to the opposite part; inf where it is open
+    step : mm; width : mm, of the band
+
+    Returns
+    -------
+    (n,) EDGE ... LEVEL; (n,) mm, depth of the floor, or height of the rise; NaN at EDGE and LEVEL
+    """
+    fallen = float(np.clip(_FALLEN[0] * width, *_FALLEN[1:]))
+    deepest = float(np.clip(_DEEPEST[0] * width, *_DEEPEST[1:]))
+    n, k = drop.shape
+    column = np.arange(k)
+    event = np.greater(np.abs(drop), fallen)
+    first = np.where(event.any(axis=1), event.argmax(axis=1), k)
+    at_event = drop[np.arange(n), np.minimum(first, k - 1)]
+    kind = np.full(n, EDGE)
+    depth = np.full(n, np.nan)
+    kind[first == k] = LEVEL
+    rises = (first < k) & (at_event < 0)
+    kind[rises] = RISE
+    depth[rises] = -np.min(np.where(np.isfinite(drop[rises]), drop[rises], 0.0), axis=1) if rises.any() else 0.0
+    with np.errstate(invalid="ignore"):
+        flat = np.abs(np.diff(drop, axis=1)) < _FLAT * step
+    flat = np.column_stack([flat, np.zeros(n, dtype=bool)])
+    plateau = flat & (drop > fallen) & (drop < deepest) & (column >= first[:, None])
+    falls = (first < k) & (at_event > 0) & plateau.any(axis=1)
+    begin = np.where(plateau.any(axis=1), plateau.argmax(axis=1), 0)
+    floor = drop[np.arange(n), begin]
+    with np.errstate(invalid="ignore"):
+        past = column >= begin[:, None]
+        same = np.less(np.abs(drop - floor[:, None]), 0.5 * floor[:, None])
+        on_floor = past & (np.cumsum(past & ~same, axis=1) == 0)
+        roomy = on_floor & (room > _HALF_FILLED * floor[:, None])
+        before_filled = np.cumsum(on_floor & ~roomy, axis=1) == 0
+        back = ((drop < fallen) & (column > begin[:, None])).any(axis=1)
+    enough = float(np.minimum(_TRAP_WIDTH[0] * width, _TRAP_WIDTH[1]))
+    # the flank itself takes a step: count from where the surface left the band
+    traps = falls & (((roomy & before_filled).sum(axis=1) + 1) * step >= enough)
+    fills = falls & ~traps & ((on_floor & ~roomy).sum(axis=1) * step >= enough)
+    kind[traps] = TRAP
+    kind[fills] = np.where(np.asarray(back)[fills], GROOVE, FILLED)
+    falls = traps | fills
+    depth[falls] = floor[falls]
+    return kind, depth
+
+
+def _border_points(region: BaseGeometry, count: int) -> tuple[np.ndarray, np.ndarray]:
+    """Points (n, 2) spread over a region's border, and unit vectors (n, 2) out of it; corners left out."""
+    border = region.boundary
+    at = (np.arange(count) + 0.37) / count * border.length
+    step = 0.01
+    foot, before, after = (
+        shapely.get_coordinates(shapely.line_interpolate_point(border, at + shift)) for shift in (0.0, -step, step)
+    )
+    along = after - before
+    length = np.linalg.norm(along, axis=1)
+    straight = np.abs(length - 2 * step) < 1e-4
+    foot, along = foot[straight], along[straight] / length[straight, None]
+    outward = np.column_stack([along[:, 1], -along[:, 0]])
+    probe = foot + 1e-3 * outward
+    inside = shapely.contains_xy(region, probe[:, 0], probe[:, 1])
+    return foot, np.where(inside[:, None], -outward, outward)
+
+
+def _highest(points: np.ndarray, triangles: np.ndarray) -> np.ndarray:
+    """Height (n,) of the highest triangle at points (n, 2); -inf where there is none."""
+    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), triangles)
+    found = np.full(len(points), -np.inf)
+    np.maximum.at(found, index, height)
+    return found
+
+
+def _lowest_above(points: np.ndarray, floor: np.ndarray, triangles: np.ndarray) -> np.ndarray:
+    """Height (n,) of the lowest triangle over a floor (n,) at points (n, 2); inf where there is none."""
+    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), triangles)
+    over = height > floor[index] - _ABOVE
+    found = np.full(len(points), np.inf)
+    np.minimum.at(found, index[over], height[over])
+    return found
