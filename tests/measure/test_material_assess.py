@@ -22,7 +22,7 @@ from seamcheck.settings.material import completed
 PP = {
     "cover": "PP", "base": "PP", "plaques": [[1.0, 55.0], [2.0, 36.0]],
     "light": {"wavelength": 980}, "laser": {"power": 150, "speed": 2000},
-    "process": {"pressure": 2, "melt_temperature": 200, "travel_reserve": 0.1}, "samples": {"count": 200},
+    "process": {"pressure": 2, "melt_temperature": 200}, "samples": {"count": 200},
 }  # fmt: skip
 
 
