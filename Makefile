@@ -44,6 +44,7 @@ page:
 
 tour: $(VENV)/installed-dev
 	$(BIN)/python docs/report/draw_tour.py
+	$(BIN)/python docs/report/draw_samples.py
 
 $(VENV)/bin/python:
 	@$(PYTHON) -c 'import sys; sys.exit("seamcheck needs Python 3.11 or newer; this is " + sys.version.split()[0] + ". Name another one: make PYTHON=python3.12" if sys.version_info < (3, 11) else 0)'
