@@ -29,6 +29,9 @@ def main() -> None:
             settings = {} if sample.settings is None else {"settings": str(sample.settings)}
             page.write_text(render_html(review(sample.file, with_view=True, **settings).document), "utf-8")
             window.open(page)
+            if not window.run("return document.querySelector('#section-figure') !== null"):
+                print(f"{sample.name} was not reviewed: {window.text('h1')}")
+                continue
             figure = window.driver.find_element("css selector", "#section-figure")
             cells.append((sample.name, Image.open(BytesIO(figure.screenshot_as_png)).convert("RGB")))
     width, height = CELL
