@@ -37,13 +37,14 @@ bench: $(VENV)/installed-dev
 	$(BIN)/python -m benchmarks $(BENCH)
 
 fuzz: $(VENV)/installed-dev
-	$(BIN)/pytest -s -m thorough tests/fuzz --variants $(or $(VARIANTS),1500) --keep "$(KEEP)" $(PYTEST)
+	$(BIN)/pytest -s -m thorough tests/fuzz --variants $(or $(VARIANTS),1500) --keep "$(KEEP)" --seconds $(or $(SECONDS),30) $(PYTEST)
 
 page:
 	cd frontend && npm ci --no-audit --no-fund && npm run check && npm run build
 
 tour: $(VENV)/installed-dev
 	$(BIN)/python docs/report/draw_tour.py
+	$(BIN)/python docs/report/draw_samples.py
 
 $(VENV)/bin/python:
 	@$(PYTHON) -c 'import sys; sys.exit("seamcheck needs Python 3.11 or newer; this is " + sys.version.split()[0] + ". Name another one: make PYTHON=python3.12" if sys.version_info < (3, 11) else 0)'

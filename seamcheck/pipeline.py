@@ -8,7 +8,7 @@ from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from seamcheck.assembly.source import file_facts
+from seamcheck.assembly.source import Given, file_facts
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.warm import REVIEW_MODULES
 from seamcheck.settings.file import find_settings_file, read_settings
@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from seamcheck.assembly.parts import Assembly
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.measured import Measured
+    from seamcheck.contour import Contour
     from seamcheck.judge.findings import JointResult
     from seamcheck.report.review import Review
 
@@ -93,7 +94,7 @@ def settings_for(paths: Sequence[Path], file: Path | None = None, look: bool = T
 
 
 def review_model(
-    paths: Sequence[Path],
+    paths: Sequence[Path | Given],
     settings: Settings,
     with_view: bool = False,
     progress: Progress = lambda stage: None,
@@ -165,9 +166,19 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
             survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
-        result = JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence, left_out=joint.left_out)
+        left_out = (*joint.left_out, *_untraced(contour))
+        result = JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence, left_out=left_out)
         results.append(replace(result, band_width=joint.band_width, step=joint.step))
     return tuple(results), surveyed
+
+
+def _untraced(contour: Contour) -> tuple[str, ...]:
+    """A sentence where a tenth of a band or more could not be followed."""
+    whole = contour.length + contour.untraced
+    if contour.untraced <= 0.1 * whole:
+        return ()
+    share = contour.untraced / whole
+    return (f"{contour.untraced:.0f} mm of the band ({share:.0%}) have no centre line and were not reviewed",)
 
 
 def _judged(measured: Measured, settings: Settings, with_view: bool, progress: Progress) -> dict[str, Any]:
@@ -236,7 +247,7 @@ def _review_in_child(
 
 
 def remembered(
-    paths: Sequence[Path], settings: Settings, progress: Progress | None, with_view: bool, cache: Folder | Path
+    paths: Sequence[Path | Given], settings: Settings, progress: Progress | None, with_view: bool, cache: Folder | Path
 ) -> dict[str, Any] | None:
     """The document from what an earlier review of the same bytes has measured; None where nothing is kept."""
     from seamcheck.cache.folder import Folder

@@ -6,11 +6,14 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+from seamcheck.assembly.source import Given
 
-__all__ = ["Assembly", "Entity", "ModelFile", "Part", "read_assembly"]
+__all__ = ["Assembly", "Entity", "Given", "ModelFile", "Part", "read_assembly"]
 
 
-def read_assembly(paths: Sequence[Path | str] | Path | str, progress: Callable[[str], None] | None = None) -> Assembly:
+def read_assembly(
+    paths: Sequence[Path | str | Given] | Path | str | Given, progress: Callable[[str], None] | None = None
+) -> Assembly:
     """All placed bodies of one or more STEP files that share a frame, in mm.
 
     Parameters
@@ -30,5 +33,7 @@ def read_assembly(paths: Sequence[Path | str] | Path | str, progress: Callable[[
     """
     from seamcheck.assembly.read import read_files  # here, so that importing the values needs no kernel
 
-    several = [paths] if isinstance(paths, str | Path) else paths
-    return read_files([Path(path) for path in several], progress or (lambda stage: None))
+    several = [paths] if isinstance(paths, str | Path | Given) else paths
+    return read_files(
+        [Path(path) if isinstance(path, str) else path for path in several], progress or (lambda stage: None)
+    )

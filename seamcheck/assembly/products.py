@@ -55,39 +55,51 @@ def placed_products(document: Any, placing: Placing = lambda name, place: (name,
     colours = Colours(document)
     roots = TDF_LabelSequence()
     tool.GetFreeShapes(roots)
-    for root in _labels(roots):
-        yield from _below(root, (), TopLoc_Location(), (None, None), colours, placing)
+    # a stack, not calls within calls: files may place thousands of assemblies within one another
+    waiting = [iter([_Place(root, (), TopLoc_Location(), None, None) for root in _labels(roots)])]
+    while waiting:
+        place = next(waiting[-1], None)
+        if place is None:
+            waiting.pop()
+            continue
+        product, inside = _placed(place, colours, placing)
+        if product is not None:
+            yield product
+        waiting.append(inside)
 
 
-def _below(
-    label: TDF_Label,
-    path: tuple[str, ...],
-    location: TopLoc_Location,
-    above: tuple[Colour | None, Colour | None],
-    colours: Colours,
-    placing: Placing,
-) -> Iterator[Product]:
-    """The products at and below a label; ``path`` and ``location`` are those of its parent."""
+@dataclass(frozen=True, slots=True, eq=False)
+class _Place:
+    """A label, with path and location of its parent and the colours above it: of an instance, of a product."""
+
+    label: TDF_Label
+    path: tuple[str, ...]
+    location: TopLoc_Location
+    given: Colour | None
+    inherited: Colour | None
+
+
+def _placed(at: _Place, colours: Colours, placing: Placing) -> tuple[Product | None, Iterator[_Place]]:
+    """The product at a label, or None with the places below it where it is an assembly."""
+    label, given = at.label, at.given
     name, place = placing(label_name(label), XCAFDoc_ShapeTool.GetLocation_s(label))
-    location = location.Multiplied(place)
-    instance, (given, inherited) = "", above
+    location = at.location.Multiplied(place)
+    instance = ""
     if XCAFDoc_ShapeTool.IsReference_s(label):
         instance = name
         given = given or colours.of_label(label)
         product = TDF_Label()
         XCAFDoc_ShapeTool.GetReferredShape_s(label, product)
         label = product
-    path = (*path, label_name(label) or ("" if instance.isdigit() else instance))
+    path = (*at.path, label_name(label) or ("" if instance.isdigit() else instance))
     if not XCAFDoc_ShapeTool.IsAssembly_s(label):
         shape = XCAFDoc_ShapeTool.GetShape_s(label)
         # A free shape's own location is part of its shape; a product below an instance has none.
-        yield Product(path, shape.Located(TopLoc_Location()), location, label, given, inherited)
-        return
-    inherited = colours.of_label(label) or inherited
+        return Product(path, shape.Located(TopLoc_Location()), location, label, given, at.inherited), iter(())
+    inherited = colours.of_label(label) or at.inherited
     components = TDF_LabelSequence()
     XCAFDoc_ShapeTool.GetComponents_s(label, components)
-    for component in _labels(components):
-        yield from _below(component, path, location, (given, inherited), colours, placing)
+    return None, (_Place(component, path, location, given, inherited) for component in _labels(components))
 
 
 def label_name(label: TDF_Label) -> str:

@@ -24,13 +24,14 @@ from seamcheck.assembly.declared import UNDECLARED, LengthUnit, damaged_units, l
 from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
+from seamcheck.assembly.names import readable, short
 from seamcheck.assembly.numbers import absurd_numbers
 from seamcheck.assembly.operators import Operator, marked
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.assembly.placements import lost_owners, lost_placements
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Placing, Product, placed_products
-from seamcheck.assembly.source import Source, read_source
+from seamcheck.assembly.source import Given, Source, read_source
 from seamcheck.assembly.text import StepText
 from seamcheck.errors import NotReviewed
 
@@ -60,7 +61,7 @@ class _Known:
     entities: tuple[Entity | None, ...]
 
 
-def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assembly:
+def read_files(paths: Sequence[Path | Given], progress: Callable[[str], None]) -> Assembly:
     """All placed bodies of the files, in mm, in one frame."""
     if not paths:
         raise NotReviewed("empty", "No file was named. Name one assembly, or a cover and a base.")
@@ -79,7 +80,7 @@ def read_files(paths: Sequence[Path], progress: Callable[[str], None]) -> Assemb
 def _named_by_file(reading: _Reading) -> list[Part]:
     """The parts; of several files, the only solid of a file is called as the file: that name its owner chose."""
     solids = Counter(part.file for part in reading.parts if part.kind == "solid")
-    stems = [Path(file.name).stem for file in reading.files]
+    stems = [short(Path(file.name).stem) for file in reading.files]
     if len(stems) < 2 or len(set(stems)) < len(stems):
         return reading.parts
     return [
@@ -291,8 +292,8 @@ def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:
     faces = sum(1 for _ in explore(shape, TopAbs_FACE))
     return Part(
         id=identity,
-        name=product.path[-1],
-        path=product.path,
+        name=short(product.path[-1]),
+        path=tuple(readable(name) for name in product.path),
         kind=body.kind,
         shape=shape,
         solids=int(body.kind == "solid"),

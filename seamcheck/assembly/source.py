@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from seamcheck.assembly.disguise import what_it_is
+from seamcheck.assembly.names import readable
 from seamcheck.assembly.parts import ModelFile
 from seamcheck.errors import NotReviewed
 
@@ -42,16 +43,25 @@ class Source:
     colours: bool = True
 
 
-def read_source(path: Path, largest_mb: float = LARGEST_MB) -> Source:
+@dataclass(frozen=True, slots=True)
+class Given:
+    """A model file as its bytes, for what lies in no file: a member of an archive, what was sent to another machine."""
+
+    name: str
+    data: bytes
+
+
+def read_source(file: Path | Given, largest_mb: float = LARGEST_MB) -> Source:
     """Read a model file to its end, once; raises NotReviewed with what is wrong and what to do."""
-    raw = _read_steady(path, largest_mb)
-    text, doubts = _step_text(path.name, raw)
-    return Source(path.name, text, hashlib.sha256(raw).hexdigest(), doubts)
+    raw = file.data if isinstance(file, Given) else _read_steady(file, largest_mb)
+    name = readable(file.name)
+    text, doubts = _step_text(name, raw)
+    return Source(name, text, hashlib.sha256(raw).hexdigest(), doubts)
 
 
 def _read_steady(path: Path, largest_mb: float) -> bytes:
     """The bytes of a regular file; read again once when it changes meanwhile."""
-    name = path.name or str(path)
+    name = readable(path.name or str(path))
     try:
         _refuse_special(path, largest_mb)
         for _ in range(2):
@@ -76,7 +86,7 @@ def _read_steady(path: Path, largest_mb: float) -> bytes:
 
 def _refuse_special(path: Path, largest_mb: float) -> None:
     """Raise for what is no regular file (opening a pipe could wait for ever) and for what is too large."""
-    name = path.name or str(path)
+    name = readable(path.name or str(path))
     facts = os.stat(path)
     if stat.S_ISDIR(facts.st_mode):
         raise NotReviewed(
@@ -131,11 +141,14 @@ def _step_text(name: str, raw: bytes) -> tuple[bytes, tuple[str, ...]]:
     return whole[: whole.rfind(_END_OF_SECTION)] + _END_OF_SECTION + b"\n" + _END + b";\n", (doubt,)
 
 
-def file_facts(path: Path) -> ModelFile:
+def file_facts(file: Path | Given) -> ModelFile:
     """Name and SHA-256 of a file that could not be read as STEP; '' for the hash of what is no plain file."""
     digest = ""
-    with suppress(OSError, ValueError):
-        if stat.S_ISREG(os.stat(path).st_mode):  # opening a pipe could wait for ever
-            with open(path, "rb") as file:
-                digest = hashlib.file_digest(file, "sha256").hexdigest()
-    return ModelFile(path.name, digest, "", "")
+    if isinstance(file, Given):
+        digest = hashlib.sha256(file.data).hexdigest()
+    else:
+        with suppress(OSError, ValueError):
+            if stat.S_ISREG(os.stat(file).st_mode):  # opening a pipe could wait for ever
+                with open(file, "rb") as stream:
+                    digest = hashlib.file_digest(stream, "sha256").hexdigest()
+    return ModelFile(readable(file.name), digest, "", "")

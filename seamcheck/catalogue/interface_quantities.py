@@ -286,7 +286,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "corner_loss_inner",
-            "room that turns take, inner side",
+            "trap volume lost in corners, inner side",
             "1",
             "Largest share of the inner flash trap's section that a turn takes away: d / R where the line turns "
             "toward this side (see trap_turn_inner); 0 where it never does.",
@@ -313,7 +313,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "corner_loss_outer",
-            "room that turns take, outer side",
+            "trap volume lost in corners, outer side",
             "1",
             "Largest share of the outer flash trap's section that a turn takes away: d / R where the line turns "
             "toward this side (see trap_turn_outer); 0 where it never does.",

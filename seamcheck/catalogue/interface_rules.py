@@ -32,31 +32,26 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "stop_difference",
                 lower=Bound(
                     "-within",
-                    "Something stops the cover {size} before the travel at which the stop is meant to meet; up to "
-                    "{size_limit} would do. {why}",
+                    "Something stops the cover {size} before the intended stop engages (tolerance {size_limit}). {why}",
                     "Cut back what the cover meets first, or state the stop where it is.",
                 ),
                 upper=Bound(
                     "within",
-                    "Nothing stops the cover at the travel at which the stop is meant to meet: it goes on {value} "
-                    "further; up to {limit} would do. {why}",
+                    "The intended stop engages {value} late (tolerance {limit}). {why}",
                     "Raise the stop[ by {by}], or state it where it is.",
                 ),
-                failing_reasons={
-                    "free": "Nothing at all stops the cover: the stop that is meant to end the collapse is missing."
-                },
+                failing_reasons={"free": "Nothing stops the cover: the stop that should end the collapse is missing."},
             ),
             Check(
                 "stop_collapse",
                 lower=Bound(
                     "-within",
-                    "The stop is meant to meet {size} before the planned collapse is done; up to {size_limit} would "
-                    "do.",
+                    "The stop engages {size} before the planned collapse is complete (tolerance {size_limit}).",
                     "Lower the stop[ by {by}], or plan less collapse.",
                 ),
                 upper=Bound(
                     "within",
-                    "The stop is meant to meet {value} after the planned collapse is done; up to {limit} would do.",
+                    "The stop engages {value} after the planned collapse is complete (tolerance {limit}).",
                     "Raise the stop[ by {by}], or plan more collapse.",
                 ),
             ),
@@ -153,7 +148,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "neighbour_distance",
                 lower=Bound(
                     "min",
-                    "Another part stands {value} from the seam; {limit} would be out of the way. {why}",
+                    "Another part stands {value} from the seam; it should be at least {limit}. {why}",
                     "Where that part is sensitive to heat or light, shield or move it.",
                 ),
             ),
@@ -188,7 +183,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Parts drawn into each other",
         ATTENTION,
         "above",
-        "Elsewhere than at the rib, the cover and the other parts do not claim the same room.",
+        "Except at the rib, the cover and the other parts do not interpenetrate.",
         "A press fit holds the cover up while it should sink, and strains both parts; and where it is a mistake, the "
         "review measured a model that can't be built.",
         "assumption",

@@ -123,7 +123,7 @@ class Polymer:
         if start <= temperature <= end:
             source = f"{_sources()['s']}, at {temperature:g} °C"
             return Known(value, "1", "source", source, value * 0.98, value * 1.02)
-        source = f"{_sources()['s']}, carried on from {start:g}..{end:g} °C to {temperature:g} °C"
+        source = f"{_sources()['s']}, extrapolated from {start:g}..{end:g} °C to {temperature:g} °C"
         return assumed(value, "1", source, value * 0.95, value * 1.05)
 
 

@@ -101,28 +101,28 @@ MEASURED: dict[str, Quantity] = {
         Quantity("trap_area_outer", "flash trap area, outer side", "mm²", "As trap_area_inner, on the outer side."),
         Quantity(
             "trap_room",
-            "flash trap room",
+            "flash trap volume over melt",
             "1",
             "Both flash trap areas together divided by the melt area.",
             decimals=2,
         ),
         Quantity(
             "trap_room_inner",
-            "flash trap room, inner side",
+            "flash trap volume over melt, inner side",
             "1",
             "Flash trap area of the inner side divided by half the melt area.",
             decimals=2,
         ),
         Quantity(
             "trap_room_outer",
-            "flash trap room, outer side",
+            "flash trap volume over melt, outer side",
             "1",
             "Flash trap area of the outer side divided by half the melt area.",
             decimals=2,
         ),
         Quantity(
             "trap_turn_inner",
-            "flash trap room in turns, inner side",
+            "flash trap volume over melt in corners, inner side",
             "1",
             "trap_room_inner counted on the trap's own way round a turn: times 1 - d / R on the inside of the "
             "turn, 1 + d / R on its outside, with the distance d from P to the middle of the trap's area and the "
@@ -131,7 +131,7 @@ MEASURED: dict[str, Quantity] = {
         ),
         Quantity(
             "trap_turn_outer",
-            "flash trap room in turns, outer side",
+            "flash trap volume over melt in corners, outer side",
             "1",
             "As trap_turn_inner, on the outer side.",
             decimals=2,

@@ -22,7 +22,7 @@ _MUCH_DRAFT = "Much draft makes the weld wider as the rib melts down."
 _LIP_SHUT = "Too little: the lip stops the cover before the rib has melted down."
 _LIP_WIDE = "Too much: flash escapes over the lip."
 _THIN = "A thin cover bends under the clamp and burns through."
-_THICK = "A thick cover takes and scatters the light: little arrives, and wide."
+_THICK = "A thick cover takes and scatters the light: little energy arrives, in a widened spot."
 _APART = "Where they stand apart no heat reaches the cover: the rib burns and does not weld."
 _OVERLAP = "Where they overlap the cover rests first, and the rest of the seam stays open."
 
@@ -81,7 +81,7 @@ RIB = (
     ),
     Rule(
         "rib-evenness",
-        "Evenness of the rib width",
+        "Uniformity of the rib width",
         MUST_FIX,
         "evenness-share",
         "The rib's width stays near the median of the whole seam.",
@@ -108,8 +108,7 @@ RIB = (
                 substitute_reason="rounded-top",
                 lower=Bound(
                     "median * (1 - share)",
-                    "The rib is {value} wide where the whole seam's median is {median}; at least {limit} "
-                    "would be even.",
+                    "The rib is {value} wide against a median of {median}; it should be at least {limit}.",
                     "Widen the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
                     change="median - value",
                     attention="median * (1 - attention)",
@@ -117,7 +116,7 @@ RIB = (
                 ),
                 upper=Bound(
                     "median * (1 + share)",
-                    "The rib is {value} wide where the whole seam's median is {median}; at most {limit} would be even.",
+                    "The rib is {value} wide against a median of {median}; it should be at most {limit}.",
                     "Narrow the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
                     change="value - median",
                     attention="median * (1 + attention)",
@@ -243,7 +242,7 @@ RIB = (
 TRAPS = (
     Rule(
         "trap-room",
-        "Room of the flash traps",
+        "Flash trap volume",
         MUST_FIX,
         "below",
         "Both flash traps together hold the melt of the planned collapse, with some to spare.",
@@ -266,7 +265,7 @@ TRAPS = (
     ),
     Rule(
         "trap-side",
-        "Room of one flash trap",
+        "Volume of one flash trap",
         ATTENTION,
         "below",
         "The flash trap of each side holds its half of the melt.",
@@ -287,7 +286,7 @@ TRAPS = (
     ),
     Rule(
         "trap-corner",
-        "Room of a flash trap in turns",
+        "Flash trap volume in corners",
         ATTENTION,
         "below",
         "On the inside of a turn, where its way is shorter, the flash trap still holds its half of the melt.",
@@ -300,9 +299,9 @@ TRAPS = (
                 f"trap_turn_{side}",
                 lower=Bound(
                     "min",
-                    f"In this turn the {side} flash trap, on the inside, holds {{value}} times its half of the melt; "
-                    "it should be at least {limit} times.",
-                    f"Turn the seam in a larger radius, or widen the {side} flash trap in the turn.",
+                    f"In this corner the {side} flash trap, on the inside of the curve, holds {{value}} times its half "
+                    "of the melt; it should be at least {limit} times.",
+                    f"Give the corner a larger radius, or widen the {side} flash trap there.",
                 ),
             )
             for side in ("inner", "outer")
@@ -346,7 +345,7 @@ TRAPS = (
             "lip_gap",
             lower=Bound(
                 "min",
-                "At the SIDE lip {value} stays open after the collapse; it should be at least {limit}.",
+                "The SIDE lip gap is {value} after the collapse; it should be at least {limit}.",
                 "Cut the SIDE lip back[ by {by}].",
                 harm=_LIP_SHUT,
                 below_zero="The SIDE lip meets the other part {size} before the collapse is done; {limit} should stay "
@@ -354,8 +353,8 @@ TRAPS = (
             ),
             upper=Bound(
                 "max",
-                "At the SIDE lip {value} stays open after the collapse; it should be at most {limit}.",
-                "Bring the SIDE lip nearer[ by {by}].",
+                "The SIDE lip gap is {value} after the collapse; it should be at most {limit}.",
+                "Reduce the SIDE lip gap[ by {by}].",
                 harm=_LIP_WIDE,
             ),
         ),
@@ -456,7 +455,7 @@ COVER = (
     ),
     Rule(
         "cover-evenness",
-        "Evenness of the cover's thickness",
+        "Uniformity of the cover thickness",
         MUST_FIX,
         "evenness",
         "The largest and the smallest thickness of the cover over the rib differ by no more than max along the seam.",
@@ -472,8 +471,8 @@ COVER = (
                 "cover_thickness",
                 lower=Bound(
                     "main_most - max",
-                    "The cover is {value} thick over the rib where the whole seam's median is {median}; at "
-                    "least {limit} would be even.",
+                    "The cover is {value} thick over the rib against a median of {median}; it should "
+                    "be at least {limit}.",
                     "Thicken the cover here[ by {by}] to match the rest of the seam.",
                     change="median - value",
                     stands_in_for=("energy_surplus",),
@@ -484,8 +483,8 @@ COVER = (
                 "cover_thickness",
                 upper=Bound(
                     "main_least + max",
-                    "The cover is {value} thick over the rib where the whole seam's median is {median}; at "
-                    "most {limit} would be even.",
+                    "The cover is {value} thick over the rib against a median of {median}; it should "
+                    "be at most {limit}.",
                     "Thin the cover here[ by {by}] to match the rest of the seam.",
                     change="value - median",
                     stands_in_for=("energy_surplus",),
@@ -510,7 +509,7 @@ COVER = (
     ),
     Rule(
         "beam-path",
-        "Way of the light",
+        "Beam path",
         MUST_FIX,
         "below",
         "The light reaches the rib's whole width through one stretch of cover and nothing else.",
@@ -525,7 +524,7 @@ COVER = (
                 lower=Bound(
                     "min",
                     "The light reaches {percent} of the rib's width.",
-                    "Clear the way of the light over the rib: move what stands in it, or fill the void in the cover.",
+                    "Clear the beam path over the rib: move what stands in it, or fill the void in the cover.",
                 ),
             ),
         ),

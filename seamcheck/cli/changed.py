@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import os
 import subprocess
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from seamcheck.errors import UsageError
 from seamcheck.isolation.imports import program
-from seamcheck.settings.file import NAME
+from seamcheck.settings.file import NAME, find_settings_file, table_named_by
 
 ENDINGS = (".step", ".stp", ".p21")
 _SECONDS = 120
@@ -31,25 +31,50 @@ def models_below(places: Sequence[Path]) -> list[Path]:
     return list(dict.fromkeys(found))
 
 
-def changed_since(models: Sequence[Path], revision: str, settings_file: Path | None = None) -> list[Path]:
+def changed_since(
+    models: Sequence[Path],
+    revision: str,
+    given: Sequence[Path] = (),
+    tell: Callable[[str], None] = lambda sentence: None,
+) -> list[Path]:
     """The models that differ from where their branch left ``revision``, committed or not, in their order.
 
-    A model counts as changed as well where its settings changed: the file that is given, or else any
-    ``seamcheck.toml`` beside it or above it in the repository.
+    A model counts as changed as well where something else changed that decides about its verdict: a file that is
+    given (settings, a table of tolerances), else any ``seamcheck.toml`` beside it or above it; the table that such a
+    file names; what a link leads to; the commit of a submodule. What lies outside of the repository can't be told, so
+    it counts as changed.
+
+    Parameters
+    ----------
+    given : files named on the command line
+    tell : gets a sentence where more is reviewed than what changed
 
     Raises
     ------
     UsageError : no git, no repository, no such revision, no common history
     """
-    changed: dict[Path, set[str]] = {}
+    changed: dict[Path, set[str] | None] = {}
+    told: set[str] = set()
     result = []
     for model in models:
         top = _top_of(_real(model).parent)
         if top not in changed:
-            changed[top] = _changed(top, revision)
-        if any(str(path) in changed[top] for path in _what_decides(_real(model), top, settings_file)):
+            changed[top] = _changed(top, revision, tell)
+        names, decides = changed[top], list(_what_decides(_real(model), top, given))
+        outside = [path for path in decides if not path.is_relative_to(top)]
+        for path in outside:
+            sentence = f"{path} lies outside of {top}: whether it changed can't be told, so all is reviewed."
+            if sentence not in told:
+                told.add(sentence)
+                tell(sentence)
+        if names is None or outside or any(_is_in(path, names, top) for path in decides):
             result.append(model)
     return result
+
+
+def _is_in(path: Path, names: set[str], top: Path) -> bool:
+    """Whether a path changed, or a submodule that holds it."""
+    return any(str(p) in names for p in (path, *path.parents) if p != top and p.is_relative_to(top))
 
 
 def _real(path: Path) -> Path:
@@ -57,18 +82,33 @@ def _real(path: Path) -> Path:
     return Path(os.path.realpath(path.parent)) / path.name
 
 
-def _what_decides(model: Path, top: Path, settings_file: Path | None) -> Iterator[Path]:
-    yield model
-    if settings_file is not None:
-        yield _real(settings_file)
-        return
-    for folder in model.parents:
-        yield folder / NAME
-        if folder == top:
-            return
+def _what_decides(model: Path, top: Path, given: Sequence[Path]) -> Iterator[Path]:
+    """The model, its settings and their tables, and what those of them that are links lead to."""
+    files = [model, *map(_real, given)]
+    if not given:
+        files += [folder / NAME for folder in model.parents if folder.is_relative_to(top)]
+        nearest = find_settings_file(model)
+        files += [] if nearest is None or nearest.parent.is_relative_to(top) else [nearest]
+    for file in files:
+        yield file
+        if file.is_symlink():
+            yield Path(os.path.realpath(file))
+        if file.suffix == ".toml" and (table := table_named_by(file)) is not None:
+            yield _real(table)
 
 
 def _top_of(folder: Path) -> Path:
+    """The repository that holds a folder; of a submodule, the one that it belongs to."""
+    top = _repository_of(folder)
+    while True:
+        _, out, _ = _git(top, "rev-parse", "--show-superproject-working-tree")
+        above = os.fsdecode(out.rstrip(b"\n"))
+        if not above:
+            return top
+        top = Path(os.path.realpath(above))
+
+
+def _repository_of(folder: Path) -> Path:
     if not folder.is_dir():
         raise UsageError(f"There is no folder {folder}.")
     code, out, complaint = _git(folder, "rev-parse", "--show-toplevel")
@@ -82,10 +122,14 @@ def _top_of(folder: Path) -> Path:
     return Path(os.path.realpath(os.fsdecode(out.rstrip(b"\n"))))
 
 
-def _changed(top: Path, revision: str) -> set[str]:
-    """Absolute paths of all files that differ from the fork point, also deleted and untracked ones."""
+def _changed(top: Path, revision: str, tell: Callable[[str], None]) -> set[str] | None:
+    """Absolute paths of all files that differ from the fork point, also deleted and untracked ones; None for all."""
     code, out, _ = _git(top, "rev-parse", "--verify", "--quiet", "--end-of-options", f"{revision}^{{commit}}")
     if code:
+        _, known, _ = _git(top, "for-each-ref", "--count=1", "refs/remotes")
+        if not known.strip() and "/" in revision and not _is_shallow(top):
+            tell(f"{revision} does not exist yet, as nothing was ever pushed or fetched in {top}: all is reviewed.")
+            return None
         raise UsageError(
             f"There is no revision {revision!r} in the git repository {top}. A job of CI may have to fetch it first "
             f"(whole history, not the last commit alone)."
@@ -100,14 +144,20 @@ def _changed(top: Path, revision: str) -> set[str]:
     base = os.fsdecode(out.strip())
     names: set[str] = set()
     for arguments in (
-        ("diff", "--name-only", "-z", "--no-renames", "--no-ext-diff", "--ignore-submodules", base, "--"),
+        ("diff", "--name-only", "-z", "--no-renames", "--no-ext-diff", "--ignore-submodules=none", base, "--"),
         ("ls-files", "-z", "--others", "--exclude-standard", "--"),
+        ("ls-files", "-z", "--others", "--ignored", "--exclude-standard", "--", f"*{NAME}"),
     ):
         code, out, _ = _git(top, *arguments)
         if code:
             raise UsageError(f"git {arguments[0]} failed in {top}.")
         names |= {os.path.join(str(top), os.fsdecode(name)) for name in out.split(b"\0") if name}
     return names
+
+
+def _is_shallow(top: Path) -> bool:
+    """Whether the repository was cloned without its history, as jobs of CI do."""
+    return _git(top, "rev-parse", "--is-shallow-repository")[1].strip() == b"true"
 
 
 def _git(folder: Path, *arguments: str) -> tuple[int, bytes, bytes]:

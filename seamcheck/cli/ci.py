@@ -34,6 +34,11 @@ def ci_options(command: Callable[..., Any]) -> Callable[..., Any]:
 def each_options(command: Callable[..., Any]) -> Callable[..., Any]:
     """--each and --changed-since."""
     command = option(
+        "--accept", multiple=True, metavar="REASON", section=CI,
+        help="With --each: a reason for not being reviewed that leaves the exit code at 0, such as single-part; 'any' "
+        "for all. Repeat it for more.",
+    )(command)  # fmt: skip
+    command = option(
         "--changed-since", metavar="REV", section=CI,
         help="As --each, but review only models that changed since the git revision REV, themselves or their "
         "seamcheck.toml.",

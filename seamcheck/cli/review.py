@@ -21,6 +21,7 @@ from seamcheck.cli.shared import (
     show_review,
     tell_unused_cache,
 )
+from seamcheck.errors import UsageError
 
 if TYPE_CHECKING:
     from seamcheck.report.review import Review
@@ -172,6 +173,10 @@ def command(
 
     if not no_cache:
         tell_unused_cache()
+    if options["accept"]:
+        from seamcheck.scanning.result import known_reasons
+
+        known_reasons(options["accept"])
     if options["each"] or options["changed_since"] is not None:
         from seamcheck.cli.each import review_each
 
@@ -184,11 +189,17 @@ def command(
     if not writers.takes_stdout:
         show_review(result.document, quiet, verbose)
         ci.tell_baseline(result, quiet)
-    for line in writers.write(result.document, debug):
-        if not quiet:
-            click.echo(line, err=writers.takes_stdout)
+    code = ci.exit_code(result, strict)
+    try:
+        for line in writers.write(result.document, debug):
+            if not quiet:
+                click.echo(line, err=writers.takes_stdout)
+    except UsageError as why:  # a broken limit stays one, whatever could not be written
+        if code != 1:
+            raise
+        click.echo(f"seamcheck: {why}", err=True)
     ci.annotate(options["annotations"], [ci.reviewed(result, models)], err=writers.takes_stdout)
-    raise SystemExit(ci.exit_code(result, strict))
+    raise SystemExit(code)
 
 
 def _changes(options: dict[str, Any]) -> dict[str, Any]:

@@ -151,25 +151,41 @@ def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, 
 @contextmanager
 def _told(out: Path, quiet: bool) -> Iterator[Any]:
     """Progress on a terminal or in lines; a stopped scan says how to go on."""
+    from seamcheck.cli.scan_progress import shown
+
+    with _stoppable():
+        try:
+            with shown(quiet) as on_progress:
+                yield on_progress
+        except KeyboardInterrupt:
+            click.echo(f"\nStopped. What was reviewed is kept in {out}; the same command goes on from there.", err=True)
+            raise SystemExit(130) from None
+
+
+@contextmanager
+def _stoppable() -> Iterator[None]:
+    """The first Ctrl-C, end or hang-up stops the scan; those that follow must not cut off what it writes at its end."""
     import signal
     import threading
 
-    from seamcheck.cli.scan_progress import shown
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    stopped = False
 
     def stop(number: int, frame: Any) -> None:
-        raise KeyboardInterrupt
+        nonlocal stopped
+        if not stopped:
+            stopped = True
+            raise KeyboardInterrupt
 
-    in_main = threading.current_thread() is threading.main_thread()
-    before = signal.signal(signal.SIGTERM, stop) if in_main else None
+    numbers = [getattr(signal, name) for name in ("SIGINT", "SIGTERM", "SIGHUP") if hasattr(signal, name)]
+    before = {number: signal.signal(number, stop) for number in numbers if signal.getsignal(number) != signal.SIG_IGN}
     try:
-        with shown(quiet) as on_progress:
-            yield on_progress
-    except KeyboardInterrupt:
-        click.echo(f"\nStopped. What was reviewed is kept in {out}; the same command goes on from there.", err=True)
-        raise SystemExit(130) from None
+        yield
     finally:
-        if in_main:
-            signal.signal(signal.SIGTERM, before)
+        for number, handler in before.items():
+            signal.signal(number, handler)
 
 
 def summary(result: ScanResult) -> list[str]:

@@ -71,7 +71,14 @@ def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
         except SeamcheckError as error:
             if more.get("debug"):
                 raise
-            click.echo(f"seamcheck: {error}", err=True)
+            from seamcheck.report.ci.escape import one_line
+
+            click.echo(f"seamcheck: {one_line(str(error))}", err=True)
+            raise SystemExit(2) from None
+        except RecursionError:
+            if more.get("debug"):
+                raise
+            click.echo("seamcheck: What was given is nested too deep.", err=True)
             raise SystemExit(2) from None
 
     return wrapped
@@ -97,7 +104,13 @@ def show(parts: Iterable[RenderableType]) -> None:
     with console.capture() as captured:
         for part in parts:
             console.print(part, soft_wrap=_is_one_line(part))
-    click.echo("\n".join(line.rstrip() for line in captured.get().splitlines()))
+    click.echo("\n".join(_no_command(line.rstrip()) for line in captured.get().splitlines()))
+
+
+def _no_command(line: str) -> str:
+    """A line that a host of workflows does not take for a command: a long name that wraps could begin with one."""
+    start = line.lstrip()
+    return f"\N{MIDDLE DOT} {start}" if start.startswith(("::", "##[")) else line
 
 
 def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool) -> None:

@@ -36,11 +36,15 @@ class Path:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Contour:
-    """All paths of one joint; junctions "J1" -> (3,) mm in the press frame; rib_width : mm, typical."""
+    """All paths of one joint; junctions "J1" -> (3,) mm in the press frame; rib_width : mm, typical.
+
+    untraced : mm of the band along which no path runs
+    """
 
     paths: tuple[Path, ...]
     junctions: Mapping[str, np.ndarray]
     rib_width: float
+    untraced: float = 0.0
 
     @property
     def length(self) -> float:

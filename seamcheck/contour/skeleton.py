@@ -11,6 +11,7 @@ import shapely
 from scipy.spatial import Voronoi
 from shapely import Polygon
 
+_SPLINTER = 0.1  # of the longest connected part: shorter ones are what a narrow place cut off
 _SPUR = 2.2  # a side branch shorter than this many local half-widths only leads into a corner
 
 
@@ -36,8 +37,24 @@ def skeleton(region: Polygon, width: float) -> tuple[list[Chain], dict[int, np.n
     The Voronoi vertices of border samples approach the medial axis (Brandt and Algazi, CVGIP: Image
     Understanding 55, 1992). Exactness comes later, from equidistance.
     """
-    graph = _prune(_inner_graph(region, width))
-    return _chains(graph)
+    graph = _inner_graph(region, width)
+    chains: list[Chain] = []
+    nodes: dict[int, np.ndarray] = {}
+    for part in _long_parts(graph):
+        found, junctions = _chains(_prune(part))
+        chains += found
+        nodes |= junctions
+    return chains, nodes
+
+
+def _long_parts(graph: nx.Graph) -> list[nx.Graph]:
+    """The connected parts of the graph that are no mere splinters, the longest first."""
+    parts = [graph.subgraph(nodes).copy() for nodes in nx.connected_components(graph)]
+    if not parts:
+        return []
+    length = [part.size(weight="weight") for part in parts]
+    order = sorted(range(len(parts)), key=lambda i: -length[i])
+    return [parts[i] for i in order if length[i] > _SPLINTER * max(length)]
 
 
 def _inner_graph(region: Polygon, width: float) -> nx.Graph:
@@ -67,8 +84,6 @@ def _prune(graph: nx.Graph) -> nx.Graph:
     """Remove the side branches that lead into corners, shortest first."""
     if not len(graph):
         return graph
-    keep = max(nx.connected_components(graph), key=len)
-    graph.remove_nodes_from([node for node in graph if node not in keep])
     while True:
         spurs: dict[int, list[tuple[float, list[int]]]] = {}
         for leaf in [n for n, degree in graph.degree if degree == 1]:

@@ -17,6 +17,7 @@ from seamcheck.joint import Joint
 from seamcheck.joint.contact import heights_at
 
 _SPACING = 0.2  # mm between nodes, less on narrow ribs
+_STRETCH = 6.0  # band widths: a piece of the band this long without a path has been left out
 _BLURRED = 1.2  # rib widths round a junction in which borders of several ribs count
 
 _NO_LINE = "The faces between cover and base have no centre line that could be followed."
@@ -54,7 +55,25 @@ def trace_contour(joint: Joint) -> Contour:
             paths.append(_path(f"c{len(paths) + 1}", run, (first, last), names, border, width, rib_top, joint.up))
     if not paths:
         raise NotReviewed("no-seam", _NO_LINE)
-    return Contour(tuple(paths), junctions, width)
+    region = shapely.MultiPolygon(polygons)
+    return Contour(tuple(paths), junctions, width, untraced(region, [path.points[:, :2] for path in paths], width))
+
+
+def untraced(region: shapely.MultiPolygon, lines: list[np.ndarray], width: float) -> float:
+    """Length (mm) of the stretches of a band along which no line runs.
+
+    Parameters
+    ----------
+    region : the band, mm; lines : (n, 2) mm each; width : mm, of the band
+
+    Notes
+    -----
+    What lies further than the band's width from every line is such a stretch where it is longer than a few widths; a
+    post that merges with the band is not.
+    """
+    near = shapely.union_all([shapely.LineString(line).buffer(width) for line in lines if len(line) > 1])
+    rest = shapely.get_parts(region.difference(near))
+    return float(sum(part.length / 2 for part in rest if part.length / 2 > _STRETCH * width))
 
 
 def _typical_width(polygons: list[shapely.Polygon]) -> float:

@@ -78,7 +78,7 @@ class JudgedSeam:
     def median(self, key: str) -> float:
         """Median of a column over the whole seam, each station counting as long as its part of the path."""
         if key not in self._medians:
-            weights = self._weights()
+            weights = self.weights()
             self._medians[key] = weighted_median(self.pooled(key), weights) if len(weights) else float("nan")
         return self._medians[key]
 
@@ -87,10 +87,11 @@ class JudgedSeam:
         key = (quantity, width)
         if key not in self._main_spans:
             least, most = self.pooled(f"{quantity}_min"), self.pooled(f"{quantity}_max")
-            self._main_spans[key] = main_span(least, most, self._weights(), width)
+            self._main_spans[key] = main_span(least, most, self.weights(), width)
         return self._main_spans[key]
 
-    def _weights(self) -> np.ndarray:
+    def weights(self) -> np.ndarray:
+        """(n,) mm, length of seam that each station of all paths stands for."""
         weights = [cell_lengths(v.path.s, v.path.length, v.path.closed) for v in self.paths]
         return np.concatenate(weights) if weights else np.zeros(0)
 

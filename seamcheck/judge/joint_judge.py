@@ -17,7 +17,7 @@ from seamcheck.catalogue.words import fill
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import OUTSIDE, Face, Finding, JointResult
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch
+from seamcheck.sections.stretches import Stretch, cell_lengths
 from seamcheck.settings.settings import Settings
 
 
@@ -28,7 +28,7 @@ class DraftFinding(msgspec.Struct, frozen=True, eq=False):
     ----------
     finding : still without a name
     side : which column on which side of its limit
-    place : (3,) mm, middle of the stretch; None for the whole seam
+    place : (3,) mm, middle of the stretch, or of the path that it is the whole of; None for the whole seam
     stations : indices of its stations; None where it lies on none
     """
 
@@ -84,8 +84,9 @@ class JointJudge:
             length_mm=stretch.length,
             faces=self.faces(path, station),
         )
-        place = None if stretch.is_whole else view.place(stretch.middle)
-        return DraftFinding(finding, f"{side}.{path.id if stretch.is_whole else ''}", place, stretch.stations)
+        weights = cell_lengths(path.s, path.length, path.closed)
+        place = weights @ path.points / weights.sum() if stretch.is_whole else view.place(stretch.middle)
+        return DraftFinding(finding, f"{side}.{'whole' if stretch.is_whole else ''}", place, stretch.stations)
 
     def whole(self, rule: str, args: Args, also: tuple[str, ...] = (), key: str = "") -> DraftFinding:
         """A finding about the whole seam of the joint, in the words of a key; '' for those of the rule."""

@@ -17,7 +17,7 @@ from seamcheck.errors import NotReviewed
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
-from seamcheck.judge.identity import finding_name, numbered
+from seamcheck.judge.identity import JointFrame, finding_name, numbered
 from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.lap import rib_missing
@@ -44,30 +44,33 @@ def judge(
     ----------
     joints : as surveyed
     settings : limits, severities, waivers
-    part_names : part id -> name, for names of findings that do not hang on the order of parts
+    part_names : part id -> name; tells apart findings that are alike in everything else
     doubts : sentences about damage of the model
 
     Raises
     ------
-    NotReviewed : no-seam, where no joint has a station: nothing that was not looked at passes
+    NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not looked at passes
     """
-    if not any(len(path.s) for joint in joints for path in joint.survey.paths):
+    if not joints or not all(any(len(path.s) for path in joint.survey.paths) for joint in joints):
         raise NotReviewed("no-seam", NO_SEAM_REVIEWED)
     part_names = part_names or {}
     found: list[Finding] = []
     names: list[str] = []
-    for place, joint in enumerate(joints):
+    order: list[tuple[object, ...]] = []
+    for number, joint in enumerate(joints):
         parts = [part_names.get(p, "") for p in (*joint.cover, *joint.base)]
         judging = JointJudge(joint, settings)
         drafts = _drafts(judging)
-        if doubts and place == 0 and settings.severity("model-doubt") != OFF:
+        if doubts and number == 0 and settings.severity("model-doubt") != OFF:
             drafts.append(judging.whole("model-doubt", {"what": " ".join(doubts).rstrip(".")}))
+        points = np.concatenate([view.path.points for view in judging.seam.paths])
+        frame = JointFrame.of(points, judging.seam.weights(), joint.beam)
         for draft in drafts:
             found.append(draft.finding)
-            names.append(finding_name(draft.finding.rule, draft.side, parts, draft.place))
-    places = [f.at or (0.0, 0.0, 0.0) for f in found]
-    coarse = [tuple(round(c, 3) for c in place) for place in places]
-    found = [replace(f, id=name) for f, name in zip(found, numbered(names, coarse), strict=True)]
+            place = None if draft.place is None else frame.local(draft.place)
+            names.append(finding_name(draft.finding.rule, draft.side, place))
+            order.append(_rank(draft.finding, frame, parts))
+    found = [replace(f, id=name) for f, name in zip(found, numbered(names, order), strict=True)]
     rules = list(RULES)
     found.sort(
         key=lambda f: (
@@ -80,6 +83,13 @@ def judge(
         )
     )
     return with_waivers(found, settings, {joint.id: joint for joint in joints})
+
+
+def _rank(finding: Finding, frame: JointFrame, parts: Sequence[str]) -> tuple[object, ...]:
+    """Which of several findings of one name comes first: by its place in the joint, what it is, and by names last."""
+    place = (0.0, 0.0, 0.0) if finding.at is None else frame.local(np.asarray(finding.at))
+    numbers = [-np.inf if v is None else round(v, 3) for v in (finding.margin, finding.value, finding.length_mm)]
+    return (*(round(c, 3) for c in place), *numbers, *parts)
 
 
 def _drafts(judging: JointJudge) -> list[DraftFinding]:

@@ -18,6 +18,7 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.errors import UsageError
+from seamcheck.report.joint_drawing import letters_in
 from seamcheck.settings.declared import SETTINGS
 from seamcheck.settings.reading import unknown
 from seamcheck.settings.settings import Settings
@@ -130,6 +131,8 @@ def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
     q = QUANTITIES[key]
     yield Text(f"{q.key}: {q.title}{'' if q.unit == '1' else f', {q.unit}'}", style="bold")
     yield Text(q.definition)
+    if letters := letters_in(q.definition):
+        yield Text(f"{'; '.join(letters)} (drawn in docs/joint.svg).", style="dim")
     places = {
         "station": "at every station",
         "contour": "once for a seam",

@@ -58,7 +58,7 @@ def rule_title(rule: str) -> str:
 
 
 def finding_title(finding: Mapping[str, Any]) -> str:
-    """The rule, and the side where it judges both: 'Room of one flash trap, inner side'."""
+    """The rule, and the side where it judges both: 'Volume of one flash trap, inner side'."""
     side = str(finding.get("quantity") or "").rpartition("_")[2]
     title = rule_title(finding["rule"])
     return f"{title}, {side} side" if side in ("inner", "outer") and side not in title.lower() else title

@@ -66,7 +66,7 @@ def window_picture(window: Mapping[str, Any]) -> str:
     parts.append(_text((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 8, "collapse (mm)", "middle"))
     parts += _ends(x, top, low, None if high is None else end)
     if empty:
-        title = f"No collapse suits: {low - end:.2f} mm are missing; planned {plan:g} mm"
+        title = f"No collapse suits, by {low - end:.2f} mm; planned {plan:g} mm"
     else:
         state = f"{low:.2f} mm {'and more' if high is None else f'to {end:.2f} mm'}"
         title = f"Collapse window: {state}; planned {plan:g} mm ({window['place']})"

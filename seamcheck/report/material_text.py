@@ -67,7 +67,7 @@ def _light(light: Mapping[str, Any]) -> list[str]:
         )
         if contour["carried_on_mm"]:
             text += (
-                f"; over {contour['carried_on_mm']:.1f} mm of the seam the curve is carried on beyond the thickest "
+                f"; over {contour['carried_on_mm']:.1f} mm of the seam the curve is extrapolated beyond the thickest "
                 f"plaque, up to {contour['farthest_of_plaque']:.2f} times"
             )
         lines.append(text)

@@ -13,6 +13,7 @@ from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.explain import bounds_in_words, judged_by, limits_in_words, without_amount
+from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.settings.settings import Settings
 
 DOCS = Path(__file__).parents[2] / "docs"
@@ -58,6 +59,8 @@ def quantities_page() -> str:
         "# Quantities",
         "",
         "Made from the declarations in `seamcheck/catalogue/quantities.py`; do not edit here.",
+        "",
+        "![The joint in section, with the letters that definitions use](joint.svg)",
         "",
     ]
     lines += [
@@ -110,4 +113,5 @@ def _rule(rule: Rule, settings: Settings) -> list[str]:
 if __name__ == "__main__":
     DOCS.mkdir(exist_ok=True)
     (DOCS / "rules.md").write_text(rules_page(), encoding="utf-8")
+    (DOCS / "joint.svg").write_text(f"{joint_drawing()}\n", encoding="utf-8")
     (DOCS / "quantities.md").write_text(quantities_page(), encoding="utf-8")

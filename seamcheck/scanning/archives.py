@@ -80,13 +80,6 @@ def look_into(path: Path, patterns: Patterns, most_bytes: int) -> list[Member] |
         return Refused("unreadable", f"{path.name!r} can't be read: {why.strerror or why}.")
 
 
-def unpack(path: Path, number: int, target: Path, most_bytes: int) -> None:
-    """Write one member to ``target``; raises Refused."""
-    with target.open("wb") as file:
-        for chunk in chunks(path, number, most_bytes):
-            file.write(chunk)
-
-
 def read(path: Path, number: int, most_bytes: int) -> bytes:
     """One member as bytes; raises Refused."""
     return b"".join(chunks(path, number, most_bytes))

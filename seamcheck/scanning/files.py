@@ -39,7 +39,8 @@ def write_whole(target: Path, data: bytes) -> None:
     """Write a file whole or not at all, and have it on the disk; raises OSError."""
     beside = target.with_name(f".{target.name[:100]}.part")
     try:
-        with beside.open("wb") as file:
+        beside.unlink(missing_ok=True)  # a link that was planted there must not be followed
+        with beside.open("xb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())

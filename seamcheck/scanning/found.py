@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from seamcheck.assembly.names import readable
 from seamcheck.scanning.archives import Member, Refused
 from seamcheck.scanning.pairs import PairRule, paired
 from seamcheck.scanning.patterns import Patterns, ending, is_archive, unpacked_name
@@ -270,9 +271,3 @@ def _identity(folder: Path) -> tuple[int, int] | None:
 def _below(place: Path, root: Path) -> str:
     relative = os.path.relpath(place, root).replace(os.sep, "/")
     return "" if relative == "." else readable(relative)
-
-
-def readable(text: str) -> str:
-    """A name as text for people: bytes that are no UTF-8 and signs that can't be seen are spelled out."""
-    text = text.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
-    return "".join(c if c.isprintable() else c.encode("unicode_escape").decode("ascii") for c in text)

@@ -230,7 +230,8 @@ def _written(target: Path) -> Iterator[IO[str]]:
     """A text file that takes the target's place only when it is whole."""
     beside = target.with_name(f".{target.name}.part")
     try:
-        with beside.open("w", encoding="utf-8", newline="") as file:
+        beside.unlink(missing_ok=True)  # a link that was planted there must not be followed
+        with beside.open("x", encoding="utf-8", newline="") as file:
             yield file
             file.flush()
             os.fsync(file.fileno())

@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-import os
-import shutil
-import tempfile
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from seamcheck.assembly.names import readable
 from seamcheck.assembly.parts import ModelFile
-from seamcheck.errors import NotReviewed, SeamcheckError
-from seamcheck.scanning.archives import Refused, unpack
+from seamcheck.assembly.source import Given
+from seamcheck.errors import NotReviewed
+from seamcheck.scanning.archives import Refused, read
 from seamcheck.scanning.digest import Digest, digest
 from seamcheck.scanning.errors import Lost
 from seamcheck.settings.settings import Settings
@@ -26,9 +24,6 @@ PAGES = ("none", "findings", "all")
 
 KEPT_MB = 2000.0
 """Largest size of what is kept of measured models."""
-
-_DEVICES = {"CON", "PRN", "AUX", "NUL", *(f"{port}{n}" for port in ("COM", "LPT") for n in "0123456789")}
-"""Names that mean devices on Windows, with any ending."""
 
 PRELOAD = ("seamcheck.scanning.warm_up",)
 """What a warm process loads for reviews of a scan."""
@@ -89,18 +84,14 @@ class Outcome:
     seconds: float = 0.0
 
 
-class NoRoom(SeamcheckError):
-    """A model can't be unpacked because the disk is full."""
-
-
-def review_job(job: Job, folder: str, progress: Callable[..., None]) -> Outcome:
-    """Review one model; runs in the child. Files that must be unpacked go into ``folder``."""
+def review_job(job: Job, progress: Callable[..., None]) -> Outcome:
+    """Review one model; runs in the child. What must be unpacked, or was sent, stays in memory: no copy is written."""
     from seamcheck.cache.folder import Folder
     from seamcheck.document.make import not_reviewed_document
     from seamcheck.pipeline import remembered, review_model
 
     try:
-        paths = [_on_disk(file, Path(folder) / str(n), job.most_bytes) for n, file in enumerate(job.files)]
+        paths = [_file(file, job.most_bytes) for file in job.files]
     except NotReviewed as reason:
         return Outcome(digest(not_reviewed_document(_model_files(job), reason, job.settings)), None)
     with_view, kept = job.pages != "none", Folder(Path(job.kept), KEPT_MB, tidied_every=16) if job.kept else None
@@ -115,7 +106,7 @@ def review_job(job: Job, folder: str, progress: Callable[..., None]) -> Outcome:
     return Outcome(rows, page)
 
 
-def attempt(workers: WarmWorkers, job: Job, room: Path | None = None) -> Outcome:
+def attempt(workers: WarmWorkers, job: Job) -> Outcome:
     """Run a job in a child of its own, whatever end it comes to.
 
     Raises
@@ -128,18 +119,16 @@ def attempt(workers: WarmWorkers, job: Job, room: Path | None = None) -> Outcome
     from seamcheck.document.make import not_reviewed_document
 
     began = time.monotonic()
-    with _folder_for(job, room) as folder:
-        try:
-            outcome: Outcome = workers.run(
-                "seamcheck.scanning.job:review_job", (job, folder),
-                time_limit_s=job.time_limit, memory_limit_mb=job.memory_limit,
-            )  # fmt: skip
-        except NotReviewed as reason:
-            if getattr(reason, "ended_from_outside", False):
-                raise Lost(reason.code, reason.message) from None
-            again = "with-higher-limits" if reason.code in ("timeout", "out-of-memory") else "no"
-            document = not_reviewed_document(_model_files(job), reason, job.settings)
-            outcome = Outcome(digest(document), None, again)
+    try:
+        outcome: Outcome = workers.run(
+            "seamcheck.scanning.job:review_job", (job,), time_limit_s=job.time_limit, memory_limit_mb=job.memory_limit
+        )
+    except NotReviewed as reason:
+        if getattr(reason, "ended_from_outside", False):
+            raise Lost(reason.code, reason.message) from None
+        again = "with-higher-limits" if reason.code in ("timeout", "out-of-memory") else "no"
+        document = not_reviewed_document(_model_files(job), reason, job.settings)
+        outcome = Outcome(digest(document), None, again)
     return replace(outcome, seconds=time.monotonic() - began)
 
 
@@ -151,29 +140,18 @@ def lost_outcome(job: Job, lost: Lost) -> Outcome:
     return Outcome(digest(not_reviewed_document(_model_files(job), reason, job.settings)), None, "next-scan")
 
 
-def safe_name(name: str) -> str:
-    """A name that every system takes for a file: the name itself where it is one, else 'model.step'."""
-    plain = all(c.isprintable() and c not in '<>:"/\\|?*' for c in name)
-    plain &= name.partition(".")[0].rstrip().upper() not in _DEVICES
-    return name if plain and name.strip(". ") == name and 0 < len(name.encode()) <= 200 else "model.step"
-
-
-def _on_disk(file: JobFile, folder: Path, most_bytes: int) -> Path:
-    """The file as one that can be read: itself, or a copy in a folder of our own."""
-    if file.member is None and file.data is None:
+def _file(file: JobFile, most_bytes: int) -> Path | Given:
+    """The file where it lies, or its bytes."""
+    if file.data is not None:
+        return Given(file.name, file.data)
+    if file.member is None:
         return Path(file.place)
-    target = folder / safe_name(file.name)
     try:
-        folder.mkdir()
-        if file.data is not None:
-            target.write_bytes(file.data)
-        elif file.member is not None:
-            unpack(Path(file.place), file.member, target, most_bytes)
+        return Given(file.name, read(Path(file.place), file.member, most_bytes))
     except Refused as refused:
         raise NotReviewed("unreadable", refused.reason) from None
     except OSError as why:
-        raise NoRoom(f"{file.name!r} can't be unpacked into {folder.parent}: {why.strerror or why}.") from None
-    return target
+        raise NotReviewed("unreadable", f"{readable(file.name)!r} can't be unpacked: {why.strerror or why}.") from None
 
 
 def _page(document: dict[str, Any]) -> bytes | None:
@@ -186,20 +164,4 @@ def _page(document: dict[str, Any]) -> bytes | None:
 
 
 def _model_files(job: Job) -> list[ModelFile]:
-    return [ModelFile(file.name, file.sha256, "", "") for file in job.files]
-
-
-@contextmanager
-def _folder_for(job: Job, room: Path | None) -> Iterator[str]:
-    """A folder to unpack into, gone afterwards; '' where nothing is to be unpacked."""
-    if all(file.member is None and file.data is None for file in job.files):
-        yield ""
-        return
-    try:
-        folder = tempfile.mkdtemp(prefix="seamcheck-", dir=room)
-    except OSError as why:
-        raise NoRoom(f"A model can't be unpacked: {why.strerror or why} ({os.fspath(room or '')}).") from None
-    try:
-        yield folder
-    finally:
-        shutil.rmtree(folder, ignore_errors=True)
+    return [ModelFile(readable(file.name), file.sha256, "", "") for file in job.files]

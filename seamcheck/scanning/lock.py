@@ -23,7 +23,7 @@ class FolderLock:
 
     def __enter__(self) -> FolderLock:
         try:
-            self._handle = os.open(self._file, os.O_RDWR | os.O_CREAT, 0o644)
+            self._handle = os.open(self._file, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o644)
         except OSError as why:
             raise cannot_write(self._file, why) from None
         try:

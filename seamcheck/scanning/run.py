@@ -19,16 +19,18 @@ from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import Stopped, WarmWorkers
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT
 from seamcheck.scanning.archives import Member, Refused
-from seamcheck.scanning.errors import Lost, ScanStopped, cannot_write
+from seamcheck.scanning.errors import Lost, cannot_write
 from seamcheck.scanning.files import hash_file, write_whole
 from seamcheck.scanning.found import Walk
 from seamcheck.scanning.going_by import review_key, reviewers_settings, settings_hash
 from seamcheck.scanning.index import write_index
-from seamcheck.scanning.job import PAGES, Job, JobFile, NoRoom, Outcome, lost_outcome, safe_name
+from seamcheck.scanning.job import PAGES, Job, JobFile, Outcome, lost_outcome
+from seamcheck.scanning.lock import NAME as LOCK
 from seamcheck.scanning.lock import FolderLock
 from seamcheck.scanning.pairs import read_list, rules_from
 from seamcheck.scanning.patterns import patterns_from, stem
 from seamcheck.scanning.result import ScanResult
+from seamcheck.scanning.store import NAME as STORE
 from seamcheck.scanning.store import Store, name_of, open_to_write, place_of
 from seamcheck.scanning.workers import LocalWorkers, Workers
 from seamcheck.settings.settings import Settings
@@ -43,6 +45,9 @@ UNPACK_LIMIT_MB = 1000.0
 _ARCHIVE_TIME_S, _ARCHIVE_MEMORY_MB = 600.0, 1500.0
 KEPT = "measured"
 """Folder in the scan's own in which measured models are kept."""
+
+WRITTEN = (LOCK, STORE, f"{STORE}-wal", f"{STORE}-shm", f"{STORE}-journal", "pages", KEPT)
+"""What a scan writes into in its folder, not beside first; none of these may be a link."""
 
 _BATCH = 200
 
@@ -144,7 +149,7 @@ def scan(
     limits = Limits(time_limit or TIME_LIMIT, memory_limit or MEMORY_LIMIT, unpack_limit or UNPACK_LIMIT_MB)
     _make(target)
     with FolderLock(target):
-        room = _clean_room(target)
+        _clean(target)
         progress = Progress()
 
         def tell(sentence: str) -> None:
@@ -162,7 +167,7 @@ def scan(
             )
             try:
                 if workers is None:
-                    workers = _workers(jobs, room, cluster, shared, tell)
+                    workers = _workers(jobs, cluster, shared, tell)
                 with _Archives(walk_options["patterns"], limits.most_bytes) as archives:
                     walk = Walk(roots, archives.look_into, **walk_options)  # type: ignore[arg-type]
                     run.look(walk)
@@ -172,11 +177,8 @@ def scan(
                 store.end_scan(number, "stopped")
                 write_index(store, target)
                 raise
-            except NoRoom as why:
-                raise ScanStopped(f"{why} Free some room, and scan again; what was reviewed so far is kept.") from None
             finally:
                 _close(workers)
-                shutil.rmtree(room, ignore_errors=True)
             progress.stage = "writing"
             on_progress(progress)
             write_index(store, target)
@@ -406,13 +408,13 @@ class _Archives:
 
 def page_stem(name: str) -> str:
     """The beginning of a page's name: letters, digits, '-' and '_' of the model's name, at most 60."""
-    kept = "".join(c if c.isascii() and (c.isalnum() or c in "-_") else "-" for c in stem(safe_name(name)))
+    kept = "".join(c if c.isascii() and (c.isalnum() or c in "-_") else "-" for c in stem(name))
     return kept.strip("-")[:60] or "model"
 
 
-def _workers(jobs: int | None, room: Path, cluster: str | None, shared: bool, tell: Callable[[str], None]) -> Workers:
+def _workers(jobs: int | None, cluster: str | None, shared: bool, tell: Callable[[str], None]) -> Workers:
     if cluster is None:
-        return LocalWorkers(jobs, room)
+        return LocalWorkers(jobs)
     from seamcheck.scanning.cluster import ClusterWorkers
 
     return ClusterWorkers(cluster, shared, tell)
@@ -438,6 +440,9 @@ def _check_folders(roots: Sequence[Path]) -> None:
 
 
 def _make(out: Path) -> None:
+    for name in WRITTEN:
+        if (out / name).is_symlink():  # planted, it would lead what is written to another place
+            raise UsageError(f"{out / name} is a link, and links are never followed for writing. Take it away first.")
     try:
         (out / "pages").mkdir(parents=True, exist_ok=True)
     except (FileExistsError, NotADirectoryError):
@@ -446,18 +451,15 @@ def _make(out: Path) -> None:
         raise cannot_write(out, why) from None
 
 
-def _clean_room(out: Path) -> Path:
-    """An empty folder to unpack into; what a killed scan left behind is removed."""
-    room = out / ".unpacked"
+def _clean(out: Path) -> None:
+    """Remove what a killed scan left behind, also what earlier versions unpacked."""
     try:
-        shutil.rmtree(room, ignore_errors=True)
-        room.mkdir(exist_ok=True)
+        shutil.rmtree(out / ".unpacked", ignore_errors=True)
         kept = (out / KEPT).glob(f"*{UNFINISHED}")
         for part in (*out.glob(".*.part"), *(out / "pages").glob(".*.part"), *kept):
             part.unlink(missing_ok=True)
     except OSError as why:
-        raise cannot_write(room, why) from None
-    return room
+        raise cannot_write(out, why) from None
 
 
 __all__ = ["Progress", "ScanResult", "scan"]

@@ -18,9 +18,10 @@ from importlib import resources
 from pathlib import Path
 from typing import Any
 
+from seamcheck.assembly.names import readable
 from seamcheck.scanning.digest import Digest, text, unpack
 from seamcheck.scanning.errors import ScanStopped, cannot_write
-from seamcheck.scanning.found import Beside, Found, readable
+from seamcheck.scanning.found import Beside, Found
 from seamcheck.version import __version__
 
 NAME = "store.sqlite"

@@ -66,6 +66,8 @@ CREATE TABLE findings (
     bound REAL,                          -- the limit
     margin REAL,                         -- negative: beyond the limit
     unit TEXT NOT NULL,
+    state TEXT NOT NULL,                 -- outside; at risk: only in the worst case of its tolerance
+    tolerance REAL, worst_case REAL,
     joint TEXT,
     contour TEXT,
     x REAL, y REAL, z REAL,

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from concurrent.futures import Future, ThreadPoolExecutor
-from pathlib import Path
 from typing import Protocol
 
 from seamcheck.isolation import WarmWorkers
@@ -40,13 +39,13 @@ class LocalWorkers:
 
     sends_bytes = False
 
-    def __init__(self, count: int | None = None, room: Path | None = None) -> None:
-        self.count, self._room = count or processors(), room
+    def __init__(self, count: int | None = None) -> None:
+        self.count = count or processors()
         self._warm = WarmWorkers(self.count, preload=PRELOAD)
         self._threads = ThreadPoolExecutor(self.count, thread_name_prefix="seamcheck-scan")
 
     def submit(self, job: Job) -> Future[Outcome]:
-        return self._threads.submit(attempt, self._warm, job, self._room)
+        return self._threads.submit(attempt, self._warm, job)
 
     def close(self) -> None:
         """End all children; jobs that run are lost, waiting ones cancelled."""

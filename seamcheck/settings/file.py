@@ -23,6 +23,18 @@ def find_settings_file(model: Path) -> Path | None:
     return None
 
 
+def table_named_by(path: Path) -> Path | None:
+    """The table of tolerances that a settings file names; None where it names none or can't be read."""
+    import tomllib
+
+    try:
+        table = tomllib.loads(text_of(path, "the settings file"))
+        named = table["tolerance"]["file"]
+    except (UsageError, ValueError, KeyError, TypeError, RecursionError):
+        return None
+    return path.parent / named if isinstance(named, str) else None
+
+
 def read_settings(path: Path) -> Settings:
     """Settings of one file, over the defaults.
 

@@ -112,9 +112,9 @@ def test_with_a_given_settings_file_that_one_decides(repository, tmp_path):
     (repository / "own.toml").write_text("collapse = 0.3\n")
     git(repository, "add", "-A")
     git(repository, "commit", "-qm", "settings")
-    assert changed(repository, "HEAD", settings_file=repository / "own.toml") == []
+    assert changed(repository, "HEAD", given=[repository / "own.toml"]) == []
     (repository / "own.toml").write_text("collapse = 0.35\n")
-    assert len(changed(repository, "HEAD", settings_file=repository / "own.toml")) == 4
+    assert len(changed(repository, "HEAD", given=[repository / "own.toml"])) == 4
 
 
 @needs_git

@@ -53,8 +53,8 @@ class End:
         return f"{self.target}, {self.way}, seed {self.seed}: {what}: {', '.join(self.faults)}: {self.message}"
 
 
-def workers(count: int | None = None) -> WarmWorkers:
-    return WarmWorkers(count, preload=(*REVIEW_MODULES, "fuzz_jobs"), time_limit_s=TIME_LIMIT_S, memory_limit_mb=2000)
+def workers(count: int | None = None, seconds: float = TIME_LIMIT_S) -> WarmWorkers:
+    return WarmWorkers(count, preload=(*REVIEW_MODULES, "fuzz_jobs"), time_limit_s=seconds, memory_limit_mb=2000)
 
 
 def run(pool: WarmWorkers, target: Target, count: int, folder: Path, first: int = 0) -> Iterator[End]:

@@ -27,8 +27,8 @@ KNOWN: dict[tuple[str, str, int], str] = {}
 
 
 @pytest.fixture(scope="module")
-def pool():
-    with fuzz_run.workers(2) as running:
+def pool(request):
+    with fuzz_run.workers(2, request.config.getoption("--seconds", default=fuzz_run.TIME_LIMIT_S)) as running:
         yield running
 
 
@@ -97,18 +97,19 @@ def test_thousands_of_damaged_models(pool, tmp_path, request):
         folder = tmp_path / str(number)
         folder.mkdir()
         ends += ends_of(pool, folder, name, -(-count // len(MODELS)), first + number * count)
-    kept = summary(ends, first, time.monotonic() - began)
+    kept = summary(ends, request, first, time.monotonic() - began)
     print(f"\n{json.dumps(kept, indent=1)}")
     if request.config.getoption("--keep"):
         Path(request.config.getoption("--keep")).write_text(json.dumps(kept, indent=1) + "\n", encoding="utf-8")
 
 
-def summary(ends, first, seconds):
+def summary(ends, request, first, seconds):
     """What a long run found, to be kept."""
     return {
         "seamcheck": __version__,
         "variants": len(ends),
         "first seed": first,
+        "seconds for each": request.config.getoption("--seconds"),
         "seconds": round(seconds),
         "verdicts": dict(Counter(f"{end.verdict} {end.reason}".strip() for end in ends).most_common()),
         "kernel crashes": sum(end.reason == "crashed" for end in ends),

@@ -540,5 +540,5 @@ def test_each_place_of_the_interface_is_a_finding_of_its_own():
     assert {f.at for f in hits} == {(0.0, 8.0, 0.0), (0.0, 3.0, 0.0), (2.0, 0.0, 0.0), (4.0, 0.0, 0.0)}
     assert len({f.id for f in hits}) == 4
     assert sorted(f.message for f in hits)[0] == (
-        "Another part stands 2.00 mm from the seam; 5.00 mm would be out of the way. 'part 2.0' stands there."
+        "Another part stands 2.00 mm from the seam; it should be at least 5.00 mm. 'part 2.0' stands there."
     )

@@ -141,11 +141,11 @@ def test_a_low_place_collapses_less():
 def test_collapse_window_by_hand():
     gap = np.zeros(801)
     gap[400:420] = 0.12
-    found = assess(survey(run(gap=gap), travel=0.6), material(tolerance={"flatness_cover": 0.05}), 0.4)
+    found = assess(survey(run(gap=gap), travel=0.7), material(tolerance={"flatness_cover": 0.05}), 0.4)
     window = found.document["window"]
     assert window["lowest"]["value_mm"] == pytest.approx(0.12 + 0.05 + 0.1)
     assert window["lowest"]["s_mm"] == 200.0
-    assert window["highest"]["value_mm"] == pytest.approx(0.5)  # travel 0.6 less 0.1
+    assert window["highest"]["value_mm"] == pytest.approx(0.5)  # travel 0.7 less 0.2
     assert [bound["value_mm"] for bound in window["uppers"]] == pytest.approx([0.5, 0.6307, 1.0], abs=1e-3)
     assert window["place"] == "inside"
     assert window["highest"]["at"] == [0.0, 0.0, 0.0]  # where the survey says that the travel ends
@@ -158,20 +158,20 @@ def test_collapse_window_by_hand():
     at = picture["collapse_mm"].index(0.4)
     assert picture["trap_fill"][at] == pytest.approx(0.4515, abs=2e-4)
     assert picture["closed_share"][at] == 1.0
-    assert picture["travel_left_mm"][at] == pytest.approx(0.2)
+    assert picture["travel_left_mm"][at] == pytest.approx(0.3)
 
 
 @pytest.mark.parametrize(("collapse", "place"), [(0.1, "too small"), (0.3, "inside"), (0.55, "too large")])
 def test_place_of_the_planned_collapse(collapse, place):
     gap = np.where(np.arange(801) == 5, 0.1, 0.0)
-    found = assess(survey(run(gap=gap, collapse=collapse), travel=0.6), material(), collapse)
+    found = assess(survey(run(gap=gap, collapse=collapse), travel=0.7), material(), collapse)
     assert found.document["window"]["place"] == place
 
 
 def test_an_empty_window():
     gap = np.zeros(801)
     gap[100:140] = 0.45
-    found = assess(survey(run(gap=gap), travel=0.5), material(), 0.4)
+    found = assess(survey(run(gap=gap), travel=0.6), material(), 0.4)
     assert found.document["window"]["place"] == "empty window"
     assert found.interface["collapse_window"]["value"] == pytest.approx(0.4 - 0.55)
     assert found.document["uncertainty"]["shares"]["a collapse exists that suits"] == 0.0
@@ -326,8 +326,8 @@ def test_ranges_hold_the_nominal_and_are_repeatable():
 
 
 def test_share_of_combinations_is_that_of_the_rectangle():
-    # Only the collapse varies, evenly over 0.4 ± 0.1; the travel of 0.55 leaves room up to 0.45: 75 %.
-    found = assess(survey(run(), travel=0.55), material(tolerance={"collapse": 0.1}, samples={"count": 20000}), 0.4)
+    # Only the collapse varies, evenly over 0.4 ± 0.1; the travel of 0.65 leaves room up to 0.45: 75 %.
+    found = assess(survey(run(), travel=0.65), material(tolerance={"collapse": 0.1}, samples={"count": 20000}), 0.4)
     share = found.document["uncertainty"]["shares"]["travel left after the collapse"]
     assert share == pytest.approx(0.75, abs=0.012)  # 4 standard deviations of 20000 draws
 
@@ -397,11 +397,11 @@ def test_a_flat_overlap_has_light_and_pair_but_no_melt():
 
 def test_without_a_table_nothing_changes():
     whole = survey(run())
-    for table in (None, {}):
-        same, extra = add_to(whole, table, "j1", 0.4, "base")
-        assert same is whole
-        assert extra == {}
-    more, extra = add_to(whole, {**PP, "joints": {"j2": {"plaques": []}}}, "j2", 0.4, "base")
+    same, extra = add_to(whole, None, "j1", 0.4, "base")
+    assert same is whole
+    assert extra == {}
+    materials = MaterialSettings.from_table({**PP, "joints": {"j2": {"plaques": []}}})
+    more, extra = add_to(whole, materials, "j2", 0.4, "base")
     assert "transmission" not in more.paths[0].columns
     assert "trap_fill" in more.paths[0].columns
     assert set(extra) == {"material"}

@@ -37,7 +37,7 @@ def test_the_shaded_window_and_the_plan_stand_at_their_numbers():
 def test_an_empty_window_says_so():
     _, root = drawn(np.where(np.arange(801) == 5, 0.45, 0.0), 0.5)
     assert part(root, "clash") is not None
-    assert "No collapse suits: 0.15 mm are missing" in root.find(f"{SVG}title").text
+    assert "No collapse suits, by 0.15 mm" in root.find(f"{SVG}title").text
 
 
 def test_without_data_there_is_no_picture():

@@ -31,6 +31,7 @@ from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import GLOSSARY
 from seamcheck.report.html.material import material_chapter
 from seamcheck.report.inputs import in_one_line, input_rows
+from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.report.plan import sections_of
 from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
@@ -66,6 +67,7 @@ def render_html(document: Document, paper: str | None = None, fields: Fields | N
         joints=facts.joints(document),
         tightest=bands.tightest(document),
         fields=fields,
+        joint_drawing=joint_drawing(with_style=False),
         decided=_decided(fields),
         questions=facts.questions(document),
         inputs=input_rows(document),

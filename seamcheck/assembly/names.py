@@ -1,0 +1,20 @@
+"""Names as a stranger's file or folder gives them, made fit to read: the unseen is spelled out, long ones are cut."""
+
+from __future__ import annotations
+
+MOST = 80
+"""Characters of a part's name. The whole name stands in the part's path."""
+
+_KEPT_AT_END = 16
+
+
+def readable(text: str) -> str:
+    """Text in which bytes that are no UTF-8, and characters that are unseen or turn a line round, are spelled out."""
+    text = text.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
+    return "".join(c if c.isprintable() else c.encode("unicode_escape").decode("ascii") for c in text)
+
+
+def short(name: str, most: int = MOST) -> str:
+    """A readable name of at most so many characters, its beginning and its end kept."""
+    name = readable(name)
+    return name if len(name) <= most else f"{name[: most - _KEPT_AT_END - 3]}...{name[-_KEPT_AT_END:]}"

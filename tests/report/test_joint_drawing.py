@@ -1,0 +1,27 @@
+"""The labelled drawing: the file in docs is the one that the code makes, and no letter lacks its meaning."""
+
+from pathlib import Path
+from xml.etree import ElementTree
+
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.report.joint_drawing import LETTERS, joint_drawing, letters_in
+
+DOCS = Path(__file__).parents[2] / "docs"
+
+
+def test_the_drawing_in_docs_is_the_one_made_here():
+    assert (DOCS / "joint.svg").read_text("utf-8") == f"{joint_drawing()}\n"
+    assert "joint.svg" in (DOCS / "quantities.md").read_text("utf-8")
+
+
+def test_every_letter_is_in_the_drawing_and_in_its_list():
+    root = ElementTree.fromstring(joint_drawing())
+    texts = [e.text for e in root.iter("{http://www.w3.org/2000/svg}text")]
+    for letter in LETTERS:
+        assert texts.count(letter) >= 2, f"{letter} stands in the section and in the list beside it"
+
+
+def test_the_letters_of_a_definition_are_explained():
+    told = letters_in(QUANTITIES["rib_height_inner"].definition)
+    assert [line[0] for line in told] == ["P", "v"]
+    assert letters_in("A cover a person knows.") == []
