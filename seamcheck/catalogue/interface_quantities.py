@@ -259,6 +259,16 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             decimals=1,
         ),
         Quantity(
+            "parts_outside",
+            "parts outside",
+            "%",
+            "Share of parts in which a limit breaks that the drawing holds, or no collapse suits, with the "
+            "tolerances of the settings: one deviation moves a quantity along the whole seam, different quantities "
+            "are independent.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
             "wall_to_rib",
             "wall to rib",
             "1",

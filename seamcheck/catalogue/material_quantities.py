@@ -194,6 +194,15 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=0,
         ),
         Quantity(
+            "combinations_outside",
+            "tolerance combinations without a weld",
+            "%",
+            "Share of the random tolerance combinations in which the collapse does not close the worst gap, or travel, "
+            "rib height or flash traps have no room for it.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
             "path_over_plaques",
             "light path against plaques",
             "1",

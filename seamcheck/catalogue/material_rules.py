@@ -452,6 +452,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
 REPLACED_BY: dict[str, str] = {
     "transmission-untold": "transmission-unknown",
     "pair-doubt": "pair",
+    "flatness-stack": "collapse-window",
     "collapse-low": "collapse-window",
     "collapse-high": "collapse-window",
 }

@@ -90,7 +90,7 @@ def _wordings() -> dict[str, Wording]:
         AT_RISK,
         Wording(
             "{name} is {value} as drawn and holds the limit of {limit}; with the tolerance of ±{tolerance} the worst "
-            "case is {worst_case}, which does not."
+            "case is {worst_case}, which does not. Of parts spread {spread} over it {share} lie outside."
         ),
     )
     put(AT_PLACE, Wording("{text}"))

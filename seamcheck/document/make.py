@@ -30,6 +30,7 @@ from seamcheck.errors import NotReviewed
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam, in_force
 from seamcheck.judge.findings import NOT_REVIEWED, Face, Finding, JointResult, Judgement
 from seamcheck.judge.joint_judge import point
+from seamcheck.judge.parts_outside import parts_outside
 from seamcheck.judge.tolerance import tolerance_states
 from seamcheck.measure.table import PathSurvey, initial_contact
 from seamcheck.sections.stretches import cell_lengths, weighted_median, weighted_quantile
@@ -164,6 +165,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
     seam = JudgedSeam(joint, settings)
     survey = joint.survey
     views = {view.path.id: view for view in seam.paths}
+    states = list(tolerance_states(joint, seam))
     keys = _columns(survey.paths)
     chosen: dict[str, Any] = {"rib_on": joint.rib_on, "modelled_state": joint.modelled_state, **joint.extra}
     interface: Any = dict(sorted(survey.interface.items()))
@@ -187,7 +189,8 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         seam_faces=_seam_faces(joint, parts),
         contours=[_contour(path, views.get(path.id)) for path in survey.paths],
         interface=interface,
-        tolerances=list(tolerance_states(joint, seam)),
+        tolerances=states,
+        parts_outside=parts_outside(seam, states),
         **chosen,
     )
 

@@ -21,6 +21,7 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.judge.findings import Face, Finding
+from seamcheck.judge.parts_outside import PartsOutside
 from seamcheck.judge.tolerance import ToleranceState
 from seamcheck.settings.declared import NUMBERS
 
@@ -237,6 +238,7 @@ class JointRecord(Record, frozen=True, kw_only=True):
     contours: list[ContourRecord]
     interface: dict[str, InterfaceValue]
     tolerances: list[ToleranceState]
+    parts_outside: PartsOutside | None
     material: dict[str, Any] | UnsetType = UNSET
 
 

@@ -151,6 +151,13 @@ class JudgedPath:
             source[there] = check.substitute
         return values, source
 
+    def judged_values(self, check: Check, bound: Bound) -> np.ndarray:
+        """(n,) values that a bound judges: NaN where a column is known that the bound only stands in for."""
+        values = self.values(check)[0].copy()
+        for column in bound.stands_in_for:
+            values[np.isfinite(self.column(column))] = np.nan
+        return values
+
     def steps(self, rule: Rule, check: Check, bound: Bound) -> list[Step]:
         """The bounds at every station, the gravest first."""
         return [Step(self.limit(rule, check, text), severity) for text, severity in self.seam.steps(rule, bound)]

@@ -22,6 +22,8 @@ from seamcheck.judge.interface_values import interface_travel, interface_value, 
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
+from seamcheck.judge.parts_outside import parts_outside
+from seamcheck.judge.tolerance import percent_of_parts, tolerance_states
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
 
@@ -115,6 +117,8 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         drafts += holes(judging)
     if "not-measured" in on:
         drafts += not_measured(judging, rules, drawn_welded)
+    if "parts-outside" in on and judging.settings.tolerances:
+        drafts += _parts_outside(judging, drafts)
     if "drawn-welded" in on and drawn_welded:
         drafts.append(judging.whole("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
@@ -130,6 +134,19 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if not judging.is_flat and "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
     return drafts
+
+
+def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
+    """The share of parts in which something breaks, where no finding tells of it yet."""
+    found = parts_outside(judging.seam, list(tolerance_states(judging.joint, judging.seam)))
+    limit = judging.settings.limit("parts-outside", "max")
+    told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
+    if found is None or found.ppm is None or found.ppm <= 1e4 * limit or set(found.rules) <= told:
+        return
+    titles = ", ".join(RULES[rule].title.lower() for rule in found.rules)
+    draft = judging.whole("parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": titles})
+    percent = found.ppm / 1e4
+    yield replace(draft, finding=replace(draft.finding, value=percent, limit=limit, margin=limit - percent, at=None))
 
 
 def _is_drawn_welded(judging: JointJudge) -> bool:

@@ -8,6 +8,7 @@ from typing import Any, Literal
 import msgspec
 import numpy as np
 from msgspec.structs import replace
+from scipy.special import ndtr
 
 from seamcheck.catalogue.field_types import Real
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
@@ -33,14 +34,16 @@ class ToleranceState(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw
     tolerance: Real | None
     worst_case: Real | None
     limit: Real | None
+    outside_ppm: Real | None
     unit: str
     origin: Literal["default", "file", "option"] = msgspec.field(name="from")
 
 
 def tolerance_states(joint: JointResult, seam: JudgedSeam) -> Iterator[ToleranceState]:
-    """For every limit of a quantity with a tolerance: inside, at risk or outside, with the worst case."""
+    """For every limit of a quantity with a tolerance: inside, at risk or outside, worst case, parts outside."""
     settings = seam.settings
     origin: Any = settings.origin("tolerance")
+    cpk = settings.tolerances.get("cpk")
     for rule in in_force(settings):
         if not seam.judges(rule):
             continue
@@ -50,7 +53,7 @@ def tolerance_states(joint: JointResult, seam: JudgedSeam) -> Iterator[Tolerance
                 continue
             for side, bound in _sides(check):
                 for formula, severity in seam.steps(rule, bound):
-                    found = _worst_against(joint, seam, rule, check, formula, side)
+                    found = _worst_against(joint, seam, rule, check, bound, formula, side)
                     if found is None:
                         continue
                     value, limit, margin = found
@@ -59,15 +62,16 @@ def tolerance_states(joint: JointResult, seam: JudgedSeam) -> Iterator[Tolerance
                         rule=rule.key, quantity=check.column, side=side, severity=severity,
                         state=state_of(margin, tolerance, slack), value=value, tolerance=tolerance,
                         worst_case=value + (-tolerance if side == "low" else tolerance), limit=limit,
+                        outside_ppm=1e6 * float(share_outside(margin, tolerance, cpk)),
                         unit=QUANTITIES[check.column].unit, origin=origin,
                     )  # fmt: skip
 
 
 def _worst_against(
-    joint: JointResult, seam: JudgedSeam, rule: Rule, check: Check, formula: str, side: str
+    joint: JointResult, seam: JudgedSeam, rule: Rule, check: Check, bound: Bound, formula: str, side: str
 ) -> tuple[float, float, float] | None:
     """Value, limit and margin where one bound is nearest to being broken; None where nothing was measured."""
-    pairs = [(view.values(check)[0], view.limit(rule, check, formula)) for view in seam.paths]
+    pairs = [(view.judged_values(check, bound), view.limit(rule, check, formula)) for view in seam.paths]
     entry = joint.survey.interface.get(check.column, {})
     if entry.get("value") is not None and (check.column == "free_travel" or not pairs[0][0].size):
         pairs.append((np.array([entry["value"]]), np.array([seam.constant(rule, formula)])))
@@ -78,6 +82,31 @@ def _worst_against(
         return None
     worst = int(np.nanargmin(margin))
     return float(values[worst]), float(limits[worst]), float(margin[worst])
+
+
+def share_outside(margin: np.ndarray | float, tolerance: float, cpk: float | None) -> np.ndarray:
+    """Share 0..1 of parts that lie beyond a limit which the drawing holds by ``margin``.
+
+    Parameters
+    ----------
+    margin : in the unit of ``tolerance``; negative where the drawing itself is outside
+    tolerance : +-
+    cpk : capability of a centred process, then normal with tolerance / (3 cpk) as standard deviation; None: even
+        between the ends (JCGM 101:2008, 6.4.2)
+    """
+    margin = np.asarray(margin, dtype=float)
+    if not tolerance > 0.0:
+        return np.where(margin < 0.0, 1.0, 0.0)
+    if cpk is not None:
+        return np.asarray(ndtr(-margin * 3.0 * cpk / tolerance))
+    return np.asarray(np.clip((tolerance - margin) / (2.0 * tolerance), 0.0, 1.0))
+
+
+def percent_of_parts(share: float) -> str:
+    """A share of parts for people: percent, or parts in a million where it is small."""
+    if share >= 0.01:
+        return f"{100.0 * share:.0f} %"
+    return f"{1e6 * share:.0f} in a million" if share >= 1e-6 else "fewer than one in a million"
 
 
 def state_of(margin: float, tolerance: float, slack: float) -> Literal["inside", "at risk", "outside"]:
@@ -115,7 +144,7 @@ def at_risk(draft: DraftFinding, settings: Settings, check: Check, side: str) ->
     assert found.tolerance is not None
     assert found.worst_case is not None
     assert found.limit is not None
-    title, column = QUANTITIES[check.column].title, check.column
+    title, column, cpk = QUANTITIES[check.column].title, check.column, settings.tolerances.get("cpk")
     says = message(
         AT_RISK_WORDS,
         {
@@ -124,6 +153,8 @@ def at_risk(draft: DraftFinding, settings: Settings, check: Check, side: str) ->
             "limit": amount_of(found.limit, column),
             "tolerance": amount_of(found.tolerance, column),
             "worst_case": amount_of(found.worst_case, column),
+            "spread": "evenly" if cpk is None else f"normally with Cpk {cpk:g}",
+            "share": percent_of_parts(float(share_outside(found.margin or 0.0, found.tolerance, cpk))),
         },
     )
     severity = ATTENTION if found.severity == MUST_FIX else found.severity

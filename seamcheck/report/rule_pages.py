@@ -14,6 +14,7 @@ from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.explain import bounds_in_words, judged_by, limits_in_words, without_amount
 from seamcheck.report.joint_drawing import joint_drawing
+from seamcheck.settings.declared import RENAMED, SETTINGS
 from seamcheck.settings.settings import Settings
 
 DOCS = Path(__file__).parents[2] / "docs"
@@ -78,6 +79,33 @@ def quantities_page() -> str:
     return "\n".join(lines) + "\n"
 
 
+def settings_page() -> str:
+    """docs/settings.md."""
+    lines = [
+        "# Settings",
+        "",
+        "Made from the declarations in `seamcheck/settings/declared.py`; do not edit here. Limits of rules stand in "
+        "[rules.md](rules.md). `seamcheck settings --write seamcheck.toml` writes a file with all of them, and "
+        "`seamcheck explain NAME` explains one.",
+        "",
+        'A number without a unit is in the unit beside it; text may carry another one of the same kind: `"0.02 in"`, '
+        '`"2 bar"`, `"60 %"`. Numbers of `[material]` may also be `[value, low, high]`.',
+        "",
+        "| key | unit | default | from | to | what it is | standing of the default |",
+        "|---|---|---|---|---|---|---|",
+    ]
+    for setting in SETTINGS.values():
+        default = "" if setting.default is None else f"{setting.default:g}"
+        unit = "" if setting.unit == "1" else setting.unit
+        cells = (f"`{setting.key}`", unit, default, f"{setting.least:g}", f"{setting.most:g}", setting.what)
+        lines.append(f"| {' | '.join(cells)} | {setting.standing_in_words()} |")
+    lines += ["", "Where a default comes from:", ""]
+    lines += [f"- **{key}**: {standing_sentence(key)}" for key in (*OF_DEFAULTS, "your own")]
+    lines += ["", "## Renamed", "", "An old key in a settings file is answered with the new one:", ""]
+    lines += [f"- `{old}` is now {new}." for old, new in RENAMED.items()]
+    return "\n".join(lines) + "\n"
+
+
 def _further_accepted() -> list[str]:
     """Reasons that are accepted for single columns only, as lines."""
     found: dict[tuple[str, str], list[str]] = {}
@@ -115,3 +143,4 @@ if __name__ == "__main__":
     (DOCS / "rules.md").write_text(rules_page(), encoding="utf-8")
     (DOCS / "joint.svg").write_text(f"{joint_drawing()}\n", encoding="utf-8")
     (DOCS / "quantities.md").write_text(quantities_page(), encoding="utf-8")
+    (DOCS / "settings.md").write_text(settings_page(), encoding="utf-8")

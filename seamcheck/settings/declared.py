@@ -77,12 +77,27 @@ FLATNESS: dict[str, str] = {
 }
 """Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
 
+PROCESS_TOLERANCES: dict[str, tuple[str, str]] = {
+    "collapse": ("mm", "± of the collapse that the machine reaches"),
+    "trap_area": ("%", "± of the area of both flash traps"),
+    "cpk": (
+        "1",
+        "capability of all of them: parts are spread normally, with a third of the tolerance over this as standard "
+        "deviation; left out: evenly between the ends, the worst that a tolerance allows",
+    ),
+}
+"""Further entries of ``[tolerance]``: unit, what it is."""
+
 
 def tolerance(name: str) -> Setting | None:
-    """The tolerance of a quantity, or one of FLATNESS; None where there is no such entry."""
+    """The tolerance of a quantity, or one of FLATNESS and PROCESS_TOLERANCES; None where there is no such entry."""
     key = name.replace("-", "_")
     if key in FLATNESS:
         return Setting(key, None, "mm", FLATNESS[key], standing="your own", table="tolerance")
+    if key in PROCESS_TOLERANCES:
+        unit, what = PROCESS_TOLERANCES[key]
+        least = 0.1 if key == "cpk" else 0.0
+        return Setting(key, None, unit, what, least, standing="your own", table="tolerance")
     if key not in QUANTITIES:
         return None
     quantity = QUANTITIES[key]
@@ -93,7 +108,6 @@ MATERIAL_SECTIONS: dict[str, str] = {
     "light": "Light and plaques",
     "laser": "Laser and scanner",
     "process": "Pressure, melt, time",
-    "tolerance": "Moulding and machine tolerances (worst case, plus and minus)",
     "samples": "Random tolerance combinations",
 }
 """Tables of numbers below ``[material]`` and their titles."""
@@ -164,16 +178,6 @@ MATERIAL: tuple[Setting, ...] = (
         "process", "height_reserve", "mm", "rib height that must be left after the collapse", 0.0, 5,
         RULES["rib-height"].limit("reserve").default, "assumption", "as rib-height",
     ),
-    _material("tolerance", "collapse", "mm", "± of the collapse that the machine reaches", 0, 2),
-    _material("tolerance", "thickness", "mm", "± of the cover thickness", 0, 2),
-    _material("tolerance", "width", "mm", "± of the rib width", 0, 2),
-    _material("tolerance", "trap", "%", "± of the flash trap's area", 0, 90),
-    _material("tolerance", "gap", "mm", "± of the gap between rib and cover", 0, 2),
-    _material("tolerance", "travel", "mm", "± of the free travel", 0, 5),
-    _material(
-        "tolerance", "flatness_cover", "mm", "flatness of the cover's seam face that is left under the clamp", 0, 10
-    ),
-    _material("tolerance", "flatness_rib", "mm", "flatness of the rib's top that is left under the clamp", 0, 10),
     _material("samples", "count", "1", "tolerance combinations to try", 100, 200000, 2000.0),
     _material("samples", "seed", "1", "start of the random numbers", 0, 2**31, 1.0),
 )  # fmt: skip

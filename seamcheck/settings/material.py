@@ -21,8 +21,11 @@ _FROM_TOLERANCES = {
     "tolerance.width": "rib_width",
     "tolerance.gap": "gap",
     "tolerance.travel": "free_travel",
+    "tolerance.collapse": "collapse",
+    "tolerance.trap": "trap_area",
+    "tolerance.cpk": "cpk",
 }
-"""Number of ``[material.tolerance]`` -> quantity of ``[tolerance]`` that stands in for it."""
+"""Number of the material side -> entry of ``[tolerance]`` that it is taken from."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -100,6 +103,9 @@ def read_material(written: Any) -> MaterialSettings | None:
 
 
 def _read(table: Table) -> MaterialSettings:
+    if "tolerance" in table.values:
+        names = ", ".join(f"{old.partition('.')[2]} is {new}" for old, new in _FROM_TOLERANCES.items())
+        raise SettingFault((*table.path, "tolerance"), f"Tolerances stand in the one table [tolerance] ({names}).")
     table.only(_TOP)
     rest = {key: value for key, value in table.values.items() if key != "joints"}
     joints = {}
@@ -211,8 +217,13 @@ def completed(
     return _fed(material, fed)
 
 
+def _unit(key: str) -> str:
+    return {"tolerance.trap": "%", "tolerance.cpk": "1"}.get(key, "mm")
+
+
 def _fed(material: MaterialSettings, fed: Mapping[str, float]) -> MaterialSettings:
     numbers = dict(material.numbers)
+    numbers |= {key: given(value, _unit(key)) for key, value in fed.items() if key.startswith("tolerance.")}
     for setting in MATERIAL:
         key = setting.key.removeprefix("material.")
         if key in fed and (key not in numbers or numbers[key].standing != "given"):

@@ -10,7 +10,7 @@ from typing import Any
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.errors import UsageError
-from seamcheck.settings.declared import CLAMP, FLATNESS, SCANNER, tolerance
+from seamcheck.settings.declared import CLAMP, FLATNESS, PROCESS_TOLERANCES, SCANNER, tolerance
 from seamcheck.settings.guard import below, text_of
 from seamcheck.settings.reading import SettingFault, Table, flag, nearest, number, point, text, unknown
 
@@ -107,7 +107,7 @@ def read_tolerances(written: Any, folder: Path | None = None) -> Mapping[str, fl
 def _tolerance(name: str, written: Any, key: str) -> tuple[str, float]:
     setting = tolerance(key)
     if setting is None:
-        raise UsageError(unknown(key, (*QUANTITIES, *FLATNESS), "quantity"))
+        raise UsageError(unknown(key, (*QUANTITIES, *FLATNESS, *PROCESS_TOLERANCES), "quantity"))
     return setting.name, number(name, written, setting)
 
 
@@ -133,7 +133,7 @@ def _tolerances_of_file(entry: str, written: Any, folder: Path | None) -> dict[s
             raise UsageError(f"{where}: a row has a quantity and its tolerance, such as rib_width, 0.05.")
         setting = tolerance(cells[0])
         if setting is None:
-            near = nearest(cells[0], (*QUANTITIES, *FLATNESS))
+            near = nearest(cells[0], (*QUANTITIES, *FLATNESS, *PROCESS_TOLERANCES))
             raise UsageError(f"{where}: there is no such quantity." + (f" Did you mean {near!r}?" if near else ""))
         if setting.name in found:
             raise UsageError(f"{where}: {setting.name} stands there twice.")

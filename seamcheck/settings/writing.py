@@ -8,7 +8,16 @@ from typing import Any
 from seamcheck.catalogue.known import OF_DEFAULTS, standing_sentence
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.setting import Setting
-from seamcheck.settings.declared import CLAMP, FLATNESS, MATERIAL, MATERIAL_SECTIONS, NUMBERS, SCANNER, TEXTS
+from seamcheck.settings.declared import (
+    CLAMP,
+    FLATNESS,
+    MATERIAL,
+    MATERIAL_SECTIONS,
+    NUMBERS,
+    PROCESS_TOLERANCES,
+    SCANNER,
+    TEXTS,
+)
 from seamcheck.settings.settings import Settings
 from seamcheck.settings.tables import Scanner
 
@@ -92,10 +101,11 @@ def _tolerances(settings: Settings) -> list[str]:
     lines = _comment(
         "How far parts may differ from the drawing: quantity = + or - so much, from your own tolerance class. A value "
         "inside its limit by less than that is reported as at risk. Quantities without an entry are judged at their "
-        "nominal value only. [material.tolerance] takes from here what it leaves out. "
+        "nominal value only. "
         'file = "tolerances.csv" takes them from a table beside this file: rows of quantity, tolerance. Also, in mm:'
     )
     lines += [f"# {key}: {what}" for key, what in FLATNESS.items()]
+    lines += [f"# {key} ({unit}): {what}" for key, (unit, what) in PROCESS_TOLERANCES.items()]
     lines.append("[tolerance]" if settings.tolerances else "# [tolerance]")
     lines += [f"{key} = {value!r}" for key, value in settings.tolerances.items()] or ["# rib_width = 0.05"]
     return [*lines, ""]

@@ -11,6 +11,7 @@ from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, SEVERITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.words import change_by
 from seamcheck.settings.settings import Settings, all_limit_keys
 
 # The agreed default limits, typed again: common practice or assumptions, for none of them a published source
@@ -156,3 +157,8 @@ def test_an_attention_bound_is_reached_before_the_rule_is_broken():
         full, early = (evaluate(text, values) for text, _ in bound.steps(rule.severity, False))
         side = "upper" if any(check.upper is bound for check in rule.checks) else "lower"
         assert early < full if side == "upper" else early > full
+
+
+@pytest.mark.parametrize(("by", "told"), [(0.200006, 0.20), (0.113, 0.12), (0.2, 0.2), (0.2006, 0.21), (0.004, 0.01)])
+def test_the_change_follows_from_the_numbers_that_are_printed(by, told):
+    assert change_by(by, "mm") == pytest.approx(told)

@@ -17,6 +17,7 @@ from seamcheck.measure.material import MaterialSettings, add_to, assess
 from seamcheck.measure.material.balance import section_areas
 from seamcheck.measure.material.track import track_of
 from seamcheck.report.material_text import material_lines
+from seamcheck.settings.material import completed
 
 PP = {
     "cover": "PP", "base": "PP", "plaques": [[1.0, 55.0], [2.0, 36.0]],
@@ -25,8 +26,8 @@ PP = {
 }  # fmt: skip
 
 
-def material(**changes):
-    return MaterialSettings.from_table({**PP, **changes})
+def material(tolerance=None, **changes):
+    return completed(MaterialSettings.from_table({**PP, **changes}), tolerance or {}, None)
 
 
 def result_of(document, key):
@@ -303,12 +304,12 @@ def test_merged_survey_holds_both():
 def test_ranges_hold_the_nominal_and_are_repeatable():
     loose = material(
         tolerance={
-            "thickness": 0.1,
-            "width": 0.05,
+            "cover_thickness": 0.1,
+            "rib_width": 0.05,
             "collapse": 0.05,
-            "trap": 10,
+            "trap_area": 10,
             "gap": 0.03,
-            "travel": 0.05,
+            "free_travel": 0.05,
             "flatness_cover": 0.05,
         },
         samples={"count": 600},
@@ -400,8 +401,8 @@ def test_without_a_table_nothing_changes():
     same, extra = add_to(whole, None, "j1", 0.4, "base")
     assert same is whole
     assert extra == {}
-    materials = MaterialSettings.from_table({**PP, "joints": {"j2": {"plaques": []}}})
-    more, extra = add_to(whole, materials, "j2", 0.4, "base")
+    other = MaterialSettings.from_table({**PP, "joints": {"j2": {"plaques": []}}})
+    more, extra = add_to(whole, other, "j2", 0.4, "base")
     assert "transmission" not in more.paths[0].columns
     assert "trap_fill" in more.paths[0].columns
     assert set(extra) == {"material"}

@@ -11,6 +11,7 @@ from seamcheck.catalogue.material_rules import MATERIAL_RULES
 from seamcheck.catalogue.polymers import CELLS, polymer_table
 from seamcheck.measure.material import MaterialSettings, assess
 from seamcheck.settings.declared import MATERIAL
+from seamcheck.settings.file import parse_settings
 from seamcheck.settings.writing import material_template
 
 PAGE = (Path(__file__).parents[2] / "docs" / "material.md").read_text("utf-8")
@@ -19,7 +20,7 @@ EXAMPLES = re.findall(r"```toml\n(.*?)```", PAGE, re.DOTALL)
 
 @pytest.mark.parametrize("text", EXAMPLES, ids=range(len(EXAMPLES)))
 def test_every_example_is_accepted(text):
-    MaterialSettings.from_table(tomllib.loads(text)["material"])
+    parse_settings(text)
 
 
 def test_the_page_names_every_entry_symbol_and_cell():
@@ -32,7 +33,7 @@ def test_the_page_names_every_entry_symbol_and_cell():
 
 
 def test_the_page_states_what_the_example_gives():
-    settings = MaterialSettings.from_table(tomllib.loads(EXAMPLES[0])["material"])
+    settings = parse_settings(EXAMPLES[0]).materials()
     document = assess(survey(run()), settings, 0.4).document
     results = {entry["key"]: entry["value"] for entry in document["energy"]["results"]}
     assert results["energy_per_length"] == pytest.approx(0.53, abs=0.005)

@@ -13,7 +13,11 @@ SVG = "{http://www.w3.org/2000/svg}"
 
 
 def drawn(gap, travel):
-    found = assess(survey(run(gap=gap), travel=travel), MaterialSettings.from_table({"base": "PP"}), 0.4)
+    found = assess(
+        survey(run(gap=gap), travel=travel),
+        MaterialSettings.from_table({"base": "PP", "process": {"travel_reserve": 0.1}}),
+        0.4,
+    )
     window = found.document["window"]
     return window, ET.fromstring(window_picture(window))
 

@@ -15,7 +15,6 @@ WHOLE = {
     "light": {"wavelength": 980, "plaque_scatter": 2},
     "laser": {"power": 150, "speed": 2000, "use": [0.6, 0.5, 0.7]},
     "process": {"pressure": 2.0},
-    "tolerance": {"thickness": 0.1},
 }
 
 

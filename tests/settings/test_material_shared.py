@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from seamcheck.errors import UsageError
 from seamcheck.settings.file import parse_settings
 from seamcheck.settings.settings import Settings
 
@@ -30,10 +31,21 @@ def test_tolerances_are_written_once():
     assert tolerances(MATERIAL + text) == {"thickness": 0.06, "width": 0.05, "gap": 0.03, "travel": 0.1}
 
 
-def test_what_stands_in_the_materials_table_wins():
-    text = MATERIAL + "[material.tolerance]\nwidth = 0.02\ntrap = 5\n[material.process]\npressure = 3.0\n"
-    text += "[tolerance]\nrib_width = 0.05\ngap = 0.03\n[clamp]\npressure = 2.0\n"
-    assert tolerances(text) == {"width": 0.02, "trap": 5, "gap": 0.03}
+def test_tolerances_stand_in_one_table():
+    text = "[tolerance]\nrib_width = 0.05\ncollapse = 0.04\ntrap_area = 5\ncpk = 1.33\n"
+    found = numbers(MATERIAL + text)
+    assert {key: found[f"tolerance.{key}"].value for key in ("width", "collapse", "trap", "cpk")} == {
+        "width": 0.05,
+        "collapse": 0.04,
+        "trap": 5,
+        "cpk": 1.33,
+    }
+    with pytest.raises(UsageError, match=r"the one table \[tolerance\].*width is rib_width"):
+        parse_settings(MATERIAL + "[material.tolerance]\nwidth = 0.02\n")
+
+
+def test_a_pressure_of_the_process_wins():
+    text = f"{MATERIAL}[material.process]\npressure = 3.0\n[clamp]\npressure = 2.0\n"
     assert numbers(text)["process.pressure"].value == 3.0
 
 
@@ -60,11 +72,10 @@ def test_the_reserves_are_those_of_the_limits_that_judge_the_same():
 
 
 def test_a_joint_of_its_own_is_completed_as_well():
-    text = f"{MATERIAL}[material.joints.j2.tolerance]\nwidth = 0.02\n[tolerance]\nrib_width = 0.05\ngap = 0.03\n"
+    text = f"{MATERIAL}[material.joints.j2.process]\nhold = 3.0\n[tolerance]\nrib_width = 0.05\ngap = 0.03\n"
     second = parse_settings(text).materials().for_joint("j2").numbers
-    assert (second["tolerance.width"].value, second["tolerance.gap"].value) == (0.02, 0.03)
+    assert (second["tolerance.width"].value, second["tolerance.gap"].value) == (0.05, 0.03)
 
 
 def test_no_value_from_elsewhere_is_beyond_what_materials_take():
-    found = numbers(f"{MATERIAL}[tolerance]\nrib_width = 50.0\nfree_travel = 99.0\n[clamp]\npressure = 90.0\n")
-    assert (found["tolerance.width"].value, found["process.pressure"].value) == (2.0, 50.0)
+    assert numbers(f"{MATERIAL}[clamp]\npressure = 90.0\n")["process.pressure"].value == 50.0

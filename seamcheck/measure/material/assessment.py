@@ -196,6 +196,8 @@ def _add_melt(
         )
     if chances is not None:
         document["uncertainty"] = chances.as_dict()
+        if chances.outside is not None:
+            interface["combinations_outside"] = {"value": 100.0 * chances.outside, "at": None, "why": ""}
 
 
 def _heat_columns(

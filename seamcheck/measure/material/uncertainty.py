@@ -1,8 +1,9 @@
 """Ranges: many random combinations of tolerances, plaque scatter and material ranges, from a fixed seed.
 
 A number of which only the ends are known is drawn evenly between them (JCGM 101:2008, 6.4.2, rectangular
-distribution); plaque scatter is normal; which of the two forms carries the transmission between and beyond
-the plaques is a coin toss, since neither is proven.
+distribution), a tolerance with a given capability normally; one draw holds for the whole seam. Plaque scatter is
+normal; which of the two forms carries the transmission between and beyond the plaques is a coin toss, since neither is
+proven.
 """
 
 from __future__ import annotations
@@ -30,6 +31,8 @@ class Chances:
     shares : name of a condition -> share 0..1 of the combinations in which it holds
     drawn : names of the inputs that were varied
     count, seed : of the combinations
+    outside : share of the combinations in which the collapse does not close the gap or finds no room; None where no
+        tolerance is given
     """
 
     ranges: Mapping[str, tuple[float, float, float]]
@@ -37,6 +40,7 @@ class Chances:
     drawn: tuple[str, ...]
     count: int
     seed: int
+    outside: float | None = None
 
     def as_dict(self) -> dict[str, Any]:
         """Return the entry of the review document."""
@@ -78,6 +82,19 @@ class Joint:
     ranges: Mapping[str, Known]  # numbers of the energy estimate
 
 
+def deviations(random: np.random.Generator, tolerance: float, cpk: float | None, count: int) -> np.ndarray:
+    """(count,) deviations of parts from the drawing within +- ``tolerance``.
+
+    cpk : capability of a centred process: normal, with tolerance / (3 cpk) as standard deviation; None: even between
+        the ends, as nothing more than them is known
+    """
+    if not tolerance > 0.0:
+        return np.zeros(count)
+    if cpk is None:
+        return random.uniform(-tolerance, tolerance, count)
+    return random.normal(0.0, tolerance / (3.0 * cpk), count)
+
+
 def draw(joint: Joint, count: int, seed: int) -> Chances:
     """Try ``count`` combinations; the same seed gives the same numbers."""
     random = np.random.default_rng(seed)
@@ -85,10 +102,9 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
 
     def plus_minus(key: str) -> np.ndarray:
         half = joint.tolerance.get(key, 0.0)
-        values = random.uniform(-half, half, count) if half > 0.0 else np.zeros(count)
         if half > 0.0:
             drawn.append(f"tolerance.{key}")
-        return values
+        return deviations(random, half, joint.tolerance.get("cpk"), count)
 
     def between(name: str, known: Known) -> np.ndarray:
         if known.high > known.low:
@@ -146,12 +162,17 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
         for name, good in held.items()
         if name not in ("transmission at or above 28 %", "a collapse exists that suits")
     ]
+    within = np.logical_and.reduce(must) if must else None
     if must:
         shares["all of them but the transmission" if through is not None else "all of them"] = float(
             np.mean(np.logical_and.reduce(must))
         )
     quantiles = {key: tuple(float(q) for q in np.percentile(values, PERCENTILES)) for key, values in ranges.items()}
-    return Chances(quantiles, shares, tuple(dict.fromkeys(drawn)), count, seed)  # type: ignore[arg-type]
+    varied = tuple(dict.fromkeys(drawn))
+    outside = None
+    if within is not None and any(name.startswith("tolerance.") for name in varied):
+        outside = 1.0 - float(np.mean(within))
+    return Chances(quantiles, shares, varied, count, seed, outside)  # type: ignore[arg-type]
 
 
 def _transmission(

@@ -97,7 +97,7 @@ def collapse_window(
             late = float(values[station])
     flat = number.get("tolerance.flatness_cover", 0.0) + number.get("tolerance.flatness_rib", 0.0)
     if flat == 0.0:
-        unknown.append("Flatness is not given (material.tolerance.flatness_cover, flatness_rib): parts as drawn.")
+        unknown.append("Flatness is not given (tolerance.flatness_cover, flatness_rib): parts as drawn.")
     if station < 0:
         unknown.append("No gap was measured: what closes it is not known.")
     reserve = number["process.least_local_collapse"]

@@ -84,11 +84,11 @@ def channel_over_a_wall() -> JointCase:
 
 
 def lens_from_inside() -> JointCase:
-    """A glass of 1.5 mm lies from inside on a bezel's rim, 1.2 mm wide; the shell is open behind."""
+    """A glass of 1.5 mm lies from inside on a bezel's rim of 1.5 mm, 1.2 mm wide: light could come from either side."""
     shell = cut(plate(MEDIUM, 0, 0, 12), plate(MEDIUM, -2, 1.5, 13), plate(MEDIUM, -3.3, -1, 3))
-    return case(
-        [shell, plate(MEDIUM, -2.1, 1.5, 3)], LEDGE, note="A glass on a bezel's rim, from inside.", order=(1, 0)
-    )
+    joint = replace(LEDGE, either=True)
+    parts = [shell, plate(MEDIUM, -2.1, 1.5, 3)]
+    return case(parts, joint, note="A glass on a bezel's rim, from inside.", order=(1, 0), reasons=("ambiguous",))
 
 
 def bearing_in_a_bore() -> JointCase:
