@@ -166,7 +166,7 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
             survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
-        left_out = (*joint.left_out, *_untraced(contour))
+        left_out = joint.left_out if joint.rib_on == "none" else (*joint.left_out, *_untraced(contour))
         result = JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence, left_out=left_out)
         results.append(replace(result, band_width=joint.band_width, step=joint.step))
     return tuple(results), surveyed

@@ -645,7 +645,7 @@ CONTACT = (
         (),
         quantity="rib",
         says="{what}.",
-        remedy="Name its cover and base and review it by itself.",
+        remedy="Name its cover and base and review it by itself; where a band was not followed, give it even sides.",
         for_flat_overlap=True,
     ),
     Rule(

@@ -58,7 +58,8 @@ FREE_ENOUGH = 0.5
 """Of the seam, over which the light's way must be free: shaded-by-a-frame."""
 
 THIN, OPAQUE = 4.0, 8.0
-"""mm of plastic that light passes well, and that it hardly passes: light-from-either-side, butting-shells."""
+"""mm of plastic that light passes well, and that it hardly passes: light-from-either-side, butting-shells; without a
+rib the first is the bound: bearing-in-a-bore (7)."""
 
 CLEARLY_THINNER = 1.5
 """Times thicker must the other part be for the thinner one to be the cover: half-shells are ambiguous."""

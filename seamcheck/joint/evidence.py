@@ -89,7 +89,8 @@ def _light(reading: Reading) -> Evidence:
         weight = DOUBTFUL if not reading.candidate.stands_out else WEAK
         return Evidence(weight, f"Light would have to pass {thickness:.1f} mm of plastic.")
     if thickness > THIN:
-        return Evidence(WEAK, f"Light passes {thickness:.1f} mm of plastic, which is much.")
+        weight = WEAK if reading.candidate.stands_out else DOUBTFUL
+        return Evidence(weight, f"Light passes {thickness:.1f} mm of plastic, which is much.")
     return Evidence(1.0, f"Light passes {thickness:.2f} mm of plastic, with a free way over {free:.0%} of it.")
 
 

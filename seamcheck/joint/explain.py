@@ -10,7 +10,7 @@ import shapely
 
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
-from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THROUGH
+from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
 from seamcheck.joint.contact import face_all_round, near_surface
 from seamcheck.joint.evidence import ring_of_its_own
 from seamcheck.joint.light import flat_boxes
@@ -23,6 +23,7 @@ from seamcheck.kernel.distance import shape_distance
 
 _MOST_PAIRS = 6  # whose exact distance and common volume are worth their time
 _NAMED = 2  # candidates that are named
+_ONLY_LIGHT = 0.3  # confidence of a reading against which one doubt speaks, and nothing that rules it out
 _TUBE = 0.3  # of the width of what two parts share: contact longer along the axis is a tube's, shorter a plug's
 _SIDEWAYS = 0.9  # of a normal, that lies square to an axis for its face to stand along it
 _FOUR_SIDED = 0.4  # of the area of side faces lies in four directions more than elsewhere: no tube
@@ -51,8 +52,9 @@ def no_joint(
         or _ring_between(best, bodies, names)
         or _run_through_each_other(by_size, bodies, names)
         or _tube(by_size, bodies, names)
+        or _out_of_light(best, names)
         or _both(_open_gap(best, bodies, names), _plug(best, first, names))
-        or _side_by_side(best, first, names)
+        or _side_by_side(best, first, bodies, names)
         or _nothing(best, first, names)
     )
 
@@ -166,6 +168,21 @@ def _turn(a: Body, b: Body) -> tuple[bool, bool]:
     return bool(is_round), bool(np.abs(axis) @ both > _TUBE * max(np.abs(way) @ both for way in across))
 
 
+def _out_of_light(readings: Sequence[Reading], names: Names) -> NotReviewed | None:
+    """Seated faces that run round, where only the light speaks against a joint."""
+    for reading in readings:
+        candidate = reading.candidate
+        if reading.confidence < _ONLY_LIGHT or candidate.encloses <= 0 or abs(candidate.gap) > ON_EACH_OTHER:
+            continue
+        return NotReviewed(
+            "no-seam",
+            f"{names(reading.cover)} is seated on {names(reading.base)} along {candidate.describes}, but no side lets "
+            f"light in: it would have to pass {reading.thickness:.1f} mm of plastic. Weld through a cover of at most "
+            f"{THIN:.0f} mm over the joint, or name cover and base with --cover and --base.",
+        )
+    return None
+
+
 def _both(one: NotReviewed | None, other: NotReviewed | None) -> NotReviewed | None:
     """Two refusals in one."""
     if one is None or other is None:
@@ -192,9 +209,22 @@ def _plug(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Name
     return None
 
 
-def _side_by_side(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed | None:
+def _lies_within(a: np.ndarray, b: np.ndarray) -> bool:
+    """Whether most of the smaller one of two boxes (6,) lies in the larger one."""
+    low, high = np.maximum(a[:3], b[:3]), np.minimum(a[3:], b[3:])
+    smaller = min(float(np.prod(box[3:] - box[:3])) for box in (a, b))
+    return bool(np.prod(np.maximum(high - low, 0.0)) > 0.5 * smaller)
+
+
+def _side_by_side(
+    readings: Sequence[Reading], pair: tuple[str, str] | None, bodies: Mapping[str, Body], names: Names
+) -> NotReviewed | None:
     """Nothing but open strips: walls that stand beside each other."""
-    if pair is None or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings):
+    if (
+        pair is None
+        or _lies_within(*(bodies[i].box for i in pair))
+        or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings)
+    ):
         return None
     nearest = min((abs(r.candidate.gap) for r in readings), default=None)
     far = "" if nearest is None else f" {nearest:.2f} mm apart"
