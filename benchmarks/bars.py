@@ -10,7 +10,7 @@ from benchmarks.measure import Row, job, loads_no_kernel, run, shell
 from benchmarks.models import FREE_FORM, Kind, housing
 
 SMALL, MIDDLE, LARGE = 100, 3000, 18000
-_SAMPLE = "seamcheck/samples/sound.step"
+_SAMPLE = "sample_models/sound.step"
 _COMMANDS = (("--help",), ("--version",), ("explain",), ("settings",))
 
 

@@ -28,7 +28,7 @@ from seamcheck.pipeline import review
 from seamcheck.settings.settings import Settings
 
 TABLE = Path(__file__).with_name("recognition.md")
-SECONDS, MEGABYTES = 60.0, 1500.0
+SECONDS, MEGABYTES = 300.0, 1500.0
 """Limits of one review of a public file; drawn cases are sound and run without a child."""
 
 

@@ -1,8 +1,8 @@
 """Draw the sample models from their stated dimensions: the housings of a small weather station.
 
-Run ``python sample_models/draw.py`` from the project's folder; it writes the STEP files that ship with the
-package (seamcheck/samples/), or with ``python sample_models/draw.py FOLDER`` into another folder. It needs
-the development packages. The same script gives the same bytes on one kernel version.
+Run ``python sample_models/draw.py`` from the project's folder; it writes the STEP files beside this script, which ship
+with the package, or with ``python sample_models/draw.py FOLDER`` into another folder. It needs the development
+packages. The same script gives the same bytes on one kernel version.
 """
 
 from __future__ import annotations
@@ -210,4 +210,4 @@ def main(folder: Path) -> None:
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]) if len(sys.argv) > 1 else ROOT / "seamcheck" / "samples")
+    main(Path(sys.argv[1]) if len(sys.argv) > 1 else Path(__file__).resolve().parent)

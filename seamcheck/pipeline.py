@@ -224,6 +224,7 @@ def _review_in_child(
     with_view: bool,
     cache: Path | None,
 ) -> Review:
+    from seamcheck.cache.folder import Folder
     from seamcheck.document.make import not_reviewed_document
     from seamcheck.isolation import run_isolated
     from seamcheck.report.review import Review
@@ -239,6 +240,7 @@ def _review_in_child(
                 progress=progress,
                 time_limit_s=time_limit or TIME_LIMIT,
                 memory_limit_mb=memory_limit or MEMORY_LIMIT,
+                writable=() if cache is None else Folder(cache).prepare(),
             )
         )
     except NotReviewed as reason:

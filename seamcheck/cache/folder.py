@@ -107,6 +107,13 @@ class Folder:
         with suppress(OSError, ValueError):
             self._file(key).unlink()
 
+    def prepare(self) -> list[str]:
+        """Make the folder and the secret, so that a child that can write nowhere else can keep something; its path."""
+        with suppress(OSError, ValueError):
+            machine_secret()
+            self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
+        return [str(self.path)]
+
     def why_unused(self) -> str:
         """Why nothing is kept in the folder, as a sentence; '' where it can be used or does not exist yet."""
         try:

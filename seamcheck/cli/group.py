@@ -107,8 +107,27 @@ def _nearest(name: str) -> str:
     return next(iter(difflib.get_close_matches(name, COMMANDS, n=1)), "")
 
 
+def _show_version(ctx: click.Context, wanted: bool) -> None:
+    if not wanted or ctx.resilient_parsing:
+        return
+    click.echo(f"seamcheck {__version__}")
+    if "--verbose" in (ctx.obj or sys.argv):
+        from seamcheck.isolation.confine import in_force
+
+        click.echo(in_force())
+    ctx.exit()
+
+
 @click.command(cls=LazyGroup, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
-@click.version_option(__version__, message="seamcheck %(version)s")
+@click.option(
+    "--version",
+    is_flag=True,
+    is_eager=True,
+    expose_value=False,
+    callback=lambda c, p, v: _show_version(c, v),
+    help="Show the version and exit; with --verbose also what a model is confined by.",
+)
+@click.option("--verbose", is_flag=True, expose_value=False, hidden=True)
 def cli() -> None:
     """Pre-check the CAD of plastic housings joined by through-transmission laser welding.
 

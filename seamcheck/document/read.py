@@ -48,6 +48,8 @@ def read_file(path: Path, name: str = "") -> dict[str, Any]:
     """
     name = name or str(path)
     try:
+        if path.exists() and not path.is_file():  # reading a pipe could wait for ever
+            raise UsageError(f"{name} is no plain file, but a folder, a device or a pipe.")
         if path.is_file() and path.stat().st_size > LARGEST_FILE:
             raise UsageError(f"{name} is larger than {LARGEST_FILE >> 20} MB, which no review document is.")
         data = path.read_bytes()

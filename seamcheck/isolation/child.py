@@ -15,6 +15,7 @@ import traceback
 from typing import Any, BinaryIO
 
 from seamcheck.errors import SeamcheckError
+from seamcheck.isolation.confine import confine
 from seamcheck.isolation.frames import Readable, Writable, read_message, write_message
 
 EXTRA_TIME_S = 5.0  # the parent ends the child at its limit; without a parent it ends itself this much later
@@ -30,6 +31,8 @@ def main() -> None:
         signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent ends the child on Ctrl-C
     job = read_message(sys.stdin.buffer)
     end_with_parent(job["parent"])
+    if job["writable"] is not None:
+        confine(job["writable"])
     if job["time_limit_s"]:
         faulthandler.dump_traceback_later(job["time_limit_s"] + EXTRA_TIME_S, exit=True)
     threading.Thread(target=_end_when_closed, args=(sys.stdin.buffer,), daemon=True).start()

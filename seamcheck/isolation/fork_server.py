@@ -18,6 +18,7 @@ from contextlib import suppress
 from typing import Any
 
 from seamcheck.isolation.child import EXTRA_TIME_S, end_with_parent, run_job, seldom_look_for_cycles
+from seamcheck.isolation.confine import confine
 from seamcheck.isolation.frames import read_message
 
 REQUEST_SIZE = 9  # kind (1 byte) and number of the job (8 bytes, big-endian)
@@ -125,6 +126,8 @@ def _run(channel: int, chatter: int, server: int) -> None:
         job: dict[str, Any] = read_message(stream)
         if job["time_limit_s"]:
             faulthandler.dump_traceback_later(job["time_limit_s"] + EXTRA_TIME_S, exit=True, file=2)
+        if job["writable"] is not None:
+            confine(job["writable"])
         run_job(job["function"], job["args"], stream)
         os._exit(0)
 

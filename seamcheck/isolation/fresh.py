@@ -6,7 +6,7 @@ import contextlib
 import os
 import subprocess
 import tempfile
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Any
 
 from seamcheck.isolation.frames import messages_from, tail, write_message
@@ -24,6 +24,7 @@ def run_isolated(
     time_limit_s: float | None = TIME_LIMIT_S,
     memory_limit_mb: float | None = MEMORY_LIMIT_MB,
     progress: Callable[..., None] | None = None,
+    writable: Sequence[str] | None = None,
 ) -> Any:
     """What a function returns that ran in a child process of its own.
 
@@ -34,6 +35,8 @@ def run_isolated(
         of each stage as it begins.
     time_limit_s, memory_limit_mb : seconds of wall time and megabytes of resident memory; None for no limit
     progress : called here with what the function reports
+    writable : folders below which alone the child may write; where given it has no network either, as far as the system
+        can (see ``confine``). None for a function that may do what this process may
 
     Raises
     ------
@@ -66,6 +69,7 @@ def run_isolated(
                 "args": args,
                 "parent": os.getpid(),
                 "time_limit_s": time_limit_s,
+                "writable": writable,
             }
             messages = messages_from(child.stdout)
             with contextlib.suppress(OSError):  # the child is gone already: the watch says how

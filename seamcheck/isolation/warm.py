@@ -97,6 +97,7 @@ class WarmWorkers:
         time_limit_s: float | None = None,
         memory_limit_mb: float | None = None,
         progress: Callable[..., None] | None = None,
+        writable: Sequence[str] | None = None,
     ) -> Any:
         """Run one job now and wait for it, as ``run_isolated`` does with a fresh child.
 
@@ -109,6 +110,7 @@ class WarmWorkers:
             "time_limit_s": self.time_limit_s if time_limit_s is None else time_limit_s,
             "memory_limit_mb": self.memory_limit_mb if memory_limit_mb is None else memory_limit_mb,
             "progress": progress,
+            "writable": writable,
         }
         if not self._warm:
             self._go_on()
@@ -225,6 +227,7 @@ class _Server:
                 pid = self._forked(ends)
                 watch = Watch(limits["time_limit_s"], limits["memory_limit_mb"], limits["progress"])
                 job = {"function": function, "args": args, "time_limit_s": limits["time_limit_s"]}
+                job["writable"] = limits["writable"]
                 with suppress(OSError):  # the child is gone already: the watch says how
                     write_message(_Sender(ours), job)
                 return watch.follow(messages_from(answers), pid, lambda: _number(ends), lambda: tail(chatter))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Path
@@ -15,6 +16,7 @@ _JUNCTION = 1.5  # rib widths round a junction in which a section cuts several r
 _BLEND = 6.0  # rib widths round a junction in which the rib may be wider for the roundings that lead into it
 _WIDER = 0.02  # share of the seam's median width by which the rib is wider in a blend
 _SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
+_TRAP, _NEARER = 4.0, 0.1  # rib widths that a trap reaches at most; share by which another stretch is nearer
 _SHARP = 0.98  # of half the rib's width: a line that turns in less has a corner on its inner side
 
 
@@ -54,6 +56,26 @@ def without_meaning(
             mark[near < max(path.end_room[place], 0.0)] = "end"
     mark[_sharp_corners(path, s, points, inner + outer, top) & (mark == "")] = "corner"
     return mark
+
+
+def runs_into_another(
+    points: np.ndarray, across: np.ndarray, end: np.ndarray, width: float, nodes: cKDTree
+) -> np.ndarray:
+    """(n,) bool: whether a flash trap leads into that of another stretch of the seam, as it does inside of a corner.
+
+    Parameters
+    ----------
+    points : (n, 2) mm; across : (n, 2) unit, from the mid-line toward the trap; end : (n,) mm to where the trap ends
+    width : mm, of the rib; nodes : of all mid-lines
+
+    Notes
+    -----
+    Beyond the line that halves the corner every place is nearer to another stretch of the mid-line than to P. A trap
+    that reaches there is not that of this section alone. Further off than some rib widths there is no trap, but floor.
+    """
+    far = np.fmin(np.nan_to_num(end), _TRAP * width)
+    away, _ = nodes.query(points + far[:, None] * across)
+    return np.asarray(away < (1.0 - _NEARER) * far)
 
 
 def _in_junctions(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarray, top: RibTop) -> np.ndarray:

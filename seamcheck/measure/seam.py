@@ -8,6 +8,7 @@ from typing import Any, Protocol
 
 import numpy as np
 import shapely
+from scipy.spatial import cKDTree
 
 from seamcheck.contour import Contour, Path
 from seamcheck.contour.holes import without_holes
@@ -18,7 +19,7 @@ from seamcheck.measure.areas import Areas, SideSections, melt_area
 from seamcheck.measure.clamp_land import measure_land
 from seamcheck.measure.ends import interruptions
 from seamcheck.measure.flash_trap import Floor, find_floor, is_roofless, measure_trap, other_ribs, turned
-from seamcheck.measure.meaning import RibTop, without_meaning
+from seamcheck.measure.meaning import RibTop, runs_into_another, without_meaning
 from seamcheck.measure.ridge import LOWERED, taken_off
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.turning import turn_radius, turns_to
@@ -111,6 +112,7 @@ class _Cutter:
         self.land_soup = light_facets(joint, contour, max(LAND_REACH, self.reach))
         self.soup = near_facets(joint, contour, self.reach)
         self.tree = box_tree(self.soup)
+        self.nodes = cKDTree(np.concatenate([path.points[:, :2] for path in contour.paths]))
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
 
     def cut(self, path: Path, s: np.ndarray) -> _Cut:
@@ -297,13 +299,17 @@ def _path_survey(
     radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
     with np.errstate(divide="ignore"):
         bend = turns_to(path.s, path.points[:, :2], path.length, path.closed, section.s, section.u) / radius
-    in_turn = {}
+    in_turn, in_corner = {}, {}
     others = {name: other_ribs(side, floors[name], joint.rib_faces) for name, side in sides.items()}
     for name, side in sides.items():
         trap = measure_trap(side, edges[name], floors[name], drop, width, deepest, others[name])
         put(f"trap_area_{name}", trap.area, "no-shoulder")
         put(f"trap_open_{name}", trap.is_open, "no-shoulder")
         in_turn[name] = turned(trap.area, trap.centre, bend if name == "outer" else -bend)
+        ahead = section.u if name == "outer" else -section.u
+        in_corner[name] = ~trap.by_rib & runs_into_another(
+            section.points[:, :2], ahead, trap.end, cutter.width, cutter.nodes
+        )
         closed = np.where(trap.by_rib, "other-rib", "no-shoulder")
         put(f"lip_gap_{name}", trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", closed))
     both = np.nan_to_num(columns["trap_area_inner"]) + np.nan_to_num(columns["trap_area_outer"])
@@ -313,6 +319,10 @@ def _path_survey(
         for name in sides:
             put(f"trap_room_{name}", columns[f"trap_area_{name}"] / (columns["melt_area"] / 2), "no-shoulder")
             put(f"trap_turn_{name}", in_turn[name] / (columns["melt_area"] / 2), "no-shoulder")
+
+    for name, mark in (*in_corner.items(), ("", np.any(list(in_corner.values()), axis=0))):
+        for key in _trap_keys(name):
+            columns[key], why[key] = np.where(mark, np.nan, columns[key]), np.where(mark, "corner", why[key])
 
     gap, gap_min, gap_max = strip
     for key, values in (("gap", gap), ("gap_min", gap_min), ("gap_max", gap_max)):
@@ -358,6 +368,12 @@ def _path_survey(
     )
 
 
+def _trap_keys(side: str) -> tuple[str, ...]:
+    """Columns of the flash trap on one side; with '' that of both together."""
+    keys = ("trap_area", "trap_open", "trap_room", "trap_turn", "lip_gap")
+    return tuple(f"{key}_{side}" for key in keys) if side else ("trap_room",)
+
+
 def _blank_traps_under_holes(roofless: dict[str, np.ndarray], columns: dict[str, Any], why: dict[str, Any]) -> None:
     """Where the cover has a hole over the rib, a flash trap on the side of the hole has no meaning."""
     hole = why["cover_thickness"]
@@ -365,8 +381,7 @@ def _blank_traps_under_holes(roofless: dict[str, np.ndarray], columns: dict[str,
         hole = np.where(np.isin(hole, ("hole", "no-cover")), hole, why[key])
     is_hole = np.isin(hole, ("hole", "no-cover"))
     for name, bare in (*roofless.items(), ("", np.any(list(roofless.values()), axis=0))):
-        keys = ("trap_area", "trap_open", "trap_room", "trap_turn", "lip_gap") if name else ("trap_room",)
-        for key in (f"{key}_{name}".rstrip("_") for key in keys):
+        for key in _trap_keys(name):
             columns[key] = np.where(is_hole & bare, np.nan, columns[key])
             why[key] = np.where(is_hole & bare, hole, why[key])
 

@@ -1,6 +1,7 @@
 """The sample models: housings of a small weather station, one sound and one spoiled for each rule.
 
-The STEP files lie beside this module; ``sample_models/draw.py`` in the project draws them.
+The STEP files lie in the folder ``sample_models`` of the project, whose ``draw.py`` draws them. An installed package
+carries them as its subfolder of the same name.
 """
 
 from __future__ import annotations
@@ -36,7 +37,12 @@ class Sample:
     settings: Path | None = None
 
 
-_HERE = Path(__file__).parent
+_PACKAGE = Path(__file__).resolve().parents[1]
+FOLDER = next(
+    (folder for folder in (_PACKAGE / "sample_models", _PACKAGE.parent / "sample_models") if folder.is_dir()),
+    _PACKAGE / "sample_models",
+)
+"""Where the files lie: in an installed package, or in the project that is run in place."""
 
 _SOUND = {
     "sound": "Barometer housing with a clear lid on top: nothing to find.",
@@ -94,7 +100,7 @@ _SPOILED_BY_SETTINGS = {
 def samples() -> tuple[Sample, ...]:
     """All sample models, the sound ones first."""
     return tuple(
-        Sample(name, _HERE / f"{name}.step", sentence, rule, settings)
+        Sample(name, FOLDER / f"{name}.step", sentence, rule, settings)
         for table, spoiled, own in (
             (_SOUND, False, False),
             (_SPOILED, True, False),
@@ -102,7 +108,7 @@ def samples() -> tuple[Sample, ...]:
         )
         for name, sentence in table.items()
         for rule in (name if spoiled else None,)
-        for settings in (_HERE / f"{name}.toml" if own else None,)
+        for settings in (FOLDER / f"{name}.toml" if own else None,)
     )
 
 

@@ -116,12 +116,17 @@ def attempt(workers: WarmWorkers, job: Job) -> Outcome:
     """
     import time
 
+    from seamcheck.cache.folder import Folder
     from seamcheck.document.make import not_reviewed_document
 
     began = time.monotonic()
     try:
         outcome: Outcome = workers.run(
-            "seamcheck.scanning.job:review_job", (job,), time_limit_s=job.time_limit, memory_limit_mb=job.memory_limit
+            "seamcheck.scanning.job:review_job",
+            (job,),
+            time_limit_s=job.time_limit,
+            memory_limit_mb=job.memory_limit,
+            writable=Folder(Path(job.kept)).prepare() if job.kept else (),
         )
     except NotReviewed as reason:
         if getattr(reason, "ended_from_outside", False):

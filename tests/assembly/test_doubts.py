@@ -16,7 +16,7 @@ from seamcheck.assembly.owners import decoded
 from seamcheck.assembly.text import StepText
 from seamcheck.errors import NotReviewed
 
-SAMPLES = sorted((Path(__file__).parents[2] / "seamcheck" / "samples").glob("*.step"))
+SAMPLES = sorted((Path(__file__).parents[2] / "sample_models").glob("*.step"))
 
 
 @pytest.fixture

@@ -25,7 +25,7 @@ from seamcheck.settings.settings import Settings
 from seamcheck.settings.tables import Clamp, Scanner
 from seamcheck.settings.waivers import Waiver
 
-SAMPLES = Path(pipeline.__file__).parent / "samples"
+SAMPLES = Path(pipeline.__file__).parents[1] / "sample_models"
 NAMES = ("rib-missing", "seam-junction", "cover-hole")
 DAY = date(2026, 1, 1)
 

@@ -37,7 +37,7 @@ STANDARD = {
     "w": 1.5,
     "h": 1.2,
     "trap": 1.0,
-    "lip": 0.15,
+    "lip": 0.22,
     "t": 2.0,
     "edge": 3.2,
     "chamfer": 0.3,
@@ -226,7 +226,7 @@ def document_of(joints: list[JointResult], names, view=None, settings: Settings 
 
 
 def joint_of(ident: str, paths: list[PathSurvey], names, junctions=None) -> JointResult:
-    interface = {"free_travel": {"value": 0.55, "at": [52.0, 40.0, 24.0], "why": ""}}
+    interface = {"free_travel": {"value": 0.62, "at": [52.0, 40.0, 24.0], "why": ""}}
     return JointResult(
         ident, ("p2",), ("p1",), "base", np.array([0.0, 0.0, -1.0]), "touching",
         (

@@ -1,6 +1,5 @@
 """The page by the rules of axe-core, in light and dark. See axe/README.md."""
 
-from importlib import resources
 from pathlib import Path
 
 import pytest
@@ -8,6 +7,7 @@ from report_browser import browser, needs_browser
 from report_documents import housing, not_reviewed, two_joints
 
 from seamcheck.report.html import render_html
+from seamcheck.samples import FOLDER
 
 pytestmark = needs_browser
 
@@ -25,8 +25,7 @@ def window(request, tmp_path_factory):
 def with_material():
     from seamcheck.pipeline import review
 
-    with resources.as_file(resources.files("seamcheck.samples").joinpath("transmission.step")) as path:
-        return review(path, with_view=True).document
+    return review(FOLDER / "transmission.step", with_view=True).document
 
 
 @pytest.fixture(scope="module")

@@ -292,12 +292,10 @@ def test_dark_and_light_can_be_switched(window, pages, document):
 
 @pytest.mark.parametrize("sample", ["clamp-land"])
 def test_a_reviewed_sample_has_closed_outlines_and_its_own_numbers(window, pages, sample):
-    from importlib import resources
-
     from seamcheck.pipeline import review
+    from seamcheck.samples import FOLDER
 
-    with resources.as_file(resources.files("seamcheck.samples").joinpath(f"{sample}.step")) as path:
-        document = review(path, with_view=True).document
+    document = review(FOLDER / f"{sample}.step", with_view=True).document
     window.open(pages(sample, document))
     contour = document["joints"][0]["contours"][0]
     for station in (3, len(contour["stations"]["s"]) // 2):

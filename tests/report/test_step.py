@@ -2,7 +2,6 @@
 
 import json
 import shutil
-from importlib import resources
 
 import numpy as np
 import pytest
@@ -12,12 +11,12 @@ from seamcheck.assembly import read_assembly
 from seamcheck.pipeline import review
 from seamcheck.report import facts
 from seamcheck.report.step import OtherModel, mid_lines, render_step
+from seamcheck.samples import FOLDER
 
 
 @pytest.fixture(scope="module")
 def model():
-    with resources.as_file(resources.files("seamcheck.samples").joinpath("clamp-land.step")) as path:
-        yield path
+    return FOLDER / "clamp-land.step"
 
 
 @pytest.fixture(scope="module")

@@ -9,6 +9,8 @@
 
 from .clutter import CLUTTER
 from .housings import HOUSINGS
+from .lids import LIDS
+from .marred import MARRED
 from .pieces import PIECES
 from .refused import REFUSED
 from .ribs import RIBS
@@ -18,12 +20,14 @@ from .topology import TOPOLOGY
 from .tree import bodies, write_model
 from .truth import HardModel, Node, PathTruth, SeamTruth
 
-HARD = {**SEAMS, **RIBS, **STRANGERS, **PIECES, **HOUSINGS, **CLUTTER, **TOPOLOGY, **REFUSED}
+HARD = {**SEAMS, **RIBS, **STRANGERS, **PIECES, **HOUSINGS, **CLUTTER, **TOPOLOGY, **MARRED, **LIDS, **REFUSED}
 
 __all__ = [
     "CLUTTER",
     "HARD",
     "HOUSINGS",
+    "LIDS",
+    "MARRED",
     "PIECES",
     "REFUSED",
     "RIBS",

@@ -1,16 +1,14 @@
-"""Covers as they are designed: logos, engraved text, inserts, channels, broad flat lids (OCP)."""
+"""Covers as they are designed: logos, engraved text, inserts, parts that hang on them, screw holes (OCP)."""
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 from typing import Any
 
-from ..ops import box, cut, cylinder, fuse, fuse_all
+from ..ops import box, cut, cylinder, fuse
 from ..track import rounded_rectangle
 from .housings import GREY, _model, _plain, _seam, _values
-from .strangers import plate, wall
-from .truth import HardModel, Node, SeamTruth, along, motion
+from .truth import HardModel, Node, SeamTruth, along
 
 TRACK = rounded_rectangle(64, 44, 8)
 
@@ -96,47 +94,6 @@ def board_between() -> HardModel:
     return _model(base, cover, "A board held by both parts.", seam, parts=(Node("board", board, colour=GREY),))
 
 
-def channel_beside_the_wall() -> HardModel:
-    """A plain wall of 1.5 mm; the lid has a channel 1.5 mm deep inside it, so that a ridge of the lid stands on it."""
-    case = cut(plate(TRACK, 0.75, -15, 0), plate(TRACK, -0.75, -13, 1))
-    lid = cut(plate(TRACK, 0.75, 0, 3.5), wall(TRACK, -3.0, -0.75, -1, 1.5))
-    values = {"rib_width": 1.5, "gap": 0.0, "cover_thickness": 3.5, "beam_clear": 1.0}
-    seam = SeamTruth(1, 0, (along(TRACK, values),), may=("clamp-land", "cover-thickness"), rib_on="cover")
-    return _model(case, lid, "A channel in the lid beside the wall.", seam)
-
-
-def broad_flat_lid() -> HardModel:
-    """An open box, its wall 3 mm wide at the top and 8 mm at four screw posts, under a flat lid with four holes."""
-    x, y, high = 100.0, 78.0, 46.0
-    case = cut(
-        box((-x / 2, -y / 2, -high), (x / 2, y / 2, 0)),
-        box((-x / 2 + 3, -y / 2 + 3, -high + 3), (x / 2 - 3, y / 2 - 3, 1)),
-    )
-    posts = []
-    for sx in (-1, 1):
-        for sy in (-1, 1):
-            cx, cy = sx * (x / 2 - 5), sy * (y / 2 - 5)
-            posts.append(cylinder((cx, cy, -high + 1), 5.0, high - 1))
-    case = fuse_all([case, *posts])
-    lid = box((-x / 2, -y / 2, 0), (x / 2, y / 2, 3))
-    for sx in (-1, 1):
-        for sy in (-1, 1):
-            cx, cy = sx * (x / 2 - 5), sy * (y / 2 - 5)
-            case = cut(case, cylinder((cx, cy, -30), 1.5, 31))
-            lid = cut(lid, cylinder((cx, cy, -1), 2.0, 5))
-    return _model(case, lid, "A broad flat lid on an open box.")
-
-
-def opposite_wall() -> HardModel:
-    """The cover is a shell: its far wall, 30 mm above the seam, is no thickness of the plastic at the seam."""
-    base, cover = _plain(TRACK)
-    roof = cut(plate(TRACK, 3.0, 0, 30), plate(TRACK, 1.0, 2.0, 28))
-    cover = cut(roof, plate(TRACK, -3.0, -1, 5))
-    values = {k: v for k, v in _values().items() if not k.startswith("clamp") and k not in ("beam_clear",)}
-    seam = SeamTruth(1, 0, (along(TRACK, values),), rules=("beam-path",), may=("clamp-land",))
-    return _model(base, cover, "A second wall of the cover far above the seam.", seam)
-
-
 def hole_over_the_seam() -> HardModel:
     """Four screw holes of the lid cut into the seam; far below them the base has its floor."""
     base, cover = _plain(TRACK)
@@ -152,7 +109,6 @@ LIDS: dict[str, Callable[[], HardModel]] = {
     f.__name__.replace("_", "-"): f
     for f in (
         embossed_logo, engraved_text, gate_stub, insert_in_the_cover, membrane_under_the_cover, board_on_the_cover,
-        board_between, channel_beside_the_wall, broad_flat_lid, opposite_wall, hole_over_the_seam,
+        board_between, hole_over_the_seam,
     )
 }  # fmt: skip
-_ = math, motion

@@ -1,0 +1,60 @@
+"""A child that reads a stranger's model writes nothing outside of its folder, starts no program and has no network."""
+
+from __future__ import annotations
+
+import ctypes
+import socket
+import sys
+
+import pytest
+from guard_runs import seamcheck
+
+from seamcheck.isolation import WarmWorkers, run_isolated
+from seamcheck.isolation.confine import _landlock_version, in_force
+
+pytestmark = pytest.mark.skipif(not sys.platform.startswith("linux"), reason="Linux alone confines its children")
+
+needs_landlock = pytest.mark.skipif(
+    not sys.platform.startswith("linux") or _landlock_version(ctypes.CDLL(None, use_errno=True)) < 1,
+    reason="this kernel has no Landlock, or it is switched off",
+)
+
+
+@pytest.fixture(scope="module", params=["fresh", "warm"])
+def run(request):
+    if request.param == "fresh":
+        yield run_isolated
+        return
+    with WarmWorkers(1, preload=(), warm=True) as workers:
+        yield workers.run
+
+
+@needs_landlock
+def test_nothing_is_written_outside_of_the_folder(run, tmp_path):
+    (tmp_path / "own").mkdir()
+    (tmp_path / "precious").write_text("x")
+    own = {"writable": [str(tmp_path / "own")]}
+    assert run("confined_jobs:write", (str(tmp_path / "own/a"),), **own) == "written"
+    assert run("confined_jobs:write", (str(tmp_path / "b"),), **own) == "PermissionError"
+    assert run("confined_jobs:write", (str(tmp_path / "precious"),), **own) == "PermissionError"
+    assert run("confined_jobs:remove", (str(tmp_path / "precious"),), **own) == "PermissionError"
+    assert run("confined_jobs:write", ("/dev/null",), writable=()) == "written"
+    assert run("confined_jobs:write", (str(tmp_path / "c"),)) == "written"  # a job that is not confined
+
+
+@needs_landlock
+def test_no_program_is_started(run):
+    assert run("confined_jobs:start", (), writable=()) == "PermissionError"
+
+
+@pytest.mark.parametrize("family", [socket.AF_INET, socket.AF_INET6])
+def test_there_is_no_network(run, family):
+    if "no network" not in in_force():
+        pytest.skip("seccomp is not used on this machine")
+    assert run("confined_jobs:connect", (int(family),), writable=()) == "PermissionError"
+
+
+def test_the_version_says_what_is_in_force(tmp_path):
+    done = seamcheck("--version", "--verbose", cwd=tmp_path)
+    assert done.stdout.decode().splitlines()[1] == in_force()
+    assert len(seamcheck("--version", cwd=tmp_path).stdout.splitlines()) == 1

@@ -1,0 +1,86 @@
+"""One model that can't be reviewed, or one baseline that can't be used, never hides what the others show."""
+
+from __future__ import annotations
+
+import json
+import shutil
+
+import pytest
+from guard_runs import seamcheck
+
+from seamcheck.samples import samples
+
+SAMPLES = {sample.name: sample.file for sample in samples()}
+SINGLE = b"ISO-10303-21;\nHEADER;\nENDSEC;\nDATA;\n#1=PRODUCT('x','x','',());\nENDSEC;\nEND-ISO-10303-21;\n"
+
+
+@pytest.fixture
+def folder(tmp_path):
+    (tmp_path / "m").mkdir()
+    shutil.copy(SAMPLES["sound"], tmp_path / "m/b-good.step")
+    shutil.copy(SAMPLES["rib-width"], tmp_path / "m/c-bad.step")
+    (tmp_path / "m/a-empty.step").write_bytes(SINGLE)
+    return tmp_path
+
+
+def each(folder, *more):
+    return seamcheck("review", "m", "--each", *more, cwd=folder, SEAMCHECK_CACHE="")
+
+
+def reason(folder) -> str:
+    seamcheck("review", "m/a-empty.step", "--json", "x.json", cwd=folder, SEAMCHECK_CACHE="")
+    return json.loads((folder / "x.json").read_text())["reason"]["code"]
+
+
+def test_a_model_that_is_expected_not_to_be_reviewed_can_be_accepted(folder):
+    (folder / "m/c-bad.step").unlink()
+    assert each(folder).returncode == 2
+    assert each(folder, "--accept", reason(folder)).returncode == 0
+    assert each(folder, "--accept", "any").returncode == 0
+    assert each(folder, "--accept", "timeout").returncode == 2
+    assert each(folder, "--accept", "nonsense").returncode == 2
+
+
+def test_accepting_never_hides_a_broken_limit(folder):
+    assert each(folder, "--accept", "any").returncode == 1
+
+
+@pytest.mark.parametrize("kind", ["not-reviewed", "damaged"])
+def test_a_baseline_that_is_none_stops_nothing(folder, kind):
+    each(folder, "--json", "base")
+    if kind == "damaged":
+        (folder / "base/m/a-empty.step.json").write_text("{")
+    wanted = ("--baseline", "base", "--sarif", "s.json", "--junit", "j.xml", "--accept", "any")
+    done = each(folder, *wanted)
+    assert {"b-good", "c-bad"} <= {word.split(".")[0].split("/")[-1] for word in done.stdout.decode().split()}
+    assert (folder / "s.json").exists()
+    assert (folder / "j.xml").exists()
+    assert done.returncode == (2 if kind == "damaged" else 0), done.stderr.decode()
+
+
+def test_an_output_whose_library_is_missing_leaves_a_broken_limit_broken(folder):
+    (folder / "none").mkdir()
+    blocked = "import sys; sys.modules['ezdxf'] = None; from seamcheck.cli import main; main()"
+    import os
+    import subprocess
+    import sys
+
+    from guard_runs import ROOT
+
+    for model, code in (("c-bad", 1), ("b-good", 2)):
+        done = subprocess.run(
+            [sys.executable, "-P", "-c", blocked, "review", f"m/{model}.step", "--dxf", "x.dxf"], cwd=folder,
+            env=os.environ | {"PYTHONPATH": str(ROOT), "SEAMCHECK_CACHE": ""}, capture_output=True, check=False,
+        )  # fmt: skip
+        assert done.returncode == code, done.stderr.decode()
+        assert b"dxf" in done.stderr
+
+
+def test_a_link_in_the_folder_of_outputs_is_not_followed(folder):
+    (folder / "elsewhere").mkdir()
+    (folder / "out").mkdir()
+    (folder / "out/m").symlink_to(folder / "elsewhere")
+    done = each(folder, "--json", "out", "--accept", "any")
+    assert not list((folder / "elsewhere").iterdir())
+    assert done.returncode == 1
+    assert b"leads out" in done.stderr

@@ -1,0 +1,74 @@
+"""The folder of a scan: links in it are never followed for writing, and no signal leaves it half done."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import signal
+import sqlite3
+import subprocess
+import sys
+import time
+
+import pytest
+from guard_runs import AS_SCRIPT, ROOT, seamcheck
+
+from seamcheck.samples import samples
+from seamcheck.scanning.run import WRITTEN
+
+SOUND = next(sample.file for sample in samples() if sample.name == "sound")
+
+
+@pytest.mark.skipif(os.name != "posix", reason="links need rights elsewhere")
+@pytest.mark.parametrize("name", [*WRITTEN, ".index.html.part", ".index.csv.part", "index.html"])
+def test_a_planted_link_is_not_followed(tmp_path, name):
+    (tmp_path / "in").mkdir()
+    (tmp_path / "in/m.step").write_bytes(b"ISO-10303-21; END-ISO-10303-21;")
+    (tmp_path / "out").mkdir()
+    victim = tmp_path / "victim"
+    if name in ("pages", "measured"):
+        victim.mkdir()
+    else:
+        victim.write_text("precious")
+    (tmp_path / "out" / name).symlink_to(victim)
+    done = seamcheck("scan", "in", "--out", "out", "--jobs", "1", cwd=tmp_path)
+    assert done.returncode == 2, done.stdout
+    if victim.is_file():
+        assert victim.read_text() == "precious"
+    else:
+        assert not list(victim.iterdir())
+    if name in WRITTEN:
+        assert b"link" in done.stderr
+
+
+def started(folder):
+    env = os.environ | {"PYTHONPATH": str(ROOT)}
+    words = [sys.executable, "-P", "-c", AS_SCRIPT, "scan", "in", "--out", "out", "--jobs", "1"]
+    return subprocess.Popen(words, cwd=folder, env=env, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+
+
+@pytest.mark.skipif(os.name != "posix", reason="signals as POSIX has them")
+@pytest.mark.parametrize("numbers", [("SIGINT", "SIGINT", "SIGINT"), ("SIGHUP",), ("SIGTERM", "SIGINT")])
+def test_signals_leave_an_index_and_nothing_running(tmp_path, numbers):
+    (tmp_path / "in").mkdir()
+    for n in range(4):
+        shutil.copy(SOUND, tmp_path / f"in/m{n}.step")
+        with (tmp_path / f"in/m{n}.step").open("ab") as file:
+            file.write(b"\n" * (n + 1))
+    process = started(tmp_path)
+    try:
+        until = time.monotonic() + 60
+        while not (tmp_path / "out/store.sqlite").exists() and time.monotonic() < until:
+            time.sleep(0.05)
+        time.sleep(1.0)
+        for number in numbers:
+            process.send_signal(getattr(signal, number))
+            time.sleep(0.1)
+        process.communicate(timeout=60)
+    finally:
+        process.kill()
+    assert process.returncode in (130, 0)
+    with sqlite3.connect(tmp_path / "out/store.sqlite") as db:
+        assert [row[0] for row in db.execute("SELECT how FROM scans")] in (["stopped"], ["complete"])
+    assert (tmp_path / "out/index.html").exists()
+    assert not (tmp_path / "out/.unpacked").exists()
