@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.units import shown
 
-_STEP = {"mm": 0.01, "mm²": 0.01, "°": 0.1, "1": 0.01, "%": 0.1}
+_STEP = {"mm": 0.01, "mm²": 0.01, "°": 0.1, "1": 0.01, "%": 0.1, "K": 1.0}
 
 
 def value_text(value: float, quantity: str) -> str:

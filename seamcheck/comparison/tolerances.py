@@ -12,7 +12,7 @@ LENGTH = 0.01
 SHARE = 0.01
 """Of the value: the same for areas and volumes, and for what is made from them."""
 
-ABSOLUTE = {"mm": LENGTH, "mm²": 0.005, "°": 0.25, "%": 0.1, "1": 0.01}
+ABSOLUTE = {"mm": LENGTH, "mm²": 0.005, "°": 0.25, "%": 0.1, "1": 0.01, "K": 1.0, "s": 0.1, "W": 0.5}
 """Unit -> smallest change; a share of the value besides, except for lengths and angles. Angles of flanks in bends
 were seen to differ by 0.18° with nothing but the spacing of the stations."""
 

@@ -12,7 +12,7 @@ from seamcheck.report import facts
 from seamcheck.report.facts import Document
 from seamcheck.report.loosened import loosened
 
-_UNIT = {"mm": "_mm", "mm²": "_mm2", "°": "_deg", "%": "_percent", "1": ""}
+_UNIT = {"mm": "_mm", "mm²": "_mm2", "°": "_deg", "%": "_percent", "1": "", "s": "_s", "W": "_w"}
 _WITHIN = {",": " -", ";": " -", '"': "'", "#": " "}  # what would divide a cell, or begin a comment, within a comment
 _FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
 

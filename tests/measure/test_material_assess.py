@@ -55,7 +55,7 @@ def test_transmission_follows_the_cover():
     assert contour["carried_on_mm"] == pytest.approx(56.0)  # and 101 of 3 mm, over the thickest plaque of 2 mm
     assert contour["farthest_of_plaque"] == pytest.approx(2.1)
     said = " ".join(material_lines(found.document))
-    assert "over 56.0 mm of the seam the curve is carried on beyond the thickest plaque, up to 2.10 times" in said
+    assert "over 56.0 mm of the seam the curve is extrapolated beyond the thickest plaque, up to 2.10 times" in said
     assert found.interface["path_over_plaques"]["value"] == pytest.approx(2.1)
 
 

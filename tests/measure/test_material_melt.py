@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from material_surveys import ring, run
 from scipy.integrate import quad
 from scipy.optimize import brentq
-from shapely.geometry import Point, Polygon, box
+from shapely.geometry import Polygon, box
 
 from seamcheck.measure.material import melt
 from seamcheck.measure.material.track import track_of
@@ -29,15 +29,6 @@ def outline(width, draft_inner, draft_outer, radius, depth):
     sharp = Polygon([(-width / 2, 0), (width / 2, 0), (width / 2 + b, -tall), (-width / 2 - a, -tall)])
     round_ = sharp if radius == 0 else sharp.buffer(-radius).buffer(radius, quad_segs=512)
     return round_.intersection(box(-9, -depth, 9, 9)).area
-
-
-def test_fillet_loss():
-    # r² (cot(β/2) - (π - β)/2), r = 0.3: 0.0193142 at 90°, 0.0177970 at 92°.
-    np.testing.assert_allclose(melt.fillet_loss(0.3, np.radians([90.0, 92.0])), [0.0193142, 0.0177970], atol=1e-7)
-    # Independently: the corner square less the quarter disc.
-    assert melt.fillet_loss(0.3, np.pi / 2) == pytest.approx(
-        box(0, 0, 0.3, 0.3).area - Point(0, 0).buffer(0.3, quad_segs=4096).area / 4, abs=1e-7
-    )
 
 
 @pytest.mark.parametrize(

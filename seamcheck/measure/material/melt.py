@@ -19,15 +19,6 @@ FULL = 99.0
 """Highest trap fill that is reported; stands for a trap that has no room left at all."""
 
 
-def fillet_loss(radius: ArrayLike, angle: ArrayLike) -> np.ndarray:
-    """Area (mm²) that a fillet takes from a corner with the inner angle ``angle`` (rad).
-
-    r² (cot(β/2) - (π - β)/2): the two tangents less the circular sector; 0.2146 r² at 90°.
-    """
-    angle = np.asarray(angle, dtype=float)
-    return np.asarray(radius, dtype=float) ** 2 * (1.0 / np.tan(angle / 2.0) - (np.pi - angle) / 2.0)
-
-
 @dataclass(frozen=True, slots=True, eq=False)
 class RibSection:
     """The rib's section: straight flanks with draft and fillets at the top; arrays broadcast over stations.

@@ -19,31 +19,6 @@ def normal_reflectance(n: ArrayLike) -> Array:
     return ((n - 1.0) / (n + 1.0)) ** 2
 
 
-def reflectance(incidence: ArrayLike, n: ArrayLike) -> tuple[Array, Array, Array]:
-    """Share of light that one surface reflects at an angle (Fresnel).
-
-    Parameters
-    ----------
-    incidence : rad, angle in air against the surface normal, 0 <= incidence < pi/2
-    n : refractive index of the plastic
-
-    Returns
-    -------
-    (across, along, mean) : shares 0..1 for light polarised across the plane of incidence (s), in it (p), and
-        their mean, which holds for unpolarised light.
-    """
-    incidence, n = np.asarray(incidence, dtype=float), np.asarray(n, dtype=float)
-    cos_air, cos_in = np.cos(incidence), np.cos(refraction_angle(incidence, n))
-    across = ((cos_air - n * cos_in) / (cos_air + n * cos_in)) ** 2
-    along = ((n * cos_air - cos_in) / (n * cos_air + cos_in)) ** 2
-    return across, along, (across + along) / 2.0
-
-
-def polarising_angle(n: ArrayLike) -> Array:
-    """Angle of incidence (rad) at which light polarised in the plane of incidence passes whole (Brewster)."""
-    return np.asarray(np.arctan(np.asarray(n, dtype=float)))
-
-
 def refraction_angle(incidence: ArrayLike, n: ArrayLike) -> Array:
     """Angle in the plastic (rad) for an angle of incidence in air (rad): sin θ1 = n sin θ2 (Snell)."""
     return np.asarray(np.arcsin(np.sin(np.asarray(incidence, dtype=float)) / np.asarray(n, dtype=float)))
@@ -74,71 +49,16 @@ def refract(directions: ArrayLike, normals: ArrayLike, n: ArrayLike) -> Array:
     return np.where(cos_air > 0.0, turned, np.nan)
 
 
-def slab_transmission(absorption: ArrayLike, thickness: ArrayLike, n: ArrayLike) -> Array:
-    """Share of light that a clear plate in air lets through, all inner reflections counted.
-
-    Parameters
-    ----------
-    absorption : 1/mm, absorption coefficient
-    thickness : mm
-    n : refractive index
-
-    Notes
-    -----
-    Incoherent sum over reflections: T = (1-R)² e^(-αt) / (1 - R² e^(-2αt)). Without absorption it is
-    2n / (n² + 1), the most that any plate of that index can pass.
-    """
-    r = normal_reflectance(n)
-    inside = np.exp(-np.asarray(absorption, dtype=float) * np.asarray(thickness, dtype=float))
-    return np.asarray((1.0 - r) ** 2 * inside / (1.0 - (r * inside) ** 2))
-
-
 def surface_limit(n: ArrayLike) -> Array:
     """Most that a plate without any absorption or back-scatter passes: 2n / (n² + 1)."""
     n = np.asarray(n, dtype=float)
     return 2.0 * n / (n**2 + 1.0)
 
 
-def absorption_coefficient(k: ArrayLike, wavelength: ArrayLike) -> Array:
-    """Absorption coefficient (1/mm) from the imaginary index ``k`` and the wavelength (µm): 4 π k / λ."""
-    return np.asarray(4.0 * np.pi * np.asarray(k, dtype=float) / np.asarray(wavelength, dtype=float) * 1000.0)
-
-
-def two_flux_transmission(scatter: ArrayLike, absorption: ArrayLike, thickness: ArrayLike) -> Array:
-    """Share of diffuse light that a scattering layer passes, without its surfaces.
-
-    Parameters
-    ----------
-    scatter, absorption : 1/mm, back-scatter and absorption coefficients S and A
-    thickness : mm
-
-    Notes
-    -----
-    Two-flux theory (P. Kubelka, J. Opt. Soc. Am. 38, 1948): a = (S + A)/S, b = √(a² - 1),
-    T = b / (a sinh(bSt) + b cosh(bSt)); without absorption 1 / (1 + S t), without scatter e^(-A t).
-    """
-    s, a_, t = np.broadcast_arrays(*(np.asarray(x, dtype=float) for x in (scatter, absorption, thickness)))
-    q = np.sqrt(a_ * (a_ + 2.0 * s))  # = b S, stays finite when S is 0
-    x = q * t
-    with np.errstate(divide="ignore", invalid="ignore"):  # sinh(x)/q -> t when q -> 0
-        sinh_over_q = np.where(x > 1e-6, np.sinh(x) / q, t * (1.0 + x**2 / 6.0))
-    return np.asarray(1.0 / ((s + a_) * sinh_over_q + np.cosh(x)))
-
-
-def path_in_plastic(thickness: ArrayLike, incidence: ArrayLike, n: ArrayLike) -> Array:
-    """Way of a ray through a plane cover (mm): t / cos θ2."""
-    return np.asarray(np.asarray(thickness, dtype=float) / np.cos(refraction_angle(incidence, n)))
-
-
 def cover_shift(incidence: ArrayLike, thickness: ArrayLike, n: ArrayLike) -> Array:
     """How far a plane cover moves the ray, at its underside (mm): t (tan θ1 - tan θ2)."""
     incidence = np.asarray(incidence, dtype=float)
     return np.asarray(np.asarray(thickness, dtype=float) * (np.tan(incidence) - np.tan(refraction_angle(incidence, n))))
-
-
-def focus_shift(thickness: ArrayLike, n: ArrayLike) -> Array:
-    """How much deeper a plane cover puts the focus, for small angles (mm): t (1 - 1/n)."""
-    return np.asarray(thickness, dtype=float) * (1.0 - 1.0 / np.asarray(n, dtype=float))
 
 
 def scanner_entry(
@@ -224,34 +144,3 @@ def entry_points(
 def spot_stretch(incidence: ArrayLike) -> Array:
     """Length of the light spot along the tilt against its diameter: 1 / cos θ1."""
     return np.asarray(1.0 / np.cos(np.asarray(incidence, dtype=float)))
-
-
-def corridor_half_width(
-    width: ArrayLike,
-    margin: ArrayLike,
-    thickness: ArrayLike,
-    half_angle: ArrayLike,
-    n: ArrayLike,
-    above: ArrayLike = 0.0,
-) -> Array:
-    """Half the width (mm) of the space that a converging beam needs at ``above`` mm over the top face.
-
-    Parameters
-    ----------
-    width : mm, of the beam at the rib
-    margin : mm, position tolerance
-    thickness : mm, of the cover
-    half_angle : rad, of convergence in air
-    n : refractive index of the cover
-    """
-    inside = np.tan(refraction_angle(half_angle, n))
-    at_top = np.asarray(width, dtype=float) / 2.0 + np.asarray(margin, dtype=float) + np.asarray(thickness) * inside
-    return np.asarray(at_top + np.asarray(above, dtype=float) * np.tan(np.asarray(half_angle, dtype=float)))
-
-
-def scatter_spread(thickness: ArrayLike, scatter_angle: ArrayLike) -> Array:
-    """Sideways spread (mm, rms) by small-angle scatter spread evenly through the cover: t θ_rms / √3.
-
-    ``scatter_angle`` (rad, rms after the whole thickness) has to be measured; there is no default.
-    """
-    return np.asarray(np.asarray(thickness, dtype=float) * np.asarray(scatter_angle, dtype=float) / np.sqrt(3.0))
