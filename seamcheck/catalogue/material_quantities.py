@@ -38,7 +38,7 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "local_collapse",
             "local collapse",
             "mm",
-            "How far the rib melts down here when the cover sinks by the planned collapse from first rest: "
+            "How far the rib melts down here when the cover sinks by the planned collapse from initial contact: "
             "the "
             "collapse less what the gap is larger here than at its smallest.",
         ),

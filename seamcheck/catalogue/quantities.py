@@ -91,7 +91,7 @@ MEASURED: dict[str, Quantity] = {
             "trap_area_inner",
             "flash trap area, inner side",
             "mm²",
-            "Area between base and cover beside the rib with the cover lowered by c from first rest, from "
+            "Area between base and cover beside the rib with the cover lowered by c from initial contact, from "
             "the flank out to the place where the wall or lip that closes the trap comes nearest (a lip "
             "rises at least 0.2 mm above the floor, or hangs down as much). Beside a wall the cover's "
             "underside is continued straight across the slit (up to 0.5 mm wide) between the cover's edge "
@@ -155,7 +155,7 @@ MEASURED: dict[str, Quantity] = {
             "lip gap, inner side",
             "mm",
             "Shortest distance between the two parts at the exit of the inner trap with the cover lowered "
-            "by c from first rest: along v over a lip, along u between the cover's edge and a wall. "
+            "by c from initial contact: along v over a lip, along u between the cover's edge and a wall. "
             "Negative: the parts would meet there first.",
         ),
         Quantity("lip_gap_outer", "lip gap, outer side", "mm", "As lip_gap_inner, on the outer side."),
@@ -214,7 +214,7 @@ MEASURED: dict[str, Quantity] = {
             "free_travel",
             "free travel",
             "mm",
-            "How far the cover sinks from first rest (the smallest gap of the whole seam) until, within "
+            "How far the cover sinks from initial contact (the smallest gap of the whole seam) until, within "
             "this section and as far as the rib's wall reaches on both sides, it touches anything but a rib of "
             "the seam. 'free' where nothing is in the way. The one value of the whole interface looks everywhere "
             "and at every other part that does not hang on the cover alone, over all positions that the lateral play "

@@ -117,6 +117,7 @@ class Check:
 
     @property
     def judged(self) -> str:
+        """The quantity under which a finding stands."""
         return self.quantity or self.column
 
 
@@ -165,9 +166,11 @@ class Rule:
 
     @property
     def unit(self) -> str:
+        """Unit of its first quantity."""
         return QUANTITIES[self.quantities[0]].unit
 
     def limit(self, name: str) -> Setting:
+        """One of its limits; StopIteration where it has none of that name."""
         return next(limit for limit in self.limits if limit.name == name)
 
     def bounds(self) -> tuple[Bound, ...]:

@@ -668,7 +668,7 @@ CONTACT = (
         "Free travel of the cover",
         MUST_FIX,
         "below",
-        "From first rest the cover can sink by the planned collapse plus a reserve before it touches "
+        "From initial contact the cover can sink by the planned collapse plus a reserve before it touches "
         "anything but the rib.",
         "The cover comes to rest on something else before the rib has melted down: the seam is not fused.",
         "assumption",

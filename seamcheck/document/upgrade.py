@@ -75,6 +75,7 @@ def _joint(joint: dict[str, Any], severities: dict[str, str]) -> dict[str, Any]:
     kept = {key: value for key, value in joint.items() if key != "material"}  # of another form then
     return {
         **kept,
+        "parts_outside": None,
         "kind": FLAT_LAP if joint["rib_on"] == "none" else WELD_RIB,
         "confidence": None,
         "why": _said(joint["why"]),

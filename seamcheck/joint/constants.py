@@ -93,6 +93,10 @@ ON_EACH_OTHER = 0.2
 VOID = 0.1
 """Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw, axle-in-a-housing)."""
 
+THROUGH_HOLE = 0.05
+"""Of what a wall or lap encloses, through which both parts may be open: bearing-in-a-bore (0.16) closes nothing,
+bezel-on-a-ledge has the base's floor below its window."""
+
 SMALL = 0.25
 """Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:
 nuts-in-pockets."""

@@ -18,9 +18,10 @@ from seamcheck.joint.constants import (
     RING_HEIGHT,
     SMALL,
     THIN,
+    THROUGH_HOLE,
     VOID,
 )
-from seamcheck.joint.light import flat_boxes
+from seamcheck.joint.light import column, flat_boxes
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import diagonal
@@ -29,6 +30,7 @@ from seamcheck.kernel.distance import contains
 AGAINST, DOUBTFUL, WEAK = 0.2, 0.45, 0.8
 """Weights: alone enough against a reading; with anything else against it; a remark."""
 
+_FAR = 1e4  # mm below everything
 _NEAR_LEVEL = 0.3  # band widths above and below the band
 _PROBES = 48  # points inside the seam at which it is asked whether there is room
 
@@ -117,6 +119,10 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     points = spread(inside, _PROBES)
     if not len(points):
         return Evidence(1.0, "Whether it encloses room can't be told.")
+    from_below = np.column_stack([points, np.full(len(points), candidate.level - _FAR)])
+    stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in (reading.cover, reading.base))
+    if float(np.mean(np.asarray(stands) == 0)) > THROUGH_HOLE:
+        return Evidence(DOUBTFUL, "Both parts are open within it, so that it closes nothing.")
     near = _NEAR_LEVEL * candidate.width
     step = near + np.nan_to_num(candidate.beside.step)  # behind a tongue or a stepped edge
     for away in sorted({-near, near, -step, step}):

@@ -184,6 +184,7 @@ class JudgedPath:
         return {**columns, **medians, **self.seam.constants(rule)}
 
     def stretches(self, mark: np.ndarray) -> list[Stretch]:
+        """Stretches of (n,) bool, those closer than 1 mm as one; a closed path wraps."""
         return stretches(mark, self.path.s, self.path.length, self.path.closed)
 
     def beyond(self, margin: np.ndarray, slack: float) -> np.ndarray:
@@ -217,6 +218,7 @@ class JudgedPath:
         return np.array([np.interp(s, at, points[:, i]) for i in range(3)])
 
     def uncovered_reason(self, station: int) -> str:
+        """Why no plastic lies over the rib at a station: 'hole' or 'no-cover'."""
         for key in _COVER_COLUMNS:
             reason = str(self.reason(key)[station])
             if reason in _NO_COVER:

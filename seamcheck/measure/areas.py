@@ -41,13 +41,13 @@ class SideSections:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Areas:
-    """Areas at a collapse; called with mm from first rest, returns melt, inner and outer trap, each (n,) mm².
+    """Areas at a collapse; called with mm from initial contact, returns melt, inner and outer trap, each (n,) mm².
 
     Attributes
     ----------
     inner, outer : both sides
-    late : (n,) mm, how much later than at first rest the cover reaches the rib
-    first_rest : mm, smallest gap of the seam
+    late : (n,) mm, how much later than at initial contact the cover reaches the rib
+    contact : mm, smallest gap of the seam
     width, deepest : (n,) mm, see measure_trap
     unknown : (n,) bool, stations at which there is no melt area
     """
@@ -55,7 +55,7 @@ class Areas:
     inner: SideSections
     outer: SideSections
     late: np.ndarray
-    first_rest: float
+    contact: float
     width: np.ndarray
     deepest: np.ndarray
     unknown: np.ndarray
@@ -67,7 +67,7 @@ class Areas:
         return np.where(self.unknown, np.nan, melt), inner, outer
 
     def _trap(self, one: SideSections, collapse: float) -> np.ndarray:
-        drop = collapse + self.first_rest
+        drop = collapse + self.contact
         trap = measure_trap(one.side, one.edge, one.floor, drop, self.width, self.deepest, one.other)
         return np.where(one.unknown, np.nan, trap.area)
 

@@ -476,7 +476,7 @@ def _below(cutter: _Cutter, section: _Section, floors: dict[str, Floor], height:
 def _free_travel(
     cutter: _Cutter, section: _Section, floors: dict[str, Floor], others: dict[str, np.ndarray], contact: float
 ) -> np.ndarray:
-    """Smallest gap beside the rib over the wall's own width, less the gap at first rest."""
+    """Smallest gap beside the rib over the wall's own width, less the gap at initial contact."""
     n = len(section.s)
     lowest = np.fmax(floors["inner"].height, floors["outer"].height)
     found = crossings(section.segments, cutter.rib_owner, -(lowest + 0.2))

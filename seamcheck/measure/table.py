@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 
 AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
-"""collapse from first rest, mm -> melt, inner and outer trap area, each (n,) mm², NaN where not measured."""
+"""collapse from initial contact, mm -> melt, inner and outer trap area, each (n,) mm², NaN where not measured."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)

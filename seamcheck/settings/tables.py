@@ -39,6 +39,7 @@ class Scanner:
 
     @property
     def is_telecentric(self) -> bool:
+        """Whether the light travels parallel to the axis everywhere."""
         return self.distance is None
 
     def as_table(self) -> dict[str, Any]:

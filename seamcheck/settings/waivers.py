@@ -43,6 +43,7 @@ class Waiver:
     origin: str = ""
 
     def is_expired(self, today: date) -> bool:
+        """Whether its last day has passed."""
         return self.until is not None and today > self.until
 
     def as_dict(self) -> dict[str, Any]:
