@@ -18,6 +18,7 @@ from seamcheck.comparison.materials import material_differences
 from seamcheck.comparison.motion import Found, find_motion
 from seamcheck.comparison.paths import SeamPath, seam_paths
 from seamcheck.comparison.reasons import why_gone, why_new
+from seamcheck.comparison.rigid import Rigid
 from seamcheck.comparison.shape import Piece, added, removed, shift_of
 from seamcheck.comparison.tolerances import LENGTH, tolerance
 from seamcheck.document.plain import number, numbers
@@ -68,6 +69,8 @@ def compare_documents(old: Document, new: Document) -> Record:
     alignment = align(old, new, before, after)
     matching = match_findings(old["findings"], new["findings"], alignment, found.motion)
     findings = _findings(matching, old, new, alignment, found)
+    turned = _turned_light(alignment.pairs, found.motion)
+    shared["warnings"] = turned + background.warnings(old, new, limits, settings)
     joints = [_joint(pair, old, new) for pair in alignment.pairs]
     joints += [_lonely(joint, old, "old") for joint in alignment.only_old]
     joints += [_lonely(joint, new, "new") for joint in alignment.only_new]
@@ -75,10 +78,30 @@ def compare_documents(old: Document, new: Document) -> Record:
         "motion": _motion(found),
         "joints": joints,
         "findings": findings,
-        "identical": _is_identical(shared, found, joints, findings),
+        "identical": not turned and _is_identical(shared, found, joints, findings),
     }
     outcome = WORSE_OUTCOME if worse(findings, ("must-fix",)) else NOT_WORSE
     return head | {"outcome": outcome, "reason": None} | shared | body | tail
+
+
+_SAME_LIGHT = 1.0
+"""Degrees between old and new direction of the light, beyond which a sentence says so."""
+
+
+def _turned_light(pairs: Sequence[JointPair], motion: Rigid) -> list[str]:
+    """A sentence for each joint that is welded from another side now, as the mirror image of a model is."""
+    said = []
+    for pair in pairs:
+        before = motion.vectors(np.asarray(pair.old["beam"], dtype=float))
+        after = np.asarray(pair.new["beam"], dtype=float)
+        angle = float(np.degrees(np.arctan2(np.linalg.norm(np.cross(before, after)), before @ after)))
+        if angle > _SAME_LIGHT:
+            how = "from the opposite side" if angle > 179.0 else f"from a direction that differs by {angle:.0f}°"
+            said.append(
+                f"The light of seam {pair.new['id']} comes {how} now. If that is not meant, the model may be "
+                "mirrored: check the export."
+            )
+    return said
 
 
 def worse(findings: Mapping[str, Any], severities: Sequence[str]) -> list[Record]:

@@ -1,0 +1,8 @@
+"""Keys of earlier versions, and what holds instead, so that old settings and waivers are answered with the new key."""
+
+from __future__ import annotations
+
+FORMER_RULES_UNTIL = "0.2.0"
+
+FORMER_RULES: dict[str, str] = {"transmission-comfort": "transmission"}
+"""Rule of an earlier version -> the rule that covers it now."""

@@ -1,0 +1,22 @@
+"""Keys of earlier versions are answered with the one that holds now."""
+
+import pytest
+
+from seamcheck.catalogue.former import FORMER_RULES
+from seamcheck.catalogue.rules import RULES
+from seamcheck.errors import UsageError
+from seamcheck.settings.file import parse_settings
+
+
+@pytest.mark.parametrize(("old", "new"), FORMER_RULES.items())
+def test_a_waiver_and_a_limit_of_a_former_rule_name_the_new_one(old, new):
+    assert old not in RULES
+    assert new in RULES
+    for text in (
+        f"[[waivers]]\nrule = '{old}'\nreason = 'seen'\ncontour = 'c1'\n",
+        f"[limits.{old}]\nseverity = 'off'\n",
+    ):
+        with pytest.raises(UsageError) as refused:
+            parse_settings(text)
+        assert f"{new!r}" in str(refused.value)
+        assert "any more" in str(refused.value)
