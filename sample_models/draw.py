@@ -189,6 +189,7 @@ MODELS: dict[str, Callable[[], Model]] = {
     "wall-opening": wall_opening,
     "transmission": lambda: spoil("thick-cover", replace(BAROMETER, cover_thickness=2.4), length=6.0, by=0.28)[0],
     "collapse-window": lambda: spoil("gap", BAROMETER, length=5.0, by=0.08)[0],
+    "wall-to-rib": lambda: build(replace(WIND_SENSOR, flange=0.15, stem=(-0.5, 0.5))),
     "support-offset": lambda: build(replace(WIND_SENSOR, stem=(0.5, 3.0))),
     "trap-corner": lambda: build(replace(BATTERY, track=rounded_rectangle(48, 22, 3.2), trap_width_inner=0.45)),
     "overhang": lambda: build(replace(WIND_SENSOR, lip_width=4.0, flange=1.4, stem=(3.2, 5.6), clamp_land=6.0)),

@@ -78,6 +78,7 @@ _SPOILED = {
     "near-parts": "Barometer housing; a sensor inside stands 4.5 mm from the rib.",
     "parts-overlap": "Barometer housing; a locating tongue of the lid is drawn 0.08 mm into the housing's wall.",
     "wall-opening": "Barometer housing; a cable opening of 8 mm goes through the wall below the rib.",
+    "wall-to-rib": "Wind sensor head; the wall below the rib is 1.0 mm wide, the rib 1.2 mm.",
     "support-offset": "Wind sensor head; the wall below the rib stands 1.75 mm beside it.",
     "overhang": "Wind sensor head; the rib stands on a ledge 2.3 mm deep that reaches 3.2 mm out from the wall.",
     "trap-corner": "Battery compartment; in its corners the inner flash trap holds only 0.9 of its half of the melt.",
