@@ -8,7 +8,6 @@ from typing import Any, Literal
 import msgspec
 import numpy as np
 from msgspec.structs import replace
-from scipy.special import ndtr
 
 from seamcheck.catalogue.field_types import Real
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
@@ -98,6 +97,8 @@ def share_outside(margin: np.ndarray | float, tolerance: float, cpk: float | Non
     if not tolerance > 0.0:
         return np.where(margin < 0.0, 1.0, 0.0)
     if cpk is not None:
+        from scipy.special import ndtr  # not before a spread is judged: the command line loads no scipy
+
         return np.asarray(ndtr(-margin * 3.0 * cpk / tolerance))
     return np.asarray(np.clip((tolerance - margin) / (2.0 * tolerance), 0.0, 1.0))
 

@@ -337,7 +337,7 @@ def test_outputs_are_written_and_told(reviewed, model, tmp_path):
 
 
 def test_the_paper_reaches_page_and_print(reviewed, model, tmp_path, monkeypatch):
-    monkeypatch.setattr("seamcheck.report.pdf.render_pdf", lambda document, paper=None: f"on {paper}".encode())
+    monkeypatch.setattr("seamcheck.report.pdf.render_pdf", lambda document, paper=None, **more: f"on {paper}".encode())
     reviewed()
     for given, written in (("letter", "letter"), ("a4", "A4"), (None, None)):
         files = [f"--html={tmp_path / 'r.html'}", f"--pdf={tmp_path / 'r.pdf'}"]

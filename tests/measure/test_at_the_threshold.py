@@ -22,7 +22,7 @@ def test_a_lip_of_one_height_closes_the_trap_everywhere_or_nowhere(height, is_op
     )  # fmt: skip
     settings = Settings()
     (joint,) = find_joints(assembly(build(spec).parts), settings)
-    survey = survey_joint(joint, trace_contour(joint, settings), settings)
+    survey = survey_joint(joint, trace_contour(joint), settings)
     columns = survey.paths[0].columns
     for side in ("inner", "outer"):
         found = columns[f"trap_open_{side}"]

@@ -19,7 +19,7 @@ def test_with_other_limits_a_model_is_not_measured_again(tmp_path, monkeypatch):
         job = Job("k", "v", (place,), replace(settings, today=date(2026, 1, 1)), "none", 60, 4000, 10**6, kept)
         return review_job(job, lambda *stage: None)
 
-    other = Settings().changed({"rib-height.severity": "note"})
+    other = Settings().changed({"rib-height.severity": "note", "sink-travel.severity": "note"})
     first, fresh = reviewed(str(tmp_path / "kept"), Settings()), reviewed("", other)
     monkeypatch.setattr("seamcheck.pipeline.review_model", lambda *a, **k: pytest.fail("measured again"))
     again = reviewed(str(tmp_path / "kept"), other)
