@@ -99,7 +99,7 @@ def test_without_tolerances_the_document_says_nominal_only(plain):
 def test_without_a_scanner_the_field_that_the_seam_needs_is_said(plain_document):
     """A round seam of radius 20: all its fields measure 40 mm."""
     assert any(
-        "a round scan field of 40.0 mm, or one of 40.0 x 40.0 mm" in x["text"] for x in plain_document["not_checked"]
+        "a round scan field of 40.0 mm, or one of 40.0 mm x 40.0 mm" in x["text"] for x in plain_document["not_checked"]
     )
 
 
