@@ -61,7 +61,7 @@ export interface JointFacts {
   /** column -> how far (+-) it may differ from the drawing */
   tolerances: Record<string, number>;
   collapse: number | null;
-  /** how far the cover is lowered from where it is drawn: first rest plus collapse */
+  /** how far the cover is lowered from where it is drawn: initial contact plus collapse */
   drop: number | null;
   /** beside the rib that the light may reach; the clamp land begins beyond it */
   margin: number;

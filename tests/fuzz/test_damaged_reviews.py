@@ -1,6 +1,7 @@
 """Whole reviews of damaged files: each ends in a verdict in time, none in a false pass, none is refused for nothing.
 
-The quick suite reviews 305 variants. The long run, with as many as you like::
+The quick suite damages each of five models in each of the 36 ways once: 180 variants. The long run, with as many as
+you like::
 
     pytest -m thorough tests/fuzz --variants 5000 --first 20000
 """
@@ -19,7 +20,8 @@ from fuzz_models import MODELS, target
 
 from seamcheck.version import __version__
 
-EACH = 61  # of every model, in the quick suite
+EACH = len(damage.DAMAGES)  # of every model, in the quick suite: one of each way
+SEEDS_APART = 61  # from one model's first seed to the next one's
 LEAST_REVIEWED = 0.35  # a reader that refuses everything would pass the rest of these tests
 
 # The seed of one variant and what is wrong with it; empty: nothing known. A new fault fails the tests.
@@ -42,13 +44,12 @@ def ends_of(pool, folder, name, count, first):
 
 def test_there_are_enough_ways_and_variants():
     assert len(damage.DAMAGES) >= 10
-    assert len(damage.DAMAGES) <= EACH  # every model is damaged in every way
-    assert EACH * len(MODELS) >= 300
+    assert EACH * len(MODELS) >= 150
 
 
 @pytest.mark.parametrize("name", MODELS)
 def test_damaged_models_are_reviewed_or_refused_and_never_passed_falsely(pool, tmp_path, name):
-    ends = ends_of(pool, tmp_path, name, EACH, first=EACH * list(MODELS).index(name))
+    ends = ends_of(pool, tmp_path, name, EACH, first=SEEDS_APART * list(MODELS).index(name))
     assert len(ends) == EACH
     reviewed = [end for end in ends if end.verdict != "not-reviewed"]
     assert len(reviewed) > LEAST_REVIEWED * EACH

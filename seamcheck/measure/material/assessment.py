@@ -11,7 +11,7 @@ import numpy as np
 from seamcheck.catalogue.known import Known, assumed, rounded
 from seamcheck.catalogue.pairs import RISKY, PairCheck, check_pair
 from seamcheck.measure.material import melt as me
-from seamcheck.measure.material.balance import add_melt_columns, first_rest, lateness, melt_section
+from seamcheck.measure.material.balance import add_melt_columns, initial_contact, lateness, melt_section
 from seamcheck.measure.material.energy import EnergyInputs
 from seamcheck.measure.material.heating import HeatFound, heat_of
 from seamcheck.measure.material.light import add_class, add_light_columns, cover_fit, transmission_section
@@ -89,7 +89,7 @@ def assess(
     ----------
     survey : of the joint, with the columns of catalogue/quantities.py
     joint_settings : of this joint (MaterialSettings.for_joint)
-    collapse : mm, planned, counted from first rest of the cover
+    collapse : mm, planned, counted from initial contact
     rib_on : 'base' or 'cover', the rib's material is what melts; 'none' for a flat overlap
     areas_at : path id -> function that gives melt, inner and outer trap area (mm², (n,)) at a collapse
         (mm); where missing, the survey's own, and where it has none a closed-form section fitted to the
@@ -268,7 +268,7 @@ def tolerance_chances(
     """What random combinations of the tolerances give; None where no tolerance is set."""
     if not tracks:
         return None
-    first = first_rest(tracks)
+    first = initial_contact(tracks)
     late = [lateness(track, first, "gap_max") for track in tracks]
     worst = np.concatenate(late)
     path = np.concatenate([columns[track.id]["light_path"] for track in tracks])

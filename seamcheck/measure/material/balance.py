@@ -15,17 +15,17 @@ from seamcheck.settings.material import MaterialSettings
 ROWS = 61  # collapses at which melt and traps are computed
 
 
-def first_rest(tracks: Sequence[Track]) -> float:
-    """Gap at which the cover first rests on the rib: the smallest of the whole seam; NaN when unknown."""
+def initial_contact(tracks: Sequence[Track]) -> float:
+    """Gap at initial contact: the smallest of the whole seam; NaN when unknown."""
     gaps = [track.column("gap_min" if "gap_min" in track.survey.columns else "gap") for track in tracks]
     every = np.concatenate(gaps) if gaps else np.array([])
     return float(np.nanmin(every)) if np.isfinite(every).any() else float("nan")
 
 
-def lateness(track: Track, first_rest: float, key: str = "gap") -> np.ndarray:
-    """How much later than first rest the cover reaches the rib at each station (mm)."""
+def lateness(track: Track, initial_contact: float, key: str = "gap") -> np.ndarray:
+    """How much later than initial contact the cover reaches the rib at each station (mm)."""
     gap = track.column(key if key in track.survey.columns else "gap")
-    return np.maximum(gap - first_rest, 0.0)
+    return np.maximum(gap - initial_contact, 0.0)
 
 
 def trap_side(track: Track, side: str) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -41,7 +41,7 @@ def sections(
 ) -> tuple[me.RibSection, me.TrapSection, me.TrapSection, np.ndarray, np.ndarray]:
     """Return rib, inner and outer trap, lateness (mm) and scale of every station, fitted to the survey.
 
-    Where the rib's top has no flat, its fillets meet in the middle. ``first`` is the gap at first rest (mm),
+    Where the rib's top has no flat, its fillets meet in the middle. ``first`` is the gap at initial contact (mm),
     ``collapse`` the one of the survey.
     """
     late = lateness(track, first)
@@ -74,7 +74,7 @@ def add_melt_columns(
     reasons: dict[str, dict[str, np.ndarray]],
 ) -> list[me.AreaGrid]:
     """Add the melt columns; return the areas of every path at a row of collapses."""
-    first = first_rest(tracks)
+    first = initial_contact(tracks)
     heights = np.concatenate([track.column("rib_height") for track in tracks]) if tracks else np.array([])
     top = float(np.nanmax(heights)) if np.isfinite(heights).any() else 2.0 * collapse
     rows = np.unique(np.append(np.linspace(0.0, max(top, 1.25 * collapse, 0.1), ROWS), collapse))

@@ -1,6 +1,6 @@
 """Melt balance: what the rib gives at a collapse, what the traps hold, and the collapse window.
 
-Depths are counted downward from the rib's own top. ``collapse`` is counted from first rest of the cover, the
+Depths are counted downward from the rib's own top. ``collapse`` is counted from initial contact, the
 same at every station; where the gap is larger by ``late``, the rib collapses only by ``collapse - late``.
 """
 
@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
-"""collapse (mm, from first rest) -> (melt, inner trap, outer trap), each (n,) mm²."""
+"""collapse (mm, from initial contact) -> (melt, inner trap, outer trap), each (n,) mm²."""
 
 FULL = 99.0
 """Highest trap fill that is reported; stands for a trap that has no room left at all."""
@@ -152,7 +152,7 @@ def largest_holding(collapses: np.ndarray, surplus: np.ndarray) -> np.ndarray:
 class AreaGrid:
     """Melt and trap areas of all stations at a row of collapses; straight between the rows.
 
-    collapses : (m,) mm from first rest, ascending
+    collapses : (m,) mm from initial contact, ascending
     melt, inner, outer : (m, n) mm²
     """
 
@@ -179,7 +179,7 @@ def closed_form(
 ) -> AreasAt:
     """Return the areas at any collapse by the closed-form sections of every station.
 
-    late : (n,) mm, how much later than first rest the cover reaches the rib there
+    late : (n,) mm, how much later than initial contact the cover reaches the rib there
     scale : (n,) surveyed melt area over that of ``rib``; takes up what the plain section leaves out
     """
 

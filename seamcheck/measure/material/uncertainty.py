@@ -62,7 +62,7 @@ class Joint:
     path : (n,) mm light path, or None; fit : of the cover, or None
     grid : areas at a row of collapses, or None; trap_limit : share of the traps that may be filled
     late_worst : mm, largest gap less the smallest
-    travel : mm free from first rest, inf when free, NaN when unknown
+    travel : mm free from initial contact, inf when free, NaN when unknown
     height : (n,) mm of rib height and lateness together
     """
 

@@ -11,7 +11,7 @@ import numpy as np
 from seamcheck.catalogue.known import Known, rounded
 from seamcheck.catalogue.quantities import REASONS
 from seamcheck.measure.material import melt as me
-from seamcheck.measure.material.balance import first_rest, lateness
+from seamcheck.measure.material.balance import initial_contact, lateness
 from seamcheck.measure.material.track import Track
 from seamcheck.measure.table import Survey
 from seamcheck.settings.material import MaterialSettings
@@ -88,7 +88,7 @@ def collapse_window(
 ) -> CollapseWindow:
     """Smallest and largest collapse (mm) that suit the seam, and what limits them."""
     number = {key: known.value for key, known in settings.numbers.items()}
-    first, unknown, uppers = first_rest(tracks), [], []
+    first, unknown, uppers = initial_contact(tracks), [], []
     late, path, station = 0.0, "", -1
     for track in tracks:
         values = lateness(track, first, "gap_max")
@@ -167,7 +167,7 @@ def window_section(
     }
     if grid is None:
         return section
-    first = first_rest(tracks)
+    first = initial_contact(tracks)
     late = np.concatenate([lateness(track, first, "gap_max") for track in tracks])
     length = np.concatenate([track.length for track in tracks])
     flat = sum(
