@@ -67,7 +67,8 @@ def test_signals_leave_an_index_and_nothing_running(tmp_path, numbers):
         process.communicate(timeout=60)
     finally:
         process.kill()
-    assert process.returncode in (130, 0)
+    # A second Ctrl-C that comes when the scan has ended kills the interpreter on its way out: a shell sees 130 as well.
+    assert process.returncode in (130, 0, -signal.SIGINT)
     with sqlite3.connect(tmp_path / "out/store.sqlite") as db:
         assert [row[0] for row in db.execute("SELECT how FROM scans")] in (["stopped"], ["complete"])
     assert (tmp_path / "out/index.html").exists()
