@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 import shapely
-from shapely import LinearRing, LineString, MultiLineString, Polygon
+from shapely import LinearRing, LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 SPACING = 0.5
@@ -184,8 +183,3 @@ def _curvature(curve: LineString, s: np.ndarray, u: np.ndarray, closed: bool, ha
     with np.errstate(divide="ignore", invalid="ignore"):
         size = np.where(a * b * c > 0.0, 2.0 * twice / (a * b * c), 0.0)
     return size * np.where(np.sum((back + ahead) * u, axis=1) <= 0.0, 1.0, -1.0)
-
-
-def network(lines: Sequence[Line]) -> MultiLineString:
-    """All middle lines as one geometry, for buffers around them."""
-    return MultiLineString([LineString(np.vstack([x.points, x.points[:1]]) if x.closed else x.points) for x in lines])

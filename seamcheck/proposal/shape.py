@@ -14,7 +14,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import ABOVE, Axes, Column, column, common, cut_out, slab, united, without
-from seamcheck.proposal.room import Line, network
+from seamcheck.proposal.room import Line
 from seamcheck.proposal.section import Section
 from seamcheck.sections.pieces import Ring, ring_through, rings_of
 
@@ -112,14 +112,9 @@ def cut_joint(
 
 
 def _strips(lines: Sequence[Line], inner: float, outer: float) -> list[tuple[Ring, tuple[Ring, ...]]]:
-    """The strips that reach ``inner`` and ``outer`` mm to both sides of the middle lines: outline and holes of each.
-
-    Loops that stand alone keep lines and concentric arcs; where lines meet, strips of one width are united first.
-    """
-    if all(line.closed for line in lines):
-        rings = [ring_through(line.points) for line in lines]
-        return [(ring.offset(outer), (ring.offset(-inner),)) for ring in rings]
-    return rings_of(network(lines).buffer(max(inner, outer), quad_segs=64))
+    """The strips that reach ``inner`` and ``outer`` mm to both sides of closed middle lines: outline and holes."""
+    rings = [ring_through(line.points) for line in lines]
+    return [(ring.offset(outer), (ring.offset(-inner),)) for ring in rings]
 
 
 def _column(
