@@ -17,7 +17,7 @@ def intended_stop(travel: Mapping[str, Any], settings: Settings) -> Additions:
     travel : the entry 'free_travel'
     settings : uses intended_stop and collapse (mm)
     """
-    stop = float(getattr(settings, "intended_stop", 0.0))
+    stop = settings.intended_stop
     if stop <= 0:
         return Additions({})
     value = travel.get("value")
@@ -38,7 +38,7 @@ def flatness_stack(settings: Settings) -> Additions:
     collapse - (flatness of cover + flatness of rib - what the clamp presses flat). Without an entry for the
     last one, nothing is taken as pressed flat.
     """
-    given = getattr(settings, "tolerances", {})
+    given = settings.tolerances
     off = [given[key] for key in ("flatness_cover", "flatness_rib") if key in given]
     if not off:
         return Additions({})

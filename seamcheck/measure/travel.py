@@ -69,7 +69,7 @@ def free_travel(
     contact = initial_contact(survey)
     if not np.isfinite(contact):
         return Additions({"free_travel": value_of(None, why="no-opposite")})
-    sinking = Sinking(joint, survey, moving, contact, float(getattr(settings, "lateral_play", 0.0)))
+    sinking = Sinking(joint, survey, moving, contact, settings.lateral_play)
     along = [overlap for overlap in overlaps if overlap.is_stop]
     presses = [overlap for overlap in overlaps if not overlap.is_stop]
     places = _places(sinking, settings.collapse + _BEYOND, presses)[:_MOST_PLACES]
