@@ -276,6 +276,7 @@ REASONS: dict[str, str] = {
     "no-lip": "Nothing closes the flash trap on this side.",
     "other-rib": "Another rib of the same seam closes the flash trap on this side; it melts as well.",
     "no-flank": "No flank was met at this level.",
+    "nothing-below": "Nothing of the part lies below the rib at this level.",
     "straight": "The mid-line is straight here.",
     "depends": "A value that this one is made from was not measured here.",
     "broken-geometry": "The faces here do not close to a section.",

@@ -220,6 +220,8 @@ def measure_trap(
     nearest = np.min(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), axis=1, initial=np.inf)
     at_a = _first(lip_zone & (gap_a <= nearest[:, None] + _AS_NEAR))
     at_b = _first(lip_zone & (gap_b <= nearest[:, None] + _AS_NEAR))
+    bare = (by_lip | by_hanging) & np.isinf(nearest)  # nothing lies over the lip: it closes nothing
+    by_lip, by_hanging, closed = by_lip & ~bare, by_hanging & ~bare, closed & ~bare
     lip_u = np.fmin(np.where(at_a >= 0, _take(side.a, at_a), np.inf), np.where(at_b >= 0, _take(side.b, at_b), np.inf))
     # a wall: out to where it reaches the lowered underside
     wall_zone = by_wall[:, None] & (columns >= rise[:, None]) & exists

@@ -19,13 +19,13 @@ from seamcheck.measure.areas import Areas, SideSections, melt_area
 from seamcheck.measure.clamp_land import measure_land
 from seamcheck.measure.ends import interruptions
 from seamcheck.measure.flash_trap import Floor, find_floor, is_roofless, measure_trap, other_ribs, turned
-from seamcheck.measure.meaning import RibTop, runs_into_another, without_meaning
+from seamcheck.measure.meaning import RibTop, at_open_end, runs_into_another, without_meaning
 from seamcheck.measure.ridge import LOWERED, taken_off
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.turning import turn_radius, turns_to
 from seamcheck.sections.band import DEFLECTION, light_facets, near_facets
 from seamcheck.sections.intervals import Intervals, Side, decompose, side_of
-from seamcheck.sections.levels import crossings, nearest_end, support_offset
+from seamcheck.sections.levels import crossings, is_inside, nearest_end, support_offset
 from seamcheck.sections.slices import BASE, COVER, Segments, box_tree, cut
 from seamcheck.sections.stations import MOST, even_stations, event_stations, merge, place_on
 from seamcheck.sections.stretches import cell_lengths, weighted_median
@@ -469,8 +469,9 @@ def _below(cutter: _Cutter, section: _Section, floors: dict[str, Floor], height:
     put("wall_width", inner + outer, "broad")
     level = -(base_level + width)
     found = crossings(section.segments, cutter.rib_owner, level)
-    offset = support_offset(found, n, section.inner_edge, section.outer_edge, width)
-    put("support_offset", np.abs(offset), "no-flank")
+    inside = is_inside(section.segments, cutter.rib_owner, level)
+    offset = support_offset(found, n, section.inner_edge, section.outer_edge, width, inside)
+    put("support_offset", np.abs(offset), np.where(inside, "no-flank", "nothing-below"))
 
 
 def _free_travel(
@@ -531,10 +532,11 @@ def _blank_places_without_meaning(
     edges = section.inner_edge, section.outer_edge
     top = RibTop(cutter.region, cutter.holes, cutter.junctions, cutter.width, median)
     mark = without_meaning(path, section.s, section.points[:, :2], section.u, edges, top)
+    last = at_open_end(path, section.s)
     for key in columns:
         hit = mark != ""
         if key in _HOLD_EVERYWHERE:
-            hit &= np.isnan(columns[key]) & (why[key] != "hole")
+            hit &= (np.isnan(columns[key]) & (why[key] != "hole")) | last
         columns[key][hit] = np.nan
         why[key][hit] = mark[hit]
 

@@ -85,6 +85,6 @@ def test_the_support_below_the_rib_is_the_middle_of_its_wall():
     stem = outline(BASE, [(0.5, -8.0), (2.5, -8.0), (2.5, -0.9), (0.5, -0.9)])
     found = crossings(section([rib(wall=0.5), stem]), BASE, np.array([-4.0]))
     edges, beyond = np.array([0.6]), np.array([1.2])
-    assert support_offset(found, 1, edges, edges, beyond) == pytest.approx([1.5])
+    assert support_offset(found, 1, edges, edges, beyond, np.array([True])) == pytest.approx([1.5])
     broad = crossings(section([plate(-9.0, -1.0, -8.0, 8.0, owner=BASE)]), BASE, np.array([-4.0]))
     assert support_offset(broad, 1, edges, edges, beyond) == [0.0]
