@@ -13,7 +13,7 @@ from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, PARTLY, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of
+from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of, zero_of
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.bounds import JudgedPath, Step, unmeasured_columns
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
@@ -116,7 +116,7 @@ class _Case:
         if np.isfinite(by) and by > 0:
             args["by"] = change_of(by, bound.change_unit or QUANTITIES[key].unit)
         side = bound_key(rule, self.check, self.side)
-        is_below = bound.is_below_zero(value, slack_of(key, QUANTITIES[key].unit))
+        is_below = bound.is_below_zero(value, zero_of(key, QUANTITIES[key].unit))
         words = f"{side}.{BELOW_ZERO}" if is_below else side
         draft = self.judging.on_stretch(rule, self.view, stretch, station, words, args, f"{key}.{self.side}")
         found = replace(
