@@ -23,7 +23,10 @@ def slack_of(column: str, unit: str) -> float:
     return _SLACK_OF.get(column, SLACK.get(unit, 0.001))
 
 
-_ZERO_OF = {"draft_inner": 0.05, "draft_outer": 0.05}  # degrees: flanks that lean out by less lean as measured on chords
+_ZERO_OF = {
+    "draft_inner": 0.05,
+    "draft_outer": 0.05,
+}  # degrees: flanks that lean out by less lean as measured on chords
 
 
 def zero_of(column: str, unit: str) -> float:

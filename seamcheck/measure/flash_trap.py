@@ -16,6 +16,7 @@ from seamcheck.sections.section import Section
 
 SLIT = 0.5  # mm, widest slit between the cover's edge and a wall that still closes the trap
 TRAP_SEARCH = 3.0  # rib widths beside the flank within which a groove may be closed by a lip
+_NO_AREA = 1e-6  # mm²: of a trap that is none, because the opposite part ends with the rib
 _AS_NEAR = 0.01  # mm: a lip's top is reached where the gap is within this of its smallest
 
 
@@ -55,8 +56,13 @@ def trap_columns(
         columns[f"lip_gap_{name}"] = Column.of(trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", closed))
     areas = [trap.area for trap in traps.values()]
     neither = np.isnan(areas).all(axis=0)
+    none = [(trap.is_open == 1.0) & (trap.area < _NO_AREA) for trap in traps.values()]
+    bare = np.any(none, axis=0) & np.all(
+        [mark | np.isnan(area) for mark, area in zip(none, areas, strict=True)], axis=0
+    )
     with np.errstate(invalid="ignore", divide="ignore"):
-        columns["trap_room"] = Column.of(np.where(neither, 0.0, np.nan_to_num(areas).sum(axis=0)) / melt, "depends")
+        room = Column.of(np.where(neither, 0.0, np.nan_to_num(areas).sum(axis=0)) / melt, "depends")
+        columns["trap_room"] = room.without(bare, "bare-sides")
         for name, trap in traps.items():
             in_turn = turned(trap.area, trap.centre, bend if name == "outer" else -bend)
             columns[f"trap_room_{name}"] = Column.of(trap.area / (melt / 2), "no-shoulder")
