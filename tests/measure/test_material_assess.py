@@ -248,7 +248,7 @@ def test_rib_on_the_cover_takes_the_covers_material():
 )
 def test_everything_is_optional(keys):
     found = assess(survey(run()), MaterialSettings.from_table({key: PP[key] for key in keys}), 0.4)
-    document = found.as_dict()
+    document = found.document
     json.dumps(document, allow_nan=False)
     assert ("transmission" in document) == ("plaques" in keys)
     assert ("transmission" in found.columns["c1"]) == ("plaques" in keys)
@@ -261,7 +261,7 @@ def test_a_survey_without_numbers_is_taken():
     path = run()
     empty = replace(path, columns={key: np.full(801, np.nan) for key in path.columns}, reasons={})
     found = assess(survey(empty, travel=None), material(), 0.4)
-    json.dumps(found.as_dict(), allow_nan=False)
+    json.dumps(found.document, allow_nan=False)
     assert np.isnan(found.columns["c1"]["transmission"].values).all()
     assert found.values["collapse_window"]["value"] is None
     assert len(found.document["window"]["unknown"]) >= 2
