@@ -12,28 +12,28 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.contour import Contour
 from seamcheck.contour.holes import without_holes
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.beam_path import Entries, axis_of, entries, spread
 from seamcheck.measure.material.optics import scanner_entry
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
-from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Scanner
 
 _SEAM = 0.05  # mm beyond the strips between stations that count as between them
 _APART = 3.0  # mm: stations further apart than this have something between them that was not measured
 
 
-def rib_region(joint: Joint, view: View) -> BaseGeometry:
+def rib_region(joint: Joint, view: Frame) -> BaseGeometry:
     """The rib's top seen along the light, in the view."""
     return _in_view(joint.region, joint, view)
 
 
-def holes_region(joint: Joint, view: View) -> BaseGeometry:
+def holes_region(joint: Joint, view: Frame) -> BaseGeometry:
     """The holes that open in the rib's top, in the view."""
     return _in_view(shapely.MultiPolygon(without_holes(joint.region)[1]), joint, view)
 
 
-def _in_view(region: BaseGeometry, joint: Joint, view: View) -> BaseGeometry:
+def _in_view(region: BaseGeometry, joint: Joint, view: Frame) -> BaseGeometry:
     frame = joint.frame
 
     def to_view(xy: np.ndarray) -> np.ndarray:
@@ -43,7 +43,7 @@ def _in_view(region: BaseGeometry, joint: Joint, view: View) -> BaseGeometry:
 
 
 def light_corridor(
-    joint: Joint, contour: Contour, survey: Survey, view: View, margin: float, scanner: Scanner | None
+    joint: Joint, contour: Contour, survey: Survey, view: Frame, margin: float, scanner: Scanner | None
 ) -> BaseGeometry:
     """What the light to the rib's top takes of the cover's top face, in the view, with some margin (mm) round it.
 
@@ -76,7 +76,7 @@ def light_corridor(
 
 
 def _strips(
-    path: PathSurvey, found: Entries, view: View, margin: float, widens: float
+    path: PathSurvey, found: Entries, view: Frame, margin: float, widens: float
 ) -> tuple[list[BaseGeometry], list[BaseGeometry]]:
     """Strips between neighbouring stations, in the view: of the rib's top, and of the light on the cover's top."""
     half, across = rib_width(path)[:, None] / 2, path.u @ view.axes[:2].T

@@ -18,7 +18,6 @@ from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
 from seamcheck.measure.table import Survey
 from seamcheck.measure.travel import free_travel
-from seamcheck.sections.facing import View
 from seamcheck.settings.settings import Settings
 
 
@@ -41,7 +40,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     scanner, margin = settings.scanner, settings.beam_margin
     found |= light(joint, contour, survey, scanner)
     found |= intended_stop(found.values["free_travel"], settings) | flatness_stack(settings)
-    corridor = light_corridor(joint, contour, survey, View.of(joint), margin, scanner)
+    corridor = light_corridor(joint, contour, survey, joint.view, margin, scanner)
     found |= clamp_values(joint, contour, survey, settings.clamp, corridor, margin)
     found |= tool_setback(found.values["beam_angle"], scanner, settings.clamp.height)
     found |= neighbours(joint)

@@ -12,6 +12,7 @@ import numpy as np
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Column, Value, value_of
 from seamcheck.measure.beam_path import (
     Entries,
@@ -27,7 +28,7 @@ from seamcheck.measure.beam_path import (
 from seamcheck.measure.material.optics import cover_shift, spot_stretch
 from seamcheck.measure.obstacles import Obstacles
 from seamcheck.measure.table import PathSurvey, Shade, Survey, rib_width
-from seamcheck.sections.facing import Sheet, View
+from seamcheck.sections.facing import Sheet
 from seamcheck.settings.tables import Scanner
 
 COLUMNS = (
@@ -45,7 +46,7 @@ def light(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | Non
     """
     if scanner is None:
         return Additions({"beam_angle": value_of(None, why="no-scanner")})
-    view = View.of(joint)
+    view = joint.view
     lit, tops, source = lighting(joint, contour, survey, scanner, view)
     columns, dark = {}, {}
     worst, largest = value_of(None, why="no-cover"), value_of(None, why="no-cover")
@@ -110,7 +111,7 @@ def _chief(path: PathSurvey, top: Top, source: Source, joint: Joint, index: floa
 
 
 def _clear(
-    path: PathSurvey, top: Top, source: Source, joint: Joint, scanner: Scanner, lit: Sheet, view: View,
+    path: PathSurvey, top: Top, source: Source, joint: Joint, scanner: Scanner, lit: Sheet, view: Frame,
     obstacles: Obstacles,
 ) -> tuple[np.ndarray, list[tuple[str, int] | None], Shade]:  # fmt: skip
     """Share of the rays that arrive at every station, one face that stands in the way of others, and the shade."""

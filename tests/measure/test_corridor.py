@@ -12,7 +12,6 @@ from measuring import measure
 from scipy.optimize import brentq
 
 from seamcheck.measure.corridor import light_corridor, tool_setback
-from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Clamp, Scanner
 
 
@@ -43,7 +42,7 @@ def test_land_begins_beyond_the_refracted_cone(half_angle):
 def crossed(parts, scanner: Scanner, margin: float, towards: tuple[float, float]) -> tuple[float, float]:
     """Nearest and farthest distance from the axis at which a line that leaves it square crosses the light's room."""
     found = measure(parts)
-    view = View.of(found.joint)
+    view = found.joint.view
     room = light_corridor(found.joint, found.contour, found.survey, view, margin, scanner)
     ends = view.local(np.array([[0.0, 0.0, 0.0], [40.0 * towards[0], 40.0 * towards[1], 0.0]]))[:, :2]
     line = shapely.LineString(ends).intersection(room)
