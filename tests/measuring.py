@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from types import SimpleNamespace
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -13,6 +12,7 @@ from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.contour import Contour, trace_contour
 from seamcheck.joint import Joint, find_joints
 from seamcheck.measure import Survey, survey_joint
+from seamcheck.settings.settings import Settings
 
 DEFAULTS = {
     "cover": None,
@@ -24,9 +24,9 @@ DEFAULTS = {
 }
 
 
-def settings(**changes: Any) -> SimpleNamespace:
-    """What the measuring steps read of the settings."""
-    return SimpleNamespace(**{**DEFAULTS, **changes})
+def settings(**changes: Any) -> Settings:
+    """The settings that the measuring steps go by; no room beside the light unless a test asks for it."""
+    return replace(Settings(), **{**DEFAULTS, **changes})
 
 
 def assembly(parts: Sequence[tuple]) -> Assembly:

@@ -8,7 +8,7 @@ from typing import Any
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.clamp import clamp_values
-from seamcheck.measure.corridor import light_corridor, tool_setback
+from seamcheck.measure.corridor import light_corridor, tool_setbacks
 from seamcheck.measure.flash import flash_values
 from seamcheck.measure.light import light
 from seamcheck.measure.moving import Moving
@@ -23,7 +23,6 @@ from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.travel import free_travel
 from seamcheck.sections.facing import View
 from seamcheck.settings.settings import Settings
-from seamcheck.settings.tables import Clamp
 
 
 def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Settings) -> Survey:
@@ -42,15 +41,13 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     values = {**survey.interface, "overlap": overlap_value(overlaps, joint), **path_values(joint, contour)}
     values["free_travel"] = free_travel(joint, survey, settings, moving, overlaps)
     values |= shades(joint, survey) | rib_holes(joint, survey)
-    scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
-    lit, columns, reasons, dark = light(joint, contour, survey, scanner)
+    given = settings.light(joint.id)
+    lit, columns, reasons, dark = light(joint, contour, survey, given)
     values |= lit
     values |= intended_stop(values["free_travel"], settings)
     values |= flatness_stack(settings)
-    clamp = getattr(settings, "clamp", None) or Clamp()
-    corridor = light_corridor(joint, contour, survey, View.of(joint), margin, scanner)
-    values |= clamp_values(joint, contour, survey, clamp, corridor, margin)
-    values |= tool_setback(values["beam_angle"], scanner, clamp.height)
+    corridor = light_corridor(joint, contour, survey, View.of(joint), given)
+    values |= clamp_values(joint, contour, survey, settings.clamp, corridor, given.margin)
     values |= neighbours(joint)
     if joint.rib_on != "none":
         values |= flash_values(joint, contour, survey, values["neighbour_distance"].get("places", ()))
@@ -65,7 +62,10 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
         )
         for path in survey.paths
     )
-    return replace(survey, paths=paths, interface=values)
+    found = replace(survey, paths=paths, interface=values)
+    half_angle = 0.0 if given.scanner is None else given.scanner.half_angle
+    values |= tool_setbacks(found, half_angle, settings.clamp.height)
+    return found
 
 
 def _with(path: PathSurvey, columns: dict[str, Any], reasons: dict[str, Any], dark: Shade | None) -> PathSurvey:

@@ -21,13 +21,9 @@ from seamcheck.measure.material.optics import cover_shift, entry_points, refract
 from seamcheck.measure.path import Course, field_circle
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.sections.facing import FaceList, Sheet, View, cross
-from seamcheck.settings.tables import Scanner
+from seamcheck.settings.tables import Light, Scanner
 
-COLUMNS = (
-    "beam_angle", "spot_offset", "spot_stretch", "path_in_cover", "light_lean", "light_enters_inner",
-    "light_enters_outer", "light_clear",
-)  # fmt: skip
-_ACROSS = (-0.998, 0.0, 0.998)  # of half the rib's width: where the light must arrive
+_ACROSS = (-0.998, 0.0, 0.998)  # of half the light's width: where it must arrive
 _RIM = 8  # rays round the cone
 _TOP = 0.02  # mm: how far the entry may lie off the cover's top face
 _OFF = 0.01  # mm from the top at which a ray begins
@@ -42,7 +38,7 @@ class Top:
 
 
 def light(
-    joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | None
+    joint: Joint, contour: Contour, survey: Survey, given: Light
 ) -> tuple[
     dict[str, dict[str, Any]], dict[str, dict[str, np.ndarray]], dict[str, dict[str, np.ndarray]], dict[str, Shade]
 ]:
@@ -50,6 +46,7 @@ def light(
 
     Without a scanner there are no columns: the angle is not evaluated, and nothing is guessed.
     """
+    scanner = given.scanner
     if scanner is None:
         return {"beam_angle": {"value": None, "at": None, "why": "no-scanner"}}, {}, {}, {}
     view = View.of(joint)
@@ -65,9 +62,8 @@ def light(
     places: list[dict[str, Any]] = []
     obstacles = _Obstacles(joint, view)
     for path in survey.paths:
-        found = _chief(path, tops[path.id], source, joint, scanner.index)
-        found |= _taken(path, _entries(path, tops[path.id], source, scanner.index), scanner)
-        share, blockers, dark[path.id] = _clear(path, tops[path.id], source, joint, scanner, lit, view, obstacles)
+        found = _chief(path, tops[path.id], source, joint, given.index)
+        share, blockers, dark[path.id] = _clear(path, tops[path.id], source, joint, given, lit, view, obstacles)
         found["light_clear"] = share
         columns[path.id] = found
         reasons[path.id] = {key: np.where(np.isnan(v), "no-cover", "") for key, v in found.items()}
@@ -93,44 +89,77 @@ def light(
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Entries:
-    """Where light enters the cover on its way to both edges of the rib's top, station by station.
+    """Where the light enters the cover on its way to both of its edges at the level of the rib's top.
 
-    inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one
+    inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one; width : (n,) mm
+    of the light at the level of the rib's top, in the section; spread : mm by which the beam's cone widens to each
+    side for each mm of its way in the plastic
     """
 
     inner: np.ndarray
     outer: np.ndarray
     way: np.ndarray
+    width: np.ndarray
+    spread: float = 0.0
+
+    def columns(self, path: PathSurvey) -> dict[str, np.ndarray]:
+        """What the light takes of the cover's top and at the rib, in the section: mm from P, with its cone."""
+        inner, outer = (((x - path.points) * path.u).sum(axis=1) for x in (self.inner, self.outer))
+        wider = self.way * self.spread
+        return {"light_enters_inner": inner - wider, "light_enters_outer": outer + wider, "light_width": self.width}
 
 
-def entries(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner) -> dict[str, Entries]:
+def entries(joint: Joint, contour: Contour, survey: Survey, given: Light) -> dict[str, Entries]:
     """Entries of every path: each station by its own thickness, its own top and the tilt of that top."""
-    view = View.of(joint)
+    view, scanner = View.of(joint), given.scanner
+    if scanner is None:
+        return {path.id: _straight(path, joint, view, given.spot) for path in survey.paths}
     faces = FaceList.of({i: joint.bodies[i] for i in joint.cover}, view, 1.0, _zone_of_seam(joint, contour, view))
     lit = faces.facets(view, 1.0)
     tops = {path.id: _tops(path, joint, view, faces, lit) for path in survey.paths}
     source = _source(joint, contour, scanner, view, tops)
-    return {path.id: _entries(path, tops[path.id], source, scanner.index) for path in survey.paths}
+    found = {}
+    for path in survey.paths:
+        top = tops[path.id]
+        width = _width(path, top, source, joint, given)
+        (inner, way), (outer, other) = (
+            _entry(path.points + side * width[:, None] / 2 * path.u, top, source, given.index) for side in (-1.0, 1.0)
+        )
+        found[path.id] = Entries(inner, outer, np.fmax(way, other), width, spread(scanner, given.index))
+    return found
 
 
-def _entries(path: PathSurvey, top: Top, source: Source, index: float) -> Entries:
-    half = rib_width(path)[:, None] / 2
-    (inner, way), (outer, other) = (
-        _entry(path.points + side * half * path.u, top, source, index) for side in (-1.0, 1.0)
-    )
-    return Entries(inner, outer, np.fmax(way, other))
+def _straight(path: PathSurvey, joint: Joint, view: View, spot: float | None) -> Entries:
+    """Entries of light along the beam."""
+    width = rib_width(path) if spot is None else np.full(len(path.s), spot)
+    depth = through(path, joint.rib_on)
+    up = path.points + depth[:, None] * view.up
+    return Entries(up - width[:, None] / 2 * path.u, up + width[:, None] / 2 * path.u, depth, width)
 
 
-def spread(scanner: Scanner) -> float:
+def _width(path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light) -> np.ndarray:
+    """(n,) mm, of the light at the level of the rib's top, in the section; the rib's where no spot is given.
+
+    A spot of the width d that comes from aside is an ellipse there; its width in the section is d / cos of the light's
+    lean in the section.
+    """
+    if given.spot is None:
+        return rib_width(path)
+    with np.errstate(invalid="ignore"):
+        ray, _, _ = _aim(path.points, top, source, given.index)
+        lean = (ray * path.u).sum(axis=1) / (ray @ joint.beam)
+    return np.asarray(given.spot * np.sqrt(1.0 + lean**2))
+
+
+def through(path: PathSurvey, rib_on: str) -> np.ndarray:
+    """(n,) mm from P up to the cover's top: its plastic, and the gap below it."""
+    depth = np.asarray(path.columns["cover_thickness"], dtype=float)
+    return depth if rib_on == "cover" else depth + np.maximum(np.nan_to_num(path.columns["gap"]), 0.0)
+
+
+def spread(scanner: Scanner, index: float) -> float:
     """mm by which the beam's cone widens to each side for each mm of its way in the plastic."""
-    return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index)))
-
-
-def _taken(path: PathSurvey, found: Entries, scanner: Scanner) -> dict[str, np.ndarray]:
-    """What the light takes of the cover's top in the section, mm from P, with its cone."""
-    inner, outer = (((x - path.points) * path.u).sum(axis=1) for x in (found.inner, found.outer))
-    wider = found.way * spread(scanner)
-    return {"light_enters_inner": inner - wider, "light_enters_outer": outer + wider}
+    return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / index)))
 
 
 def _entry(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray]:
@@ -275,12 +304,12 @@ def _chief(path: PathSurvey, top: Top, source: Source, joint: Joint, index: floa
 
 
 def _clear(
-    path: PathSurvey, top: Top, source: Source, joint: Joint, scanner: Scanner, lit: Sheet, view: View,
+    path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light, lit: Sheet, view: View,
     obstacles: _Obstacles,
 ) -> tuple[np.ndarray, list[tuple[str, int] | None], Shade]:  # fmt: skip
     """Share of the rays that arrive at every station, one face that stands in the way of others, and the shade."""
-    n = len(path.s)
-    width = rib_width(path)
+    n, half_angle = len(path.s), 0.0 if given.scanner is None else given.scanner.half_angle
+    width = _width(path, top, source, joint, given)
     total, arrived = np.zeros(n), np.zeros(n)
     blocker: list[tuple[str, int] | None] = [None] * n
     known = np.flatnonzero(np.isfinite(top.normal[:, 0]) & np.isfinite(width))
@@ -290,9 +319,9 @@ def _clear(
         rays, clear = 0, np.zeros(len(known))
         hit, stopper = np.full((len(known), 3), np.nan), np.full(len(known), "", dtype=object)
         targets = path.points[known] + (across * width[known] / 2)[:, None] * path.u[known]
-        chief, _, _ = _aim(targets, here, source, scanner.index)
-        for ray in _cone(chief, np.radians(scanner.half_angle)):
-            entry, _ = _enter(targets, here, ray, scanner.index)
+        chief, _, _ = _aim(targets, here, source, given.index)
+        for ray in _cone(chief, np.radians(half_angle)):
+            entry, _ = _enter(targets, here, ray, given.index)
             sound = np.isfinite(entry).all(axis=1)
             blocked = np.ones(len(known), dtype=bool)
             reach = np.full(len(known), np.inf)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any, Protocol
 
 import numpy as np
@@ -16,10 +16,12 @@ from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
 from seamcheck.joint.constants import LARGEST_GAP
 from seamcheck.measure.areas import Areas, SideSections, melt_area
+from seamcheck.measure.bends import Bends
 from seamcheck.measure.clamp_land import measure_land
 from seamcheck.measure.ends import interruptions
 from seamcheck.measure.flash_trap import Floor, find_floor, is_roofless, measure_trap, other_ribs, turned
-from seamcheck.measure.meaning import RibTop, runs_into_another, without_meaning
+from seamcheck.measure.light import entries
+from seamcheck.measure.meaning import NO_MEANING, RibTop, runs_into_another, without_meaning
 from seamcheck.measure.ridge import LOWERED, taken_off
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.measure.turning import turn_radius, turns_to
@@ -103,14 +105,16 @@ class _Cutter:
     def __init__(self, joint: Joint, contour: Contour, settings: Settings) -> None:
         self.joint, self.contour, self.settings = joint, contour, settings
         self.width = contour.rib_width
-        self.reach = max(6.0, 6.0 * contour.rib_width)
+        self.light = settings.light(joint.id)
+        self.reach = max(6.0, 6.0 * contour.rib_width, self.light.spot or 0.0)
         self.up = joint.up
         self.rib_owner = BASE if joint.up > 0 else COVER
         self.region, holes = without_holes(joint.region)
         self.holes = shapely.MultiPolygon(holes)
         self.border = Border(self.region)
+        self.bends = Bends.of(joint)
         self.land_soup = light_facets(joint, contour, max(LAND_REACH, self.reach))
-        self.soup = near_facets(joint, contour, self.reach)
+        self.soup = near_facets(joint, contour, self.reach, (self.light.spot or 0.0) / 2)
         self.tree = box_tree(self.soup)
         self.nodes = cKDTree(np.concatenate([path.points[:, :2] for path in contour.paths]))
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
@@ -131,6 +135,8 @@ class _Cutter:
         slope = _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
         segments = _levelled(segments, top, slope)
         extra = np.column_stack([-found.inner_edge, found.outer_edge])
+        if self.light.spot is not None:
+            extra = np.column_stack([extra, *(np.full(len(s), end * self.light.spot / 2) for end in (-1.0, 1.0))])
         intervals = decompose(segments, len(s), extra, self.rib_owner, self.up, self.reach)
         return _Section(
             s, np.column_stack([found.flat, top]), found.u, found.inner_edge, found.outer_edge, slope, segments,
@@ -143,7 +149,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
 
     Parameters
     ----------
-    settings : uses collapse, beam_margin and station_spacing (mm)
+    settings : uses collapse, station_spacing (mm) and the light onto the joint
     """
     cutter = _Cutter(joint, contour, settings)
     measured = [(path, _measured_sections(cutter, path)) for path in contour.paths]
@@ -157,7 +163,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
         for (path, section), strip, floor in zip(measured, strips, floors, strict=True)
     )
     frame = joint.frame
-    return Survey(
+    survey = Survey(
         paths,
         {name: frame.world(place) for name, place in contour.junctions.items()},
         interruptions(contour, frame),
@@ -165,6 +171,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
         joint.rib_part,
         joint.counter_part,
     )
+    return _with_land(cutter, survey, sections)
 
 
 @dataclass(frozen=True, slots=True)
@@ -298,7 +305,9 @@ def _path_survey(
     drop = settings.collapse + contact
     radius = turn_radius(path.s, path.points[:, :2], path.length, path.closed, section.s)
     with np.errstate(divide="ignore"):
-        bend = turns_to(path.s, path.points[:, :2], path.length, path.closed, section.s, section.u) / radius
+        over_a_mm = turns_to(path.s, path.points[:, :2], path.length, path.closed, section.s, section.u) / radius
+    bend = cutter.bends.at(section.points[:, :2], section.u, section.inner_edge, section.outer_edge)
+    bend = np.where(np.isfinite(bend), bend, over_a_mm)
     in_turn, in_corner = {}, {}
     others = {name: other_ribs(side, floors[name], joint.rib_faces) for name, side in sides.items()}
     for name, side in sides.items():
@@ -327,12 +336,11 @@ def _path_survey(
     gap, gap_min, gap_max = strip
     for key, values in (("gap", gap), ("gap_min", gap_min), ("gap_max", gap_max)):
         put(key, values, "no-opposite")
-    shade = _cover(section, put)
+    shade = _cover(section, put, cutter.light.spot)
     roofless = {name: is_roofless(side, edges[name]) for name, side in sides.items()}
     _blank_traps_under_holes(roofless, columns, why)
     _below(cutter, section, floors, height, put)
     put("free_travel", _free_travel(cutter, section, floors, others, contact), "free")
-    clamp_side = _land(cutter, path, section, put)
     put(
         "turn_radius",
         np.where(np.isinf(radius), np.nan, radius),
@@ -361,7 +369,7 @@ def _path_survey(
         {key: np.asarray(value, dtype=str) for key, value in why.items()},
         section.outer.floor_face[:, 0],
         section.outer.roof_face[:, 0],
-        clamp_side,
+        "",
         areas_at,
         cutter.up * section.slope,
         shade,
@@ -413,8 +421,8 @@ def _flanks(cutter: _Cutter, section: _Section, height: np.ndarray, put: Put) ->
     put("rib_width_root", root, np.where(np.isnan(height), "no-shoulder", "no-flank"))
 
 
-def _cover(section: _Section, put: Put) -> Shade:
-    """Thickness of the cover and light over the strip of the rib top; what of the strip lies in the shade."""
+def _cover(section: _Section, put: Put, spot: float | None) -> Shade:
+    """Thickness of the cover over the strip of the rib top; light over that of the spot, and what of it is shaded."""
     outer, inner = section.outer, section.inner
     over_p = outer.stretches[:, 0] > 0
     seen = (outer.stretches > 0).any(axis=1) & (inner.stretches > 0).any(axis=1)
@@ -434,10 +442,14 @@ def _cover(section: _Section, put: Put) -> Shade:
         plastic = np.where(covered[None], np.stack([side.plastic_a, side.plastic_b]), np.nan)
         least = np.fmin(least, _nan_reduce(np.fmin, plastic))
         most = np.fmax(most, _nan_reduce(np.fmax, plastic))
+        taken = strip if spot is None else _within_strip(side, np.full(len(edge), spot / 2))
+        run = np.where(taken, side.b - side.a, 0.0)
         total += run.sum(axis=1)
-        lit = (side.stretches <= 1) & ~side.blocked
+        # beside the rib light must pass the cover; over the rib a hole in it is another finding
+        lit = (side.stretches == 1) | (strip & (side.stretches == 0))
+        lit &= ~side.blocked
         clear += (run * lit).sum(axis=1)
-        dark.append(_shaded(strip & (run > _PARTED) & ~lit, side, out))
+        dark.append(_shaded(taken & (run > _PARTED) & ~lit, side, out))
     strip_missing = np.where(hole | (~over_p & seen), "hole", np.where(over_p, "no-rib", "no-cover"))
     put("cover_thickness_min", np.where(hole, np.nan, least), strip_missing)
     put("cover_thickness_max", np.where(hole, np.nan, most), strip_missing)
@@ -492,9 +504,31 @@ def _free_travel(
     return least - contact
 
 
-def _land(cutter: _Cutter, path: Path, section: _Section, put: Put) -> str:
-    """Clamp land toward the side on which the cover's free edge is nearer; that side, '' without a free edge."""
-    settings, up = cutter.settings, cutter.up
+def _with_land(cutter: _Cutter, survey: Survey, sections: Sequence[_Section]) -> Survey:
+    """The survey with what the light takes of the cover's top, where that is not just the rib's width, and the land."""
+    joint, given = cutter.joint, cutter.light
+    is_plain = given.spot is None and given.scanner is None
+    found = {} if is_plain else entries(joint, cutter.contour, survey, given)
+    paths = []
+    for path, section in zip(survey.paths, sections, strict=True):
+        taken = {} if is_plain else found[path.id].columns(path)
+        land, why, side = _land(cutter, path, section, taken)
+        missing = {key: np.where(np.isnan(values), "no-cover", "") for key, values in taken.items()}
+        columns, reasons = {**path.columns, **taken, **land}, {**path.reasons, **missing, **why}
+        paths.append(replace(path, columns=columns, reasons=reasons, clamp_side=side))
+    return replace(survey, paths=tuple(paths))
+
+
+def _land(
+    cutter: _Cutter, path: PathSurvey, section: _Section, taken: Mapping[str, np.ndarray]
+) -> tuple[dict[str, np.ndarray], dict[str, np.ndarray], str]:
+    """Clamp land toward the side on which the cover's free edge is nearer; that side, '' without a free edge.
+
+    Parameters
+    ----------
+    taken : what the light takes of the cover's top, where that is not just over the rib's top; else {}
+    """
+    up = cutter.up
     n = len(section.s)
     wide = cut(cutter.land_soup, section.points[:, :2], section.u, LAND_REACH)
     plastic = section.outer.plastic_a[:, 0]
@@ -507,13 +541,22 @@ def _land(cutter: _Cutter, path: Path, section: _Section, put: Put) -> str:
     edge = {name: np.where(value < LAND_REACH - 1e-3, value, np.inf) for name, value in edge.items()}
     inner_first = np.sum(edge["inner"] < edge["outer"]) > np.sum(edge["outer"] < edge["inner"])
     side = "inner" if inner_first else "outer"
-    start = (section.inner_edge if side == "inner" else section.outer_edge) + settings.beam_margin
+    own = section.inner_edge if side == "inner" else section.outer_edge
+    start = own
+    if taken:
+        enters = (-1.0 if side == "inner" else 1.0) * taken[f"light_enters_{side}"]
+        start = np.where(np.isfinite(enters), enters, own)
+    start = start + cutter.light.margin
     land = measure_land(wide, n, start, side == "outer", up, section.points[:, 2])
     no_edge = ~np.isfinite(edge[side])
-    reason = np.where(no_edge, "no-edge", land.why)
-    put("clamp_land", np.where(no_edge, np.nan, land.width), reason)
-    put("clamp_tilt", np.where(no_edge, np.nan, land.tilt), reason)
-    return "" if no_edge.all() else side
+    meaningless = np.isin(path.reasons["rib_width_top"], NO_MEANING)
+    reason = np.where(no_edge, "no-edge", land.why).astype(object)
+    columns, why = {}, {}
+    for key, values in (("clamp_land", land.width), ("clamp_tilt", land.tilt)):
+        columns[key] = np.where(no_edge | meaningless, np.nan, values)
+        missing = np.where(meaningless, path.reasons["rib_width_top"], reason)
+        why[key] = np.where(np.isnan(columns[key]), missing, "").astype(str)
+    return columns, why, "" if no_edge.all() else side
 
 
 def _extent(segments: Segments, owner: int, n: int, outer: bool) -> np.ndarray:
