@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -14,19 +14,12 @@ from seamcheck.joint import Joint, find_joints
 from seamcheck.measure import Survey, survey_joint
 from seamcheck.settings.settings import Settings
 
-DEFAULTS = {
-    "cover": None,
-    "base": None,
-    "beam": None,
-    "collapse": 0.4,
-    "beam_margin": 0.0,
-    "station_spacing": 0.5,
-}
+DEFAULTS = {"collapse": 0.4, "beam_margin": 0.0, "station_spacing": 0.5}
 
 
 def settings(**changes: Any) -> Settings:
-    """The settings that the measuring steps go by; no room beside the light unless a test asks for it."""
-    return replace(Settings(), **{**DEFAULTS, **changes})
+    """Settings for the measuring steps."""
+    return Settings(**{**DEFAULTS, **changes})
 
 
 def assembly(parts: Sequence[tuple]) -> Assembly:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
 
 import numpy as np
 import shapely
@@ -12,7 +11,8 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.contour import Contour
 from seamcheck.contour.holes import without_holes
 from seamcheck.joint import Joint
-from seamcheck.measure.light import Entries, axis_of, entries, spread, through
+from seamcheck.measure.additions import Additions, Value, value_of
+from seamcheck.measure.beam_path import SIDES, Entries, axis_of, entries, spread, through
 from seamcheck.measure.material.optics import scanner_entry
 from seamcheck.measure.table import PathSurvey, Survey
 from seamcheck.sections.facing import View
@@ -117,7 +117,7 @@ def _drawn_in(region: BaseGeometry, axis: np.ndarray, distance: float, depth: fl
     return shapely.transform(region, entry)
 
 
-def tool_setbacks(survey: Survey, half_angle: float, height: float) -> dict[str, dict[str, Any]]:
+def tool_setbacks(survey: Survey, half_angle: float, height: float) -> Additions:
     """How far an upright side of the clamp must stand back from the light's corridor so as not to shade it, per side.
 
     Parameters
@@ -130,14 +130,13 @@ def tool_setbacks(survey: Survey, half_angle: float, height: float) -> dict[str,
     Light that comes from the inner side passes over a tool on the inner side and leaves one on the outer side alone:
     height times the tangent of the lean towards the tool's side and the half-angle together, 0 where that is negative.
     """
-    return {
-        f"tool_setback_{side}": _setback(survey.paths, sign, half_angle, height)
-        for side, sign in (("inner", -1.0), ("outer", 1.0))
-    }
+    return Additions(
+        {f"tool_setback_{side}": _setback(survey.paths, sign, half_angle, height) for side, sign in SIDES.items()}
+    )
 
 
-def _setback(paths: Sequence[PathSurvey], sign: float, half_angle: float, height: float) -> dict[str, Any]:
-    found: dict[str, Any] = {"value": None, "at": None, "why": "no-scanner"}
+def _setback(paths: Sequence[PathSurvey], sign: float, half_angle: float, height: float) -> Value:
+    found = value_of(None, why="no-scanner")
     for path in paths:
         lean = sign * np.asarray(path.columns.get("light_lean", np.empty(0)), dtype=float)
         if not np.isfinite(lean).any():
@@ -145,5 +144,5 @@ def _setback(paths: Sequence[PathSurvey], sign: float, half_angle: float, height
         k = int(np.nanargmax(lean))
         back = max(0.0, float(height * np.tan(np.radians(min(float(lean[k]) + half_angle, 89.0)))))
         if found["value"] is None or back > found["value"]:
-            found = {"value": back, "at": [float(c) for c in path.points[k]], "why": ""}
+            found = value_of(back, path.points[k])
     return found

@@ -123,7 +123,7 @@ def leaning(*degrees: float) -> Survey:
 )
 def test_each_side_of_the_clamp_stands_back_by_its_own_rays(half_angle, inner, outer):
     """The light leans by 10 and 2 degrees from the inner side: the outer one sees only what the cone adds to -2."""
-    found = tool_setbacks(leaning(-10.0, -2.0), half_angle, 12.0)
+    found = tool_setbacks(leaning(-10.0, -2.0), half_angle, 12.0).values
     assert found["tool_setback_inner"]["value"] == pytest.approx(12.0 * inner)
     assert found["tool_setback_inner"]["at"] == [0.0, 1.0, 2.0]
     expected = 12.0 * np.tan(np.radians(3.0)) if outer is None else outer
