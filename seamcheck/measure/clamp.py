@@ -8,6 +8,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
@@ -167,7 +168,7 @@ def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin:
     missing.sort(key=lambda run: -run[0])
     value = held / total if total else None
     places = [
-        {"value": value, "at": at, "why": f"Here {length:.1f} mm of it have none.", "length": length}
+        {"value": value, "at": at, "why": say("place.no-land", length=length), "length": length}
         for length, at in missing
     ]
     return {**places[0], "places": places} if places else {"value": value, "at": None, "why": ""}

@@ -14,6 +14,7 @@ from typing import Any
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.kernel.distance import line_hits
@@ -427,4 +428,4 @@ def _meet(start: np.ndarray, way: np.ndarray, corners: np.ndarray) -> np.ndarray
 def _who(blocker: tuple[str, int] | None, joint: Joint) -> str:
     if blocker is None:
         return ""
-    return f"'{joint.parts[blocker[0]].name or blocker[0]}' stands in the light."
+    return say("place.light", part=f"'{joint.parts[blocker[0]].name or blocker[0]}'")

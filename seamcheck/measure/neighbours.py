@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
@@ -39,7 +40,7 @@ def neighbours(joint: Joint) -> dict[str, dict[str, Any]]:
         {
             "value": distance,
             "at": [float(c) for c in at],
-            "why": f"'{joint.parts[ident].name or ident}' stands there.",
+            "why": say("place.stands", part=f"'{joint.parts[ident].name or ident}'"),
             "faces": [{"part": joint.rib_part, "face": rib_face}, {"part": ident, "face": face}],
         }
         for distance, ident, face, rib_face, at in near

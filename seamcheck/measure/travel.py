@@ -7,6 +7,7 @@ from typing import Any
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.moving import Moving
@@ -82,7 +83,7 @@ def _with_overlaps(places: list[dict[str, Any]], along: Sequence[Overlap], sinki
         pair = {overlap.cover[0], overlap.other[0]}
         known = [p["value"] + contact for p in found if {face["part"] for face in p.get("faces", ())} == pair]
         if not any(value <= -overlap.depth + 0.05 for value in known):
-            cover, other = (parts[part].name or part for part in (overlap.cover[0], overlap.other[0]))
-            why = f"There '{cover}' is drawn {overlap.depth:.2f} mm into '{other}'."
+            cover, other = (f"'{parts[part].name or part}'" for part in (overlap.cover[0], overlap.other[0]))
+            why = say("place.into", cover=cover, other=other, depth=overlap.depth)
             found.append(overlap.place(-overlap.depth - contact, why))
     return sorted(found, key=lambda place: place["value"])
