@@ -15,13 +15,13 @@ from seamcheck.assembly.parts import Assembly, ModelFile, Part
 from seamcheck.catalogue.cautions import (
     ALWAYS_ASSUMED,
     ALWAYS_LEFT_OUT,
-    CAUTIONS,
+    CAUTION_TEXTS,
     NO_RIB,
     RULE_OFF,
     SCAN_FIELD,
     remark,
 )
-from seamcheck.catalogue.message import Amount, Message, Sentence, message_of
+from seamcheck.catalogue.message import NOTE, Amount, Message, Sentence, message_of
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import OFF, Rule, slack_of
 from seamcheck.document import records
@@ -89,7 +89,8 @@ def not_reviewed_document(
 
 def _reason(refusal: NotReviewed) -> records.Reason:
     said = message_of(refusal.message)
-    return records.Reason(code=refusal.code, message=said.text, key=said.key, args=said.args, parts=said.parts)
+    key = refusal.code if said.key == NOTE else said.key
+    return records.Reason(code=refusal.code, message=said.text, key=key, args=said.args, parts=said.parts)
 
 
 def schema() -> dict[str, Any]:
@@ -137,7 +138,7 @@ def _plain_document(
         reasons=dict(REASONS),
         assumptions=_assumptions(settings),
         not_checked=not_checked,
-        cautions=list(CAUTIONS),
+        cautions=[remark(key) for key in CAUTION_TEXTS],
         view=UNSET if view is None else view,
     )  # fmt: skip
     return plain(document)

@@ -82,7 +82,7 @@ class Reason(Record, frozen=True, kw_only=True):
 
     code: Annotated[str, _one_of(REFUSALS)]
     message: str
-    key: Annotated[str, Meta(description="of the sentence")]
+    key: Annotated[str, Meta(description="of the sentence, where it has one of its own; else the code")]
     args: dict[str, Amount | str]
     parts: dict[str, list[Message]] | UnsetType = UNSET
 
@@ -366,6 +366,6 @@ class Document(Record, frozen=True, kw_only=True):
     reasons: Annotated[dict[str, str], Meta(description="codes in 'why' and their meaning")]
     assumptions: Annotated[list[Message], Meta(description="what the review takes for granted, under its settings")]
     not_checked: list[Message]
-    cautions: Texts
+    cautions: list[Message]
     view: View | UnsetType = UNSET
     run: Run | UnsetType = UNSET

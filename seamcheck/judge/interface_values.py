@@ -8,7 +8,7 @@ from typing import Any, cast
 import numpy as np
 from msgspec.structs import replace
 
-from seamcheck.catalogue.message import Amount, Message, Sentence
+from seamcheck.catalogue.message import Amount, Message, message_of
 from seamcheck.catalogue.messages import BELOW_ZERO, LOW, amount_of, bound_key, change_of, significant
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
@@ -145,7 +145,7 @@ def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, s
 def _said(entry: Mapping[str, Any]) -> tuple[Message, ...]:
     """What the survey says about a place, as a sentence of its own."""
     why = entry.get("why")
-    return (why.message,) if isinstance(why, Sentence) else ()
+    return (message_of(why),) if isinstance(why, str) and " " in why else ()
 
 
 def _sentence(why: object) -> str:
