@@ -113,6 +113,8 @@ def page_data(document: Document) -> dict[str, Any]:
                 "value": facts.value_text(n.finding),
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
+                "change": facts.change_of(n.finding),
+                "target": facts.target_text(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
                 "place": facts.place_of_waiver(document, n.finding),
                 "joint": n.finding.get("joint"),
@@ -154,9 +156,9 @@ MOST_STATIC = 12
 
 
 def _plain_limit(finding: Mapping[str, Any]) -> float | None:
-    """The limit where it is one number that a length can be drawn to."""
+    """The limit where it is one number that a length, an angle or a ratio can be drawn to."""
     limit = finding.get("limit")
-    return float(limit) if isinstance(limit, int | float) and finding.get("unit") == "mm" else None
+    return float(limit) if isinstance(limit, int | float) and finding.get("unit") in ("mm", "°", "1") else None
 
 
 def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
