@@ -18,6 +18,7 @@ export class Plan {
   private shownJoint = -1;
 
   constructor(private readonly host: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {
+    clear(host);
     host.append(this.canvas, this.overlay);
     new ResizeObserver(() => this.draw()).observe(host);
     const pick = (event: PointerEvent) => {
@@ -133,7 +134,7 @@ export class Plan {
         );
       }
       const [tx, ty] = [x + nx * 31, y + ny * 31];
-      mark.append(svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, numbersOf(findings)));
+      mark.append(svg("circle", { class: "target", cx: px(x), cy: px(y), r: 13 }), svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, numbersOf(findings)));
       const go = (event: Event) => { event.stopPropagation(); this.walk.showFinding(first); };
       mark.addEventListener("click", go);
       mark.addEventListener("pointerdown", (event) => event.stopPropagation());

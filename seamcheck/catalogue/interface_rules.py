@@ -126,8 +126,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "{percent} of the seam has land square to the light within the clamp's reach; it should be all of it. "
-                    "{why}",
+                    "{percent} of the seam has land square to the light within the clamp's reach; it should be all of "
+                    "it. {why}",
                     "Give the cover a flat beside the seam, square to the light, and keep the room above it free.",
                 ),
             ),

@@ -182,7 +182,7 @@ def test_numbers_in_the_remedy_lead_back_into_the_limit():
     hits = {f.rule: f for f in found(circle(("rib_width", 30, 34, 0.487)))}
     assert hits["rib-width"].remedy == "Widen the rib by 0.12 mm."
     hits = {f.rule: f for f in found(circle(("trap_room", 30, 34, 0.8)))}
-    # (1.2 - 0.8) of a melt area of 0.48 mm² are missing; the traps are 1.0 - 0.4 and 1.1 - 0.4 deep after the collapse: 0.192 / 1.3
+    # (1.2 - 0.8) of a melt area of 0.48 mm² are missing; the traps, 1.0 and 1.1 deep, lose 0.4 each: 0.192 / 1.3
     assert "by 0.15 mm at its present depth" in hits["trap-room"].remedy
     # (1.0 - 0.8) of half the melt are missing: 0.048 mm² / 0.6
     hits = {f.rule: f for f in found(circle(("trap_room_inner", 30, 34, 0.8)))}
