@@ -12,9 +12,9 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.contour import Contour
 from seamcheck.contour.holes import without_holes
 from seamcheck.joint import Joint
-from seamcheck.measure.light import Entries, axis_of, entries, rib_width, spread
+from seamcheck.measure.beam_path import Entries, axis_of, entries, spread
 from seamcheck.measure.material.optics import scanner_entry
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Scanner
 

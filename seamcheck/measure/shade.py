@@ -7,8 +7,7 @@ from typing import Any
 import numpy as np
 
 from seamcheck.joint import Joint
-from seamcheck.measure.light import rib_width
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
 
 _ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the rib's width

@@ -2,23 +2,51 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import numpy as np
 
 from seamcheck.joint import Joint
+from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.depth import Overlap
+from seamcheck.measure.floor import Floor
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.overlap import are_near
 from seamcheck.measure.table import Survey, initial_contact
 from seamcheck.measure.touches import Sinking, find_touches, place_of
+from seamcheck.measure.wall import lower_floor, wall_at
+from seamcheck.sections.levels import nearest_end
+from seamcheck.sections.section import Section, extreme_of
 from seamcheck.settings.settings import Settings
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
 _FURTHER = (5.0, np.inf)  # mm: where nothing touches so soon, how far the first touch is looked for
 _MOST_PLACES = 50
 _DRAWN_INTO = -1e-3  # mm
+
+
+def travel_columns(
+    section: Section, floors: Mapping[str, Floor], others: Mapping[str, np.ndarray], contact: float, reach: float
+) -> Columns:
+    """Smallest gap beside the rib over the wall's own width, less the gap at initial contact.
+
+    Parameters
+    ----------
+    others : (n, k) bool by side, intervals of another rib of the seam
+    contact : mm, the smallest gap of the seam; reach : mm beside P to which sections go
+    """
+    met = wall_at(section, lower_floor(floors))
+    least = np.full(len(section.s), np.nan)
+    for name, side in section.sides.items():
+        wall = nearest_end(met, len(section.s), name == "outer")
+        end = np.where(np.isfinite(wall), wall, reach)
+        foot = floors[name].foot
+        zone = np.isfinite(side.b) & (side.a >= foot[:, None] - 1e-6) & (side.a < end[:, None] - 1e-6)
+        zone &= np.isfinite(floors[name].height)[:, None] & ~others[name]
+        gaps = np.where(zone[None], np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b]), np.nan)
+        least = np.fmin(least, extreme_of(np.fmin, gaps))
+    return {"free_travel": Column.of(least - contact, "free")}
 
 
 def free_travel(

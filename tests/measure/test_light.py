@@ -13,7 +13,7 @@ from OCP.gp import gp_Pnt
 from scipy.optimize import brentq
 
 from seamcheck.measure.interface import survey_interface
-from seamcheck.measure.light import _meet
+from seamcheck.measure.obstacles import meet
 from seamcheck.measure.shade import shades
 from seamcheck.settings.tables import Scanner
 
@@ -143,7 +143,7 @@ def test_rays_agree_with_trimesh():
     _, expected_ray, _ = mesh.ray.intersects_location(start, way, multiple_hits=True)
     pairs = [(i, j) for i in range(300) for j in range(len(mesh.triangles))]
     ray, facet = np.array(pairs).T
-    t = _meet(start[ray], way[ray], mesh.triangles[facet])
+    t = meet(start[ray], way[ray], mesh.triangles[facet])
     assert set(ray[np.isfinite(t)]) == set(expected_ray)
 
 
