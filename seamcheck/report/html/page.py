@@ -276,7 +276,7 @@ _PAPERS = {"A4": "210mm 297mm", "letter": "8.5in 11in"}
 _ORIGIN = {"default": "default", "file": "settings file", "option": "command line"}
 
 
-def pack(data: dict[str, Any]) -> str:
+def pack(data: Any) -> str:
     """JSON, gzip, base64: letters, digits, + / = only, the same bytes for the same data."""
     text = json.dumps(data, ensure_ascii=False, separators=(",", ":"), allow_nan=False, default=_plain)
     return base64.b64encode(gzip.compress(text.encode("utf-8", "surrogatepass"), 9, mtime=0)).decode("ascii")
