@@ -49,12 +49,19 @@ class Entries:
 
 def entries(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner) -> dict[str, Entries]:
     """Entries of every path: each station by its own thickness, its own top and the tilt of that top."""
-    view = View.of(joint)
-    faces = FaceList.of({i: joint.bodies[i] for i in joint.cover}, view, 1.0, zone_of_seam(joint, contour, view))
-    lit = faces.facets(view, 1.0)
-    tops = {path.id: tops_of(path, joint, view, faces, lit) for path in survey.paths}
-    source = source_of(joint, contour, scanner, view, tops)
+    _, tops, source = lighting(joint, contour, survey, scanner, View.of(joint))
     return {path.id: entries_of(path, tops[path.id], source, scanner.index) for path in survey.paths}
+
+
+def lighting(
+    joint: Joint, contour: Contour, survey: Survey, scanner: Scanner, view: View
+) -> tuple[Sheet, dict[str, Top], Source]:
+    """Facets of the cover that face the light, its top over every path, and where the light comes from."""
+    cover = {i: joint.bodies[i] for i in joint.cover}
+    faces = FaceList.of(cover, view, 1.0, _zone_of_seam(joint, contour, view))
+    lit = faces.facets(view, 1.0)
+    tops = {path.id: _tops(path, joint, view, faces, lit) for path in survey.paths}
+    return lit, tops, _source(joint, contour, scanner, view, tops)
 
 
 def entries_of(path: PathSurvey, top: Top, source: Source, index: float) -> Entries:
@@ -77,7 +84,7 @@ def spread(scanner: Scanner) -> float:
     return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index)))
 
 
-def source_of(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: dict[str, Top]) -> Source:
+def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: dict[str, Top]) -> Source:
     """Where the scanner's light comes from: its pivot at the working distance above the cover's top, or parallel."""
     if scanner.distance is None:
         return Source(None, joint.beam)
@@ -94,7 +101,7 @@ def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: View) -> np.
     return field_circle(Course.of(joint, contour, view).points[:, :2])[0]
 
 
-def zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:
+def _zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:
     """(6,) mm in the view: box of the seam, with what lies 20 mm round it and all above."""
     points = Course.of(joint, contour, view).points
     room = contour.rib_width + 20.0
@@ -102,7 +109,7 @@ def zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:
     return np.concatenate([low - np.array([room, room, 2.0]), high + np.array([room, room, 1e6])])
 
 
-def tops_of(path: PathSurvey, joint: Joint, view: View, faces: FaceList, lit: Sheet) -> Top:
+def _tops(path: PathSurvey, joint: Joint, view: View, faces: FaceList, lit: Sheet) -> Top:
     """Where the light enters over the mid-line: the first light-side face over the rib's plastic."""
     n = len(path.s)
     thickness = np.asarray(path.columns["cover_thickness"], dtype=float)

@@ -16,6 +16,7 @@ from seamcheck.sections.section import Section
 
 SLIT = 0.5  # mm, widest slit between the cover's edge and a wall that still closes the trap
 TRAP_SEARCH = 3.0  # rib widths beside the flank within which a groove may be closed by a lip
+_NO_AREA = 1e-6  # mm²: of a trap that is none, because the opposite part ends with the rib
 _AS_NEAR = 0.01  # mm: a lip's top is reached where the gap is within this of its smallest
 
 
@@ -55,8 +56,13 @@ def trap_columns(
         columns[f"lip_gap_{name}"] = Column.of(trap.lip_gap, np.where(trap.is_open == 1.0, "no-lip", closed))
     areas = [trap.area for trap in traps.values()]
     neither = np.isnan(areas).all(axis=0)
+    none = [(trap.is_open == 1.0) & (trap.area < _NO_AREA) for trap in traps.values()]
+    bare = np.any(none, axis=0) & np.all(
+        [mark | np.isnan(area) for mark, area in zip(none, areas, strict=True)], axis=0
+    )
     with np.errstate(invalid="ignore", divide="ignore"):
-        columns["trap_room"] = Column.of(np.where(neither, 0.0, np.nan_to_num(areas).sum(axis=0)) / melt, "depends")
+        room = Column.of(np.where(neither, 0.0, np.nan_to_num(areas).sum(axis=0)) / melt, "depends")
+        columns["trap_room"] = room.without(bare, "bare-sides")
         for name, trap in traps.items():
             in_turn = turned(trap.area, trap.centre, bend if name == "outer" else -bend)
             columns[f"trap_room_{name}"] = Column.of(trap.area / (melt / 2), "no-shoulder")
@@ -156,6 +162,8 @@ def measure_trap(
     nearest = np.min(np.where(lip_zone, np.fmin(gap_a, gap_b), np.inf), axis=1, initial=np.inf)
     at_a = first_true(lip_zone & (gap_a <= nearest[:, None] + _AS_NEAR))
     at_b = first_true(lip_zone & (gap_b <= nearest[:, None] + _AS_NEAR))
+    bare = (by_lip | by_hanging) & np.isinf(nearest)  # nothing lies over the lip: it closes nothing
+    by_lip, by_hanging, closed = by_lip & ~bare, by_hanging & ~bare, closed & ~bare
     lip_u = np.fmin(np.where(at_a >= 0, take(side.a, at_a), np.inf), np.where(at_b >= 0, take(side.b, at_b), np.inf))
     # a wall: out to where it reaches the lowered underside
     wall_zone = by_wall[:, None] & (columns >= rise[:, None]) & exists

@@ -7,12 +7,12 @@ the way.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
 
 import numpy as np
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.measure.additions import Additions, Column, Value, value_of
 from seamcheck.measure.beam_path import (
     Entries,
     Source,
@@ -21,15 +21,13 @@ from seamcheck.measure.beam_path import (
     enter,
     entries_of,
     is_on_top,
-    source_of,
+    lighting,
     spread,
-    tops_of,
-    zone_of_seam,
 )
 from seamcheck.measure.material.optics import cover_shift, spot_stretch
 from seamcheck.measure.obstacles import Obstacles
 from seamcheck.measure.table import PathSurvey, Shade, Survey, rib_width
-from seamcheck.sections.facing import FaceList, Sheet, View
+from seamcheck.sections.facing import Sheet, View
 from seamcheck.settings.tables import Scanner
 
 COLUMNS = (
@@ -40,36 +38,25 @@ _ACROSS = (-0.998, 0.0, 0.998)  # of half the rib's width: where the light must 
 _RIM = 8  # rays round the cone
 
 
-def light(
-    joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | None
-) -> tuple[
-    dict[str, dict[str, Any]], dict[str, dict[str, np.ndarray]], dict[str, dict[str, np.ndarray]], dict[str, Shade]
-]:
-    """Values of the interface, columns, reasons and shade of every path.
+def light(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | None) -> Additions:
+    """Values of the interface, columns and shade of every path.
 
     Without a scanner there are no columns: the angle is not evaluated, and nothing is guessed.
     """
     if scanner is None:
-        return {"beam_angle": {"value": None, "at": None, "why": "no-scanner"}}, {}, {}, {}
+        return Additions({"beam_angle": value_of(None, why="no-scanner")})
     view = View.of(joint)
-    zone = zone_of_seam(joint, contour, view)
-    cover = {i: joint.bodies[i] for i in joint.cover}
-    faces = FaceList.of(cover, view, 1.0, zone)
-    lit = faces.facets(view, 1.0)
-    tops = {path.id: tops_of(path, joint, view, faces, lit) for path in survey.paths}
-    source = source_of(joint, contour, scanner, view, tops)
-    columns, reasons, dark = {}, {}, {}
-    worst: dict[str, Any] = {"value": None, "at": None, "why": "no-cover"}
-    largest: dict[str, Any] = {"value": None, "at": None, "why": "no-cover"}
-    places: list[dict[str, Any]] = []
+    lit, tops, source = lighting(joint, contour, survey, scanner, view)
+    columns, dark = {}, {}
+    worst, largest = value_of(None, why="no-cover"), value_of(None, why="no-cover")
+    places: list[Value] = []
     obstacles = Obstacles(joint, view)
     for path in survey.paths:
         found = _chief(path, tops[path.id], source, joint, scanner.index)
         found |= _taken(path, entries_of(path, tops[path.id], source, scanner.index), scanner)
         share, blockers, dark[path.id] = _clear(path, tops[path.id], source, joint, scanner, lit, view, obstacles)
         found["light_clear"] = share
-        columns[path.id] = found
-        reasons[path.id] = {key: np.where(np.isnan(v), "no-cover", "") for key, v in found.items()}
+        columns[path.id] = {key: Column.of(values, "no-cover") for key, values in found.items()}
         if np.isfinite(share).any():
             i = int(np.nanargmin(share))
             if worst["value"] is None or share[i] < worst["value"]:
@@ -77,17 +64,9 @@ def light(
             places += _shadows(path, share, blockers, joint)
             k = int(np.nanargmax(found["beam_angle"]))
             if largest["value"] is None or found["beam_angle"][k] > largest["value"]:
-                largest = {
-                    "value": float(found["beam_angle"][k]),
-                    "at": [float(c) for c in path.points[k]],
-                    "why": "",
-                }
-    return (
-        {"beam_angle": largest, "light_clear": worst | ({"places": places} if places else {})},
-        columns,
-        reasons,
-        dark,
-    )
+                largest = value_of(float(found["beam_angle"][k]), path.points[k])
+    values = {"beam_angle": largest, "light_clear": worst | ({"places": places} if places else {})}
+    return Additions(values, columns, dark)
 
 
 def _taken(path: PathSurvey, found: Entries, scanner: Scanner) -> dict[str, np.ndarray]:
@@ -99,20 +78,16 @@ def _taken(path: PathSurvey, found: Entries, scanner: Scanner) -> dict[str, np.n
 
 def _shadow(
     path: PathSurvey, share: np.ndarray, blockers: Sequence[tuple[str, int] | None], i: int, joint: Joint
-) -> dict[str, Any]:
+) -> Value:
     """What stands in the light at one station."""
     blocker = blockers[i]
-    return {
-        "value": float(share[i]),
-        "at": [float(c) for c in path.points[i]],
-        "why": _who(blocker, joint),
-        "faces": [] if blocker is None else [{"part": blocker[0], "face": blocker[1]}],
-    }
+    faces = [] if blocker is None else [{"part": blocker[0], "face": blocker[1]}]
+    return value_of(float(share[i]), path.points[i], _who(blocker, joint), faces=faces)
 
 
 def _shadows(
     path: PathSurvey, share: np.ndarray, blockers: Sequence[tuple[str, int] | None], joint: Joint
-) -> list[dict[str, Any]]:
+) -> list[Value]:
     """The darkest station of every stretch that one part shades, in order along the path."""
     owner = np.array([b[0] if b is not None and v < 1.0 else "" for b, v in zip(blockers, share, strict=True)])
     starts = np.flatnonzero(np.append(True, owner[1:] != owner[:-1]))

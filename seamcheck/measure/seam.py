@@ -15,7 +15,7 @@ from seamcheck.measure.cover import cover_columns, gap_columns
 from seamcheck.measure.ends import interruptions
 from seamcheck.measure.flash_trap import Trap, blank_under_holes, measure_trap, trap_columns
 from seamcheck.measure.floor import Floor, other_ribs
-from seamcheck.measure.meaning import RibTop, blank_without_meaning, runs_into_another, without_meaning
+from seamcheck.measure.meaning import RibTop, at_open_end, blank_without_meaning, runs_into_another, without_meaning
 from seamcheck.measure.rib import Usual, deepest_floor, floors_beside, rib_columns
 from seamcheck.measure.table import PathSurvey, Survey
 from seamcheck.measure.travel import travel_columns
@@ -82,9 +82,8 @@ def _path_survey(
     }
     top = RibTop(cutter.region, cutter.holes, cutter.junctions, cutter.width, usual.width)
     edges = section.inner_edge, section.outer_edge
-    columns = blank_without_meaning(
-        columns, without_meaning(path, section.s, section.points[:, :2], section.u, edges, top)
-    )
+    mark = without_meaning(path, section.s, section.points[:, :2], section.u, edges, top)
+    columns = blank_without_meaning(columns, mark, at_open_end(path, section.s))
     columns = {**columns, "rib_width": columns["rib_width_top"]}
     frame = joint.frame
     return PathSurvey(

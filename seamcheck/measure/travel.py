@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 import numpy as np
 
 from seamcheck.joint import Joint
-from seamcheck.measure.additions import Column, Columns
+from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.floor import Floor
 from seamcheck.measure.moving import Moving
@@ -51,7 +50,7 @@ def travel_columns(
 
 def free_travel(
     joint: Joint, survey: Survey, settings: Settings, moving: Moving, overlaps: Sequence[Overlap]
-) -> dict[str, Any]:
+) -> Additions:
     """The free travel over the whole interface, with its place and 'places' in order of touch.
 
     Parameters
@@ -66,11 +65,11 @@ def free_travel(
     Travel counts from initial contact, the smallest gap of the whole seam.
     """
     if joint.rib_on == "none":
-        return {"value": None, "at": None, "why": "no-rib"}
+        return Additions({"free_travel": value_of(None, why="no-rib")})
     contact = initial_contact(survey)
     if not np.isfinite(contact):
-        return {"value": None, "at": None, "why": "no-opposite"}
-    sinking = Sinking(joint, survey, moving, contact, float(getattr(settings, "lateral_play", 0.0)))
+        return Additions({"free_travel": value_of(None, why="no-opposite")})
+    sinking = Sinking(joint, survey, moving, contact, settings.lateral_play)
     along = [overlap for overlap in overlaps if overlap.is_stop]
     presses = [overlap for overlap in overlaps if not overlap.is_stop]
     places = _places(sinking, settings.collapse + _BEYOND, presses)[:_MOST_PLACES]
@@ -78,17 +77,16 @@ def free_travel(
         places = places or _places(sinking, most, presses)[:1]
     places = _with_overlaps(places, along, sinking)
     kept = {"initial_contact": contact, "lateral_play": sinking.play}
-    if not places:
-        return {"value": None, "at": None, "why": "free", **kept}
-    return {**places[0], **kept, "places": places}
+    found = {**places[0], **kept, "places": places} if places else value_of(None, why="free") | kept
+    return Additions({"free_travel": found})
 
 
-def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap]) -> list[dict[str, Any]]:
+def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap]) -> list[Value]:
     found = (place_of(touch, sinking) for touch in find_touches(sinking, travel))
     return [place for place in found if not _is_press(place, sinking, presses)]
 
 
-def _is_press(place: dict[str, Any], sinking: Sinking, presses: Sequence[Overlap]) -> bool:
+def _is_press(place: Value, sinking: Sinking, presses: Sequence[Overlap]) -> bool:
     """Whether a place of the free travel lies where the cover is drawn sideways into another part."""
     if place["value"] + sinking.contact > _DRAWN_INTO:
         return False
@@ -103,7 +101,7 @@ def _is_press(place: dict[str, Any], sinking: Sinking, presses: Sequence[Overlap
     )
 
 
-def _with_overlaps(places: list[dict[str, Any]], along: Sequence[Overlap], sinking: Sinking) -> list[dict[str, Any]]:
+def _with_overlaps(places: list[Value], along: Sequence[Overlap], sinking: Sinking) -> list[Value]:
     """The places with overlaps along the light that lie too deep for the gaps to tell them from other storeys."""
     found, contact, parts = list(places), sinking.contact, sinking.joint.parts
     for overlap in along:

@@ -8,7 +8,7 @@ import numpy as np
 
 from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.floor import Floor
-from seamcheck.sections.levels import Crossings, crossings, nearest_end, support_offset
+from seamcheck.sections.levels import Crossings, crossings, is_inside, nearest_end, support_offset
 from seamcheck.sections.section import Section
 
 _BELOW = 0.2  # mm below the lower floor at which the wall is met
@@ -20,11 +20,13 @@ def wall_columns(section: Section, floors: Mapping[str, Floor]) -> Columns:
     level = lower_floor(floors)
     level = np.where(np.isfinite(level), level, width)
     met = wall_at(section, level)
-    below = crossings(section.segments, section.rib_owner, -(level + width))
-    offset = support_offset(below, n, section.inner_edge, section.outer_edge, width)
+    deep = -(level + width)
+    below = crossings(section.segments, section.rib_owner, deep)
+    inside = is_inside(section.segments, section.rib_owner, deep)
+    offset = support_offset(below, n, section.inner_edge, section.outer_edge, width, inside)
     return {
         "wall_width": Column.of(nearest_end(met, n, False) + nearest_end(met, n, True), "broad"),
-        "support_offset": Column.of(np.abs(offset), "no-flank"),
+        "support_offset": Column.of(np.abs(offset), np.where(inside, "no-flank", "nothing-below")),
     }
 
 
