@@ -186,6 +186,9 @@ NOTES: dict[str, str] = {
     "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",
     "place.stands": "{part} stands there.",
     "place.no-land": "Here {length:.1 mm} of it have none.",
+    "place.tilted-land": (
+        "Here {length:.1 mm} of it have a flat that is tilted by {tilt:.1 °} (up to {most:0 °} would do)."
+    ),
     "place.side": "On the {side:word} side.",
     "place.light": "{part} stands in the light.",
     "place.cover-twice": "The light passes the cover more than once here: there is a void, or a ledge above it.",

@@ -17,7 +17,7 @@ from seamcheck.measure.flash_trap import Trap, blank_under_holes, measure_trap, 
 from seamcheck.measure.floor import Floor, other_ribs
 from seamcheck.measure.meaning import RibTop, at_open_end, blank_without_meaning, runs_into_another, without_meaning
 from seamcheck.measure.rib import Usual, deepest_floor, floors_beside, rib_columns
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.table import PathSurvey, Survey, initial_contact
 from seamcheck.measure.travel import travel_columns
 from seamcheck.measure.turning import turn_columns, turn_radius, turns_to
 from seamcheck.measure.wall import wall_columns
@@ -36,8 +36,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
     """
     cutter = Cutter(joint, contour)
     measured = [(path, sections_along(cutter, path, settings.station_spacing)) for path in contour.paths]
-    gaps = np.concatenate([section.gap_min for _, section in measured])
-    contact = float(np.nanmin(gaps)) if np.isfinite(gaps).any() else 0.0
+    contact = float(np.nan_to_num(initial_contact(section.gap_min for _, section in measured)))
     usual = Usual.of(measured)
     above = light_facets(joint, contour, max(LAND_REACH, cutter.reach))
     frame = joint.frame

@@ -13,7 +13,7 @@ from seamcheck.measure.depth import Overlap
 from seamcheck.measure.floor import Floor
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.overlap import are_near
-from seamcheck.measure.table import Survey, initial_contact
+from seamcheck.measure.table import Survey
 from seamcheck.measure.touches import Sinking, find_touches, place_of
 from seamcheck.measure.wall import lower_floor, wall_at
 from seamcheck.sections.levels import nearest_end
@@ -67,7 +67,7 @@ def free_travel(
     """
     if joint.rib_on == "none":
         return Additions({"free_travel": value_of(None, why="no-rib")})
-    contact = initial_contact(survey)
+    contact = survey.initial_contact
     if not np.isfinite(contact):
         return Additions({"free_travel": value_of(None, why="no-opposite")})
     sinking = Sinking(joint, survey, moving, contact, settings.lateral_play)
