@@ -89,7 +89,18 @@ def test_the_types_of_the_page_name_fields_of_the_records(name, record):
 
 
 def test_the_page_knows_every_field_of_a_finding_by_the_same_name():
-    of_the_page = {"n", "title", "waived", "value", "limit", "limit_at", "everywhere", "place"}  # made in page.py
+    of_the_page = {
+        "n",
+        "title",
+        "waived",
+        "value",
+        "limit",
+        "limit_at",
+        "everywhere",
+        "place",
+        "change",
+        "target",
+    }  # made in page.py
     assert interface_fields("Finding") - of_the_page <= FIELDS
 
 
