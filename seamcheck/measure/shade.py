@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
 
 _ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the light's width
-_BESIDE = "The light spot reaches past the edge of the cover, or over a hole in it."
 _ABOVE = 0.05  # mm above the rib's top from which on something stands over it
 
 
@@ -45,13 +45,11 @@ def _places(
     for a, b in zip(starts, np.append(starts[1:], len(stations)), strict=True):
         k = int(a + np.nanargmin(clear[a:b]))
         part = faces.ids[owner[k]] if owner[k] >= 0 else ""
-        why = (
-            f"'{joint.parts[part].name or part}' stands in the light."
-            if part
-            else _BESIDE
-            if _is_beside(path, stations[k : k + 1], sheets[1], view)
-            else "The light passes the cover more than once here: there is a void, or a ledge above it."
-        )
+        if part:
+            why = say("place.light", part=f"'{joint.parts[part].name or part}'")
+        else:
+            beside = _is_beside(path, stations[k : k + 1], sheets[1], view)
+            why = say("place.cover-beside" if beside else "place.cover-twice")
         hit = [{"part": part, "face": int(face[k])}] if part else []
         found.append(value_of(float(clear[k]), path.points[stations[k]], why, faces=hit))
     return found
