@@ -32,7 +32,7 @@ from seamcheck.judge.findings import NOT_REVIEWED, Face, Finding, JointResult, J
 from seamcheck.judge.joint_judge import point
 from seamcheck.judge.parts_outside import parts_outside
 from seamcheck.judge.tolerance import tolerance_states
-from seamcheck.measure.table import PathSurvey, initial_contact
+from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import cell_lengths, weighted_median, weighted_quantile
 from seamcheck.settings.declared import NUMBERS
 from seamcheck.settings.settings import Settings
@@ -179,7 +179,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         beam=point(joint.beam),
         why=_notes(joint.why),
         length_mm=sum(path.length for path in survey.paths),
-        initial_contact_mm=initial_contact(survey),
+        initial_contact_mm=survey.initial_contact,
         summary=_summaries(seam, keys, survey.paths, joint.rib_on == "none"),
         junctions={name: point(place) for name, place in sorted(survey.junctions.items())},
         interruptions=[
