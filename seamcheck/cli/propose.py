@@ -45,9 +45,7 @@ def _output_options(command: Any) -> Any:
     return command
 
 
-@click.command(
-    cls=SectionedCommand, name="propose", short_help="Propose a weld rib for parts without one, or mend one."
-)
+@click.command(cls=SectionedCommand, name="propose", short_help="Propose a weld rib, or mend one.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @_joint_options
 @option("--rib-on", type=click.Choice(["base", "cover"]), default="base", show_default=True, section=JOINT,

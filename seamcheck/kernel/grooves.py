@@ -187,12 +187,14 @@ def _wire(frame: Axes, line: Line, z: float) -> Any:
 
 
 def merged(shape: Any) -> Any:
+    """A shape with neighbouring faces of one surface joined."""
     joined = ShapeUpgrade_UnifySameDomain(shape, True, True, False)
     joined.Build()
     return joined.Shape()
 
 
 def each_of(shape: Any, kind: Any) -> Any:
+    """Every part of one kind (a TopAbs) in a shape."""
     explorer = TopExp_Explorer(shape, kind)
     while explorer.More():
         yield explorer.Current()

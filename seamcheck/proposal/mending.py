@@ -115,7 +115,7 @@ def columns(present: Present, moves: Mapping[str, Any]) -> dict[str, tuple[Any, 
     d (h - c), a rib widened by d takes d / 2 (h - c) on each side and adds c d to the melt.
     """
     p, c = present, present.collapse
-    wider = moves.get("rib", 0.0)
+    wider = np.maximum(moves.get("rib", 0.0), 0.05 - p.width)
     melt = (p.width + wider) * c + c * c * p.lean
     found: dict[str, tuple[Any, Any]] = {"rib_width": (p.width_least + wider, p.width_most + wider)}
     heights, travels, areas = [], [p.travel], []
@@ -145,8 +145,10 @@ def columns(present: Present, moves: Mapping[str, Any]) -> dict[str, tuple[Any, 
     return found
 
 
-def spare(present: Present, bounds: Iterable[Bounds], moves: Mapping[str, Any], lip: float = LEAST_LIP) -> list[Any]:
-    """What remains to every bound of the rules, of the room and of moulding after some moves; negative: broken.
+def spare(
+    present: Present, bounds: Iterable[Bounds], moves: Mapping[str, Any], lip: float = LEAST_LIP
+) -> tuple[list[Any], list[Any]]:
+    """What remains to every bound of the rules, and of the room and moulding, after some moves; negative: broken.
 
     Returns
     -------
@@ -161,17 +163,18 @@ def spare(present: Present, bounds: Iterable[Bounds], moves: Mapping[str, Any], 
         for at, sign, value in ((bound.low, 1.0, least), (bound.high, -1.0, most)):
             if at is not None and math.isfinite(at):
                 left.append(sign * (value - at))
+    room: list[Any] = []
     for name in SIDES:
         side, wall = present.side(name), moves.get(f"wall_{name}", 0.0)
         height = side.height + moves.get(f"floor_{name}", 0.0)
-        left.append(
+        room.append(
             side.foot - (present.width + moves.get("rib", 0.0)) / 2.0 - height * present.lean + wall - LEAST_TRAP
         )
-        left.append(present.depth - height - LEAST_FLOOR)
+        room.append(present.depth - height - LEAST_FLOOR)
         if side.lip is not None:
-            left.append(side.end - side.foot - wall - lip)
-            left.append(height - side.lip - moves.get(f"lip_{name}", 0.0) - LEAST_RISE)
-    return left
+            room.append(side.end - side.foot - wall - lip)
+            room.append(height - side.lip - moves.get(f"lip_{name}", 0.0) - LEAST_RISE)
+    return left, room
 
 
 def fewest_moves(
@@ -185,12 +188,13 @@ def fewest_moves(
     rules : that are broken, keys of MOVED_FOR
     lip : mm, least width of a lip
     """
-    now = [float(one) for one in spare(present, bounds, {}, lip)]
-    if min(now) >= -ROUNDING:
+    rules_now, room_now = ([float(one) for one in part] for part in spare(present, bounds, {}, lip))
+    if min(rules_now) >= -ROUNDING:
         return {}
     first = [name for name in MOVES if any(name in MOVED_FOR[rule] for rule in rules)]
-    for names, reserve in product((first, MOVES), (RESERVE, 0.0)):
-        asked = [reserve if one < -ROUNDING else min(reserve, one) for one in now]
+    for names, reserve in product((first, list(MOVES)), (RESERVE, 0.0)):
+        asked = [reserve if one < -ROUNDING else min(reserve, one) for one in rules_now]
+        asked += [min(0.0, one) for one in room_now]  # what moulding asks for does not get worse
         for count in _GRIDS:
             best: tuple[float, dict[str, float]] | None = None
             for chosen in combinations(_movable(present, names), count):
@@ -211,7 +215,7 @@ def _least_way(
     grid = np.meshgrid(*([axis[np.abs(axis) > ROUNDING]] * len(chosen)), indexing="ij")
     fits = np.ones(grid[0].shape, dtype=bool)
     after = spare(present, bounds, dict(zip(chosen, grid, strict=True)), lip)
-    for one, need in zip(after, asked, strict=True):
+    for one, need in zip((*after[0], *after[1]), asked, strict=True):
         fits &= np.asarray(one >= need - ROUNDING)
     if not fits.any():
         return None
@@ -230,7 +234,7 @@ def closed(present: Present, side: str, lip: float, depth: float) -> Present:
     """
     old = present.side(side)
     new = replace(old, foot=old.foot - lip, lip=depth, area=old.area - lip * (old.height - present.collapse))
-    return replace(present, **{side: new})
+    return replace(present, inner=new) if side == "inner" else replace(present, outer=new)
 
 
 def _movable(present: Present, names: Iterable[str]) -> list[str]:

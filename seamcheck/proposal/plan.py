@@ -126,6 +126,7 @@ def _named(part: Part, shape: Any) -> tuple[str, Any, tuple[float, float, float,
 
 
 def has_rib(joint: Joint) -> bool:
+    """Whether a weld rib stands already."""
     return joint.rib_on != "none" and joint.kind not in FLAT_KINDS
 
 

@@ -315,7 +315,8 @@ def _held(joints: Sequence[JointProposal], before: Review, after: Review) -> tup
 
 def _document(
     paths: Sequence[Path], outcome: str, message: str, joints: tuple[JointProposal, ...], kept: tuple[str, ...] = (),
-    named: tuple[str, ...] = (), remedies: tuple[Remedy, ...] = (), review: Mapping[str, Any] | None = None, comparison: Mapping[str, Any] | None = None,
+    named: tuple[str, ...] = (), remedies: tuple[Remedy, ...] = (),
+    review: Mapping[str, Any] | None = None, comparison: Mapping[str, Any] | None = None,
 ) -> ProposalDocument:  # fmt: skip
     return ProposalDocument(
         document=KIND, schema_version=SCHEMA_VERSION, seamcheck=__version__, model=tuple(path.name for path in paths),

@@ -74,7 +74,8 @@ class JointProposal(msgspec.Struct, frozen=True, kw_only=True):
 
     ``state`` is 'cut' (the joint was cut into the part), 'mended' (there is a rib, and what broke a limit was moved),
     'sound' (there is a rib that holds its limits), 'not-mended' (there is one, and nothing could be moved), 'no-room'
-    (it does not fit) or 'not-flat' (there is no contact to cut a rib from). ``carrier`` is the name of the part that carries the rib.
+    (it does not fit) or 'not-flat' (there is no contact to cut a rib from). ``carrier`` is the name of the part that
+    carries the rib.
     """
 
     joint: str

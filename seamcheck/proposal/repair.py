@@ -65,8 +65,8 @@ BY_HAND = {
 """Rule -> why no move of the joint's own faces mends it."""
 
 
-@dataclass(eq=False)
-class Mending:
+@dataclass(frozen=True, slots=True, eq=False)
+class _Mending:
     """What is being moved of one joint; ``shapes`` changes as moves succeed."""
 
     joint: Joint
@@ -108,7 +108,7 @@ def mend(
     -------
     what was moved, and which findings were left and why
     """
-    work = Mending(joint, record, settings, lip, shapes)
+    work = _Mending(joint, record, settings, lip, shapes)
     section = [f for f in findings if f["rule"] in SECTION_RULES or f["rule"] == "trap-open-inner"]
     others = [f for f in findings if f not in section]
     for finding in [f for f in section if f["rule"] == "sink-travel"]:
@@ -124,9 +124,9 @@ def mend(
 # -- single places ----------------------------------------------------------------------------------------
 
 
-def _one(work: Mending, finding: Mapping[str, Any]) -> None:
+def _one(work: _Mending, finding: Mapping[str, Any]) -> None:
     rule = str(finding["rule"])
-    ways: dict[str, Callable[[Mending, Mapping[str, Any]], None]] = {
+    ways: dict[str, Callable[[_Mending, Mapping[str, Any]], None]] = {
         "rib-evenness": _smooth, "contact-gap": _smooth, "cover-evenness": _smooth, "seam-open": _smooth,
         "transmission": _smooth, "collapse-window": _smooth,
         "intended-stop": _set_stop, "parts-overlap": _part, "cover-thickness": _thickness, "clamp-land": _land,
@@ -141,13 +141,13 @@ def _one(work: Mending, finding: Mapping[str, Any]) -> None:
         _leave(work, finding, f"it was tried, but {why.why}")
 
 
-def _leave(work: Mending, finding: Mapping[str, Any], why: str) -> None:
+def _leave(work: _Mending, finding: Mapping[str, Any], why: str) -> None:
     work.handled.add(str(finding["id"]))
     work.left.append(Left(finding=finding["id"], rule=finding["rule"], why=why))
 
 
 def _moved(
-    work: Mending, part: str, shape: Any, what: str, by: float | None, findings: Sequence[Mapping[str, Any]]
+    work: _Mending, part: str, shape: Any, what: str, by: float | None, findings: Sequence[Mapping[str, Any]]
 ) -> None:
     work.shapes[part] = shape
     ids = tuple(str(f["id"]) for f in findings)
@@ -156,7 +156,7 @@ def _moved(
     work.changes.append(Change(part=name, what=what, by=by, findings=ids))
 
 
-def _smooth(work: Mending, finding: Mapping[str, Any]) -> None:
+def _smooth(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Take away a pad, or fill a groove or recess, where the finding lies."""
     on_cover = finding["rule"] in ("contact-gap", "cover-evenness", "transmission", "collapse-window")
     cover, base = work.joint.cover[0], work.joint.base[0]
@@ -183,7 +183,7 @@ def _at_s(finding: Mapping[str, Any]) -> float:
     return float(finding["from_s"] or 0.0)
 
 
-def _small_faces(work: Mending, body: Body, finding: Mapping[str, Any], beyond: float) -> list[list[int]]:
+def _small_faces(work: _Mending, body: Body, finding: Mapping[str, Any], beyond: float) -> list[list[int]]:
     """Sets of faces that may bound a small feature at the finding and no more than ``beyond`` mm around it."""
     at = np.asarray(finding["at"], dtype=float)
     reach = float(finding["length_mm"] or 2.0) / 2.0 + beyond
@@ -198,7 +198,7 @@ def _small_faces(work: Mending, body: Body, finding: Mapping[str, Any], beyond: 
     return [list(map(int, faces)) for faces in sets if len(faces)]
 
 
-def _cut_back(work: Mending, finding: Mapping[str, Any]) -> None:
+def _cut_back(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Cut back what the cover meets first, where that is no floor or lip of the whole seam."""
     places = (work.record["interface"].get("free_travel") or {}).get("places") or []
     low = [p for p in places if p["value"] < finding["limit"] and len(p.get("faces") or ()) == 2]
@@ -218,7 +218,7 @@ def _cut_back(work: Mending, finding: Mapping[str, Any]) -> None:
         _leave(work, finding, f"it was tried, but {why.why}")
 
 
-def _set_stop(work: Mending, finding: Mapping[str, Any]) -> None:
+def _set_stop(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Set the stop to the height that is stated for it."""
     travel = work.record["interface"]["free_travel"]
     stop = work.settings.intended_stop
@@ -230,7 +230,7 @@ def _set_stop(work: Mending, finding: Mapping[str, Any]) -> None:
     _moved(work, face["part"], shape, "the stop is " + ("raised" if by > 0 else "lowered"), abs(by), [finding])
 
 
-def _part(work: Mending, finding: Mapping[str, Any]) -> None:
+def _part(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Move a face of the cover out of the other part that it overlaps."""
     for place in work.record["interface"]["overlap"].get("places") or []:
         for face in place.get("faces") or []:
@@ -245,11 +245,11 @@ def _part(work: Mending, finding: Mapping[str, Any]) -> None:
     raise NotCut("the overlapping face of the cover is not plane.")
 
 
-def _thickness(work: Mending, finding: Mapping[str, Any]) -> None:
+def _thickness(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Lower or raise the cover's face towards the light over the seam."""
     part = work.joint.cover[0]
     body = Body(work.shapes[part])
-    faces = [i for i in _lit(work, body, 0.999)]
+    faces = _lit(work, body, 0.999)
     if not faces:
         raise NotCut("no level face of the cover lies over the seam.")
     by = float(finding["limit"]) - float(finding["value"])
@@ -259,7 +259,7 @@ def _thickness(work: Mending, finding: Mapping[str, Any]) -> None:
     _moved(work, part, shape, what, abs(by), [finding])
 
 
-def _land(work: Mending, finding: Mapping[str, Any]) -> None:
+def _land(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Take away the chamfer or rounding that ends the land."""
     part = work.joint.cover[0]
     body = Body(work.shapes[part])
@@ -270,7 +270,7 @@ def _land(work: Mending, finding: Mapping[str, Any]) -> None:
     _moved(work, part, without_faces(body, beside), "the chamfer that ends the land is taken away", None, [finding])
 
 
-def _level_land(work: Mending, finding: Mapping[str, Any]) -> None:
+def _level_land(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Fill a land that falls off up to the height of its highest place."""
     part = work.joint.cover[0]
     body = Body(work.shapes[part])
@@ -282,7 +282,7 @@ def _level_land(work: Mending, finding: Mapping[str, Any]) -> None:
     _moved(work, part, shape, "the land that falls off is filled level", None, [finding])
 
 
-def _lit(work: Mending, body: Body, least: float) -> list[int]:
+def _lit(work: _Mending, body: Body, least: float) -> list[int]:
     """Faces of the cover towards the light that lie over the band beside the seam."""
     frame = work.joint.frame
     band = work.joint.region.buffer(0.5)
@@ -344,7 +344,7 @@ class Band:
         return tuple(found)
 
 
-def _section(work: Mending, findings: Sequence[Mapping[str, Any]]) -> None:
+def _section(work: _Mending, findings: Sequence[Mapping[str, Any]]) -> None:
     part = work.joint.rib_part
     bounds = [
         Bounds(b["column"], b["low"], b["high"])

@@ -144,4 +144,5 @@ def _column(
 
 
 def as_line(ring: Ring) -> tuple[tuple[tuple[float, float], tuple[float, float], float], ...]:
+    """A ring as the kernel takes it: start, end and bulge of every piece."""
     return tuple((piece.start, piece.end, piece.bulge) for piece in ring.pieces)

@@ -6,7 +6,6 @@ import io
 import json
 import math
 
-import cadquery as cq
 import ezdxf
 import pytest
 from click.testing import CliRunner
@@ -20,6 +19,7 @@ from propose_models import (
     pair,
     rectangle,
     slot,
+    solids_of,
     two_chambers,
     with_posts,
     write,
@@ -28,12 +28,6 @@ from propose_models import (
 from seamcheck import propose
 from seamcheck.cli.group import cli
 from seamcheck.proposal.drawing import outline, render_dxf
-
-
-def solids_of(step, tmp_path):
-    file = tmp_path / "out.step"
-    file.write_bytes(step)
-    return cq.importers.importStep(str(file)).solids().vals()
 
 
 @pytest.fixture(scope="module")
