@@ -126,8 +126,9 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "Only {percent} of the seam has land for the clamp within its reach. {why}",
-                    "Keep a flat of the cover beside the seam free, and the room above it.",
+                    "{percent} of the seam has land square to the light within the clamp's reach; it should be all of "
+                    "it. {why}",
+                    "Give the cover a flat beside the seam, square to the light, and keep the room above it free.",
                 ),
             ),
         ),

@@ -38,7 +38,7 @@ def _both_sides(column: str, lower: Bound | None = None, upper: Bound | None = N
 def _on_side(bound: Bound | None, side: str) -> Bound | None:
     if bound is None:
         return None
-    texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero")}
+    texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero", "change")}
     return replace(bound, **texts)
 
 
@@ -257,9 +257,9 @@ TRAPS = (
                 lower=Bound(
                     "min",
                     "Both flash traps together hold {value} times the melt; it should be at least {limit} times.",
-                    "Deepen or widen the flash traps[ by {by} of section in all], or plan less collapse.",
-                    change="(limit - value) * melt_area",
-                    change_unit="mm²",
+                    "Widen each flash trap[ by {by} at its present depth], deepen both, or plan less collapse.",
+                    change="(limit - value) * melt_area / (rib_height_inner + rib_height_outer - 2 * collapse)",
+                    change_unit="mm",
                 ),
             ),
         ),
@@ -279,9 +279,9 @@ TRAPS = (
             lower=Bound(
                 "min",
                 "The SIDE flash trap holds {value} times its half of the melt; it should be at least {limit} times.",
-                "Deepen or widen the SIDE flash trap[ by {by} of section].",
-                change="(limit - value) * melt_area / 2",
-                change_unit="mm²",
+                "Widen the SIDE flash trap[ by {by} at its present depth], or deepen it.",
+                change="(limit - value) * melt_area / 2 / (rib_height_SIDE - collapse)",
+                change_unit="mm",
             ),
         ),
     ),
@@ -302,7 +302,9 @@ TRAPS = (
                     "min",
                     f"In this corner the {side} flash trap, on the inside of the curve, holds {{value}} times its half "
                     "of the melt; it should be at least {limit} times.",
-                    f"Give the corner a larger radius, or widen the {side} flash trap there.",
+                    f"Give the corner a larger radius, or widen the {side} flash trap there[ by {{by}} at least].",
+                    change=f"(limit / value - 1) * trap_room_{side} * melt_area / 2 / (rib_height_{side} - collapse)",
+                    change_unit="mm",
                 ),
             )
             for side in ("inner", "outer")

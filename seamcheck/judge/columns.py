@@ -102,7 +102,10 @@ class _Case:
         """The finding with its sentences, for a value at a station."""
         rule, bound, key = self.rule, self.bound, self.check.column
         names = self.view.numbers_at(station, rule) | {"value": value, "limit": limit}
-        by = float(evaluate(bound.change, names))
+        try:
+            by = float(evaluate(bound.change, names))
+        except ZeroDivisionError:
+            by = float("nan")
         is_below = bound.is_below_zero(value, zero_of(key, QUANTITIES[key].unit))
         args: dict[str, Amount | str] = {
             "value": amount_of(max(value, 0.0) if bound.below_zero and not is_below else value, key),

@@ -391,6 +391,20 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     return limit_text(limit, column)
 
 
+def change_of(finding: Mapping[str, Any]) -> float | None:
+    """How much to change, mm, as the remedy says; None where it names no length."""
+    by = (finding.get("args") or {}).get("by")
+    return float(by["value"]) if isinstance(by, Mapping) and by.get("unit") == "mm" else None
+
+
+def target_text(finding: Mapping[str, Any]) -> str:
+    """What a broken value should become: '1 mm'; '' where the limit is not one number or the value holds it."""
+    limit, margin = finding.get("limit"), finding.get("margin")
+    if not isinstance(limit, int | float) or not isinstance(margin, int | float) or margin >= 0:
+        return ""
+    return "" if str(finding.get("quantity")).startswith("trap_open") else limit_text(limit, finding["quantity"])
+
+
 def entry_text(entry: Mapping[str, Any]) -> str:
     """One number of a rule as it is set: 'reserve 0.2 mm'."""
     unit = "" if entry["unit"] == "1" else f" {entry['unit']}"
