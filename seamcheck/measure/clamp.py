@@ -10,6 +10,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
@@ -189,8 +190,8 @@ def _share(
 
 def _why_none(length: float, tilt: float | None) -> str:
     if tilt is None:
-        return f"Here {length:.1f} mm of it have none."
-    return f"Here {length:.1f} mm of it have a flat that is tilted by {tilt:.1f}° (up to {_MOST_TILT:g}° would do)."
+        return say("place.no-land", length=length)
+    return say("place.tilted-land", length=length, tilt=tilt, most=_MOST_TILT)
 
 
 def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:

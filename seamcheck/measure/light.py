@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Column, Value, value_of
@@ -180,4 +181,4 @@ def _cone(chief: np.ndarray, half_angle: float) -> list[np.ndarray]:
 def _who(blocker: tuple[str, int] | None, joint: Joint) -> str:
     if blocker is None:
         return ""
-    return f"'{joint.parts[blocker[0]].name or blocker[0]}' stands in the light."
+    return say("place.light", part=f"'{joint.parts[blocker[0]].name or blocker[0]}'")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
@@ -42,11 +43,7 @@ def _places(
     for a, b in zip(starts, np.append(starts[1:], len(stations)), strict=True):
         k = int(a + np.nanargmin(clear[a:b]))
         part = faces.ids[owner[k]] if owner[k] >= 0 else ""
-        why = (
-            f"'{joint.parts[part].name or part}' stands in the light."
-            if part
-            else "The light passes the cover more than once here: there is a void, or a ledge above it."
-        )
+        why = say("place.light", part=f"'{joint.parts[part].name or part}'") if part else say("place.cover-twice")
         hit = [{"part": part, "face": int(face[k])}] if part else []
         found.append(value_of(float(clear[k]), path.points[stations[k]], why, faces=hit))
     return found

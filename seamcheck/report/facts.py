@@ -354,7 +354,7 @@ def texts(messages: Iterable[Mapping[str, Any]]) -> list[str]:
 
 def cautions(document: Document) -> list[str]:
     """The document's cautions; the project's own where it has none."""
-    return list(document.get("cautions") or CAUTIONS)
+    return texts(document.get("cautions") or ()) or list(CAUTIONS)
 
 
 def quantity_title(finding: Mapping[str, Any]) -> str:
