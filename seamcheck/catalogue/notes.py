@@ -192,6 +192,7 @@ NOTES: dict[str, str] = {
     "place.side": "On the {side:word} side.",
     "place.light": "{part} stands in the light.",
     "place.cover-twice": "The light passes the cover more than once here: there is a void, or a ledge above it.",
+    "place.cover-beside": "The light spot reaches past the edge of the cover, or over a hole in it.",
     "place.flash.no-inside": "The seam encloses nothing: the sides are those of its direction.",
     "place.flash.inside": "Flash would reach the inside of the housing.[ Nearest there: {parts}]",
     "place.flash.outside": "Flash would reach the visible outside.[ Nearest there: {parts}]",

@@ -515,18 +515,18 @@ COVER = (
         "Beam path",
         MUST_FIX,
         "below",
-        "The light reaches the rib's whole width through one stretch of cover and nothing else.",
+        "The light reaches the rib over its whole width through one stretch of cover and nothing else.",
         "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
         "assumption",
-        "The whole width of the rib, light along the beam.",
-        (Setting("min", 1.0, "1", "smallest share of the rib's width that the light reaches", 0.0, 1.0),),
+        "The whole width of the spot, or of the rib where no spot is given; light along the beam.",
+        (Setting("min", 1.0, "1", "smallest share of the light's width that arrives", 0.0, 1.0),),
         (
             Check(
                 "beam_clear",
                 accepted_reasons={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
                 lower=Bound(
                     "min",
-                    "The light reaches {percent} of the rib's width.",
+                    "Of the width of the light {percent} reach the rib.",
                     "Clear the beam path over the rib: move what stands in it, or fill the void in the cover.",
                 ),
             ),

@@ -394,12 +394,21 @@ def _settings(settings: Settings) -> Any:
         cover=settings.cover,
         base=settings.base,
         beam=settings.beam,
-        scanner=None if settings.scanner is None else asdict(settings.scanner),
+        scanner=_scanner(settings),
         clamp=asdict(settings.clamp),
         tolerances=dict(settings.tolerances),
         file=settings.file or None,
         origins=dict(sorted(settings.origins.items())),
     )
+
+
+def _scanner(settings: Settings) -> dict[str, Any] | None:
+    """The scanner, with the index that is taken for the cover and where that comes from."""
+    if settings.scanner is None:
+        return None
+    of_material = settings.optics.get("", (None, None))[1]
+    origin = "given" if settings.scanner.index is not None else "assumption" if of_material is None else "material"
+    return {**asdict(settings.scanner), "index": settings.light().index, "index_from": origin}
 
 
 def _assumptions(settings: Settings) -> list[Message]:
