@@ -2,11 +2,11 @@
 
 import type { Atlas } from "./atlas";
 import { byId, h } from "./dom";
-import type { Contour, Finding, PackedSections, Payload, Stations } from "./types";
+import type { Contour, Finding, JointFacts, PackedSections, Payload, Stations } from "./types";
 import { Sections } from "./unpack";
 
 /** What a section is drawn from. */
-export interface Shown { contour: Contour; sections: Sections | null; findings: Finding[] }
+export interface Shown { facts: JointFacts; contour: Contour; sections: Sections | null; findings: Finding[] }
 
 export class Proposed {
   isDrawn = false;
@@ -27,7 +27,7 @@ export class Proposed {
       this.sections.set(key, packed ? new Sections(packed) : null);
     }
     if (!this.bare.has(shown.contour)) this.bare.set(shown.contour, unmeasured(shown.contour));
-    return { contour: this.bare.get(shown.contour)!, sections: this.sections.get(key)!, findings: [] };
+    return { facts: { ...shown.facts, drop: null }, contour: this.bare.get(shown.contour)!, sections: this.sections.get(key)!, findings: [] };
   }
 
   /** Puts the switch over the section where the page holds the model as drawn. */

@@ -43,9 +43,9 @@ export function sectionSvg(atlas: Atlas, place: Place, width: number, height: nu
   const contour = joint.contours[place.contour];
   const own = atlas.sectionsOf(joint.id, contour.id);
   if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, atlas.payload.facts[place.joint].margin, own));
-  const shown = proposedOf(atlas).shown(joint.id, { contour, sections: own, findings: atlas.payload.findings });
+  const shown = proposedOf(atlas).shown(joint.id, { facts: atlas.payload.facts[place.joint], contour, sections: own, findings: atlas.payload.findings });
   return drawSection({
-    joint, facts: atlas.payload.facts[place.joint], station: place.station, ...shown, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,
+    joint, station: place.station, ...shown, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,
   });
 }
 
