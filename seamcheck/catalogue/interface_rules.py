@@ -351,6 +351,7 @@ NEEDS: dict[str, str] = {
 
 REPLACED_BY: dict[str, str] = {
     "trap-corner": "trap-side",
+    "clamp-tilt": "clamp-land",  # of a land that is too narrow all along, the tilt says nothing more
     "overhang": "support-offset",
     "sink-travel": "rib-height",  # where the floor of the flash trap is what the cover meets
 }

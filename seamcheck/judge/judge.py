@@ -17,6 +17,7 @@ from seamcheck.errors import NotReviewed
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
+from seamcheck.judge.grouping import along_paths, grouped
 from seamcheck.judge.identity import JointFrame, finding_name, numbered
 from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
@@ -84,7 +85,8 @@ def judge(
             f.id,
         )
     )
-    return with_waivers(found, settings, {joint.id: joint for joint in joints})
+    judgement = with_waivers(found, settings, {joint.id: joint for joint in joints})
+    return Judgement(grouped(judgement.findings), judgement.waivers)
 
 
 def _rank(finding: Finding, frame: JointFrame, parts: Sequence[str]) -> tuple[object, ...]:
@@ -127,13 +129,35 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         gaps = [d for d in drafts if judging.is_flat and d.finding.rule == "contact-gap"]
         drafts = [d for d in drafts if not any(d is gap for gap in gaps)]
         drafts.append(rib_missing(judging, ("contact-gap",) if gaps else ()))
-    if TRAPS_MISSING in on:
-        drafts.append(judging.whole(TRAPS_MISSING, {}))
+    if TRAPS_MISSING in on:  # without traps none is open: one fact
+        own = dict.fromkeys(d.finding.rule for d in drafts if d.finding.rule == "trap-open-inner")
+        drafts = [d for d in drafts if d.finding.rule not in own]
+        drafts.append(judging.whole(TRAPS_MISSING, {}, tuple(own)))
     if "joint-left-out" in on:
         drafts += [judging.whole("joint-left-out", {"what": what}) for what in judging.joint.left_out]
     if not judging.is_flat and "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
-    return drafts
+    return _once_for_all_paths(judging, drafts)
+
+
+def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+    """What holds all along several paths, such as open inner traps of two chambers, is one finding."""
+    views = {view.path.id: view for view in judging.seam.paths}
+    groups: dict[tuple[str, str | None, str], list[DraftFinding]] = {}
+    for draft in drafts:
+        found = draft.finding
+        if found.column is None or found.contour not in views or draft.stations is None:
+            continue
+        known = np.flatnonzero(np.isfinite(views[found.contour].column(found.column)))
+        if len(known) and np.isin(known, draft.stations).all():
+            groups.setdefault((found.key, found.column, found.severity), []).append(draft)
+    kept = list(drafts)
+    for group in groups.values():
+        if len(group) > 1:
+            one = along_paths([draft.finding for draft in group])
+            lead = replace(group[0], finding=one, place=None)
+            kept = [lead if d is group[0] else d for d in kept if not any(d is other for other in group[1:])]
+    return kept
 
 
 def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
@@ -192,6 +216,8 @@ def _is_covered(draft: DraftFinding, graver: DraftFinding) -> bool:
     mild, grave = draft.finding, graver.finding
     if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(graver, draft):
         return False
+    if mild.rule == "clamp-tilt":
+        return draft.stations is not None and bool(np.isin(draft.stations, graver.stations).all())
     if mild.rule != "sink-travel" or mild.value is None or grave.value is None:
         return True
     return mild.value > grave.value - _ON_THE_FLOOR  # it is the trap's floor that stops the cover
