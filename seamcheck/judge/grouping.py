@@ -74,7 +74,7 @@ def _one(group: Sequence[Finding], count: int) -> Finding:
     own = [said for said in lead.messages if said.key not in (SAME_ELSEWHERE, GROUPED)]
     said = [
         *own,
-        message(SAME_ELSEWHERE, {"count": str(len(places)), "where": _where(places)}),
+        message(SAME_ELSEWHERE, {"count": "one" if len(places) == 1 else str(len(places)), "where": _where(places)}),
         message(GROUPED, {"count": str(count)}),
     ]
     also = dict.fromkeys(rule for finding in (lead, *rest) for rule in finding.also)

@@ -19,7 +19,7 @@ from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.grouping import along_paths, grouped
 from seamcheck.judge.identity import JointFrame, finding_name, numbered
-from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
+from seamcheck.judge.interface_values import SAME_PLACE, interface_travel, interface_value, with_places
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
@@ -110,11 +110,11 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         for check in rule.checks:
             if QUANTITIES[check.column].per == "interface":
                 drafts += interface_value(judging, rule, check)
-    drafts = with_places(judging, _without_replaced(drafts))
-    if "sink-travel" in on:
-        drafts += interface_travel(judging, drafts)
     if "cover-hole" in on:
         drafts += holes(judging)
+    drafts = with_places(judging, _without_replaced(judging, drafts))
+    if "sink-travel" in on:
+        drafts += interface_travel(judging, drafts)
     if "not-measured" in on:
         drafts += not_measured(judging, rules, drawn_welded)
     if "parts-outside" in on and judging.settings.tolerances:
@@ -189,13 +189,13 @@ def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
         yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
 
 
-def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
     kept: list[DraftFinding] = []
     also: dict[int, list[str]] = {}
     for draft in drafts:
         graver = _REPLACED_BY.get(draft.finding.rule)
-        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _is_covered(draft, d)]
+        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _is_covered(judging, draft, d)]
         if not same:
             kept.append(draft)
         for i in same:
@@ -210,21 +210,27 @@ def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     return [named.get(id(draft), draft) for draft in kept]
 
 
-def _is_covered(draft: DraftFinding, graver: DraftFinding) -> bool:
+def _is_covered(judging: JointJudge, draft: DraftFinding, graver: DraftFinding) -> bool:
     """Whether the finding of a graver rule tells of this one's cause too."""
     mild, grave = draft.finding, graver.finding
-    if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(graver, draft):
+    if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(judging, graver, draft):
         return False
-    if mild.rule == "clamp-tilt":
-        return draft.stations is not None and bool(np.isin(draft.stations, graver.stations).all())
+    if mild.rule == "clamp-tilt" and draft.stations is not None and graver.stations is not None:
+        return bool(np.isin(draft.stations, graver.stations).all())
     if mild.rule != "sink-travel" or mild.value is None or grave.value is None:
         return True
     return mild.value > grave.value - _ON_THE_FLOOR  # it is the trap's floor that stops the cover
 
 
-def _overlap(one: DraftFinding, other: DraftFinding) -> bool:
+def _overlap(judging: JointJudge, one: DraftFinding, other: DraftFinding) -> bool:
+    if one.stations is None and other.stations is None:
+        return True  # both about the whole interface
     if one.stations is None or other.stations is None:
-        return one.stations is other.stations  # both about the whole interface
+        on, off = (one, other) if other.stations is None else (other, one)
+        path = next(view.path for view in judging.seam.paths if view.path.id == on.finding.contour)
+        if off.finding.at is None:
+            return False
+        return bool((np.linalg.norm(path.points[on.stations] - np.asarray(off.finding.at), axis=1) < SAME_PLACE).any())
     if one.finding.contour != other.finding.contour or {_side(one), _side(other)} == {"inner", "outer"}:
         return False
     return bool(np.isin(one.stations, other.stations).any())

@@ -185,7 +185,7 @@ def stations_of_finding(document: Document, finding: Mapping[str, Any], contour:
     if further:
         spots = ({**finding, **place, "places": ()} for place in further)
         rest = np.any([stations_of_finding(document, spot, contour) for spot in spots], axis=0)
-        return stations_of_finding(document, {**finding, "places": ()}, contour) | rest
+        return np.asarray(stations_of_finding(document, {**finding, "places": ()}, contour) | rest)
     start, end = finding.get("from_s"), finding.get("to_s")
     if is_everywhere(finding):
         return np.full(len(s), finding["contour"] == contour["id"])

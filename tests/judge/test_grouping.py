@@ -29,7 +29,7 @@ def test_more_are_one_finding_with_all_its_places():
     assert (hit.rule, hit.severity, hit.value) == ("contact-gap", "must-fix", 0.5)
     assert sorted(round(place.from_s) for place in hit.places) == [10, 20, 30, 40, 50, 60, 70]
     assert {place.value for place in hit.places} == {0.3}
-    assert "in 7 more places" in hit.message
+    assert "in the same way, 7 more: c1 at s = " in hit.message
     assert "there are 8 in all" in hit.message
     assert hit.message == " ".join(said.text for said in hit.messages)
 
