@@ -136,6 +136,7 @@ def propose(
                     progress=progress,
                     time_limit_s=time_limit or TIME_LIMIT,
                     memory_limit_mb=memory_limit or MEMORY_LIMIT,
+                    writable=[folder],
                 )
             except NotReviewed as reason:
                 return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
