@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from seamcheck.assembly.source import Given, file_facts
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.warm import REVIEW_MODULES
 from seamcheck.settings.file import find_settings_file, read_settings
@@ -147,6 +148,8 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
     from dataclasses import replace
 
     from seamcheck.assembly.explain import check_size
+    from seamcheck.cache.key import RIB_MISSING
+    from seamcheck.catalogue.rule import OFF
     from seamcheck.contour import trace_contour
     from seamcheck.joint import find_joints
     from seamcheck.judge.findings import JointResult
@@ -162,7 +165,8 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
         if not (settings.cover or settings.base):  # who names the parts has looked at them
             thickness = [path.columns["cover_thickness"] for path in survey.paths]
             check_size(assembly, (*joint.cover, *joint.base), thickness)
-        if joint.rib_on != "none":  # a lap has one fault; nothing that follows from it is measured
+        # a lap has one fault, and nothing that follows from it is measured, unless the settings want no rib
+        if joint.rib_on != "none" or settings.severity(RIB_MISSING) == OFF:
             survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
@@ -191,7 +195,7 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
 
     progress("judging")
     if not measured.joints:
-        raise NotReviewed("no-seam", "Nothing was measured, so nothing can be judged. Review it again with --no-cache.")
+        raise refused("no-seam", "no-seam.nothing-kept")
     materials = settings.materials()
     results = []
     for joint in measured.joints:
@@ -212,7 +216,7 @@ def _view(surveyed: Sequence[Any], progress: Progress) -> tuple[dict[str, Any] |
     try:
         return take_view(surveyed), ()
     except Exception as why:
-        return None, (f"Sections and 3-D pictures could not be made ({type(why).__name__}: {why}).",)
+        return None, (say("file.no-view", error=f"{type(why).__name__}: {why}"),)
 
 
 def _review_in_child(
@@ -264,9 +268,9 @@ def _look_before(paths: Sequence[Path]) -> None:
     """Say what can be said about the files without starting a child."""
     for path in paths:
         if path.is_dir():
-            raise NotReviewed("unreadable", f"{path} is a folder, not a file. Name one STEP file in it.")
+            raise refused("unreadable", "unreadable.folder", file=repr(str(path)))
         if not path.exists():
-            raise NotReviewed("unreadable", f"There is no file {path}.")
+            raise refused("unreadable", "unreadable.absent", file=repr(str(path)))
 
 
 def _paths(model: Any) -> list[Path] | None:

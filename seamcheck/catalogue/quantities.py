@@ -163,9 +163,10 @@ MEASURED: dict[str, Quantity] = {
             "clamp_land",
             "clamp land",
             "mm",
-            "Width along u of the cover's light-side face from the edge of the beam corridor (rib top edge "
-            "plus beam margin) toward the cover's free edge, as long as it goes on without edge, step or "
-            "bend of more than 5° (a chamfer or fillet ends it at its start) and nothing lies above it.",
+            "Width along u of the cover's light-side face from the edge of the beam corridor (the spot as it enters "
+            "the cover, with lean and cone, or the rib's top where no spot is given; plus the beam margin) toward the "
+            "cover's free edge, as long as it goes on without edge, step or bend of more than 5° (a chamfer or fillet "
+            "ends it at its start) and nothing lies above it.",
         ),
         Quantity(
             "clamp_tilt",
@@ -224,8 +225,9 @@ MEASURED: dict[str, Quantity] = {
             "beam_clear",
             "light reaching the rib",
             "1",
-            "Share of the rib top's width that light along the beam reaches through exactly one stretch of "
-            "cover and nothing else of the assembly. A hole through the cover counts as clear.",
+            "Share of the light's width (the spot's, or the rib top's where no spot is given) that reaches the rib's "
+            "level along the beam through exactly one stretch of cover and nothing else of the assembly. A hole "
+            "through the cover over the rib counts as clear.",
             decimals=2,
         ),
         Quantity(
@@ -240,7 +242,8 @@ MEASURED: dict[str, Quantity] = {
             "support offset",
             "mm",
             "Size along u from P to the middle of the material met one rib width below the trap floor, "
-            "nearest to P; 0 when the material reaches beyond both flanks by more than one rib width.",
+            "nearest to P; 0 when the material reaches beyond both flanks by more than one rib width. Not measured "
+            "where nothing of the part is met at that level.",
         ),
         Quantity(
             "turn_radius",
@@ -274,8 +277,10 @@ REASONS: dict[str, str] = {
     "no-land": "The light-side face of the cover has no flat beside the beam corridor.",
     "broad": "The rib stands on a floor that reaches beyond the section.",
     "no-lip": "Nothing closes the flash trap on this side.",
+    "bare-sides": "The opposite part ends with the rib: nothing beside it holds the melt or stops it.",
     "other-rib": "Another rib of the same seam closes the flash trap on this side; it melts as well.",
     "no-flank": "No flank was met at this level.",
+    "nothing-below": "Nothing of the part lies below the rib at this level.",
     "straight": "The mid-line is straight here.",
     "depends": "A value that this one is made from was not measured here.",
     "broken-geometry": "The faces here do not close to a section.",

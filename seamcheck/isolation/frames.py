@@ -24,6 +24,8 @@ _PLAIN = {
     "datetime": {"date", "datetime", "time", "timedelta", "timezone"},
     "pathlib": {"Path", "PosixPath", "WindowsPath", "PurePosixPath", "PureWindowsPath"},
     "pathlib._local": {"Path", "PosixPath", "WindowsPath", "PurePosixPath", "PureWindowsPath"},
+    "msgspec": {"UNSET"},
+    "msgspec._core": {"UNSET"},
     "msgspec._utils": {"rebuild"},
     "numpy": {"ndarray", "dtype"},
     "numpy.core.multiarray": {"_reconstruct", "scalar"},
@@ -85,8 +87,8 @@ class _Values(pickle.Unpickler):
 
 
 def _is_record(kind: type) -> bool:
-    """Whether objects of a class only hold values: errors, data classes, records of the document."""
-    return issubclass(kind, Exception) or dataclasses.is_dataclass(kind) or hasattr(kind, "__struct_fields__")
+    """Whether objects of a class only hold values: errors, sentences, data classes, records of the document."""
+    return issubclass(kind, Exception | str) or dataclasses.is_dataclass(kind) or hasattr(kind, "__struct_fields__")
 
 
 def _exactly(stream: Readable, count: int) -> bytes:

@@ -89,11 +89,13 @@ def values():
     import numpy as np
 
     from seamcheck.assembly.source import Given
+    from seamcheck.catalogue.message import Amount, Message, Sentence
     from seamcheck.proposal.records import Bound
 
+    said = Sentence.of(Message("a-key", {"value": Amount(1.5, "mm", 2)}, "Text."))
     bound = Bound(rule="a", quantity="b", value=1.0, bound=2.0, share=0.5)
     return {
         "array": np.arange(6.0).reshape(2, 3), "cut": np.arange(9)[::2], "number": np.float64(2.5), "set": {1, 2},
-        "path": Path("a/b"), "words": np.array(["a", "b"]), "record": bound,
+        "path": Path("a/b"), "words": np.array(["a", "b"]), "record": bound, "said": said,
         "given": Given("n", b"x"), "count": Counter("aab"), "kind": np.dtype("<f4"),
     }  # fmt: skip

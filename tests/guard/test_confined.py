@@ -78,6 +78,7 @@ def test_values_arrays_and_records_are_taken(run):
     assert found["array"].tolist() == [[0.0, 1.0, 2.0], [3.0, 4.0, 5.0]]
     assert found["cut"].tolist() == [0, 2, 4, 6, 8]
     assert found["words"].tolist() == ["a", "b"]
+    assert (found["said"], found["said"].message.key) == ("Text.", "a-key")
     assert (found["number"], found["set"], str(found["path"])) == (2.5, {1, 2}, "a/b")
     assert (found["record"].share, found["given"].name, found["count"]["a"], str(found["kind"])) == (
         0.5,
