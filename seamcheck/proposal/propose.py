@@ -202,6 +202,7 @@ def _drawn(
             joints = run_isolated(
                 "seamcheck.proposal.plan:plan_joints",
                 (tuple(model), settings, wishes, folder, dict(review_of_model.document)),
+                writable=[str(folder)],
                 **limits,
             )
             file = folder / "proposed.step"
