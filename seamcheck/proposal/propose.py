@@ -131,7 +131,7 @@ def propose(
     if before.verdict == "not-reviewed":
         message = str(before.document["reason"]["message"])
         return Proposal(_document(paths, "not-reviewed", message, ()), before=before)
-    limits_of_run = {"progress": progress, "time_limit_s": time_limit or TIME_LIMIT,
+    limits_of_run: dict[str, Any] = {"progress": progress, "time_limit_s": time_limit or TIME_LIMIT,
                      "memory_limit_mb": memory_limit or MEMORY_LIMIT}  # fmt: skip
     drawn: Drawn | None = None
     try:
