@@ -125,12 +125,23 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
         return Evidence(DOUBTFUL, "Both parts are open within it, so that it closes nothing.")
     near = _NEAR_LEVEL * candidate.width
     step = near + np.nan_to_num(candidate.beside.step)  # behind a tongue or a stepped edge
-    for away in sorted({-near, near, -step, step}):
+    parts = bodies[reading.cover], bodies[reading.base]
+
+    def empty(away: float) -> np.ndarray:
         level = np.full(len(points), candidate.level + away)
         world = candidate.frame.world(np.column_stack([points, level]))
-        solid = contains(bodies[reading.cover], world) | contains(bodies[reading.base], world)
-        if 1.0 - solid.mean() >= VOID:
-            return Evidence(1.0, "It closes a room.")
+        return np.asarray(~(contains(parts[0], world) | contains(parts[1], world)))
+
+    if any(empty(away).mean() >= VOID for away in sorted({-near, near, -step, step})):
+        return Evidence(1.0, "It closes a room.")
+    for deep in (1.5 * candidate.width, 3.0 * candidate.width):  # a lid that reaches down into the base
+        for away in (-deep, deep):
+            at = np.column_stack([points, np.full(len(points), candidate.level + away)])
+            shut = empty(away)
+            for way in (-1.0, 1.0):
+                shut &= np.any([column(at, way, part, candidate.frame)[0] > 0 for part in parts], axis=0)
+            if float(shut.mean()) >= VOID:
+                return Evidence(1.0, "It closes a room.")
     return Evidence(AGAINST, "What it encloses is solid: there is no room that it could close.")
 
 

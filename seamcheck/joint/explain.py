@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from itertools import combinations
 
 import numpy as np
 import shapely
@@ -14,14 +13,17 @@ from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL
 from seamcheck.joint.contact import face_all_round, near_surface
 from seamcheck.joint.evidence import ring_of_its_own
 from seamcheck.joint.light import flat_boxes
+from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.reading import Reading
+from seamcheck.joint.unseamed import lies_flat, pads, plug, side_by_side, side_play, strips
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet, diagonal
 from seamcheck.kernel.common import common_volume
 from seamcheck.kernel.distance import shape_distance
 
 _MOST_PAIRS = 6  # whose exact distance and common volume are worth their time
+_LOOKED_INTO = 3  # pairs of the largest parts whose contact is told
 _NAMED = 2  # candidates that are named
 _ONLY_LIGHT = 0.3  # confidence of a reading against which one doubt speaks, and nothing that rules it out
 _TUBE = 0.3  # of the width of what two parts share: contact longer along the axis is a tube's, shorter a plug's
@@ -32,6 +34,7 @@ _FOUR_SIDED = 0.4  # of the area of side faces lies in four directions more than
 def no_joint(
     pairs: Sequence[tuple[str, str]],
     readings: Sequence[Reading],
+    meetings: Sequence[Meeting],
     bodies: Mapping[str, Body],
     names: Names,
 ) -> NotReviewed:
@@ -39,7 +42,7 @@ def no_joint(
 
     Parameters
     ----------
-    pairs : ids of parts near each other; readings : with their evidence
+    pairs : ids of parts near each other; readings : with their evidence; meetings : where parts meet at all
     """
     by_size = sorted(pairs, key=lambda pair: -min(bodies[i].volume for i in pair))[:_MOST_PAIRS]
     best = sorted(readings, key=lambda r: (-r.confidence, -r.candidate.score))
@@ -53,10 +56,29 @@ def no_joint(
         or _run_through_each_other(by_size, bodies, names)
         or _tube(by_size, bodies, names)
         or _out_of_light(best, names)
-        or _both(_open_gap(best, bodies, names), _plug(best, first, names))
-        or _side_by_side(best, first, bodies, names)
+        or _open_gap(best, bodies, names)
+        or _pair_by_pair(best, by_size[:_LOOKED_INTO], meetings, bodies, names)
+        or plug(best, first, meetings, bodies, names)
+        or side_by_side(best, first, meetings, bodies, names)
         or _nothing(best, first, names)
     )
+
+
+def _pair_by_pair(
+    readings: Sequence[Reading],
+    pairs: Sequence[tuple[str, str]],
+    meetings: Sequence[Meeting],
+    bodies: Mapping[str, Body],
+    names: Names,
+) -> NotReviewed | None:
+    """What the largest parts have in common that is no seam."""
+    for pair in pairs:
+        own = [r for r in readings if r.pair == set(pair)]
+        answer = strips(pair, meetings, bodies, names) or plug(own, pair, meetings, bodies, names)
+        answer = answer or pads(pair, meetings, bodies, names)
+        if answer is not None:
+            return answer
+    return None
 
 
 def distance_text(nearest: float, one: str, other: str) -> str:
@@ -183,64 +205,14 @@ def _out_of_light(readings: Sequence[Reading], names: Names) -> NotReviewed | No
     return None
 
 
-def _both(one: NotReviewed | None, other: NotReviewed | None) -> NotReviewed | None:
-    """Two refusals in one."""
-    if one is None or other is None:
-        return one or other
-    return NotReviewed(one.code, f"{one.message} {other.message}")
-
-
-def _plug(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed | None:
-    """Side faces with play on opposite sides, and nothing that light from above could weld."""
-    strips = [r for r in readings if r.candidate.encloses <= 0]
-    own = [r for r in strips if pair is not None and r.pair == set(pair)] or strips
-    for one, other in combinations(own, 2):
-        a, b = one.candidate, other.candidate
-        if a.carrier == b.carrier and a.counter == b.counter and a.frame.axes[2] @ b.frame.axes[2] < -0.99:
-            play = max((a.gap + b.gap) / 2, 0.0)
-            longest = max((r.candidate for r in own if r.pair == one.pair), key=lambda c: c.length)
-            return NotReviewed(
-                "no-seam",
-                f"{names(one.cover)} and {names(one.base)} only face each other at their sides, with {play:.2f} mm of "
-                "play: a plug or snap fit. Nothing lies on top of each other there that light could weld; the longest "
-                f"side face is {longest.width:.2f} mm wide and {longest.length:.0f} mm long. Give the joint a land "
-                "with a weld rib under the cover.",
-            )
-    return None
-
-
-def _lies_within(a: np.ndarray, b: np.ndarray) -> bool:
-    """Whether most of the smaller one of two boxes (6,) lies in the larger one."""
-    low, high = np.maximum(a[:3], b[:3]), np.minimum(a[3:], b[3:])
-    smaller = min(float(np.prod(box[3:] - box[:3])) for box in (a, b))
-    return bool(np.prod(np.maximum(high - low, 0.0)) > 0.5 * smaller)
-
-
-def _side_by_side(
-    readings: Sequence[Reading], pair: tuple[str, str] | None, bodies: Mapping[str, Body], names: Names
-) -> NotReviewed | None:
-    """Nothing but open strips: walls that stand beside each other."""
-    if (
-        pair is None
-        or _lies_within(*(bodies[i].box for i in pair))
-        or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings)
-    ):
-        return None
-    nearest = min((abs(r.candidate.gap) for r in readings), default=None)
-    far = "" if nearest is None else f" {nearest:.2f} mm apart"
-    return NotReviewed(
-        "no-seam",
-        f"{names(pair[0])} and {names(pair[1])} stand side by side{far}: only their sides face each other, and no "
-        "cover closes the other part. Move the cover to its assembled position.",
-    )
-
-
 def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
     """Flat faces that stay apart with no rib between them, or that something fills."""
     for reading in readings:
         candidate = reading.candidate
         if candidate.stands_out or abs(candidate.gap) <= ON_EACH_OTHER or candidate.encloses <= 0:
             continue
+        if not lies_flat(candidate.frame, reading.pair, bodies):
+            continue  # play at the sides
         between = [i for i in bodies if i not in reading.pair and _fills_gap(bodies[i], candidate)]
         if between:
             return NotReviewed(
@@ -256,10 +228,12 @@ def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Na
                 f"{-candidate.gap:.2f} mm into each other, with no weld rib between them. Bring both into their "
                 "assembled position.",
             )
+        play = side_play(readings, reading.pair)
+        beside = "" if play is None else f" At their sides they have {play:.2f} mm of play."
         return NotReviewed(
             "no-seam",
             f"{names(reading.cover)} is not seated on {names(reading.base)}: they face each other along "
-            f"{candidate.describes}, {candidate.gap:.2f} mm apart and with no weld rib between them. Moved by "
+            f"{candidate.describes}, {candidate.gap:.2f} mm apart and with no weld rib between them.{beside} Moved by "
             f"{candidate.gap:.2f} mm the cover would be seated. If a ridge with a sharp edge stands there: give its "
             "top a flat or a rounding, so that it has a width to measure.",
         )
