@@ -147,6 +147,8 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
     from dataclasses import replace
 
     from seamcheck.assembly.explain import check_size
+    from seamcheck.cache.key import RIB_MISSING
+    from seamcheck.catalogue.rule import OFF
     from seamcheck.contour import trace_contour
     from seamcheck.joint import find_joints
     from seamcheck.judge.findings import JointResult
@@ -162,7 +164,8 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
         if not (settings.cover or settings.base):  # who names the parts has looked at them
             thickness = [path.columns["cover_thickness"] for path in survey.paths]
             check_size(assembly, (*joint.cover, *joint.base), thickness)
-        if joint.rib_on != "none":  # a lap has one fault; nothing that follows from it is measured
+        # a lap has one fault, and nothing that follows from it is measured, unless the settings want no rib
+        if joint.rib_on != "none" or settings.severity(RIB_MISSING) == OFF:
             survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
@@ -13,20 +12,14 @@ from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.contour import Contour, trace_contour
 from seamcheck.joint import Joint, find_joints
 from seamcheck.measure import Survey, survey_joint
+from seamcheck.settings.settings import Settings
 
-DEFAULTS = {
-    "cover": None,
-    "base": None,
-    "beam": None,
-    "collapse": 0.4,
-    "beam_margin": 0.0,
-    "station_spacing": 0.5,
-}
+DEFAULTS = {"collapse": 0.4, "beam_margin": 0.0, "station_spacing": 0.5}
 
 
-def settings(**changes: Any) -> SimpleNamespace:
-    """What the measuring steps read of the settings."""
-    return SimpleNamespace(**{**DEFAULTS, **changes})
+def settings(**changes: Any) -> Settings:
+    """Settings for the measuring steps."""
+    return Settings(**{**DEFAULTS, **changes})
 
 
 def assembly(parts: Sequence[tuple]) -> Assembly:

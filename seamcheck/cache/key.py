@@ -11,8 +11,12 @@ from importlib import metadata
 from pathlib import Path
 
 from seamcheck.assembly.parts import ModelFile
+from seamcheck.catalogue.rule import OFF
 from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
+
+RIB_MISSING = "rib-missing"
+"""The rule that, switched off, says that a lap without a rib is what is wanted: the one that measuring looks at."""
 
 AFTERWARDS = ("limits", "severities", "waivers", "material", "origins", "file", "today")
 """Settings that come in after everything is measured; every other one is part of the key."""
@@ -23,7 +27,10 @@ _MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely", "networkx")  # librar
 def measuring(settings: Settings) -> Settings:
     """What measuring gets to know of the settings: those that come in afterwards stand at their defaults."""
     nothing = Settings()
-    return replace(settings, **{name: getattr(nothing, name) for name in AFTERWARDS})
+    kept = {name: getattr(nothing, name) for name in AFTERWARDS}
+    if settings.severity(RIB_MISSING) == OFF:  # a lap then is what is wanted, and measured as a whole
+        kept["severities"] = {**nothing.severities, RIB_MISSING: OFF}
+    return replace(settings, **kept)
 
 
 def key_of(files: Sequence[ModelFile], settings: Settings) -> str:

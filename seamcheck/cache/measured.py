@@ -14,7 +14,7 @@ from seamcheck.cache.key import key_of
 from seamcheck.cache.plain import plain, restored
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.areas import Areas, SideSections
-from seamcheck.measure.flash_trap import Floor
+from seamcheck.measure.floor import Floor
 from seamcheck.measure.table import Interruption, PathSurvey, Shade, Survey
 from seamcheck.sections.intervals import Side
 from seamcheck.settings.settings import Settings

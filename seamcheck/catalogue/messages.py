@@ -18,6 +18,7 @@ from seamcheck.catalogue.words import change_by, fill
 LOW, HIGH = "low", "high"
 BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
 AT_RISK, OPEN_PLACE, RIB_GONE, AT_PLACE = "at-risk", "seam-open.interrupted", "seam-open.no-rib", "place"
+NO_COUNTERPART = "seam-open.no-opposite"
 
 
 LAP_ROOM, LAP_NARROW = "rib-missing.room", "rib-missing.narrow"
@@ -86,6 +87,8 @@ def _wordings() -> dict[str, Wording]:
     open_seam = RULES["seam-open"]
     put(OPEN_PLACE, Wording("The rib is interrupted for {length}.", open_seam.remedy, open_seam.harm))
     put(RIB_GONE, Wording("The rib is missing for {length}.", open_seam.remedy, open_seam.harm))
+    alone = "The seam is interrupted for {length}: nothing of the opposite part faces the rib there."
+    put(NO_COUNTERPART, Wording(alone, "Let the opposite part run on below the rib all the way.", open_seam.harm))
     put(
         AT_RISK,
         Wording(

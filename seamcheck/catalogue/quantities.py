@@ -240,7 +240,8 @@ MEASURED: dict[str, Quantity] = {
             "support offset",
             "mm",
             "Size along u from P to the middle of the material met one rib width below the trap floor, "
-            "nearest to P; 0 when the material reaches beyond both flanks by more than one rib width.",
+            "nearest to P; 0 when the material reaches beyond both flanks by more than one rib width. Not measured "
+            "where nothing of the part is met at that level.",
         ),
         Quantity(
             "turn_radius",
@@ -274,8 +275,10 @@ REASONS: dict[str, str] = {
     "no-land": "The light-side face of the cover has no flat beside the beam corridor.",
     "broad": "The rib stands on a floor that reaches beyond the section.",
     "no-lip": "Nothing closes the flash trap on this side.",
+    "bare-sides": "The opposite part ends with the rib: nothing beside it holds the melt or stops it.",
     "other-rib": "Another rib of the same seam closes the flash trap on this side; it melts as well.",
     "no-flank": "No flank was met at this level.",
+    "nothing-below": "Nothing of the part lies below the rib at this level.",
     "straight": "The mid-line is straight here.",
     "depends": "A value that this one is made from was not measured here.",
     "broken-geometry": "The faces here do not close to a section.",

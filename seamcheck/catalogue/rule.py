@@ -23,6 +23,17 @@ def slack_of(column: str, unit: str) -> float:
     return _SLACK_OF.get(column, SLACK.get(unit, 0.001))
 
 
+_ZERO_OF = {
+    "draft_inner": 0.05,
+    "draft_outer": 0.05,
+}  # degrees: flanks that lean out by less lean as measured on chords
+
+
+def zero_of(column: str, unit: str) -> float:
+    """How far below zero a column's value may lie and still be spoken of as zero."""
+    return _ZERO_OF.get(column, slack_of(column, unit))
+
+
 ATTENTION_BOUND = "attention"
 """Name of the limit from which on a must-fix rule asks for attention, before it is broken."""
 

@@ -253,6 +253,7 @@ TRAPS = (
         (
             Check(
                 "trap_room",
+                accepted_reasons={"bare-sides": "the melt comes out beside the rib, which trap-side says"},
                 lower=Bound(
                     "min",
                     "Both flash traps together hold {value} times the melt; it should be at least {limit} times.",

@@ -251,13 +251,19 @@ def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -
             sides = patch.region.length / 2 - shared
             if not _meets_an_end(joined, patch.region, width):
                 continue
-            end_to_end = 0 < shared <= 3.0 * width and sides > 0.3 * width
+            end_to_end = 0 < shared <= 4.0 * width and sides > 0.3 * width  # two ends, each as oblique as 60 degrees
             between = shared > width and patch.region.intersection(bridged).area > 0.8 * patch.region.area
             if end_to_end or between:
                 seam.append(patch)
                 rest.remove(patch)
                 grew = True
     return seam
+
+
+_BEHIND = 2.2
+"""Rib widths that a rib goes on behind its end; behind a flank it is left within 2 widths in any oblique direction."""
+_OBLIQUE = np.radians([0.0, 20.0, -20.0, 40.0, -40.0, 60.0, -60.0])
+"""How far the way into the rib may turn from the perpendicular of its end; 1 / cos 60 degrees is 2 widths."""
 
 
 def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool:
@@ -273,10 +279,11 @@ def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool
         turns = (shapely.distance(seam.boundary, shapely.points(beyond)) > 0.05 * width).any()
         across = np.array([-way[1], way[0]])
         middle = shapely.get_coordinates(line.interpolate(0.5, normalized=True))[0]
-        # behind an end face the rib goes on; behind a flank it is soon left again
+        # behind an end face, be it oblique, the rib goes on; behind a flank it is soon left again
+        ahead = [sign * (np.cos(a) * across + np.sin(a) * way) for a in _OBLIQUE for sign in (-1.0, 1.0)]
         inward = [
-            all(shapely.contains_xy(seam, *(middle + sign * depth * width * across)) for depth in (0.3, 0.9, 1.6))
-            for sign in (-1.0, 1.0)
+            all(shapely.contains_xy(seam, *(middle + depth * width * to)) for depth in (0.3, 0.9, 1.6, _BEHIND))
+            for to in ahead
         ]
         if turns and any(inward):
             return True

@@ -13,7 +13,7 @@ from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, PARTLY, amount_of, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of
+from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of, zero_of
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.bounds import JudgedPath, Step, unmeasured_columns
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
@@ -103,8 +103,9 @@ class _Case:
         rule, bound, key = self.rule, self.bound, self.check.column
         names = self.view.numbers_at(station, rule) | {"value": value, "limit": limit}
         by = float(evaluate(bound.change, names))
+        is_below = bound.is_below_zero(value, zero_of(key, QUANTITIES[key].unit))
         args: dict[str, Amount | str] = {
-            "value": amount_of(value, key),
+            "value": amount_of(max(value, 0.0) if bound.below_zero and not is_below else value, key),
             "limit": amount_of(limit, key),
             "collapse": amount_of(self.judging.settings.collapse, "gap"),
             "size": amount_of(abs(value), key),
@@ -116,7 +117,6 @@ class _Case:
         if np.isfinite(by) and by > 0:
             args["by"] = change_of(by, bound.change_unit or QUANTITIES[key].unit)
         side = bound_key(rule, self.check, self.side)
-        is_below = bound.is_below_zero(value, slack_of(key, QUANTITIES[key].unit))
         words = f"{side}.{BELOW_ZERO}" if is_below else side
         draft = self.judging.on_stretch(rule, self.view, stretch, station, words, args, f"{key}.{self.side}")
         found = replace(

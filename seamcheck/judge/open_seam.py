@@ -8,7 +8,7 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.message import Args
-from seamcheck.catalogue.messages import OPEN_PLACE, RIB_GONE, amount_of
+from seamcheck.catalogue.messages import NO_COUNTERPART, OPEN_PLACE, RIB_GONE, amount_of
 from seamcheck.catalogue.rule import SEVERITIES, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
@@ -27,7 +27,8 @@ def with_open_seam(judging: JointJudge, drafts: list[DraftFinding]) -> list[Draf
     for draft, near in _open_places(judging, reach):
         severity = SEVERITIES.index(draft.finding.severity)
         same = [d for d in result if _describes(d, near) and SEVERITIES.index(d.finding.severity) >= severity]
-        also = dict.fromkeys(["rib-missing", *(d.finding.rule for d in same)])
+        own = [] if draft.finding.key == NO_COUNTERPART else ["rib-missing"]
+        also = dict.fromkeys([*own, *(d.finding.rule for d in same)])
         result = [d for d in result if not any(d is s for s in same)]
         result.append(replace(draft, finding=replace(draft.finding, also=tuple(also))))
     return result
@@ -48,11 +49,13 @@ def _open_places(judging: JointJudge, reach: float) -> Iterator[tuple[DraftFindi
                 alone = Interruption(0.0, path.points[end], ((path.id, end),))
                 yield _at_ends(judging, rule, rule.key, {}, alone, reach)
         no_rib = view.reason("rib_height") == "no-rib"
-        for stretch in view.stretches(no_rib):
-            middle = int(stretch.stations[len(stretch.stations) // 2])
-            args = {"length": amount_of(stretch.length, "rib_height")}
-            near = view.within(stretch.from_s - reach, stretch.length + 2 * reach)
-            yield judging.on_stretch(rule, view, stretch, middle, RIB_GONE, args, "no-rib"), {path.id: near}
+        alone = (view.reason("gap_max") == "no-opposite") & ~view.uncovered & ~no_rib
+        for mark, key, side in ((no_rib, RIB_GONE, "no-rib"), (alone, NO_COUNTERPART, "no-opposite")):
+            for stretch in view.stretches(mark):
+                middle = int(stretch.stations[len(stretch.stations) // 2])
+                args = {"length": amount_of(stretch.length, "rib_height")}
+                near = view.within(stretch.from_s - reach, stretch.length + 2 * reach)
+                yield judging.on_stretch(rule, view, stretch, middle, key, args, side), {path.id: near}
 
 
 def _at_ends(

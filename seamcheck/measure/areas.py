@@ -6,7 +6,9 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from seamcheck.measure.flash_trap import Floor, measure_trap, positive_area
+from seamcheck.measure.flash_trap import measure_trap
+from seamcheck.measure.floor import Floor
+from seamcheck.sections.integrals import positive_area
 from seamcheck.sections.intervals import Side
 
 

@@ -12,6 +12,7 @@ from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region
+from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.path import Course
 from seamcheck.measure.table import Survey
 from seamcheck.sections.facing import FaceList, Sheet, View, heights_at
@@ -25,7 +26,7 @@ _SIMPLE = 0.02  # mm by which outlines in the document are simplified
 
 def clamp_values(
     joint: Joint, contour: Contour, survey: Survey, clamp: Clamp, corridor: BaseGeometry, margin: float
-) -> dict[str, dict[str, Any]]:
+) -> Additions:
     """Areas of clamp land on both sides, the share of the seam that has land near, and forces.
 
     Parameters
@@ -36,18 +37,12 @@ def clamp_values(
     near = corridor.buffer(clamp.reach)
     land, level = _land(joint, contour, view, clamp, corridor, near)
     inside = inside_of(joint, contour, view)
-    entry = {"at": None, "why": "" if not land.is_empty else "no-land"}
-    found: dict[str, dict[str, Any]] = {
-        "clamp_area": {"value": land.area, **entry, "outlines": _outlines(land, view, level), **_forces(
-            joint, contour, clamp, land.area
-        )}
-    }  # fmt: skip
+    why, forces = "no-land" if land.is_empty else "", _forces(joint, contour, clamp, land.area)
+    found = {"clamp_area": value_of(land.area, why=why, outlines=_outlines(land, view, level), **forces)}
     for side, part in (("inner", land.intersection(inside)), ("outer", land.difference(inside))):
-        if inside.is_empty:
-            found[f"clamp_area_{side}"] = {"value": None, "at": None, "why": "no-inside"}
-        else:
-            found[f"clamp_area_{side}"] = {"value": part.area, "at": None, "why": ""}
-    return found | {"clamp_share": _share(survey, view, land, clamp, margin)}
+        is_side = not inside.is_empty
+        found[f"clamp_area_{side}"] = value_of(part.area) if is_side else value_of(None, why="no-inside")
+    return Additions({**found, "clamp_share": _share(survey, view, land, clamp, margin)})
 
 
 def _land(
@@ -141,10 +136,10 @@ def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
     return shapely.union_all(polygons)
 
 
-def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin: float) -> dict[str, Any]:
+def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin: float) -> Value:
     """Share of the seam's length that has land wide enough within reach on one side at least."""
     total = held = 0.0
-    missing: list[tuple[float, list[float]]] = []  # length and middle of what has none
+    missing: list[tuple[float, np.ndarray]] = []  # length and middle of what has none
     shapely.prepare(land)
     for path in survey.paths:
         cells = cell_lengths(path.s, path.length, path.closed)
@@ -163,14 +158,11 @@ def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin:
         held += float(cells[ok].sum())
         for run in stretches(~ok, path.s, path.length, path.closed):
             middle = run.stations[len(run.stations) // 2]
-            missing.append((run.length, [float(c) for c in path.points[middle]]))
+            missing.append((run.length, path.points[middle]))
     missing.sort(key=lambda run: -run[0])
     value = held / total if total else None
-    places = [
-        {"value": value, "at": at, "why": f"Here {length:.1f} mm of it have none.", "length": length}
-        for length, at in missing
-    ]
-    return {**places[0], "places": places} if places else {"value": value, "at": None, "why": ""}
+    places = [value_of(value, at, f"Here {length:.1f} mm of it have none.", length=length) for length, at in missing]
+    return {**places[0], "places": places} if places else value_of(value)
 
 
 def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:

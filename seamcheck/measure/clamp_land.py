@@ -6,8 +6,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from seamcheck.measure.additions import Column, Columns
+from seamcheck.sections.levels import crossings, nearest_end
+from seamcheck.sections.section import Section
 from seamcheck.sections.slices import COVER, Segments
 
+LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
 _BEND = 5.0  # degrees
 _STEP = 0.01  # mm
 _LEAST_RUN = 0.1  # mm over which a slope is taken: shorter lines are cut from facets' tips
@@ -77,6 +81,44 @@ class _Walk:
         run = self.along[line + 1] - self.along[line]
         part = np.clip((at - self.along[line]) / np.maximum(run, 1e-12), 0.0, 1.0)
         return np.asarray(self.height[line] + part * (self.height[line + 1] - self.height[line]))
+
+
+def land_columns(section: Section, wide: Segments, beam_margin: float) -> tuple[Columns, str]:
+    """Clamp land toward the side on which the cover's free edge is nearer; that side, '' without a free edge.
+
+    Parameters
+    ----------
+    wide : the same stations cut LAND_REACH to both sides, heights in the press frame
+    beam_margin : mm beside the rib top that the beam needs
+    """
+    up, n = section.up, len(section.s)
+    plastic = section.outer.plastic_a[:, 0]
+    light_face = section.outer.roof_a[:, 0] + plastic if up > 0 else -plastic
+    level = section.points[:, 2] + light_face - up * np.minimum(0.25 * plastic, 0.3)
+    found = crossings(wide, COVER, np.where(plastic > 0, level, np.nan))
+    edge = {name: nearest_end(found, n, name == "outer") for name in ("inner", "outer")}
+    # a shell without its edge face ends with its last line
+    edge = {name: np.fmin(value, _extent(wide, COVER, n, name == "outer")) for name, value in edge.items()}
+    edge = {name: np.where(value < LAND_REACH - 1e-3, value, np.inf) for name, value in edge.items()}
+    inner_first = np.sum(edge["inner"] < edge["outer"]) > np.sum(edge["outer"] < edge["inner"])
+    side = "inner" if inner_first else "outer"
+    start = (section.inner_edge if side == "inner" else section.outer_edge) + beam_margin
+    land = measure_land(wide, n, start, side == "outer", up, section.points[:, 2])
+    no_edge = ~np.isfinite(edge[side])
+    reason = np.where(no_edge, "no-edge", land.why)
+    columns = {
+        "clamp_land": Column.of(np.where(no_edge, np.nan, land.width), reason),
+        "clamp_tilt": Column.of(np.where(no_edge, np.nan, land.tilt), reason),
+    }
+    return columns, "" if no_edge.all() else side
+
+
+def _extent(segments: Segments, owner: int, n: int, outer: bool) -> np.ndarray:
+    """(n,) mm from P to the last line of a part on one side."""
+    mine = segments.owner == owner
+    last = np.zeros(n)
+    np.maximum.at(last, segments.station[mine], segments.u1[mine] if outer else -segments.u0[mine])
+    return np.where((last > 0) & (last < 0.9 * LAND_REACH), last, np.inf)
 
 
 def measure_land(

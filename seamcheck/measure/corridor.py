@@ -12,9 +12,10 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.contour import Contour
 from seamcheck.contour.holes import without_holes
 from seamcheck.joint import Joint
-from seamcheck.measure.light import Entries, axis_of, entries, rib_width, spread
+from seamcheck.measure.additions import Additions, value_of
+from seamcheck.measure.beam_path import Entries, axis_of, entries, spread
 from seamcheck.measure.material.optics import scanner_entry
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Scanner
 
@@ -112,7 +113,7 @@ def _drawn_in(region: BaseGeometry, axis: np.ndarray, distance: float, depth: fl
     return shapely.transform(region, entry)
 
 
-def tool_setback(angle: Mapping[str, Any], scanner: Scanner | None, height: float) -> dict[str, dict[str, Any]]:
+def tool_setback(angle: Mapping[str, Any], scanner: Scanner | None, height: float) -> Additions:
     """How far an upright side of the clamp must stand back from the light's corridor so as not to shade it.
 
     Parameters
@@ -120,6 +121,6 @@ def tool_setback(angle: Mapping[str, Any], scanner: Scanner | None, height: floa
     angle : the entry 'beam_angle', degrees; height : of the tool, mm
     """
     if scanner is None or angle.get("value") is None:
-        return {"tool_setback": {"value": None, "at": None, "why": angle.get("why") or "no-scanner"}}
+        return Additions({"tool_setback": value_of(None, why=angle.get("why") or "no-scanner")})
     lean = np.radians(min(float(angle["value"]) + scanner.half_angle, 89.0))
-    return {"tool_setback": {"value": float(height * np.tan(lean)), "at": angle.get("at"), "why": ""}}
+    return Additions({"tool_setback": value_of(float(height * np.tan(lean)), angle.get("at"))})

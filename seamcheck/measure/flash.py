@@ -11,6 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.clamp import inside_of
 from seamcheck.measure.table import PathSurvey, Survey
 from seamcheck.sections.facing import FaceList, View, heights_at
@@ -20,9 +21,7 @@ SIDES = ("inner", "outer")
 _PROBES = 15  # places along the longer side of what the seam encloses at which the cover is looked for
 
 
-def flash_values(
-    joint: Joint, contour: Contour, survey: Survey, near: Sequence[Mapping[str, Any]]
-) -> dict[str, dict[str, Any]]:
+def flash_values(joint: Joint, contour: Contour, survey: Survey, near: Sequence[Mapping[str, Any]]) -> Additions:
     """Per side: length of seam on which nothing closes the trap and what flash would reach, volume, loss in turns.
 
     Parameters
@@ -34,16 +33,16 @@ def flash_values(
     Volumes are sums of section area times length of mid-line times 1 -+ d / R (Pappus and Guldinus).
     """
     reaches = _Reaches(joint, contour, near)
-    found: dict[str, dict[str, Any]] = {}
+    found: dict[str, Value] = {}
     for side in SIDES:
         found[f"flash_open_{side}"] = _open(survey, side, reaches)
         found |= _volume(survey, side)
     melt = sum(_integral(path, path.columns["melt_area"]) for path in survey.paths)
-    found["melt_volume"] = {"value": melt if melt > 0 else None, "at": None, "why": "" if melt > 0 else "no-rib"}
-    return found | _lips(survey)
+    found["melt_volume"] = value_of(melt) if melt > 0 else value_of(None, why="no-rib")
+    return Additions(found | _lips(survey))
 
 
-def _open(survey: Survey, side: str, reaches: _Reaches) -> dict[str, Any]:
+def _open(survey: Survey, side: str, reaches: _Reaches) -> Value:
     length, places, known = 0.0, [], False
     for path in survey.paths:
         values = np.asarray(path.columns[f"trap_open_{side}"], dtype=float)
@@ -52,10 +51,10 @@ def _open(survey: Survey, side: str, reaches: _Reaches) -> dict[str, Any]:
         length += float(cell_lengths(path.s, path.length, path.closed)[is_open].sum())
         places += list(path.points[is_open])
     if not known:
-        return {"value": None, "at": None, "why": "no-shoulder"}
+        return value_of(None, why="no-shoulder")
     if not places:
-        return {"value": 0.0, "at": None, "why": ""}
-    return {"value": length, "at": _place(places[len(places) // 2]), "why": reaches.say(side, np.array(places))}
+        return value_of(0.0)
+    return value_of(length, places[len(places) // 2], reaches.say(side, np.array(places)))
 
 
 class _Reaches:
@@ -101,7 +100,7 @@ class _Reaches:
         return ", ".join(said[:3])
 
 
-def _volume(survey: Survey, side: str) -> dict[str, dict[str, Any]]:
+def _volume(survey: Survey, side: str) -> dict[str, Value]:
     """Volume of one trap along its own way, and the largest share of its section that a turn takes away."""
     volume, worst, at, known = 0.0, 0.0, None, False
     for path in survey.paths:
@@ -113,30 +112,27 @@ def _volume(survey: Survey, side: str) -> dict[str, dict[str, Any]]:
         volume += _integral(path, area * factor)
         if np.isfinite(area).any() and 1.0 - factor.min() > worst + 1e-9:
             k = int(np.argmin(factor))
-            worst, at = float(1.0 - factor[k]), _place(path.points[k])
+            worst, at = float(1.0 - factor[k]), path.points[k]
     if not known:
-        nothing = {"value": None, "at": None, "why": "no-shoulder"}
+        nothing = value_of(None, why="no-shoulder")
         return {f"trap_volume_{side}": nothing, f"corner_loss_{side}": nothing}
-    return {
-        f"trap_volume_{side}": {"value": volume, "at": None, "why": ""},
-        f"corner_loss_{side}": {"value": worst, "at": at, "why": ""},
-    }
+    return {f"trap_volume_{side}": value_of(volume), f"corner_loss_{side}": value_of(worst, at)}
 
 
-def _lips(survey: Survey) -> dict[str, dict[str, Any]]:
+def _lips(survey: Survey) -> dict[str, Value]:
     """The tightest and the widest gap at a lip after the collapse, on both sides of the whole seam."""
     places = [
-        (float(path.columns[f"lip_gap_{side}"][k]), _place(path.points[k]), side)
+        (float(path.columns[f"lip_gap_{side}"][k]), path.points[k], side)
         for path in survey.paths
         for side in SIDES
         for k in _extremes(np.asarray(path.columns[f"lip_gap_{side}"], dtype=float))
     ]
     if not places:
-        nothing = {"value": None, "at": None, "why": "no-lip"}
+        nothing = value_of(None, why="no-lip")
         return {"lip_tightest": nothing, "lip_widest": nothing}
     tight, wide = min(places, key=lambda p: p[0]), max(places, key=lambda p: p[0])
     return {
-        key: {"value": value, "at": at, "why": f"On the {side} side."}
+        key: value_of(value, at, f"On the {side} side.")
         for key, (value, at, side) in (("lip_tightest", tight), ("lip_widest", wide))
     }
 
@@ -152,7 +148,3 @@ def _integral(path: PathSurvey, values: np.ndarray) -> float:
     if not known.any():
         return 0.0
     return float((values[known] * cells[known]).sum() * cells.sum() / cells[known].sum())
-
-
-def _place(point: np.ndarray) -> list[float]:
-    return [float(c) for c in point]

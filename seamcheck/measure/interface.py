@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from typing import Any
-
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.clamp import clamp_values
@@ -19,11 +16,10 @@ from seamcheck.measure.rib_holes import rib_holes
 from seamcheck.measure.shade import shades
 from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
-from seamcheck.measure.table import PathSurvey, Shade, Survey
+from seamcheck.measure.table import Survey
 from seamcheck.measure.travel import free_travel
 from seamcheck.sections.facing import View
 from seamcheck.settings.settings import Settings
-from seamcheck.settings.tables import Clamp
 
 
 def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: Settings) -> Survey:
@@ -35,44 +31,21 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
 
     Returns
     -------
-    Survey : a new one; ``interface`` holds key -> {"value", "at", "why", ...}
+    Survey : a new one
     """
     moving = Moving.of(joint)
     overlaps = find_overlaps(joint, moving.with_cover)
-    values = {**survey.interface, "overlap": overlap_value(overlaps, joint), **path_values(joint, contour)}
-    values["free_travel"] = free_travel(joint, survey, settings, moving, overlaps)
-    values |= shades(joint, survey) | rib_holes(joint, survey)
-    scanner, margin = getattr(settings, "scanner", None), settings.beam_margin
-    lit, columns, reasons, dark = light(joint, contour, survey, scanner)
-    values |= lit
-    values |= intended_stop(values["free_travel"], settings)
-    values |= flatness_stack(settings)
-    clamp = getattr(settings, "clamp", None) or Clamp()
+    found = overlap_value(overlaps, joint) | path_values(joint, contour)
+    found |= free_travel(joint, survey, settings, moving, overlaps)
+    found |= shades(joint, survey) | rib_holes(joint, survey)
+    scanner, margin = settings.scanner, settings.beam_margin
+    found |= light(joint, contour, survey, scanner)
+    found |= intended_stop(found.values["free_travel"], settings) | flatness_stack(settings)
     corridor = light_corridor(joint, contour, survey, View.of(joint), margin, scanner)
-    values |= clamp_values(joint, contour, survey, clamp, corridor, margin)
-    values |= tool_setback(values["beam_angle"], scanner, clamp.height)
-    values |= neighbours(joint)
+    found |= clamp_values(joint, contour, survey, settings.clamp, corridor, margin)
+    found |= tool_setback(found.values["beam_angle"], scanner, settings.clamp.height)
+    found |= neighbours(joint)
     if joint.rib_on != "none":
-        values |= flash_values(joint, contour, survey, values["neighbour_distance"].get("places", ()))
-    carried, more, why = support_values(joint, contour, survey)
-    values |= carried
-    paths = tuple(
-        _with(
-            path,
-            {**columns.get(path.id, {}), **more[path.id]},
-            {**reasons.get(path.id, {}), **why[path.id]},
-            dark.get(path.id),
-        )
-        for path in survey.paths
-    )
-    return replace(survey, paths=paths, interface=values)
-
-
-def _with(path: PathSurvey, columns: dict[str, Any], reasons: dict[str, Any], dark: Shade | None) -> PathSurvey:
-    shade = dark if path.shade is None or dark is None else path.shade.joined(dark)
-    return replace(
-        path,
-        columns={**path.columns, **columns},
-        reasons={**path.reasons, **reasons},
-        shade=path.shade if dark is None else shade,
-    )
+        found |= flash_values(joint, contour, survey, found.values["neighbour_distance"].get("places", ()))
+    found |= support_values(joint, contour, survey)
+    return found.onto(survey)

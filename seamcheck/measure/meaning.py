@@ -10,6 +10,7 @@ from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Path
+from seamcheck.measure.additions import Columns
 from seamcheck.measure.turning import turn_radius
 
 _JUNCTION = 1.5  # rib widths round a junction in which a section cuts several ribs
@@ -17,7 +18,20 @@ _BLEND = 6.0  # rib widths round a junction in which the rib may be wider for th
 _WIDER = 0.02  # share of the seam's median width by which the rib is wider in a blend
 _SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
 _TRAP, _NEARER = 4.0, 0.1  # rib widths that a trap reaches at most; share by which another stretch is nearer
+_AT_THE_END = 0.05  # mm: a station so near to an open end lies in the face that ends the rib, as far as can be told
 _SHARP = 0.98  # of half the rib's width: a line that turns in less has a corner on its inner side
+_HOLD_EVERYWHERE = frozenset(
+    (
+        "cover_thickness",
+        "cover_thickness_min",
+        "cover_thickness_max",
+        "gap",
+        "gap_min",
+        "gap_max",
+        "turn_radius",
+        "beam_clear",
+    )
+)  # these need no section across the rib
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -56,6 +70,32 @@ def without_meaning(
             mark[near < max(path.end_room[place], 0.0)] = "end"
     mark[_sharp_corners(path, s, points, inner + outer, top) & (mark == "")] = "corner"
     return mark
+
+
+def at_open_end(path: Path, s: np.ndarray) -> np.ndarray:
+    """(n,) bool: stations (n,) mm in the very face that ends the rib: a section there may show cover or air."""
+    near = np.zeros(len(s), dtype=bool)
+    for end, far in zip(path.ends, (s, path.length - s), strict=False):
+        if end == "open":
+            near |= far < _AT_THE_END
+    return near
+
+
+def blank_without_meaning(columns: Columns, mark: np.ndarray, nothing: np.ndarray) -> Columns:
+    """Columns, not measured where a section says nothing.
+
+    Parameters
+    ----------
+    mark : (n,) str as of without_meaning
+    nothing : (n,) bool, where not even what needs no section has a value: see at_open_end
+    """
+    out = {}
+    for key, column in columns.items():
+        hit = mark != ""
+        if key in _HOLD_EVERYWHERE:
+            hit = hit & ((np.isnan(column.values) & (column.reasons != "hole")) | nothing)
+        out[key] = column.without(hit, mark)
+    return out
 
 
 def runs_into_another(

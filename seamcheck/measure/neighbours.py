@@ -2,21 +2,20 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import numpy as np
 import shapely
 
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
+from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.corridor import rib_region
 from seamcheck.sections.facing import View
 
 _LOOK = 10.0  # mm from the rib within which other parts are measured
 
 
-def neighbours(joint: Joint) -> dict[str, dict[str, Any]]:
+def neighbours(joint: Joint) -> Additions:
     """The part nearest to the rib's seam faces, with its place, and all parts within 10 mm, nearest first."""
     near = []
     view = View.of(joint)
@@ -33,18 +32,18 @@ def neighbours(joint: Joint) -> dict[str, dict[str, Any]]:
             distance, at, face, rib_face = found
             near.append((distance, ident, face, rib_face, at))
     if not near:
-        return {"neighbour_distance": {"value": None, "at": None, "why": "no-neighbour-part"}}
+        return Additions({"neighbour_distance": value_of(None, why="no-neighbour-part")})
     near.sort(key=lambda entry: (round(entry[0], 9), entry[1]))
     entries = [
-        {
-            "value": distance,
-            "at": [float(c) for c in at],
-            "why": f"'{joint.parts[ident].name or ident}' stands there.",
-            "faces": [{"part": joint.rib_part, "face": rib_face}, {"part": ident, "face": face}],
-        }
+        value_of(
+            distance,
+            at,
+            f"'{joint.parts[ident].name or ident}' stands there.",
+            faces=[{"part": joint.rib_part, "face": rib_face}, {"part": ident, "face": face}],
+        )
         for distance, ident, face, rib_face, at in near
     ]
-    return {"neighbour_distance": {**entries[0], "places": entries}}
+    return Additions({"neighbour_distance": {**entries[0], "places": entries}})
 
 
 def nearest_faces(

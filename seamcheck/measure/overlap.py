@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
-from typing import Any
 
 import numpy as np
 import shapely
 
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
+from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.corridor import rib_region
 from seamcheck.measure.crossing import crossings, face_pairs, lines_of, pierce
 from seamcheck.measure.depth import Overlap, deepest, within
@@ -54,7 +54,7 @@ def _is_stop(overlap: Overlap, joint: Joint, moving: Collection[str]) -> bool:
     return bool(abs(np.dot(overlap.along, joint.beam)) >= np.sqrt(0.5))
 
 
-def overlap_value(overlaps: Sequence[Overlap], joint: Joint) -> dict[str, Any]:
+def overlap_value(overlaps: Sequence[Overlap], joint: Joint) -> Additions:
     """The value 'overlap': the deepest of those that do not stop the cover, with all their places."""
     places = [
         overlap.place(
@@ -63,7 +63,7 @@ def overlap_value(overlaps: Sequence[Overlap], joint: Joint) -> dict[str, Any]:
         for overlap in overlaps
         if not overlap.is_stop
     ]
-    return {**places[0], "places": places} if places else {"value": 0.0, "at": None, "why": ""}
+    return Additions({"overlap": {**places[0], "places": places} if places else value_of(0.0)})
 
 
 def _name(joint: Joint, face: tuple[str, int]) -> str:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
 import shapely
@@ -11,6 +10,7 @@ from scipy.spatial import cKDTree
 
 from seamcheck.contour import Contour, Path
 from seamcheck.joint import Joint
+from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.sections.facing import View
 
 _NEIGHBOUR = 3.0  # the way along the seam must be so many times the straight distance
@@ -39,11 +39,11 @@ class Course:
         )
 
 
-def path_values(joint: Joint, contour: Contour) -> dict[str, dict[str, Any]]:
+def path_values(joint: Joint, contour: Contour) -> Additions:
     """Field circle and rectangle, rise and slope of the mid-line, distance between neighbouring stretches."""
     view = View.of(joint)
     course = Course.of(joint, contour, view)
-    return {**_field(course, view), **_rise(course, contour, view), **_neighbours(course, contour, view)}
+    return Additions({**_field(course, view), **_rise(course, contour, view), **_neighbours(course, contour, view)})
 
 
 def field_circle(flat: np.ndarray) -> tuple[np.ndarray, float]:
@@ -53,29 +53,25 @@ def field_circle(flat: np.ndarray) -> tuple[np.ndarray, float]:
     return centre, float(shapely.minimum_bounding_radius(points))
 
 
-def _field(course: Course, view: View) -> dict[str, dict[str, Any]]:
+def _field(course: Course, view: View) -> dict[str, Value]:
     flat = course.points[:, :2]
     level = float(np.median(course.points[:, 2]))
     centre, radius = field_circle(flat)
-    at = _at(view, float(centre[0]), float(centre[1]), level)
+    at = view.world(np.append(centre, level))
     rectangle = shapely.get_coordinates(shapely.minimum_rotated_rectangle(shapely.MultiPoint(flat)))
     sides = np.linalg.norm(np.diff(rectangle[:3], axis=0), axis=1) if len(rectangle) >= 3 else np.zeros(2)
     middle = rectangle[:-1].mean(axis=0) if len(rectangle) > 1 else rectangle[0]
     along = rectangle[1] - rectangle[0] if sides[0] >= sides[1] else rectangle[2] - rectangle[1]
     direction = view.axes[:2].T @ (along / max(np.linalg.norm(along), 1e-12))
-    box = {
-        "at": _at(view, float(middle[0]), float(middle[1]), level),
-        "why": "",
-        "direction": [float(x) for x in direction],
-    }
+    centre, turned = view.world(np.append(middle, level)), [float(x) for x in direction]
     return {
-        "field_circle": {"value": 2.0 * radius, "at": at, "why": ""},
-        "field_length": {"value": float(sides.max()), **box},
-        "field_width": {"value": float(sides.min()), **box},
+        "field_circle": value_of(2.0 * radius, at),
+        "field_length": value_of(float(sides.max()), centre, direction=turned),
+        "field_width": value_of(float(sides.min()), centre, direction=turned),
     }
 
 
-def _rise(course: Course, contour: Contour, view: View) -> dict[str, dict[str, Any]]:
+def _rise(course: Course, contour: Contour, view: View) -> dict[str, Value]:
     height = course.points[:, 2]
     top = int(np.argmax(height))
     steepest, at = 0.0, top
@@ -95,22 +91,11 @@ def _rise(course: Course, contour: Contour, view: View) -> dict[str, dict[str, A
         if len(rise) and rise.max() > step_up:
             step_up, step_at = float(rise.max()), start + int(np.argmax(rise))
         start += n
+    world = view.world(course.points)
     return {
-        "seam_rise": {
-            "value": float(height.max() - height.min()),
-            "at": [float(c) for c in view.world(course.points[top])],
-            "why": "",
-        },
-        "seam_slope": {
-            "value": float(np.degrees(np.arctan(steepest))),
-            "at": [float(c) for c in view.world(course.points[at])],
-            "why": "",
-        },
-        "seam_step": {
-            "value": step_up,
-            "at": [float(c) for c in view.world(course.points[step_at])],
-            "why": "",
-        },
+        "seam_rise": value_of(float(height.max() - height.min()), world[top]),
+        "seam_slope": value_of(float(np.degrees(np.arctan(steepest))), world[at]),
+        "seam_step": value_of(step_up, world[step_at]),
     }
 
 
@@ -123,30 +108,24 @@ def _over_one_width(path: Path, height: np.ndarray, width: float) -> np.ndarray:
     return np.asarray(np.abs(ends[1] - ends[0]))
 
 
-def _neighbours(course: Course, contour: Contour, view: View) -> dict[str, dict[str, Any]]:
+def _neighbours(course: Course, contour: Contour, view: View) -> dict[str, Value]:
     """Nearest two stretches that are far from each other along the seam."""
     points = course.points
     pairs = cKDTree(points).query_pairs(_LOOK, output_type="ndarray")
-    nothing = {"value": None, "at": None, "why": "no-neighbour"}
+    nothing = {"path_distance": value_of(None, why="no-neighbour")}
     if not len(pairs):
-        return {"path_distance": nothing}
+        return nothing
     apart = np.linalg.norm(points[pairs[:, 0]] - points[pairs[:, 1]], axis=1)
     far = _way(course, contour, pairs) > _NEIGHBOUR * apart + contour.rib_width
     if not far.any():
-        return {"path_distance": nothing}
+        return nothing
     best = pairs[far][int(np.argmin(apart[far]))]
     one, other = (_around(course, contour, int(i)) for i in best)
     line = shapely.shortest_line(shapely.LineString(one[:, :2]), shapely.LineString(other[:, :2]))
     ends = shapely.get_coordinates(line)
     distance = min(float(shapely.length(line)), float(apart[far].min()))
     middle = ends.mean(axis=0)
-    return {
-        "path_distance": {
-            "value": distance,
-            "at": _at(view, float(middle[0]), float(middle[1]), float(points[best, 2].mean())),
-            "why": "",
-        }
-    }
+    return {"path_distance": value_of(distance, view.world(np.append(middle, points[best, 2].mean())))}
 
 
 def _way(course: Course, contour: Contour, pairs: np.ndarray) -> np.ndarray:
@@ -179,7 +158,3 @@ def _around(course: Course, contour: Contour, node: int) -> np.ndarray:
     near = np.arange(place - 2, place + 3)
     near = near % len(own) if path.closed else near[(near >= 0) & (near < len(own))]
     return course.points[own[near]]
-
-
-def _at(view: View, x: float, y: float, z: float) -> list[float]:
-    return [float(c) for c in view.world(np.array([x, y, z]))]

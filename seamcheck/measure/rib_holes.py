@@ -2,21 +2,20 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import numpy as np
 import shapely
 
 from seamcheck.contour.holes import hole_width, without_holes
 from seamcheck.joint import Joint
+from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import Survey
 from seamcheck.sections.facing import FaceList, Sheet, View, heights_at
 
 _BELOW = 0.02  # mm below the rib's top from which on something is the bottom of a hole
 
 
-def rib_holes(joint: Joint, survey: Survey) -> dict[str, dict[str, Any]]:
-    """The value 'rib_hole', the width of the widest hole in the rib's top, with one place for each; {} without any.
+def rib_holes(joint: Joint, survey: Survey) -> Additions:
+    """The value 'rib_hole', the width of the widest hole in the rib's top, a place for each; nothing without any.
 
     Notes
     -----
@@ -25,7 +24,7 @@ def rib_holes(joint: Joint, survey: Survey) -> dict[str, dict[str, Any]]:
     """
     holes = without_holes(joint.region)[1]
     if not holes:
-        return {}
+        return Additions({})
     view, frame = View.of(joint), joint.frame
     centres = np.array([shapely.get_coordinates(shapely.maximum_inscribed_circle(hole))[0] for hole in holes])
     flat = view.local(frame.world(np.column_stack([centres, np.zeros(len(centres))])))
@@ -33,14 +32,14 @@ def rib_holes(joint: Joint, survey: Survey) -> dict[str, dict[str, Any]]:
     nearest = np.linalg.norm(points[None, :, :2] - flat[:, None, :2], axis=2).argmin(axis=1)
     flat[:, 2] = points[nearest, 2]
     depths = _depths(flat, _floors(joint, view, flat), joint.up)
-    places: list[dict[str, Any]] = []
+    places: list[Value] = []
     for hole, place, depth in zip(holes, flat, depths, strict=True):
         width = hole_width(hole)
         says = "It goes right through." if np.isinf(depth) else f"It is {depth:.2f} mm deep."
         faces = [{"part": joint.rib_part, "face": int(face)} for face in joint.rib_faces[:1]]
-        places.append({"value": width, "at": [float(c) for c in view.world(place)], "why": says, "faces": faces})
+        places.append(value_of(width, view.world(place), says, faces=faces))
     places.sort(key=lambda place: -float(place["value"]))
-    return {"rib_hole": {**places[0], "places": places}}
+    return Additions({"rib_hole": {**places[0], "places": places}})
 
 
 def _floors(joint: Joint, view: View, flat: np.ndarray) -> Sheet:

@@ -34,7 +34,13 @@ def rib_faces(joint: Joint) -> np.ndarray:
 
 
 def ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
-    """A rib's top faces with what goes down from them to the first flat faces."""
+    """A rib's top faces with what goes down from them to the first faces that lie as flat as the top does.
+
+    Notes
+    -----
+    Flat is what leans by less than 30 degrees against the mean normal of the top, so that the trap floor beside a rib
+    on an inclined plane is a floor and no flank.
+    """
     edges = {}
     by_edge: dict[int, list[int]] = {}
     near = _near_rib(body, tops)
@@ -45,7 +51,9 @@ def ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
     facets = body.facets(near, 0.05, 0.35)
     across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0]) / 2
     area = np.bincount(facets.face, np.linalg.norm(across, axis=1), len(body.faces))
-    facing = np.bincount(facets.face, across @ z, len(body.faces))
+    normal = across[np.isin(facets.face, tops)].sum(axis=0)
+    size = np.linalg.norm(normal)
+    facing = np.bincount(facets.face, across @ (normal / size if size > 0.0 else z), len(body.faces))
     with np.errstate(invalid="ignore", divide="ignore"):
         flat = np.abs(facing / area) > _STEEP
     found = set(tops)

@@ -2,41 +2,39 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import numpy as np
 
 from seamcheck.joint import Joint
-from seamcheck.measure.light import rib_width
-from seamcheck.measure.table import PathSurvey, Survey
+from seamcheck.measure.additions import Additions, Value, value_of
+from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
 
 _ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the rib's width
 _ABOVE = 0.05  # mm above the rib's top from which on something stands over it
 
 
-def shades(joint: Joint, survey: Survey) -> dict[str, dict[str, Any]]:
-    """The value 'beam_clear' of the whole interface, one place for each stretch in one shade; {} without shade."""
+def shades(joint: Joint, survey: Survey) -> Additions:
+    """The value 'beam_clear' of the whole interface, one place for each stretch in one shade; nothing without shade."""
     dark = [np.asarray(path.columns["beam_clear"], dtype=float) < 1.0 - 1e-6 for path in survey.paths]
     if not any(mark.any() for mark in dark):
-        return {}
+        return Additions({})
     view = View.of(joint)
     points = np.concatenate([view.local(p.points[d]) for p, d in zip(survey.paths, dark, strict=True) if d.any()])
     low, high = points.min(axis=0) - 3.0, points.max(axis=0) + 3.0
     others = {i: body for i, body in joint.bodies.items() if i not in joint.cover}
     faces = FaceList.of(others, view, 1.0, np.array([*low, *high[:2], np.inf]))
     sheet = faces.facets(view, 1.0)
-    places: list[dict[str, Any]] = []
+    places: list[Value] = []
     for path, mark in zip(survey.paths, dark, strict=True):
         if mark.any():
             places += _places(path, np.flatnonzero(mark), sheet, faces, joint, view)
     places.sort(key=lambda place: place["value"])
-    return {"beam_clear": {**places[0], "places": places}}
+    return Additions({"beam_clear": {**places[0], "places": places}})
 
 
 def _places(
     path: PathSurvey, stations: np.ndarray, sheet: Sheet, faces: FaceList, joint: Joint, view: View
-) -> list[dict[str, Any]]:
+) -> list[Value]:
     owner, face = _over(path, stations, sheet, view)
     clear = np.asarray(path.columns["beam_clear"], dtype=float)[stations]
     starts = np.flatnonzero(np.append(True, (np.diff(stations) > 1) | (owner[1:] != owner[:-1])))
@@ -49,14 +47,8 @@ def _places(
             if part
             else "The light passes the cover more than once here: there is a void, or a ledge above it."
         )
-        found.append(
-            {
-                "value": float(clear[k]),
-                "at": [float(c) for c in path.points[stations[k]]],
-                "why": why,
-                "faces": [{"part": part, "face": int(face[k])}] if part else [],
-            }
-        )
+        hit = [{"part": part, "face": int(face[k])}] if part else []
+        found.append(value_of(float(clear[k]), path.points[stations[k]], why, faces=hit))
     return found
 
 

@@ -5,43 +5,43 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from seamcheck.measure.additions import Additions, value_of
 from seamcheck.settings.settings import Settings
 
 
-def intended_stop(travel: Mapping[str, Any], settings: Settings) -> dict[str, dict[str, Any]]:
-    """A declared stop against the collapse and against the free travel of the whole interface; {} without one.
+def intended_stop(travel: Mapping[str, Any], settings: Settings) -> Additions:
+    """A declared stop against the collapse and against the free travel of the whole interface; nothing without one.
 
     Parameters
     ----------
     travel : the entry 'free_travel'
     settings : uses intended_stop and collapse (mm)
     """
-    stop = float(getattr(settings, "intended_stop", 0.0))
+    stop = settings.intended_stop
     if stop <= 0:
-        return {}
-    found = {"stop_collapse": {"value": stop - settings.collapse, "at": None, "why": ""}}
+        return Additions({})
     value = travel.get("value")
-    found["stop_difference"] = {
-        "value": None if value is None else value - stop,
-        "at": travel.get("at"),
-        "why": travel.get("why", ""),
-        "faces": travel.get("faces", []),
-    }
-    return found
+    left = None if value is None else value - stop
+    return Additions(
+        {
+            "stop_collapse": value_of(stop - settings.collapse),
+            "stop_difference": value_of(left, travel.get("at"), travel.get("why", ""), faces=travel.get("faces", [])),
+        }
+    )
 
 
-def flatness_stack(settings: Settings) -> dict[str, dict[str, Any]]:
-    """Collapse left at the lowest place of the rib in the worst case; {} where no flatness is given.
+def flatness_stack(settings: Settings) -> Additions:
+    """Collapse left at the lowest place of the rib in the worst case; nothing where no flatness is given.
 
     Notes
     -----
     collapse - (flatness of cover + flatness of rib - what the clamp presses flat). Without an entry for the
     last one, nothing is taken as pressed flat.
     """
-    given = getattr(settings, "tolerances", {})
+    given = settings.tolerances
     off = [given[key] for key in ("flatness_cover", "flatness_rib") if key in given]
     if not off:
-        return {}
+        return Additions({})
     left = settings.collapse - max(0.0, sum(off) - given.get("flattened", 0.0))
     why = "" if "flattened" in given else "Nothing is taken as pressed flat by the clamp."
-    return {"local_collapse_left": {"value": left, "at": None, "why": why}}
+    return Additions({"local_collapse_left": value_of(left, why=why)})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -10,6 +11,7 @@ import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.corridor import rib_region
 from seamcheck.measure.table import Survey
 from seamcheck.sections.band import zone_around
@@ -24,10 +26,8 @@ _BESIDE = 4.0  # rib widths to both sides in which material that carries on is l
 _STEPS, _HALVINGS = 40, 6  # places looked at on the way there, and how often the step to it is halved
 
 
-def support_values(
-    joint: Joint, contour: Contour, survey: Survey
-) -> tuple[dict[str, dict[str, Any]], dict[str, dict[str, np.ndarray]], dict[str, dict[str, np.ndarray]]]:
-    """What carries the rib: values of the interface, columns and reasons of every path."""
+def support_values(joint: Joint, contour: Contour, survey: Survey) -> Additions:
+    """What carries the rib: values of the interface and columns of every path."""
     view = View.of(joint)
     flat = np.concatenate([view.local(path.points) for path in survey.paths])
     reach = _BESIDE * contour.rib_width
@@ -40,8 +40,7 @@ def support_values(
     ]
     beside = zone_around(around, 1.05 * reach + 0.1)
     under, over = (FaceList.of(base, view, sense, zone).facets(view, sense, beside) for sense in (-1.0, 1.0))
-    columns: dict[str, dict[str, np.ndarray]] = {}
-    reasons: dict[str, dict[str, np.ndarray]] = {}
+    columns: dict[str, Columns] = {}
     opened: list[np.ndarray] = []
     exits, open_length = [], 0.0
     for path in survey.paths:
@@ -49,24 +48,21 @@ def support_values(
         beside = _carried_beside(view.local(path.points), path.u @ view.axes[:2].T, below, under, over, contour)
         is_open = below.again & (beside == 0.0)
         found = {"support_depth": below.depth, "overhang": np.where(np.isnan(below.depth), np.nan, beside)}
-        columns[path.id] = found
-        reasons[path.id] = {key: np.where(np.isnan(v), "broken-geometry", "") for key, v in found.items()}
+        columns[path.id] = {key: Column.of(values) for key, values in found.items()}
         exits.append(below.facet)
         opened += list(path.points[is_open])
         open_length += float(cell_lengths(path.s, path.length, path.closed)[is_open].sum())
     depth = _extreme(survey, columns, "support_depth", np.nanargmin)
     if depth["value"] is None:
-        values = dict.fromkeys(("support_depth", "support_open", "nest_area", "overhang"), depth)
-        return values, columns, reasons
-    middle = None if not opened else [float(c) for c in opened[len(opened) // 2]]
+        return Additions(dict.fromkeys(("support_depth", "support_open", "nest_area", "overhang"), depth), columns)
     values = {
         "support_depth": depth,
         "overhang": _extreme(survey, columns, "overhang", np.nanargmax),
-        "support_open": {"value": open_length, "at": middle, "why": ""},
+        "support_open": value_of(open_length, opened[len(opened) // 2] if opened else None),
         "nest_area": _nest(joint, view, under, np.concatenate(exits)),
         **_wall_to_rib(survey),
     }
-    return values, columns, reasons
+    return Additions(values, columns)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -168,27 +164,27 @@ def _inside(xy: np.ndarray, level: np.ndarray, sheets: tuple[tuple[Sheet, shapel
     return (nearest[0] > nearest[1]).reshape(level.shape)
 
 
-def _extreme(survey: Survey, columns: dict[str, dict[str, np.ndarray]], key: str, pick: Any) -> dict[str, Any]:
+def _extreme(survey: Survey, columns: Mapping[str, Columns], key: str, pick: Any) -> Value:
     """The least or the largest value of a column over all paths, with its place."""
-    best: dict[str, Any] = {"value": None, "at": None, "why": "broken-geometry"}
+    best = value_of(None, why="broken-geometry")
     for path in survey.paths:
-        values = columns[path.id][key]
+        values = columns[path.id][key].values
         if not np.isfinite(values).any():
             continue
         k = int(pick(values))
         if best["value"] is None or pick([best["value"], values[k]]) == 1:
-            best = {"value": float(values[k]), "at": [float(c) for c in path.points[k]], "why": ""}
+            best = value_of(float(values[k]), path.points[k])
     return best
 
 
-def _nest(joint: Joint, view: View, under: Sheet, exits: np.ndarray) -> dict[str, Any]:
+def _nest(joint: Joint, view: View, under: Sheet, exits: np.ndarray) -> Value:
     """Area of level faces straight below the rib's top, of those faces that end its material."""
     known = exits[exits >= 0]
     faces = {(int(under.part[k]), int(under.face[k])) for k in known}
     mine = np.array([(int(p), int(f)) in faces for p, f in zip(under.part, under.face, strict=True)])
     level = mine & (-under.normal[:, 2] >= _LEVEL)
     if not level.any():
-        return {"value": 0.0, "at": None, "why": ""}
+        return value_of(0.0)
     region = rib_region(joint, view)
     triangles = under.triangles(np.zeros(2))[level]
     shapely.prepare(region)
@@ -196,23 +192,21 @@ def _nest(joint: Joint, view: View, under: Sheet, exits: np.ndarray) -> dict[str
     lowest = float(under.corners[level][:, :, 2].min())
     ids = tuple(joint.base)
     shown = sorted({(ids[under.part[k]], int(under.face[k])) for k in np.flatnonzero(level)})
-    return {
-        "value": float(area.intersection(region).area),
-        "at": None,
-        "why": "",
-        "lowest": [float(c) for c in view.world(np.array([0.0, 0.0, lowest]))],
-        "faces": [{"part": part, "face": face} for part, face in shown],
-    }
+    return value_of(
+        float(area.intersection(region).area),
+        lowest=[float(c) for c in view.world(np.array([0.0, 0.0, lowest]))],
+        faces=[{"part": part, "face": face} for part, face in shown],
+    )
 
 
-def _wall_to_rib(survey: Survey) -> dict[str, dict[str, Any]]:
+def _wall_to_rib(survey: Survey) -> dict[str, Value]:
     """Smallest ratio of the wall's width to the rib's, with its place."""
-    best: dict[str, Any] = {"value": None, "at": None, "why": "broad"}
+    best = value_of(None, why="broad")
     for path in survey.paths:
         with np.errstate(invalid="ignore", divide="ignore"):
             ratio = np.asarray(path.columns["wall_width"]) / np.asarray(path.columns["rib_width_mid"])
         if np.isfinite(ratio).any():
             k = int(np.nanargmin(ratio))
             if best["value"] is None or ratio[k] < best["value"]:
-                best = {"value": float(ratio[k]), "at": [float(c) for c in path.points[k]], "why": ""}
+                best = value_of(float(ratio[k]), path.points[k])
     return {"wall_to_rib": best}

@@ -118,3 +118,11 @@ def initial_contact(survey: Survey) -> float:
     """
     gaps = [path.columns[key] for path in survey.paths for key in ("gap_min", "gap") if key in path.columns]
     return float(min((np.nanmin(gap) for gap in gaps if np.isfinite(gap).any()), default=np.nan))
+
+
+def rib_width(path: PathSurvey) -> np.ndarray:
+    """(n,) mm at the top; where the top has no flat, at half height."""
+    width = np.asarray(path.columns["rib_width_top"], dtype=float)
+    if "rib_width_mid" in path.columns:
+        width = np.where(np.isfinite(width), width, np.asarray(path.columns["rib_width_mid"], dtype=float))
+    return width

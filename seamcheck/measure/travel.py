@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import Any
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 
 from seamcheck.joint import Joint
+from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.depth import Overlap
+from seamcheck.measure.floor import Floor
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.overlap import are_near
 from seamcheck.measure.table import Survey, initial_contact
 from seamcheck.measure.touches import Sinking, find_touches, place_of
+from seamcheck.measure.wall import lower_floor, wall_at
+from seamcheck.sections.levels import nearest_end
+from seamcheck.sections.section import Section, extreme_of
 from seamcheck.settings.settings import Settings
 
 _BEYOND = 0.3  # mm beyond the planned collapse within which everything that would touch is listed
@@ -21,9 +25,32 @@ _MOST_PLACES = 50
 _DRAWN_INTO = -1e-3  # mm
 
 
+def travel_columns(
+    section: Section, floors: Mapping[str, Floor], others: Mapping[str, np.ndarray], contact: float, reach: float
+) -> Columns:
+    """Smallest gap beside the rib over the wall's own width, less the gap at initial contact.
+
+    Parameters
+    ----------
+    others : (n, k) bool by side, intervals of another rib of the seam
+    contact : mm, the smallest gap of the seam; reach : mm beside P to which sections go
+    """
+    met = wall_at(section, lower_floor(floors))
+    least = np.full(len(section.s), np.nan)
+    for name, side in section.sides.items():
+        wall = nearest_end(met, len(section.s), name == "outer")
+        end = np.where(np.isfinite(wall), wall, reach)
+        foot = floors[name].foot
+        zone = np.isfinite(side.b) & (side.a >= foot[:, None] - 1e-6) & (side.a < end[:, None] - 1e-6)
+        zone &= np.isfinite(floors[name].height)[:, None] & ~others[name]
+        gaps = np.where(zone[None], np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b]), np.nan)
+        least = np.fmin(least, extreme_of(np.fmin, gaps))
+    return {"free_travel": Column.of(least - contact, "free")}
+
+
 def free_travel(
     joint: Joint, survey: Survey, settings: Settings, moving: Moving, overlaps: Sequence[Overlap]
-) -> dict[str, Any]:
+) -> Additions:
     """The free travel over the whole interface, with its place and 'places' in order of touch.
 
     Parameters
@@ -38,11 +65,11 @@ def free_travel(
     Travel counts from initial contact, the smallest gap of the whole seam.
     """
     if joint.rib_on == "none":
-        return {"value": None, "at": None, "why": "no-rib"}
+        return Additions({"free_travel": value_of(None, why="no-rib")})
     contact = initial_contact(survey)
     if not np.isfinite(contact):
-        return {"value": None, "at": None, "why": "no-opposite"}
-    sinking = Sinking(joint, survey, moving, contact, float(getattr(settings, "lateral_play", 0.0)))
+        return Additions({"free_travel": value_of(None, why="no-opposite")})
+    sinking = Sinking(joint, survey, moving, contact, settings.lateral_play)
     along = [overlap for overlap in overlaps if overlap.is_stop]
     presses = [overlap for overlap in overlaps if not overlap.is_stop]
     places = _places(sinking, settings.collapse + _BEYOND, presses)[:_MOST_PLACES]
@@ -50,17 +77,16 @@ def free_travel(
         places = places or _places(sinking, most, presses)[:1]
     places = _with_overlaps(places, along, sinking)
     kept = {"initial_contact": contact, "lateral_play": sinking.play}
-    if not places:
-        return {"value": None, "at": None, "why": "free", **kept}
-    return {**places[0], **kept, "places": places}
+    found = {**places[0], **kept, "places": places} if places else value_of(None, why="free") | kept
+    return Additions({"free_travel": found})
 
 
-def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap]) -> list[dict[str, Any]]:
+def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap]) -> list[Value]:
     found = (place_of(touch, sinking) for touch in find_touches(sinking, travel))
     return [place for place in found if not _is_press(place, sinking, presses)]
 
 
-def _is_press(place: dict[str, Any], sinking: Sinking, presses: Sequence[Overlap]) -> bool:
+def _is_press(place: Value, sinking: Sinking, presses: Sequence[Overlap]) -> bool:
     """Whether a place of the free travel lies where the cover is drawn sideways into another part."""
     if place["value"] + sinking.contact > _DRAWN_INTO:
         return False
@@ -75,7 +101,7 @@ def _is_press(place: dict[str, Any], sinking: Sinking, presses: Sequence[Overlap
     )
 
 
-def _with_overlaps(places: list[dict[str, Any]], along: Sequence[Overlap], sinking: Sinking) -> list[dict[str, Any]]:
+def _with_overlaps(places: list[Value], along: Sequence[Overlap], sinking: Sinking) -> list[Value]:
     """The places with overlaps along the light that lie too deep for the gaps to tell them from other storeys."""
     found, contact, parts = list(places), sinking.contact, sinking.joint.parts
     for overlap in along:

@@ -4,7 +4,15 @@ from __future__ import annotations
 
 import numpy as np
 
+from seamcheck.measure.additions import Column, Columns
+
 STRAIGHT = 2000.0  # mm: beyond this radius a run counts as straight
+
+
+def turn_columns(radius: np.ndarray) -> Columns:
+    """The turn radius as a column: radius (n,) mm as of turn_radius."""
+    straight = np.isinf(radius)
+    return {"turn_radius": Column.of(np.where(straight, np.nan, radius), np.where(straight, "straight", "end"))}
 
 
 def turn_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, at: np.ndarray) -> np.ndarray:

@@ -55,12 +55,33 @@ def nearest_end(found: Crossings, stations: int, outer: bool) -> np.ndarray:
     return np.where(ends > 0, out, np.nan)
 
 
+def is_inside(segments: Segments, owner: int, level: np.ndarray) -> np.ndarray:
+    """(n,) bool: whether the place straight below P at the given heights (n,) lies in the material of a part.
+
+    Every face above it that looks up lets the material begin, every one that looks down lets it end.
+    """
+    mine = np.flatnonzero((segments.owner == owner) & (segments.u0 <= 0.0) & (segments.u1 > 0.0))
+    run = np.maximum(segments.u1[mine] - segments.u0[mine], 1e-12)
+    height = segments.w0[mine] - segments.u0[mine] / run * (segments.w1[mine] - segments.w0[mine])
+    above = mine[height > level[segments.station[mine]]]
+    return np.bincount(segments.station[above], np.sign(segments.nw[above]), len(level)) > 0.0
+
+
 def support_offset(
-    found: Crossings, stations: int, inner_edge: np.ndarray, outer_edge: np.ndarray, beyond: np.ndarray
+    found: Crossings,
+    stations: int,
+    inner_edge: np.ndarray,
+    outer_edge: np.ndarray,
+    beyond: np.ndarray,
+    inside: np.ndarray,
 ) -> np.ndarray:
     """(n,) mm along u from P to the middle of the nearest material at this height; NaN where there is none.
 
     0 where the material reaches further than ``beyond`` (n,) past both flanks, or further than the section.
+
+    Parameters
+    ----------
+    inside : (n,) bool, whether P's place at this height lies in material: without an outline, that tells all from none
     """
     right, left = nearest_end(found, stations, True), nearest_end(found, stations, False)
     known = np.bincount(found.station, minlength=stations) > 0
@@ -71,7 +92,7 @@ def support_offset(
     # one end beyond the section: measure the middle of what lies within reach of the flanks
     right_cut = np.minimum(right_known, outer_edge + beyond)
     left_cut = np.minimum(left_known, inner_edge + beyond)
-    out = np.where(broad, 0.0, np.where(under, (right_cut - left_cut) / 2, np.nan))
+    out = np.where(broad & (inside | under), 0.0, np.where(under, (right_cut - left_cut) / 2, np.nan))
     for i in np.flatnonzero(known & ~under):
         out[i] = _nearest_piece(found.u[found.station == i], found.out[found.station == i])
     return out

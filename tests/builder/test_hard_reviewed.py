@@ -55,6 +55,9 @@ QUICK = {
     "tube-in-a-socket",
     "housing-of-forty-metres",
     "light-from-either-side",
+    "low-with-oblique-ends",
+    "bar-that-looks-out",
+    "rib-over-a-gap",
 }
 
 KNOWN: dict[str, str] = {}

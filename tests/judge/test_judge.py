@@ -302,9 +302,9 @@ def test_where_no_cover_is_nothing_else_about_the_cover_is_judged():
     assert [f.rule for f in found(circle(*hole, *there))] == ["rib-width", "rib-evenness", "cover-hole"]
 
 
-def test_a_rib_that_faces_nothing_is_a_gap_without_a_value():
+def test_a_rib_that_faces_nothing_is_an_interruption_and_no_gap():
     hits = found(circle(*[(c, 30, 33, "no-opposite") for c in ("gap", "gap_min", "gap_max")]))
-    assert [(f.rule, f.severity, f.value) for f in hits] == [("contact-gap", "must-fix", None)]
+    assert [(f.rule, f.severity, f.value) for f in hits] == [("seam-open", "must-fix", None)]
 
 
 # The welded state

@@ -106,9 +106,12 @@ def test_a_clamp_of_20_mm_at_18_4_degrees_needs_6_6_mm():
 
 
 def test_the_cone_asks_for_more():
-    found = tool_setback({"value": 10.0, "at": None, "why": ""}, Scanner(300.0, None, 5.0), 12.0)
+    found = tool_setback({"value": 10.0, "at": None, "why": ""}, Scanner(300.0, None, 5.0), 12.0).values
     assert found["tool_setback"]["value"] == pytest.approx(12.0 * np.tan(np.radians(15.0)))
 
 
 def test_without_a_scanner_it_is_not_evaluated():
-    assert tool_setback({"value": None, "at": None, "why": "no-scanner"}, None, 12.0)["tool_setback"]["value"] is None
+    assert (
+        tool_setback({"value": None, "at": None, "why": "no-scanner"}, None, 12.0).values["tool_setback"]["value"]
+        is None
+    )

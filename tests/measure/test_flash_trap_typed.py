@@ -7,7 +7,9 @@ import pytest
 import shapely
 from typed_sections import BASE, outline, plate, rib, section
 
-from seamcheck.measure.flash_trap import centre_of_area, find_floor, measure_trap, positive_area, turned
+from seamcheck.measure.flash_trap import measure_trap, turned
+from seamcheck.measure.floor import find_floor
+from seamcheck.sections.integrals import centre_of_area, positive_area
 from seamcheck.sections.intervals import decompose, side_of
 
 W, H, B, C = 1.2, 0.9, 1.4, 0.4  # rib width and height, trap width, collapse

@@ -13,7 +13,7 @@ from OCP.gp import gp_Pnt
 from scipy.optimize import brentq
 
 from seamcheck.measure.interface import survey_interface
-from seamcheck.measure.light import _meet
+from seamcheck.measure.obstacles import meet
 from seamcheck.measure.shade import shades
 from seamcheck.settings.tables import Scanner
 
@@ -143,7 +143,7 @@ def test_rays_agree_with_trimesh():
     _, expected_ray, _ = mesh.ray.intersects_location(start, way, multiple_hits=True)
     pairs = [(i, j) for i in range(300) for j in range(len(mesh.triangles))]
     ray, facet = np.array(pairs).T
-    t = _meet(start[ray], way[ray], mesh.triangles[facet])
+    t = meet(start[ray], way[ray], mesh.triangles[facet])
     assert set(ray[np.isfinite(t)]) == set(expected_ray)
 
 
@@ -164,7 +164,7 @@ def test_what_shades_light_along_the_beam_is_named():
     clip = box((-2.0, -19.9, 5.0), (2.0, -15.0, 7.0))
     void = box((-2.0, 20.1, 0.8), (2.0, 22.0, 1.2))
     found = measure(assemble(spec, cut(cover, void), base, ("clip", clip, None)).parts)
-    places = shades(found.joint, found.survey)["beam_clear"]["places"]
+    places = shades(found.joint, found.survey).values["beam_clear"]["places"]
     assert len(places) == 2
     by_side = {place["at"][1] < 0: place for place in places}
     assert by_side[True]["why"].startswith("'clip' stands in the light")
@@ -174,4 +174,4 @@ def test_what_shades_light_along_the_beam_is_named():
     # of 1.2 mm of width from 20 - 0.6 to 20 + 0.6 the block takes what lies within 19.9, the void what lies beyond 20.1
     assert [by_side[side]["value"] for side in (True, False)] == pytest.approx([0.7 / 1.2, 0.7 / 1.2], abs=0.01)
     sound = measure(assemble(spec, cover, base).parts)
-    assert shades(sound.joint, sound.survey) == {}
+    assert shades(sound.joint, sound.survey).values == {}

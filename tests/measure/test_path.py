@@ -102,7 +102,7 @@ def test_a_waving_seam_has_the_rise_the_slope_and_the_step_of_its_wave(radius, r
     t = np.linspace(0, 2 * np.pi, 6001)[:-1]
     points = np.column_stack([radius * np.cos(t), radius * np.sin(t), rise * np.sin(waves * t)])
     width = 1.2
-    found = path_values(*typed(points, True, width))
+    found = path_values(*typed(points, True, width)).values
     assert found["seam_rise"]["value"] == pytest.approx(2 * rise, abs=1e-4)
     slope = rise * waves / radius
     assert found["seam_slope"]["value"] == pytest.approx(np.degrees(np.arctan(slope)), abs=0.01)
@@ -114,7 +114,7 @@ def test_a_step_shows_with_its_height():
     """A ramp of 0.4 mm over 0.5 mm: all of it within one rib width."""
     x = np.linspace(0, 40, 401)
     line = np.column_stack([x, 0 * x, np.interp(x, [0, 20, 20.5, 40], [0, 0, 0.4, 0.4])])
-    found = path_values(*typed(line, False, 1.2))
+    found = path_values(*typed(line, False, 1.2)).values
     assert found["seam_step"]["value"] == pytest.approx(0.4, abs=1e-9)
     assert found["seam_step"]["at"][0] == pytest.approx(20.25, abs=0.4)
     assert found["seam_slope"]["value"] == pytest.approx(np.degrees(np.arctan(0.8)), abs=1e-6)
@@ -130,7 +130,7 @@ def test_two_stretches_side_by_side_have_their_distance(apart, closed):
     else:
         x = np.linspace(0, 50, 501)
         one, other = (np.column_stack([x, 0 * x + y, 0 * x]) for y in (0.0, apart))
-    found = path_values(*typed(one, closed, 1.0, other))["path_distance"]
+    found = path_values(*typed(one, closed, 1.0, other)).values["path_distance"]
     assert found["value"] == (pytest.approx(apart, abs=0.001) if apart < 30 else None)
 
 
@@ -139,7 +139,7 @@ def test_the_field_of_a_typed_ellipse(a, b):
     """Smallest circle: the longer axis; smallest rectangle: both axes."""
     t = np.linspace(0, 2 * np.pi, 3601)[:-1]
     points = np.column_stack([a / 2 * np.cos(t), b / 2 * np.sin(t), 0 * t])
-    found = path_values(*typed(points, True, 1.0))
+    found = path_values(*typed(points, True, 1.0)).values
     assert found["field_circle"]["value"] == pytest.approx(a, abs=0.001)
     assert found["field_length"]["value"] == pytest.approx(a, abs=0.001)
     assert found["field_width"]["value"] == pytest.approx(b, abs=0.001)

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 import trimesh
 from builder import Spec, assemble, build, circle, draw, ellipse, rounded_rectangle, spoil
+from builder.hard import HARD, write_model
 from builder.ops import box, cut, cylinder, fuse, stretch
 from builder.section import Piece
 from builder.solid import moved, swept_solid
@@ -15,6 +16,8 @@ from OCP.BRepPrimAPI import BRepPrimAPI_MakeSphere
 from OCP.gp import gp_Pnt
 
 from seamcheck.kernel import Body
+from seamcheck.pipeline import review_model
+from seamcheck.settings.settings import Settings
 
 BASE_FLOOR = -12.0  # top of the inner floor of a default base: wall height 14, floor 2
 WITHIN = 0.01  # mm: the bar for travel
@@ -45,6 +48,13 @@ def ribless(spec: Spec, *posts):
     last = next(i for i, p in enumerate(pieces) if np.allclose(p.end, right))
     bare = swept_solid(spec.track, (*pieces[:first], Piece(left, right), *pieces[last + 1 :]))
     return moved(fuse(bare, *posts), spec.matrix)
+
+
+@pytest.mark.thorough
+def test_on_an_inclined_plane_the_floors_beside_the_rib_stop_the_cover(tmp_path):
+    """Every level of the section is the same plane shifted by the rib's height of 0.9 mm along the light."""
+    document = review_model([write_model(tmp_path / "inclined.step", HARD["inclined-plane"]())], Settings())
+    assert document["joints"][0]["interface"]["free_travel"]["value"] == pytest.approx(0.9, abs=WITHIN)
 
 
 @pytest.mark.parametrize(

@@ -7,7 +7,7 @@ import pytest
 from typed_sections import BASE, COVER, OTHER, outline, plate, rib, section
 
 from seamcheck.sections.intervals import decompose, side_of
-from seamcheck.sections.levels import crossings, nearest_end, support_offset
+from seamcheck.sections.levels import crossings, is_inside, nearest_end, support_offset
 
 
 def split(*stations, extra=None, reach=20.0, rib_owner=BASE, up=1.0):
@@ -85,6 +85,18 @@ def test_the_support_below_the_rib_is_the_middle_of_its_wall():
     stem = outline(BASE, [(0.5, -8.0), (2.5, -8.0), (2.5, -0.9), (0.5, -0.9)])
     found = crossings(section([rib(wall=0.5), stem]), BASE, np.array([-4.0]))
     edges, beyond = np.array([0.6]), np.array([1.2])
-    assert support_offset(found, 1, edges, edges, beyond) == pytest.approx([1.5])
+    assert support_offset(found, 1, edges, edges, beyond, np.array([True])) == pytest.approx([1.5])
     broad = crossings(section([plate(-9.0, -1.0, -8.0, 8.0, owner=BASE)]), BASE, np.array([-4.0]))
-    assert support_offset(broad, 1, edges, edges, beyond) == [0.0]
+    assert support_offset(broad, 1, edges, edges, beyond, np.array([True])) == [0.0]
+
+
+def test_where_nothing_lies_below_the_rib_there_is_no_offset_of_the_support():
+    """A plate from -2 to -1 mm that reaches beyond the section: material at -1.5, none at -4."""
+    lines = section([plate(-2.0, -1.0, -9.0, 9.0, owner=BASE)])
+    edges, beyond = np.array([0.6]), np.array([1.2])
+    for level, expected in ((-1.5, True), (-4.0, False)):
+        at = np.array([level])
+        inside = is_inside(lines, BASE, at)
+        assert inside == [expected]
+        offset = support_offset(crossings(lines, BASE, at), 1, edges, edges, beyond, inside)
+        assert offset == [0.0] if expected else np.isnan(offset)

@@ -7,6 +7,7 @@
     model.seams[0].paths[0].value("rib_width", points)
 """
 
+from .brinks import BRINKS
 from .clutter import CLUTTER
 from .housings import HOUSINGS
 from .lids import LIDS
@@ -20,9 +21,22 @@ from .topology import TOPOLOGY
 from .tree import bodies, write_model
 from .truth import HardModel, Node, PathTruth, SeamTruth
 
-HARD = {**SEAMS, **RIBS, **STRANGERS, **PIECES, **HOUSINGS, **CLUTTER, **TOPOLOGY, **MARRED, **LIDS, **REFUSED}
+HARD = {
+    **SEAMS,
+    **RIBS,
+    **STRANGERS,
+    **PIECES,
+    **HOUSINGS,
+    **CLUTTER,
+    **TOPOLOGY,
+    **MARRED,
+    **LIDS,
+    **BRINKS,
+    **REFUSED,
+}
 
 __all__ = [
+    "BRINKS",
     "CLUTTER",
     "HARD",
     "HOUSINGS",

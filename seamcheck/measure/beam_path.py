@@ -1,0 +1,183 @@
+"""The path of a scanner's light into the cover: source, the cover's top over the seam, refraction there (Snell)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+
+from seamcheck.contour import Contour
+from seamcheck.joint import Joint
+from seamcheck.kernel.distance import line_hits
+from seamcheck.measure.material.optics import entry_points, refract
+from seamcheck.measure.path import Course, field_circle
+from seamcheck.measure.table import PathSurvey, Survey, rib_width
+from seamcheck.sections.facing import FaceList, Sheet, View, cross
+from seamcheck.settings.tables import Scanner
+
+_TOP = 0.02  # mm: how far the entry may lie off the cover's top face
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Top:
+    """The cover's top over stations: place (n, 3) and normal (n, 3) in the model's coordinates, NaN for none."""
+
+    place: np.ndarray
+    normal: np.ndarray
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Source:
+    """Pivot (3,) mm, or None and a direction (3,) for parallel light."""
+
+    pivot: np.ndarray | None
+    direction: np.ndarray
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Entries:
+    """Where light enters the cover on its way to both edges of the rib's top, station by station.
+
+    inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one
+    """
+
+    inner: np.ndarray
+    outer: np.ndarray
+    way: np.ndarray
+
+
+def entries(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner) -> dict[str, Entries]:
+    """Entries of every path: each station by its own thickness, its own top and the tilt of that top."""
+    _, tops, source = lighting(joint, contour, survey, scanner, View.of(joint))
+    return {path.id: entries_of(path, tops[path.id], source, scanner.index) for path in survey.paths}
+
+
+def lighting(
+    joint: Joint, contour: Contour, survey: Survey, scanner: Scanner, view: View
+) -> tuple[Sheet, dict[str, Top], Source]:
+    """Facets of the cover that face the light, its top over every path, and where the light comes from."""
+    cover = {i: joint.bodies[i] for i in joint.cover}
+    faces = FaceList.of(cover, view, 1.0, _zone_of_seam(joint, contour, view))
+    lit = faces.facets(view, 1.0)
+    tops = {path.id: _tops(path, joint, view, faces, lit) for path in survey.paths}
+    return lit, tops, _source(joint, contour, scanner, view, tops)
+
+
+def entries_of(path: PathSurvey, top: Top, source: Source, index: float) -> Entries:
+    """Entries of one path, to both edges of the rib's top; index : of refraction of the cover."""
+    half = rib_width(path)[:, None] / 2
+    (inner, way), (outer, other) = (
+        _entry(path.points + side * half * path.u, top, source, index) for side in (-1.0, 1.0)
+    )
+    return Entries(inner, outer, np.fmax(way, other))
+
+
+def _entry(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray]:
+    with np.errstate(invalid="ignore"):
+        direction, _, _ = aim(targets, top, source, index)
+        return enter(targets, top, direction, index)
+
+
+def spread(scanner: Scanner) -> float:
+    """mm by which the beam's cone widens to each side for each mm of its way in the plastic."""
+    return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index)))
+
+
+def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: dict[str, Top]) -> Source:
+    """Where the scanner's light comes from: its pivot at the working distance above the cover's top, or parallel."""
+    if scanner.distance is None:
+        return Source(None, joint.beam)
+    centre = axis_of(joint, contour, scanner, view)
+    heights = np.concatenate([view.local(top.place)[:, 2] for top in tops.values()])
+    level = float(np.nanmedian(heights)) if np.isfinite(heights).any() else float("nan")
+    return Source(view.world(np.array([*centre, level + scanner.distance])), joint.beam)
+
+
+def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: View) -> np.ndarray:
+    """(2,) the optical axis in the view: as given, else over the middle of the seam."""
+    if scanner.axis is not None:
+        return view.local(np.array(scanner.axis))[:2]
+    return field_circle(Course.of(joint, contour, view).points[:, :2])[0]
+
+
+def _zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:
+    """(6,) mm in the view: box of the seam, with what lies 20 mm round it and all above."""
+    points = Course.of(joint, contour, view).points
+    room = contour.rib_width + 20.0
+    low, high = points.min(axis=0), points.max(axis=0)
+    return np.concatenate([low - np.array([room, room, 2.0]), high + np.array([room, room, 1e6])])
+
+
+def _tops(path: PathSurvey, joint: Joint, view: View, faces: FaceList, lit: Sheet) -> Top:
+    """Where the light enters over the mid-line: the first light-side face over the rib's plastic."""
+    n = len(path.s)
+    thickness = np.asarray(path.columns["cover_thickness"], dtype=float)
+    gap = np.nan_to_num(np.asarray(path.columns["gap"], dtype=float)) if joint.rib_on != "cover" else 0.0
+    place = path.points + (thickness + gap)[:, None] * view.up
+    normal = np.full((n, 3), np.nan)
+    known = np.flatnonzero(np.isfinite(thickness))
+    local = view.local(place[known])
+    low, high = lit.boxes()
+    tree = shapely.STRtree(shapely.box(low[:, 0] - 1e-6, low[:, 1] - 1e-6, high[:, 0] + 1e-6, high[:, 1] + 1e-6))
+    index, facet = tree.query(shapely.points(local[:, :2]))
+    off = np.abs(lit.height(facet, local[index, :2]) - local[index, 2])
+    order = np.lexsort((facet, np.round(off, 6), index))
+    for i in order:
+        station = known[index[i]]
+        if off[i] < _TOP and np.isnan(normal[station, 0]):
+            normal[station] = _normal(faces, lit, int(facet[i]), view, place[station])
+    return Top(np.where(np.isnan(normal), np.nan, place), normal)
+
+
+def _normal(faces: FaceList, lit: Sheet, facet: int, view: View, place: np.ndarray) -> np.ndarray:
+    """Exact unit normal of the top at a place: of its plane, else from three lines onto the exact face."""
+    body, face = faces.bodies[lit.part[facet]], int(lit.face[facet])
+    plane = body.planes[face, :3]
+    if np.isfinite(plane).all():
+        return np.asarray(plane)
+    aside = 0.02
+    points = []
+    for x, y in ((-aside, -aside), (aside, -aside), (0.0, aside)):
+        start = place + x * view.axes[0] + y * view.axes[1]
+        hits = line_hits(body, face, start, view.up)
+        if not len(hits):
+            return np.asarray(lit.normal[facet] @ view.axes)
+        points.append(start + hits[np.argmin(np.abs(hits))] * view.up)
+    normal = np.cross(points[1] - points[0], points[2] - points[0])
+    return np.asarray(normal / np.linalg.norm(normal))
+
+
+def aim(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Direction in air (n, 3), angle of incidence (n,) rad and way in the plastic (n,) mm to targets (n, 3)."""
+    if source.pivot is not None:
+        _, incidence, way, direction = entry_points(source.pivot, targets, top.place, top.normal, index)
+        return direction, incidence, way
+    direction = np.broadcast_to(source.direction, targets.shape)
+    incidence = np.arccos(np.clip(-(direction * top.normal).sum(axis=1), -1.0, 1.0))
+    _, way = enter(targets, top, direction, index)
+    return direction, incidence, way
+
+
+def enter(targets: np.ndarray, top: Top, direction: np.ndarray, index: float) -> tuple[np.ndarray, np.ndarray]:
+    """Where rays of a direction in air (n, 3) enter the top so that they meet targets (n, 3), and the way on."""
+    inside = refract(direction, top.normal, index)
+    depth = ((targets - top.place) * top.normal).sum(axis=1)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        way = depth / (inside * top.normal).sum(axis=1)
+    return targets - way[:, None] * inside, way
+
+
+def is_on_top(entry: np.ndarray, lit: Sheet) -> np.ndarray:
+    """(n,) bool: whether entries (n, 3) in the view lie on a light-side face of the cover."""
+    low, high = lit.boxes()
+    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    index, facet = tree.query(shapely.points(entry[:, :2]))
+    a, b, c = (lit.corners[facet, k, :2] for k in range(3))
+    p = entry[index, :2]
+    sides = [cross(b - a, p - a), cross(c - b, p - b), cross(a - c, p - c)]
+    inside = np.all([side > -1e-4 for side in sides], axis=0)
+    near = np.abs(lit.height(facet, p) - entry[index, 2]) < _TOP
+    found = np.zeros(len(entry), dtype=bool)
+    found[index[inside & near]] = True
+    return found
