@@ -40,6 +40,7 @@ class Candidate:
 
     carrier, counter : part ids; frame : z from carrier into counter
     beside : what lies beside the bands
+    share : 0 to 1 of the region that the other part opposes
     bare : stretches of the bands that have nothing of the other part over them; the region is without them
     patches : the seam's bands; gap : mm, to the opposite face; level : mm, height of the band; length : mm
     through_counter, through_carrier : what the light would meet on the two ways in
@@ -58,6 +59,7 @@ class Candidate:
     through_counter: LightSide
     through_carrier: LightSide
     bare: BaseGeometry
+    share: float
 
     @property
     def width(self) -> float:
@@ -83,13 +85,9 @@ class Candidate:
         return f"a band {self.width:.2f} mm wide and {self.length:.0f} mm long ({KIND_NAMES[self.kind]})"
 
     @property
-    def share(self) -> float:
-        return float(np.average([p.share for p in self.patches], weights=[p.length for p in self.patches]))
-
-    @property
     def encloses(self) -> float:
         """mm², area inside the bands' loops, short interruptions bridged."""
-        return enclosed(self.region, self.length)
+        return float(enclosed(self.region, self.length).area)
 
     @property
     def free(self) -> float:
@@ -165,6 +163,7 @@ def _read(
         light_side(points, 1.0, bodies[counter], others, frame),
         light_side(points, -1.0, bodies[carrier], others, frame),
         left,
+        min(1.0, share * whole.area / region.area),
     )
 
 
@@ -172,20 +171,20 @@ def _median_height(points: np.ndarray) -> float:
     return float(np.median(points[:, 2])) if len(points) else float("nan")
 
 
-def enclosed(region: BaseGeometry, length: float) -> float:
-    """Area (mm²) that a band runs round, without the band itself.
+def enclosed(region: BaseGeometry, length: float) -> BaseGeometry:
+    """What a band runs round, without the band itself.
 
     Parameters
     ----------
     region : the band, mm; length : mm; an interruption of up to BRIDGED of it is bridged
     """
+    holes = [shapely.Polygon(ring) for polygon in _polygons(region) for ring in polygon.interiors]
+    if sum(hole.area for hole in holes) > 0.05 * region.convex_hull.area:
+        return shapely.union_all(holes)
     half = BRIDGED * length / 2
-    holes = sum(shapely.Polygon(ring).area for polygon in _polygons(region) for ring in polygon.interiors)
-    if holes > 0.05 * region.convex_hull.area:
-        return float(holes)
     bridged = region.buffer(half, quad_segs=4).buffer(-half, quad_segs=4)
-    filled, own = (sum(shapely.Polygon(p.exterior).area for p in _polygons(shape)) for shape in (bridged, region))
-    return float(max(0.0, filled - own))
+    filled, own = (shapely.union_all([shapely.Polygon(p.exterior) for p in _polygons(s)]) for s in (bridged, region))
+    return filled.difference(own)
 
 
 def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:

@@ -11,14 +11,14 @@ from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
 from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
 from seamcheck.joint.contact import face_all_round, near_surface
-from seamcheck.joint.evidence import ring_of_its_own
+from seamcheck.joint.evidence import between, ring_of_its_own
 from seamcheck.joint.light import flat_boxes
 from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.reading import Reading
 from seamcheck.joint.unseamed import lies_flat, pads, plug, side_by_side, side_play, strips
 from seamcheck.kernel import Body
-from seamcheck.kernel.boxes import boxes_meet, diagonal
+from seamcheck.kernel.boxes import diagonal
 from seamcheck.kernel.common import common_volume
 from seamcheck.kernel.distance import shape_distance
 
@@ -55,7 +55,7 @@ def no_joint(
         or _ring_between(best, bodies, names)
         or _run_through_each_other(by_size, bodies, names)
         or _tube(by_size, bodies, names)
-        or _out_of_light(best, names)
+        or _out_of_light(best, bodies, names)
         or _open_gap(best, bodies, names)
         or _pair_by_pair(best, by_size[:_LOOKED_INTO], meetings, bodies, names)
         or plug(best, first, meetings, bodies, names)
@@ -75,10 +75,9 @@ def _pair_by_pair(
     for pair in pairs:
         own = [r for r in readings if r.pair == set(pair)]
         answer = strips(pair, meetings, bodies, names) or plug(own, pair, meetings, bodies, names)
-        answer = answer or pads(pair, meetings, bodies, names)
         if answer is not None:
             return answer
-    return None
+    return next(filter(None, (pads(pair, meetings, bodies, names) for pair in pairs)), None)
 
 
 def distance_text(nearest: float, one: str, other: str) -> str:
@@ -105,13 +104,7 @@ def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names
         if ring is None:
             continue
         other = next(i for i in (reading.cover, reading.base) if i != ring)
-        third = [
-            i
-            for i in bodies
-            if i not in (ring, other)
-            and boxes_meet(bodies[i].box, bodies[ring].box, ON_EACH_OTHER)
-            and diagonal(bodies[i].box) > SMALL * diagonal(bodies[other].box)
-        ]
+        third = between(ring, reading, bodies)
         if third:
             return NotReviewed(
                 "unsupported",
@@ -190,11 +183,13 @@ def _turn(a: Body, b: Body) -> tuple[bool, bool]:
     return bool(is_round), bool(np.abs(axis) @ both > _TUBE * max(np.abs(way) @ both for way in across))
 
 
-def _out_of_light(readings: Sequence[Reading], names: Names) -> NotReviewed | None:
+def _out_of_light(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
     """Seated faces that run round, where only the light speaks against a joint."""
     for reading in readings:
         candidate = reading.candidate
         if reading.confidence < _ONLY_LIGHT or candidate.encloses <= 0 or abs(candidate.gap) > ON_EACH_OTHER:
+            continue
+        if reading.thickness <= THIN or not lies_flat(candidate.frame, reading.pair, bodies):
             continue
         return NotReviewed(
             "no-seam",

@@ -81,16 +81,13 @@ def bare(region: BaseGeometry, share: float, level: float, opposite: Surface, fr
     over = (flat.max(axis=1) >= (x0, y0)).all(axis=1) & (flat.min(axis=1) <= (x1, y1)).all(axis=1)
     triangles = shapely.polygons(flat[over])
     covered = shapely.union_all(triangles[shapely.area(triangles) > 0]).buffer(_SLIVER)
-    return shapely.union_all([piece for piece in _parts(region.difference(covered)) if _is_stretch(piece, width)])
+    half = _FULL_WIDTH / 2 * width
+    rest = region.difference(covered).buffer(-half, quad_segs=4).buffer(half, quad_segs=4)  # without strips at an edge
+    return shapely.union_all([piece for piece in _parts(rest) if piece.length / 2 > _LONG * width])
 
 
 def _parts(shape: BaseGeometry) -> Iterable[shapely.Polygon]:
     return [part for part in shapely.get_parts(shape) if part.geom_type == "Polygon" and part.area > 0]
-
-
-def _is_stretch(piece: shapely.Polygon, width: float) -> bool:
-    length = piece.length / 2
-    return bool(length > _LONG * width and piece.area / length > _FULL_WIDTH * width)
 
 
 def without(region: BaseGeometry, taken: BaseGeometry, level: float, seen: Frame, frame: Frame) -> BaseGeometry:

@@ -98,8 +98,7 @@ def look_beside(
     kind, depth = classify(level[known, None] - floor[known], room[known], away[0], width)
     kind[(kind == EDGE) & _walls(foot[known], outward[known], level[known], body, frame)] = RISE
     share = np.bincount(kind, minlength=6) / len(kind)
-    outside = shapely.union_all([polygon.exterior for polygon in shapely.get_parts(region)])
-    outer = shapely.distance(outside, shapely.points(foot[known])) < _ON_IT
+    outer = _outer(region, foot[known], outward[known])
     lower = roof[known][:, : max(1, _STEPS // 4)].min(axis=1) < level[known] - _FALLEN[2]
     hangs = lower & (kind == EDGE)
     wrapped, channel = (float(np.mean(hangs[mine])) if mine.any() else 0.0 for mine in (outer, ~outer))
@@ -111,6 +110,16 @@ def look_beside(
         float(np.nanmedian(other)) if np.isfinite(other).any() else np.nan,
         channel,
     )
+
+
+def _outer(region: BaseGeometry, foot: np.ndarray, outward: np.ndarray) -> np.ndarray:
+    """Which places (n,) of a band's border look away from what it runs round; of open bands, from their middle."""
+    polygons = shapely.get_parts(region)
+    if any(polygon.interiors for polygon in polygons):
+        outside = shapely.union_all([polygon.exterior for polygon in polygons])
+        return np.asarray(shapely.distance(outside, shapely.points(foot)) < _ON_IT)
+    middle = shapely.get_coordinates(region.convex_hull.centroid)[0]
+    return np.asarray(((foot - middle) * outward).sum(axis=1) > 0)
 
 
 def _walls(foot: np.ndarray, outward: np.ndarray, level: np.ndarray, body: Body, frame: Frame) -> np.ndarray:
