@@ -10,6 +10,13 @@ const result = await build({
 });
 writeFileSync(new URL("page.js", target), result.outputFiles[0].text);
 
+const compare = new URL("../seamcheck/comparison/html/", import.meta.url);
+const second = await build({
+  entryPoints: ["src/compare.ts"], bundle: true, minify: true, format: "iife", target: "es2022", legalComments: "none",
+  write: false, charset: "utf8",
+});
+writeFileSync(new URL("compare.js", compare), second.outputFiles[0].text);
+
 const read = (path) => readFileSync(new URL(path, import.meta.url), "utf8");
 mkdirSync(new URL("fonts/", target), { recursive: true });
 for (const [name, weight] of [["barlow", 400], ["barlow", 600], ["barlow-semi-condensed", 500], ["barlow-semi-condensed", 600]]) {

@@ -81,6 +81,10 @@ async function start(): Promise<void> {
   walk.listen((place) => { if (choice) choice.value = String(place.joint); });
 
   wireList();
+  wireFolds();
+  byId<HTMLInputElement>("show-spread")?.addEventListener("change", (event) => {
+    byId("charts")!.classList.toggle("with-spread", (event.target as HTMLInputElement).checked);
+  });
   wireAnswers(payload);
   const sheets = drawSheets(atlas);
   wireTheme(() => { plan.draw(); charts.retheme(); space.retheme(); });
@@ -88,14 +92,12 @@ async function start(): Promise<void> {
     document.documentElement.dataset.print = "yes";
     for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.fold:not([open])")) { fold.open = true; fold.dataset.wasShut = ""; }
     for (const sheet of sheets) sheet.forPrint();
-    plan.draw({ width: 690, height: 268 });
     charts.forPrint(256);
   });
   addEventListener("afterprint", () => {
     delete document.documentElement.dataset.print;
     for (const fold of document.querySelectorAll<HTMLDetailsElement>("[data-was-shut]")) { fold.open = false; delete fold.dataset.wasShut; }
     for (const sheet of sheets) sheet.forScreen();
-    plan.draw();
     charts.forScreen();
   });
 
@@ -129,6 +131,16 @@ function follow(walk: Walk): boolean {
   return true;
 }
 
+/** A sheet that a link leads to opens. */
+function wireFolds(): void {
+  const open = () => {
+    const fold = document.querySelector<HTMLDetailsElement>(`${/^#finding-\d+$/.test(location.hash) ? location.hash : "#none"} .sheet-fold`);
+    if (fold) fold.open = true;
+  };
+  addEventListener("hashchange", open);
+  open();
+}
+
 /** Filter and order of the list of findings. */
 function wireList(): void {
   const filter = byId<HTMLSelectElement>("list-filter"), order = byId<HTMLSelectElement>("list-order");
@@ -141,8 +153,16 @@ function wireList(): void {
     for (const row of rows) row.hidden = !isShown(row);
     const shown = rows.filter(isShown).length;
     byId("list-count")!.textContent = shown === rows.length ? `(${rows.length})` : `(${shown} of ${rows.length})`;
+    for (const old of body.querySelectorAll(".group-head")) old.remove();
     const key = (row: HTMLElement): [string, number] => order.value === "rule" ? [row.dataset.rule ?? "", 0] : ["", order.value === "s" ? Number(row.dataset.s || 1e9) : 0];
-    body.append(...[...rows].sort((a, b) => key(a)[0].localeCompare(key(b)[0]) || key(a)[1] - key(b)[1] || Number(a.dataset.row) - Number(b.dataset.row)));
+    const sorted = [...rows].sort((a, b) => key(a)[0].localeCompare(key(b)[0]) || key(a)[1] - key(b)[1] || Number(a.dataset.row) - Number(b.dataset.row));
+    body.append(...sorted);
+    if (order.value !== "rule") return;
+    const open = sorted.filter(isShown);
+    for (const row of open) {
+      const own = open.filter((other) => other.dataset.rule === row.dataset.rule);
+      if (own[0] === row) row.before(h("tr", { class: "group-head" }, h("th", { colspan: 3, scope: "rowgroup" }, `${row.dataset.title} (${own.length})`)));
+    }
   };
   filter.addEventListener("change", apply);
   order.addEventListener("change", apply);
@@ -186,6 +206,8 @@ class Space {
       return;
     }
     this.tools(this.scene);
+    this.scene.aslant(false);
+    this.scene.flyToMarker();
     host.addEventListener("keydown", (event) => {
       if (event.key.startsWith("Page") && keys(event, this.walk)) event.preventDefault();
     });
@@ -207,6 +229,7 @@ class Space {
       return h("label", null, box, ` ${text}`);
     };
     append(bar, [
+      this.larger(),
       button("Along the light", () => scene.alongLight()), button("Aslant", () => scene.aslant()), button("To the section", () => scene.flyToMarker()),
       toggle("cut open here", false, (on) => scene.setCut(on)),
       ...scene.partIds.slice(0, 12).map((id) => toggle(this.atlas.words.part(id), true, (on) => scene.setVisible(id, on))),
@@ -214,6 +237,19 @@ class Space {
     if (scene.partIds.length > 12) {
       append(bar, [toggle(`${scene.partIds.length - 12} further parts`, true, (on) => scene.partIds.slice(12).forEach((id) => scene.setVisible(id, on)))]);
     }
+  }
+
+  /** Gives the 3-D view the place of the section too, and back. */
+  private larger(): HTMLButtonElement {
+    const desk = byId("desk")!, made = h("button", { type: "button", id: "space-larger", "aria-pressed": "false" }, "Larger");
+    const set = (on: boolean) => {
+      desk.classList.toggle("large-space", on);
+      made.setAttribute("aria-pressed", String(on));
+      made.textContent = on ? "Smaller" : "Larger";
+    };
+    made.addEventListener("click", () => set(!desk.classList.contains("large-space")));
+    byId("tab-plan")?.addEventListener("click", () => set(false));
+    return made;
   }
 
   show(place: Walk["place"], fly: boolean): void { this.scene?.show(place, fly); }
@@ -248,7 +284,7 @@ interface Sheet { draw: () => void; forPrint: () => void; forScreen: () => void 
 
 /** The section drawing of every finding, drawn when it comes near the window or before printing. */
 function drawSheets(atlas: Atlas): Sheet[] {
-  return [...document.querySelectorAll<HTMLElement>("[data-sheet]")].flatMap((host) => {
+  return [...document.querySelectorAll<HTMLElement>("[data-sheet]")].flatMap((host, k) => {
     const finding = atlas.payload.findings.find((f) => String(f.n) === host.dataset.sheet)!;
     if (finding.station === null) return [];
     const joint = atlas.payload.joints.findIndex((j) => j.id === finding.joint);
@@ -256,7 +292,7 @@ function drawSheets(atlas: Atlas): Sheet[] {
     const place = { joint, contour, station: finding.station };
     const put = (width: number, height: number) => {
       clear(host);
-      host.append(sectionSvg(atlas, place, width, height, `sheet${finding.n}`, true), h("figcaption", null, caption(atlas, place)));
+      host.append(sectionSvg(atlas, place, width, height, `sheet${k}`, true), h("figcaption", null, caption(atlas, place)));
     };
     const screen = () => put(Math.max(340, Math.min(760, host.getBoundingClientRect().width || 660)), 400);
     const draw = whenNear(host, screen);

@@ -5,7 +5,7 @@ import { clear, h, px, svg, theme } from "./dom";
 import { flat, planeOf, type Plane, type Vec } from "./project";
 import { paint, raster } from "./relief";
 import { BROKEN, STATE_NAME, type Contour, type Finding } from "./types";
-import { isStretchOfNote, type Place, type Walk } from "./walk";
+import { covers, isStretchOfNote, type Place, type Walk } from "./walk";
 import { numbersOf } from "./words";
 
 interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
@@ -18,6 +18,7 @@ export class Plan {
   private shownJoint = -1;
 
   constructor(private readonly host: HTMLElement, private readonly atlas: Atlas, private readonly walk: Walk) {
+    clear(host);
     host.append(this.canvas, this.overlay);
     new ResizeObserver(() => this.draw()).observe(host);
     const pick = (event: PointerEvent) => {
@@ -102,6 +103,7 @@ export class Plan {
         if (state === BROKEN) this.overlay.append(svg("path", { class: "seam broken-core", d: line(run, false) }));
       }
     }
+    this.drawPlaces();
     this.drawMarks();
     this.drawAxes(view);
     this.overlay.append(this.cursor);
@@ -132,11 +134,25 @@ export class Plan {
         );
       }
       const [tx, ty] = [x + nx * 31, y + ny * 31];
-      mark.append(svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, numbersOf(findings)));
+      mark.append(svg("circle", { class: "target", cx: px(x), cy: px(y), r: 13 }), svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, numbersOf(findings)));
       const go = (event: Event) => { event.stopPropagation(); this.walk.showFinding(first); };
       mark.addEventListener("click", go);
       mark.addEventListener("pointerdown", (event) => event.stopPropagation());
       mark.addEventListener("keydown", (event) => { if (event.key === "Enter" || event.key === " ") { event.preventDefault(); go(event); } });
+      this.overlay.append(mark);
+    }
+  }
+
+  /** Where findings lie that have a place beside the seam: a part that stands near, another stretch of the seam. */
+  private drawPlaces(): void {
+    for (const finding of this.atlas.payload.findings) {
+      const contour = this.walk.joint.contours.find((c) => c.id === finding.contour);
+      if (finding.joint !== this.walk.joint.id || !finding.at || !contour || finding.station === null || finding.from_s !== null) continue;
+      const [x, y] = this.at(finding.at), [sx, sy] = this.at(points(contour)[finding.station]);
+      const mark = svg("g", { class: `place-mark ${finding.waived ? "waived" : finding.severity}`, "data-place-of": finding.n },
+        svg("title", null, `Finding ${finding.n}: ${finding.title}${finding.value === "–" ? "" : `, ${finding.value}`}`),
+        svg("path", { d: `M${px(x - 5)} ${px(y - 5)}L${px(x + 5)} ${px(y + 5)}M${px(x - 5)} ${px(y + 5)}L${px(x + 5)} ${px(y - 5)}` }));
+      if (Math.hypot(x - sx, y - sy) > 4) mark.append(svg("path", { class: "reach", d: `M${px(sx)} ${px(sy)}L${px(x)} ${px(y)}` }));
       this.overlay.append(mark);
     }
   }
@@ -172,12 +188,48 @@ export class Plan {
     const [nx, ny] = this.normal(contour, place.station);
     clear(this.cursor);
     this.cursor.append(
-      svg("path", { class: "casing", d: `M${px(x - nx * 15)} ${px(y - ny * 15)}L${px(x + nx * 15)} ${px(y + ny * 15)}` }),
-      svg("path", { d: `M${px(x - nx * 15)} ${px(y - ny * 15)}L${px(x + nx * 15)} ${px(y + ny * 15)}` }),
-      svg("circle", { cx: px(x), cy: px(y), r: 5.5 }),
+      // Two strokes beside the seam, so that what it shows here stays in sight.
+      ...[1, -1].flatMap((side) => ["casing", ""].map((name) => svg("path", { class: name, d: `M${px(x + side * nx * 6)} ${px(y + side * ny * 6)}L${px(x + side * nx * 17)} ${px(y + side * ny * 17)}` }))),
     );
+    this.lens(place);
     this.cursor.setAttribute("data-x", px(x));
     this.cursor.setAttribute("data-y", px(y));
+  }
+
+  /** A short stretch of a finding, enlarged in the middle of the part where nothing else is drawn. */
+  private lens(place: Place): void {
+    const view = this.view!, { joint, contour, facts } = this.walk;
+    const here = this.walk.findingsHere().find((f) => f.from_s !== null && f.severity !== "note");
+    if (!here) return;
+    const { s } = contour.stations, all = points(contour).map((p) => this.at(p));
+    const own = s.flatMap((at, i) => (covers(here, at) ? [i] : []));
+    const ends = own.map((i) => all[i]);
+    const long = Math.max(...ends.map((p) => Math.hypot(p[0] - ends[0][0], p[1] - ends[0][1])));
+    if (!own.length || long > 26) return;
+    const radius = Math.max(30, Math.min(58, Math.min(view.width, view.height) * 0.15)), [x, y] = all[place.station];
+    const free = joint.contours.flatMap((c) => points(c).map((p) => this.at(p)));
+    const room = (cx: number, cy: number) => Math.min(...free.map((p) => Math.hypot(p[0] - cx, p[1] - cy)), cx, cy, view.width - cx, view.height - cy) - radius;
+    const spots: [number, number][] = [];
+    for (let i = 1; i < 8; i++) for (let k = 1; k < 8; k++) spots.push([(view.width * i) / 8, (view.height * k) / 8]);
+    const fits = spots.filter(([cx, cy]) => room(cx, cy) > 4);
+    if (!fits.length) return;
+    const [cx, cy] = fits.reduce((a, b) => (Math.hypot(a[0] - x, a[1] - y) <= Math.hypot(b[0] - x, b[1] - y) ? a : b));
+    const times = Math.max(2, Math.min(8, (radius * 0.9) / Math.max(long, 4)));
+    const enlarged = (p: [number, number]): [number, number] => [cx + (p[0] - x) * times, cy + (p[1] - y) * times];
+    const away = Math.hypot(cx - x, cy - y);
+    const group = svg("g", { class: "plan-lens", "data-finding": here.n },
+      svg("path", { class: "tie", d: `M${px(x)} ${px(y)}L${px(cx - ((cx - x) / away) * radius)} ${px(cy - ((cy - y) / away) * radius)}` }),
+      svg("circle", { class: "rim", cx: px(cx), cy: px(cy), r: px(radius) }));
+    const inside = svg("g", { "clip-path": "url(#plan-lens-rim)" });
+    group.append(svg("clipPath", { id: "plan-lens-rim" }, svg("circle", { cx: px(cx), cy: px(cy), r: px(radius - 1) })), inside);
+    for (const [from, to, state] of facts.worst[contour.id] ?? []) {
+      const run = all.slice(from, (to + 1 < all.length ? to + 1 : to) + 1);
+      if (contour.closed && to === all.length - 1) run.push(all[0]);
+      inside.append(svg("path", { class: `seam ${STATE_NAME[state]}`, d: line(run.map(enlarged), false) }));
+      if (state === BROKEN) inside.append(svg("path", { class: "seam broken-core", d: line(run.map(enlarged), false) }));
+    }
+    group.append(svg("text", { x: px(cx), y: px(cy + radius + 13), "text-anchor": "middle" }, `${Math.round(times)} times larger`));
+    this.cursor.append(group);
   }
 
   private pick(x: number, y: number): void {

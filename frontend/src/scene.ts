@@ -81,7 +81,7 @@ export class Scene {
       polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1,
     });
     // Seen through a cut, the inside of a body is its cut face: one flat tone.
-    const inside = new MeshBasicMaterial({ color: new Color(theme(isCover ? "cover-cut" : "base-cut")), side: BackSide });
+    const inside = hatched(new Color(theme(isCover ? "cover-cut" : "base-cut")), new Color(theme("ink")), isCover ? -1 : 1);
     const inner = new Body(geometry, inside);
     inner.visible = false;
     inner.name = "inside";
@@ -320,6 +320,20 @@ export class Scene {
       this.host.dataset.drawn = String(Number(this.host.dataset.drawn ?? 0) + 1);
     });
   }
+}
+
+/** A flat tone with the strokes of a cut face, as in the section: they keep their distance on the screen. */
+function hatched(tone: Color, ink: Color, way: 1 | -1): MeshBasicMaterial {
+  const made = new MeshBasicMaterial({ color: tone, side: BackSide });
+  made.onBeforeCompile = (shader) => {
+    shader.uniforms.strokes = { value: ink };
+    shader.fragmentShader = `uniform vec3 strokes;\n${shader.fragmentShader}`.replace(
+      "#include <opaque_fragment>",
+      `#include <opaque_fragment>\nif (mod(gl_FragCoord.x + ${way.toFixed(1)} * gl_FragCoord.y, 9.0) < 1.4) gl_FragColor.rgb = mix(gl_FragColor.rgb, strokes, 0.62);`,
+    );
+  };
+  made.customProgramCacheKey = () => `hatched${way}`;
+  return made;
 }
 
 function isSoftware(renderer: WebGLRenderer): boolean {

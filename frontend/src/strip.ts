@@ -2,7 +2,7 @@
 
 import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
-import { STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
+import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
 import { isStretchOfNote, type Place, type Walk } from "./walk";
 import { MARK, numbersOf } from "./words";
 
@@ -67,7 +67,10 @@ export class Strip {
 
     const isFirst = (k: number) => facts.bands[k].severity === "must-fix" || this.atlas.payload.findings.some((f) => f.rule === facts.bands[k].rule && f.joint === joint.id && f.severity !== "note");
     // Rules with a finding first, then must-fix rules, then the others.
-    const weight = (k: number) => (this.atlas.payload.findings.some((f) => f.rule === facts.bands[k].rule && f.joint === joint.id && f.severity !== "note") ? 0 : isFirst(k) ? 1 : 2);
+    const weight = (k: number) => {
+      const own = this.atlas.payload.findings.filter((f) => f.rule === facts.bands[k].rule && f.joint === joint.id && f.severity !== "note");
+      return own.some((f) => f.severity === "must-fix" && !f.waived) ? 0 : own.length ? 1 : isFirst(k) ? 2 : 3;
+    };
     const order = facts.bands.map((_, k) => k).sort((a, b) => weight(a) - weight(b));
     for (const k of order) {
       const band = facts.bands[k];
@@ -79,8 +82,9 @@ export class Strip {
         for (const [from, to, state] of runs) {
           const x0 = X(start + middle(path.stations.s, from, 0, path.length_mm));
           const x1 = X(start + middle(path.stations.s, to, 1, path.length_mm));
-          const width = state > WITHIN ? Math.max(3, x1 - x0) : x1 - x0;
-          track.append(svg("rect", { class: `cell ${STATE_NAME[state]}`, x: px(x0), y: TALL[state][0], width: px(width), height: TALL[state][1] }));
+          // A stretch of a few mm stays wider than the line that marks where the reader stands.
+          const width = state > NEAR ? Math.max(7, x1 - x0) : x1 - x0;
+          track.append(svg("rect", { class: `cell ${STATE_NAME[state]}`, x: px((x0 + x1 - width) / 2), y: TALL[state][0], width: px(width), height: TALL[state][1] }));
         }
       }
       const value = h("div", { class: `strip-value${more}`, "data-rule": band.rule });
@@ -91,7 +95,7 @@ export class Strip {
       );
     }
     const rest = order.filter((k) => !isFirst(k)).length;
-    this.host.append(board, this.cursor);
+    this.host.append(this.cursor, board);
     document.documentElement.style.setProperty("--strip", `${Math.ceil(board.getBoundingClientRect().height) + (rest ? 38 : 18)}px`);
     if (rest) {
       const button = h("button", { type: "button", class: "strip-more screen", "aria-expanded": false }, `${rest} further rules`);
@@ -128,9 +132,17 @@ export class Strip {
       if (finding.joint !== this.walk.joint.id || finding.station === null || isStretchOfNote(finding)) continue;
       const contour = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
       const x = X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[finding.station]);
-      const same = placed.find((p) => Math.abs(p.x - x) < 12);
-      if (same) same.findings.push(finding);
-      else placed.push({ x, findings: [finding] });
+      placed.push({ x, findings: [finding] });
+    }
+    // Numbers that would print over each other stand as one group.
+    const wide = (this.host.clientWidth || 1000) * 0.62, reach = (p: { findings: Finding[] }) => (numbersOf(p.findings).length * 8 + 8) / 2;
+    placed.sort((a, b) => a.x - b.x);
+    for (let i = 0; i + 1 < placed.length;) {
+      const [a, b] = [placed[i], placed[i + 1]];
+      if (((b.x - a.x) * wide) / WIDE >= reach(a) + reach(b) + 3) { i++; continue; }
+      const findings = [...a.findings, ...b.findings].sort((p, q) => p.n - q.n);
+      placed.splice(i, 2, { x: (a.x * a.findings.length + b.x * b.findings.length) / findings.length, findings });
+      i = Math.max(0, i - 1);
     }
     for (const { x, findings } of placed) {
       const first = findings[0];
@@ -177,7 +189,7 @@ export class Strip {
       if (!cells.length && finding) cells.push(h("b", { "data-finding": finding.n }, finding.value));
       cells.forEach((cell, i) => holder.append(i ? " / " : "", cell));
       host.dataset.state = finding ? (finding.waived ? "waived" : finding.severity) : "";
-      const limit = band.words || finding?.limit || "";
+      const limit = finding?.limit || band.words || "";
       host.append(holder, h("span", { class: "limit", title: limit }, limit));
     });
     this.moveCursor();

@@ -38,6 +38,8 @@ export interface Band {
 export interface Finding {
   n: number; id: string; title: string; severity: "must-fix" | "attention" | "note"; waived: boolean;
   rule: string; quantity: string; column: string | null; value: string; limit: string; limit_at: number | null;
+  /** how much to change, mm, as the remedy says; what it should become, in words */
+  change: number | null; target: string;
   /** holds along its whole path, though it has no stretch */
   everywhere: boolean;
   /** that a waiver of it names */

@@ -99,8 +99,10 @@ export function unpackMesh(packed: PackedMesh): Mesh {
   };
 }
 
-/** The payload: gzip, then base64, in a block of the page that is never run. */
-export async function readPayload(block: HTMLElement): Promise<Payload> {
+export const readPayload = (block: HTMLElement): Promise<Payload> => inflate<Payload>(block);
+
+/** The page's data: gzip, then base64, in a block of the page that is never run. */
+export async function inflate<T>(block: HTMLElement): Promise<T> {
   const stream = new Blob([bytes(block.textContent!.trim())]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return JSON.parse(await new Response(stream).text()) as Payload;
+  return JSON.parse(await new Response(stream).text()) as T;
 }

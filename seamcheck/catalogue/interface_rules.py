@@ -92,10 +92,10 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Shadow on the rib",
         MUST_FIX,
         "below",
-        "Seen from the scanner, the whole width of the rib lies free behind the cover's light-side face.",
+        "From the scanner, the whole width of the light comes freely to the cover's light-side face over the rib.",
         "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
         "assumption",
-        "All rays of the cone, at the middle and both edges of the rib.",
+        "All rays of the cone, at the middle and both edges of the spot, or of the rib where no spot is given.",
         (Setting("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
         (
             Check(
@@ -126,8 +126,9 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "Only {percent} of the seam has land for the clamp within its reach. {why}",
-                    "Keep a flat of the cover beside the seam free, and the room above it.",
+                    "{percent} of the seam has land square to the light within the clamp's reach; it should be all of "
+                    "it. {why}",
+                    "Give the cover a flat beside the seam, square to the light, and keep the room above it free.",
                 ),
             ),
         ),

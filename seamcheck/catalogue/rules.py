@@ -38,7 +38,7 @@ def _both_sides(column: str, lower: Bound | None = None, upper: Bound | None = N
 def _on_side(bound: Bound | None, side: str) -> Bound | None:
     if bound is None:
         return None
-    texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero")}
+    texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero", "change")}
     return replace(bound, **texts)
 
 
@@ -257,9 +257,9 @@ TRAPS = (
                 lower=Bound(
                     "min",
                     "Both flash traps together hold {value} times the melt; it should be at least {limit} times.",
-                    "Deepen or widen the flash traps[ by {by} of section in all], or plan less collapse.",
-                    change="(limit - value) * melt_area",
-                    change_unit="mm²",
+                    "Widen each flash trap[ by {by} at its present depth], deepen both, or plan less collapse.",
+                    change="(limit - value) * melt_area / (rib_height_inner + rib_height_outer - 2 * collapse)",
+                    change_unit="mm",
                 ),
             ),
         ),
@@ -279,9 +279,9 @@ TRAPS = (
             lower=Bound(
                 "min",
                 "The SIDE flash trap holds {value} times its half of the melt; it should be at least {limit} times.",
-                "Deepen or widen the SIDE flash trap[ by {by} of section].",
-                change="(limit - value) * melt_area / 2",
-                change_unit="mm²",
+                "Widen the SIDE flash trap[ by {by} at its present depth], or deepen it.",
+                change="(limit - value) * melt_area / 2 / (rib_height_SIDE - collapse)",
+                change_unit="mm",
             ),
         ),
     ),
@@ -302,7 +302,9 @@ TRAPS = (
                     "min",
                     f"In this corner the {side} flash trap, on the inside of the curve, holds {{value}} times its half "
                     "of the melt; it should be at least {limit} times.",
-                    f"Give the corner a larger radius, or widen the {side} flash trap there.",
+                    f"Give the corner a larger radius, or widen the {side} flash trap there[ by {{by}} at least].",
+                    change=f"(limit / value - 1) * trap_room_{side} * melt_area / 2 / (rib_height_{side} - collapse)",
+                    change_unit="mm",
                 ),
             )
             for side in ("inner", "outer")
@@ -504,7 +506,7 @@ COVER = (
         "common practice",
         "Follows from the job; no number.",
         quantity="cover_thickness",
-        says="No plastic of the cover lies over the rib here ({reason}).",
+        says="No plastic of the cover lies over the rib here ({reason:word}).",
         remedy="Close the hole in the cover or extend it over the rib, or lead the seam round it.",
         for_flat_overlap=True,
     ),
@@ -513,18 +515,18 @@ COVER = (
         "Beam path",
         MUST_FIX,
         "below",
-        "The light reaches the rib's whole width through one stretch of cover and nothing else.",
+        "The light reaches the rib over its whole width through one stretch of cover and nothing else.",
         "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
         "assumption",
-        "The whole width of the rib, light along the beam.",
-        (Setting("min", 1.0, "1", "smallest share of the rib's width that the light reaches", 0.0, 1.0),),
+        "The whole width of the spot, or of the rib where no spot is given; light along the beam.",
+        (Setting("min", 1.0, "1", "smallest share of the light's width that arrives", 0.0, 1.0),),
         (
             Check(
                 "beam_clear",
                 accepted_reasons={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
                 lower=Bound(
                     "min",
-                    "The light reaches {percent} of the rib's width.",
+                    "Of the width of the light {percent} reach the rib.",
                     "Clear the beam path over the rib: move what stands in it, or fill the void in the cover.",
                 ),
             ),
@@ -601,7 +603,7 @@ CONTACT = (
         "told where no finding of its own tells of what breaks.",
         (Setting("max", 0.27, "%", "largest share of parts in which something breaks", 0.0, 100.0),),
         quantity="parts_outside",
-        says="In {percent} of parts something breaks that holds as drawn: {what}.",
+        says="In {percent} of parts something breaks that holds as drawn: {what:rules}.",
         remedy="Give what breaks more room, or hold its dimensions closer.",
         for_flat_overlap=True,
     ),
@@ -616,7 +618,7 @@ CONTACT = (
         "Any sign of damage counts.",
         (),
         quantity="rib",
-        says="The model shows signs of damage: {what}.",
+        says="The model shows signs of damage: {what}",
         remedy="Export the model anew and review that file.",
         for_flat_overlap=True,
     ),
@@ -770,7 +772,7 @@ SEAM = (
         "assumption",
         "No number; a gap in the measurement never counts as a pass.",
         quantity="rib",
-        says="Could not be measured here: {what}.",
+        says="Could not be measured here: {what:list}.",
         remedy="Look at this place yourself; if the faces are damaged, repair them in CAD and review again.",
         for_flat_overlap=True,
     ),

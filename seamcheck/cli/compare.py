@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
@@ -19,6 +20,9 @@ from seamcheck.cli.shared import (
     show,
     write_file,
 )
+
+if TYPE_CHECKING:
+    from seamcheck.comparison.compare import Comparison
 
 WRITE = "Write to files ('-' is standard output)"
 
@@ -101,22 +105,30 @@ def command(
 
     wanted = _wanted(options, (old, new))
     models = [path for path in (new, old) if read_if_document(path) is None]
-    if not models and (settings_file is not None or one._changes(options)):
+    answers_file = options["answers_file"]
+    if not models and (settings_file is not None or answers_file is not None or one._changes(options)):
         raise UsageError(
             "Both are review documents: nothing is reviewed here, so settings and limits can't be changed. Review the "
             "models again, or compare the models themselves."
         )
     settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
     settings = one._on_day(settings, options["today"])
+    if answers_file is not None:
+        from seamcheck.settings.answers import read_answers
+
+        settings = replace(
+            settings, waivers=(*settings.waivers, *read_answers(answers_file).waivers(answers_file.name))
+        )
     with one._progress((old, new)) as progress:
         result = compare(
-            old, new, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit
+            old, new, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
+            with_view="html" in wanted,
         )  # fmt: skip
     takes_stdout = any(str(path) == "-" for path in wanted.values())
     if not takes_stdout:
         show(text.one_line(result.document) if quiet else text.whole(result.document))
     for name, path in wanted.items():
-        content = _make(name, result.document)
+        content = _make(name, result)
         if str(path) == "-":
             click.echo(content, nl=False)
         else:
@@ -143,9 +155,10 @@ def _wanted(options: dict[str, Any], sides: tuple[Path, Path]) -> dict[str, Path
     return wanted
 
 
-def _make(name: str, document: dict[str, Any]) -> str:
+def _make(name: str, result: Comparison) -> str:
     import importlib
 
     module, _, function = OUTPUTS[name][0].partition(":")
-    content: str = getattr(importlib.import_module(module), function)(document)
+    make = getattr(importlib.import_module(module), function)
+    content: str = make(result.document, result.overlays) if name == "html" else make(result.document)
     return content

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from seamcheck.errors import UsageError
 
 if TYPE_CHECKING:
+    from seamcheck.comparison.overlay import Overlay
     from seamcheck.pipeline import Progress
     from seamcheck.settings.settings import Settings
 
@@ -22,10 +23,12 @@ class Comparison:
     Everything comes from ``document``, a dict of plain values that holds the schema shipped with the package.
     """
 
-    def __init__(self, document: Mapping[str, Any]) -> None:
+    def __init__(self, document: Mapping[str, Any], overlays: Sequence[Overlay] = ()) -> None:
         if not isinstance(document, Mapping) or document.get("document") != "seamcheck-comparison":
             raise UsageError('This is not a comparison document: it lacks "document": "seamcheck-comparison".')
         self.document = dict(document)
+        self.overlays = tuple(overlays)
+        """Both sections at the same places, where the reviews carry outlines; pages draw them."""
 
     @property
     def outcome(self) -> str:
@@ -76,6 +79,7 @@ def compare(
     progress: Progress | None = None,
     time_limit: float | None = None,
     memory_limit: float | None = None,
+    with_view: bool = False,
     **overrides: Any,
 ) -> Comparison:
     """Compare two revisions of a model.
@@ -87,12 +91,14 @@ def compare(
     settings : for what is reviewed here; None for the nearest ``seamcheck.toml`` beside or above the new model
         (the old one where only that is reviewed), so that both models are reviewed alike
     progress, time_limit, memory_limit, overrides : as for ``seamcheck.review``
+    with_view : whether what is reviewed here carries section outlines, for the sections of a page
 
     Raises
     ------
     UsageError : a file that is neither, or a settings file or an override that can't be taken
     """
     from seamcheck.comparison.document import compare_documents
+    from seamcheck.comparison.overlay import overlays
     from seamcheck.pipeline import review, settings_for
     from seamcheck.settings.settings import Settings
 
@@ -107,10 +113,13 @@ def compare(
     before, after = (
         document
         if document is not None
-        else review(side, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit).document
+        else review(
+            side, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit, with_view=with_view
+        ).document
         for side, document in zip((old, new), sides, strict=True)
     )
-    return Comparison(compare_documents(before, after))
+    document = compare_documents(before, after)
+    return Comparison(document, overlays(before, after) if document["joints"] else ())
 
 
 def _as_document(side: Any) -> Mapping[str, Any] | None:

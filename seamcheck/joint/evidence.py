@@ -7,7 +7,8 @@ from collections.abc import Mapping
 import numpy as np
 import shapely
 
-from seamcheck.catalogue.kinds import KIND_NAMES, LEDGE, STEPPED_LAP, TONGUE_GROOVE
+from seamcheck.catalogue.kinds import LEDGE, STEPPED_LAP, TONGUE_GROOVE
+from seamcheck.catalogue.say import say
 from seamcheck.joint.candidates import enclosed
 from seamcheck.joint.constants import (
     ALONG,
@@ -92,9 +93,7 @@ def _shape(reading: Reading) -> Evidence:
     share = beside.share
     if candidate.stands_out:
         weight = graded(share[TRAP], *RIB_SHOWN) * graded(candidate.falls, *RIB_FALLS)
-        return Evidence(
-            weight, f"A floor lies {beside.height:.2f} mm lower beside {share[TRAP]:.0%} of the border: a weld rib."
-        )
+        return Evidence(weight, say("evidence.rib", height=beside.height, share=100 * share[TRAP]))
     marks = {
         LEDGE: share[RISE],
         TONGUE_GROOVE: share[FILLED] + share[GROOVE],
@@ -102,11 +101,9 @@ def _shape(reading: Reading) -> Evidence:
     }
     if candidate.kind in marks:
         shown = marks[candidate.kind]
-        return Evidence(graded(shown, *LAP_SHOWN), f"{shown:.0%} of the border shows {KIND_NAMES[candidate.kind]}.")
+        return Evidence(graded(shown, *LAP_SHOWN), say("evidence.mark", share=100 * shown, kind=candidate.kind))
     clear = 1.0 - share[TRAP] - share[LEVEL]
-    return Evidence(
-        graded(clear, *WALL_SHOWN), f"Beside {clear:.0%} of the border there is no floor: {KIND_NAMES[candidate.kind]}."
-    )
+    return Evidence(graded(clear, *WALL_SHOWN), say("evidence.no-floor", share=100 * clear, kind=candidate.kind))
 
 
 def _course(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
@@ -114,30 +111,29 @@ def _course(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Eviden
     rib = reading.candidate.stands_out
     if enclosed > _HARDLY:
         weight = graded(enclosed, *(RIB_ROUND if rib else AROUND))
-        return Evidence(weight, f"It encloses {enclosed:.0%} of the smaller part's outline.")
+        return Evidence(weight, say("evidence.encloses", share=100 * enclosed))
     if rib and length >= ALONG:
         both_sides = graded(reading.candidate.beside.share[TRAP], *OPEN_RIB)
-        return Evidence(WEAK if named else WEAK * both_sides, "It encloses nothing, but runs along the whole part.")
+        return Evidence(WEAK if named else WEAK * both_sides, say("evidence.along"))
     if rib:
-        return Evidence(WEAK if named else DOUBTFUL, "It encloses nothing and is shorter than the part.")
-    return Evidence(NAMED_STRIP if named else AGAINST, "It is an open strip along a side: it encloses nothing.")
+        return Evidence(WEAK if named else DOUBTFUL, say("evidence.short"))
+    return Evidence(NAMED_STRIP if named else AGAINST, say("evidence.strip"))
 
 
 def _light(reading: Reading) -> Evidence:
     free, thickness = reading.side.free, reading.thickness
     if free < FREE_ENOUGH:
-        return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, "The light's way is not free.")
+        return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
     way = graded(free, *WAY_FREE)
     through = float(np.interp(thickness, *(THROUGH_RIB if reading.candidate.stands_out else THROUGH_LAP)))
-    says = f"Light passes {thickness:.2f} mm of plastic, with a free way over {free:.0%} of the seam."
-    return Evidence(way * through, says)
+    return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
 
 
 def _contact(reading: Reading) -> Evidence:
     candidate = reading.candidate
     gap = abs(candidate.gap)
     near = float(np.interp(gap, *(RIB_APART if candidate.stands_out else LAP_APART)))
-    says = f"The other part lies over {candidate.share:.0%} of the band, {gap:.2f} mm from it."
+    says = say("evidence.contact", share=100 * candidate.share, gap=gap)
     return Evidence(near * graded(candidate.share, *OPPOSED), says)
 
 
@@ -147,23 +143,23 @@ def _thin_side(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     frame = reading.candidate.frame
     x, y, z = np.abs(frame.axes) @ (high - low)
     tall = float(z / max(min(x, y), 1e-9))
-    return Evidence(graded(-tall, *TALL), f"Along the light the cover measures {tall:.1f} times its shorter side.")
+    return Evidence(graded(-tall, *TALL), say("evidence.tall", times=tall))
 
 
 def _within(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     """Whether the base lies inside the cover, as a board in its holder does."""
     cover, base = bodies[reading.cover].box, bodies[reading.base].box
     if (base[:3] >= cover[:3] - _PLAY).all() and (base[3:] <= cover[3:] + _PLAY).all():
-        return Evidence(HELD, "The base lies wholly inside the cover's outline.")
-    return Evidence(1.0, "The base reaches out of the cover's outline.")
+        return Evidence(HELD, say("evidence.held"))
+    return Evidence(1.0, say("evidence.reaches-out"))
 
 
 def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     largest = max(diagonal(body.box) for body in bodies.values())
     smaller = min(diagonal(bodies[reading.cover].box), diagonal(bodies[reading.base].box))
     if smaller < SMALL * largest and not named:
-        return Evidence(AGAINST, "One of the parts is as small as a screw or a nut beside the others.")
-    return Evidence(1.0, "Both parts are of a housing's size.")
+        return Evidence(AGAINST, say("evidence.small"))
+    return Evidence(1.0, say("evidence.size"))
 
 
 def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
@@ -172,12 +168,12 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     inside = enclosed(candidate.region, candidate.length).buffer(-0.2 * candidate.width)
     points = spread(inside, _PROBES)
     if not len(points):
-        return Evidence(1.0, "Whether it encloses room can't be told.")
+        return Evidence(1.0, say("evidence.room-unknown"))
     from_below = np.column_stack([points, np.full(len(points), candidate.level - _FAR)])
     stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in (reading.cover, reading.base))
     open_share = float(np.mean(np.asarray(stands) == 0))
     through = graded(-open_share, *THROUGH_HOLE)
-    says = f"Both parts are open over {open_share:.0%} of what it encloses." if through < 1.0 else "It closes a room."
+    says = say("evidence.open-within", share=100 * open_share) if through < 1.0 else say("evidence.room")
     near = _NEAR_LEVEL * candidate.width
     step = near + np.nan_to_num(candidate.beside.step)  # behind a tongue or a stepped edge
     parts = bodies[reading.cover], bodies[reading.base]
@@ -197,7 +193,7 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
                 shut &= np.any([column(at, way, part, candidate.frame)[0] > 0 for part in parts], axis=0)
             if float(shut.mean()) >= VOID:
                 return Evidence(through, says)
-    return Evidence(AGAINST, "What it encloses is solid: there is no room that it could close.")
+    return Evidence(AGAINST, say("evidence.solid-within"))
 
 
 def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
@@ -215,8 +211,8 @@ def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
 def _ring(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     ring = ring_of_its_own(reading, bodies)
     if ring is None or not between(ring, reading, bodies):
-        return Evidence(1.0, "Both parts are more than the band itself.")
-    return Evidence(AGAINST, "One of the parts is nothing but the band: a rib or a gasket drawn by itself.")
+        return Evidence(1.0, say("evidence.parts"))
+    return Evidence(AGAINST, say("evidence.ring"))
 
 
 def between(ring: str, reading: Reading, bodies: Mapping[str, Body]) -> list[str]:

@@ -7,6 +7,7 @@ from itertools import combinations
 
 import numpy as np
 
+from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.constants import LARGEST_GAP, SMALL
 from seamcheck.joint.frame import Frame
@@ -58,14 +59,10 @@ def strips(
     if not bands or length < _RUNS_ALONG * (high - low).max(axis=1).min():
         return None
     width = sum(opposed_area(p) for p in bands) / length
-    how = "one strip" if len(bands) == 1 else f"{len(bands)} strips"
-    return NotReviewed(
-        "no-seam",
-        f"{names(seat.one)} and {names(seat.other)} lie on each other along {how}, {length:.0f} mm long in all and "
-        f"{width:.2f} mm wide, which {'does' if len(bands) == 1 else 'do'} not run round: no room is closed by them. "
-        "A seam needs a land that runs round the opening; if an open seam along these faces is meant, name the parts "
-        "with --cover and --base.",
-    )
+    return refused(
+        "no-seam", "no-seam.strips", one=names(seat.one), other=names(seat.other), count=len(bands), length=length,
+        width=width,
+    )  # fmt: skip
 
 
 def pads(
@@ -78,13 +75,10 @@ def pads(
         return None
     x0, y0, x1, y1 = broad[0].region.bounds
     size = " x ".join(f"{side:.1f}" for side in sorted((x1 - x0, y1 - y0), reverse=True))
-    how = f"a broad face of {size} mm" if len(broad) == 1 else f"{len(broad)} broad faces, the largest {size} mm"
-    return NotReviewed(
-        "no-seam",
-        f"{names(seat.one)} and {names(seat.other)} lie on each other with {how} ({seat.area:.0f} mm² of contact in "
-        "all): pads, no band that runs round a room. A seam needs the top of a wall or a weld rib that runs round the "
-        "opening, under a cover.",
-    )
+    return refused(
+        "no-seam", "no-seam.pads", one=names(seat.one), other=names(seat.other), count=len(broad), size=size,
+        area=seat.area,
+    )  # fmt: skip
 
 
 def plug(
@@ -101,19 +95,13 @@ def plug(
     one, play = found
     longest = max((r.candidate for r in readings if r.pair == one.pair), key=lambda c: c.length)
     seat = seats((one.cover, one.base), meetings, bodies)
-    if seat is None:
-        lies = "Nothing lies on top of each other there that light could weld"
-    else:
-        lies = (
-            f"They lie on each other only in {len(seat.seated)} places ({seat.area:.0f} mm² in all) that run round "
-            "nothing"
-        )
-    return NotReviewed(
-        "no-seam",
-        f"{names(one.cover)} and {names(one.base)} face each other at their sides, with {play:.2f} mm of play: a plug "
-        f"or snap fit. {lies}; the longest side face is {longest.width:.2f} mm wide and {longest.length:.0f} mm long."
-        f"{_step_above(one, bodies)} Give the joint a land with a weld rib under the cover.",
-    )
+    step = _step_above(one, bodies)
+    more = {} if seat is None else {"places": len(seat.seated), "area": seat.area}
+    more |= {} if step is None else {"gap": step}
+    return refused(
+        "no-seam", "no-seam.plug" if seat is None else "no-seam.plug-resting", one=names(one.cover),
+        other=names(one.base), play=play, width=longest.width, length=longest.length, **more,
+    )  # fmt: skip
 
 
 def side_play(readings: Sequence[Reading], pair: frozenset[str]) -> float | None:
@@ -132,8 +120,8 @@ def _play(readings: Sequence[Reading], pair: tuple[str, str] | None) -> tuple[Re
     return None
 
 
-def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> str:
-    """How far the nearest faces that look at each other across the play are apart, along the way in, as a sentence.
+def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> float | None:
+    """How far (mm) the nearest faces that look at each other across the play are apart, along the way in.
 
     They don't lie over each other, but the designer may have meant them to.
     """
@@ -154,10 +142,7 @@ def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> str:
             size = min((box[3:] - box[:3])[across].max() for box in (one, other))
             if _STEP < gap <= LARGEST_GAP and (low <= high + LARGEST_GAP).all() and size > SMALL * diagonal(a.box):
                 apart.append((float(np.prod(high - low)), float(gap)))
-    if not apart:
-        return ""
-    gap = max(apart)[1]
-    return f" Along the way in, the faces that look at each other stay {gap:.2f} mm apart: no seat is reached."
+    return max(apart)[1] if apart else None
 
 
 def lies_within(a: np.ndarray, b: np.ndarray) -> bool:
@@ -183,9 +168,5 @@ def side_by_side(
     ):
         return None
     nearest = min((abs(r.candidate.gap) for r in readings if r.pair == set(pair)), default=None)
-    far = "" if nearest is None else f" {nearest:.2f} mm apart"
-    return NotReviewed(
-        "no-seam",
-        f"{names(pair[0])} and {names(pair[1])} stand side by side{far}: only their sides face each other, and no "
-        "cover closes the other part. Move the cover to its assembled position.",
-    )
+    far = {} if nearest is None else {"distance": nearest}
+    return refused("no-seam", "no-seam.side-by-side", one=names(pair[0]), other=names(pair[1]), **far)

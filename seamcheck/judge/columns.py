@@ -12,9 +12,10 @@ from msgspec.structs import replace
 from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, PARTLY, amount_of, bound_key, change_of, message
-from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of, zero_of
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.say import Value, say
 from seamcheck.judge.bounds import JudgedPath, Step, unmeasured_columns
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
@@ -102,7 +103,10 @@ class _Case:
         """The finding with its sentences, for a value at a station."""
         rule, bound, key = self.rule, self.bound, self.check.column
         names = self.view.numbers_at(station, rule) | {"value": value, "limit": limit}
-        by = float(evaluate(bound.change, names))
+        try:
+            by = float(evaluate(bound.change, names))
+        except ZeroDivisionError:
+            by = float("nan")
         is_below = bound.is_below_zero(value, zero_of(key, QUANTITIES[key].unit))
         args: dict[str, Amount | str] = {
             "value": amount_of(max(value, 0.0) if bound.below_zero and not is_below else value, key),
@@ -137,7 +141,7 @@ def holes(judging: JointJudge) -> Iterator[DraftFinding]:
         for stretch in view.stretches(view.uncovered):
             middle = int(stretch.stations[len(stretch.stations) // 2])
             reason = view.uncovered_reason(middle)
-            why = {"hole": "a hole", "no-cover": "the rib runs on beyond the cover"}[reason]
+            why = {"hole": "cover-hole", "no-cover": "cover-ends"}[reason]
             yield judging.on_stretch(rule, view, stretch, middle, rule.key, {"reason": why}, "hole")
 
 
@@ -159,9 +163,8 @@ def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool)
             for key in missing:
                 at = stretch.stations[waiting[key][stretch.stations]]
                 reasons = dict.fromkeys(view.reason(key)[at])
-                why = "; ".join(_reason_text(r) for r in reasons)
-                parts.append(f"{QUANTITIES[key].title} ({why})")
-            args = {"what": "; ".join(parts)}
+                parts.append(say("part.unmeasured", quantity=key, reasons=",".join(reasons)))
+            args: dict[str, Value] = {"what": parts}
             draft = judging.on_stretch(rule, view, stretch, middle, rule.key, args, missing[0])
             yield replace(
                 draft,
@@ -180,7 +183,3 @@ def _worst(margin: np.ndarray, stretch: Stretch, path: PathSurvey) -> int:
     equal = stretch.stations[values <= np.nanmin(values) + _TIE]
     from_start = (path.s[equal] - stretch.from_s) % path.length if path.closed else path.s[equal] - stretch.from_s
     return int(equal[np.argmin(np.abs(from_start - stretch.length / 2))])
-
-
-def _reason_text(reason: str) -> str:
-    return REASONS.get(reason, "no reason given").rstrip(".").lower() if reason else "no reason given"

@@ -8,8 +8,8 @@ from typing import Any, cast
 import numpy as np
 from msgspec.structs import replace
 
-from seamcheck.catalogue.message import Amount, Message
-from seamcheck.catalogue.messages import AT_PLACE, BELOW_ZERO, LOW, amount_of, bound_key, change_of, message
+from seamcheck.catalogue.message import Amount, Message, message_of
+from seamcheck.catalogue.messages import BELOW_ZERO, LOW, amount_of, bound_key, change_of, significant
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES
@@ -52,7 +52,7 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             "size_limit": amount_of(abs(limit), check.column),
             "collapse": amount_of(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
-            "percent": f"{100.0 * value:.3g} %",
+            "percent": significant(100.0 * value, "%"),
             "by": change_of(abs(margin - (0.0 if is_broken else tolerance)), unit),
         }
         key, grade = bound_key(rule, check, side), cast(Any, severity)
@@ -144,10 +144,10 @@ def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, s
 
 def _said(entry: Mapping[str, Any]) -> tuple[Message, ...]:
     """What the survey says about a place, as a sentence of its own."""
-    text = _sentence(entry.get("why"))
-    return (message(AT_PLACE, {"text": text}),) if text else ()
+    why = entry.get("why")
+    return (message_of(why),) if isinstance(why, str) and " " in why else ()
 
 
 def _sentence(why: object) -> str:
-    """What the survey says about a place, if it is a sentence and no mere reason code."""
+    """What the survey says about a place; '' where there is a mere reason code."""
     return why if isinstance(why, str) and " " in why else ""

@@ -13,7 +13,7 @@ from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
-from seamcheck.errors import NotReviewed
+from seamcheck.catalogue.say import refused, together
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
@@ -26,8 +26,6 @@ from seamcheck.judge.parts_outside import parts_outside
 from seamcheck.judge.tolerance import percent_of_parts, tolerance_states
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
-
-NO_SEAM_REVIEWED = "No station of any seam was measured, so there is nothing to judge."
 
 _REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
@@ -54,7 +52,7 @@ def judge(
     NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not looked at passes
     """
     if not joints or not all(any(len(path.s) for path in joint.survey.paths) for joint in joints):
-        raise NotReviewed("no-seam", NO_SEAM_REVIEWED)
+        raise refused("no-seam", "no-seam.no-station")
     part_names = part_names or {}
     found: list[Finding] = []
     names: list[str] = []
@@ -64,7 +62,7 @@ def judge(
         judging = JointJudge(joint, settings)
         drafts = _drafts(judging)
         if doubts and number == 0 and settings.severity("model-doubt") != OFF:
-            drafts.append(judging.whole("model-doubt", {"what": " ".join(doubts).rstrip(".")}))
+            drafts.append(judging.whole("model-doubt", {"what": together(*doubts)}))
         points = np.concatenate([view.path.points for view in judging.seam.paths])
         frame = JointFrame.of(points, judging.seam.weights(), joint.beam)
         for draft in drafts:
@@ -143,8 +141,9 @@ def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Itera
     told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
     if found is None or found.ppm is None or found.ppm <= 1e4 * limit or set(found.rules) <= told:
         return
-    titles = ", ".join(RULES[rule].title.lower() for rule in found.rules)
-    draft = judging.whole("parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": titles})
+    draft = judging.whole(
+        "parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": ",".join(found.rules)}
+    )
     percent = found.ppm / 1e4
     yield replace(draft, finding=replace(draft.finding, value=percent, limit=limit, margin=limit - percent, at=None))
 

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
@@ -19,7 +22,9 @@ from seamcheck.sections.facing import FaceList, Sheet, View, heights_at
 from seamcheck.sections.stretches import cell_lengths, stretches
 from seamcheck.settings.tables import Clamp
 
-_LEVEL = np.cos(np.radians(5.0))
+_MOST_TILT = 5.0  # degrees from square to the light up to which a flat counts as land over the whole interface
+_LEVEL = np.cos(np.radians(_MOST_TILT))
+_STEEP = np.cos(np.radians(60.0))  # steeper ones are walls, no land at all
 _STEP = 0.02  # mm that something must rise above a land to stand in the clamp's way
 _SIMPLE = 0.02  # mm by which outlines in the document are simplified
 
@@ -31,24 +36,32 @@ def clamp_values(
 
     Parameters
     ----------
-    corridor : what the light takes of the cover's top, in the view; margin : mm, room for the light beside the rib
+    corridor : what the light takes of the cover's top, in the view; margin : mm, room beside the light
     """
     view = View.of(joint)
     near = corridor.buffer(clamp.reach)
-    land, level = _land(joint, contour, view, clamp, corridor, near)
+    land, level, tilted = _land(joint, contour, view, clamp, corridor, near)
     inside = inside_of(joint, contour, view)
     why, forces = "no-land" if land.is_empty else "", _forces(joint, contour, clamp, land.area)
     found = {"clamp_area": value_of(land.area, why=why, outlines=_outlines(land, view, level), **forces)}
     for side, part in (("inner", land.intersection(inside)), ("outer", land.difference(inside))):
         is_side = not inside.is_empty
         found[f"clamp_area_{side}"] = value_of(part.area) if is_side else value_of(None, why="no-inside")
-    return Additions({**found, "clamp_share": _share(survey, view, land, clamp, margin)})
+    return Additions({**found, "clamp_share": _share(survey, view, land, tilted, clamp, margin)})
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Tilted:
+    """Faces of the cover that would be land, were they square to the light: where, and tilted by how many degrees."""
+
+    area: BaseGeometry
+    degrees: float
 
 
 def _land(
     joint: Joint, contour: Contour, view: View, clamp: Clamp, corridor: BaseGeometry, near: BaseGeometry
-) -> tuple[BaseGeometry, float]:
-    """Land in the view, and the height of its largest face."""
+) -> tuple[BaseGeometry, float, list[_Tilted]]:
+    """Land in the view, the height of its largest face, and what is too much tilted to be land."""
     x0, y0, x1, y1 = near.bounds
     zone = np.array([x0, y0, -1e6, x1, y1, 1e6])
     cover = {i: joint.bodies[i] for i in joint.cover}
@@ -57,12 +70,18 @@ def _land(
     lowest = float(Course.of(joint, contour, view).points[:, 2].min())
     pieces: list[BaseGeometry] = []
     heights: list[float] = []
+    tilted: list[_Tilted] = []
     sheet: Sheet | None = None
     for k in range(len(faces.face)):
         body, face = faces.bodies[faces.part[k]], int(faces.face[k])
         normal = body.planes[face, :3]
         is_plane = bool(np.isfinite(normal).all())
-        if (is_plane and normal @ view.up < _LEVEL) or faces.box[k, 5] < lowest:
+        if (is_plane and normal @ view.up < _STEEP) or faces.box[k, 5] < lowest:
+            continue
+        if is_plane and normal @ view.up < _LEVEL:
+            slope = face_region(body, face, frame).intersection(near).difference(corridor)
+            if not slope.is_empty:
+                tilted.append(_Tilted(slope, float(np.degrees(np.arccos(normal @ view.up)))))
             continue
         own = None if is_plane else faces.take(np.array([k])).facets(view, 1.0, near)
         if own is not None and not (len(own.face) and (own.normal[:, 2] >= _LEVEL).all()):
@@ -85,9 +104,9 @@ def _land(
             pieces.append(piece)
             heights.append(float(faces.box[k, 5]))
     if not pieces:
-        return shapely.Polygon(), float("nan")
+        return shapely.Polygon(), float("nan"), tilted
     largest = int(np.argmax([piece.area for piece in pieces]))
-    return shapely.union_all(pieces), heights[largest]
+    return shapely.union_all(pieces), heights[largest], tilted
 
 
 def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float, near: BaseGeometry) -> Sheet:
@@ -136,19 +155,25 @@ def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
     return shapely.union_all(polygons)
 
 
-def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin: float) -> Value:
+def _share(
+    survey: Survey, view: View, land: BaseGeometry, tilted: Sequence[_Tilted], clamp: Clamp, margin: float
+) -> Value:
     """Share of the seam's length that has land wide enough within reach on one side at least."""
     total = held = 0.0
-    missing: list[tuple[float, np.ndarray]] = []  # length and middle of what has none
+    missing: list[tuple[float, np.ndarray, float | None]] = []  # length and middle of what has none, and its tilt
     shapely.prepare(land)
     for path in survey.paths:
         cells = cell_lengths(path.s, path.length, path.closed)
         flat, across = view.local(path.points)[:, :2], path.u @ view.axes[:2].T
-        half = np.nan_to_num(np.asarray(path.columns["rib_width_top"], dtype=float), nan=0.0) / 2 + margin
+        half = np.nan_to_num(np.asarray(path.columns["rib_width_top"], dtype=float), nan=0.0) / 2
+        edges = {
+            -1.0: np.asarray(path.columns.get("light_enters_inner", -half), dtype=float) - margin,
+            1.0: np.asarray(path.columns.get("light_enters_outer", half), dtype=float) + margin,
+        }
         # where seams meet, what lies square to one of them is the other
         ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
-        for sign in (-1.0, 1.0):
-            start = flat + sign * half[:, None] * across
+        for sign, edge in edges.items():
+            start = flat + np.where(np.isfinite(edge), edge, sign * (half + margin))[:, None] * across
             # mostly the land begins at once: seen without cutting
             for far in (min(2 * clamp.width, clamp.reach), clamp.reach):
                 left = np.flatnonzero(~ok)
@@ -158,11 +183,19 @@ def _share(survey: Survey, view: View, land: BaseGeometry, clamp: Clamp, margin:
         held += float(cells[ok].sum())
         for run in stretches(~ok, path.s, path.length, path.closed):
             middle = run.stations[len(run.stations) // 2]
-            missing.append((run.length, path.points[middle]))
+            ends = flat[middle] + np.array([[-clamp.reach], [clamp.reach]]) * across[middle]
+            tilt = next((t.degrees for t in tilted if t.area.intersects(shapely.LineString(ends))), None)
+            missing.append((run.length, path.points[middle], tilt))
     missing.sort(key=lambda run: -run[0])
     value = held / total if total else None
-    places = [value_of(value, at, f"Here {length:.1f} mm of it have none.", length=length) for length, at in missing]
+    places = [value_of(value, at, _why_none(length, tilt), length=length) for length, at, tilt in missing]
     return {**places[0], "places": places} if places else value_of(value)
+
+
+def _why_none(length: float, tilt: float | None) -> str:
+    if tilt is None:
+        return say("place.no-land", length=length)
+    return say("place.tilted-land", length=length, tilt=tilt, most=_MOST_TILT)
 
 
 def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -110,13 +110,23 @@ class Survey:
     rib_part: str = ""
     counter_part: str = ""
 
+    @property
+    def initial_contact(self) -> float:
+        """mm, see initial_contact."""
+        return initial_contact(path.columns.get("gap_min", path.columns["gap"]) for path in self.paths)
 
-def initial_contact(survey: Survey) -> float:
+
+def initial_contact(gaps: Iterable[np.ndarray]) -> float:
     """mm that the cover sinks from where it is drawn until it first touches the rib: the smallest gap of the seam.
 
-    NaN where no gap was measured.
+    Parameters
+    ----------
+    gaps : (n,) mm along each path; NaN where nothing is opposite
+
+    Returns
+    -------
+    float, mm; NaN where no gap was measured
     """
-    gaps = [path.columns[key] for path in survey.paths for key in ("gap_min", "gap") if key in path.columns]
     return float(min((np.nanmin(gap) for gap in gaps if np.isfinite(gap).any()), default=np.nan))
 
 

@@ -354,7 +354,7 @@ def texts(messages: Iterable[Mapping[str, Any]]) -> list[str]:
 
 def cautions(document: Document) -> list[str]:
     """The document's cautions; the project's own where it has none."""
-    return list(document.get("cautions") or CAUTIONS)
+    return texts(document.get("cautions") or ()) or list(CAUTIONS)
 
 
 def quantity_title(finding: Mapping[str, Any]) -> str:
@@ -389,6 +389,20 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
         return f"{'at least' if value < limit else 'at most'} {short_text(limit, column)}"
     return limit_text(limit, column)
+
+
+def change_of(finding: Mapping[str, Any]) -> float | None:
+    """How much to change, mm, as the remedy says; None where it names no length."""
+    by = (finding.get("args") or {}).get("by")
+    return float(by["value"]) if isinstance(by, Mapping) and by.get("unit") == "mm" else None
+
+
+def target_text(finding: Mapping[str, Any]) -> str:
+    """What a broken value should become: '1 mm'; '' where the limit is not one number or the value holds it."""
+    limit, margin = finding.get("limit"), finding.get("margin")
+    if not isinstance(limit, int | float) or not isinstance(margin, int | float) or margin >= 0:
+        return ""
+    return "" if str(finding.get("quantity")).startswith("trap_open") else limit_text(limit, finding["quantity"])
 
 
 def entry_text(entry: Mapping[str, Any]) -> str:

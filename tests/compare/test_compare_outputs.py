@@ -5,9 +5,11 @@ from __future__ import annotations
 import html.parser
 import json
 import re
+from functools import cache
 from pathlib import Path
 
 import pytest
+import shapely
 from click.testing import CliRunner
 from compare.compare_models import file_of, reviewed
 from jsonschema import Draft202012Validator
@@ -17,12 +19,16 @@ from report.report_browser import browser, needs_browser
 from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.cli.group import cli
 from seamcheck.comparison import text
+from seamcheck.comparison.compare import compare
 from seamcheck.comparison.document import compare_documents
 from seamcheck.comparison.html.figures import _round
 from seamcheck.comparison.html.page import render_html
 from seamcheck.comparison.markdown import render_markdown
 from seamcheck.comparison.schema import schema
 from seamcheck.document.plain import to_json
+from seamcheck.document.view import BASE
+from seamcheck.pipeline import review
+from seamcheck.report.section import solids
 
 WILD = "<img src=x onerror=alert(1)> | `y` ]]> @team #12\x1b[31m\n::error::</style><script>alert(2)</script>"
 PAIRS = [
@@ -147,6 +153,72 @@ def test_a_browser_takes_the_page_with_its_policy(tmp_path):
         # width 1.2 to 1.5 mm; with the limit at 0.96 mm the picture spans 0.54 mm and 12 % of that on both sides
         assert box[0] > 900
         assert box[1] == pytest.approx((168 - 12 - 28) * 0.3 / (0.54 * 1.24), abs=0.5)
+
+
+@cache
+def with_sections(old, new):
+    before, after = (review(file_of(name), with_view=True).document for name in (old, new))
+    return compare(before, after)
+
+
+def widths(part):
+    """Width of the base 0.3 mm below the rib's top, from the segments of a section."""
+    segments, owner = part
+    shape = solids(segments, owner)[BASE]
+    return shape.intersection(shapely.LineString([(-1.0, -0.3), (1.0, -0.3)])).length
+
+
+@pytest.mark.parametrize(("old", "new"), [("plain", "wide"), ("plain", "wide, moved")])
+def test_both_sections_lie_over_each_other_at_matching_places(old, new):
+    """The rib was widened by 0.3 mm over 4 mm; everywhere else, also where the model was moved, both are the same."""
+    (overlay,) = with_sections(old, new).overlays
+    wider = {round(place.s, 2) for place in overlay.places if widths(place.new) - widths(place.old) > 0.29}
+    same = [place for place in overlay.places if abs(widths(place.new) - widths(place.old)) < 0.01]
+    assert len(wider) + len(same) >= len(overlay.places) - 2  # stations at the ends of the stretch
+    assert 3.0 <= max(wider) - min(wider) <= 4.5
+    worst = overlay.places[overlay.worst]
+    assert widths(worst.new) - widths(worst.old) == pytest.approx(0.3, abs=0.01)
+    for place in same[::10]:
+        near = shapely.box(-3.0, -2.0, 3.0, 0.5)
+        one, other = (solids(*part)[BASE].intersection(near) for part in (place.new, place.old))
+        assert one.symmetric_difference(other).area < 0.02
+
+
+@needs_browser
+def test_both_sections_are_walked_together(tmp_path):
+    result = with_sections("plain", "wide")
+    path = tmp_path / "walk.html"
+    path.write_text(render_html(result.document, result.overlays), "utf-8")
+    with browser(tmp_path / "profile", 1280, 900) as window:
+        window.open(path)
+        shown = "return ['old', 'new'].map((w) => document.querySelector(`[data-part='${w}_base']`).getAttribute('d'))"
+        first, caption = window.run(shown), window.text(".walk-caption")
+        assert "rib width" in window.text(".walk tbody")
+        window.click("[data-step='on']")
+        assert window.text(".walk-caption") != caption
+        window.key("#walk-0-slider", "\ue010")  # End
+        assert "No quantity differs here" in window.text(".walk tbody")
+        old, new = window.run(shown)
+        assert [old, new] != first
+        window.click("[data-step='before']")
+        assert "rib width" in window.text(".walk tbody")
+        assert window.complaints() == []
+
+
+def test_compare_takes_answers_of_the_page(tmp_path):
+    """An accepted finding of the new model is waived, and no longer makes the comparison worse."""
+    finding = next(f for f in reviewed("wide")["findings"] if f["rule"] == "rib-evenness")
+    place = {"joint": finding["joint"], "contour": finding["contour"], "from_s": 0.0, "to_s": 200.0}
+    decision = {"id": finding["id"], "rule": "rib-evenness", "place": place, "decision": "accept"}
+    decision |= {"text": "ejector pad, tried", "by": "A. Weld", "date": "2027-06-30"}
+    answers = tmp_path / "answers.json"
+    answers.write_text(json.dumps({"document": "seamcheck-answers", "schema_version": 1, "findings": [decision]}))
+    old = written(tmp_path, "plain")
+    assert run("compare", old, file_of("wide"), "-q").exit_code == 1
+    assert run("compare", old, file_of("wide"), "-q", "--answers", answers).exit_code == 0
+    done = run("compare", old, written(tmp_path, "wide"), "-q", "--answers", answers)
+    assert done.exit_code == 2
+    assert "nothing is reviewed here" in done.output
 
 
 @pytest.mark.parametrize(("low", "high"), [(0.0, 1.0), (1.17, 1.53), (-0.02, 125.7), (1e-6, 2e-6), (99.9, 100.1)])

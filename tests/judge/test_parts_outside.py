@@ -48,7 +48,7 @@ def joint(path, tolerances, travel, materials=True):
     whole = survey(path, travel=travel)
     if materials:
         settings = completed(MaterialSettings.from_table(TABLE), tolerances, None)
-        whole = assess(whole, settings, 0.4).merged(whole)
+        whole = assess(whole, settings, 0.4).onto(whole)
     return JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), whole)
 
 

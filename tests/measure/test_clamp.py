@@ -15,6 +15,8 @@ from OCP.BRepExtrema import BRepExtrema_DistShapeShape
 from OCP.BRepPrimAPI import BRepPrimAPI_MakeCylinder, BRepPrimAPI_MakeSphere
 from OCP.gp import gp_Ax2, gp_Dir, gp_Pnt
 
+from seamcheck.pipeline import review
+from seamcheck.samples import samples
 from seamcheck.settings.tables import Clamp
 
 AREA = 0.002  # relative: the bar of areas is 1 %
@@ -167,3 +169,11 @@ def test_wall_to_rib():
     width = spec.flank("inner", 0.45) + spec.flank("outer", 0.45)
     wall = spec.wall_face("inner") + spec.wall_face("outer")
     assert found["wall_to_rib"]["value"] == pytest.approx(wall / width, abs=0.005)
+
+
+def test_a_tilted_flat_is_no_land_and_the_reason_says_so():
+    """The sample's cover rises 1 in 2 all along: atan(1/2) = 26.565°; not square to the light within 5°."""
+    sample = next(s for s in samples() if s.name == "seam-step")
+    found = next(f for f in review(sample.file).document["findings"] if f["rule"] == "clamp-reach")
+    assert found["value"] == 0.0
+    assert "tilted by 26.6°" in found["message"]

@@ -15,7 +15,7 @@ def reviewed(table, **section):
     """Findings by rule, and the material section of the document."""
     whole = survey(run(length=200.0, n=401, **section), travel=1.0)
     result = assess(whole, MaterialSettings.from_table({"samples": {"count": 100}, **table}), 0.4)
-    joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), result.merged(whole))
+    joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), result.onto(whole))
     return {f.rule: f for f in judge([joint], Settings()).findings}, result.document
 
 

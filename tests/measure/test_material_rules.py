@@ -28,7 +28,7 @@ TABLE = {
 def judged(path, table, settings=None, travel=1.0, rib_on="base"):
     whole = survey(path, travel=travel)
     if table is not None:
-        whole = assess(whole, MaterialSettings.from_table(table), 0.4).merged(whole)
+        whole = assess(whole, MaterialSettings.from_table(table), 0.4).onto(whole)
     joint = JointResult("j1", ("p1",), ("p2",), rib_on, np.array([0, 0, -1.0]), "touching", (), whole)
     return [f for f in judge([joint], settings or Settings()).findings if f.rule in KEYS]
 
@@ -127,7 +127,7 @@ def test_missing_light_is_not_a_pass():
     path = run()
     path.columns["cover_thickness_max"][100:120] = np.nan
     path.reasons["cover_thickness_max"][100:120] = "broken-geometry"
-    whole = assess(survey(path), MaterialSettings.from_table(TABLE), 0.4).merged(survey(path))
+    whole = assess(survey(path), MaterialSettings.from_table(TABLE), 0.4).onto(survey(path))
     joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), whole)
     (missing,) = (f for f in judge([joint], Settings()).findings if f.rule == "not-measured")
     assert "energy surplus" in missing.message

@@ -8,7 +8,7 @@ import { toneOf } from "./marks";
 
 const LINE = 14;
 
-export interface Label { column: string; title: string; judged?: string[]; also?: string }
+export interface Label { column: string; title: string; judged?: string[]; also?: string[] }
 
 export class Dimensions {
   private readonly margins = { left: [] as Slot[], right: [] as Slot[] };
@@ -39,14 +39,16 @@ export class Dimensions {
     return finding.value;
   }
 
-  private lines(label: Label, finding: Finding | null, signs: number): [string, string][] {
+  private lines(label: Label, finding: Finding | null, room: number): [string, string][] {
     const own = finding !== null && finding.column !== null && finding.column !== label.column;
     const value = finding && finding.value !== "–" && (own || finding.column === label.column) ? this.text(finding) : this.words.value(this.value(label.column), label.column);
     const limit = finding?.limit || this.bands.find((b) => b.columns.includes(label.column) && b.words)?.words || "";
-    const rows: [string, string][] = [["dim-title", label.title], ["dim-value", finding ? `${MARK[finding.severity]}${finding.n} ${value}` : value]];
+    const target = finding?.target && value !== "not measured" ? ` → ${finding.target}` : "";
+    const rows: [string, string][] = wrap(label.title, room).map((line) => ["dim-title", line]);
+    rows.push(...wrap(finding ? `${MARK[finding.severity]}${finding.n} ${value}${target}` : value, room, 2, 14, 600).map((line) => ["dim-value", line] as [string, string]));
     if (own && this.words.unit(finding!.column!) !== this.words.unit(label.column)) rows.push(["dim-limit", this.words.value(this.value(label.column), label.column)]);
-    for (const line of limit ? wrap(limit, signs) : []) rows.push(["dim-limit", line]);
-    if (label.also) rows.push(["dim-limit", label.also]);
+    for (const line of limit ? wrap(limit, room) : []) rows.push(["dim-limit", line]);
+    for (const line of label.also ?? []) rows.push(...wrap(line, room).map((part) => ["dim-limit", part] as [string, string]));
     return rows;
   }
 
@@ -70,6 +72,12 @@ export class Dimensions {
     );
   }
 
+  /** What to change: an arrow from where an edge is to where it should be, in the finding's severity. */
+  change(finding: Finding, [x0, y0]: [number, number], [x1, y1]: [number, number]): void {
+    if (Math.hypot(x1 - x0, y1 - y0) < 3) return;
+    this.root.append(svg("path", { class: `change ${toneOf(finding)}`, d: `M${px(x0)} ${px(y0)}L${px(x1)} ${px(y1)}`, "marker-end": `url(#${this.key}-to)`, "data-finding": finding.n }));
+  }
+
   /** A thin line of a class of its own: a reference, or where a limit lies. */
   sketch(name: string, [a, b]: [number, number][]): void {
     this.root.append(svg("path", { class: name, d: `M${px(a[0])} ${px(a[1])}L${px(b[0])} ${px(b[1])}` }));
@@ -84,7 +92,7 @@ export class Dimensions {
     const group = this.group(label, finding);
     const x = from === 0 ? (a + b) / 2 : from > 0 ? a + 4 : b - 4;
     const anchor = from === 0 ? "middle" : from > 0 ? "start" : "end";
-    const [title, value, ...rest] = this.lines(label, finding, 40);
+    const [title, value, ...rest] = this.lines(label, finding, 260);
     group.append(svg("text", { class: "dim-value", x: px(x), y: px(row - 6), "text-anchor": anchor },
       svg("tspan", { class: "dim-title" }, `${title[1]}  `), svg("tspan", { class: "dim-value" }, value[1])));
     rest.reverse().forEach(([cls, text], i) => group.append(svg("text", { class: cls, x: px(x), y: px(row - 19 - i * 13), "text-anchor": anchor }, text)));
@@ -106,20 +114,20 @@ export class Dimensions {
     this.slot(side, at[1], label, (y) => this.root.append(
       svg("path", { class: "leader", d: `M${px(knee + side * 4)} ${px(y)}H${px(knee - side * 6)}L${px(at[0])} ${px(at[1])}` }),
       svg("circle", { class: "leader-dot", cx: px(at[0]), cy: px(at[1]), r: 2 }),
-    ));
+    ), at);
   }
 
   private edge(side: 1 | -1): number { return side < 0 ? this.plot.x - 12 : this.plot.x + this.plot.w + 12; }
 
-  private slot(side: 1 | -1, wanted: number, label: Label, tie: (y: number) => void = () => undefined): void {
+  private slot(side: 1 | -1, wanted: number, label: Label, tie: (y: number) => void = () => undefined, end?: [number, number]): void {
     const x = this.edge(side) + side * 10, anchor = side < 0 ? "end" : "start";
     const finding = this.finding(label);
-    const room = Math.floor((side < 0 ? x : this.width - x) / 5.4);
+    const room = (side < 0 ? x : this.width - x) - 5;
     const rows = this.lines(label, finding, room);
     const group = this.group(label, finding);
     this.root.append(group);
     this.margins[side < 0 ? "left" : "right"].push({
-      wanted, height: rows.length * LINE,
+      wanted, height: rows.length * LINE, end,
       put: (top) => {
         rows.forEach(([cls, text], i) => group.append(svg("text", { class: cls, x: px(x), y: px(top + 11 + i * LINE), "text-anchor": anchor }, text)));
         tie(top + 8);
@@ -129,7 +137,7 @@ export class Dimensions {
 
   /** Places the labels of both margins. */
   settle(ceiling: number, floor: number): void {
-    pack(this.margins.left, ceiling, floor);
-    pack(this.margins.right, ceiling, floor);
+    pack(this.margins.left, ceiling, floor, this.edge(-1) + 2);
+    pack(this.margins.right, ceiling, floor, this.edge(1) - 2);
   }
 }

@@ -53,6 +53,8 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
     svg("clipPath", { id: `${key}-window` }, svg("rect", { x: plot.x, y: plot.y - 24, width: plot.w, height: plot.h + 24 })),
     svg("marker", { id: `${key}-arrow`, viewBox: "0 0 10 6", refX: 9.5, refY: 3, markerWidth: 9, markerHeight: 6, orient: "auto-start-reverse" },
       svg("path", { d: "M0 0.6 L10 3 L0 5.4 Z", class: "arrow-head" })),
+    svg("marker", { id: `${key}-to`, viewBox: "0 0 10 10", refX: 8, refY: 5, markerWidth: 4.5, markerHeight: 4.5, orient: "auto" },
+      svg("path", { d: "M0 0 L10 5 L0 10 Z", fill: "context-stroke" })),
   ));
 
   const outline = request.sections?.at(station) ?? null;
@@ -145,28 +147,35 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
   };
   if (half !== null && !ribless) {
     dims.across(at(-half, 0)[0], at(half, 0)[0], rowWidth, [at(-half, 0)[1], at(half, 0)[1]], { column: "rib_width", title: "rib width", judged: ["rib_width_top"] });
-    ghostAcross(dims, "rib_width", (limit) => [at(-limit / 2, 0), at(-limit / 2, -tall * up), at(limit / 2, 0), at(limit / 2, -tall * up)]);
+    ghost(dims, "rib_width", (limit) => [[at(-limit / 2, 0), at(-limit / 2, -tall * up)], [at(limit / 2, 0), at(limit / 2, -tall * up)]],
+      (limit) => ([-1, 1] as const).map((way) => [at(way * half, -tall * up * 0.75), at((way * limit) / 2, -tall * up * 0.75)]));
   }
   const land = get("clamp_land"), to = landSide(contour);
   if (half !== null && land !== null && to) {
-    const from = at(to * (half + facts.margin), roof), end = at(to * (half + facts.margin + land), roof);
+    const edge = (get(to > 0 ? "light_enters_outer" : "light_enters_inner") ?? to * half) + to * facts.margin;
+    const from = at(edge, roof), end = at(edge + to * land, roof);
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
     dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: "land", judged: ["clamp_share"] }, to);
-    ghostAcross(dims, "clamp_land", (limit) => [at(to * (half + facts.margin + limit), roof), at(to * (half + facts.margin + limit), roof + 0.5)]);
+    ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
+      (limit) => [[at(edge + to * land, roof - 0.35), at(edge + to * limit, roof - 0.35)]]);
     if (tilted) {
       // A line square to the light, from which the land departs.
       const level: Point = [end[0], from[1]];
       dims.sketch("reference", [from, level]);
-      dims.leader(to, level, { column: "clamp_tilt", title: "tilt of the land" });
+      dims.change(dims.finding({ column: "clamp_tilt", title: "" })!, end, level);
+      dims.leader(to, [(end[0] + level[0]) / 2, (end[1] + level[1]) / 2], { column: "clamp_tilt", title: "tilt of the land" });
     }
   }
   if (thick !== null) {
     const low = up > 0 ? gap : 0, x = half ?? 0;
     dims.along(1, at(x, low + thick), at(x, low), { column: "cover_thickness", title: "cover", judged: ["cover_thickness_min", "cover_thickness_max"] });
-    ghostAcross(dims, "cover_thickness", (limit) => [at(-x * 1.6, low + limit), at(x * 1.6, low + limit)]);
+    ghost(dims, "cover_thickness", (limit) => [[at(-x * 1.6, low + limit), at(x * 1.6, low + limit)]],
+      (limit) => [[at(x * 0.6, low + thick), at(x * 0.6, low + limit)]]);
   }
+  ghost(dims, "gap", (limit) => [[at(-wide * 1.5, limit * up), at(wide * 1.5, limit * up)]], (limit) => [[at(wide * 0.5, gap * up), at(wide * 0.5, limit * up)]]);
+  travel(request, dims, place);
   if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: "gap", judged: ["gap_min", "gap_max"] });
   if (place.melts && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: "melts" });
   if (ribless) return anchors;
@@ -175,7 +184,18 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     const foot = half === null ? 0 : side * half;
     if (height !== null && height < 6) {
       dims.along(side, at(foot, 0), at(foot, -height * up), { column: `rib_height_${name}`, title: "rib height", judged: ["rib_height"] });
-      ghostAcross(dims, "rib_height", (limit) => [at(foot, -limit * up), at(foot + side * 1.2, -limit * up)]);
+      ghost(dims, "rib_height", (limit) => [[at(foot, -limit * up), at(foot + side * 1.2, -limit * up)]],
+        (limit) => [[at(foot + side * 0.6, -height * up), at(foot + side * 0.6, -limit * up)]], [`rib_height_${name}`]);
+      const middle = get("rib_width_mid");
+      if (middle !== null) {
+        ghost(dims, "slenderness", (limit) => [[at(foot, -limit * middle * up), at(foot + side * 1.2, -limit * middle * up)]],
+          (limit) => [[at(foot + side * 0.6, -height * up), at(foot + side * 0.6, -limit * middle * up)]]);
+      }
+      const lean = get(`draft_${name}`);
+      if (lean !== null && half !== null) {
+        const base = (degrees: number) => at(foot + side * height * Math.tan((degrees * Math.PI) / 180), -height * up);
+        ghost(dims, `draft_${name}`, (limit) => [[at(foot, 0), base(limit)]], (limit) => [[base(lean), base(limit)]]);
+      }
     }
     const area = get(`trap_area_${name}`);
     const middle = columns[Math.floor(columns.length / 2)], last = columns[columns.length - 1];
@@ -183,25 +203,61 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors[`trap_${name}`] = centre;
     anchors[`exit_${name}`] = last ? at(last.u, last.high * up + place.sunk) : centre;
     if (area !== null) {
-      const share = get(`trap_room_${name}`);
-      dims.leader(side, centre, {
-        column: `trap_area_${name}`, title: "trap, collapsed", judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"],
-        also: share === null || dims.finding({ column: `trap_room_${name}`, title: "", judged: [`trap_turn_${name}`, "trap_room"] }) ? undefined : `${share.toFixed(2)} × ½ melt`,
-      });
+      const share = get(`trap_room_${name}`), melt = get("melt_area");
+      const label = { column: `trap_area_${name}`, title: "trap, collapsed", judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"] };
+      const found = dims.finding(label);
+      const limit = facts.bands.find((b) => b.rule === "trap-side")?.words ?? "";
+      dims.leader(side, centre, { ...label, also: [
+        ...(share === null || found ? [] : [`${share.toFixed(2)} × ½ melt${limit ? `, ${limit}` : ""}`]),
+        ...(melt === null ? [] : [`½ melt ${(melt / 2).toFixed(2)} mm²`]),
+      ] });
+      // The wall of the trap where it has to go, at its present depth.
+      if (found?.change && last && columns.length > 2) {
+        const wall = last.u + side * found.change, floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, high = last.high * up + place.sunk;
+        dims.sketch(`ghost ${toneOf(found)}`, [at(wall, floor), at(wall, high)]);
+        dims.change(found, at(last.u, (floor + high) / 2), at(wall, (floor + high) / 2));
+      }
     }
-    if (get(`lip_gap_${name}`) !== null && (!compact || dims.finding({ column: `lip_gap_${name}`, title: "" }))) {
-      dims.leader(side, anchors[`exit_${name}`], { column: `lip_gap_${name}`, title: "lip gap" });
+    const lip = get(`lip_gap_${name}`);
+    if (lip !== null && (!compact || dims.finding({ column: `lip_gap_${name}`, title: "" }))) {
+      const label = { column: `lip_gap_${name}`, title: "lip gap" };
+      if (!last) dims.leader(side, anchors[`exit_${name}`], label);
+      else {
+        const found = dims.finding(label), x = last.u + side * 0.12, roofed = last.high * up + place.sunk, open = roofed - lip * up;
+        dims.arrows(...at(x, roofed), ...at(x, open), found ? toneOf(found) : "");
+        dims.leader(side, at(x, (roofed + open) / 2), label);
+        ghost(dims, `lip_gap_${name}`, (limit) => [[at(last.u, roofed - limit * up), at(last.u + side * 0.9, roofed - limit * up)]],
+          (limit) => [[at(x + side * 0.35, open), at(x + side * 0.35, roofed - limit * up)]]);
+      }
     }
   }
   return anchors;
 }
 
-/** Where a broken dimension should at least be: a dashed line at its limit. */
-function ghostAcross(dims: Dimensions, column: string, ends: (limit: number) => Point[]): void {
-  const finding = dims.finding({ column, title: "", judged: [`${column}_top`, `${column}_min`, `${column}_max`] });
+/** What to change of a broken dimension: dashed lines where its edges should be, and arrows to there. */
+function ghost(
+  dims: Dimensions, column: string, lines: (limit: number) => [Point, Point][], moves: (limit: number) => [Point, Point][], more: string[] = [],
+): void {
+  const finding = dims.finding({ column, title: "", judged: [`${column}_top`, `${column}_min`, `${column}_max`, ...more] });
+  if (!finding || finding.limit_at === null || !finding.target) return;
+  for (const line of lines(finding.limit_at)) dims.sketch(`ghost ${toneOf(finding)}`, line);
+  for (const [from, to] of moves(finding.limit_at)) dims.change(finding, from, to);
+}
+
+/** How far the cover can sink, dimensioned where the finding says that it meets something, and how far it should. */
+function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up }: Place): void {
+  const label = { column: "free_travel", title: "free travel", judged: ["free_travel"] };
+  const finding = dims.finding(label), value = dims.value("free_travel");
   if (!finding || finding.limit_at === null) return;
-  const points = ends(finding.limit_at);
-  for (let i = 0; i + 1 < points.length; i += 2) dims.sketch(`ghost ${toneOf(finding)}`, [points[i], points[i + 1]]);
+  const free = finding.station === request.station || value === null ? Number.parseFloat(finding.value) : value;
+  const placed = placeIn(finding, request.joint, request.contour, request.station);
+  const [u, v] = placed ?? [0, up > 0 ? dims.value("gap") ?? 0 : 0];
+  const from: Point = placed ? [X(u), Y(v)] : at(u, v);
+  if (!Number.isFinite(free) || from[0] < plot.x || from[0] > plot.x + plot.w) return;
+  const scale = Math.abs(Y(1) - Y(0)), down = (mm: number): Point => [from[0], from[1] + mm * scale];
+  dims.sketch(`ghost ${toneOf(finding)}`, [[from[0] - 26, down(finding.limit_at)[1]], [from[0] + 26, down(finding.limit_at)[1]]]);
+  dims.change(finding, down(free), down(finding.limit_at));
+  dims.along(from[0] > plot.x + plot.w / 2 ? 1 : -1, from, down(free), label);
 }
 
 /** Quantity of a finding -> the place of the section at which it is pinned. */
@@ -242,7 +298,7 @@ function drawMarks(
   const rest = here.slice(MOST_MARKS).length;
   here.slice(0, MOST_MARKS).forEach((finding, i) => {
     const line = markLine(finding, dims.text(finding));
-    const [shown] = wrap(line, Math.floor((request.width - 24) / 6.3), 1);
+    const [shown] = wrap(line, request.width - 28, 1, 13, 600);
     const text = svg("text", { class: `mark-line ${toneOf(finding)}`, x: 12, y: px(15 + i * 16), "data-mark": finding.n }, shown);
     if (shown !== line) text.append(svg("title", null, line));
     root.append(text);

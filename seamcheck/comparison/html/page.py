@@ -1,14 +1,15 @@
 """Fills the page's template with a comparison document.
 
-There is no script. The page asks nothing of a network: style and fonts stand in it, and its security policy allows
-nothing else. Names from the models reach it through the template, which escapes them.
+One small script walks through both sections where the reviews carry their outlines. The page asks nothing of a network:
+style and fonts stand in it, and its security policy allows nothing else. Names from the models reach it through the
+template, which escapes them.
 """
 
 from __future__ import annotations
 
 import base64
 import hashlib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
 from importlib import resources
 from typing import Any
@@ -18,14 +19,19 @@ from jinja2 import Environment, StrictUndefined, select_autoescape
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.comparison import words
 from seamcheck.comparison.html import figures
+from seamcheck.comparison.html.sections import walks
+from seamcheck.comparison.overlay import Overlay
 from seamcheck.report import facts
 from seamcheck.report.html.fonts import font_style
+from seamcheck.report.html.page import pack
 
 Document = Mapping[str, Any]
 
 
-def render_html(document: Document) -> str:
-    """The whole page as text."""
+def render_html(document: Document, overlays: Sequence[Overlay] = ()) -> str:
+    """The whole page as text; ``overlays`` are the sections of both reviews, where they carry outlines."""
+    walked = walks(document, overlays)
+    script = _asset("seamcheck.comparison.html", "compare.js") if walked else ""
     style = (
         font_style() + _asset("seamcheck.report.html", "page.css") + _asset("seamcheck.comparison.html", "compare.css")
     )
@@ -63,7 +69,10 @@ def render_html(document: Document) -> str:
         right=figures.WIDE - figures.RIGHT,
         row=figures.ROW,
         style=style,
-        policy=_policy(style),
+        walks=walked,
+        data=pack(walked) if walked else "",
+        script=script,
+        policy=_policy(style, script),
     )
     return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
 
@@ -94,9 +103,14 @@ def _charts(joint: Mapping[str, Any], quantities: list[Mapping[str, Any]]) -> li
     ]
 
 
-def _policy(style: str) -> str:
-    digest = base64.b64encode(hashlib.sha256(style.encode()).digest()).decode()
-    return f"default-src 'none'; style-src 'sha256-{digest}'; font-src data:; base-uri 'none'; form-action 'none'"
+def _policy(style: str, script: str) -> str:
+    def digest(text: str) -> str:
+        return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"
+
+    scripts = f"script-src {digest(script)}; require-trusted-types-for 'script'; " if script else ""
+    return (
+        f"default-src 'none'; {scripts}style-src {digest(style)}; font-src data:; base-uri 'none'; form-action 'none'"
+    )
 
 
 @cache

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
 
 from seamcheck.catalogue.known import Known, assumed, rounded
 from seamcheck.catalogue.pairs import RISKY, PairCheck, check_pair
+from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.material import melt as me
-from seamcheck.measure.material.balance import add_melt_columns, initial_contact, lateness, melt_section
+from seamcheck.measure.material.balance import add_melt_columns, lateness, melt_section
 from seamcheck.measure.material.energy import EnergyInputs
 from seamcheck.measure.material.heating import HeatFound, heat_of
 from seamcheck.measure.material.light import add_class, add_light_columns, cover_fit, transmission_section
@@ -41,37 +42,15 @@ FITTED = (
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class MaterialResult:
-    """What the material side found on one joint.
+class MaterialResult(Additions):
+    """What the material side adds to the survey of one joint.
 
     Attributes
     ----------
-    columns : path id -> key of a quantity -> (n,) float, NaN where it could not be computed
-    reasons : path id -> key of a quantity -> (n,) str, '' where computed, else a key of a reason
-    interface : key of a quantity -> {"value", "at", "why", ...}, in the shape of Survey.interface
     document : the joint's "material" section of the review document, plain values only
     """
 
-    columns: Mapping[str, Mapping[str, np.ndarray]]
-    reasons: Mapping[str, Mapping[str, np.ndarray]]
-    interface: Mapping[str, dict[str, Any]]
     document: dict[str, Any] = field(default_factory=dict[str, Any])
-
-    def as_dict(self) -> dict[str, Any]:
-        """Return the joint's "material" section of the review document."""
-        return self.document
-
-    def merged(self, survey: Survey) -> Survey:
-        """Return the survey with the columns and interface values of the material side added."""
-        paths = tuple(
-            replace(
-                path,
-                columns={**path.columns, **self.columns.get(path.id, {})},
-                reasons={**path.reasons, **self.reasons.get(path.id, {})},
-            )
-            for path in survey.paths
-        )
-        return replace(survey, paths=paths, interface={**survey.interface, **self.interface})
 
 
 def assess(
@@ -80,8 +59,6 @@ def assess(
     collapse: float,
     *,
     rib_on: str = "base",
-    areas_at: Mapping[str, me.AreasAt] | None = None,
-    light_path: Mapping[str, np.ndarray] | None = None,
 ) -> MaterialResult:
     """Assess light, material and melt along the seam of one joint.
 
@@ -91,37 +68,37 @@ def assess(
     joint_settings : of this joint (MaterialSettings.for_joint)
     collapse : mm, planned, counted from initial contact
     rib_on : 'base' or 'cover', the rib's material is what melts; 'none' for a flat overlap
-    areas_at : path id -> function that gives melt, inner and outer trap area (mm², (n,)) at a collapse
-        (mm); where missing, the survey's own, and where it has none a closed-form section fitted to the
-        surveyed values stands in, which the document says
-    light_path : path id -> (n,) mm, way of the light through the cover; else the surveyed cover thickness,
-        lengthened by the slant of the ray where the survey has path_in_cover (a scanner was given)
+
+    Notes
+    -----
+    The way of the light through the cover is the surveyed cover thickness, lengthened by the slant of the ray where
+    the survey has path_in_cover (a scanner was given). Where the survey has no areas at other collapses, a closed-form
+    section fitted to the surveyed values stands in, which the document says.
     """
     tracks = [track_of(path) for path in survey.paths]
-    columns: dict[str, dict[str, np.ndarray]] = {track.id: {} for track in tracks}
-    reasons: dict[str, dict[str, np.ndarray]] = {track.id: {} for track in tracks}
-    interface: dict[str, dict[str, Any]] = {}
+    columns: dict[str, dict[str, Column]] = {track.id: {} for track in tracks}
+    interface: dict[str, Value] = {}
     notes: list[str] = []
     document: dict[str, Any] = {"settings": joint_settings.as_dict(), "collapse_mm": rounded(collapse)}
 
     pair = _pair(joint_settings)
     if pair is not None:
         document["pair"] = pair.as_dict()
-        interface["pair_grade"] = {"value": _grade(pair), "at": None, "why": pair.as_dict()["message"]}
+        interface["pair_grade"] = value_of(_grade(pair), why=pair.as_dict()["message"])
 
     fit = cover_fit(joint_settings)
-    add_light_columns(tracks, fit, light_path or {}, columns, reasons)
+    add_light_columns(tracks, fit, columns)
     if fit is not None:
         document["transmission"] = transmission_section(tracks, fit, columns, joint_settings, interface)
 
-    add_class(tracks, joint_settings, columns, reasons, interface)
-    add_surplus(tracks, joint_settings, columns, reasons)
+    add_class(tracks, joint_settings, columns, interface)
+    add_surplus(tracks, joint_settings, columns)
     if rib_on == "none":
         notes.append("No weld rib stands between the parts: no melt, collapse window or energy.")
     else:
         _add_melt(
-            survey, tracks, joint_settings, collapse, rib_on, {**_exact(survey), **(areas_at or {})}, pair, fit,
-            columns, reasons, interface, document, notes,
+            survey, tracks, joint_settings, collapse, rib_on, pair, fit,
+            columns, interface, document, notes,
         )  # fmt: skip
     if joint_settings.cover is not None and joint_settings.cover.carbon:
         notes.append(
@@ -130,7 +107,7 @@ def assess(
         )
     document["notes"] = notes
     document["cautions"] = list(CAUTIONS)
-    return MaterialResult(columns, reasons, interface, document)
+    return MaterialResult(interface, columns, document=document)
 
 
 def add_to(
@@ -139,8 +116,6 @@ def add_to(
     joint: str,
     collapse: float,
     rib_on: str,
-    areas_at: Mapping[str, me.AreasAt] | None = None,
-    light_path: Mapping[str, np.ndarray] | None = None,
 ) -> tuple[Survey, dict[str, dict[str, Any]]]:
     """Return the survey with the material side added, and what goes into the document's joint.
 
@@ -152,17 +127,17 @@ def add_to(
     if materials is None:
         return survey, {}
     settings = materials.for_joint(joint)
-    result = assess(survey, settings, collapse, rib_on=rib_on, areas_at=areas_at, light_path=light_path)
-    return result.merged(survey), {"material": result.as_dict()}
+    result = assess(survey, settings, collapse, rib_on=rib_on)
+    return result.onto(survey), {"material": result.document}
 
 
 def _add_melt(
     survey: Survey, tracks: list[Track], joint_settings: MaterialSettings, collapse: float, rib_on: str,
-    areas_at: Mapping[str, me.AreasAt], pair: PairCheck | None, fit: TransmissionFit | None,
-    columns: dict[str, dict[str, np.ndarray]], reasons: dict[str, dict[str, np.ndarray]],
-    interface: dict[str, dict[str, Any]], document: dict[str, Any], notes: list[str],
+    pair: PairCheck | None, fit: TransmissionFit | None,
+    columns: dict[str, dict[str, Column]], interface: dict[str, Value], document: dict[str, Any], notes: list[str],
 ) -> None:  # fmt: skip
     """Add melt, collapse window, energy and ranges to columns, interface values and document."""
+    areas_at = {path.id: path.areas_at for path in survey.paths if path.areas_at is not None}
     temperature = melt_temperature(joint_settings, pair)
     rib = joint_settings.base if rib_on == "base" else joint_settings.cover
     expansion = (
@@ -170,7 +145,7 @@ def _add_melt(
         if rib is not None and temperature is not None
         else assumed(1.15, "1", "no polymer named; melts take 5 to 25 % more room", 1.05, 1.25)
     )
-    grids = add_melt_columns(tracks, collapse, expansion, areas_at, columns, reasons)
+    grids = add_melt_columns(tracks, survey.initial_contact, collapse, expansion, areas_at, columns)
     everything = me.joined(grids) if grids else None
     window = collapse_window(tracks, survey, everything, expansion, joint_settings)
     document["melt"] = melt_section(tracks, columns, collapse, expansion, joint_settings)
@@ -184,48 +159,38 @@ def _add_melt(
     if heat is not None:
         document["heat"] = heat.section
         interface.update(heat.interface)
-        _heat_columns(tracks, heat, columns, reasons)
+        _heat_columns(tracks, heat, columns)
     if inputs is not None:
         _rise_value(tracks, inputs, used, joint_settings, interface)
     chances = tolerance_chances(
         tracks, columns, fit, everything, expansion, survey, collapse, joint_settings, inputs, used
     )
     if inputs is not None:
-        document["energy"] = energy_section(
-            tracks, columns, reasons, inputs, used, joint_settings, notes, chances, heat
-        )
+        document["energy"] = energy_section(tracks, columns, inputs, used, joint_settings, notes, chances, heat)
     if chances is not None:
         document["uncertainty"] = chances.as_dict()
         if chances.outside is not None:
-            interface["combinations_outside"] = {"value": 100.0 * chances.outside, "at": None, "why": ""}
+            interface["combinations_outside"] = value_of(100.0 * chances.outside)
 
 
-def _heat_columns(
-    tracks: Sequence[Track], heat: HeatFound, columns: dict[str, dict[str, np.ndarray]],
-    reasons: dict[str, dict[str, np.ndarray]],
-) -> None:  # fmt: skip
+def _heat_columns(tracks: Sequence[Track], heat: HeatFound, columns: dict[str, dict[str, Column]]) -> None:
     for key, values in heat.column.items():
         for track, part in parts(tracks):
             own = values[part]
             why = track.reason(own, "rib_width", "cover_thickness_max", "cover_thickness")
-            columns[track.id][key] = np.where(np.isfinite(own), own, np.nan)
-            reasons[track.id][key] = np.where(np.isinf(own), "never-melts", why)
+            never = np.where(np.isinf(own), "never-melts", why)
+            columns[track.id][key] = Column(np.where(np.isfinite(own), own, np.nan), never)
 
 
 def _rise_value(
     tracks: Sequence[Track], inputs: EnergyInputs, used: Mapping[str, Known], settings: MaterialSettings,
-    interface: dict[str, dict[str, Any]],
+    interface: dict[str, Value],
 ) -> None:  # fmt: skip
     rise = first_pass_rises(inputs, used, settings)
     if rise is not None:
         i = int(np.nanargmax(rise))
         at = next(track.point(i - part.start) for track, part in parts(tracks) if part.start <= i < part.stop)
-        interface["first_pass_rise"] = {"value": float(rise[i]), "at": at, "why": ""}
-
-
-def _exact(survey: Survey) -> dict[str, me.AreasAt]:
-    """Areas at other collapses, of the sections themselves, for every path that has them at hand."""
-    return {path.id: path.areas_at for path in survey.paths if path.areas_at is not None}
+        interface["first_pass_rise"] = value_of(float(rise[i])) | {"at": at}
 
 
 def _pair(settings: MaterialSettings) -> PairCheck | None:
@@ -255,7 +220,7 @@ def melt_temperature(settings: MaterialSettings, pair: PairCheck | None) -> Know
 
 def tolerance_chances(
     tracks: Sequence[Track],
-    columns: Mapping[str, Mapping[str, np.ndarray]],
+    columns: Mapping[str, Columns],
     fit: TransmissionFit | None,
     grid: me.AreaGrid | None,
     expansion: Known,
@@ -268,10 +233,10 @@ def tolerance_chances(
     """What random combinations of the tolerances give; None where no tolerance is set."""
     if not tracks:
         return None
-    first = initial_contact(tracks)
+    first = survey.initial_contact
     late = [lateness(track, first, "gap_max") for track in tracks]
     worst = np.concatenate(late)
-    path = np.concatenate([columns[track.id]["light_path"] for track in tracks])
+    path = np.concatenate([columns[track.id]["light_path"].values for track in tracks])
     height = np.concatenate([track.column("rib_height") + lateness(track, first) for track in tracks])
     width = np.concatenate([track.width() for track in tracks])
     value = {key: known.value for key, known in settings.numbers.items()}

@@ -8,18 +8,12 @@ from typing import Any
 import numpy as np
 
 from seamcheck.catalogue.known import Known, rounded
+from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.track import Track
 from seamcheck.settings.material import MaterialSettings
 
 ROWS = 61  # collapses at which melt and traps are computed
-
-
-def initial_contact(tracks: Sequence[Track]) -> float:
-    """Gap at initial contact: the smallest of the whole seam; NaN when unknown."""
-    gaps = [track.column("gap_min" if "gap_min" in track.survey.columns else "gap") for track in tracks]
-    every = np.concatenate(gaps) if gaps else np.array([])
-    return float(np.nanmin(every)) if np.isfinite(every).any() else float("nan")
 
 
 def lateness(track: Track, initial_contact: float, key: str = "gap") -> np.ndarray:
@@ -67,14 +61,16 @@ def section_areas(track: Track, first: float, collapse: float) -> me.AreasAt:
 
 def add_melt_columns(
     tracks: Sequence[Track],
+    first: float,
     collapse: float,
     expansion: Known,
     areas_at: Mapping[str, me.AreasAt],
-    columns: dict[str, dict[str, np.ndarray]],
-    reasons: dict[str, dict[str, np.ndarray]],
+    columns: dict[str, dict[str, Column]],
 ) -> list[me.AreaGrid]:
-    """Add the melt columns; return the areas of every path at a row of collapses."""
-    first = initial_contact(tracks)
+    """Add the melt columns; return the areas of every path at a row of collapses.
+
+    ``first`` is the gap at initial contact (mm).
+    """
     heights = np.concatenate([track.column("rib_height") for track in tracks]) if tracks else np.array([])
     top = float(np.nanmax(heights)) if np.isfinite(heights).any() else 2.0 * collapse
     rows = np.unique(np.append(np.linspace(0.0, max(top, 1.25 * collapse, 0.1), ROWS), collapse))
@@ -89,24 +85,16 @@ def add_melt_columns(
         bent = _bent(areas, inside, outside)
         grid = me.area_grid(bent, rows)
         grids.append(grid)
-        own, why = columns[track.id], reasons[track.id]
         k = int(np.searchsorted(rows, collapse))
         melt, room_in, room_out = grid.melt[k], grid.inner[k], grid.outer[k]
-        own["local_collapse"] = collapse - late
-        why["local_collapse"] = track.reason(own["local_collapse"], "gap")
-        own["trap_fill"] = me.fill(melt, grid.room[k], expansion.value)
-        own["trap_fill_inner"] = me.fill(melt, room_in, expansion.value, 0.5)
-        own["trap_fill_outer"] = me.fill(melt, room_out, expansion.value, 0.5)
-        surplus = expansion.value * grid.melt - grid.room
-        holds = me.largest_holding(rows, surplus)
-        own["trap_holds_up_to"] = np.minimum(holds, rows[-1])
-        for key, sources in (
-            ("trap_fill", ("melt_area", "trap_area_inner", "trap_area_outer")),
-            ("trap_fill_inner", ("melt_area", "trap_area_inner")),
-            ("trap_fill_outer", ("melt_area", "trap_area_outer")),
-            ("trap_holds_up_to", ("melt_area", "trap_area_inner", "trap_area_outer")),
-        ):
-            why[key] = track.reason(own[key], *sources)
+        holds = np.minimum(me.largest_holding(rows, expansion.value * grid.melt - grid.room), rows[-1])
+        both = ("melt_area", "trap_area_inner", "trap_area_outer")
+        own, e = columns[track.id], expansion.value
+        own["local_collapse"] = track.because(collapse - late, "gap")
+        own["trap_fill"] = track.because(me.fill(melt, grid.room[k], e), *both)
+        own["trap_fill_inner"] = track.because(me.fill(melt, room_in, e, 0.5), "melt_area", "trap_area_inner")
+        own["trap_fill_outer"] = track.because(me.fill(melt, room_out, e, 0.5), "melt_area", "trap_area_outer")
+        own["trap_holds_up_to"] = track.because(holds, *both)
     return grids
 
 
@@ -129,7 +117,7 @@ def _bent(areas: me.AreasAt, inside: np.ndarray, outside: np.ndarray) -> me.Area
 
 def melt_section(
     tracks: Sequence[Track],
-    columns: Mapping[str, Mapping[str, np.ndarray]],
+    columns: Mapping[str, Columns],
     collapse: float,
     expansion: Known,
     settings: MaterialSettings,
@@ -149,7 +137,7 @@ def melt_section(
             entry[f"melt_volume_{side}_mm3"] = rounded(track.volume(melt / 2.0, sign * width / 4.0))
             entry[f"trap_volume_{side}_mm3"] = rounded(track.volume(trap, sign * reach))
         for key in ("trap_fill", "trap_fill_inner", "trap_fill_outer"):
-            values = own[key]
+            values = own[key].values
             if np.isfinite(values).any():
                 i = int(np.nanargmax(values))
                 entry[key] = {

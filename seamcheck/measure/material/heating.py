@@ -10,14 +10,13 @@ import numpy as np
 
 from seamcheck.catalogue.known import Known, rounded, weakest
 from seamcheck.catalogue.polymers import Compound
+from seamcheck.measure.additions import Columns, Value
 from seamcheck.measure.material.energy import first_pass_rise
 from seamcheck.measure.material.heat.along import FINE, REACH, Course, Heating, course, model_at
 from seamcheck.measure.material.heat.grid import Body, Surroundings
 from seamcheck.measure.material.heat.weld import Pass, Process, single_pass
 from seamcheck.measure.material.track import Track
 from seamcheck.settings.material import MaterialSettings
-
-Columns = dict[str, dict[str, np.ndarray]]
 
 RESULTS: dict[str, tuple[str, str]] = {
     "plane_time": ("s", "time to melting if no heat left sideways: a lower bound"),
@@ -57,7 +56,7 @@ class HeatFound:
 
     section: dict[str, Any]
     entries: list[dict[str, Any]]
-    interface: dict[str, dict[str, Any]]
+    interface: dict[str, Value]
     column: dict[str, np.ndarray]
     """(n,) over all stations: melting_start (s, inf where it never melts) and least_power (W)."""
 
@@ -75,7 +74,7 @@ def light_share(width: np.ndarray, settings: MaterialSettings) -> np.ndarray:
 
 def heat_of(
     tracks: Sequence[Track],
-    columns: Mapping[str, Mapping[str, np.ndarray]],
+    columns: Mapping[str, Columns],
     settings: MaterialSettings,
     rib_on: str,
     temperature: Known | None,
@@ -96,7 +95,7 @@ def heat_of(
     rib, other = (settings.base, settings.cover) if rib_on != "cover" else (settings.cover, settings.base)
     number = {key: known.value for key, known in settings.numbers.items()}
     length = np.concatenate([track.length for track in tracks])
-    through = np.concatenate([columns[track.id]["transmission"] for track in tracks]) / 100.0
+    through = np.concatenate([columns[track.id]["transmission"].values for track in tracks]) / 100.0
     width = np.concatenate([track.width() for track in tracks])
     room = number["process.room_temperature"]
     melting = (_softening(rib) - room, _softening(other) - room)
@@ -127,14 +126,13 @@ def heat_of(
     return _many_passes(tracks, heating, settings, room, used, through, rib, float(length.sum()))
 
 
-def _missing(
-    columns: Mapping[str, Mapping[str, np.ndarray]], settings: MaterialSettings, temperature: Known | None
-) -> list[str]:
+def _missing(columns: Mapping[str, Columns], settings: MaterialSettings, temperature: Known | None) -> list[str]:
     """What the heat model lacks, as sentences."""
     missing = []
     if settings.cover is None or settings.base is None:
         missing.append("Weld time not evaluated: the materials of cover and base are not both named.")
-    if not any(np.isfinite(own.get("transmission", np.zeros(0))).any() for own in columns.values()):
+    through = [own["transmission"].values for own in columns.values() if "transmission" in own]
+    if not any(np.isfinite(values).any() for values in through):
         missing.append("Weld time not evaluated: the cover's transmission is not measured (material.plaques).")
     if settings.get("laser.passes") is not None and settings.numbers["laser.passes"].value == 1.0:
         for key in ("laser.speed", "laser.spot"):

@@ -9,6 +9,7 @@ import numpy as np
 
 from seamcheck.catalogue.known import rounded, weakest
 from seamcheck.catalogue.polymers import Compound
+from seamcheck.measure.additions import Column, Columns, Value, value_of
 from seamcheck.measure.material.stretches import stretches_below
 from seamcheck.measure.material.track import Track
 from seamcheck.measure.material.transmission import (
@@ -34,21 +35,17 @@ def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
 def add_light_columns(
     tracks: Sequence[Track],
     fit: TransmissionFit | None,
-    given: Mapping[str, np.ndarray],
-    columns: dict[str, dict[str, np.ndarray]],
-    reasons: dict[str, dict[str, np.ndarray]],
+    columns: dict[str, dict[str, Column]],
 ) -> None:
     """Add the columns light_path and transmission."""
     for track in tracks:
         source = "cover_thickness_max" if "cover_thickness_max" in track.survey.columns else "cover_thickness"
-        path = np.asarray(given.get(track.id, track.column(source) * _slant(track)), dtype=float)
-        why = track.reason(path, source, "cover_thickness", "path_in_cover")
-        columns[track.id]["light_path"], reasons[track.id]["light_path"] = path, why
+        path = track.column(source) * _slant(track)
+        own = columns[track.id]
+        own["light_path"] = track.because(path, source, "cover_thickness", "path_in_cover")
         if fit is not None:
-            columns[track.id]["transmission"] = 100.0 * fit.at(path)
-            reasons[track.id]["transmission"] = why
-            columns[track.id]["extinction"] = np.full(len(path), fit.extinction)
-            reasons[track.id]["extinction"] = np.full(len(path), "", dtype="U24")
+            own["transmission"] = Column(100.0 * fit.at(path), own["light_path"].reasons)
+            own["extinction"] = Column.of(np.full(len(path), fit.extinction))
 
 
 CLASSES: dict[str, tuple[float, str]] = {
@@ -69,9 +66,8 @@ def class_of(compound: Compound) -> str:
 def add_class(
     tracks: Sequence[Track],
     settings: MaterialSettings,
-    columns: dict[str, dict[str, np.ndarray]],
-    reasons: dict[str, dict[str, np.ndarray]],
-    interface: dict[str, dict[str, Any]],
+    columns: dict[str, dict[str, Column]],
+    interface: dict[str, Value],
 ) -> None:
     """Where the cover is named and no plaque was measured: its thickness for its class, and the doubt that is left."""
     if settings.cover is None or settings.plaques:
@@ -81,13 +77,9 @@ def add_class(
     for track in tracks:
         source = "cover_thickness_max" if "cover_thickness_max" in track.survey.columns else "cover_thickness"
         values = track.column(source) / thickest
-        columns[track.id]["thickness_of_class"] = values
-        reasons[track.id]["thickness_of_class"] = track.reason(values, source, "cover_thickness")
-    interface["transmission_doubt"] = {
-        "value": 1.0 if key == "amorphous" else 2.0,
-        "at": None,
-        "why": f"The cover, {settings.cover.name}, is {words}.",
-    }
+        columns[track.id]["thickness_of_class"] = track.because(values, source, "cover_thickness")
+    doubt = 1.0 if key == "amorphous" else 2.0
+    interface["transmission_doubt"] = value_of(doubt, why=f"The cover, {settings.cover.name}, is {words}.")
 
 
 def _slant(track: Track) -> np.ndarray | float:
@@ -101,9 +93,9 @@ def _slant(track: Track) -> np.ndarray | float:
 def transmission_section(
     tracks: Sequence[Track],
     fit: TransmissionFit,
-    columns: Mapping[str, Mapping[str, np.ndarray]],
+    columns: Mapping[str, Columns],
     settings: MaterialSettings,
-    interface: dict[str, dict[str, Any]],
+    interface: dict[str, Value],
 ) -> dict[str, Any]:
     """The document's section on transmission."""
     index = settings.index()
@@ -111,8 +103,8 @@ def transmission_section(
     places, contours = [], []
     longest: tuple[float, Track, int] | None = None
     for track in tracks:
-        path = columns[track.id]["light_path"]
-        values = columns[track.id]["transmission"]
+        path = columns[track.id]["light_path"].values
+        values = columns[track.id]["transmission"].values
         if not np.isfinite(values).any():
             continue
         worst = int(np.nanargmin(values))
@@ -155,11 +147,7 @@ def transmission_section(
             )
     if longest is not None:
         length, track, i = longest
-        interface["path_over_plaques"] = {
-            "value": length / fit.plaques[-1].thickness,
-            "at": track.point(i),
-            "why": "",
-        }
+        interface["path_over_plaques"] = value_of(length / fit.plaques[-1].thickness) | {"at": track.point(i)}
     standing = weakest([index]) if fit.form == "one plaque" else "given"
     return {
         "form": fit.form,

@@ -9,6 +9,7 @@ import numpy as np
 
 from seamcheck.catalogue.known import Known, assumed, rounded, weakest
 from seamcheck.catalogue.polymers import Compound
+from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.material import energy as en
 from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.heating import HeatFound, light_share
@@ -19,7 +20,7 @@ from seamcheck.settings.material import MaterialSettings
 
 def energy_inputs(
     tracks: Sequence[Track],
-    columns: Mapping[str, Mapping[str, np.ndarray]],
+    columns: Mapping[str, Columns],
     grid: me.AreaGrid | None,
     collapse: float,
     settings: MaterialSettings,
@@ -63,7 +64,9 @@ def energy_inputs(
         return None, used
     length = np.concatenate([track.length for track in tracks])
     width = np.concatenate([track.width() for track in tracks])
-    through = np.concatenate([columns[track.id].get("transmission", np.full(len(track.s), np.nan)) for track in tracks])
+    through = np.concatenate(
+        [columns[t.id]["transmission"].values if "transmission" in columns[t.id] else t.column("") for t in tracks]
+    )
     unknown = float(length[~np.isfinite(width)].sum())
     if unknown > 0.001 * float(length.sum()):
         notes.append(
@@ -91,8 +94,7 @@ def diffusivity(rib: Compound) -> Known:
 
 def energy_section(
     tracks: Sequence[Track],
-    columns: dict[str, dict[str, np.ndarray]],
-    reasons: dict[str, dict[str, np.ndarray]],
+    columns: dict[str, dict[str, Column]],
     inputs: en.EnergyInputs,
     used: Mapping[str, Known],
     settings: MaterialSettings,
@@ -104,8 +106,7 @@ def energy_section(
     if "density" in used:
         need = en.melt_energy(inputs)
         for track, part in parts(tracks):
-            columns[track.id]["energy_need"] = need[part]
-            reasons[track.id]["energy_need"] = track.reason(need[part], "melt_area", "rib_width", "gap")
+            columns[track.id]["energy_need"] = track.because(need[part], "melt_area", "rib_width", "gap")
     results = en.estimate(inputs)
     rise = first_pass_rises(inputs, used, settings)
     if rise is not None:
@@ -141,7 +142,7 @@ def energy_section(
         }
         for name, moved in moved_by.items()
     ]
-    section["corners"] = _corners(tracks, columns, reasons, settings)
+    section["corners"] = _corners(tracks, columns, settings)
     _spot_notes(inputs, settings, notes)
     section["notes"] = [
         "Orders of magnitude. Energies are lower bounds without conduction; times come from the heat model. No process "
@@ -195,17 +196,14 @@ def parts(tracks: Sequence[Track]) -> Iterator[tuple[Track, slice]]:
         start += len(track.s)
 
 
-def add_surplus(
-    tracks: Sequence[Track], settings: MaterialSettings, columns: dict[str, dict[str, np.ndarray]],
-    reasons: dict[str, dict[str, np.ndarray]],
-) -> None:  # fmt: skip
+def add_surplus(tracks: Sequence[Track], settings: MaterialSettings, columns: dict[str, dict[str, Column]]) -> None:
     """Add the column energy_surplus: what each place gets of light, over what it needs for its melt.
 
     Where no rib melts, every place needs the same.
     """
-    through = [columns[track.id].get("transmission") for track in tracks]
-    if not tracks or any(values is None for values in through):
+    if not tracks or any("transmission" not in columns[track.id] for track in tracks):
         return
+    through = [columns[track.id]["transmission"].values for track in tracks]
     area = [track.column("melt_area") for track in tracks]
     area = [a if np.isfinite(a).any() else np.ones(len(a)) for a in area]
     gets = [
@@ -219,8 +217,7 @@ def add_surplus(
         return
     surplus = dose / np.nanmin(dose)
     for track, part in parts(tracks):
-        columns[track.id]["energy_surplus"] = surplus[part]
-        reasons[track.id]["energy_surplus"] = track.reason(
+        columns[track.id]["energy_surplus"] = track.because(
             surplus[part], "melt_area", "rib_width", "gap", "cover_thickness_max", "cover_thickness"
         )
 
@@ -235,8 +232,7 @@ def _range(chances: Chances | None, key: str) -> dict[str, Any]:
 
 def _corners(
     tracks: Sequence[Track],
-    columns: dict[str, dict[str, np.ndarray]],
-    reasons: dict[str, dict[str, np.ndarray]],
+    columns: dict[str, dict[str, Column]],
     settings: MaterialSettings,
 ) -> dict[str, Any] | None:
     """Add the column corner_dose; return the tightest turn with its acceleration."""
@@ -255,8 +251,7 @@ def _corners(
             with np.errstate(invalid="ignore", divide="ignore"):
                 dose = np.maximum(1.0, speed.value / np.sqrt(most.value * radius))
             dose = np.where(straight, 1.0, dose)
-            columns[track.id]["corner_dose"] = dose
-            reasons[track.id]["corner_dose"] = track.reason(dose, "turn_radius")
+            columns[track.id]["corner_dose"] = track.because(dose, "turn_radius")
     if tightest is None or not np.isfinite(tightest[0]):
         return None
     least, track, i = tightest

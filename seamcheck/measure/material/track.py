@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from seamcheck.catalogue.known import rounded
+from seamcheck.measure.additions import Column
 from seamcheck.measure.table import PathSurvey
 
 
@@ -50,6 +51,10 @@ class Track:
             if known is not None:
                 why = np.where(missing & (why == ""), np.asarray(known, dtype="U24"), why)
         return np.where(missing & (why == ""), "depends", why)
+
+    def because(self, values: np.ndarray, *sources: str) -> Column:
+        """Return values (n,) as a column; where NaN, for the reason of the first of ``sources`` that has one."""
+        return Column(values, self.reason(values, *sources))
 
     def point(self, station: int) -> list[float | None]:
         """Return the place of a station as the review document writes it."""

@@ -10,8 +10,9 @@ import numpy as np
 
 from seamcheck.catalogue.known import Known, rounded
 from seamcheck.catalogue.quantities import REASONS
+from seamcheck.measure.additions import Value, value_of
 from seamcheck.measure.material import melt as me
-from seamcheck.measure.material.balance import initial_contact, lateness
+from seamcheck.measure.material.balance import lateness
 from seamcheck.measure.material.track import Track
 from seamcheck.measure.table import Survey
 from seamcheck.settings.material import MaterialSettings
@@ -88,7 +89,7 @@ def collapse_window(
 ) -> CollapseWindow:
     """Smallest and largest collapse (mm) that suit the seam, and what limits them."""
     number = {key: known.value for key, known in settings.numbers.items()}
-    first, unknown, uppers = initial_contact(tracks), [], []
+    first, unknown, uppers = survey.initial_contact, [], []
     late, path, station = 0.0, "", -1
     for track in tracks:
         values = lateness(track, first, "gap_max")
@@ -167,7 +168,7 @@ def window_section(
     }
     if grid is None:
         return section
-    first = initial_contact(tracks)
+    first = survey.initial_contact
     late = np.concatenate([lateness(track, first, "gap_max") for track in tracks])
     length = np.concatenate([track.length for track in tracks])
     flat = sum(
@@ -207,23 +208,16 @@ def _most(values: np.ndarray) -> float | None:
 
 
 def window_values(
-    window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, dict[str, Any]]
+    window: CollapseWindow, tracks: Sequence[Track], collapse: float, interface: dict[str, Value]
 ) -> None:
     """Put the window's values, each with its place, among those of the whole interface."""
     low, high = _bound_dict(window.lowest, tracks), window.highest
-    interface["collapse_above_lowest"] = {
-        "value": collapse - window.lowest.value,
-        "at": low["at"],
-        "why": window.lowest.cause,
-    }
+    interface["collapse_above_lowest"] = value_of(collapse - window.lowest.value, low["at"], window.lowest.cause)
     if high is None:
         for key in ("collapse_window", "collapse_below_highest"):
-            interface[key] = {"value": None, "at": None, "why": "free"}
+            interface[key] = value_of(None, why="free")
         return
     at = _bound_dict(high, tracks)["at"]
-    interface["collapse_window"] = {
-        "value": window.width,
-        "at": at,
-        "why": f"highest: {high.cause}; lowest: {window.lowest.cause}",
-    }
-    interface["collapse_below_highest"] = {"value": high.value - collapse, "at": at, "why": high.cause}
+    both = f"highest: {high.cause}; lowest: {window.lowest.cause}"
+    interface["collapse_window"] = value_of(window.width, at, both)
+    interface["collapse_below_highest"] = value_of(high.value - collapse, at, high.cause)

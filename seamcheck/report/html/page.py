@@ -30,6 +30,7 @@ from seamcheck.report.fields import Fields, page_footer
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import GLOSSARY
 from seamcheck.report.html.material import material_chapter
+from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
 from seamcheck.report.inputs import in_one_line, input_rows
 from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.report.plan import sections_of
@@ -72,6 +73,12 @@ def render_html(document: Document, paper: str | None = None, fields: Fields | N
         questions=facts.questions(document),
         inputs=input_rows(document),
         static=lambda numbered: _static_section(document, numbered, sections),
+        static_plan=lambda joint: plan_svg(document, joint),
+        static_strip=lambda joint: strip_svg(document, joint),
+        static_charts=lambda joint: charts_svg(document, joint),
+        counts=_counts(document),
+        gravest=[n for n in facts.numbered_findings(document) if not n.is_waived][:3],
+        next_steps=_next_steps(document),
         given=in_one_line(document),
         severities={f["severity"] for f in document["findings"]},
         rules_found=sorted({f["rule"]: facts.rule_title(f["rule"]) for f in document["findings"]}.items()),
@@ -113,6 +120,8 @@ def page_data(document: Document) -> dict[str, Any]:
                 "value": facts.value_text(n.finding),
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
+                "change": facts.change_of(n.finding),
+                "target": facts.target_text(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
                 "place": facts.place_of_waiver(document, n.finding),
                 "joint": n.finding.get("joint"),
@@ -128,6 +137,28 @@ def page_data(document: Document) -> dict[str, Any]:
         "facts": [_joint_facts(document, joint) for joint in facts.joints(document)],
         "view": document.get("view"),
     }
+
+
+def _counts(document: Document) -> list[tuple[str, int]]:
+    """(severity, findings of it that are not waived), then the waived ones where there are any."""
+    live = [f["severity"] for f in document["findings"] if not f.get("waived")]
+    waived = len(document["findings"]) - len(live)
+    return [*((name, live.count(name)) for name in facts.SEVERITIES), *([("waived", waived)] if waived else [])]
+
+
+def _next_steps(document: Document) -> list[str]:
+    """What is to be done after this review, in a few sentences."""
+    counts = dict(_counts(document))
+    said = []
+    if broken := counts["must-fix"]:
+        where = "the place that breaks a limit" if broken == 1 else f"the {broken} places that break a limit"
+        said.append(f"Change the model at {where}, and review it again.")
+    if looked := counts["attention"]:
+        which = "the point" if looked == 1 else f"the {looked} points"
+        said.append(f"Decide on {which} for attention: change, or accept with a reason.")
+    if asked := len(facts.questions(document)):
+        said.append(f"Send the {asked} open questions to moulder, material supplier and customer.")
+    return [*said, "Weld trial parts: this review replaces no trial."]
 
 
 def _decided(fields: Fields) -> dict[str, Any]:
@@ -154,9 +185,9 @@ MOST_STATIC = 12
 
 
 def _plain_limit(finding: Mapping[str, Any]) -> float | None:
-    """The limit where it is one number that a length can be drawn to."""
+    """The limit where it is one number that a length, an angle or a ratio can be drawn to."""
     limit = finding.get("limit")
-    return float(limit) if isinstance(limit, int | float) and finding.get("unit") == "mm" else None
+    return float(limit) if isinstance(limit, int | float) and finding.get("unit") in ("mm", "°", "1") else None
 
 
 def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:
@@ -245,7 +276,7 @@ _PAPERS = {"A4": "210mm 297mm", "letter": "8.5in 11in"}
 _ORIGIN = {"default": "default", "file": "settings file", "option": "command line"}
 
 
-def pack(data: dict[str, Any]) -> str:
+def pack(data: Any) -> str:
     """JSON, gzip, base64: letters, digits, + / = only, the same bytes for the same data."""
     text = json.dumps(data, ensure_ascii=False, separators=(",", ":"), allow_nan=False, default=_plain)
     return base64.b64encode(gzip.compress(text.encode("utf-8", "surrogatepass"), 9, mtime=0)).decode("ascii")

@@ -1,0 +1,209 @@
+"""Plan, unrolled seam and charts as plain SVG: what the page shows where no script runs, and on paper.
+
+Drawing only: states and numbers are those of the figures that the script draws (report/bands.py).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+import numpy as np
+from markupsafe import Markup, escape
+
+from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.report import bands, facts
+from seamcheck.report.facts import Document, Numbered
+from seamcheck.report.plan import plan_frame
+
+_STATE = ("unknown", "within", "near", "broken", "waived", "look", "noted")
+_TALL = ((6.5, 1.5), (5.5, 3.0), (4.0, 6.0), (0.0, 14.0), (1.5, 11.0), (2.0, 10.0), (4.5, 5.0))
+"""State -> top and height of its mark in a row 14 high, as in the page's own strip."""
+
+_WIDE, _LEFT, _RIGHT = 1100.0, 210.0, 150.0
+_ROW, _HEAD = 17.0, 40.0
+_CHART, _MOST_POINTS = 120.0, 400
+
+
+def plan_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
+    """The seam of one joint seen along the light, in the states of its stretches, with numbered findings."""
+    frame = plan_frame(joint["beam"])
+    lines = [(c, frame.flat(facts.points_of(c))) for c in joint["contours"]]
+    every = np.vstack([flat for _, flat in lines if len(flat)]) if any(len(flat) for _, flat in lines) else None
+    if every is None:
+        return Markup("")
+    low, high = every.min(axis=0), every.max(axis=0)
+    scale = min(500.0 / max(high[0] - low[0], 1e-6), 340.0 / max(high[1] - low[1], 1e-6))
+
+    def at(points: np.ndarray) -> np.ndarray:
+        return np.column_stack([50 + (points[:, 0] - low[0]) * scale, 40 + (high[1] - points[:, 1]) * scale])
+
+    rows = bands.bands(document, joint)
+    drawn = []
+    for contour, flat in lines:
+        pixels = at(flat)
+        states = [bands.track(document, joint, contour, band) for band in rows]
+        for first, last, state in bands.runs(bands.worst_state(states, len(flat))):
+            run = pixels[first : last + 2]
+            if contour["closed"] and last == len(flat) - 1:
+                run = np.vstack([run, pixels[:1]])
+            drawn.append(f'<path class="seam {_STATE[state]}" d="{_path(run)}"/>')
+            if state == bands.BROKEN:
+                drawn.append(f'<path class="seam broken-core" d="{_path(run)}"/>')
+    for numbers, (x, y), tone in _marks(document, joint, {c["id"]: at(flat) for c, flat in lines}):
+        drawn.append(
+            f'<g class="section-mark {tone}"><circle class="static-dot" cx="{x:.1f}" cy="{y:.1f}" r="4"/>'
+            f'<text x="{x + 8:.1f}" y="{y - 8:.1f}">{numbers}</text></g>'
+        )
+    wide, tall = 100 + float(high[0] - low[0]) * scale, 80 + float(high[1] - low[1]) * scale
+    return Markup(
+        f'<svg class="static-plan" viewBox="0 0 {wide:.0f} {tall:.0f}" role="img" aria-label="The seam seen along the '
+        f'light, with the numbers of the findings">{"".join(drawn)}</svg>'
+    )
+
+
+def _marks(
+    document: Document, joint: Mapping[str, Any], pixels: Mapping[str, np.ndarray]
+) -> Iterator[tuple[str, np.ndarray, str]]:
+    """Numbers of the findings at one place, the place, and the tone of the gravest."""
+    placed: list[tuple[np.ndarray, list[Numbered]]] = []
+    for numbered in facts.numbered_findings(document):
+        if numbered.finding.get("joint") != joint["id"] or numbered.station is None:
+            continue
+        place = pixels[str(numbered.contour)][numbered.station]
+        near = next((group for spot, group in placed if float(np.hypot(*(spot - place))) < 26.0), None)
+        if near is None:
+            placed.append((place, [numbered]))
+        else:
+            near.append(numbered)
+    for place, group in placed:
+        numbers = "·".join(str(n.number) for n in group[:3]) + (f" +{len(group) - 3}" if len(group) > 3 else "")
+        yield numbers, place, "waived" if group[0].is_waived else str(group[0].finding["severity"])
+
+
+def strip_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
+    """The unrolled seam of one joint: one row for each rule that is broken or must hold."""
+    found = {f["rule"] for f in document["findings"] if f["joint"] == joint["id"] and f["severity"] != "note"}
+    rows = [b for b in bands.bands(document, joint) if b.rule in found or b.severity == "must-fix"]
+    rows.sort(key=lambda b: b.rule not in found)
+    total = sum(float(c["length_mm"]) for c in joint["contours"])
+    if not rows or total <= 0:
+        return Markup("")
+    scale = (_WIDE - _LEFT - _RIGHT) / total
+    drawn = list(_ruler(total, scale, _HEAD - 6))
+    for k, band in enumerate(rows):
+        y, start = _HEAD + k * _ROW, 0.0
+        drawn.append(_text("static-label", 0, y + 11, band.title))
+        drawn.append(_text("static-soft", _WIDE - _RIGHT + 12, y + 11, band.words))
+        for contour in joint["contours"]:
+            s = np.asarray(contour["stations"]["s"], dtype=float)
+            for first, last, state in bands.runs(bands.track(document, joint, contour, band)):
+                x0 = _LEFT + scale * (start + (0.0 if first == 0 else (s[first - 1] + s[first]) / 2))
+                end = contour["length_mm"] if last == len(s) - 1 else (s[last] + s[last + 1]) / 2
+                wide = max(scale * (start + end) + _LEFT - x0, 5.0 if state > bands.NEAR else 0.0)
+                top, tall = _TALL[state]
+                drawn.append(
+                    f'<rect class="cell {_STATE[state]}" x="{x0:.1f}" y="{y + top:.1f}" width="{wide:.1f}" '
+                    f'height="{tall}"/>'
+                )
+            start += float(contour["length_mm"])
+    for numbered in facts.numbered_findings(document):
+        if numbered.finding.get("joint") == joint["id"] and numbered.station is not None:
+            x = _LEFT + scale * _unrolled(joint, str(numbered.contour), numbered.station)
+            tone = "waived" if numbered.is_waived else numbered.finding["severity"]
+            drawn.append(_text(f"static-number {tone}", x, 11, str(numbered.number), "middle"))
+    tall = _HEAD + len(rows) * _ROW + 4
+    return Markup(
+        f'<svg class="static-strip" viewBox="0 0 {_WIDE:.0f} {tall:.0f}" role="img" aria-label="The unrolled seam, one '
+        f'row for each rule">{"".join(drawn)}</svg>'
+    )
+
+
+def _unrolled(joint: Mapping[str, Any], contour: str, station: int) -> float:
+    start = 0.0
+    for path in joint["contours"]:
+        if path["id"] == contour:
+            return start + float(path["stations"]["s"][station])
+        start += float(path["length_mm"])
+    return start
+
+
+def charts_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
+    """One chart for each judged quantity with a finding, over the unrolled seam, with its limits."""
+    found = {f["rule"] for f in document["findings"] if f["joint"] == joint["id"]}
+    rows = [band for band in bands.bands(document, joint) if band.rule in found]
+    edges = {edge.column: edge for band in rows for edge in band.edges}
+    return Markup("").join(_chart(joint, edge) for edge in edges.values())
+
+
+def _chart(joint: Mapping[str, Any], edge: bands.Edge) -> Markup:
+    columns = [(c, facts.column_of(c, edge.column)) for c in joint["contours"]]
+    known = np.concatenate([v[np.isfinite(v)] for _, v in columns]) if columns else np.array([])
+    if not len(known) or edge.column not in QUANTITIES:
+        return Markup("")
+    rows = [row[np.isfinite(row)] for side in (edge.low, edge.high) for row in side.values()]
+    bounds = [float(v) for row in rows if len(row) for v in (row.min(), row.max())]
+    low, high = float(known.min()), float(known.max())
+    for bound in bounds:
+        if abs(bound - (low + high) / 2) < 3 * max(high - low, 0.3 * abs(high), 0.05):
+            low, high = min(low, bound), max(high, bound)
+    pad = max(0.1 * (high - low), 0.02 * abs(high), 0.01)
+    low, high = low - pad, high + pad
+    total = sum(float(c["length_mm"]) for c, _ in columns)
+    scale, inner = (_WIDE - 70.0) / max(total, 1e-6), _CHART - 34.0
+
+    def y(value: float) -> float:
+        return 8.0 + inner * (high - value) / (high - low)
+
+    drawn, start = [], 0.0
+    for contour, values in columns:
+        s, x0 = np.asarray(contour["stations"]["s"], dtype=float), 60.0 + scale * start
+        for side in (edge.low, edge.high):
+            if contour["id"] in side:
+                drawn.append(_line("static-limit", x0 + scale * s, np.clip(side[contour["id"]], low, high), y))
+        drawn.append(_line("static-line", x0 + scale * s, values, y))
+        start += float(contour["length_mm"])
+    for value in (low + pad, high - pad):
+        text = facts.number_text(value, edge.column).partition(" ")[0]
+        drawn.append(_text("static-soft", 54, y(value) + 4, text, "end"))
+    drawn += _ruler(total, scale, _CHART - 18, left=60.0, below=True)
+    title, unit = escape(QUANTITIES[edge.column].title), facts.unit_of(edge.column)
+    return Markup(
+        f'<figure class="chart static"><figcaption><span class="chart-title">{title}{" / " + unit if unit else ""}'
+        f'</span></figcaption><svg viewBox="0 0 {_WIDE:.0f} {_CHART:.0f}" role="img" aria-label="{title} '
+        f'along the seam">{"".join(drawn)}</svg></figure>'
+    )
+
+
+def _line(name: str, x: np.ndarray, values: np.ndarray, y: Any) -> str:
+    """A line that stops where nothing was measured, of as many points as can be told apart."""
+    step = max(1, len(x) // _MOST_POINTS)
+    parts: list[list[str]] = [[]]
+    for i in range(0, len(x), step):
+        window = values[i : i + step]
+        if not np.isfinite(window).any():
+            parts.append([])
+            continue
+        for value in {float(np.nanmin(window)), float(np.nanmax(window))}:
+            parts[-1].append(f"{x[i]:.1f} {y(value):.1f}")
+    d = "".join(f"M{'L'.join(part)}" for part in parts if len(part) > 1)
+    return f'<path class="{name}" d="{d}"/>' if d else ""
+
+
+def _ruler(total: float, scale: float, y: float, left: float = _LEFT, below: bool = False) -> Iterator[str]:
+    rough = max(total / 8, 1e-6)
+    power = 10.0 ** np.floor(np.log10(rough))
+    step = next((k * power for k in (1, 2, 5, 10) if k * power >= 0.75 * rough), 10 * power)
+    yield f'<path class="ruler-line" d="M{left:.1f} {y:.1f}H{left + total * scale:.1f}"/>'
+    for s in np.arange(0.0, total + 1e-6, step):
+        x = left + s * scale
+        yield f'<path class="ruler-line" d="M{x:.1f} {y - 5:.1f}V{y:.1f}"/>'
+        yield _text("static-soft", x, y + 13 if below else y - 8, f"{s:g}", "middle")
+
+
+def _text(name: str, x: float, y: float, text: str, anchor: str = "start") -> str:
+    return f'<text class="{name}" x="{x:.1f}" y="{y:.1f}" text-anchor="{anchor}">{escape(text)}</text>'
+
+
+def _path(points: Sequence[Any] | np.ndarray) -> str:
+    return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points)
