@@ -164,8 +164,8 @@ REFUSALS: dict[str, str] = {
     ),
     "no-seam.pads": (
         "{one} and {other} lie on each other with {count:0} broad faces, the largest {size} mm ({area:0 mm²} of "
-        "contact in all): pads, no band that runs round a cavity. A seam needs the top of a wall or a weld rib that runs round "
-        "the opening, under a cover."
+        "contact in all): pads, no band that runs round a cavity. A seam needs the top of a wall or a weld rib that "
+        "runs round the opening, under a cover."
     ),
     "no-seam.pads.one": (
         "{one} and {other} lie on each other with a broad face of {size} mm ({area:0 mm²} of contact): a pad, no band "
@@ -187,9 +187,9 @@ REFUSALS: dict[str, str] = {
     ),
     "no-seam.not-seated": (
         "{cover} is not seated on {base}: they face each other along {band}, {gap:.2 mm} apart and with no weld rib "
-        "between them.[ At their sides they have {play:.2 mm} of play.] Moved by {gap:.2 mm} the cover would be seated. "
-        "If a ridge with a sharp edge stands there: give its top a flat or a rounding, so that it has a width to "
-        "measure."
+        "between them.[ At their sides they have {play:.2 mm} of play.] Moved by {gap:.2 mm} the cover would be "
+        "seated. If a ridge with a sharp edge stands there: give its top a flat or a rounding, so that it has a width "
+        "to measure."
     ),
     "no-seam.nothing": (
         "Parts touch, but no band[ between {one} and {other}] stands out like a weld rib, or runs round like the top "

@@ -185,7 +185,8 @@ def enclosed(region: BaseGeometry, length: float) -> BaseGeometry:
     half = BRIDGED * length / 2
     bridged = region.buffer(half, quad_segs=4).buffer(-half, quad_segs=4)
     filled, own = (shapely.union_all([shapely.Polygon(p.exterior) for p in _polygons(s)]) for s in (bridged, region))
-    return filled.difference(own)
+    within = filled.difference(own)
+    return within if within.area > 0.05 * region.convex_hull.area else shapely.Polygon()
 
 
 def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:
