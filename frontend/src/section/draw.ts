@@ -158,13 +158,8 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
     dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: "land", judged: ["clamp_share"] }, to);
-<<<<<<< HEAD
-    ghostAcross(dims, "clamp_land", (limit) => [at(edge + to * limit, roof), at(edge + to * limit, roof + 0.5)]);
-=======
-    const edge = half + facts.margin;
-    ghost(dims, "clamp_land", (limit) => [[at(to * (edge + limit), roof - 0.7), at(to * (edge + limit), roof + 0.25)]],
-      (limit) => [[at(to * (edge + land), roof - 0.35), at(to * (edge + limit), roof - 0.35)]]);
->>>>>>> main
+    ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
+      (limit) => [[at(edge + to * land, roof - 0.35), at(edge + to * limit, roof - 0.35)]]);
     if (tilted) {
       // A line square to the light, from which the land departs.
       const level: Point = [end[0], from[1]];
