@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from typing import Any
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any
 
 import msgspec
 
@@ -15,6 +16,9 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import TEXTS, WORDS, bare, between, places_of
 from seamcheck.catalogue.voice import Voice, tr, translated, voice
 from seamcheck.catalogue.words import fill
+
+if TYPE_CHECKING:
+    from seamcheck.report.ci.reviews import Reviewed
 
 IN_GLOSSARY = (
     "rib_width", "rib_height", "melt_area", "trap_area_inner", "lip_gap_inner", "clamp_land", "cover_thickness", "gap",
@@ -71,6 +75,11 @@ def spoken(document: Mapping[str, Any]) -> Mapping[str, Any]:
             "message": said({**document["reason"], "text": document["reason"]["message"]}),
         }
     return result
+
+
+def spoken_reviews(reviews: Iterable[Reviewed]) -> list[Reviewed]:
+    """Several reviews with their documents in the language and units of the report."""
+    return [replace(review, document=spoken(review.document)) for review in reviews]
 
 
 def _all(messages: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:

@@ -7,13 +7,13 @@ much is to be translated. A text of the catalogue is known by its key: a new Eng
 from __future__ import annotations
 
 import ast
-import re
 from collections.abc import Iterator
 from importlib import resources
 from pathlib import Path
 
 from seamcheck.catalogue.cautions import CAUTION_LINE, PRE_CHECK, SHORT_CAUTION
 from seamcheck.catalogue.voice import LANGUAGES, read_catalogue
+from seamcheck.report.html.script_voice import texts_of_script
 from seamcheck.report.html.translated import texts_of_template
 from seamcheck.report.joint_drawing import LETTERS
 from seamcheck.report.language import catalogue_texts
@@ -21,7 +21,6 @@ from seamcheck.report.language import catalogue_texts
 _PACKAGE = Path(str(resources.files("seamcheck")))
 _ROOMS = ("report", "settings", "cli")
 _TEMPLATES = ("page.html", "material.html")
-_OF_THE_SCRIPT = re.compile(r"""\btr\(\s*"((?:[^"\\]|\\.)*)\"""")
 
 Text = tuple[str, str]
 """Key ('' for a fixed text of a report) and English wording."""
@@ -51,13 +50,6 @@ def texts_of_code(source: str) -> Iterator[str]:
                 yield text.value
 
 
-def texts_of_script() -> list[str]:
-    """First arguments of ``tr`` in the page's script, as it was bundled."""
-    source = (_PACKAGE / "report" / "html" / "page.js").read_text("utf-8")
-    return list(dict.fromkeys(found.encode().decode("unicode_escape") if "\\" in found else found
-                              for found in _OF_THE_SCRIPT.findall(source)))  # fmt: skip
-
-
 def main() -> None:
     """Bring the catalogues up to date and say what they lack."""
     from babel.messages.catalog import Catalog
@@ -76,7 +68,7 @@ def main() -> None:
             lacking += not string
         place = _PACKAGE / "catalogue" / "languages" / f"{language}.po"
         with place.open("wb") as stream:
-            write_po(stream, catalogue, omit_header=False, width=0, sort_output=False)
+            write_po(stream, catalogue, omit_header=True, width=0, sort_output=False)
         print(f"{place.name}: {len(wanted)} texts, {lacking} to be translated")
 
 
