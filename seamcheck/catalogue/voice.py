@@ -28,6 +28,9 @@ _INCH: dict[str, tuple[float, str, int]] = {
 }
 """Unit -> how much of it makes one of the other, that one, and how many more decimals it takes to say as much."""
 
+_FINEST = 4
+"""Decimals of an inch that say enough: 0.0001 in are 0.0025 mm."""
+
 
 @dataclass(frozen=True, slots=True)
 class Voice:
@@ -101,7 +104,7 @@ def in_voice(value: float, unit: str, decimals: int) -> tuple[float, str, int]:
     if voice().length == "mm" or unit not in _INCH:
         return value, unit, decimals
     factor, other, more = _INCH[unit]
-    return value / factor, other, decimals + more
+    return value / factor, other, min(decimals + more, max(_FINEST, more))
 
 
 def unit_in_voice(unit: str) -> str:
