@@ -1,7 +1,7 @@
 """All texts that a language must have, and the command that brings the catalogues of the languages up to date.
 
-``python -m seamcheck.report.texts`` adds what is new to ``catalogue/languages/*.po``, drops what is gone, and says how
-much is to be translated. A text of the catalogue is known by its key: a new English wording keeps its translation.
+``python -m seamcheck.report.texts`` adds what is new to ``catalogue/languages/*.po`` and drops what is gone; what has no
+text yet is to be translated. A text of the catalogue is known by its key: a new English wording keeps its translation.
 """
 
 from __future__ import annotations
@@ -51,7 +51,7 @@ def texts_of_code(source: str) -> Iterator[str]:
 
 
 def main() -> None:
-    """Bring the catalogues up to date and say what they lack."""
+    """Bring the catalogues up to date."""
     from babel.messages.catalog import Catalog
     from babel.messages.pofile import write_po
 
@@ -61,15 +61,12 @@ def main() -> None:
             continue
         known = {(m.context or "", "" if m.context else m.id): m.string for m in read_catalogue(language) if m.id}
         catalogue = Catalog(locale=language, project="seamcheck", charset="utf-8", fuzzy=False)
-        lacking = 0
         for key, english in wanted:
             string = known.get((key, "" if key else english), "")
             catalogue.add(english, string, context=key or None)
-            lacking += not string
         place = _PACKAGE / "catalogue" / "languages" / f"{language}.po"
         with place.open("wb") as stream:
             write_po(stream, catalogue, omit_header=True, width=0, sort_output=False)
-        print(f"{place.name}: {len(wanted)} texts, {lacking} to be translated")
 
 
 if __name__ == "__main__":

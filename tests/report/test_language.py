@@ -127,6 +127,15 @@ def test_inches_are_millimetres_over_25_4(value, unit, by):
     assert name == unit.replace("mm", "in")
 
 
+def lengths_in(message):
+    for arg in message["args"].values():
+        if isinstance(arg, dict) and arg["unit"] == "mm":
+            yield arg["value"]
+    for parts in message.get("parts", {}).values():
+        for part in parts:
+            yield from lengths_in(part)
+
+
 @pytest.mark.parametrize("sample", [s for s in SAMPLES if s.id in QUICK])
 def test_a_report_in_inches_says_the_numbers_of_the_one_in_millimetres(sample):
     document = reviewed(sample.file, sample.settings)
@@ -134,7 +143,7 @@ def test_a_report_in_inches_says_the_numbers_of_the_one_in_millimetres(sample):
     for message in (message for joint in document["joints"] for message in joint["why"]):
         with speaking(INCH):
             inches = [float(n) for n in re.findall(r"(-?\d+\.?\d*) in\b", said(message))]
-        lengths = [arg["value"] for arg in message["args"].values() if isinstance(arg, dict) and arg["unit"] == "mm"]
+        lengths = list(lengths_in(message))
         assert sorted(inches) == pytest.approx(sorted(length / 25.4 for length in lengths), abs=0.006)
         count += len(inches)
     assert count > 5
