@@ -1,7 +1,7 @@
 """All texts that a language must have, and the command that brings the catalogues of the languages up to date.
 
-``python -m seamcheck.report.texts`` adds what is new to ``catalogue/languages/*.po`` and drops what is gone; what has no
-text yet is to be translated. A text of the catalogue is known by its key: a new English wording keeps its translation.
+``python -m seamcheck.report.texts`` adds what is new to ``catalogue/languages/*.po`` and drops what is gone; what has
+no text yet is to be translated. A text of the catalogue is known by its key: a new English wording keeps it.
 """
 
 from __future__ import annotations
