@@ -189,7 +189,7 @@ def _transmission(
     diffuse = random.random(count) < 0.5
     path = _longest(joint.path)
     path = np.maximum(path[None, :] + shift[:, None], 0.0)
-    base = np.where(diffuse[:, None], fit.diffuse_at(path), fit.at(path))
+    base = np.where(diffuse[:, None], fit.diffuse_at(path), fit.exponential_at(path))
     return np.asarray(np.minimum(base * np.exp(start[:, None] - rate[:, None] * path), fit.cap))
 
 
