@@ -7,7 +7,6 @@ import numpy as np
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.table import Survey, rib_width
-from seamcheck.sections.facing import View
 from seamcheck.settings.settings import Settings
 
 POISSON = 0.4
@@ -60,7 +59,7 @@ def pressed_flat(
     if clamp.pressure is None or clamp.modulus is None or not known or not length or not width:
         return Additions({"pressed_flat": value_of(None, why="no-stiffness")})
     thickness = float(np.nanmedian(thick))
-    boxes = View.of(joint).boxes(np.array([joint.bodies[part].box for part in joint.cover]))
+    boxes = joint.view.boxes(np.array([joint.bodies[part].box for part in joint.cover]))
     if not float(boxes[:, 5].max() - boxes[:, 2].min()) <= _PLATE * thickness:
         return Additions({"pressed_flat": value_of(None, why="no-plate")})
     bending = stiffness(clamp.modulus, thickness)
