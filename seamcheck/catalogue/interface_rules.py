@@ -352,6 +352,9 @@ NEEDS: dict[str, str] = {
 
 REPLACED_BY: dict[str, str] = {
     "trap-corner": "trap-side",
+    "clamp-tilt": "clamp-land",  # of a land that is too narrow all along, the tilt says nothing more
+    "clamp-reach": "clamp-land",
+    "rib-hole": "cover-hole",  # a screw's hole goes through both
     "overhang": "support-offset",
     "sink-travel": "rib-height",  # where the floor of the flash trap is what the cover meets
 }

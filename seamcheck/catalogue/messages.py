@@ -22,6 +22,7 @@ LOW, HIGH = "low", "high"
 BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
 AT_RISK, OPEN_PLACE, RIB_GONE = "at-risk", "seam-open.interrupted", "seam-open.no-rib"
 NO_COUNTERPART = "seam-open.no-opposite"
+SAME_ELSEWHERE, GROUPED, ALONG_PATHS = "places", "places.grouped", "places.paths"
 
 
 LAP_ROOM, LAP_NARROW = "rib-missing.room", "rib-missing.narrow"
@@ -105,6 +106,9 @@ def _wordings() -> dict[str, Wording]:
             "worst case is {worst_case}, which does not. Of parts spread {spread} over it {share} lie outside."
         ),
     )
+    put(SAME_ELSEWHERE, Wording("Broken in the same way, {count} more: {where:list}."))
+    put(GROUPED, Wording("They are told as one, because there are {count} in all."))
+    put(ALONG_PATHS, Wording("The same holds along {where}."))
     lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."
     room = "The band has room for a rib of {rib} with a flash trap of {trap} on each side."
     narrow = "A rib of {rib} with a flash trap of {trap} on each side needs {needed}: widen the band by {by}."

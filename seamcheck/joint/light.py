@@ -8,8 +8,8 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.contact import heights_at
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.kernel import Body
 
 
@@ -72,7 +72,7 @@ def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[n
     count = np.zeros(len(points), dtype=int)
     thickness = np.zeros(len(points))
     for facing in (1, -1):
-        height, index = heights_at(points, corners[np.sign(across) == facing])
+        height, index, _ = heights_at(points, corners[np.sign(across) == facing])
         above = sign * (height - points[index, 2])
         # each hit once: neighbouring triangles share their common edge
         hits = np.unique(np.column_stack([index, np.round(above, 4)]), axis=0)
@@ -91,7 +91,7 @@ def inside(points: np.ndarray, body: Body, frame: Frame) -> np.ndarray:
     across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])[:, 2]
     above = np.zeros(len(points), dtype=int)
     for facing in (1, -1):
-        height, index = heights_at(points, corners[np.sign(across) == facing])
+        height, index, _ = heights_at(points, corners[np.sign(across) == facing])
         over = height - points[index, 2]
         hits = np.unique(np.column_stack([index, np.round(over, 4)])[over > 0], axis=0)
         np.add.at(above, hits[:, 0].astype(int), facing)

@@ -20,7 +20,10 @@ from seamcheck.judge.bounds import JudgedPath, Step, unmeasured_columns
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch, cell_lengths
+from seamcheck.sections.stretches import MERGE, Stretch, cell_lengths
+
+_MERGE_OF = {"clamp-land": 10.0, "clamp-tilt": 10.0}
+"""mm: a piece of land no longer than this between two faults carries no clamp: the letters of a word are one."""
 
 _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the middle one is shown
 
@@ -28,16 +31,16 @@ _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the m
 def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: JudgedPath) -> Iterator[DraftFinding]:
     """Stretches of one path on which one check of a rule is broken, or at risk within its tolerance."""
     values, column = view.values(check)
-    tolerance = tolerance_of(judging.settings, check)
+    tolerance, merge = tolerance_of(judging.settings, check), _MERGE_OF.get(rule.key, MERGE)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None:
             continue
         case = _Case(judging, rule, check, bound, side, view, values, column)
         broken = case.beyond(0.0)
-        for stretch in view.stretches(broken):
+        for stretch in view.stretches(broken, merge):
             yield with_tolerance(case.draft(stretch, 0.0), judging.settings, check, side)
         if tolerance is not None:
-            for stretch in view.stretches(case.beyond(tolerance) & ~broken):
+            for stretch in view.stretches(case.beyond(tolerance) & ~broken, merge):
                 yield at_risk(case.draft(stretch, tolerance), judging.settings, check, side)
     for reason in check.failing_reasons:
         mark = (view.reason(check.column) == reason) & np.isnan(values) & ~view.uncovered

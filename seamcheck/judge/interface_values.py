@@ -18,7 +18,7 @@ from seamcheck.judge.findings import Finding
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, faces_of, point, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 
-_SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's finding is the same place
+SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's finding is the same place
 
 
 def interface_value(judging: JointJudge, rule: Rule, check: Check) -> Iterator[DraftFinding]:
@@ -136,10 +136,10 @@ def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, s
     if finding.value is None or at is None or value < finding.value - 0.01:
         return False
     if finding.contour is None:
-        return finding.at is not None and float(np.linalg.norm(np.subtract(finding.at, at))) < _SAME_PLACE
+        return finding.at is not None and float(np.linalg.norm(np.subtract(finding.at, at))) < SAME_PLACE
     view = next(v for v in seam.paths if v.path.id == finding.contour)
     on = view.within(finding.from_s or 0.0, finding.length_mm or 0.0)
-    return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < _SAME_PLACE))
+    return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < SAME_PLACE))
 
 
 def _said(entry: Mapping[str, Any]) -> tuple[Message, ...]:
