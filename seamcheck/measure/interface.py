@@ -18,7 +18,6 @@ from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
 from seamcheck.measure.table import Survey
 from seamcheck.measure.travel import free_travel
-from seamcheck.sections.facing import View
 from seamcheck.settings.settings import Settings
 
 
@@ -41,7 +40,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     given = settings.light(joint.id)
     found |= light(joint, contour, survey, given)
     found |= intended_stop(found.values["free_travel"], settings) | flatness_stack(settings)
-    corridor = light_corridor(joint, contour, survey, View.of(joint), given)
+    corridor = light_corridor(joint, contour, survey, joint.view, given)
     found |= clamp_values(joint, contour, survey, settings.clamp, corridor, given.margin)
     half_angle = 0.0 if given.scanner is None else given.scanner.half_angle
     found |= tool_setbacks(found.onto(survey), half_angle, settings.clamp.height)

@@ -39,7 +39,10 @@ from seamcheck.report.section_svg import section_svg
 from seamcheck.report.whole import interface_rows
 
 
-def render_html(document: Document, paper: str | None = None, fields: Fields | None = None) -> str:
+def render_html(
+    document: Document, paper: str | None = None, fields: Fields | None = None,
+    as_drawn: Mapping[str, Any] | None = None,
+) -> str:  # fmt: skip
     """The whole page as text.
 
     Parameters
@@ -47,6 +50,7 @@ def render_html(document: Document, paper: str | None = None, fields: Fields | N
     document : review document (document/make.py), with or without the part "view"
     paper : 'A4' or 'letter' fixes the paper for printing; None leaves it to whoever prints
     fields : title, project ... of the report
+    as_drawn : of a proposal, sections of the parts as drawn at the same stations; the page then switches between both
     """
     fields = fields or Fields()
     sections, _ = unpack_view(document.get("view"))
@@ -86,7 +90,7 @@ def render_html(document: Document, paper: str | None = None, fields: Fields | N
         glossary=GLOSSARY,
         material=material_chapter(document),
         quantities=QUANTITIES,
-        data=pack(page_data(document)),
+        data=pack({**page_data(document), "as_drawn": as_drawn}),
         script=script,
         style=style,
         policy=_policy(script, style),
