@@ -107,7 +107,9 @@ def _inner(region: shapely.Polygon, spacing: float) -> np.ndarray:
     """(n, 2) places a spacing apart at most: a row along the border, and even rows inside of that."""
     along = shapely.get_parts(region.buffer(-_FIRST_ROW * spacing, quad_segs=4).boundary)
     steps = [np.arange(max(3, round(line.length / (_ON_ROW * spacing)))) for line in along]
-    row = [shapely.line_interpolate_point(line, k / len(k), True) for line, k in zip(along, steps, strict=True)]
+    row = [
+        shapely.line_interpolate_point(line, k / len(k), normalized=True) for line, k in zip(along, steps, strict=True)
+    ]
     x0, y0, x1, y1 = region.bounds
     rows = np.arange(y0, y1 + spacing, spacing * np.sqrt(0.75))
     columns = np.arange(x0 - spacing, x1 + spacing, spacing)
