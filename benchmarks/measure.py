@@ -81,7 +81,7 @@ def run(command: list[str], cache: str = "", codes: tuple[int, ...] = (0, 1)) ->
 
 
 def _json(command: list[str]) -> dict[str, Any]:
-    return json.loads(run(command).splitlines()[-1])
+    return json.loads(run(command, codes=(0,)).splitlines()[-1])
 
 
 def _spent() -> float:
