@@ -6,7 +6,7 @@ import math
 
 import numpy as np
 import pytest
-from compare.compare_models import SHIFT, SPEC, TURN, file_of, renumbered, restarted, reviewed
+from comparison.compare_models import SHIFT, SPEC, TURN, file_of, renumbered, restarted, reviewed
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
