@@ -9,6 +9,8 @@ export type PackedSections = Omit<Packed, "shade"> & {
 
 /** The data that the page is drawn from. Lengths in mm; null: not measured. */
 
+import type { Voice } from "./voice";
+
 export type Column = (number | null)[];
 
 export type Stations = ContourRecord["stations"];
@@ -70,6 +72,8 @@ export interface JointFacts {
 }
 
 export interface Payload {
+  /** null: English and mm */
+  voice?: Voice | null;
   model: { file: string; sha256: string };
   joints: Joint[];
   parts: { id: string; name: string; role: string }[];
