@@ -113,7 +113,7 @@ TRACK_LENGTH = 2 * (110 + 70) + 2 * math.pi * 25
 
 LADDERS = {
     "faces": Ladder((200, 800, 3000), "faces", _faces),
-    "stations": Ladder((1000, 4000, 16000), "stations", _plain, lambda size: 0.5 * 1000 / size),
+    "stations": Ladder((1000, 3000, 9000), "stations", _plain, lambda size: 0.5 * 1000 / size),
     "contact area": Ladder((800, 3200, 12800), "mm²", _contact),
     "bodies": Ladder((20, 160, 1280), "bodies", _bodies),
 }
