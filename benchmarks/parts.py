@@ -158,7 +158,7 @@ def _middle_samples() -> list[Path]:
 
 _FILL = """
 import json, os, sys, time
-sys.path[:0] = [{root!r}, {root!r} + "/tests", {root!r} + "/tests/scan"]
+sys.path[:0] = [{root!r}, {root!r} + "/tests", {root!r} + "/tests/scanning"]
 from scan_fakes import Fakes
 import seamcheck
 
@@ -179,7 +179,7 @@ print(json.dumps([result.models, Counting.given, time.process_time() - start]))
 def store(_: Path, tell: Tell, rows: int = 100_000) -> Iterator[Row]:
     """A store of many models: a scan of which nothing changed decides, and the page of the index opens.
 
-    Its reviews are made up, as those of tests/scan are: what is measured is the store and not a review.
+    Its reviews are made up, as those of tests/scanning are: what is measured is the store and not a review.
     """
     tell(f"a store of {rows} models")
     memory = Path("/dev/shm")  # it is not the disk that is looked at
