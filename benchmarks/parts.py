@@ -97,6 +97,8 @@ def climb(name: str, folder: Path, ladder: Ladder | None = None) -> Climbed:
             ladder.draw(path, size)
         spacing = 0.0 if ladder.spacing is None else ladder.spacing(size)
         found = job("review", path, spacing)
+        if found["verdict"] == "not-reviewed":
+            raise RuntimeError(f"{path.name} is not reviewed ({found['reason']}): its cost says nothing")
         grown = found["stations"] if ladder.unit == "stations" else size
         rungs.append((grown, found["cpu"]))
     return Climbed(tuple(rungs))

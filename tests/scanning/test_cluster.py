@@ -83,8 +83,9 @@ def test_odd_names_of_files_give_the_same_documents(tmp_path):
         copy = data.replace(b"HEADER;", b"HEADER;\n/* copy %d */" % n, 1)
         (tmp_path / "in" / name).write_bytes(copy)
     seamcheck.scan(tmp_path / "in", tmp_path / "home")
-    with cluster(tmp_path, workers=1, threads=2) as (address, _):
+    with cluster(tmp_path, workers=1, ttl="600s") as (address, _):
         seamcheck.scan(tmp_path / "in", tmp_path / "out", cluster=address)
+    assert not rows(tmp_path / "out", "SELECT path, reason FROM results WHERE reason_code = 'crashed'")
     assert len(dump(tmp_path / "home")["reviews"]) == len(ODD) + 1
     assert dump(tmp_path / "out") == dump(tmp_path / "home")
 
