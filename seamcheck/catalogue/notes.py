@@ -177,6 +177,12 @@ NOTES: dict[str, str] = {
     "share.less": "fewer than one in a million",
     "spread.even": "evenly",
     "spread.normal": "normally with Cpk {cpk:.2}",
+    "spot.station": "{path} at s = {start:.1 mm}",
+    "spot.stretch": "{path} at s = {start:.1 mm} to {end:.1 mm}",
+    "spot.point": "at {place} mm",
+    "spot.path": "{path}",
+    "spot.seam": "the whole seam",
+    "spot.more": "{count:0} more",
     # what was seen at a place of the whole interface
     "place.through": "It goes right through.",
     "place.deep": "It is {depth:.2 mm} deep.",
