@@ -30,7 +30,7 @@ def test_tension_is_load_over_width_and_moment_over_its_section_modulus():
 
 def test_a_round_lid_under_pressure():
     """Theory of Plates and Shells, section 16: area pi a², load p a / 2, moment of the clamped edge p a² / 8."""
-    found, values = interface(build(ROUND).parts, load=Load(PRESSURE, None, 50.0, 0.5))
+    _, values = interface(build(ROUND).parts, load=Load(PRESSURE, None, 50.0, 0.5))
     assert values["enclosed_area"]["value"] == pytest.approx(np.pi * RADIUS**2, rel=1e-3)
     assert values["load_force"]["value"] == pytest.approx(PRESSURE * np.pi * RADIUS**2, rel=1e-3)
     line, moment = PRESSURE * RADIUS / 2, PRESSURE * RADIUS**2 / 8
