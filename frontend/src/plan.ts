@@ -6,7 +6,7 @@ import { flat, planeOf, type Plane, type Vec } from "./project";
 import { paint, raster } from "./relief";
 import { BROKEN, STATE_NAME, type Contour, type Finding } from "./types";
 import { covers, isStretchOfNote, type Place, type Walk } from "./walk";
-import { numbersOf } from "./words";
+import { numbersOf, shortNumbersOf } from "./words";
 
 interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
 
@@ -121,6 +121,19 @@ export class Plan {
       if (group) group.findings.push(finding);
       else groups.push({ x, y, nx, ny, findings: [finding] });
     }
+    // Numbers that would print over each other stand as one group.
+    const label = groups.length > 8 ? shortNumbersOf : numbersOf;
+    const half = (g: { findings: Finding[] }) => label(g.findings).length * 4 + 2;
+    for (let i = 0; i < groups.length; i++) {
+      for (let k = i + 1; k < groups.length; k++) {
+        const [a, b] = [groups[i], groups[k]];
+        const [dx, dy] = [Math.abs(a.x + a.nx * 31 - b.x - b.nx * 31), Math.abs(a.y + a.ny * 31 - b.y - b.ny * 31)];
+        if (dx > half(a) + half(b) || dy > 17) continue;
+        a.findings = [...a.findings, ...b.findings].sort((p, q) => p.n - q.n);
+        groups.splice(k, 1);
+        k = i;
+      }
+    }
     for (const { x, y, nx, ny, findings } of groups) {
       const first = findings[0];
       const kind = first.waived ? "waived" : first.severity;
@@ -134,7 +147,7 @@ export class Plan {
         );
       }
       const [tx, ty] = [x + nx * 31, y + ny * 31];
-      mark.append(svg("circle", { class: "target", cx: px(x), cy: px(y), r: 13 }), svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, numbersOf(findings)));
+      mark.append(svg("circle", { class: "target", cx: px(x), cy: px(y), r: 13 }), svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, label(findings)));
       const go = (event: Event) => { event.stopPropagation(); this.walk.showFinding(first); };
       mark.addEventListener("click", go);
       mark.addEventListener("pointerdown", (event) => event.stopPropagation());

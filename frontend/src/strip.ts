@@ -4,7 +4,7 @@ import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
 import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
 import { isStretchOfNote, type Place, type Walk } from "./walk";
-import { MARK, numbersOf } from "./words";
+import { MARK, numbersOf, shortNumbersOf } from "./words";
 
 const WORD = ["not measured", "within", "close to the limit", "limit broken", "broken, waived", "to be looked at", "noted"];
 /** State -> top and height of its mark in a row 14 high: the graver, the taller. */
@@ -51,7 +51,8 @@ export class Strip {
     // Ruler: millimetres, turns of the path, and the findings where they are worst.
     const ruler = svg("svg", { class: "ruler", viewBox: `0 0 ${WIDE} 30`, preserveAspectRatio: "none", "aria-hidden": true });
     const numbers = h("div", { class: "ruler-numbers", "aria-hidden": true });
-    const step = niceStep(length / 8);
+    const across = this.host.clientWidth || 1000, track = across > 820 ? across * 0.62 : across - 200;
+    const step = niceStep(length / Math.max(2, Math.min(8, track / 50)));
     for (const { start, length: own, contour } of stretches) {
       ruler.append(svg("line", { class: "ruler-line", x1: X(start), x2: X(start + own), y1: 29, y2: 29 }));
       for (let s = 0; s <= own + 1e-6; s += step / 5) {
@@ -135,7 +136,9 @@ export class Strip {
       placed.push({ x, findings: [finding] });
     }
     // Numbers that would print over each other stand as one group.
-    const wide = (this.host.clientWidth || 1000) * 0.62, reach = (p: { findings: Finding[] }) => (numbersOf(p.findings).length * 8 + 8) / 2;
+    const across = this.host.clientWidth || 1000, wide = across > 820 ? across * 0.62 : across - 200;
+    const label = placed.length > 8 ? shortNumbersOf : numbersOf;
+    const reach = (p: { findings: Finding[] }) => Math.max(24, label(p.findings).length * 7.5 + 6) / 2;
     placed.sort((a, b) => a.x - b.x);
     for (let i = 0; i + 1 < placed.length;) {
       const [a, b] = [placed[i], placed[i + 1]];
@@ -147,7 +150,7 @@ export class Strip {
     for (const { x, findings } of placed) {
       const first = findings[0];
       const button = h("button", { type: "button", class: `strip-mark ${first.waived ? "waived" : first.severity}`, "data-finding": first.n,
-        "aria-label": `Go to finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` }, numbersOf(findings));
+        "aria-label": `Go to finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` }, label(findings));
       button.addEventListener("click", () => this.walk.showFinding(first));
       holder.append(at(button, x));
     }

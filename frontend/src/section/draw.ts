@@ -40,7 +40,7 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   // Heights are measured from the rib's top, which leans where the seam climbs: h = v - slope u.
   const slope = request.sections?.slope(station) ?? 0;
   const at = (u: number, h: number): Point => [X(u), Y(h + slope * u)];
-  const sheet: Sheet = { at, scale, ceiling: plot.y - 24 };
+  const sheet: Sheet = { at, scale, ceiling: plot.y - 24, left: plot.x };
   const up: 1 | -1 = joint.rib_on === "cover" ? -1 : 1;
 
   const root = svg("svg", {
@@ -156,7 +156,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: "land", judged: ["clamp_share"] }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: "land" }, to);
     const edge = half + facts.margin;
     ghost(dims, "clamp_land", (limit) => [[at(to * (edge + limit), roof - 0.7), at(to * (edge + limit), roof + 0.25)]],
       (limit) => [[at(to * (edge + land), roof - 0.35), at(to * (edge + limit), roof - 0.35)]]);
