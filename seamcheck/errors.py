@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 
 class SeamcheckError(Exception):
     """Root of all errors that seamcheck raises on purpose."""
@@ -18,18 +16,14 @@ class NotReviewed(SeamcheckError):
         One of the reason codes of the review document (``REASONS``).
     message : str
         What was found and what to do, in one or two sentences.
-    key : str
-        Of the sentence, where it has one of its own; else the code.
-    details : mapping
-        Numbers and names in the sentence, as plain values.
+        The catalogue's sentences (``catalogue.say.refused``) know their key and numbers.
     """
 
-    def __init__(self, code: str, message: str, key: str = "", details: Mapping[str, object] | None = None) -> None:
-        super().__init__(code, message, key, details)  # the same arguments: it survives pickling
+    def __init__(self, code: str, message: str) -> None:
+        super().__init__(code, message)  # the same arguments: it survives pickling
         if code not in REASONS:
             raise ValueError(f"unknown reason code {code!r}")
         self.code, self.message = code, message
-        self.key, self.details = key or code, dict(details or {})
 
     def __str__(self) -> str:
         return self.message

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from seamcheck.assembly.source import Given, file_facts
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.warm import REVIEW_MODULES
 from seamcheck.settings.file import find_settings_file, read_settings
@@ -194,7 +195,7 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
 
     progress("judging")
     if not measured.joints:
-        raise NotReviewed("no-seam", "Nothing was measured, so nothing can be judged. Review it again with --no-cache.")
+        raise refused("no-seam", "no-seam.nothing-kept")
     materials = settings.materials()
     results = []
     for joint in measured.joints:
@@ -215,7 +216,7 @@ def _view(surveyed: Sequence[Any], progress: Progress) -> tuple[dict[str, Any] |
     try:
         return take_view(surveyed), ()
     except Exception as why:
-        return None, (f"Sections and 3-D pictures could not be made ({type(why).__name__}: {why}).",)
+        return None, (say("file.no-view", error=f"{type(why).__name__}: {why}"),)
 
 
 def _review_in_child(
@@ -267,9 +268,9 @@ def _look_before(paths: Sequence[Path]) -> None:
     """Say what can be said about the files without starting a child."""
     for path in paths:
         if path.is_dir():
-            raise NotReviewed("unreadable", f"{path} is a folder, not a file. Name one STEP file in it.")
+            raise refused("unreadable", "unreadable.folder", file=repr(str(path)))
         if not path.exists():
-            raise NotReviewed("unreadable", f"There is no file {path}.")
+            raise refused("unreadable", "unreadable.absent", file=repr(str(path)))
 
 
 def _paths(model: Any) -> list[Path] | None:

@@ -9,6 +9,7 @@ import numpy as np
 from seamcheck.assembly.declared import step_schema
 from seamcheck.assembly.owners import product_name
 from seamcheck.assembly.text import StepText, without_comments, without_strings
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 
 DEEPEST = 50  # brackets within brackets; real files have fewer than ten, and the kernel's parser recurses
@@ -34,11 +35,7 @@ def check_text(name: str, text: StepText) -> tuple[StepText, list[str]]:
     NotReviewed : for a file without records, with absurd nesting, or with a product that contains itself
     """
     if step_schema(text).upper().startswith("IFC"):
-        raise NotReviewed(
-            "unsupported",
-            f"{name!r} is a building model (IFC), not a CAD assembly. Export the housing as STEP (AP203, "
-            "AP214 or AP242).",
-        )
+        raise refused("unsupported", "unsupported.building", file=repr(name))
     _check_records(name, text)
     text, doubts = _check_nesting(name, text)
     _check_cycles(name, text)
@@ -48,14 +45,9 @@ def check_text(name: str, text: StepText) -> tuple[StepText, list[str]]:
 def _check_records(name: str, text: StepText) -> None:
     data = _DATA.search(text.data)
     if _RECORD.search(text.data, data.end() if data else 0) is None:
-        raise NotReviewed(
-            "empty",
-            f"{name!r} has a header and no data: nothing was exported. Select the bodies and export again.",
-        )
+        raise refused("empty", "empty.data", file=repr(name))
     if data is None:
-        raise NotReviewed(
-            "unreadable", f"{name!r} is damaged: the line DATA; before its records is missing. Export it again."
-        )
+        raise refused("unreadable", "unreadable.data", file=repr(name))
 
 
 def _check_nesting(name: str, text: StepText) -> tuple[StepText, list[str]]:
@@ -65,9 +57,7 @@ def _check_nesting(name: str, text: StepText) -> tuple[StepText, list[str]]:
     depth = _depth(without_comments(without_strings(text.data)))
     if depth <= DEEPEST:
         return text, []
-    damage = (
-        f"{name!r} has {depth} brackets within brackets, which no CAD program writes: it is damaged. Export it again."
-    )
+    damage = say("file.nesting", file=repr(name), depth=depth)
     mended = StepText(_RUN_OF_BRACKETS.sub(lambda run: run[0][:1].ljust(len(run[0])), text.data))
     if _depth(without_comments(without_strings(mended.data))) > DEEPEST:
         raise NotReviewed("unreadable", damage)
@@ -89,11 +79,8 @@ def _check_cycles(name: str, text: StepText) -> None:
             inside.setdefault(references[0], set()).add(references[1])
     product = _on_a_cycle(inside)
     if product is not None:
-        raise NotReviewed(
-            "unreadable",
-            f"{name!r} has a product that contains itself ({product_name(text, product)!r}): its product "
-            "tree is damaged. Export it again.",
-        )
+        contains = repr(product_name(text, product))
+        raise refused("unreadable", "unreadable.cycle", file=repr(name), product=contains)
 
 
 def _on_a_cycle(inside: dict[int, set[int]]) -> int | None:

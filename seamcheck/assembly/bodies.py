@@ -23,6 +23,7 @@ from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape, TopTools_Ind
 from seamcheck.assembly.kernel_reader import is_kernel_failure
 from seamcheck.assembly.soundness import Flaws, corner_of, find_flaws
 from seamcheck.assembly.trial import faces_without_end
+from seamcheck.catalogue.say import say
 
 LARGEST_COORDINATE = 1e7  # mm; ten kilometres away nothing can be measured to a micrometre any more
 SEW_WITHIN = 0.02  # mm, the widest crack that is sewn: a fifth of the smallest gap that matters in a seam
@@ -110,12 +111,12 @@ def _checked(kind: str, shape: Any, is_listed: IsListed) -> Body:
     shells = tuple(explore(shape, TopAbs_SHELL)) or (shape,)
     body = Body(kind, shape, shape, shells, False, None)
     if any(BRep_Tool.Surface_s(TopoDS.Face_s(face)) is None for face in explore(shape, TopAbs_FACE)):
-        return _other(body, "Holds only triangles, no exact faces; it is left out.")
+        return _other(body, say("part.triangles"))
     box = box_of(shape)
     if box is None:
-        return _other(body, "Has no faces; it is left out.")
+        return _other(body, say("part.no-faces"))
     if not all(math.isfinite(value) and abs(value) < LARGEST_COORDINATE for value in box):
-        return _other(body, "Its coordinates make no sense (beyond 10 km or endless); it is left out.")
+        return _other(body, say("part.endless"))
     body = replace(body, box=box)
     if kind == "solid" or _is_closed(shells):
         return _solid(body)
@@ -150,10 +151,10 @@ def _solid(body: Body) -> Body:
         body = replace(body, shape=shape, kind="solid")
     volume, doubt = _volume(shape, body.box)
     if volume < 0.0:
-        body = replace(body, shape=shape.Reversed(), notes=(*body.notes, "Its faces pointed inward; they were turned."))
+        body = replace(body, shape=shape.Reversed(), notes=(*body.notes, say("part.inside-out")))
     flaws, body = _without_hanging_faces(body)
     if doubt > 1e-3:
-        flaws += ("Its faces don't agree on what is inside; what is measured near such faces can be wrong.",)
+        flaws += (say("part.no-inside"),)
     return replace(body, sound=not flaws, notes=(*body.notes, *flaws))
 
 
@@ -193,13 +194,8 @@ def _neighbours(shape: Any, faces: tuple[Any, ...]) -> list[Any]:
 
 def _left_out(faces: list[Any]) -> str:
     corner = corner_of(faces[0])
-    where = f" near ({', '.join(f'{value:.1f}' for value in corner)})" if corner else ""
-    what = (
-        f"{len(faces)} of its faces have outlines so damaged that they are"
-        if len(faces) > 1
-        else ("one of its faces has an outline so damaged that it is")
-    )
-    return f"{what[0].upper()}{what[1:]} left out{where}; values can be missing there."
+    where = {"place": ", ".join(f"{value:.1f}" for value in corner)} if corner else {}
+    return say("part.faces-left-out", count=len(faces), **where)
 
 
 def _volume(shape: Any, box: tuple[float, ...] | None) -> tuple[float, float]:
@@ -233,18 +229,16 @@ def _open(body: Body, meant_solid: bool) -> Body:
     if not meant_solid and (not edges or free >= most):
         return replace(body, kind="sheet", sound=True)  # meant as a sheet
     where = ", ".join(f"{value:.1f}" for value in place)
-    note = f"Its shell is not closed: {free} of {edges} edges belong to one face only, such as near ({where})."
     kind = "solid" if free < most else "sheet"
+    note = say("part.open" if kind == "solid" else "part.open.sheet", free=free, edges=edges, place=where)
     shape = body.shape
     if kind == "solid":
-        note += " Near the opening values can be missing."
         if shape.ShapeType() != TopAbs_SOLID:
             shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
         if _volume(shape, body.box)[0] < 0.0:
             shape = shape.Reversed()
         flaws, body = _without_hanging_faces(replace(body, shape=shape))
         return replace(body, kind=kind, notes=(*body.notes, note, *flaws), opening=place)
-    note += " It is taken as a sheet body."
     return replace(body, kind=kind, shape=shape, notes=(*body.notes, note), opening=place)
 
 
@@ -257,7 +251,7 @@ def _sewn(body: Body) -> Body | None:
     if len(shells) != 1 or not _is_closed(shells):
         return None
     solid = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shells[0])).Solid()
-    note = f"Its shell was not closed; cracks of up to {SEW_WITHIN} mm were sewn."
+    note = say("part.sewn", width=SEW_WITHIN)
     return _solid(replace(body, kind="solid", shape=solid, listed=shells, notes=(*body.notes, note)))
 
 

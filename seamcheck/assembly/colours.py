@@ -12,6 +12,7 @@ from OCP.TopExp import TopExp_Explorer
 from OCP.XCAFDoc import XCAFDoc_ColorTool, XCAFDoc_ColorType, XCAFDoc_DocumentTool
 
 from seamcheck.assembly.text import StepText
+from seamcheck.catalogue.say import Value, say
 
 Colour = tuple[tuple[float, float, float], float]
 """RGB 0..1 as a designer sees it (sRGB), and transparency 0 opaque .. 1 clear."""
@@ -47,10 +48,8 @@ def damaged_colours(name: str, text: StepText) -> list[str]:
                 continue
             kinds = [text.record(other).split(b"(", 1)[0].strip() for other in text.references(record)]
             if whole.fullmatch(record) is None or any(kind in before for kind in kinds):
-                return [
-                    f"{name!r} has damaged colours (record #{number} on line {text.line(offset)}); it is read without "
-                    "colours. Export it again."
-                ]
+                where: dict[str, Value] = {"record": f"#{number}", "line": text.line(offset)}
+                return [say("file.colours-damaged", file=repr(name), **where)]
     return []
 
 

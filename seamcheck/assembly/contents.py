@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from seamcheck.assembly.text import StepText
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 
 SOLIDS = (b"MANIFOLD_SOLID_BREP", b"BREP_WITH_VOIDS", b"FACETED_BREP")  # ISO 10303-42
@@ -18,30 +19,15 @@ def nothing_exact(name: str, text: StepText) -> NotReviewed:
     outside = _outside(text)
     if outside:
         named = ", ".join(outside[:3]) + (" ..." if len(outside) > 3 else "")
-        return NotReviewed(
-            "unsupported",
-            f"{name!r} only refers to other files ({named}), which hold the bodies. Export the assembly as "
-            "one file, or name those files instead.",
-        )
+        return refused("unsupported", "unsupported.others", file=repr(name), others=named)
     solids = sum(1 for keyword in SOLIDS for _ in text.records_of(keyword))
     if solids:
-        bodies = "a solid body" if solids == 1 else f"{solids} solid bodies"
-        return NotReviewed(
-            "unreadable",
-            f"{name!r} lists {bodies}, and the CAD kernel can read none: the file is damaged. Export it again.",
-        )
+        return refused("unreadable", "unreadable.solids", file=repr(name), count=solids)
     if any(keyword in text.data for keyword in _TESSELLATED):
-        return NotReviewed(
-            "unsupported",
-            f"{name!r} holds only triangles (a tessellated model), no exact faces. Export exact solids.",
-        )
+        return refused("unsupported", "unsupported.triangles", file=repr(name))
     if any(keyword in text.data for keyword in _CURVES):
-        return NotReviewed(
-            "no-solid", f"{name!r} holds only curves and points (a wireframe), no solid body. Export solids."
-        )
-    return NotReviewed(
-        "empty", f"{name!r} holds no body that can be read. Select the bodies in CAD and export them again."
-    )
+        return refused("no-solid", "no-solid.wireframe", file=repr(name))
+    return refused("empty", "empty.bodies", file=repr(name))
 
 
 def outside_files(name: str, text: StepText) -> list[str]:
@@ -49,7 +35,7 @@ def outside_files(name: str, text: StepText) -> list[str]:
     outside = _outside(text)
     if not outside:
         return []
-    return [f"{name!r} refers to other files ({', '.join(outside[:3])}), whose bodies are not reviewed."]
+    return [say("file.others", file=repr(name), others=", ".join(outside[:3]))]
 
 
 def _outside(text: StepText) -> list[str]:

@@ -7,6 +7,7 @@ import re
 from dataclasses import dataclass
 
 from seamcheck.assembly.text import StepText, without_strings
+from seamcheck.catalogue.say import Value, say
 
 _SCHEMA = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'([^'{]*)")
 _CONTEXT = re.compile(rb"GLOBAL_UNIT_ASSIGNED_CONTEXT\s*\(\s*\(([^)]*)\)")
@@ -62,11 +63,11 @@ def length_units(text: StepText) -> list[LengthUnit]:
 def unit_notes(name: str, units: list[LengthUnit]) -> list[str]:
     """What is odd about the length units of a file; empty where all contexts declare the same."""
     if not any(unit.name for unit in units):
-        return [f"{name!r} declares no length unit; its numbers are taken as millimetres."]
+        return [say("file.no-unit", file=repr(name))]
     if UNDECLARED in units:
-        return [f"Some geometry of {name!r} declares no length unit; its numbers are taken as millimetres."]
+        return [say("file.no-unit-partly", file=repr(name))]
     if len(units) > 1:
-        return [f"{name!r} uses several length units: {', '.join(unit.name for unit in units)}."]
+        return [say("file.units", file=repr(name), units=", ".join(unit.name for unit in units))]
     return []
 
 
@@ -81,10 +82,8 @@ def damaged_units(name: str, text: StepText) -> list[str]:
         stated = [size for size in sizes if size is not None]
         whole = _CONVERSION_RECORD.search(record) is not None
         if not whole or not stated or abs(stated[0] - unit.mm) > 1e-3 * unit.mm:
-            return [
-                f"{name!r} declares its length unit ({unit.name}, #{number} on line {text.line(offset)}) by "
-                "damaged records; some of it may have a wrong size or place. Export it again."
-            ]
+            where: dict[str, Value] = {"record": f"#{number}", "line": text.line(offset)}
+            return [say("file.unit-damaged", file=repr(name), unit=unit.name, **where)]
     return []
 
 

@@ -4,34 +4,27 @@ from __future__ import annotations
 
 import re
 
-_UNPACK = "Unpack it and name the STEP file inside."
-_EXPORT = "Export the model as STEP (AP203, AP214 or AP242)."
-_MESH = "It holds triangles, not exact faces. " + _EXPORT
-
 _BEGINNINGS: tuple[tuple[bytes, str], ...] = (
-    (b"\x1f\x8b", f"a gzip archive. {_UNPACK}"),
-    (b"BZh", f"a bzip2 archive. {_UNPACK}"),
-    (b"\xfd7zXZ\0", f"an xz archive. {_UNPACK}"),
-    (b"7z\xbc\xaf\x27\x1c", f"a 7z archive. {_UNPACK}"),
-    (b"\x28\xb5\x2f\xfd", f"a zstd archive. {_UNPACK}"),
-    (b"Rar!", f"a RAR archive. {_UNPACK}"),
-    (b"PK\x03\x04", f"a zip archive (or a CAD format packed as one). {_UNPACK}"),
-    (b"PK\x05\x06", f"an empty zip archive. {_EXPORT}"),
-    (
-        b"version https://git-lfs",
-        "a Git LFS pointer, not the model itself. Run `git lfs pull` and try again.",
-    ),
-    (b"\xff\xfe", "text in UTF-16. Save it as plain text (ASCII or UTF-8), or export the model again."),
-    (b"\xfe\xff", "text in UTF-16. Save it as plain text (ASCII or UTF-8), or export the model again."),
-    (b"%PDF", f"a PDF document. {_EXPORT}"),
-    (b"\x89PNG", f"a PNG picture. {_EXPORT}"),
-    (b"\xff\xd8\xff", f"a JPEG picture. {_EXPORT}"),
-    (b"\xd0\xcf\x11\xe0", f"a CAD program's own file format. {_EXPORT}"),
-    (b"AC10", f"a DWG drawing. {_EXPORT}"),
-    (b"glTF", f"a glTF model. {_MESH}"),
-    (b"**ABCDEFGHIJKLMNOPQRSTUVWXYZ", f"a CAD kernel's own text format. {_EXPORT}"),
-    (b"DBRep_DrawableShape", f"a CAD kernel's own text format (BREP). {_EXPORT}"),
-    (b"CASCADE Topology", f"a CAD kernel's own text format (BREP). {_EXPORT}"),
+    (b"\x1f\x8b", "gzip"),
+    (b"BZh", "bzip2"),
+    (b"\xfd7zXZ\0", "xz"),
+    (b"7z\xbc\xaf\x27\x1c", "7z"),
+    (b"\x28\xb5\x2f\xfd", "zstd"),
+    (b"Rar!", "rar"),
+    (b"PK\x03\x04", "zip"),
+    (b"PK\x05\x06", "zip-empty"),
+    (b"version https://git-lfs", "lfs"),
+    (b"\xff\xfe", "utf-16"),
+    (b"\xfe\xff", "utf-16"),
+    (b"%PDF", "pdf"),
+    (b"\x89PNG", "png"),
+    (b"\xff\xd8\xff", "jpeg"),
+    (b"\xd0\xcf\x11\xe0", "ole"),
+    (b"AC10", "dwg"),
+    (b"glTF", "gltf"),
+    (b"**ABCDEFGHIJKLMNOPQRSTUVWXYZ", "kernel"),
+    (b"DBRep_DrawableShape", "brep"),
+    (b"CASCADE Topology", "brep"),
 )
 
 _IGES_START = re.compile(rb"[^\r\n]{72}S {0,6}0*1\s*[\r\n]")  # column 73 of the first line (IGES 5.3, 2.2.4)
@@ -42,7 +35,7 @@ _OBJ_START = re.compile(
 
 
 def what_it_is(raw: bytes) -> str | None:
-    """What a file is that is no STEP text, as the rest of the sentence 'NAME is ...', or None."""
+    """What a file is that is no STEP text, as the catalogue calls it: 'gzip' of ``not-step.gzip``; or None."""
     for beginning, meaning in _BEGINNINGS:
         if raw.startswith(beginning):
             return meaning
@@ -50,26 +43,26 @@ def what_it_is(raw: bytes) -> str | None:
     if b"ISO-10303-21" in head:
         return None
     if b"I\0S\0O\0-" in head:
-        return "text in UTF-16. Save it as plain text (ASCII or UTF-8), or export the model again."
+        return "utf-16"
     text = head.lstrip(b"\xef\xbb\xbf \t\r\n").lower()
     if text.startswith((b"<!doctype html", b"<html")):
-        return "a web page (HTML), perhaps the page that offers the download. Download the file itself."
+        return "html"
     if text.startswith(b"<?xml") or text.startswith(b"<"):
-        return f"an XML file. {_EXPORT}"
+        return "xml"
     if text.startswith((b"{", b"[")):
-        return f"a JSON file. {_EXPORT}"
+        return "json"
     if text.startswith(b"solid ") or _is_binary_stl(raw):
-        return f"an STL mesh. {_MESH}"
+        return "stl"
     if text.startswith(b"ply"):
-        return f"a PLY mesh. {_MESH}"
+        return "ply"
     if _IGES_START.match(head):
-        return f"an IGES file. {_EXPORT}"
+        return "iges"
     if _DXF_START.match(head):
-        return f"a DXF drawing. {_EXPORT}"
+        return "dxf"
     if _OBJ_START.match(head):
-        return f"an OBJ mesh. {_MESH}"
+        return "obj"
     if b"\0" in head:
-        return f"a binary file, not STEP text. {_EXPORT}"
+        return "binary"
     return None
 
 

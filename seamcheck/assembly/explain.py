@@ -9,6 +9,7 @@ import numpy as np
 
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.assembly.plausible import check_cover, odd_size
+from seamcheck.catalogue.say import refused, say, together
 from seamcheck.errors import NotReviewed
 
 _COUNTS = ("single-part", "no-contact", "no-seam", "ambiguous")
@@ -21,23 +22,19 @@ def explained(reason: NotReviewed, assembly: Assembly) -> NotReviewed:
         return reason
     sheets = [part for part in assembly.parts if part.kind == "sheet"]
     if reason.code == "single-part" and sheets:
-        reason = NotReviewed(reason.code, _one_solid(assembly.parts, sheets))
-    message = reason.message
-    if assembly.doubts:
-        message = f"{message} The model also shows signs of damage: {assembly.doubts[0]}"
+        reason = _one_solid(assembly.parts, sheets)
+    damage = say("any.damage", doubt=[assembly.doubts[0]]) if assembly.doubts else ""
     size = odd_size(_sizes(assembly), assembly.files[0].length_unit)
-    return NotReviewed(reason.code, f"{message} {size}" if size else message)
+    return NotReviewed(reason.code, together(reason.message, damage, size))
 
 
-def _one_solid(parts: Sequence[Part], sheets: Sequence[Part]) -> str:
+def _one_solid(parts: Sequence[Part], sheets: Sequence[Part]) -> NotReviewed:
     solid = next(part for part in parts if part.kind == "solid")
     named = [*dict.fromkeys(repr(part.name or part.id) for part in sheets)]
-    which = " and ".join(named[:3]) + (" and others" if len(named) > 3 else "")
-    are, them = ("is a sheet body", "it") if len(named) == 1 else ("are sheet bodies", "them")
-    return (
-        f"The model holds one solid only, {solid.name or solid.id!r}; {which} {are} (surfaces without an inside). A "
-        f"seam needs a cover and a base that are solids: close {them} in CAD and export again."
-    )
+    which = ", ".join(named[:3]) + (", ..." if len(named) > 3 else "")
+    solid_name = repr(solid.name or solid.id)
+    key = "single-part.sheets.one" if len(named) == 1 else "single-part.sheets"
+    return refused("single-part", key, solid=solid_name, sheets=which)
 
 
 def check_size(assembly: Assembly, parts: Sequence[str], thickness: Sequence[np.ndarray]) -> None:

@@ -15,7 +15,7 @@ from OCP.TDocStd import TDocStd_Document
 from OCP.UnitsMethods import UnitsMethods_LengthUnit
 from OCP.XCAFDoc import XCAFDoc_DocumentTool
 
-from seamcheck.errors import NotReviewed
+from seamcheck.catalogue.say import refused
 
 # Repairs that cost most of the transfer (quadratic in the inner wires of a face) and change nothing in a
 # sound model. A model that is not valid afterwards is read again with all repairs.
@@ -60,9 +60,7 @@ def transfer(
         switch(False)
     progress("reading")
     if reader.ReadStream(name, BytesIO(data)) != IFSelect_RetDone:
-        raise NotReviewed(
-            "unreadable", f"The CAD kernel can't read {name!r}: its text is damaged. Export it again as STEP."
-        )
+        raise refused("unreadable", "unreadable.text", file=repr(name))
     if not all_repairs:
         reader.SetShapeFixParameters(_repairs(reader))
     progress("transferring")
@@ -71,10 +69,7 @@ def transfer(
     except Exception as error:
         if not is_kernel_failure(error):
             raise
-        raise NotReviewed(
-            "unreadable",
-            f"The CAD kernel can't make bodies of {name!r}: it is damaged. Export it again as STEP.",
-        ) from error
+        raise refused("unreadable", "unreadable.bodies", file=repr(name)) from error
     return document
 
 

@@ -12,6 +12,8 @@ from seamcheck.assembly.contents import SOLIDS
 from seamcheck.assembly.owners import owner_name
 from seamcheck.assembly.parts import Entity
 from seamcheck.assembly.text import StepText
+from seamcheck.catalogue.message import Sentence
+from seamcheck.catalogue.say import say
 
 _SHAPES = re.compile(
     rb"#(\d{1,9})\s*=\s*(?:ADVANCED_FACE|CLOSED_SHELL|OPEN_SHELL|MANIFOLD_SOLID_BREP|BREP_WITH_VOIDS"
@@ -21,36 +23,25 @@ _SHAPES = re.compile(
 
 def damaged_records(name: str, text: StepText) -> list[str]:
     """Sentences on records that are missing in the text, stand there twice, are broken or belong to nothing, if any."""
-    found = []
+    found: list[str] = []
     missing, repeated = text.missing(), text.repeated()
     if missing:
-        found.append(
-            f"{name!r} refers to {_counted(missing)} that it does not hold: it is damaged. What is missing "
-            "may matter; export it again."
-        )
+        found.append(_of_records("file.missing", name, missing))
     if repeated:
-        found.append(
-            f"{name!r} holds {_counted(repeated)} more than once: it is damaged. The last one is taken; "
-            "export it again."
-        )
+        found.append(_of_records("file.repeated", name, repeated))
     unfinished = text.unfinished()
     if unfinished:
-        found.append(
-            f"{name!r} is damaged on line {text.line(unfinished[0])}: what stands there is no whole record. "
-            "Export it again."
-        )
+        found.append(say("file.unfinished", file=repr(name), line=text.line(unfinished[0])))
     loose = text.unreferred([int(number[1]) for number in _SHAPES.finditer(text.data)])
     if loose:
-        found.append(
-            f"{name!r} holds {_counted(loose)} of faces, shells or solids that belong to nothing: it is "
-            "damaged or cut. Export it again."
-        )
+        found.append(_of_records("file.loose", name, loose))
     return found
 
 
-def _counted(numbers: list[int]) -> str:
-    shown = ", ".join(f"#{number}" for number in numbers[:3])
-    return f"{len(numbers)} record{'s' * (len(numbers) > 1)} ({shown}{', ...' * (len(numbers) > 3)})"
+def _of_records(key: str, name: str, numbers: list[int]) -> Sentence:
+    """The sentence of a key about records, the first of which it names."""
+    named = ", ".join(f"#{number}" for number in numbers[:3]) + ", ..." * (len(numbers) > 3)
+    return say(key, file=repr(name), count=len(numbers), records=named)
 
 
 class ListedSolids:
@@ -85,26 +76,19 @@ class ListedSolids:
             return []
         missing = len(self._faces) - read
         if missing <= 0:
-            return [
-                f"{self._name!r} lists {self._listed_faces} faces of solid bodies; "
-                f"{self._listed_faces - faces} of them could not be read. Check the bodies in CAD and export "
-                "the file again."
-            ]
+            lost = self._listed_faces - faces
+            return [say("file.faces-lost", file=repr(self._name), faces=self._listed_faces, lost=lost)]
         known = {entity.number for entity in entities if entity is not None}
         unread = [number for number, faces in self._faces.items() if not known & faces]
-        where = ""
+        which = {}
         if len(unread) == missing:  # else it is not certain which ones they are
-            where = " (" + ", ".join(self._in_words(number) for number in unread[:3])
-            where += f" and {missing - 3} more)" if missing > 3 else ")"
-        return [
-            f"{self._name!r} lists {len(self._faces)} solid bodies; {missing} of them{where} could not be "
-            "read as solid, so the review goes without. Check it in CAD and export the file again."
-        ]
+            which["which"] = ", ".join(self._in_words(number) for number in unread[:3]) + ", ..." * (missing > 3)
+        return [say("file.solids-lost", file=repr(self._name), solids=len(self._faces), lost=missing, **which)]
 
     def _in_words(self, number: int) -> str:
         name = owner_name(self._text, number)
         called = f"{name!r}, " if name else ""
-        return f"{called}record #{number} on line {self._text.line(self._text.offset(number) or 0)}"
+        return f"{called}#{number}, line {self._text.line(self._text.offset(number) or 0)}"
 
 
 def _faces_of_solids(text: StepText) -> Iterable[tuple[int, set[int]]]:

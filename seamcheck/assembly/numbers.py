@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from seamcheck.assembly.owners import owner_name
 from seamcheck.assembly.text import StepText
+from seamcheck.catalogue.say import say
 
 _HUGE = re.compile(  # 1e15 mm are a million kilometres
     rb"(?<=[(,\s])[-+]?(?:\d+\.?\d*[Ee]\+?0*(?:1[5-9]|[2-9]\d|[1-9]\d\d+)|[1-9]\d{15,}\.?\d*)(?=\s*[,)])"
@@ -45,13 +46,9 @@ class AbsurdNumbers:
 
     def sentence(self, name: str) -> str:
         """What a designer should know; ``name`` is the file's."""
-        named = [repr(owner) for owner in self.owners if owner]
-        of = f", of {' and '.join(named[:3])}" if named else ""
-        many = f"{self.count} coordinates or sizes" if self.count > 1 else "a coordinate or size"
-        return (
-            f"{name!r} has {many} that no model has (line {self.line}{of}): it is damaged. Check the body in CAD and "
-            "export the file again."
-        )
+        named = ", ".join([repr(owner) for owner in self.owners if owner][:3])
+        products = {"products": named} if named else {}
+        return say("file.absurd", file=repr(name), count=self.count, line=self.line, **products)
 
 
 def absurd_numbers(text: StepText) -> AbsurdNumbers | None:

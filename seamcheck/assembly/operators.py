@@ -16,6 +16,7 @@ import numpy as np
 
 from seamcheck.assembly.owners import decoded
 from seamcheck.assembly.text import StepText, without_strings
+from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
 
 _MARK = "placed by operator {}"
@@ -67,11 +68,7 @@ class Operator:
 
 def odd_placement(name: str, line: int) -> NotReviewed:
     """The refusal of a part that is mirrored or scaled in a way that is not followed."""
-    return NotReviewed(
-        "unsupported",
-        f"{name!r} has a part that is placed mirrored or scaled (line {line}) in a way that is not followed here, and "
-        "that the CAD kernel leaves out. Make the mirrored or scaled part a body of its own in CAD and export again.",
-    )
+    return refused("unsupported", "unsupported.placement", file=repr(name), line=line)
 
 
 def marked(name: str, text: StepText) -> tuple[StepText, dict[str, Operator]]:

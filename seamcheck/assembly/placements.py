@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from seamcheck.assembly.text import StepText
+from seamcheck.catalogue.say import Value, say
 
 _BODIES = (b"ADVANCED_BREP_SHAPE_REPRESENTATION", b"FACETED_BREP_SHAPE_REPRESENTATION")
 _USAGES = (
@@ -23,11 +24,7 @@ def lost_placements(name: str, text: StepText) -> list[str]:
     ]
     if not lost:
         return []
-    parts = "one part" if len(lost) == 1 else f"{len(lost)} parts"
-    return [
-        f"{name!r} places {parts} by damaged records (line {text.line(lost[0])}); they may stand in the "
-        "wrong place. Export it again."
-    ]
+    return [say("file.placements-lost", file=repr(name), count=len(lost), line=text.line(lost[0]))]
 
 
 def lost_owners(name: str, text: StepText) -> list[str]:
@@ -55,10 +52,8 @@ def lost_owners(name: str, text: StepText) -> list[str]:
     for keyword in _BODIES:
         for number, offset in text.records_of(keyword):
             if number not in tied:
-                return [
-                    f"{name!r} has bodies that belong to no product (#{number} on line {text.line(offset)}): their "
-                    "name is lost, and they may stand in the wrong place. Export it again."
-                ]
+                where: dict[str, Value] = {"record": f"#{number}", "line": text.line(offset)}
+                return [say("file.owners-lost", file=repr(name), **where)]
     return []
 
 

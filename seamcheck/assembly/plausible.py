@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from seamcheck.errors import NotReviewed
+from seamcheck.catalogue.say import Value, refused, say
 
 SMALLEST_MM = 1.0  # no welded part is smaller; DESIGN: 8 to 600 mm are common
 LARGEST_MM = 5000.0
@@ -15,11 +15,8 @@ _COMMON_COVER_MM = (0.5, 6.0)
 _USUAL_COVER_MM = 2.0
 
 _FACTORS = {  # the most frequent mistakes first
-    1e-3: "millimetres had been taken for metres", 1e3: "metres had been taken for millimetres",
-    1 / 25.4: "millimetres had been taken for inches", 25.4: "inches had been taken for millimetres",
-    1 / 304.8: "millimetres had been taken for feet", 304.8: "feet had been taken for millimetres",
-    0.1: "millimetres had been taken for centimetres", 10.0: "centimetres had been taken for millimetres",
-    1e-6: "millimetres had been taken for metres twice", 1e6: "metres had been taken for millimetres twice",
+    1e-3: "mm-as-m", 1e3: "m-as-mm", 1 / 25.4: "mm-as-in", 25.4: "in-as-mm", 1 / 304.8: "mm-as-ft", 304.8: "ft-as-mm",
+    0.1: "mm-as-cm", 10.0: "cm-as-mm", 1e-6: "mm-as-m-twice", 1e6: "m-as-mm-twice",
 }  # fmt: skip
 
 
@@ -38,12 +35,9 @@ def check_scale(sizes: Sequence[tuple[float, str]], unit: str) -> list[str]:
     second = ordered[min(1, len(ordered) - 1)]  # cover and base are two: one huge body alone is clutter
     for size, name in (second, largest):
         if (size > LARGEST_MM and (size, name) == second) or largest[0] < SMALLEST_MM:
-            raise NotReviewed("scale-suspect", _message(size, name, unit))
-    return [
-        f"{name!r} measures {_in_words(size)}, far more than a welded housing; it is taken as it is."
-        for size, name in ordered
-        if size > LARGEST_MM
-    ]
+            said = _said(size, _likely_factor(size), unit)
+            raise refused("scale-suspect", "scale-suspect.size", part=repr(name), **said)
+    return [say("file.large", part=repr(name), size=_in_words(size)) for size, name in ordered if size > LARGEST_MM]
 
 
 def odd_size(sizes: Sequence[tuple[float, str]], unit: str) -> str:
@@ -57,11 +51,7 @@ def odd_size(sizes: Sequence[tuple[float, str]], unit: str) -> str:
     if len(ordered) < 2 or _COMMON_MM[0] <= ordered[1][0] <= _COMMON_MM[1]:
         return ""
     size, name = ordered[1]
-    factor = _likely_factor(size)
-    return (
-        f"{name!r} measures {_in_words(size)}: if it should be {_in_words(size * factor)}, "
-        f"{_mistake(factor, unit)}. Then set the length unit on export and export again."
-    )
+    return say("any.size", part=repr(name), **_said(size, _likely_factor(size), unit))
 
 
 def check_cover(thickness: float, largest: tuple[float, str], unit: str) -> None:
@@ -80,32 +70,23 @@ def check_cover(thickness: float, largest: tuple[float, str], unit: str) -> None
     if not fitting:
         return
     factor = min(fitting, key=lambda factor: abs(math.log(thickness * factor / _USUAL_COVER_MM)))
-    raise NotReviewed(
-        "scale-suspect",
-        f"{name!r} measures {_in_words(size)}, with a cover {thickness:.2g} mm thick over the seam: too thin to be "
-        f"moulded and welded. A factor of {factor:.6g} would make it {_in_words(size * factor)}: "
-        f"{_mistake(factor, unit)}. Set the length unit on export and export again; if the size is right, name the "
-        "parts with --cover and --base.",
-    )
+    said = {"thickness": f"{thickness:.2g} mm", **_said(size, factor, unit)}
+    raise refused("scale-suspect", "scale-suspect.cover", part=repr(name), **said)
 
 
-def _message(size: float, name: str, unit: str) -> str:
-    factor = _likely_factor(size)
-    return (
-        f"{name!r} measures {_in_words(size)}, which no welded housing does. A factor of {factor:.6g} would "
-        f"make it {_in_words(size * factor)}: {_mistake(factor, unit)}. Set the length unit on export and export again."
-    )
+def _said(size: float, factor: float, unit: str) -> dict[str, Value]:
+    """What a sentence tells of a size (mm) and of the mistake that a factor stands for."""
+    declared = say("any.unit", unit=unit) if unit else say("any.no-unit")
+    return {
+        "size": _in_words(size), "factor": f"{factor:.6g}", "better": _in_words(size * factor),
+        "mistake": _FACTORS[factor], "declared": declared,
+    }  # fmt: skip
 
 
 def _likely_factor(size: float) -> float:
     """The most frequent mistake that makes a size common, else the one that makes it least strange."""
     common = [factor for factor in _FACTORS if _COMMON_MM[0] <= size * factor <= _COMMON_MM[1]]
     return common[0] if common else min(_FACTORS, key=lambda factor: _strangeness(size * factor))
-
-
-def _mistake(factor: float, unit: str) -> str:
-    declares = f"the file declares {unit}" if unit else "the file declares no length unit"
-    return f"it is as if {_FACTORS[factor]} ({declares})"
 
 
 def _is_common(thickness: float, size: float) -> bool:

@@ -33,6 +33,8 @@ from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Placing, Product, placed_products
 from seamcheck.assembly.source import Given, Source, read_source
 from seamcheck.assembly.text import StepText
+from seamcheck.catalogue.message import message_of
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 
 _KERNEL_WORDS = ("SOLID", "SHELL", "FACE", "COMPOUND", "COMPSOLID")  # how the kernel calls a shape without a product
@@ -64,7 +66,7 @@ class _Known:
 def read_files(paths: Sequence[Path | Given], progress: Callable[[str], None]) -> Assembly:
     """All placed bodies of the files, in mm, in one frame."""
     if not paths:
-        raise NotReviewed("empty", "No file was named. Name one assembly, or a cover and a base.")
+        raise refused("empty", "empty.none")
     reading = _Reading()
     for path in paths:
         _add_file(reading, read_source(path), progress)
@@ -116,10 +118,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     placing = partial(_placing, operators, unit.mm)
     products, repaired = _products(source, text, unit, listed, progress, placing)
     if repaired:
-        sentence = (
-            f"{source.name!r} was read with all repairs of the CAD kernel, because its bodies are not sound without "
-            "them. What is measured on a repaired face can be wrong; check the bodies in CAD."
-        )
+        sentence = say("file.repaired", file=repr(source.name))
         reading.notes.append(sentence)
         reading.doubts.append(sentence)
     index = len(reading.files)
@@ -131,7 +130,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
         reading.products += 1
         for known in bodies:
             if absurd is not None and not known.body.sound and {product.path[-1], ""} & {*absurd.owners}:
-                known = _left_out(known, f"Some of its coordinates make no sense (line {absurd.line}); it is left out.")
+                known = _left_out(known, say("part.absurd", line=absurd.line))
             part = _placed(product, known, f"p{len(reading.parts) + 1}", index)
             part = replace(part, product=reading.products)
             part = _unless_twice(reading, part, product, known.body)
@@ -139,7 +138,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
             if part.kind == "solid":
                 reading.sizes.append((known.body.size * _scale(product), part.name or part.id))
             if not known.body.sound:
-                doubts = [f"{part.name or part.id!r}: {note}" for note in known.body.notes]
+                doubts = [say("part.said", part=repr(part.name or part.id), notes=[note]) for note in known.body.notes]
                 reading.doubts += doubts
                 for sentence in doubts:
                     _remark(progress, sentence)
@@ -280,14 +279,14 @@ def _placed(product: Product, known: _Known, identity: str, file: int) -> Part:
     if mirrored or abs(scale - 1.0) > 1e-9:  # the location of a shape can hold neither
         shape = BRepBuilderAPI_Transform(body.shape, move, True).Shape()
         if mirrored:
-            notes.append("Placed mirrored.")
+            notes.append(say("part.mirrored"))
         if abs(scale - 1.0) > 1e-9:
-            notes.append(f"Placed with a scale of {scale:.6g}.")
+            notes.append(say("part.scaled", scale=f"{scale:.6g}"))
     else:
         shape = body.shape.Moved(product.location)
     if body.opening is not None:
         point = gp_Pnt(*body.opening).Transformed(move)
-        notes.append(f"It is open near ({point.X():.1f}, {point.Y():.1f}, {point.Z():.1f}) mm.")
+        notes.append(say("part.open-near", place=f"{point.X():.1f}, {point.Y():.1f}, {point.Z():.1f}"))
     colour = product.instance_colour or known.colour or product.inherited_colour
     faces = sum(1 for _ in explore(shape, TopAbs_FACE))
     return Part(
@@ -317,8 +316,9 @@ def _unless_twice(reading: _Reading, part: Part, product: Product, body: Body) -
     if not equal:
         return part
     first = f"{equal[0].name or equal[0].id!r} ({equal[0].id})"
-    note = f"It stands in the same place as {first} and has the same shape; it is left out."
-    reading.doubts.append(f"{part.name or part.id!r} ({part.id}): {note} Delete one of them in CAD.")
+    note = say("part.twice", first=first)
+    doubt = say("part.twice.doubt", part=f"{part.name or part.id!r} ({part.id})", first=first)
+    reading.doubts.append(doubt)
     return replace(part, kind="other", solids=0, notes=(*part.notes, note))
 
 
@@ -327,14 +327,11 @@ def _check_bodies(reading: _Reading) -> None:
     solids = [part for part in reading.parts if part.kind == "solid"]
     odd = [part for part in reading.parts if part.kind == "other"]
     if len(solids) < 2 and odd:
-        code = "unsupported" if "triangles" in odd[0].notes[-1] else "unreadable"
-        raise NotReviewed(code, f"{odd[0].name or odd[0].id!r}: {odd[0].notes[-1]} Export it again as exact solids.")
+        last = odd[0].notes[-1]
+        code = "unsupported" if message_of(last).key == "part.triangles" else "unreadable"
+        raise refused(code, "any.body", part=repr(odd[0].name or odd[0].id), notes=[last])
     if len(solids) < 2 and reading.damage:
         raise NotReviewed("unreadable", reading.damage[0])
     if not solids:
-        raise NotReviewed(
-            "no-solid",
-            "The model holds sheet bodies or loose faces only; a seam needs solids. Close and sew the bodies "
-            "in CAD, then export solids.",
-        )
+        raise refused("no-solid", "no-solid.sheets")
     reading.notes += check_scale(reading.sizes, reading.files[0].length_unit)

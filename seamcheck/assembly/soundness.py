@@ -24,6 +24,8 @@ from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
+from seamcheck.catalogue.say import say
+
 LOOSE_MM = 0.02  # a fifth of the smallest gap that matters in a seam
 _MOST_OUTLINES = 8  # the check of one face is quadratic in its outlines; others rely on the tolerance
 _Point = tuple[float, float, float]
@@ -57,16 +59,10 @@ class Flaws:
         """Sentences; none for a sound body."""
         found = []
         if not self.loose <= LOOSE_MM:  # NaN counts too
-            found.append(
-                f"Its faces, edges and corners miss each other by up to {self.loose:.3g} mm; what is "
-                "measured there can be that far off."
-            )
+            found.append(say("part.loose", gap=f"{self.loose:.3g} mm"))
         if self.broken:
-            where = f", the first near ({', '.join(f'{x:.1f}' for x in self.place)})" if self.place else ""
-            found.append(
-                f"{len(self.broken)} of its {self.faces} faces have a damaged outline{where}; what is measured "
-                "there can be wrong."
-            )
+            where = {"place": ", ".join(f"{x:.1f}" for x in self.place)} if self.place else {}
+            found.append(say("part.outlines", broken=len(self.broken), faces=self.faces, **where))
         return tuple(found)
 
 

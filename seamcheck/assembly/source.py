@@ -13,6 +13,7 @@ from pathlib import Path
 from seamcheck.assembly.disguise import what_it_is
 from seamcheck.assembly.names import readable
 from seamcheck.assembly.parts import ModelFile
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 
 LARGEST_MB = 1000.0  # about a million faces; the kernel needs some twenty times the size of the file as memory
@@ -77,11 +78,8 @@ def _read_steady(path: Path, largest_mb: float) -> bytes:
     except OSError as error:
         raise NotReviewed("unreadable", _why_not(name, error)) from error
     except ValueError as error:  # a path with a NUL in it
-        raise NotReviewed("unreadable", f"{name!r} can't be the name of a file.") from error
-    raise NotReviewed(
-        "unreadable",
-        f"{name!r} changes while it is read. Wait until the export or copy is done and try again.",
-    )
+        raise refused("unreadable", "unreadable.name", file=repr(name)) from error
+    raise refused("unreadable", "unreadable.changes", file=repr(name))
 
 
 def _refuse_special(path: Path, largest_mb: float) -> None:
@@ -89,55 +87,42 @@ def _refuse_special(path: Path, largest_mb: float) -> None:
     name = readable(path.name or str(path))
     facts = os.stat(path)
     if stat.S_ISDIR(facts.st_mode):
-        raise NotReviewed(
-            "unreadable",
-            f"{name!r} is a folder. Name the STEP file in it, or use `seamcheck scan` for all of them.",
-        )
+        raise refused("unreadable", "unreadable.folder", file=repr(name))
     if not stat.S_ISREG(facts.st_mode):
-        raise NotReviewed("unreadable", f"{name!r} is a device or a pipe. Save the model as a file and name that.")
+        raise refused("unreadable", "unreadable.device", file=repr(name))
     if facts.st_size > largest_mb * 1e6:
-        raise NotReviewed(
-            "unsupported",
-            f"{name!r} has {facts.st_size / 1e6:.0f} MB; more than {largest_mb:.0f} MB are not read. Export "
-            "only the cover, the base and what lies beside the seam.",
-        )
+        size = facts.st_size / 1e6
+        raise refused("unsupported", "unsupported.large", file=repr(name), size=size, most=largest_mb)
 
 
 def _why_not(name: str, error: OSError) -> str:
     if error.errno == errno.ENOENT:
-        return f"There is no file {name!r}. Check the name and the folder."
+        return say("unreadable.absent", file=repr(name))
     if error.errno in (errno.EACCES, errno.EPERM):
-        return f"{name!r} can't be opened: no permission to read it. Ask its owner for it."
+        return say("unreadable.permission", file=repr(name))
     if error.errno == errno.ENAMETOOLONG:
-        return f"{name[:60]!r}... is too long for the name of a file."
-    return f"{name!r} can't be read: {error.strerror or error}."
+        return say("unreadable.long-name", file=repr(name[:60]))
+    return say("unreadable.error", file=repr(name), error=str(error.strerror or error))
 
 
 def _step_text(name: str, raw: bytes) -> tuple[bytes, tuple[str, ...]]:
     """The text from ISO-10303-21 on, after checking that it is STEP text to its end; and doubts about that end."""
     if not raw.strip(b"\0 \t\r\n"):
-        raise NotReviewed("empty", f"{name!r} is empty: it has no text. Export the model again.")
+        raise refused("empty", "empty.text", file=repr(name))
     other = what_it_is(raw)
     if other is not None:
-        raise NotReviewed("not-step", f"{name!r} is {other}")
+        raise refused("not-step", f"not-step.{other}", file=repr(name))
     text = raw[len(_BYTE_ORDER_MARK) :] if raw.startswith(_BYTE_ORDER_MARK) else raw
     start = text[:4096].find(_START)
     if start < 0:
-        raise NotReviewed(
-            "not-step",
-            f"{name!r} is not a STEP file: it doesn't begin with ISO-10303-21. Export the model as STEP "
-            "(AP203, AP214 or AP242).",
-        )
+        raise refused("not-step", "not-step.start", file=repr(name))
     # what stands before the start is blanked out, its line breaks kept: line numbers stay those of the file
     whole = b"\n" * text[:start].count(b"\n") + text[start:]
     if text.rfind(_END) > start:
         return whole, ()
     if text.rfind(_END_OF_SECTION) <= text.rfind(_LAST_SECTION):
-        raise NotReviewed(
-            "unreadable",
-            f"{name!r} is cut off: its last line END-ISO-10303-21 is missing. Copy or export it again.",
-        )
-    doubt = f"{name!r} ends without its last line END-ISO-10303-21: it may be cut off. Copy or export it again."
+        raise refused("unreadable", "unreadable.cut", file=repr(name))
+    doubt = say("file.cut", file=repr(name))
     return whole[: whole.rfind(_END_OF_SECTION)] + _END_OF_SECTION + b"\n" + _END + b";\n", (doubt,)
 
 

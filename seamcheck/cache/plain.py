@@ -7,7 +7,10 @@ from collections.abc import Mapping
 from dataclasses import fields, is_dataclass
 from typing import Any
 
+import msgspec
 import numpy as np
+
+from seamcheck.catalogue.message import Message, Sentence
 
 MOST_ARRAY_BYTES = 100_000_000
 """Of an array of words: a long word that is named many times unpacks to much more than it takes."""
@@ -27,6 +30,8 @@ def plain(value: Any, things: Mapping[str, type]) -> Any:
     ------
     TypeError : anything else
     """
+    if isinstance(value, Sentence):
+        return {_KIND: "sentence", "of": msgspec.to_builtins(value.message)}
     if value is None or isinstance(value, bool | int | str):
         return value
     if isinstance(value, np.generic):
@@ -61,6 +66,8 @@ def restored(value: Any, things: Mapping[str, type]) -> Any:
         return {key: restored(item, things) for key, item in value.items()}
     if kind == "tuple":
         return tuple(restored(item, things) for item in value["of"])
+    if kind == "sentence":
+        return Sentence.of(msgspec.convert(value["of"], Message))
     if kind == "array":
         raw = base64.b64decode(value["data"], validate=True)
         return np.frombuffer(raw, dtype=np.dtype(value["dtype"])).reshape(value["shape"]).copy()

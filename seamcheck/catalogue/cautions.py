@@ -5,19 +5,32 @@ from __future__ import annotations
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.words import fill
 
-CAUTIONS: tuple[str, ...] = (
-    "This is a geometric and rule-of-thumb pre-check of CAD data. It is not an approval, not a weld-process "
-    "qualification and not a substitute for trials, testing and the judgement of qualified persons.",
-    "Laser sources for plastic welding are normally Class 4 in the sense of IEC 60825-1: direct and "
-    "diffusely reflected radiation endangers eyes and skin and can ignite material; the radiation is mostly "
-    "invisible. Welding belongs in an interlocked enclosure, with a laser-safety officer where required.",
-    "Heating plastics releases fumes and possibly toxic decomposition products (PVC, fluoropolymers, POM, "
-    "flame retardants): extraction is needed. Clamps and presses crush: machine safety rules apply.",
-    "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process and "
-    "their own standards.",
-    "Material and limit values are partly typical values or from memory; verify them against your own "
-    "measurements. Local law, codes and licensed practice take precedence. No warranty.",
-)
+CAUTION_TEXTS: dict[str, str] = {
+    "caution.pre-check": (
+        "This is a geometric and rule-of-thumb pre-check of CAD data. It is not an approval, not a weld-process "
+        "qualification and not a substitute for trials, testing and the judgement of qualified persons."
+    ),
+    "caution.laser": (
+        "Laser sources for plastic welding are normally Class 4 in the sense of IEC 60825-1: direct and diffusely "
+        "reflected radiation endangers eyes and skin and can ignite material; the radiation is mostly invisible. "
+        "Welding belongs in an interlocked enclosure, with a laser-safety officer where required."
+    ),
+    "caution.fumes-and-clamps": (
+        "Heating plastics releases fumes and possibly toxic decomposition products (PVC, fluoropolymers, POM, flame "
+        "retardants): extraction is needed. Clamps and presses crush: machine safety rules apply."
+    ),
+    "caution.critical-parts": (
+        "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process and their "
+        "own standards."
+    ),
+    "caution.values": (
+        "Material and limit values are partly typical values or from memory; verify them against your own "
+        "measurements. Local law, codes and licensed practice take precedence. No warranty."
+    ),
+}
+"""Key -> one of them, in the order in which they are told."""
+
+CAUTIONS: tuple[str, ...] = tuple(CAUTION_TEXTS.values())
 
 SHORT_CAUTION = (
     "A pre-check of CAD data, never an approval: it replaces no trial weld, no test and no qualified "
@@ -30,6 +43,7 @@ CAUTION_LINE = "A pre-check, never an approval. Class 4 lasers, clamps and fumes
 RULE_OFF, NO_RIB, SCAN_FIELD = "not-checked.rule-off", "not-checked.no-rib", "not-checked.scan-field"
 
 REMARKS: dict[str, str] = {
+    **CAUTION_TEXTS,
     "not-checked.nothing": "Everything: the model was not reviewed.",
     RULE_OFF: "{rule}: switched off in the settings.",
     "not-checked.travel-in-sections": (

@@ -141,8 +141,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "light_enters_inner",
             "light on the cover's top, inner edge",
             "mm",
-            "Where the light from the scanner to the inner edge of the rib's top enters the cover, with its cone: "
-            "distance from P along u, negative on the inner side.",
+            "Where the light's inner edge enters the cover, with its cone, bent there: distance from P along u, "
+            "negative on the inner side. The light is as wide as the spot, or as the rib's top where no spot is given.",
         ),
         Quantity(
             "light_enters_outer",
@@ -151,12 +151,19 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "As light_enters_inner, for the outer edge.",
         ),
         Quantity(
+            "light_width",
+            "width of the light at the rib",
+            "mm",
+            "Width of the light in the section at the level of the rib's top: the spot's over the cosine of the "
+            "light's lean in the section; the rib's where no spot is given.",
+        ),
+        Quantity(
             "light_clear",
             "light reaching the rib from the scanner",
             "1",
-            "Share of rays from the scanner to the middle and both edges of the rib's top, and round the "
-            "rim of "
-            "its cone, that enter through the cover's light-side face and meet no part before.",
+            "Share of rays from the scanner to the middle and both edges of the light at the level of the rib's top "
+            "(as wide as the spot, or as the rib where none is given), and round the rim of its cone, that enter "
+            "through the cover's light-side face and meet no part before.",
             decimals=2,
         ),
         Quantity(
@@ -172,9 +179,9 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "area for the clamp",
             "mm²",
             "Area, seen along the light, of light-side faces of the cover that are level all over (within 5°, at any "
-            "height, tops of bosses as well) from the edge of what the light takes (the rib's top and the beam margin; "
-            "from a scanner refracted at the cover's top, with its cone) out to the clamp's reach, with nothing "
-            "of any part standing on or over them up to the clamp's height.",
+            "height, tops of bosses as well) from the edge of what the light takes (the spot, or the rib's top where "
+            "none is given, and the beam margin; from a scanner refracted at the cover's top, with its cone) out to "
+            "the clamp's reach, with nothing of any part standing on or over them up to the clamp's height.",
             per="interface",
             decimals=1,
         ),
@@ -204,12 +211,20 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             decimals=3,
         ),
         Quantity(
-            "tool_setback",
-            "clearance of a tall clamp",
+            "tool_setback_inner",
+            "clearance of a tall clamp, inner side",
             "mm",
-            "How far an upright side of the clamp must stand back from what the light takes of the cover's top so as "
-            "not to shade it: height of the clamp times the tangent of the light's largest angle and the beam's "
-            "half-angle together.",
+            "How far an upright side of the clamp on the inner side must stand back from what the light takes of the "
+            "cover's top so as not to shade it: height of the clamp times the tangent of the beam's half-angle and the "
+            "light's largest lean from that side together; 0 where the light leans away from it everywhere.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "tool_setback_outer",
+            "clearance of a tall clamp, outer side",
+            "mm",
+            "As tool_setback_inner, for a clamp on the outer side.",
             per="interface",
             decimals=2,
         ),

@@ -92,10 +92,10 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Shadow on the rib",
         MUST_FIX,
         "below",
-        "Seen from the scanner, the whole width of the rib lies free behind the cover's light-side face.",
+        "From the scanner, the whole width of the light comes freely to the cover's light-side face over the rib.",
         "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
         "assumption",
-        "All rays of the cone, at the middle and both edges of the rib.",
+        "All rays of the cone, at the middle and both edges of the spot, or of the rib where no spot is given.",
         (Setting("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
         (
             Check(
@@ -352,6 +352,9 @@ NEEDS: dict[str, str] = {
 
 REPLACED_BY: dict[str, str] = {
     "trap-corner": "trap-side",
+    "clamp-tilt": "clamp-land",  # of a land that is too narrow all along, the tilt says nothing more
+    "clamp-reach": "clamp-land",
+    "rib-hole": "cover-hole",  # a screw's hole goes through both
     "overhang": "support-offset",
     "sink-travel": "rib-height",  # where the floor of the flash trap is what the cover meets
 }

@@ -5,12 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 import msgspec
+from msgspec import UNSET, UnsetType
 
 from seamcheck.catalogue.field_types import Count, Real
 from seamcheck.catalogue.units import shown
-
-NOTE = "note"
-"""Key of a sentence that has none of its own."""
 
 
 class Amount(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
@@ -29,8 +27,42 @@ Args = Mapping[str, Amount | str]
 
 
 class Message(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """One sentence: its key, what goes into it, and its English text."""
+    """One sentence: its key, what goes into it, and its English text.
+
+    ``parts`` are sentences within it: name of the place -> the sentences that stand there, one after the other.
+    """
 
     key: str
     args: dict[str, Amount | str]
     text: str
+    parts: dict[str, list[Message]] | UnsetType = UNSET
+
+
+class Sentence(str):
+    """English text that knows its key and what was filled in (catalogue/say.py); a plain str to all who only read it.
+
+    Attributes
+    ----------
+    message : the same as a record of the document
+    """
+
+    message: Message
+
+    @classmethod
+    def of(cls, message: Message) -> Sentence:
+        """The text of a message, which remembers it."""
+        sentence = cls(message.text)
+        sentence.message = message
+        return sentence
+
+    def __reduce__(self) -> tuple[object, ...]:
+        return Sentence.of, (self.message,)
+
+
+NOTE = "note"
+"""Key of a sentence that has none of its own, such as one of an earlier version's document."""
+
+
+def message_of(text: str) -> Message:
+    """The record of a sentence; of plain text one that has no key of its own."""
+    return text.message if isinstance(text, Sentence) else Message(NOTE, {}, str(text))

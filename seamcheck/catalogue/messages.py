@@ -6,19 +6,23 @@ table like ``WORDINGS``: ``fill`` makes the sentence from it.
 
 from __future__ import annotations
 
+import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from seamcheck.catalogue.kinds import KINDS
-from seamcheck.catalogue.message import Amount, Args, Message
+from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import Check, Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.words import change_by, fill
+from seamcheck.catalogue.say import Value, sentence
+from seamcheck.catalogue.words import change_by
 
 LOW, HIGH = "low", "high"
 BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
-AT_RISK, OPEN_PLACE, RIB_GONE, AT_PLACE = "at-risk", "seam-open.interrupted", "seam-open.no-rib", "place"
+AT_RISK, OPEN_PLACE, RIB_GONE = "at-risk", "seam-open.interrupted", "seam-open.no-rib"
 NO_COUNTERPART = "seam-open.no-opposite"
+SAME_ELSEWHERE, GROUPED, ALONG_PATHS = "places", "places.grouped", "places.paths"
 
 
 LAP_ROOM, LAP_NARROW = "rib-missing.room", "rib-missing.narrow"
@@ -39,9 +43,9 @@ class Wording:
     harm: str = ""
 
 
-def message(key: str, args: Args) -> Message:
+def message(key: str, args: Mapping[str, Value]) -> Message:
     """The sentence of a key with its values filled in."""
-    return Message(key, dict(args), fill(WORDINGS[key].says, args))
+    return sentence(key, WORDINGS[key].says, args).message
 
 
 def amount_of(value: float, quantity: str) -> Amount:
@@ -53,6 +57,12 @@ def amount_of(value: float, quantity: str) -> Amount:
 def change_of(by: float, unit: str) -> Amount:
     """How much to change, rounded up so that following the advice is enough."""
     return Amount(change_by(by, unit), unit, 2)
+
+
+def significant(value: float, unit: str, digits: int = 3) -> Amount:
+    """A value as it is read to so many digits in all."""
+    places = digits - 1 - math.floor(math.log10(abs(value))) if value else 0
+    return Amount(float(value), unit, min(max(places, 0), 9))
 
 
 def bound_key(rule: Rule, check: Check, side: str) -> str:
@@ -80,10 +90,10 @@ def _wordings() -> dict[str, Wording]:
                     put(f"{key}.{BELOW_ZERO}", Wording(bound.below_zero, bound.remedy, harm))
                 if bound.grave:
                     put(f"{key}.{GRAVE}", Wording(bound.grave_says))
-            for reason, sentence in check.failing_reasons.items():
+            for reason, words in check.failing_reasons.items():
                 other = check.upper or check.lower
                 assert other is not None
-                put(bound_key(rule, check, reason), Wording(sentence, other.remedy, other.harm or rule.harm))
+                put(bound_key(rule, check, reason), Wording(words, other.remedy, other.harm or rule.harm))
     open_seam = RULES["seam-open"]
     put(OPEN_PLACE, Wording("The rib is interrupted for {length}.", open_seam.remedy, open_seam.harm))
     put(RIB_GONE, Wording("The rib is missing for {length}.", open_seam.remedy, open_seam.harm))
@@ -92,11 +102,13 @@ def _wordings() -> dict[str, Wording]:
     put(
         AT_RISK,
         Wording(
-            "{name} is {value} as drawn and holds the limit of {limit}; with the tolerance of ±{tolerance} the worst "
-            "case is {worst_case}, which does not. Of parts spread {spread} over it {share} lie outside."
+            "{name:title} is {value} as drawn and holds the limit of {limit}; with the tolerance of ±{tolerance} the "
+            "worst case is {worst_case}, which does not. Of parts spread {spread} over it {share} lie outside."
         ),
     )
-    put(AT_PLACE, Wording("{text}"))
+    put(SAME_ELSEWHERE, Wording("Broken in the same way, {count} more: {where}."))
+    put(GROUPED, Wording("They are told as one, because there are {count} in all."))
+    put(ALONG_PATHS, Wording("The same holds along {where}."))
     lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."
     room = "The band has room for a rib of {rib} with a flash trap of {trap} on each side."
     narrow = "A rib of {rib} with a flash trap of {trap} on each side needs {needed}: widen the band by {by}."

@@ -163,9 +163,10 @@ MEASURED: dict[str, Quantity] = {
             "clamp_land",
             "clamp land",
             "mm",
-            "Width along u of the cover's light-side face from the edge of the beam corridor (rib top edge "
-            "plus beam margin) toward the cover's free edge, as long as it goes on without edge, step or "
-            "bend of more than 5° (a chamfer or fillet ends it at its start) and nothing lies above it.",
+            "Width along u of the cover's light-side face from the edge of the beam corridor (the spot as it enters "
+            "the cover, with lean and cone, or the rib's top where no spot is given; plus the beam margin) toward the "
+            "cover's free edge, as long as it goes on without edge, step or bend of more than 5° (a chamfer or fillet "
+            "ends it at its start) and nothing lies above it.",
         ),
         Quantity(
             "clamp_tilt",
@@ -224,8 +225,9 @@ MEASURED: dict[str, Quantity] = {
             "beam_clear",
             "light reaching the rib",
             "1",
-            "Share of the rib top's width that light along the beam reaches through exactly one stretch of "
-            "cover and nothing else of the assembly. A hole through the cover counts as clear.",
+            "Share of the light's width (the spot's, or the rib top's where no spot is given) that reaches the rib's "
+            "level along the beam through exactly one stretch of cover and nothing else of the assembly. A hole "
+            "through the cover over the rib counts as clear.",
             decimals=2,
         ),
         Quantity(

@@ -1,4 +1,4 @@
-"""``seamcheck propose``: from parts that lie flat on each other to a weld rib that fits."""
+"""``seamcheck propose``: from parts that lie flat on each other, or a rib that breaks limits, to a rib that fits."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ DIMENSIONS = {
 }
 OUTPUTS = {
     "step": "the proposed model; parts keep names and places",
-    "tools": "the bodies that were cut away, as STEP, to use in your own CAD history",
+    "tools": "the bodies that were cut away or added, as STEP, to use in your own CAD history",
     "dxf": "the dimensioned section as a drawing (needs ezdxf)",
     "json": "the proposal with the review that proves it, for other programs",
     "html": "the review page of the proposed model",
@@ -45,7 +45,7 @@ def _output_options(command: Any) -> Any:
     return command
 
 
-@click.command(cls=SectionedCommand, name="propose", short_help="Propose a weld rib for parts without one.")
+@click.command(cls=SectionedCommand, name="propose", short_help="Propose a weld rib, or mend one.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @_joint_options
 @option("--rib-on", type=click.Choice(["base", "cover"]), default="base", show_default=True, section=JOINT,
@@ -79,19 +79,20 @@ def command(
     debug: bool,
     **options: Any,
 ) -> None:
-    """Propose a weld rib with flash traps for two parts that lie flat on each other.
+    """Propose a weld rib with flash traps for two parts that lie flat on each other, or mend a rib that breaks limits.
 
     MODEL is one assembly or several files that share a frame. The rib is cut out of the base along the whole contact:
     the land beside it is lowered so that the cover can sink, and a flash trap runs on each side. Dimensions are chosen
     for the widest margin to the nearest limit of the rules, then for the least material cut away. The proposed model
     is reviewed as any other; only one that breaks no must-fix limit is called a proposal. Where it does not fit, the
-    answer says where, how many millimetres are missing, and what would help.
+    answer says where, how many millimetres are missing, and what would help. Where a rib stands already, only what
+    breaks a limit is moved: a trap's floor or wall, a lip, the rib's width, the cover over it.
 
     \b
     seamcheck propose housing.step --step proposed.step --dxf section.dxf
     seamcheck propose lid.step case.step --rib-width 1.2 --tools tools.step
 
-    Exit code: 0 proposed, 1 no proposal that holds, 2 not reviewed or wrong use.
+    Exit code: 0 proposed or nothing to do, 1 no proposal that holds, 2 not reviewed or wrong use.
     """
     from seamcheck.pipeline import settings_for
     from seamcheck.proposal import text

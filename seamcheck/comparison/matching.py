@@ -189,6 +189,12 @@ def _pair_of(finding: Finding, alignment: Alignment, is_old: bool) -> JointPair 
 
 
 def _points(finding: Finding, pair: JointPair | None, motion: Rigid, is_old: bool) -> np.ndarray:
+    """(n, 3) mm about 0.5 mm apart along the stretch and along all further places of a finding: see _points_of_one."""
+    spots = [finding, *({**finding, **place} for place in finding.get("places") or ())]
+    return np.concatenate([_points_of_one(spot, pair, motion, is_old) for spot in spots])
+
+
+def _points_of_one(finding: Finding, pair: JointPair | None, motion: Rigid, is_old: bool) -> np.ndarray:
     """(n, 3) mm about 0.5 mm apart along the stretch; where the old seam has moved, its places on the new one."""
     at = finding["at"]
     place = np.zeros((0, 3)) if at is None else np.array([at], dtype=float)

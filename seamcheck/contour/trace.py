@@ -8,19 +8,17 @@ from typing import Any
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import refused
 from seamcheck.contour.contour import Contour, Path
 from seamcheck.contour.holes import without_holes
 from seamcheck.contour.midline import Border, settle, steady
 from seamcheck.contour.skeleton import Chain, skeleton
-from seamcheck.errors import NotReviewed
 from seamcheck.joint import Joint
 from seamcheck.joint.contact import heights_at
 
 _SPACING = 0.2  # mm between nodes, less on narrow ribs
 _STRETCH = 6.0  # band widths: a piece of the band this long without a path has been left out
 _BLURRED = 1.2  # rib widths round a junction in which borders of several ribs count
-
-_NO_LINE = "The faces between cover and base have no centre line that could be followed."
 
 
 def trace_contour(joint: Joint) -> Contour:
@@ -36,7 +34,7 @@ def trace_contour(joint: Joint) -> Contour:
     """
     polygons = list(shapely.get_parts(without_holes(joint.region)[0]))
     if not polygons:
-        raise NotReviewed("no-seam", _NO_LINE)
+        raise refused("no-seam", "no-seam.no-line")
     width = _typical_width(polygons)
     border = Border(shapely.MultiPolygon(polygons))
     rib_top = joint.frame.local(joint.rib.facets(joint.rib_faces, 0.001, 0.1).corners)
@@ -54,7 +52,7 @@ def trace_contour(joint: Joint) -> Contour:
             first, last = (None if mark is None else junctions[names[mark]][:2] for mark in run.marks)
             paths.append(_path(f"c{len(paths) + 1}", run, (first, last), names, border, width, rib_top, joint.up))
     if not paths:
-        raise NotReviewed("no-seam", _NO_LINE)
+        raise refused("no-seam", "no-seam.no-line")
     region = shapely.MultiPolygon(polygons)
     return Contour(tuple(paths), junctions, width, untraced(region, [path.points[:, :2] for path in paths], width))
 

@@ -15,13 +15,13 @@ from seamcheck.assembly.parts import Assembly, ModelFile, Part
 from seamcheck.catalogue.cautions import (
     ALWAYS_ASSUMED,
     ALWAYS_LEFT_OUT,
-    CAUTIONS,
+    CAUTION_TEXTS,
     NO_RIB,
     RULE_OFF,
     SCAN_FIELD,
     remark,
 )
-from seamcheck.catalogue.message import NOTE, Amount, Message
+from seamcheck.catalogue.message import NOTE, Amount, Message, Sentence, message_of
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import OFF, Rule, slack_of
 from seamcheck.document import records
@@ -82,9 +82,15 @@ def not_reviewed_document(
         notes,
         settings,
         verdict=NOT_REVIEWED,
-        reason=records.Reason(code=reason.code, message=reason.message, key=reason.key, args=dict(reason.details)),
+        reason=_reason(reason),
         not_checked=[remark("not-checked.nothing")],
     )
+
+
+def _reason(refusal: NotReviewed) -> records.Reason:
+    said = message_of(refusal.message)
+    key = refusal.code if said.key == NOTE else said.key
+    return records.Reason(code=refusal.code, message=said.text, key=key, args=said.args, parts=said.parts)
 
 
 def schema() -> dict[str, Any]:
@@ -132,15 +138,15 @@ def _plain_document(
         reasons=dict(REASONS),
         assumptions=_assumptions(settings),
         not_checked=not_checked,
-        cautions=list(CAUTIONS),
+        cautions=[remark(key) for key in CAUTION_TEXTS],
         view=UNSET if view is None else view,
     )  # fmt: skip
     return plain(document)
 
 
 def _notes(notes: Sequence[Message | str]) -> list[Message]:
-    """Notes as messages, each once; a mere sentence has no key of its own."""
-    found = [note if isinstance(note, Message) else Message(NOTE, {}, note) for note in notes]
+    """Notes as messages, each once."""
+    found = [note if isinstance(note, Message) else message_of(note) for note in notes]
     return list({note.text: note for note in found}.values())
 
 
@@ -168,7 +174,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
     states = list(tolerance_states(joint, seam))
     keys = _columns(survey.paths)
     chosen: dict[str, Any] = {"rib_on": joint.rib_on, "modelled_state": joint.modelled_state, **joint.extra}
-    interface: Any = dict(sorted(survey.interface.items()))
+    interface: Any = {key: _with_sentence(value) for key, value in sorted(survey.interface.items())}
     return records.JointRecord(
         id=joint.id,
         cover=list(joint.cover),
@@ -193,6 +199,16 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         parts_outside=parts_outside(seam, states),
         **chosen,
     )
+
+
+def _with_sentence(value: Mapping[str, Any]) -> dict[str, Any]:
+    """A value of the whole interface; where a sentence says what was seen there, with that as a message as well."""
+    entry = dict(value)
+    if isinstance(entry.get("why"), Sentence):
+        entry["said"], entry["why"] = entry["why"].message, str(entry["why"].message.text)
+    if "places" in entry:
+        entry["places"] = [_with_sentence(place) for place in entry["places"]]
+    return entry
 
 
 def _seam_faces(joint: JointResult, parts: Mapping[str, Part]) -> records.SeamFaces:
@@ -378,12 +394,21 @@ def _settings(settings: Settings) -> Any:
         cover=settings.cover,
         base=settings.base,
         beam=settings.beam,
-        scanner=None if settings.scanner is None else asdict(settings.scanner),
+        scanner=_scanner(settings),
         clamp=asdict(settings.clamp),
         tolerances=dict(settings.tolerances),
         file=settings.file or None,
         origins=dict(sorted(settings.origins.items())),
     )
+
+
+def _scanner(settings: Settings) -> dict[str, Any] | None:
+    """The scanner, with the index that is taken for the cover and where that comes from."""
+    if settings.scanner is None:
+        return None
+    of_material = settings.optics.get("", (None, None))[1]
+    origin = "given" if settings.scanner.index is not None else "assumption" if of_material is None else "material"
+    return {**asdict(settings.scanner), "index": settings.light().index, "index_from": origin}
 
 
 def _assumptions(settings: Settings) -> list[Message]:

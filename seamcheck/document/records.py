@@ -16,7 +16,7 @@ from seamcheck.catalogue.field_types import Count, Point, Real, Share
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
 from seamcheck.catalogue.kinds import KINDS
 from seamcheck.catalogue.known import OF_DEFAULTS
-from seamcheck.catalogue.message import Message
+from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.errors import REASONS as REFUSALS
@@ -83,7 +83,8 @@ class Reason(Record, frozen=True, kw_only=True):
     code: Annotated[str, _one_of(REFUSALS)]
     message: str
     key: Annotated[str, Meta(description="of the sentence, where it has one of its own; else the code")]
-    args: dict[str, Any]
+    args: dict[str, Amount | str]
+    parts: dict[str, list[Message]] | UnsetType = UNSET
 
 
 class Summary(Record, frozen=True, kw_only=True):
@@ -181,6 +182,7 @@ class InterfaceValue(msgspec.Struct, frozen=True, kw_only=True):
     value: Real | None
     at: Point | UnsetType | None = UNSET
     why: str | UnsetType | None = UNSET
+    said: Annotated[Message | UnsetType, Meta(description="the sentence in 'why' with its key")] = UNSET
     faces: list[FaceOf] | UnsetType = UNSET
     places: list[InterfaceValue] | UnsetType = UNSET
     length: Real | UnsetType | None = UNSET
@@ -364,6 +366,6 @@ class Document(Record, frozen=True, kw_only=True):
     reasons: Annotated[dict[str, str], Meta(description="codes in 'why' and their meaning")]
     assumptions: Annotated[list[Message], Meta(description="what the review takes for granted, under its settings")]
     not_checked: list[Message]
-    cautions: Texts
+    cautions: list[Message]
     view: View | UnsetType = UNSET
     run: Run | UnsetType = UNSET

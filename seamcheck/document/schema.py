@@ -83,7 +83,7 @@ def finding_schemas() -> dict[str, Any]:
 
 def plain_schema(content: Any) -> Any:
     """A part of the schema without what repeats the code: details of docstrings, titles, keys, far bounds."""
-    if isinstance(content, list):
+    if isinstance(content, list | tuple):
         return [plain_schema(item) for item in content]
     if not isinstance(content, dict):
         return content

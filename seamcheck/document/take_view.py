@@ -51,7 +51,7 @@ def take_view(surveyed: Sequence[tuple[Joint, Contour, Survey]]) -> dict[str, An
 
 def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
     """Facets of all bodies near the seam; bodies beside cover and base have owners of their own."""
-    measured = near_facets(joint, contour, reach)
+    measured = near_facets(joint, contour, reach, 0.0)
     mine = measured.owner != OTHER
     corners, owners, faces = [measured.corners[mine]], [measured.owner[mine]], [measured.face[mine]]
     zone = zone_around([path_line(path) for path in contour.paths], reach)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from seamcheck.catalogue.cautions import ALWAYS_ASSUMED, remark
+from seamcheck.catalogue.cautions import ALWAYS_ASSUMED, CAUTION_TEXTS, remark
 from seamcheck.catalogue.kinds import FLAT_LAP, WELD_RIB
 from seamcheck.catalogue.message import NOTE
 from seamcheck.document.records import SCHEMA_VERSION, SettingsRecord
@@ -50,6 +50,7 @@ def _from_1(document: dict[str, Any]) -> dict[str, Any]:
         "findings": [_finding(finding) for finding in document["findings"]],
         "assumptions": [_plain(remark(key)) for key in ALWAYS_ASSUMED],
         "not_checked": _said(document["not_checked"]),
+        "cautions": [_plain(remark(key)) for key in CAUTION_TEXTS],
         "settings": _settings(document["settings"]),
     }
     if document["reason"] is not None:

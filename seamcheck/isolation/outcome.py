@@ -8,6 +8,7 @@ import time
 from collections.abc import Callable
 from typing import Any
 
+from seamcheck.catalogue.say import Value, refused, say, together
 from seamcheck.errors import NotReviewed
 
 _ADDRESSES_MB = 2000.0  # more addresses than resident memory: libraries map what they never touch
@@ -91,20 +92,15 @@ class Watch:
     def _not_started(self, reason: NotReviewed) -> NotReviewed:
         """The same end before the model was opened, which says something of the machine and nothing of the model."""
         if getattr(reason, "ended_from_outside", False) and reason.code != "crashed":
-            why = "the system ended its process"
+            why: str = say("why.ended")
         elif reason.code == "timeout":
-            why = f"its process was not ready after {self.time_limit_s:g} s"
+            why = say("why.slow", limit=self.time_limit_s or 0.0)
         elif reason.code == "out-of-memory":
-            why = "its process alone needs more memory than it may have"
+            why = say("why.memory")
         else:
-            why = self._why or "its process ended"
+            why = self._why or say("why.process")
         shell = shell_limit_mb()
-        limit = "" if shell is None else f" A memory limit of {shell:.0f} MB is set (ulimit -v)."
-        error = NotReviewed(
-            "not-started",
-            f"This machine could not start the review: {why}.{limit} Nothing is known of the model; try again with "
-            "more memory or time.",
-        )
+        error = refused("not-started", "not-started.process", why=why, **({} if shell is None else {"shell": shell}))
         return ended_from_outside(_with_traceback(error, getattr(reason, "traceback", "")))
 
     @property
@@ -119,33 +115,22 @@ class Watch:
 
     def _hold_to_limits(self, pid: int) -> None:
         if self.time_limit_s is not None and time.monotonic() - self._began > self.time_limit_s:
-            raise NotReviewed(
-                "timeout",
-                f"Not finished after {self.time_limit_s:g} s, while {self.doing}. Give it more time with "
-                "--time-limit, or leave out bodies that have nothing to do with the seam."
-                + self._remark("That may be why: "),
-            )
+            raise refused("timeout", "timeout.limit", limit=self.time_limit_s, stage=self.stage, **self._remark())
         if self.memory_limit_mb is not None and resident_mb(pid) > self.memory_limit_mb:
             raise self._out_of_memory()
 
     def _out_of_memory(self) -> NotReviewed:
-        limit = "the machine has" if self.memory_limit_mb is None else f"the limit of {self.memory_limit_mb:g} MB"
-        if self._shell_is_lower():
-            limit = f"the {shell_limit_mb():.0f} MB that the shell allows (ulimit -v)"
-        return NotReviewed(
-            "out-of-memory",
-            f"More memory was needed than {limit}, while {self.doing}. Allow more with --memory-limit, or "
-            "leave out bodies that have nothing to do with the seam." + self._remark("That may be why: "),
-        )
+        said: dict[str, Value] = {"stage": self.stage, **self._remark()}
+        shell = shell_limit_mb()
+        if self._shell_is_lower() and shell is not None:
+            return refused("out-of-memory", "out-of-memory.shell", limit=shell, **said)
+        if self.memory_limit_mb is None:
+            return refused("out-of-memory", "out-of-memory.machine", **said)
+        return refused("out-of-memory", "out-of-memory.limit", limit=self.memory_limit_mb, **said)
 
     def _crashed(self, status: int, chatter: str) -> NotReviewed:
         if status == -getattr(signal, "SIGKILL", 0) and status:
-            error = NotReviewed(
-                "out-of-memory",
-                f"The system ended the review while {self.doing}, most likely because the memory of the "
-                "machine ran out. Close other programs, review fewer models at a time, or leave out "
-                "bodies that have nothing to do with the seam.",
-            )
+            error = refused("out-of-memory", "out-of-memory.ended", stage=self.stage)
             return ended_from_outside(_with_traceback(error, chatter))
         how = f"exit status {status}"
         if status < 0:
@@ -153,19 +138,15 @@ class Watch:
                 how = signal.Signals(-status).name
             except ValueError:
                 how = f"signal {-status}"
-        self._why = f"its process ended with {how}"
-        error = NotReviewed(
-            "crashed",
-            f"The CAD kernel crashed while {self.doing} ({how})."
-            + (
-                self._remark()
-                or " The file is probably damaged there: open it in a CAD program, check the bodies and export it "
-                "again as STEP."
-            ),
-        )
-        if self._shell_is_lower():
-            shell = f" A memory limit of {shell_limit_mb():.0f} MB is set (ulimit -v), which may be why."
-            error = ended_from_outside(NotReviewed("crashed", error.message + shell))
+        self._why = say("why.status", how=how)
+        remark = self._remark()
+        key = "crashed.kernel" if remark else "crashed.damaged"
+        error = refused("crashed", key, stage=self.stage, how=how, **remark)
+        shell = shell_limit_mb()
+        if self._shell_is_lower() and shell is not None:
+            error = ended_from_outside(
+                NotReviewed("crashed", together(error.message, say("crashed.shell", shell=shell)))
+            )
         return _with_traceback(error, chatter)
 
     def _shell_is_lower(self) -> bool:
@@ -173,18 +154,15 @@ class Watch:
         shell = shell_limit_mb()
         return shell is not None and (self.memory_limit_mb is None or shell < self.memory_limit_mb + _ADDRESSES_MB)
 
-    def _remark(self, introduction: str = "") -> str:
-        """The first thing that was found odd, as a further sentence; '' where nothing was."""
-        return f" {introduction}{self.remarks[0]}" if self.remarks else ""
+    def _remark(self) -> dict[str, list[str]]:
+        """The first thing that was found odd, for the place ``remark`` of a sentence."""
+        return {"remark": self.remarks[:1]} if self.remarks else {}
 
     def _unexpected(self, kind: str, text: str) -> NotReviewed:
         first = text.strip().splitlines()[0] if text.strip() else "no text"
-        self._why = f"{kind}: {first}".rstrip(".")
-        return NotReviewed(
-            "crashed",
-            f"An unexpected error ended the review while {self.doing}: {kind}: {first}. Run it again with "
-            "--debug to see where.",
-        )
+        error = f"{kind}: {first}".rstrip(".")
+        self._why = say("why.error", error=error)
+        return refused("crashed", "crashed.error", stage=self.stage, error=error)
 
 
 def shell_limit_mb() -> float | None:

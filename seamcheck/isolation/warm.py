@@ -15,7 +15,7 @@ from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import suppress
 from typing import Any
 
-from seamcheck.errors import NotReviewed
+from seamcheck.catalogue.say import refused
 from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.fresh import MEMORY_LIMIT_MB, TIME_LIMIT_S, run_isolated
 from seamcheck.isolation.imports import child_command, child_environment
@@ -123,12 +123,7 @@ class WarmWorkers:
             except _ServerGone as gone:
                 self._go_on()
                 if attempt == 1:
-                    error = NotReviewed(
-                        "not-started",
-                        "This machine could not start the review: the process that starts reviews was ended twice. "
-                        "Check its memory, and limits of the shell (ulimit -v).",
-                    )
-                    raise ended_from_outside(error) from gone
+                    raise ended_from_outside(refused("not-started", "not-started.server")) from gone
         raise AssertionError("unreachable")
 
     def close(self) -> None:

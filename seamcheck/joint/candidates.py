@@ -8,7 +8,8 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.catalogue.kinds import KIND_NAMES, WELD_RIB
+from seamcheck.catalogue.kinds import WELD_RIB
+from seamcheck.catalogue.say import say
 from seamcheck.joint.beam import light_axis
 from seamcheck.joint.constants import (
     BAND_SHARE,
@@ -77,7 +78,7 @@ class Candidate:
     @property
     def describes(self) -> str:
         """What it is, in words."""
-        return f"a band {self.width:.2f} mm wide and {self.length:.0f} mm long ({KIND_NAMES[self.kind]})"
+        return say("any.band", width=self.width, length=self.length, kind=self.kind)
 
     @property
     def share(self) -> float:

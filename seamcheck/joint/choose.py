@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 
 from seamcheck.assembly.parts import Part
-from seamcheck.errors import NotReviewed
+from seamcheck.catalogue.say import refused, say
 from seamcheck.joint.constants import CARRIES, EQUALLY_GOOD, MENTIONED, SAME_LEVEL, THIN
 from seamcheck.joint.names import Names
 from seamcheck.joint.reading import Reading
@@ -126,18 +126,17 @@ def _is_a_joint_of_its_own(reading: Reading, chosen: Sequence[Reading]) -> bool:
 
 
 def _unresolved(reading: Reading, names: Names) -> str:
-    against = " ".join(e.says for e in reading.evidence if e.weight < 1.0)
-    return (
-        f"{names(reading.cover)} on {names(reading.base)} may be another joint and was not reviewed. {against} Name "
-        "the two with --cover and --base"
-    )
+    against = [e.says for e in reading.evidence if e.weight < 1.0]
+    return say("joint.left-out", cover=names(reading.cover), base=names(reading.base), against=against)
 
 
 def _passed_over(reading: Reading, names: Names) -> str:
-    return (
-        f"Not taken for a seam: {names(reading.candidate.carrier)} also carries a band "
-        f"{reading.candidate.length:.0f} mm long that faces {names(reading.candidate.counter)}. Name the two "
-        "with --cover and --base to have it reviewed."
+    candidate = reading.candidate
+    return say(
+        "joint.passed-over",
+        part=names(candidate.carrier),
+        length=candidate.length,
+        opposite=names(candidate.counter),
     )
 
 
@@ -149,19 +148,12 @@ def _by_transparency(first: Reading, second: Reading, parts: Mapping[str, Part],
     if abs(clear[first.cover] - clear[second.cover]) < 0.2:
         return None
     better, worse = (first, second) if clear[first.cover] > clear[second.cover] else (second, first)
-    return replace(
-        better,
-        doubt=f"By geometry {names(worse.cover)} could be the cover as well; {names(better.cover)} is drawn "
-        "see-through (a hint, no proof).",
-    )
+    return replace(better, doubt=say("joint.see-through", other=names(worse.cover), cover=names(better.cover)))
 
 
 def _doubt(first: Reading, second: Reading, names: Names) -> Reading:
-    def say(r: Reading) -> str:
-        return f"{names(r.cover)} as cover on {names(r.base)}, {r.candidate.describes}"
-
-    raise NotReviewed(
-        "ambiguous",
-        f"Two readings are about equally good: {say(first)}; or {say(second)}. "
-        "Say which one with --cover and --base (and --beam, if the light comes from the other side).",
+    one, other = (
+        say("any.reading", cover=names(r.cover), base=names(r.base), band=r.candidate.describes)
+        for r in (first, second)
     )
+    raise refused("ambiguous", "ambiguous.two", first=one, second=other)

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 import numpy as np
 import shapely
 
-from seamcheck.catalogue.kinds import KIND_NAMES
+from seamcheck.catalogue.say import say
 from seamcheck.joint.constants import (
     ALONG,
     AROUND,
@@ -64,51 +64,51 @@ def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
 def _shape(reading: Reading) -> Evidence:
     candidate, beside = reading.candidate, reading.candidate.beside
     if candidate.stands_out:
-        return Evidence(1.0, f"A floor lies {beside.height:.2f} mm lower beside the band: a weld rib.")
-    return Evidence(0.95, f"No trap floor lies beside the band: {KIND_NAMES[candidate.kind]}.")
+        return Evidence(1.0, say("evidence.rib", height=beside.height))
+    return Evidence(0.95, say("evidence.no-floor", kind=candidate.kind))
 
 
 def _course(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     enclosed, length = around(reading, bodies)
     if enclosed >= AROUND:
-        return Evidence(1.0, f"It encloses {enclosed:.0%} of the smaller part's outline.")
+        return Evidence(1.0, say("evidence.encloses", share=100 * enclosed))
     if reading.candidate.stands_out:
         if enclosed > 0.05:
-            return Evidence(1.0, f"It is closed, round {enclosed:.0%} of the smaller part's outline.")
+            return Evidence(1.0, say("evidence.closed", share=100 * enclosed))
         if length >= ALONG:
-            return Evidence(WEAK, "It encloses nothing, but runs along the whole part.")
-        return Evidence(WEAK if named else DOUBTFUL, "It encloses nothing and is shorter than the part.")
+            return Evidence(WEAK, say("evidence.along"))
+        return Evidence(WEAK if named else DOUBTFUL, say("evidence.short"))
     if enclosed > 0.05:
-        return Evidence(DOUBTFUL, f"It is closed, but only round {enclosed:.0%} of the smaller part's outline.")
-    return Evidence(DOUBTFUL if named else AGAINST, "It is an open strip along a side: it encloses nothing.")
+        return Evidence(DOUBTFUL, say("evidence.closed-little", share=100 * enclosed))
+    return Evidence(DOUBTFUL if named else AGAINST, say("evidence.strip"))
 
 
 def _light(reading: Reading) -> Evidence:
     free, thickness = reading.side.free, reading.thickness
     if free < FREE_ENOUGH:
-        return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, "The light's way is not free.")
+        return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
     if thickness > OPAQUE:
         weight = DOUBTFUL if not reading.candidate.stands_out else WEAK
-        return Evidence(weight, f"Light would have to pass {thickness:.1f} mm of plastic.")
+        return Evidence(weight, say("evidence.thick", thickness=thickness))
     if thickness > THIN:
         weight = WEAK if reading.candidate.stands_out else DOUBTFUL
-        return Evidence(weight, f"Light passes {thickness:.1f} mm of plastic, which is much.")
-    return Evidence(1.0, f"Light passes {thickness:.2f} mm of plastic, with a free way over {free:.0%} of it.")
+        return Evidence(weight, say("evidence.rather-thick", thickness=thickness))
+    return Evidence(1.0, say("evidence.light", thickness=thickness, free=100 * free))
 
 
 def _contact(reading: Reading) -> Evidence:
     candidate = reading.candidate
     if candidate.stands_out or abs(candidate.gap) <= ON_EACH_OTHER:
-        return Evidence(1.0, f"The faces are {abs(candidate.gap):.2f} mm apart.")
-    return Evidence(AGAINST, f"The faces are {abs(candidate.gap):.2f} mm apart with no rib between them.")
+        return Evidence(1.0, say("evidence.contact", gap=abs(candidate.gap)))
+    return Evidence(AGAINST, say("evidence.apart", gap=abs(candidate.gap)))
 
 
 def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     largest = max(diagonal(body.box) for body in bodies.values())
     smaller = min(diagonal(bodies[reading.cover].box), diagonal(bodies[reading.base].box))
     if smaller < SMALL * largest and not named:
-        return Evidence(AGAINST, "One of the parts is as small as a screw or a nut beside the others.")
-    return Evidence(1.0, "Both parts are of a housing's size.")
+        return Evidence(AGAINST, say("evidence.small"))
+    return Evidence(1.0, say("evidence.size"))
 
 
 def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
@@ -118,11 +118,11 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     inside = inside.difference(candidate.region.buffer(0.2 * candidate.width))
     points = spread(inside, _PROBES)
     if not len(points):
-        return Evidence(1.0, "Whether it encloses room can't be told.")
+        return Evidence(1.0, say("evidence.room-unknown"))
     from_below = np.column_stack([points, np.full(len(points), candidate.level - _FAR)])
     stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in (reading.cover, reading.base))
     if float(np.mean(np.asarray(stands) == 0)) > THROUGH_HOLE:
-        return Evidence(DOUBTFUL, "Both parts are open within it, so that it closes nothing.")
+        return Evidence(DOUBTFUL, say("evidence.open-within"))
     near = _NEAR_LEVEL * candidate.width
     step = near + np.nan_to_num(candidate.beside.step)  # behind a tongue or a stepped edge
     for away in sorted({-near, near, -step, step}):
@@ -130,8 +130,8 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
         world = candidate.frame.world(np.column_stack([points, level]))
         solid = contains(bodies[reading.cover], world) | contains(bodies[reading.base], world)
         if 1.0 - solid.mean() >= VOID:
-            return Evidence(1.0, "It closes a room.")
-    return Evidence(AGAINST, "What it encloses is solid: there is no room that it could close.")
+            return Evidence(1.0, say("evidence.room"))
+    return Evidence(AGAINST, say("evidence.solid-within"))
 
 
 def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
@@ -148,8 +148,8 @@ def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
 
 def _ring(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     if ring_of_its_own(reading, bodies) is None or len(bodies) < 3:
-        return Evidence(1.0, "Both parts are more than the band itself.")
-    return Evidence(AGAINST, "One of the parts is nothing but the band: a rib or a gasket drawn by itself.")
+        return Evidence(1.0, say("evidence.parts"))
+    return Evidence(AGAINST, say("evidence.ring"))
 
 
 def spread(region: shapely.Geometry, most: int) -> np.ndarray:

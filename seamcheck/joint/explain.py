@@ -8,6 +8,7 @@ from itertools import combinations
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import refused, say, together
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
 from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
@@ -59,12 +60,9 @@ def no_joint(
     )
 
 
-def distance_text(nearest: float, one: str, other: str) -> str:
-    """The refusal of parts that lie apart, with how far apart the nearest are."""
-    return (
-        f"No two parts come close enough to be welded: the nearest, {one} and {other}, are about {nearest:.2f} mm "
-        f"apart, the search stops at {LARGEST_GAP:.2f} mm. Move the cover to its welded position."
-    )
+def too_far(nearest: float, one: str, other: str) -> NotReviewed:
+    """The refusal of parts that lie apart, with how far apart (mm) the nearest are."""
+    return refused("no-contact", "no-contact.apart", one=one, other=other, distance=nearest, most=LARGEST_GAP)
 
 
 def _apart(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
@@ -72,7 +70,7 @@ def _apart(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: 
     away = [(shape_distance(bodies[one].shape, bodies[other].shape)[0], one, other) for one, other in pairs]
     nearest, one, other = min(away, key=lambda found: np.nan_to_num(found[0]))
     if nearest > LARGEST_GAP:
-        return NotReviewed("no-contact", distance_text(nearest, names(one), names(other)))
+        return too_far(nearest, names(one), names(other))
     return None
 
 
@@ -91,11 +89,7 @@ def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names
             and diagonal(bodies[i].box) > SMALL * diagonal(bodies[other].box)
         ]
         if third:
-            return NotReviewed(
-                "unsupported",
-                f"{names(ring)} fills the gap between {names(other)} and {names(third[0])}: a weld rib drawn as a part "
-                "of its own, or a gasket. Unite a rib with the part that it is moulded on, and export again.",
-            )
+            return refused("unsupported", "unsupported.ring", ring=names(ring), one=names(other), other=names(third[0]))
     return None
 
 
@@ -111,13 +105,11 @@ def _run_through_each_other(
         if not volume > THROUGH * min(a.volume, b.volume):
             continue
         way, far = _way_out(a, b)
-        return NotReviewed(
-            "no-seam",
-            f"{names(one)} and {names(other)} are not assembled: they run through each other by {volume:.0f} mm³, "
-            f"about ({', '.join(f'{c:.1f}' for c in (box[:3] + box[3:]) / 2)}). Moved by {far:.2f} mm along {way} "
-            f"{names(other)} would be clear of {names(one)}. Bring both into their assembled position and "
-            "export again.",
-        )
+        place = ", ".join(f"{c:.1f}" for c in (box[:3] + box[3:]) / 2)
+        return refused(
+            "no-seam", "no-seam.through", one=names(one), other=names(other), volume=volume, place=place,
+            distance=far, axis=way,
+        )  # fmt: skip
     return None
 
 
@@ -138,18 +130,8 @@ def _tube(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: N
             if not is_round:
                 continue
             if not is_long:
-                return NotReviewed(
-                    "no-seam",
-                    f"{names(one)} and {names(other)} only face each other all round their sides: a plug or snap fit. "
-                    "Nothing lies on top of each other that light could weld. Give the joint a land with a weld rib "
-                    "under the cover.",
-                )
-            return NotReviewed(
-                "unsupported",
-                f"{names(one)} and {names(other)} meet all round an axis, like a tube in a socket. A "
-                "seam round a cylinder is welded from the side while the part turns; only seams that light from one "
-                "direction reaches are reviewed here.",
-            )
+                return refused("no-seam", "no-seam.plug-round", one=names(one), other=names(other))
+            return refused("unsupported", "unsupported.tube", one=names(one), other=names(other))
     return None
 
 
@@ -174,12 +156,10 @@ def _out_of_light(readings: Sequence[Reading], names: Names) -> NotReviewed | No
         candidate = reading.candidate
         if reading.confidence < _ONLY_LIGHT or candidate.encloses <= 0 or abs(candidate.gap) > ON_EACH_OTHER:
             continue
-        return NotReviewed(
-            "no-seam",
-            f"{names(reading.cover)} is seated on {names(reading.base)} along {candidate.describes}, but no side lets "
-            f"light in: it would have to pass {reading.thickness:.1f} mm of plastic. Weld through a cover of at most "
-            f"{THIN:.0f} mm over the joint, or name cover and base with --cover and --base.",
-        )
+        return refused(
+            "no-seam", "no-seam.dark", cover=names(reading.cover), base=names(reading.base),
+            band=candidate.describes, thickness=reading.thickness, most=THIN,
+        )  # fmt: skip
     return None
 
 
@@ -187,7 +167,7 @@ def _both(one: NotReviewed | None, other: NotReviewed | None) -> NotReviewed | N
     """Two refusals in one."""
     if one is None or other is None:
         return one or other
-    return NotReviewed(one.code, f"{one.message} {other.message}")
+    return NotReviewed(one.code, together(one.message, other.message))
 
 
 def _plug(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed | None:
@@ -199,13 +179,10 @@ def _plug(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Name
         if a.carrier == b.carrier and a.counter == b.counter and a.frame.axes[2] @ b.frame.axes[2] < -0.99:
             play = max((a.gap + b.gap) / 2, 0.0)
             longest = max((r.candidate for r in own if r.pair == one.pair), key=lambda c: c.length)
-            return NotReviewed(
-                "no-seam",
-                f"{names(one.cover)} and {names(one.base)} only face each other at their sides, with {play:.2f} mm of "
-                "play: a plug or snap fit. Nothing lies on top of each other there that light could weld; the longest "
-                f"side face is {longest.width:.2f} mm wide and {longest.length:.0f} mm long. Give the joint a land "
-                "with a weld rib under the cover.",
-            )
+            return refused(
+                "no-seam", "no-seam.plug", one=names(one.cover), other=names(one.base), play=play,
+                width=longest.width, length=longest.length,
+            )  # fmt: skip
     return None
 
 
@@ -227,12 +204,8 @@ def _side_by_side(
     ):
         return None
     nearest = min((abs(r.candidate.gap) for r in readings), default=None)
-    far = "" if nearest is None else f" {nearest:.2f} mm apart"
-    return NotReviewed(
-        "no-seam",
-        f"{names(pair[0])} and {names(pair[1])} stand side by side{far}: only their sides face each other, and no "
-        "cover closes the other part. Move the cover to its assembled position.",
-    )
+    far = {} if nearest is None else {"distance": nearest}
+    return refused("no-seam", "no-seam.side-by-side", one=names(pair[0]), other=names(pair[1]), **far)
 
 
 def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
@@ -243,26 +216,14 @@ def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Na
             continue
         between = [i for i in bodies if i not in reading.pair and _fills_gap(bodies[i], candidate)]
         if between:
-            return NotReviewed(
-                "unsupported",
-                f"{names(between[0])} fills the gap between {names(reading.cover)} and "
-                f"{names(reading.base)}: a weld rib drawn as a part of its own, or a gasket. Unite a rib with the "
-                "part that it is moulded on, and export again.",
-            )
+            return refused(
+                "unsupported", "unsupported.ring", ring=names(between[0]), one=names(reading.cover),
+                other=names(reading.base),
+            )  # fmt: skip
+        both = {"cover": names(reading.cover), "base": names(reading.base)}
         if candidate.gap < 0:
-            return NotReviewed(
-                "no-seam",
-                f"{names(reading.cover)} and {names(reading.base)} are not assembled: flat faces of the two run "
-                f"{-candidate.gap:.2f} mm into each other, with no weld rib between them. Bring both into their "
-                "assembled position.",
-            )
-        return NotReviewed(
-            "no-seam",
-            f"{names(reading.cover)} is not seated on {names(reading.base)}: they face each other along "
-            f"{candidate.describes}, {candidate.gap:.2f} mm apart and with no weld rib between them. Moved by "
-            f"{candidate.gap:.2f} mm the cover would be seated. If a ridge with a sharp edge stands there: give its "
-            "top a flat or a rounding, so that it has a width to measure.",
-        )
+            return refused("no-seam", "no-seam.overlap", **both, depth=-candidate.gap)
+        return refused("no-seam", "no-seam.not-seated", **both, band=candidate.describes, gap=candidate.gap)
     return None
 
 
@@ -284,26 +245,16 @@ def _fills_gap(body: Body, candidate: Candidate) -> bool:
 
 def _nothing(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed:
     if not readings:
-        who = f" between {names(pair[0])} and {names(pair[1])}" if pair else ""
-        return NotReviewed(
-            "no-seam",
-            f"Parts touch, but no band{who} stands out like a weld rib, or runs round like the top of a wall, with a "
-            "free way for the light. Check that cover and base are in their welded position, not side by side.",
-        )
+        who = {"one": names(pair[0]), "other": names(pair[1])} if pair else {}
+        return refused("no-seam", "no-seam.nothing", **who)
     best = list({(r.cover, r.base): r for r in reversed(readings)}.values())[::-1][:_NAMED]
-    told = " ".join(
-        f"{mark} {_candidate(r, names)}" for mark, r in zip(("Nearest to one:", "Then:"), best, strict=False)
-    )
-    return NotReviewed(
-        "no-seam",
-        f"No contact between the parts carries a seam that light from above could weld. {told} Where one of them is "
-        "meant, name it with --cover and --base.",
-    )
+    told = {place: _candidate(r, names) for place, r in zip(("first", "second"), best, strict=False)}
+    return refused("no-seam", "no-seam.none-carries", **told)
 
 
 def _candidate(reading: Reading, names: Names) -> str:
     against = [e.says for e in sorted(reading.evidence, key=lambda e: e.weight) if e.weight < 1.0]
-    return (
-        f"{names(reading.cover)} as cover on {names(reading.base)}, {reading.candidate.describes} (confidence "
-        f"{reading.confidence:.2f}, {CARRIES:.2f} is needed). {' '.join(against)}"
-    )
+    return say(
+        "any.candidate", cover=names(reading.cover), base=names(reading.base), band=reading.candidate.describes,
+        confidence=reading.confidence, needed=CARRIES, **({"against": against} if against else {}),
+    )  # fmt: skip

@@ -9,14 +9,15 @@ import numpy as np
 import shapely
 
 from seamcheck.assembly.parts import Assembly, Part
-from seamcheck.catalogue.kinds import KIND_NAMES, PLAIN_WALL, WELD_RIB
+from seamcheck.catalogue.kinds import PLAIN_WALL, WELD_RIB
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.joint.beam import light_axis
 from seamcheck.joint.candidates import is_free, read_pair
 from seamcheck.joint.choose import choose
 from seamcheck.joint.constants import LARGEST_GAP, SMALL, TOUCHING
 from seamcheck.joint.evidence import weigh
-from seamcheck.joint.explain import distance_text, no_joint
+from seamcheck.joint.explain import no_joint, too_far
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
 from seamcheck.joint.names import Names, named_part
@@ -65,17 +66,11 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     """
     solids = [part for part in assembly.parts if part.kind == "solid"]
     if not solids:
-        raise NotReviewed(
-            "no-solid", "The model holds no solid body. Export cover and base as solids, not as surfaces."
-        )
+        raise refused("no-solid", "no-solid.none")
     bodies = {part.id: Body(part.shape) for part in solids}
     names = Names(assembly, bodies)
     if len(solids) == 1:
-        raise NotReviewed(
-            "single-part",
-            f"The model holds one part only ({names(solids[0].id)}). A seam needs a cover and a base: give the "
-            "assembly, or both files together.",
-        )
+        raise refused("single-part", "single-part.one", part=names(solids[0].id))
     whole = {part.id: part.joined_to for part in assembly.parts if part.joined_to}
     cover, base = (
         named_part(whole.get(wanted, wanted) if wanted else None, solids, option)
@@ -87,7 +82,7 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     if cover or base:
         pairs = [pair for pair in pairs if all(p is None or p.id in pair for p in (cover, base))]
     if not pairs:
-        raise NotReviewed("no-contact", _no_contact(solids, bodies, names))
+        raise _no_contact(solids, bodies, names)
     beam = None if settings.beam is None else np.asarray(settings.beam, dtype=float)
     if beam is not None:
         beam = beam / np.linalg.norm(beam)
@@ -170,11 +165,11 @@ def _axis(reading: Reading, looked: Looked) -> tuple[np.ndarray, str]:
     """(3,) unit vector from the band's part into the other one along the light, and how it was found."""
     z = reading.candidate.frame.axes[2]
     if looked.beam is not None:
-        return looked.beam * np.sign(looked.beam @ z), "The light's direction was given."
+        return looked.beam * np.sign(looked.beam @ z), say("joint.light.given")
     pull = light_axis(looked.bodies[reading.candidate.carrier], reading.candidate.faces, z)
     if pull is None:
-        return z, "The light runs square to the seam faces (the flanks leave the direction open)."
-    return pull, "The light runs along the direction of pull of the rib's flanks."
+        return z, say("joint.light.square")
+    return pull, say("joint.light.pull")
 
 
 def _why(reading: Reading, how: str, names: Names) -> tuple[str, ...]:
@@ -182,20 +177,18 @@ def _why(reading: Reading, how: str, names: Names) -> tuple[str, ...]:
     candidate, side, other = reading.candidate, reading.side, reading.other_side
     cover, base = names(reading.cover), names(reading.base)
     return (
-        f"{names(candidate.carrier)} carries a band {candidate.width:.2f} mm wide and {candidate.length:.0f} mm long "
-        f"that faces {names(candidate.counter)} at {candidate.gap:+.2f} mm: {KIND_NAMES[candidate.kind]}.",
-        f"{cover} is the cover: {side.thickness:.2f} mm thick over the seam, and the way out is free over "
-        f"{side.free:.0%} of it.",
-        f"{base} is the base: "
-        + (
-            f"on its side the light would have to pass {other.thickness:.1f} mm."
-            if is_free(other)
-            else "on its side the way of the light is not free."
+        say(
+            "joint.band", rib=names(candidate.carrier), width=candidate.width, length=candidate.length,
+            opposite=names(candidate.counter), gap=candidate.gap, kind=candidate.kind,
         ),
+        say("joint.cover", cover=cover, thickness=side.thickness, free=100 * side.free),
+        say("joint.base", base=base, thickness=other.thickness)
+        if is_free(other)
+        else say("joint.base.blocked", base=base),
         how,
         *([reading.doubt] if reading.doubt else []),
-        *(f"{'For' if e.weight >= 1.0 else 'Against'}: {e.says}" for e in reading.evidence),
-    )
+        *(say("joint.for" if e.weight >= 1.0 else "joint.against", evidence=e.says) for e in reading.evidence),
+    )  # fmt: skip
 
 
 def _state(gap: float) -> str:
@@ -212,7 +205,7 @@ def _near_pairs(solids: list[Part], bodies: Mapping[str, Body]) -> Iterator[tupl
             yield solids[i].id, solids[j].id
 
 
-def _no_contact(solids: list[Part], bodies: Mapping[str, Body], names: Names) -> str:
+def _no_contact(solids: list[Part], bodies: Mapping[str, Body], names: Names) -> NotReviewed:
     nearest, who = np.inf, ("", "")
     for i, a in enumerate(solids):
         for b in solids[i + 1 :]:
@@ -221,4 +214,4 @@ def _no_contact(solids: list[Part], bodies: Mapping[str, Body], names: Names) ->
             apart = float(np.linalg.norm(np.maximum(low - high, 0.0)))
             if apart < nearest:
                 nearest, who = apart, (names(a.id), names(b.id))
-    return distance_text(nearest, *who)
+    return too_far(nearest, *who)

@@ -16,6 +16,8 @@ import numpy as np
 import shapely
 
 from seamcheck.assembly.parts import Assembly, Part
+from seamcheck.catalogue.message import message_of
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.find import Looked, look
 from seamcheck.joint.light import column, flat_boxes, inner_points
@@ -35,7 +37,6 @@ _BESIDE = 10.0  # mm beside the seam within which a piece that can't be joined s
 _MANY_FACES = 2000  # a solid with more is joined only where it lies beside the seam: that takes long
 _MOST_WAYS = 12  # pieces that are tried in place of a named one
 _THINNEST = 0.01  # mm of a piece that count
-_BEGIN = "{shown} is drawn as"  # the note on pieces
 _SOME = 0.02  # share of the seam over which light passes one piece behind the other
 
 Pair = frozenset[str]
@@ -213,11 +214,8 @@ def _refuse_cut(cut: set[Pair], parts: Mapping[str, Part]) -> None:
 
 
 def _in_pieces(ids: Sequence[str], parts: Mapping[str, Part]) -> NotReviewed:
-    return NotReviewed(
-        "unsupported",
-        f"{shown(parts[ids[0]])} is one of {len(ids)} solids of one product ({', '.join(ids)}) that look like one part "
-        "cut in pieces, and they can't be joined here. Unite them in CAD and export again, so that the seam is "
-        "followed over all of it.",
+    return refused(
+        "unsupported", "unsupported.pieces", part=shown(parts[ids[0]]), count=len(ids), pieces=", ".join(ids)
     )
 
 
@@ -230,17 +228,19 @@ def _put(assembly: Assembly, joined: Joined, before: list[Part]) -> Assembly:
         if part.id == whole.id:
             part = replace(whole, solids=len(ids))
         elif part.id in joined.pieces or part.joined_to in joined.pieces:
-            note = f"A piece of {shown(whole)}, joined with it."
+            note = say("part.piece", part=shown(whole))
             part = replace(part, kind="other", solids=0, joined_to=whole.id, notes=(*part.notes, note))
         parts.append(part)
-    old = tuple(
-        note for note in assembly.notes if not any(note.startswith(_BEGIN.format(shown=shown(p))) for p in before)
-    )
-    note = (
-        f"{_BEGIN.format(shown=shown(whole))} {len(ids)} solids of one product that touch ({', '.join(ids)}); they "
-        "were joined and are reviewed as one part."
-    )
+    of_pieces = {shown(piece) for piece in before}
+    old = tuple(note for note in assembly.notes if _pieces_of(note) not in of_pieces)
+    note = say("part.pieces", part=shown(whole), count=len(ids), pieces=", ".join(ids))
     return replace(assembly, parts=tuple(parts), notes=(*old, note))
+
+
+def _pieces_of(note: str) -> object:
+    """The part that a note on pieces speaks of; None for other notes."""
+    said = message_of(note)
+    return said.args["part"] if said.key == "part.pieces" else None
 
 
 def _check_light(reading: Reading, looked: Looked, pieces: Mapping[str, list[Part]]) -> None:
@@ -256,13 +256,10 @@ def _check_light(reading: Reading, looked: Looked, pieces: Mapping[str, list[Par
     stacked = passed.sum(axis=0) > 1
     if stacked.mean() > _SOME:
         over = [piece.id for piece, here in zip(mine, passed[:, stacked], strict=True) if here.any()]
-        raise NotReviewed(
-            "unsupported",
-            f"Over the seam the light passes {len(over)} solids of the cover {shown(looked.parts[reading.cover])} one "
-            f"behind the other ({', '.join(over)}), drawn in different colours: whether each of them lets the light "
-            "through, geometry can't tell. Give them one colour if they are of one plastic, or leave out of the model "
-            "what does not stand in the light.",
-        )
+        raise refused(
+            "unsupported", "unsupported.colours", count=len(over), part=shown(looked.parts[reading.cover]),
+            pieces=", ".join(over),
+        )  # fmt: skip
 
 
 def _look(piece: Part) -> tuple[float, ...]:

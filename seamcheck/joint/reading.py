@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 import numpy as np
 
 from seamcheck.assembly.parts import Part
+from seamcheck.catalogue.say import say
 from seamcheck.joint.candidates import Candidate, is_free, is_shaded
 from seamcheck.joint.constants import CLEARLY_THINNER, OPAQUE, THIN
 from seamcheck.joint.light import LightSide
@@ -101,7 +102,7 @@ def readings_of(candidate: Candidate, cover: Part | None, base: Part | None, bea
     if len(free) == 1 and free[0].side.thickness > OPAQUE:
         # rather a thin part with something in front of it than light through a block; it stays as unlikely
         shaded = [r for r in both if is_shaded(r.side) and r.side.thickness <= THIN]
-        doubt = "Other parts stand in the way of the light through the cover; no other way lets light in."
+        doubt = say("joint.shaded")
         return [replace(r, thickness=free[0].side.thickness, doubt=doubt) for r in shaded] or free
     return free
 

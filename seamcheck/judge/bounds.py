@@ -15,7 +15,7 @@ from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, OFF, Bound, Check, Rul
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.findings import JointResult
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch, bridged, cell_lengths, grown, stretches, weighted_median
+from seamcheck.sections.stretches import MERGE, Stretch, bridged, cell_lengths, grown, stretches, weighted_median
 from seamcheck.settings.settings import Settings
 
 RIB_MISSING, TRAPS_MISSING = "rib-missing", "traps-missing"
@@ -183,9 +183,9 @@ class JudgedPath:
         medians = {"median": self.seam.median(rule.quantities[0])} if by_median else {}
         return {**columns, **medians, **self.seam.constants(rule)}
 
-    def stretches(self, mark: np.ndarray) -> list[Stretch]:
-        """Stretches of (n,) bool, those closer than 1 mm as one; a closed path wraps."""
-        return stretches(mark, self.path.s, self.path.length, self.path.closed)
+    def stretches(self, mark: np.ndarray, merge: float = MERGE) -> list[Stretch]:
+        """Stretches of (n,) bool, those closer than ``merge`` mm as one; a closed path wraps."""
+        return stretches(mark, self.path.s, self.path.length, self.path.closed, merge)
 
     def beyond(self, margin: np.ndarray, slack: float) -> np.ndarray:
         """(n,) bool: where a margin is missed by more than the measuring error; what lies beside that goes with it.

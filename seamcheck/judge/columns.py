@@ -12,14 +12,18 @@ from msgspec.structs import replace
 from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, PARTLY, amount_of, bound_key, change_of, message
-from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of, zero_of
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.say import Value, say
 from seamcheck.judge.bounds import JudgedPath, Step, unmeasured_columns
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import Stretch, cell_lengths
+from seamcheck.sections.stretches import MERGE, Stretch, cell_lengths
+
+_MERGE_OF = {"clamp-land": 10.0, "clamp-tilt": 10.0}
+"""mm: a piece of land no longer than this between two faults carries no clamp: the letters of a word are one."""
 
 _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the middle one is shown
 
@@ -27,16 +31,16 @@ _TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the m
 def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: JudgedPath) -> Iterator[DraftFinding]:
     """Stretches of one path on which one check of a rule is broken, or at risk within its tolerance."""
     values, column = view.values(check)
-    tolerance = tolerance_of(judging.settings, check)
+    tolerance, merge = tolerance_of(judging.settings, check), _MERGE_OF.get(rule.key, MERGE)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None:
             continue
         case = _Case(judging, rule, check, bound, side, view, values, column)
         broken = case.beyond(0.0)
-        for stretch in view.stretches(broken):
+        for stretch in view.stretches(broken, merge):
             yield with_tolerance(case.draft(stretch, 0.0), judging.settings, check, side)
         if tolerance is not None:
-            for stretch in view.stretches(case.beyond(tolerance) & ~broken):
+            for stretch in view.stretches(case.beyond(tolerance) & ~broken, merge):
                 yield at_risk(case.draft(stretch, tolerance), judging.settings, check, side)
     for reason in check.failing_reasons:
         mark = (view.reason(check.column) == reason) & np.isnan(values) & ~view.uncovered
@@ -140,7 +144,7 @@ def holes(judging: JointJudge) -> Iterator[DraftFinding]:
         for stretch in view.stretches(view.uncovered):
             middle = int(stretch.stations[len(stretch.stations) // 2])
             reason = view.uncovered_reason(middle)
-            why = {"hole": "a hole", "no-cover": "the rib runs on beyond the cover"}[reason]
+            why = {"hole": "cover-hole", "no-cover": "cover-ends"}[reason]
             yield judging.on_stretch(rule, view, stretch, middle, rule.key, {"reason": why}, "hole")
 
 
@@ -162,9 +166,8 @@ def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool)
             for key in missing:
                 at = stretch.stations[waiting[key][stretch.stations]]
                 reasons = dict.fromkeys(view.reason(key)[at])
-                why = "; ".join(_reason_text(r) for r in reasons)
-                parts.append(f"{QUANTITIES[key].title} ({why})")
-            args = {"what": "; ".join(parts)}
+                parts.append(say("part.unmeasured", quantity=key, reasons=",".join(reasons)))
+            args: dict[str, Value] = {"what": parts}
             draft = judging.on_stretch(rule, view, stretch, middle, rule.key, args, missing[0])
             yield replace(
                 draft,
@@ -183,7 +186,3 @@ def _worst(margin: np.ndarray, stretch: Stretch, path: PathSurvey) -> int:
     equal = stretch.stations[values <= np.nanmin(values) + _TIE]
     from_start = (path.s[equal] - stretch.from_s) % path.length if path.closed else path.s[equal] - stretch.from_s
     return int(equal[np.argmin(np.abs(from_start - stretch.length / 2))])
-
-
-def _reason_text(reason: str) -> str:
-    return REASONS.get(reason, "no reason given").rstrip(".").lower() if reason else "no reason given"

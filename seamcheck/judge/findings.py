@@ -83,6 +83,18 @@ class Waived(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     origin: str | None
 
 
+class Place(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
+    """A further place where what a finding says holds: see the fields of Finding."""
+
+    contour: str | None
+    at: Point | None
+    station: Count | None
+    from_s: Real | None
+    to_s: Real | None
+    length_mm: Real | None
+    value: Real | None
+
+
 class Finding(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
     """One contiguous stretch of one path that breaks one rule, located at its worst station.
 
@@ -102,6 +114,7 @@ class Finding(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=T
     message, harm, remedy : in English
     key, args : wording of remedy and harm (catalogue/messages.py), and what goes into it
     messages : the sentences of ``message``, one by one, with their keys
+    places : further places where the same holds, for one cause is one finding
     also : other rules that describe the same cause
     state : 'outside' the limit as drawn; 'at risk': outside only in the worst case of its tolerance
     tolerance, worst_case : +- as set, and the value at its end towards the limit; None without
@@ -141,6 +154,7 @@ class Finding(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=T
     key: Annotated[str, Meta(description="of the wording of remedy and harm")]
     args: Annotated[dict[str, Amount | str], Meta(description="what goes into remedy and harm")]
     messages: Annotated[tuple[Message, ...], Meta(description="the sentences of message, with their keys")]
+    places: Annotated[tuple[Place, ...], Meta(description="further places where the same holds")] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,8 +8,8 @@ from typing import Any, cast
 import numpy as np
 from msgspec.structs import replace
 
-from seamcheck.catalogue.message import Amount, Message
-from seamcheck.catalogue.messages import AT_PLACE, BELOW_ZERO, LOW, amount_of, bound_key, change_of, message
+from seamcheck.catalogue.message import Amount, Message, message_of
+from seamcheck.catalogue.messages import BELOW_ZERO, LOW, amount_of, bound_key, change_of, significant
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES
@@ -18,7 +18,7 @@ from seamcheck.judge.findings import Finding
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, faces_of, point, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 
-_SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's finding is the same place
+SAME_PLACE = 3.0  # mm: a place of the whole interface this near to a section's finding is the same place
 
 
 def interface_value(judging: JointJudge, rule: Rule, check: Check) -> Iterator[DraftFinding]:
@@ -52,7 +52,7 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             "size_limit": amount_of(abs(limit), check.column),
             "collapse": amount_of(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
-            "percent": f"{100.0 * value:.3g} %",
+            "percent": significant(100.0 * value, "%"),
             "by": change_of(abs(margin - (0.0 if is_broken else tolerance)), unit),
         }
         key, grade = bound_key(rule, check, side), cast(Any, severity)
@@ -136,18 +136,18 @@ def _is_same_place(finding: Finding, value: float, at: Sequence[float] | None, s
     if finding.value is None or at is None or value < finding.value - 0.01:
         return False
     if finding.contour is None:
-        return finding.at is not None and float(np.linalg.norm(np.subtract(finding.at, at))) < _SAME_PLACE
+        return finding.at is not None and float(np.linalg.norm(np.subtract(finding.at, at))) < SAME_PLACE
     view = next(v for v in seam.paths if v.path.id == finding.contour)
     on = view.within(finding.from_s or 0.0, finding.length_mm or 0.0)
-    return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < _SAME_PLACE))
+    return bool(np.any(np.linalg.norm(view.path.points[on] - np.asarray(at, dtype=float), axis=1) < SAME_PLACE))
 
 
 def _said(entry: Mapping[str, Any]) -> tuple[Message, ...]:
     """What the survey says about a place, as a sentence of its own."""
-    text = _sentence(entry.get("why"))
-    return (message(AT_PLACE, {"text": text}),) if text else ()
+    why = entry.get("why")
+    return (message_of(why),) if isinstance(why, str) and " " in why else ()
 
 
 def _sentence(why: object) -> str:
-    """What the survey says about a place, if it is a sentence and no mere reason code."""
+    """What the survey says about a place; '' where there is a mere reason code."""
     return why if isinstance(why, str) and " " in why else ""

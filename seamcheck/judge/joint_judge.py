@@ -9,10 +9,11 @@ import msgspec
 import numpy as np
 from msgspec.structs import replace
 
-from seamcheck.catalogue.message import Args, Message
+from seamcheck.catalogue.message import Message
 from seamcheck.catalogue.messages import WORDINGS, message
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.say import Value
 from seamcheck.catalogue.words import fill
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import OUTSIDE, Face, Finding, JointResult
@@ -56,7 +57,7 @@ class JointJudge:
             for check in rule.checks
         )
 
-    def finding(self, rule: Rule, key: str, args: Args) -> Finding:
+    def finding(self, rule: Rule, key: str, args: Mapping[str, Value]) -> Finding:
         """A finding about the joint in the words of a key of WORDINGS, not yet placed."""
         wording, says = WORDINGS[key], message(key, args)
         severity: Any = self.settings.severity(rule.key)
@@ -65,11 +66,18 @@ class JointJudge:
             column=None, value=None, limit=None, unit=rule.unit, margin=None, joint=self.joint.id, contour=None,
             at=None, station=None, from_s=None, to_s=None, length_mm=None, faces=(), message=says.text,
             harm=wording.harm, remedy=fill(wording.remedy, args), also=(), state=OUTSIDE, tolerance=None,
-            worst_case=None, waived=None, key=key, args=dict(args), messages=(says,),
+            worst_case=None, waived=None, key=key, args=says.args, messages=(says,),
         )  # fmt: skip
 
     def on_stretch(
-        self, rule: Rule, view: JudgedPath, stretch: Stretch, station: int, key: str, args: Args, side: str
+        self,
+        rule: Rule,
+        view: JudgedPath,
+        stretch: Stretch,
+        station: int,
+        key: str,
+        args: Mapping[str, Value],
+        side: str,
     ) -> DraftFinding:
         """A finding on one stretch of a path, located at a station."""
         path = view.path
@@ -88,7 +96,7 @@ class JointJudge:
         place = weights @ path.points / weights.sum() if stretch.is_whole else view.place(stretch.middle)
         return DraftFinding(finding, f"{side}.{'whole' if stretch.is_whole else ''}", place, stretch.stations)
 
-    def whole(self, rule: str, args: Args, also: tuple[str, ...] = (), key: str = "") -> DraftFinding:
+    def whole(self, rule: str, args: Mapping[str, Value], also: tuple[str, ...] = (), key: str = "") -> DraftFinding:
         """A finding about the whole seam of the joint, in the words of a key; '' for those of the rule."""
         finding = self.finding(RULES[rule], key or rule, args)
         length = sum(view.path.length for view in self.seam.paths)

@@ -13,12 +13,13 @@ from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
-from seamcheck.errors import NotReviewed
+from seamcheck.catalogue.say import refused, together
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
+from seamcheck.judge.grouping import along_paths, grouped
 from seamcheck.judge.identity import JointFrame, finding_name, numbered
-from seamcheck.judge.interface_values import interface_travel, interface_value, with_places
+from seamcheck.judge.interface_values import SAME_PLACE, interface_travel, interface_value, with_places
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
 from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
@@ -26,8 +27,6 @@ from seamcheck.judge.parts_outside import parts_outside
 from seamcheck.judge.tolerance import percent_of_parts, tolerance_states
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
-
-NO_SEAM_REVIEWED = "No station of any seam was measured, so there is nothing to judge."
 
 _REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
@@ -54,7 +53,7 @@ def judge(
     NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not looked at passes
     """
     if not joints or not all(any(len(path.s) for path in joint.survey.paths) for joint in joints):
-        raise NotReviewed("no-seam", NO_SEAM_REVIEWED)
+        raise refused("no-seam", "no-seam.no-station")
     part_names = part_names or {}
     found: list[Finding] = []
     names: list[str] = []
@@ -64,7 +63,7 @@ def judge(
         judging = JointJudge(joint, settings)
         drafts = _drafts(judging)
         if doubts and number == 0 and settings.severity("model-doubt") != OFF:
-            drafts.append(judging.whole("model-doubt", {"what": " ".join(doubts).rstrip(".")}))
+            drafts.append(judging.whole("model-doubt", {"what": together(*doubts)}))
         points = np.concatenate([view.path.points for view in judging.seam.paths])
         frame = JointFrame.of(points, judging.seam.weights(), joint.beam)
         for draft in drafts:
@@ -84,7 +83,8 @@ def judge(
             f.id,
         )
     )
-    return with_waivers(found, settings, {joint.id: joint for joint in joints})
+    judgement = with_waivers(found, settings, {joint.id: joint for joint in joints})
+    return Judgement(grouped(judgement.findings), judgement.waivers)
 
 
 def _rank(finding: Finding, frame: JointFrame, parts: Sequence[str]) -> tuple[object, ...]:
@@ -110,11 +110,11 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         for check in rule.checks:
             if QUANTITIES[check.column].per == "interface":
                 drafts += interface_value(judging, rule, check)
-    drafts = with_places(judging, _without_replaced(drafts))
-    if "sink-travel" in on:
-        drafts += interface_travel(judging, drafts)
     if "cover-hole" in on:
         drafts += holes(judging)
+    drafts = with_places(judging, _without_replaced(judging, drafts))
+    if "sink-travel" in on:
+        drafts += interface_travel(judging, drafts)
     if "not-measured" in on:
         drafts += not_measured(judging, rules, drawn_welded)
     if "parts-outside" in on and judging.settings.tolerances:
@@ -127,13 +127,35 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         gaps = [d for d in drafts if judging.is_flat and d.finding.rule == "contact-gap"]
         drafts = [d for d in drafts if not any(d is gap for gap in gaps)]
         drafts.append(rib_missing(judging, ("contact-gap",) if gaps else ()))
-    if TRAPS_MISSING in on:
-        drafts.append(judging.whole(TRAPS_MISSING, {}))
+    if TRAPS_MISSING in on:  # without traps none is open: one fact
+        own = dict.fromkeys(d.finding.rule for d in drafts if d.finding.rule == "trap-open-inner")
+        drafts = [d for d in drafts if d.finding.rule not in own]
+        drafts.append(judging.whole(TRAPS_MISSING, {}, tuple(own)))
     if "joint-left-out" in on:
         drafts += [judging.whole("joint-left-out", {"what": what}) for what in judging.joint.left_out]
     if not judging.is_flat and "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
-    return drafts
+    return _once_for_all_paths(judging, drafts)
+
+
+def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+    """What holds all along several paths, such as open inner traps of two chambers, is one finding."""
+    views = {view.path.id: view for view in judging.seam.paths}
+    groups: dict[tuple[str, str | None, str], list[DraftFinding]] = {}
+    for draft in drafts:
+        found = draft.finding
+        if found.column is None or found.contour not in views or draft.stations is None:
+            continue
+        known = np.flatnonzero(np.isfinite(views[found.contour].column(found.column)))
+        if len(known) and np.isin(known, draft.stations).all():
+            groups.setdefault((found.key, found.column, found.severity), []).append(draft)
+    kept = list(drafts)
+    for group in groups.values():
+        if len(group) > 1:
+            one = along_paths([draft.finding for draft in group])
+            lead = replace(group[0], finding=one, place=None)
+            kept = [lead if d is group[0] else d for d in kept if not any(d is other for other in group[1:])]
+    return kept
 
 
 def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
@@ -143,8 +165,9 @@ def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Itera
     told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
     if found is None or found.ppm is None or found.ppm <= 1e4 * limit or set(found.rules) <= told:
         return
-    titles = ", ".join(RULES[rule].title.lower() for rule in found.rules)
-    draft = judging.whole("parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": titles})
+    draft = judging.whole(
+        "parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": ",".join(found.rules)}
+    )
     percent = found.ppm / 1e4
     yield replace(draft, finding=replace(draft.finding, value=percent, limit=limit, margin=limit - percent, at=None))
 
@@ -166,13 +189,13 @@ def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
         yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
 
 
-def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
     kept: list[DraftFinding] = []
     also: dict[int, list[str]] = {}
     for draft in drafts:
         graver = _REPLACED_BY.get(draft.finding.rule)
-        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _is_covered(draft, d)]
+        same = [i for i, d in enumerate(drafts) if d.finding.rule == graver and _is_covered(judging, draft, d)]
         if not same:
             kept.append(draft)
         for i in same:
@@ -187,19 +210,27 @@ def _without_replaced(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     return [named.get(id(draft), draft) for draft in kept]
 
 
-def _is_covered(draft: DraftFinding, graver: DraftFinding) -> bool:
+def _is_covered(judging: JointJudge, draft: DraftFinding, graver: DraftFinding) -> bool:
     """Whether the finding of a graver rule tells of this one's cause too."""
     mild, grave = draft.finding, graver.finding
-    if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(graver, draft):
+    if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(judging, graver, draft):
         return False
+    if mild.rule == "clamp-tilt" and draft.stations is not None and graver.stations is not None:
+        return bool(np.isin(draft.stations, graver.stations).all())
     if mild.rule != "sink-travel" or mild.value is None or grave.value is None:
         return True
     return mild.value > grave.value - _ON_THE_FLOOR  # it is the trap's floor that stops the cover
 
 
-def _overlap(one: DraftFinding, other: DraftFinding) -> bool:
+def _overlap(judging: JointJudge, one: DraftFinding, other: DraftFinding) -> bool:
+    if one.stations is None and other.stations is None:
+        return True  # both about the whole interface
     if one.stations is None or other.stations is None:
-        return one.stations is other.stations  # both about the whole interface
+        on, off = (one, other) if other.stations is None else (other, one)
+        path = next(view.path for view in judging.seam.paths if view.path.id == on.finding.contour)
+        if off.finding.at is None:
+            return False
+        return bool((np.linalg.norm(path.points[on.stations] - np.asarray(off.finding.at), axis=1) < SAME_PLACE).any())
     if one.finding.contour != other.finding.contour or {_side(one), _side(other)} == {"inner", "outer"}:
         return False
     return bool(np.isin(one.stations, other.stations).any())

@@ -11,10 +11,12 @@ from msgspec.structs import replace
 
 from seamcheck.catalogue.field_types import Real
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
+from seamcheck.catalogue.message import Sentence
 from seamcheck.catalogue.messages import AT_RISK as AT_RISK_WORDS
 from seamcheck.catalogue.messages import amount_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Bound, Check, Rule, slack_of
+from seamcheck.catalogue.say import say
 from seamcheck.judge.bounds import JudgedSeam, in_force
 from seamcheck.judge.findings import AT_RISK, INSIDE, OUTSIDE, JointResult
 from seamcheck.judge.joint_judge import DraftFinding
@@ -103,11 +105,11 @@ def share_outside(margin: np.ndarray | float, tolerance: float, cpk: float | Non
     return np.asarray(np.clip((tolerance - margin) / (2.0 * tolerance), 0.0, 1.0))
 
 
-def percent_of_parts(share: float) -> str:
+def percent_of_parts(share: float) -> Sentence:
     """A share of parts for people: percent, or parts in a million where it is small."""
     if share >= 0.01:
-        return f"{100.0 * share:.0f} %"
-    return f"{1e6 * share:.0f} in a million" if share >= 1e-6 else "fewer than one in a million"
+        return say("share.percent", share=100.0 * share)
+    return say("share.million", count=1e6 * share) if share >= 1e-6 else say("share.less")
 
 
 def state_of(margin: float, tolerance: float, slack: float) -> Literal["inside", "at risk", "outside"]:
@@ -145,16 +147,16 @@ def at_risk(draft: DraftFinding, settings: Settings, check: Check, side: str) ->
     assert found.tolerance is not None
     assert found.worst_case is not None
     assert found.limit is not None
-    title, column, cpk = QUANTITIES[check.column].title, check.column, settings.tolerances.get("cpk")
+    column, cpk = check.column, settings.tolerances.get("cpk")
     says = message(
         AT_RISK_WORDS,
         {
-            "name": title[0].upper() + title[1:],
+            "name": column,
             "value": amount_of(found.value or 0.0, column),
             "limit": amount_of(found.limit, column),
             "tolerance": amount_of(found.tolerance, column),
             "worst_case": amount_of(found.worst_case, column),
-            "spread": "evenly" if cpk is None else f"normally with Cpk {cpk:g}",
+            "spread": say("spread.even") if cpk is None else say("spread.normal", cpk=cpk),
             "share": percent_of_parts(float(share_outside(found.margin or 0.0, found.tolerance, cpk))),
         },
     )

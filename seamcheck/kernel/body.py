@@ -24,7 +24,7 @@ from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS, TopoDS_Iterator
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
-from seamcheck.kernel.curves import EdgeLine, edge_line, is_simple
+from seamcheck.kernel.curves import EdgeLine, EdgePieces, edge_line, edge_pieces, is_simple
 from seamcheck.kernel.flat import triangles_of
 from seamcheck.kernel.mesh import mesh, mesh_between
 
@@ -202,6 +202,19 @@ class Body:
             line.points.setflags(write=False)
             self._edge_lines[key] = line
         return self._edge_lines[key]
+
+    def border_pieces(self, face_indices: Iterable[int], tolerance: float) -> list[EdgePieces]:
+        """The edges round some faces together, those between two of them left out."""
+        owners: dict[int, int] = {}
+        for face in face_indices:
+            for index in self.edge_indices(face):
+                owners[index] = owners.get(index, 0) + 1
+        edges = [(index, TopoDS.Edge_s(self._edges.FindKey(index))) for index, count in owners.items() if count == 1]
+        return [
+            edge_pieces(edge, self._edge_line(index, edge, tolerance))
+            for index, edge in edges
+            if not BRep_Tool.Degenerated_s(edge)
+        ]
 
     def edge_indices(self, face_index: int) -> set[int]:
         """Numbers of the edges round one face; faces that share a number are neighbours."""

@@ -9,7 +9,7 @@ import numpy as np
 from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.GCPnts import GCPnts_QuasiUniformDeflection
 from OCP.GeomAbs import GeomAbs_CurveType
-from OCP.gp import gp_Circ
+from OCP.gp import gp_Circ, gp_Pnt, gp_Vec
 
 from seamcheck.kernel.evaluate import Function, curve_function
 
@@ -55,6 +55,32 @@ def edge_line(edge: Any, tolerance: float) -> EdgeLine:
     if not sampler.IsDone() or sampler.NbPoints() < 2:
         return _at(curve, np.linspace(first, last, 33).tolist())
     return _at(curve, [sampler.Parameter(i) for i in range(1, sampler.NbPoints() + 1)])
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class EdgePieces:
+    """An edge cut into pieces, and its first two derivatives in the middle of each.
+
+    start, end, first, second : (k, 3); ends : (2, 3) unit tangents at both ends of the edge
+    """
+
+    start: np.ndarray
+    end: np.ndarray
+    first: np.ndarray
+    second: np.ndarray
+    ends: np.ndarray
+
+
+def edge_pieces(edge: Any, line: EdgeLine) -> EdgePieces:
+    """The pieces between an edge's nodes."""
+    curve, point, one, two = BRepAdaptor_Curve(edge), gp_Pnt(), gp_Vec(), gp_Vec()
+    derivatives = []
+    for at in [*((line.at[:-1] + line.at[1:]) / 2), line.at[0], line.at[-1]]:
+        curve.D2(float(at), point, one, two)
+        derivatives.append((one.X(), one.Y(), one.Z(), two.X(), two.Y(), two.Z()))
+    first, second = np.split(np.array(derivatives), 2, axis=1)
+    ends = first[-2:] / np.maximum(np.linalg.norm(first[-2:], axis=1, keepdims=True), 1e-30)
+    return EdgePieces(line.points[:-1], line.points[1:], first[:-2], second[:-2], ends)
 
 
 def _at(curve: Any, parameters: list[float]) -> EdgeLine:

@@ -100,7 +100,7 @@ def united(shapes: Sequence[Any]) -> Any:
     whole = shapes[0]
     for shape in shapes[1:]:
         whole = BRepAlgoAPI_Fuse(whole, shape).Shape()
-    return _merged(whole) if len(shapes) > 1 else whole
+    return merged(whole) if len(shapes) > 1 else whole
 
 
 def without(shape: Any, *tools: Any) -> Any:
@@ -123,10 +123,10 @@ def cut_out(body: Body, tools: Sequence[Any]) -> Any:
     NotCut : the result falls apart, is not sound, or its volume is not the body's less what the tools share with it
     """
     shape = without(body.shape, *tools)
-    solids = list(_each(shape, TopAbs_SOLID))
+    solids = list(each_of(shape, TopAbs_SOLID))
     if len(solids) != 1:
         raise NotCut(f"it would fall into {len(solids)} pieces.")
-    result = _merged(solids[0])
+    result = merged(solids[0])
     if not BRepCheck_Analyzer(result).IsValid():
         result = solids[0]
         if not BRepCheck_Analyzer(result).IsValid():
@@ -135,7 +135,7 @@ def cut_out(body: Body, tools: Sequence[Any]) -> Any:
     missing = abs(volume(body.shape) - volume(result) - volume(shared))
     if missing > 1e-3 * max(1.0, volume(shared)):
         raise NotCut(f"the volumes before and after do not agree by {missing:.3f} mm³.")
-    return next(_each(result, TopAbs_SOLID))
+    return next(each_of(result, TopAbs_SOLID))
 
 
 def volume(shape: Any) -> float:
@@ -148,7 +148,7 @@ def volume(shape: Any) -> float:
 def shortest_edge(shape: Any) -> float:
     """mm, the length of the shortest edge that is not closed to a point."""
     lengths = []
-    for edge in _each(shape, TopAbs_EDGE):
+    for edge in each_of(shape, TopAbs_EDGE):
         properties = GProp_GProps()
         BRepGProp.LinearProperties_s(edge, properties)
         if properties.Mass() > 1e-9:
@@ -186,13 +186,15 @@ def _wire(frame: Axes, line: Line, z: float) -> Any:
     return maker.Wire()
 
 
-def _merged(shape: Any) -> Any:
+def merged(shape: Any) -> Any:
+    """A shape with neighbouring faces of one surface joined."""
     joined = ShapeUpgrade_UnifySameDomain(shape, True, True, False)
     joined.Build()
     return joined.Shape()
 
 
-def _each(shape: Any, kind: Any) -> Any:
+def each_of(shape: Any, kind: Any) -> Any:
+    """Every part of one kind (a TopAbs) in a shape."""
     explorer = TopExp_Explorer(shape, kind)
     while explorer.More():
         yield explorer.Current()

@@ -69,10 +69,11 @@ class Additions:
 
     def onto(self, survey: Survey) -> Survey:
         """The survey with all of this added to it."""
-        paths = tuple(self._onto_path(path) for path in survey.paths)
+        paths = tuple(self.onto_path(path) for path in survey.paths)
         return replace(survey, paths=paths, interface={**survey.interface, **self.values})
 
-    def _onto_path(self, path: PathSurvey) -> PathSurvey:
+    def onto_path(self, path: PathSurvey) -> PathSurvey:
+        """One path with what belongs to it added."""
         columns, shade = self.columns.get(path.id, {}), self.shades.get(path.id)
         if shade is not None and path.shade is not None:
             shade = path.shade.joined(shade)

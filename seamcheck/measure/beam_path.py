@@ -14,7 +14,10 @@ from seamcheck.measure.material.optics import entry_points, refract
 from seamcheck.measure.path import Course, field_circle
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.facing import FaceList, Sheet, View, cross
-from seamcheck.settings.tables import Scanner
+from seamcheck.settings.tables import Light, Scanner
+
+SIDES = {"inner": -1.0, "outer": 1.0}
+"""Side of the mid-line -> its direction along u."""
 
 _TOP = 0.02  # mm: how far the entry may lie off the cover's top face
 
@@ -37,20 +40,70 @@ class Source:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Entries:
-    """Where light enters the cover on its way to both edges of the rib's top, station by station.
+    """Where the light enters the cover on its way to both of its edges at the level of the rib's top.
 
-    inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one
+    inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one; width : (n,) mm
+    of the light at the level of the rib's top, in the section; spread : mm by which the beam's cone widens to each
+    side for each mm of its way in the plastic
     """
 
     inner: np.ndarray
     outer: np.ndarray
     way: np.ndarray
+    width: np.ndarray
+    spread: float = 0.0
+
+    def columns(self, path: PathSurvey) -> dict[str, np.ndarray]:
+        """What the light takes of the cover's top and at the rib, in the section: mm from P, with its cone."""
+        inner, outer = (((x - path.points) * path.u).sum(axis=1) for x in (self.inner, self.outer))
+        wider = self.way * self.spread
+        return {"light_enters_inner": inner - wider, "light_enters_outer": outer + wider, "light_width": self.width}
 
 
-def entries(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner) -> dict[str, Entries]:
+def entries(joint: Joint, contour: Contour, survey: Survey, given: Light) -> dict[str, Entries]:
     """Entries of every path: each station by its own thickness, its own top and the tilt of that top."""
-    _, tops, source = lighting(joint, contour, survey, scanner, View.of(joint))
-    return {path.id: entries_of(path, tops[path.id], source, scanner.index) for path in survey.paths}
+    view, scanner = View.of(joint), given.scanner
+    if scanner is None:
+        return {path.id: _straight(path, joint, view, given.spot) for path in survey.paths}
+    _, tops, source = lighting(joint, contour, survey, scanner, view)
+    return {path.id: _entries(path, tops[path.id], source, joint, given, scanner) for path in survey.paths}
+
+
+def _straight(path: PathSurvey, joint: Joint, view: View, spot: float | None) -> Entries:
+    """Entries of light along the beam."""
+    width = rib_width(path) if spot is None else np.full(len(path.s), spot)
+    depth = through(path, joint.rib_on)
+    up = path.points + depth[:, None] * view.up
+    return Entries(up - width[:, None] / 2 * path.u, up + width[:, None] / 2 * path.u, depth, width)
+
+
+def _entries(path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light, scanner: Scanner) -> Entries:
+    """Entries of a scanner's light."""
+    width = light_width(path, top, source, joint, given)
+    (inner, way), (outer, other) = (
+        _entry(path.points + side * width[:, None] / 2 * path.u, top, source, given.index) for side in SIDES.values()
+    )
+    return Entries(inner, outer, np.fmax(way, other), width, spread(scanner, given.index))
+
+
+def light_width(path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light) -> np.ndarray:
+    """(n,) mm, of the light at the level of the rib's top, in the section; the rib's where no spot is given.
+
+    A spot of the width d that comes from aside is an ellipse there; its width in the section is d / cos of the light's
+    lean in the section.
+    """
+    if given.spot is None:
+        return rib_width(path)
+    with np.errstate(invalid="ignore"):
+        ray, _, _ = aim(path.points, top, source, given.index)
+        lean = (ray * path.u).sum(axis=1) / (ray @ joint.beam)
+    return np.asarray(given.spot * np.sqrt(1.0 + lean**2))
+
+
+def through(path: PathSurvey, rib_on: str) -> np.ndarray:
+    """(n,) mm from P up to the cover's top: its plastic, and the gap below it."""
+    depth = np.asarray(path.columns["cover_thickness"], dtype=float)
+    return depth if rib_on == "cover" else depth + np.maximum(np.nan_to_num(path.columns["gap"]), 0.0)
 
 
 def lighting(
@@ -64,24 +117,15 @@ def lighting(
     return lit, tops, _source(joint, contour, scanner, view, tops)
 
 
-def entries_of(path: PathSurvey, top: Top, source: Source, index: float) -> Entries:
-    """Entries of one path, to both edges of the rib's top; index : of refraction of the cover."""
-    half = rib_width(path)[:, None] / 2
-    (inner, way), (outer, other) = (
-        _entry(path.points + side * half * path.u, top, source, index) for side in (-1.0, 1.0)
-    )
-    return Entries(inner, outer, np.fmax(way, other))
-
-
 def _entry(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np.ndarray, np.ndarray]:
     with np.errstate(invalid="ignore"):
         direction, _, _ = aim(targets, top, source, index)
         return enter(targets, top, direction, index)
 
 
-def spread(scanner: Scanner) -> float:
+def spread(scanner: Scanner, index: float) -> float:
     """mm by which the beam's cone widens to each side for each mm of its way in the plastic."""
-    return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / scanner.index)))
+    return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / index)))
 
 
 def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: dict[str, Top]) -> Source:

@@ -10,6 +10,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
@@ -35,7 +36,7 @@ def clamp_values(
 
     Parameters
     ----------
-    corridor : what the light takes of the cover's top, in the view; margin : mm, room for the light beside the rib
+    corridor : what the light takes of the cover's top, in the view; margin : mm, room beside the light
     """
     view = View.of(joint)
     near = corridor.buffer(clamp.reach)
@@ -164,11 +165,15 @@ def _share(
     for path in survey.paths:
         cells = cell_lengths(path.s, path.length, path.closed)
         flat, across = view.local(path.points)[:, :2], path.u @ view.axes[:2].T
-        half = np.nan_to_num(np.asarray(path.columns["rib_width_top"], dtype=float), nan=0.0) / 2 + margin
+        half = np.nan_to_num(np.asarray(path.columns["rib_width_top"], dtype=float), nan=0.0) / 2
+        edges = {
+            -1.0: np.asarray(path.columns.get("light_enters_inner", -half), dtype=float) - margin,
+            1.0: np.asarray(path.columns.get("light_enters_outer", half), dtype=float) + margin,
+        }
         # where seams meet, what lies square to one of them is the other
         ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
-        for sign in (-1.0, 1.0):
-            start = flat + sign * half[:, None] * across
+        for sign, edge in edges.items():
+            start = flat + np.where(np.isfinite(edge), edge, sign * (half + margin))[:, None] * across
             # mostly the land begins at once: seen without cutting
             for far in (min(2 * clamp.width, clamp.reach), clamp.reach):
                 left = np.flatnonzero(~ok)
@@ -189,8 +194,8 @@ def _share(
 
 def _why_none(length: float, tilt: float | None) -> str:
     if tilt is None:
-        return f"Here {length:.1f} mm of it have none."
-    return f"Here {length:.1f} mm of it have a flat that is tilted by {tilt:.1f}° (up to {_MOST_TILT:g}° would do)."
+        return say("place.no-land", length=length)
+    return say("place.tilted-land", length=length, tilt=tilt, most=_MOST_TILT)
 
 
 def _crosses(land: BaseGeometry, rays: np.ndarray, length: float, width: float) -> np.ndarray:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 import numpy as np
@@ -83,13 +84,17 @@ class _Walk:
         return np.asarray(self.height[line] + part * (self.height[line + 1] - self.height[line]))
 
 
-def land_columns(section: Section, wide: Segments, beam_margin: float) -> tuple[Columns, str]:
+def land_columns(
+    section: Section, wide: Segments, taken: Mapping[str, np.ndarray], margin: float
+) -> tuple[Columns, str]:
     """Clamp land toward the side on which the cover's free edge is nearer; that side, '' without a free edge.
 
     Parameters
     ----------
     wide : the same stations cut LAND_REACH to both sides, heights in the press frame
-    beam_margin : mm beside the rib top that the beam needs
+    taken : 'inner', 'outer' -> (n,) mm from P to the light's edge on the cover's top; where it is NaN or left out, the
+        light is as wide as the rib top
+    margin : mm beside the light that are left free
     """
     up, n = section.up, len(section.s)
     plastic = section.outer.plastic_a[:, 0]
@@ -102,8 +107,10 @@ def land_columns(section: Section, wide: Segments, beam_margin: float) -> tuple[
     edge = {name: np.where(value < LAND_REACH - 1e-3, value, np.inf) for name, value in edge.items()}
     inner_first = np.sum(edge["inner"] < edge["outer"]) > np.sum(edge["outer"] < edge["inner"])
     side = "inner" if inner_first else "outer"
-    start = (section.inner_edge if side == "inner" else section.outer_edge) + beam_margin
-    land = measure_land(wide, n, start, side == "outer", up, section.points[:, 2])
+    start = section.edges[side]
+    if side in taken:
+        start = np.where(np.isfinite(taken[side]), taken[side], start)
+    land = measure_land(wide, n, start + margin, side == "outer", up, section.points[:, 2])
     no_edge = ~np.isfinite(edge[side])
     reason = np.where(no_edge, "no-edge", land.why)
     columns = {

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
+from collections.abc import Sequence
 
 import numpy as np
 import shapely
@@ -12,12 +11,12 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.contour import Contour
 from seamcheck.contour.holes import without_holes
 from seamcheck.joint import Joint
-from seamcheck.measure.additions import Additions, value_of
-from seamcheck.measure.beam_path import Entries, axis_of, entries, spread
+from seamcheck.measure.additions import Additions, Value, value_of
+from seamcheck.measure.beam_path import SIDES, Entries, axis_of, entries, spread, through
 from seamcheck.measure.material.optics import scanner_entry
-from seamcheck.measure.table import PathSurvey, Survey, rib_width
+from seamcheck.measure.table import PathSurvey, Survey
 from seamcheck.sections.facing import View
-from seamcheck.settings.tables import Scanner
+from seamcheck.settings.tables import Light
 
 _SEAM = 0.05  # mm beyond the strips between stations that count as between them
 _APART = 3.0  # mm: stations further apart than this have something between them that was not measured
@@ -42,49 +41,54 @@ def _in_view(region: BaseGeometry, joint: Joint, view: View) -> BaseGeometry:
     return shapely.transform(region, to_view)
 
 
-def light_corridor(
-    joint: Joint, contour: Contour, survey: Survey, view: View, margin: float, scanner: Scanner | None
-) -> BaseGeometry:
-    """What the light to the rib's top takes of the cover's top face, in the view, with some margin (mm) round it.
+def light_corridor(joint: Joint, contour: Contour, survey: Survey, view: View, given: Light) -> BaseGeometry:
+    """What the light takes of the cover's top face, in the view, with its margin round it.
 
     Notes
     -----
-    Without a scanner: straight over the rib. Seen from a scanner: between the places where the rays to both edges of
-    the rib's top enter the cover's top, station by station with the thickness, height and tilt that the top has there,
-    and as wide as the beam's cone: margin + w tan b more to each side, with sin b = sin a / n, half-angle a and way w
-    through the cover. What of the rib's top lies between no two stations (in sharp corners, over holes) is drawn by a
-    level top at the median thickness.
+    The light is as wide as the spot, or as the rib's top where none is given. Without a scanner: straight over the
+    seam. Seen from a scanner: between the places where the rays to both edges of the light enter the cover's top,
+    station by station with the thickness, height and tilt that the top has there, and as wide as the beam's cone:
+    margin + w tan b more to each side, with sin b = sin a / n, half-angle a and way w through the cover. What lies
+    between no two stations (in sharp corners, over holes) is drawn by a level top at the median thickness.
     """
-    region = rib_region(joint, view)
+    margin, scanner = given.margin, given.scanner
+    region = rib_region(joint, view) if given.spot is None else _spot_region(joint, contour, view, given.spot)
     if scanner is None:
         return shapely.buffer(region, margin) if margin > 0 else region
-    widens = spread(scanner)
-    found = entries(joint, contour, survey, scanner)
+    found = entries(joint, contour, survey, given)
     below, above = [], []
     for path in survey.paths:
-        rib, light = _strips(path, found[path.id], view, margin, widens)
+        rib, light = _strips(path, found[path.id], view, margin)
         below += rib
         above += light
     rest = shapely.difference(region, shapely.union_all(below).buffer(_SEAM)) if below else region
-    through = np.concatenate([path.columns["cover_thickness"] for path in survey.paths])
-    if joint.rib_on != "cover":
-        through = through + np.concatenate([np.maximum(path.columns["gap"], 0.0) for path in survey.paths])
-    depth = float(np.nanmedian(through)) if np.isfinite(through).any() else 0.0
+    thick = np.concatenate([through(path, joint.rib_on) for path in survey.paths])
+    depth = float(np.nanmedian(thick)) if np.isfinite(thick).any() else 0.0
     if scanner.distance is not None and depth > 0 and not rest.is_empty:
-        rest = _drawn_in(rest, axis_of(joint, contour, scanner, view), scanner.distance, depth, scanner.index)
-    return shapely.union_all([*above, shapely.buffer(rest, margin + depth * widens)])
+        rest = _drawn_in(rest, axis_of(joint, contour, scanner, view), scanner.distance, depth, given.index)
+    return shapely.union_all([*above, shapely.buffer(rest, margin + depth * spread(scanner, given.index))])
+
+
+def _spot_region(joint: Joint, contour: Contour, view: View, spot: float) -> BaseGeometry:
+    """Where a round spot passes that runs along the mid-line, in the view."""
+    lines = []
+    for path in contour.paths:
+        flat = view.local(joint.frame.world(path.points))[:, :2]
+        lines.append(shapely.LineString(np.vstack([flat, flat[:1]]) if path.closed else flat))
+    return shapely.union_all(shapely.buffer(lines, spot / 2))
 
 
 def _strips(
-    path: PathSurvey, found: Entries, view: View, margin: float, widens: float
+    path: PathSurvey, found: Entries, view: View, margin: float
 ) -> tuple[list[BaseGeometry], list[BaseGeometry]]:
-    """Strips between neighbouring stations, in the view: of the rib's top, and of the light on the cover's top."""
-    half, across = rib_width(path)[:, None] / 2, path.u @ view.axes[:2].T
+    """Strips between neighbouring stations, in the view: of the light at the rib, and on the cover's top."""
+    half, across = found.width[:, None] / 2, path.u @ view.axes[:2].T
     flat = view.local(path.points)[:, :2]
     inner, outer = view.local(found.inner)[:, :2], view.local(found.outer)[:, :2]
     with np.errstate(invalid="ignore", divide="ignore"):
         side = (outer - inner) / np.linalg.norm(outer - inner, axis=1, keepdims=True)
-    wider = (margin + found.way * widens)[:, None]
+    wider = (margin + found.way * found.spread)[:, None]
     lines = (flat - half * across, flat + half * across), (inner - wider * side, outer + wider * side)
     ahead = np.arange(1, len(flat) + path.closed) % len(flat)
     here = np.arange(len(ahead))
@@ -113,14 +117,32 @@ def _drawn_in(region: BaseGeometry, axis: np.ndarray, distance: float, depth: fl
     return shapely.transform(region, entry)
 
 
-def tool_setback(angle: Mapping[str, Any], scanner: Scanner | None, height: float) -> Additions:
-    """How far an upright side of the clamp must stand back from the light's corridor so as not to shade it.
+def tool_setbacks(survey: Survey, half_angle: float, height: float) -> Additions:
+    """How far an upright side of the clamp must stand back from the light's corridor so as not to shade it, per side.
 
     Parameters
     ----------
-    angle : the entry 'beam_angle', degrees; height : of the tool, mm
+    survey : with the column light_lean where a scanner is given
+    half_angle : degrees, of the beam's cone; height : mm, of the tool
+
+    Notes
+    -----
+    Light that comes from the inner side passes over a tool on the inner side and leaves one on the outer side alone:
+    height times the tangent of the lean towards the tool's side and the half-angle together, 0 where that is negative.
     """
-    if scanner is None or angle.get("value") is None:
-        return Additions({"tool_setback": value_of(None, why=angle.get("why") or "no-scanner")})
-    lean = np.radians(min(float(angle["value"]) + scanner.half_angle, 89.0))
-    return Additions({"tool_setback": value_of(float(height * np.tan(lean)), angle.get("at"))})
+    return Additions(
+        {f"tool_setback_{side}": _setback(survey.paths, sign, half_angle, height) for side, sign in SIDES.items()}
+    )
+
+
+def _setback(paths: Sequence[PathSurvey], sign: float, half_angle: float, height: float) -> Value:
+    found = value_of(None, why="no-scanner")
+    for path in paths:
+        lean = sign * np.asarray(path.columns.get("light_lean", np.empty(0)), dtype=float)
+        if not np.isfinite(lean).any():
+            continue
+        k = int(np.nanargmax(lean))
+        back = max(0.0, float(height * np.tan(np.radians(min(float(lean[k]) + half_angle, 89.0)))))
+        if found["value"] is None or back > found["value"]:
+            found = value_of(back, path.points[k])
+    return found

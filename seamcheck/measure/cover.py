@@ -19,8 +19,13 @@ def gap_columns(section: Section) -> Columns:
     return {key: Column.of(values, "no-opposite") for key, values in gaps.items()}
 
 
-def cover_columns(section: Section) -> tuple[Columns, Shade]:
-    """Thickness of the cover and light over the strip of the rib top; what of the strip lies in the shade."""
+def cover_columns(section: Section, spot: float | None = None) -> tuple[Columns, Shade]:
+    """Thickness of the cover over the rib top; light over the spot's width, and what of that lies in the shade.
+
+    Parameters
+    ----------
+    spot : mm, width of the light; None: as wide as the rib top
+    """
     outer, inner = section.outer, section.inner
     over_p = outer.stretches[:, 0] > 0
     seen = (outer.stretches > 0).any(axis=1) & (inner.stretches > 0).any(axis=1)
@@ -40,10 +45,14 @@ def cover_columns(section: Section) -> tuple[Columns, Shade]:
         plastic = np.where(covered[None], np.stack([side.plastic_a, side.plastic_b]), np.nan)
         least = np.fmin(least, extreme_of(np.fmin, plastic))
         most = np.fmax(most, extreme_of(np.fmax, plastic))
+        taken = strip if spot is None else within_strip(side, np.full(len(edge), spot / 2))
+        run = np.where(taken, side.b - side.a, 0.0)
         total += run.sum(axis=1)
-        lit = (side.stretches <= 1) & ~side.blocked
+        # beside the rib light must pass the cover; over the rib a hole in it is another finding
+        lit = (side.stretches == 1) | (strip & (side.stretches == 0))
+        lit &= ~side.blocked
         clear += (run * lit).sum(axis=1)
-        dark.append(_shaded(strip & (run > _PARTED) & ~lit, side, out))
+        dark.append(_shaded(taken & (run > _PARTED) & ~lit, side, out))
     strip_missing = np.where(hole | (~over_p & seen), "hole", np.where(over_p, "no-rib", "no-cover"))
     columns["cover_thickness_min"] = Column.of(np.where(hole, np.nan, least), strip_missing)
     columns["cover_thickness_max"] = Column.of(np.where(hole, np.nan, most), strip_missing)

@@ -9,6 +9,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Value, value_of
@@ -68,13 +69,12 @@ class _Reaches:
         view = View.of(self.joint)
         enclosed = inside_of(self.joint, self.contour, view)
         if enclosed.is_empty:
-            return "The seam encloses nothing: the sides are those of its direction."
+            return say("place.flash.no-inside")
         roofed = self._is_roofed(enclosed, view)
-        within = "the inside of the housing" if roofed else "the opening that the seam runs round"
-        beyond = "the visible outside" if roofed else "the inside of the housing"
+        within = "place.flash.inside" if roofed else "place.flash.opening"
+        beyond = "place.flash.outside" if roofed else "place.flash.inside"
         parts = self._parts(enclosed, side == "inner", places, view)
-        reached = within if side == "inner" else beyond
-        return f"Flash would reach {reached}{f'; nearest there: {parts}' if parts else ''}."
+        return say(within if side == "inner" else beyond, **({"parts": parts} if parts else {}))
 
     def _is_roofed(self, enclosed: BaseGeometry, view: View) -> bool:
         """Whether the cover lies over most of what the seam encloses; else it is a frame round an opening."""
@@ -89,15 +89,15 @@ class _Reaches:
         _, over, _ = heights_at(np.column_stack([xy, np.zeros(len(xy))]), sheet)
         return not len(xy) or len(np.unique(over)) >= 0.5 * len(xy)
 
-    def _parts(self, enclosed: BaseGeometry, inner: bool, places: np.ndarray, view: View) -> str:
-        said = []
+    def _parts(self, enclosed: BaseGeometry, inner: bool, places: np.ndarray, view: View) -> list[str]:
+        said: list[str] = []
         for entry in self.near:
             at = np.asarray(entry["at"])
             if bool(shapely.contains_xy(enclosed, *view.local(at)[:2])) == inner:
                 ident = entry["faces"][1]["part"]
                 away = float(np.linalg.norm(places - at, axis=1).min())
-                said.append(f"'{self.joint.parts[ident].name or ident}', {away:.1f} mm from the rib's middle")
-        return ", ".join(said[:3])
+                said.append(say("place.flash.near", part=f"'{self.joint.parts[ident].name or ident}'", distance=away))
+        return said[:3]
 
 
 def _volume(survey: Survey, side: str) -> dict[str, Value]:
@@ -132,7 +132,7 @@ def _lips(survey: Survey) -> dict[str, Value]:
         return {"lip_tightest": nothing, "lip_widest": nothing}
     tight, wide = min(places, key=lambda p: p[0]), max(places, key=lambda p: p[0])
     return {
-        key: value_of(value, at, f"On the {side} side.")
+        key: value_of(value, at, say("place.side", side=side))
         for key, (value, at, side) in (("lip_tightest", tight), ("lip_widest", wide))
     }
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.clamp import clamp_values
-from seamcheck.measure.corridor import light_corridor, tool_setback
+from seamcheck.measure.corridor import light_corridor, tool_setbacks
 from seamcheck.measure.flash import flash_values
 from seamcheck.measure.light import light
 from seamcheck.measure.moving import Moving
@@ -27,7 +27,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
 
     Parameters
     ----------
-    settings : uses collapse and lateral_play (mm), scanner and clamp
+    settings : uses collapse and lateral_play (mm), the light onto the joint and the clamp
 
     Returns
     -------
@@ -38,12 +38,13 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     found = overlap_value(overlaps, joint) | path_values(joint, contour)
     found |= free_travel(joint, survey, settings, moving, overlaps)
     found |= shades(joint, survey) | rib_holes(joint, survey)
-    scanner, margin = settings.scanner, settings.beam_margin
-    found |= light(joint, contour, survey, scanner)
+    given = settings.light(joint.id)
+    found |= light(joint, contour, survey, given)
     found |= intended_stop(found.values["free_travel"], settings) | flatness_stack(settings)
-    corridor = light_corridor(joint, contour, survey, View.of(joint), margin, scanner)
-    found |= clamp_values(joint, contour, survey, settings.clamp, corridor, margin)
-    found |= tool_setback(found.values["beam_angle"], scanner, settings.clamp.height)
+    corridor = light_corridor(joint, contour, survey, View.of(joint), given)
+    found |= clamp_values(joint, contour, survey, settings.clamp, corridor, given.margin)
+    half_angle = 0.0 if given.scanner is None else given.scanner.half_angle
+    found |= tool_setbacks(found.onto(survey), half_angle, settings.clamp.height)
     found |= neighbours(joint)
     if joint.rib_on != "none":
         found |= flash_values(joint, contour, survey, found.values["neighbour_distance"].get("places", ()))

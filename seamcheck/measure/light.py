@@ -10,39 +10,35 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Column, Value, value_of
 from seamcheck.measure.beam_path import (
-    Entries,
     Source,
     Top,
     aim,
     enter,
-    entries_of,
     is_on_top,
+    light_width,
     lighting,
-    spread,
 )
 from seamcheck.measure.material.optics import cover_shift, spot_stretch
 from seamcheck.measure.obstacles import Obstacles
-from seamcheck.measure.table import PathSurvey, Shade, Survey, rib_width
+from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.sections.facing import Sheet, View
-from seamcheck.settings.tables import Scanner
+from seamcheck.settings.tables import Light
 
-COLUMNS = (
-    "beam_angle", "spot_offset", "spot_stretch", "path_in_cover", "light_lean", "light_enters_inner",
-    "light_enters_outer", "light_clear",
-)  # fmt: skip
-_ACROSS = (-0.998, 0.0, 0.998)  # of half the rib's width: where the light must arrive
+_ACROSS = (-0.998, 0.0, 0.998)  # of half the light's width: where it must arrive
 _RIM = 8  # rays round the cone
 
 
-def light(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | None) -> Additions:
+def light(joint: Joint, contour: Contour, survey: Survey, given: Light) -> Additions:
     """Values of the interface, columns and shade of every path.
 
     Without a scanner there are no columns: the angle is not evaluated, and nothing is guessed.
     """
+    scanner = given.scanner
     if scanner is None:
         return Additions({"beam_angle": value_of(None, why="no-scanner")})
     view = View.of(joint)
@@ -52,9 +48,8 @@ def light(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | Non
     places: list[Value] = []
     obstacles = Obstacles(joint, view)
     for path in survey.paths:
-        found = _chief(path, tops[path.id], source, joint, scanner.index)
-        found |= _taken(path, entries_of(path, tops[path.id], source, scanner.index), scanner)
-        share, blockers, dark[path.id] = _clear(path, tops[path.id], source, joint, scanner, lit, view, obstacles)
+        found = _chief(path, tops[path.id], source, joint, given.index)
+        share, blockers, dark[path.id] = _clear(path, tops[path.id], source, joint, given, lit, view, obstacles)
         found["light_clear"] = share
         columns[path.id] = {key: Column.of(values, "no-cover") for key, values in found.items()}
         if np.isfinite(share).any():
@@ -67,13 +62,6 @@ def light(joint: Joint, contour: Contour, survey: Survey, scanner: Scanner | Non
                 largest = value_of(float(found["beam_angle"][k]), path.points[k])
     values = {"beam_angle": largest, "light_clear": worst | ({"places": places} if places else {})}
     return Additions(values, columns, dark)
-
-
-def _taken(path: PathSurvey, found: Entries, scanner: Scanner) -> dict[str, np.ndarray]:
-    """What the light takes of the cover's top in the section, mm from P, with its cone."""
-    inner, outer = (((x - path.points) * path.u).sum(axis=1) for x in (found.inner, found.outer))
-    wider = found.way * spread(scanner)
-    return {"light_enters_inner": inner - wider, "light_enters_outer": outer + wider}
 
 
 def _shadow(
@@ -110,12 +98,12 @@ def _chief(path: PathSurvey, top: Top, source: Source, joint: Joint, index: floa
 
 
 def _clear(
-    path: PathSurvey, top: Top, source: Source, joint: Joint, scanner: Scanner, lit: Sheet, view: View,
+    path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light, lit: Sheet, view: View,
     obstacles: Obstacles,
 ) -> tuple[np.ndarray, list[tuple[str, int] | None], Shade]:  # fmt: skip
     """Share of the rays that arrive at every station, one face that stands in the way of others, and the shade."""
-    n = len(path.s)
-    width = rib_width(path)
+    n, half_angle = len(path.s), 0.0 if given.scanner is None else given.scanner.half_angle
+    width = light_width(path, top, source, joint, given)
     total, arrived = np.zeros(n), np.zeros(n)
     blocker: list[tuple[str, int] | None] = [None] * n
     known = np.flatnonzero(np.isfinite(top.normal[:, 0]) & np.isfinite(width))
@@ -125,9 +113,9 @@ def _clear(
         rays, clear = 0, np.zeros(len(known))
         hit, stopper = np.full((len(known), 3), np.nan), np.full(len(known), "", dtype=object)
         targets = path.points[known] + (across * width[known] / 2)[:, None] * path.u[known]
-        chief, _, _ = aim(targets, here, source, scanner.index)
-        for ray in _cone(chief, np.radians(scanner.half_angle)):
-            entry, _ = enter(targets, here, ray, scanner.index)
+        chief, _, _ = aim(targets, here, source, given.index)
+        for ray in _cone(chief, np.radians(half_angle)):
+            entry, _ = enter(targets, here, ray, given.index)
             sound = np.isfinite(entry).all(axis=1)
             blocked = np.ones(len(known), dtype=bool)
             reach = np.full(len(known), np.inf)
@@ -180,4 +168,4 @@ def _cone(chief: np.ndarray, half_angle: float) -> list[np.ndarray]:
 def _who(blocker: tuple[str, int] | None, joint: Joint) -> str:
     if blocker is None:
         return ""
-    return f"'{joint.parts[blocker[0]].name or blocker[0]}' stands in the light."
+    return say("place.light", part=f"'{joint.parts[blocker[0]].name or blocker[0]}'")

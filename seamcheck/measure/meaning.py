@@ -13,6 +13,9 @@ from seamcheck.contour import Path
 from seamcheck.measure.additions import Columns
 from seamcheck.measure.turning import turn_radius
 
+NO_MEANING = ("junction", "end", "corner", "rib-hole")
+"""Reasons for which a section across the rib says nothing."""
+
 _JUNCTION = 1.5  # rib widths round a junction in which a section cuts several ribs
 _BLEND = 6.0  # rib widths round a junction in which the rib may be wider for the roundings that lead into it
 _WIDER = 0.02  # share of the seam's median width by which the rib is wider in a blend
@@ -52,7 +55,7 @@ class RibTop:
 def without_meaning(
     path: Path, s: np.ndarray, points: np.ndarray, u: np.ndarray, edges: tuple[np.ndarray, np.ndarray], top: RibTop
 ) -> np.ndarray:
-    """(n,) why a section says nothing: 'junction', 'end', 'corner' or 'rib-hole'; '' where it has its meaning.
+    """(n,) why a section says nothing, one of NO_MEANING; '' where it has its meaning.
 
     Parameters
     ----------

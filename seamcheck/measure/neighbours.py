@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
@@ -38,7 +39,7 @@ def neighbours(joint: Joint) -> Additions:
         value_of(
             distance,
             at,
-            f"'{joint.parts[ident].name or ident}' stands there.",
+            say("place.stands", part=f"'{joint.parts[ident].name or ident}'"),
             faces=[{"part": joint.rib_part, "face": rib_face}, {"part": ident, "face": face}],
         )
         for distance, ident, face, rib_face, at in near

@@ -8,6 +8,7 @@ from dataclasses import replace
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.measure.additions import Additions, value_of
@@ -58,7 +59,8 @@ def overlap_value(overlaps: Sequence[Overlap], joint: Joint) -> Additions:
     """The value 'overlap': the deepest of those that do not stop the cover, with all their places."""
     places = [
         overlap.place(
-            overlap.depth, f"'{_name(joint, overlap.cover)}' and '{_name(joint, overlap.other)}' interpenetrate here."
+            overlap.depth,
+            say("place.overlap", one=f"'{_name(joint, overlap.cover)}'", other=f"'{_name(joint, overlap.other)}'"),
         )
         for overlap in overlaps
         if not overlap.is_stop

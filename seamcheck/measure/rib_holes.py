@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour.holes import hole_width, without_holes
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Value, value_of
@@ -35,7 +36,7 @@ def rib_holes(joint: Joint, survey: Survey) -> Additions:
     places: list[Value] = []
     for hole, place, depth in zip(holes, flat, depths, strict=True):
         width = hole_width(hole)
-        says = "It goes right through." if np.isinf(depth) else f"It is {depth:.2f} mm deep."
+        says = say("place.through") if np.isinf(depth) else say("place.deep", depth=float(depth))
         faces = [{"part": joint.rib_part, "face": int(face)} for face in joint.rib_faces[:1]]
         places.append(value_of(width, view.world(place), says, faces=faces))
     places.sort(key=lambda place: -float(place["value"]))

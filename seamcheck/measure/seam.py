@@ -2,20 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 import numpy as np
 
 from seamcheck.contour import Contour, Path
 from seamcheck.joint import Joint
-from seamcheck.measure.additions import Column, Columns
+from seamcheck.measure.additions import Additions, Column, Columns
 from seamcheck.measure.areas import Areas, SideSections, melt_area
+from seamcheck.measure.beam_path import SIDES, entries
+from seamcheck.measure.bends import Bends
 from seamcheck.measure.clamp_land import LAND_REACH, land_columns
 from seamcheck.measure.cover import cover_columns, gap_columns
 from seamcheck.measure.ends import interruptions
 from seamcheck.measure.flash_trap import Trap, blank_under_holes, measure_trap, trap_columns
 from seamcheck.measure.floor import Floor, other_ribs
-from seamcheck.measure.meaning import RibTop, at_open_end, blank_without_meaning, runs_into_another, without_meaning
+from seamcheck.measure.meaning import (
+    NO_MEANING,
+    RibTop,
+    at_open_end,
+    blank_without_meaning,
+    runs_into_another,
+    without_meaning,
+)
 from seamcheck.measure.rib import Usual, deepest_floor, floors_beside, rib_columns
 from seamcheck.measure.table import PathSurvey, Survey, initial_contact
 from seamcheck.measure.travel import travel_columns
@@ -23,8 +33,9 @@ from seamcheck.measure.turning import turn_columns, turn_radius, turns_to
 from seamcheck.measure.wall import wall_columns
 from seamcheck.sections.band import light_facets
 from seamcheck.sections.section import Cutter, Section, sections_along
-from seamcheck.sections.slices import Soup, cut
+from seamcheck.sections.slices import cut
 from seamcheck.settings.settings import Settings
+from seamcheck.settings.tables import Light
 
 
 def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
@@ -32,26 +43,46 @@ def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
 
     Parameters
     ----------
-    settings : uses collapse, beam_margin and station_spacing (mm)
+    settings : uses collapse, station_spacing (mm) and the light onto the joint
     """
-    cutter = Cutter(joint, contour)
+    given = settings.light(joint.id)
+    cutter = Cutter(joint, contour, given.spot)
     measured = [(path, sections_along(cutter, path, settings.station_spacing)) for path in contour.paths]
     contact = float(np.nan_to_num(initial_contact(section.gap_min for _, section in measured)))
     usual = Usual.of(measured)
-    above = light_facets(joint, contour, max(LAND_REACH, cutter.reach))
-    frame = joint.frame
-    return Survey(
-        tuple(_path_survey(cutter, path, section, above, contact, usual, settings) for path, section in measured),
+    frame, bends = joint.frame, Bends.of(joint)
+    survey = Survey(
+        tuple(_path_survey(cutter, path, section, contact, usual, settings, bends) for path, section in measured),
         {name: frame.world(place) for name, place in contour.junctions.items()},
         interruptions(contour, frame),
         {},
         joint.rib_part,
         joint.counter_part,
     )
+    return _with_land(survey, cutter, [section for _, section in measured], given)
+
+
+def _with_land(survey: Survey, cutter: Cutter, sections: Sequence[Section], given: Light) -> Survey:
+    """The survey with the clamp land, and what the light takes of the cover's top where that is not the rib's width."""
+    joint, contour = cutter.joint, cutter.contour
+    above = light_facets(joint, contour, max(LAND_REACH, cutter.reach))
+    is_plain = given.spot is None and given.scanner is None
+    found = {} if is_plain else entries(joint, contour, survey, given)
+    paths = []
+    for path, section in zip(survey.paths, sections, strict=True):
+        taken = {} if is_plain else found[path.id].columns(path)
+        edges = {side: sign * taken[f"light_enters_{side}"] for side, sign in SIDES.items() if taken}
+        wide = cut(above, section.points[:, :2], section.u, LAND_REACH)
+        land, clamp_side = land_columns(section, wide, edges, given.margin)
+        why = path.reasons["rib_width_top"]
+        columns = {key: column.without(np.isin(why, NO_MEANING), why) for key, column in land.items()}
+        columns |= {key: Column.of(values, "no-cover") for key, values in taken.items()}
+        paths.append(replace(Additions({}, {path.id: columns}).onto_path(path), clamp_side=clamp_side))
+    return replace(survey, paths=tuple(paths))
 
 
 def _path_survey(
-    cutter: Cutter, path: Path, section: Section, above: Soup, contact: float, usual: Usual, settings: Settings
+    cutter: Cutter, path: Path, section: Section, contact: float, usual: Usual, settings: Settings, bends: Bends
 ) -> PathSurvey:
     """One path: every family of quantities in turn, then what has no meaning is taken out."""
     joint, n = cutter.joint, len(section.s)
@@ -63,11 +94,11 @@ def _path_survey(
     line = (path.s, path.points[:, :2], path.length, path.closed, section.s)
     radius = turn_radius(*line)
     with np.errstate(divide="ignore"):
-        bend = turns_to(*line, section.u) / radius
-    cover, shade = cover_columns(section)
+        over_a_mm = turns_to(*line, section.u) / radius
+    bend = bends.at(section.points[:, :2], section.u, section.inner_edge, section.outer_edge)
+    bend = np.where(np.isfinite(bend), bend, over_a_mm)
+    cover, shade = cover_columns(section, cutter.spot)
     beside = trap_columns(traps, melt.values, bend, _in_corners(cutter, section, traps))
-    wide = cut(above, section.points[:, :2], section.u, LAND_REACH)
-    land, clamp_side = land_columns(section, wide, settings.beam_margin)
     columns: Columns = {
         **rib_columns(section, floors, joint.rounded),
         "melt_area": melt,
@@ -76,7 +107,6 @@ def _path_survey(
         **cover,
         **wall_columns(section, floors),
         **travel_columns(section, floors, others, contact, cutter.reach),
-        **land,
         **turn_columns(radius),
     }
     top = RibTop(cutter.region, cutter.holes, cutter.junctions, cutter.width, usual.width)
@@ -97,7 +127,7 @@ def _path_survey(
         {key: column.reasons for key, column in columns.items()},
         section.outer.floor_face[:, 0],
         section.outer.roof_face[:, 0],
-        clamp_side,
+        "",
         _areas(section, floors, others, columns, contact),
         section.up * section.slope,
         shade,

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
 
-_ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the rib's width
+_ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the light's width
 _ABOVE = 0.05  # mm above the rib's top from which on something stands over it
 
 
@@ -24,39 +25,55 @@ def shades(joint: Joint, survey: Survey) -> Additions:
     others = {i: body for i, body in joint.bodies.items() if i not in joint.cover}
     faces = FaceList.of(others, view, 1.0, np.array([*low, *high[:2], np.inf]))
     sheet = faces.facets(view, 1.0)
+    zone = np.array([*low, *high[:2], np.inf])
+    cover = FaceList.of({i: joint.bodies[i] for i in joint.cover}, view, 1.0, zone).facets(view, 1.0)
     places: list[Value] = []
     for path, mark in zip(survey.paths, dark, strict=True):
         if mark.any():
-            places += _places(path, np.flatnonzero(mark), sheet, faces, joint, view)
+            places += _places(path, np.flatnonzero(mark), (sheet, cover), faces, joint, view)
     places.sort(key=lambda place: place["value"])
     return Additions({"beam_clear": {**places[0], "places": places}})
 
 
 def _places(
-    path: PathSurvey, stations: np.ndarray, sheet: Sheet, faces: FaceList, joint: Joint, view: View
+    path: PathSurvey, stations: np.ndarray, sheets: tuple[Sheet, Sheet], faces: FaceList, joint: Joint, view: View
 ) -> list[Value]:
-    owner, face = _over(path, stations, sheet, view)
+    owner, face = _over(path, stations, sheets[0], view)
     clear = np.asarray(path.columns["beam_clear"], dtype=float)[stations]
     starts = np.flatnonzero(np.append(True, (np.diff(stations) > 1) | (owner[1:] != owner[:-1])))
     found = []
     for a, b in zip(starts, np.append(starts[1:], len(stations)), strict=True):
         k = int(a + np.nanargmin(clear[a:b]))
         part = faces.ids[owner[k]] if owner[k] >= 0 else ""
-        why = (
-            f"'{joint.parts[part].name or part}' stands in the light."
-            if part
-            else "The light passes the cover more than once here: there is a void, or a ledge above it."
-        )
+        if part:
+            why = say("place.light", part=f"'{joint.parts[part].name or part}'")
+        else:
+            beside = _is_beside(path, stations[k : k + 1], sheets[1], view)
+            why = say("place.cover-beside" if beside else "place.cover-twice")
         hit = [{"part": part, "face": int(face[k])}] if part else []
         found.append(value_of(float(clear[k]), path.points[stations[k]], why, faces=hit))
     return found
 
 
+def _across(path: PathSurvey, stations: np.ndarray, view: View) -> np.ndarray:
+    """(k * places, 3) in the view: places over the width of the light at stations (k,)."""
+    width = np.asarray(path.columns.get("light_width", rib_width(path)), dtype=float)
+    half = np.nan_to_num(width[stations], nan=0.5) / 2
+    places = path.points[stations, None] + _ACROSS[None, :, None] * half[:, None, None] * path.u[stations, None]
+    return np.asarray(view.local(places.reshape(-1, 3)))
+
+
+def _is_beside(path: PathSurvey, station: np.ndarray, cover: Sheet, view: View) -> bool:
+    """Whether some of the light at a station (1,) meets nothing of the cover."""
+    if "light_width" not in path.columns or not len(cover.face):
+        return False
+    _, index, _ = heights_at(_across(path, station, view), cover, tree_of(cover))
+    return len(np.unique(index)) < len(_ACROSS)
+
+
 def _over(path: PathSurvey, stations: np.ndarray, sheet: Sheet, view: View) -> tuple[np.ndarray, np.ndarray]:
     """(k,) part (index, -1 for none) and face of what stands lowest over the rib's top at stations (k,)."""
-    half = np.nan_to_num(rib_width(path)[stations], nan=0.5) / 2
-    places = path.points[stations, None] + _ACROSS[None, :, None] * half[:, None, None] * path.u[stations, None]
-    local = view.local(places.reshape(-1, 3))
+    local = _across(path, stations, view)
     part, face = np.full(len(stations), -1), np.full(len(stations), -1)
     if not len(sheet.face):
         return part, face

@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import say, together
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
@@ -206,11 +207,11 @@ def _features(touches: list[Touch], joint: Joint) -> list[Touch]:
 def place_of(touch: Touch, sinking: Sinking) -> dict[str, Any]:
     """A touch as a place of the free travel."""
     parts = sinking.joint.parts
-    cover, other = (parts[part].name or part for part in (touch.cover[0], touch.other[0]))
-    says = "meets" if touch.gap > _INTO else f"is drawn {-touch.gap:.2f} mm into"
-    why = f"There '{cover}' {says} '{other}'."
-    if touch.other[0] in sinking.moving.on_both:
-        why += f" '{other}' touches cover and base: if the cover carries it, name it with the cover."
+    cover, other = (f"'{parts[part].name or part}'" for part in (touch.cover[0], touch.other[0]))
+    drawn_into = touch.gap <= _INTO
+    key = "place.into" if drawn_into else "place.meets"
+    carried = say("place.carried", other=other) if touch.other[0] in sinking.moving.on_both else ""
+    why = together(say(key, cover=cover, other=other, depth=-touch.gap), carried)
     return {
         "value": touch.gap - sinking.contact,
         "at": list(touch.at),

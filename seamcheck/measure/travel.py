@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.depth import Overlap
@@ -108,7 +109,7 @@ def _with_overlaps(places: list[Value], along: Sequence[Overlap], sinking: Sinki
         pair = {overlap.cover[0], overlap.other[0]}
         known = [p["value"] + contact for p in found if {face["part"] for face in p.get("faces", ())} == pair]
         if not any(value <= -overlap.depth + 0.05 for value in known):
-            cover, other = (parts[part].name or part for part in (overlap.cover[0], overlap.other[0]))
-            why = f"There '{cover}' is drawn {overlap.depth:.2f} mm into '{other}'."
+            cover, other = (f"'{parts[part].name or part}'" for part in (overlap.cover[0], overlap.other[0]))
+            why = say("place.into", cover=cover, other=other, depth=overlap.depth)
             found.append(overlap.place(-overlap.depth - contact, why))
     return sorted(found, key=lambda place: place["value"])

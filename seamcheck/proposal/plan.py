@@ -2,28 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
+import msgspec
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.assembly import read_assembly
-from seamcheck.assembly.parts import Part
+from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.contour import trace_contour
+from seamcheck.errors import NotReviewed
 from seamcheck.joint import Joint, find_joints, join_pieces
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import depth_inside
-from seamcheck.kernel.grooves import NotCut, shortest_edge, volume
+from seamcheck.kernel.grooves import NotCut, shortest_edge, volume, without
 from seamcheck.kernel.write_step import write_bodies
 from seamcheck.proposal.design import VARIABLES, Design, Space, Wishes, design, narrowest, on_grid
-from seamcheck.proposal.records import Bound, Dimension, JointProposal, Short
-from seamcheck.proposal.room import Line, Room, measure_room, outside_stretches, rounded
+from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal, Short
+from seamcheck.proposal.repair import filled_to_contact, mend
+from seamcheck.proposal.room import Line, Net, Room, measure_room, nets_of, outside_stretches, rounded, with_walls
 from seamcheck.proposal.shape import Cut, contact_faces, cut_joint
 from seamcheck.settings.settings import Settings
 
@@ -40,6 +43,12 @@ RADII = (4.5, 3.3, 3.03)
 """mm, radii to which corners of the middle line are rounded, the most comfortable first."""
 
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
+REDRAWN = frozenset(
+    {"turn-radius", "trap-corner", "seam-open", "rib-missing", "rib-width", "rib-height", "slenderness", "trap-room",
+     "trap-side", "lip-gap", "sink-travel", "trap-open-inner", "rib-evenness"}
+)  # fmt: skip
+"""Rules on the joint itself: where no move mends one, the joint is drawn anew."""
+
 LEVEL = 0.2
 """mm: a contact that rises by more is no level one."""
 
@@ -69,13 +78,15 @@ class _Contact:
 
 
 def plan_joints(
-    paths: Sequence[Path], settings: Settings, wishes: Wishes, target: Path, progress: Progress = lambda stage: None
-) -> tuple[JointProposal, ...]:
-    """Propose a joint for every flat contact of a model, and write the model with the joints cut.
+    paths: Sequence[Path], settings: Settings, wishes: Wishes, target: Path, review: Mapping[str, Any],
+    progress: Progress = lambda stage: None,
+) -> tuple[JointProposal, ...]:  # fmt: skip
+    """Cut a joint into every flat contact of a model, move what breaks a limit where a rib stands, and write it.
 
     Parameters
     ----------
-    target : folder; 'proposed.step' and 'tools.step' are written into it where at least one joint was cut
+    target : folder; 'proposed.step' and 'tools.step' are written into it where at least one part was changed
+    review : document of the model's review
 
     Raises
     ------
@@ -90,11 +101,15 @@ def plan_joints(
     proposals = []
     for joint in find_joints(assembly, settings):
         progress("designing")
-        proposal, cut = _joint(joint, settings, wishes, shapes)
+        if has_rib(joint):
+            proposal, bodies = _mended(joint, review, settings, wishes, shapes, assembly)
+            tools += bodies
+        else:
+            proposal, cut = _joint(joint, settings, wishes, shapes)
+            if cut is not None:
+                shapes[_carrier(joint, wishes)[0]] = cut.part
+                tools += [(f"{joint.id} lowering", cut.lowering), (f"{joint.id} flash traps", cut.traps)]
         proposals.append(proposal)
-        if cut is not None:
-            shapes[_carrier(joint, wishes)[0]] = cut.part
-            tools += [(f"{joint.id} lowering", cut.lowering), (f"{joint.id} flash traps", cut.traps)]
     if tools:
         progress("writing")
         write_bodies([_named(part, shapes[part.id]) for part in assembly.parts], target / "proposed.step")
@@ -110,15 +125,95 @@ def _named(part: Part, shape: Any) -> tuple[str, Any, tuple[float, float, float,
     return part.name or part.id, shape, (*colour, 1.0 - float(part.transparency or 0.0))
 
 
+def has_rib(joint: Joint) -> bool:
+    """Whether a weld rib stands already."""
+    return joint.rib_on != "none" and joint.kind not in FLAT_KINDS
+
+
+def _head(joint: Joint, rib_on: str) -> dict[str, Any]:
+    cover, base = (", ".join(joint.parts[i].name or i for i in ids) for ids in (joint.cover, joint.base))
+    return {"joint": joint.id, "cover": cover, "base": base, "carrier": cover if rib_on == "cover" else base}
+
+
+def _mended(
+    joint: Joint, review: Mapping[str, Any], settings: Settings, wishes: Wishes, shapes: dict[str, Any],
+    assembly: Assembly,
+) -> tuple[JointProposal, list[tuple[str, Any]]]:  # fmt: skip
+    """What a rib that stands already needs: nothing, some moves, or to be drawn anew."""
+    head = _head(joint, joint.rib_on)
+    record = next((r for r in review.get("joints", ()) if r["id"] == joint.id), None)
+    findings = [
+        f for f in review.get("findings", ())
+        if f["joint"] == joint.id and f["severity"] in ("must-fix", "attention") and not f["waived"]
+    ]  # fmt: skip
+    if record is None or not findings:
+        return JointProposal(**head, state="sound", message="There is a weld rib already, and it holds its limits."), []
+    before = dict(shapes)
+    changes, left = mend(joint, record, findings, settings, wishes.lip, shapes)
+    facts: dict[str, Any] = {"changes": changes, "left": left}
+    if not changes and any(one.rule in REDRAWN for one in left):
+        anew = _drawn_anew(joint, record, settings, replace(wishes, rib_on=joint.rib_on), shapes, assembly)
+        if anew is not None and anew[1] is not None:
+            shapes[joint.rib_part] = anew[1].part
+            ids = tuple(one.finding for one in left if one.rule in REDRAWN)
+            drawn = Change(
+                part=head["carrier"], what="the joint is drawn anew on the same contact", by=None, findings=ids
+            )
+            rest = tuple(one for one in left if one.rule not in REDRAWN)
+            return msgspec.structs.replace(anew[0], changes=(drawn,), left=rest), _differences(joint, before, shapes)
+    state = "mended" if changes else "not-mended"
+    message = (
+        "; ".join(_said(change) for change in changes).capitalize() + "."
+        if changes
+        else "Nothing could be moved: " + "; ".join(dict.fromkeys(f"{one.rule}: {one.why}" for one in left)) + "."
+    )
+    return JointProposal(**head, **facts, state=state, message=message), _differences(joint, before, shapes)
+
+
+def _said(change: Change) -> str:
+    return change.what + ("" if change.by is None else f" by {change.by:.2f} mm")
+
+
+def _differences(joint: Joint, before: Mapping[str, Any], after: Mapping[str, Any]) -> list[tuple[str, Any]]:
+    """What was added to and taken from the parts, as bodies."""
+    found = []
+    for part, shape in after.items():
+        if shape is before[part]:
+            continue
+        for what, body in (("added", without(shape, before[part])), ("taken away", without(before[part], shape))):
+            if volume(body) > 1e-6:
+                found.append((f"{joint.id} {what}", body))
+    return found
+
+
+def _drawn_anew(
+    joint: Joint, record: Mapping[str, Any], settings: Settings, wishes: Wishes, shapes: dict[str, Any],
+    assembly: Assembly,
+) -> tuple[JointProposal, Cut | None] | None:  # fmt: skip
+    """A new joint on the contact plane of the old one, its traps filled first; None where that can't be."""
+    try:
+        flat = filled_to_contact(joint, record, settings, shapes[joint.rib_part])
+    except NotCut:
+        return None
+    pair = {*joint.cover, *joint.base}
+    parts = [
+        replace(part, shape=flat if part.id == joint.rib_part else shapes[part.id])
+        for part in assembly.parts
+        if part.id in pair
+    ]
+    try:
+        (again,) = find_joints(replace(assembly, parts=tuple(parts)), settings)
+    except (NotReviewed, ValueError):
+        return None
+    if has_rib(again):
+        return None
+    return _joint(again, settings, wishes, {part.id: part.shape for part in parts})
+
+
 def _joint(
     joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]
 ) -> tuple[JointProposal, Cut | None]:
-    cover, base = (", ".join(joint.parts[i].name or i for i in ids) for ids in (joint.cover, joint.base))
-    carrier = cover if wishes.rib_on == "cover" else base
-    head: dict[str, Any] = {"joint": joint.id, "cover": cover, "base": base, "carrier": carrier}
-    if joint.rib_on != "none" and joint.kind not in FLAT_KINDS:
-        message = "There is a weld rib already; a rib is cut from a flat contact only."
-        return JointProposal(**head, state="has-rib", message=message), None
+    head = _head(joint, wishes.rib_on)
     if joint.kind not in FLAT_KINDS or len(joint.base) != 1 or len(joint.cover) != 1:
         message = f"The parts meet as {joint.kind}: there is no flat contact from which a rib could be cut."
         return JointProposal(**head, state="not-flat", message=message), None
@@ -191,8 +286,7 @@ def _fitted(
             "name the parts that belong together."
         )
         return JointProposal(**head, state="not-flat", message=message), None
-    chosen, rooms, radius, space = found
-    rounded_lines = [room.line for room in rooms]
+    chosen, nets, rooms, radius, space = found
     facts: dict[str, Any] = {
         "bounds": tuple(
             Bound(rule=m.rule, quantity=m.quantity, value=m.value, bound=m.bound, share=m.share)
@@ -200,7 +294,7 @@ def _fitted(
         ),
         "dimensions": _dimensions(chosen, settings),
         "corner_radius": radius,
-        "seam_length": float(sum(line.curve.length for line in rounded_lines)),
+        "seam_length": float(sum(net.length for net in nets)),
         "room_inner": space.inner, "room_outer": space.outer,
         "depth": space.depth if np.isfinite(space.depth) else None,
     }  # fmt: skip
@@ -210,7 +304,7 @@ def _fitted(
         return JointProposal(**head, **facts, state="no-room", message=message, short=short, instead=instead), None
     try:
         cut = cut_joint(
-            contact.body, contact.faces, contact.frame, rounded_lines, chosen.section, contact.heights, contact.region
+            contact.body, contact.faces, contact.frame, nets, chosen.section, contact.heights, contact.region
         )
     except NotCut as why:
         return JointProposal(**head, **facts, state="no-room", message=str(why)), None
@@ -228,35 +322,42 @@ def _fitted(
     )  # fmt: skip
 
 
-def _best(contact: _Contact, settings: Settings, wishes: Wishes) -> tuple[Design, list[Room], float, Space] | None:
+def _best(
+    contact: _Contact, settings: Settings, wishes: Wishes
+) -> tuple[Design, list[Net], list[Room], float, Space] | None:
     """The design over the middle lines and corner radii that may be chosen; None where no line runs round closed."""
     depth = _depth(contact)
     tried = []
     for lines in _middle_lines(contact, settings, wishes, depth):
         for radius in RADII:
-            rooms = [measure_room(rounded(line, radius), contact.region) for line in lines]
+            nets = [net.rounded(radius) for net in lines]
+            rooms = [measure_room(net.outline, contact.region) for net in nets]
+            walls = [measure_room(wall, contact.region) for net in nets for wall in net.walls]
             space = Space(
-                min(float(room.inner.min()) for room in rooms), min(float(room.outer.min()) for room in rooms), depth,
+                min(float(reach.min()) for reach in (*(r.inner for r in rooms + walls), *(w.outer for w in walls))),
+                min(float(room.outer.min()) for room in rooms), depth,
                 min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
             )  # fmt: skip
             found = on_grid(design(space, settings, wishes), space, settings, wishes)
-            tried.append((found, rooms, radius, space))
+            tried.append((found, nets, rooms + walls, radius, space))
             if found.fits and found.aimed > 0.3:
                 break
     return max(
         tried,
-        key=lambda t: (t[0].fits, t[3].outer >= _with_land(settings), round(min(t[0].aimed, 0.3), 2)),
+        key=lambda t: (t[0].fits, t[4].outer >= _with_land(settings), round(min(t[0].aimed, 0.3), 2)),
         default=None,
     )
 
 
-def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Line, ...]]:
+def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Net, ...]]:
     """Lines that a rib could follow: the middle of the contact, and a line at one distance from its outer border.
 
     The second one is nearer to the border where the contact is wider on its inside (screw posts, corners), and
     further where the clamp needs the room.
     """
-    found = [contact.lines] if all(line.closed for line in contact.lines) else []
+    traced = nets_of(contact.lines)
+    found = [] if traced is None else [traced]
+    walls = [wall for net in traced or () for wall in net.walls]
     whole = max(getattr(contact.region, "geoms", [contact.region]), key=lambda part: part.area)
     border = shapely.Polygon(whole.exterior)
     inner, outer = narrowest(settings, wishes, depth)
@@ -272,7 +373,7 @@ def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: 
             if best is None or spare > best[0]:
                 best = (spare, line)
         if best is not None:
-            found.append((best[1],))
+            found.append((with_walls(best[1], walls),))
     return found
 
 
@@ -317,13 +418,14 @@ def _short(
     for room in rooms:
         for side in ("inner", "outer"):
             has = getattr(room, side)
-            for start, end, missing, worst in outside_stretches(room, need[side] - has):
+            needed = need[side] if room.line.closed else need["inner"]  # both sides of a dividing wall lie inside
+            for start, end, missing, worst in outside_stretches(room, needed - has):
                 at = contact.frame.world(np.array([*room.at[worst], 0.0]))
                 found.append(
                     Short(
                         contour=room.line.id, side=side, from_s=start, to_s=end,
                         at=(float(at[0]), float(at[1]), float(at[2])),
-                        room=float(has[worst]), need=need[side], missing=missing,
+                        room=float(has[worst]), need=needed, missing=missing,
                     )
                 )  # fmt: skip
     return tuple(found)

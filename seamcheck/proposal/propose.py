@@ -17,7 +17,7 @@ from seamcheck.document.plain import to_json
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.isolation import run_isolated
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT, review, settings_for
-from seamcheck.proposal.records import JointProposal, ProposalDocument
+from seamcheck.proposal.records import JointProposal, ProposalDocument, Remedy
 from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
 
@@ -26,6 +26,9 @@ if TYPE_CHECKING:
     from seamcheck.report.review import Review
 
 KIND, SCHEMA_VERSION = "seamcheck-proposal", 1
+ROUNDS = 3
+"""So many times a rib that stands is mended and reviewed before what remains is left."""
+
 ATTEMPTS = 2
 """A proposal whose review lacks only room for the clamp is drawn once more, further from the border."""
 
@@ -60,13 +63,13 @@ class Proposal:
 
     @property
     def outcome(self) -> str:
-        """'proposed', 'not-held', 'no-proposal' or 'not-reviewed'."""
+        """'proposed', 'not-held', 'nothing-to-do', 'no-proposal' or 'not-reviewed'."""
         return self.document.outcome
 
     @property
     def exit_code(self) -> int:
-        """0 proposed, 1 none that holds, 2 not reviewed."""
-        return {"proposed": 0, "not-reviewed": 2}.get(self.outcome, 1)
+        """0 proposed or nothing to do, 1 none that holds, 2 not reviewed."""
+        return {"proposed": 0, "nothing-to-do": 0, "not-reviewed": 2}.get(self.outcome, 1)
 
     def to_json(self) -> str:
         """The document as JSON text; the same model, settings and version give the same bytes."""
@@ -126,43 +129,146 @@ def propose(
     if before.verdict == "not-reviewed":
         message = str(before.document["reason"]["message"])
         return Proposal(_document(paths, "not-reviewed", message, ()), before=before)
-    drawn: tuple[tuple[JointProposal, ...], Review, bytes, bytes] | None = None
-    for _ in range(ATTEMPTS):
-        with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
-            try:
-                joints = run_isolated(
-                    "seamcheck.proposal.plan:plan_joints",
-                    (tuple(paths), settings, wishes, Path(folder)),
-                    progress=progress,
-                    time_limit_s=time_limit or TIME_LIMIT,
-                    memory_limit_mb=memory_limit or MEMORY_LIMIT,
-                )
-            except NotReviewed as reason:
-                return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
-            file = Path(folder) / "proposed.step"
-            if not file.exists() and drawn is not None:
+    limits_of_run = {"progress": progress, "time_limit_s": time_limit or TIME_LIMIT,
+                     "memory_limit_mb": memory_limit or MEMORY_LIMIT}  # fmt: skip
+    drawn: Drawn | None = None
+    try:
+        for _ in range(ATTEMPTS):
+            found = _drawn(paths, before, settings, wishes, limits_of_run, run, with_view)
+            if isinstance(found, tuple) and drawn is not None:
                 break  # with room for the clamp it does not fit: the first drawing stands, with what its review says
-            if not file.exists():
-                message = joints[0].message if joints else "No joint was found."
-                return Proposal(_document(paths, "no-proposal", message, joints), before=before)
-            after = review([file], settings, cache=False, with_view=with_view, **run)
-            drawn = (joints, after, file.read_bytes(), (Path(folder) / "tools.step").read_bytes())
-        short = _short_of_land(after)
-        if short == 0.0:
-            break
-        wishes = replace(wishes, outer_at_least=max(joint.room_outer or 0.0 for joint in joints) + short + 0.02)
+            if isinstance(found, tuple):
+                return Proposal(_without_drawing(paths, found, before), before=before)
+            drawn = found
+            short = _short_of_land(found.after)
+            if short == 0.0 or all(joint.state != "cut" for joint in found.joints):
+                break
+            wishes = replace(
+                wishes, outer_at_least=max(joint.room_outer or 0.0 for joint in found.joints) + short + 0.02
+            )
+    except NotReviewed as reason:
+        return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
     assert drawn is not None
-    joints, after, step, tools = drawn
-    kept, named = _held(joints, after)
+    joints, after, step, tools = drawn.joints, drawn.after, drawn.step, drawn.tools
+    kept, named = _held(joints, before, after)
     outcome = "not-held" if kept else "proposed"
     message = (
-        "The joint was cut, but its review finds what keeps it from being a proposal: " + kept[0]
+        "The joint was drawn, but its review finds what keeps it from being a proposal: " + kept[0]
         if kept
-        else "The proposed joint was cut and reviewed: no must-fix limit is broken."
+        else "The proposed model was reviewed: no must-fix limit is broken."
     )
     comparison = compare(before, after, settings).document
-    document = _document(paths, outcome, message, joints, kept, named, after.document, dict(comparison))
+    remedies = _remedies(joints, before, after)
+    document = _document(paths, outcome, message, joints, kept, named, remedies, after.document, dict(comparison))
     return Proposal(document, step, tools, after, before)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Drawn:
+    """A model as it was drawn: per joint what was done, its review, the model and the bodies added or cut away."""
+
+    joints: tuple[JointProposal, ...]
+    after: Review
+    step: bytes
+    tools: bytes
+
+
+def _drawn(
+    paths: Sequence[Path], before: Review, settings: Settings, wishes: Any, limits: dict[str, Any],
+    run: dict[str, Any], with_view: bool,
+) -> Drawn | tuple[JointProposal, ...]:  # fmt: skip
+    """The model with joints cut or mended and its review; where nothing was drawn, what is said of each joint.
+
+    A rib that stands is mended in rounds, each from the review of the one before, until nothing more can be moved.
+    """
+    best: Drawn | None = None
+    model, review_of_model = list(paths), before
+    with tempfile.TemporaryDirectory(prefix="seamcheck-") as name:
+        for k in range(ROUNDS):
+            folder = Path(name) / str(k)
+            folder.mkdir()
+            joints = run_isolated(
+                "seamcheck.proposal.plan:plan_joints",
+                (tuple(model), settings, wishes, folder, dict(review_of_model.document)),
+                **limits,
+            )
+            file = folder / "proposed.step"
+            if not file.exists():
+                return best or joints
+            after = review([file], settings, cache=False, with_view=with_view, **run)
+            if best is not None:
+                joints = _added_up(best.joints, joints)
+                if _burden(after) >= _burden(best.after):
+                    return best
+            best = Drawn(joints, after, file.read_bytes(), (folder / "tools.step").read_bytes())
+            if after.verdict == "not-reviewed" or all(j.state not in ("mended", "sound") for j in joints):
+                break
+            if not _burden(after)[0] and not _burden(after)[1]:
+                break
+            model, review_of_model = [file], after
+    assert best is not None
+    return best
+
+
+def _burden(reviewed: Review) -> tuple[int, int]:
+    """How many must-fix and attention findings a review has."""
+    if reviewed.verdict == "not-reviewed":
+        return (10**6, 0)
+    open_ones = [f["severity"] for f in reviewed.document["findings"] if not f["waived"]]
+    return open_ones.count("must-fix"), open_ones.count("attention")
+
+
+def _added_up(first: Sequence[JointProposal], then: Sequence[JointProposal]) -> tuple[JointProposal, ...]:
+    """What two rounds did to the same joints."""
+    later = {joint.joint: joint for joint in then}
+    found = []
+    for joint in first:
+        more = later.get(joint.joint)
+        if more is None or not more.changes:
+            found.append(joint)
+            continue
+        message = f"{joint.message} Then: {more.message[:1].lower()}{more.message[1:]}"
+        left = (*joint.left, *more.left)
+        changes = (*joint.changes, *more.changes)
+        found.append(msgspec.structs.replace(more, changes=changes, left=left, message=message))
+    return tuple(found)
+
+
+def _without_drawing(paths: Sequence[Path], joints: tuple[JointProposal, ...], before: Review) -> ProposalDocument:
+    if joints and all(joint.state == "sound" for joint in joints):
+        return _document(paths, "nothing-to-do", joints[0].message, joints)
+    first = next((joint for joint in joints if joint.state != "sound"), None)
+    message = first.message if first else "No joint was found."
+    return _document(paths, "no-proposal", message, joints, remedies=_remedies(joints, before, None))
+
+
+def _remedies(joints: Sequence[JointProposal], before: Review, after: Review | None) -> tuple[Remedy, ...]:
+    """For every finding of the model as drawn: whether the proposal mends it."""
+    moved: dict[str, list[str]] = {}
+    left: dict[str, str] = {}
+    for joint in joints:
+        for change in joint.changes:
+            by = "" if change.by is None else f" by {change.by:.2f} mm"
+            for one in change.findings:
+                moved.setdefault(one, []).append(change.what + by)
+        left.update((one.finding, one.why) for one in joint.left)
+    drawn = {joint.joint: joint.message for joint in joints if joint.state == "cut" and not joint.changes}
+    after_findings = [] if after is None or after.verdict == "not-reviewed" else after.document["findings"]
+    remains = {f["id"] for f in after_findings} | {(f["rule"], f["contour"], f["from_s"]) for f in after_findings}
+    found = []
+    for finding in before.document.get("findings", []):
+        if finding["severity"] == "note" or finding["waived"]:
+            continue
+        one = str(finding["id"])
+        gone = after is not None and after.verdict != "not-reviewed"
+        gone = gone and one not in remains and (finding["rule"], finding["contour"], finding["from_s"]) not in remains
+        says = "; ".join(moved.get(one, ())) or left.get(one, "") or drawn.get(str(finding["joint"]), "")
+        if gone:
+            says = says or "it went with the other moves"
+        else:
+            says = left.get(one) or (f"{says}, but the review still finds it" if says else "nothing was drawn for it")
+        found.append(Remedy(finding=one, rule=finding["rule"], fits="yes" if gone else "no", says=says))
+    return tuple(found)
 
 
 def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_sides: Sequence[str]) -> Any:
@@ -191,28 +297,30 @@ def _short_of_land(after: Review) -> float:
     return max((float(f["limit"]) - float(f["value"]) for f in broken), default=0.0)
 
 
-def _held(joints: Sequence[JointProposal], after: Review) -> tuple[tuple[str, ...], tuple[str, ...]]:
+def _held(joints: Sequence[JointProposal], before: Review, after: Review) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """What keeps a cut joint from being a proposal, and attentions that are named only."""
     if after.verdict == "not-reviewed":
         return (str(after.document["reason"]["message"]),), ()
-    kept = [joint.message for joint in joints if joint.state != "cut"]
+    kept = [joint.message for joint in joints if joint.state not in ("cut", "mended", "sound")]
+    known = {(f["rule"], f["quantity"]) for f in before.document["findings"]}
     named: list[str] = []
     for finding in after.document["findings"]:
         if finding["waived"] or finding["severity"] == "note":
             continue
         sentence = f"{finding['rule']}: {finding['message']}"
-        is_own = finding["rule"] in OWN_RULES
+        is_own = finding["rule"] in OWN_RULES and (finding["rule"], finding["quantity"]) not in known
         (kept if finding["severity"] == "must-fix" or is_own else named).append(sentence)
     return tuple(kept), tuple(named)
 
 
 def _document(
     paths: Sequence[Path], outcome: str, message: str, joints: tuple[JointProposal, ...], kept: tuple[str, ...] = (),
-    named: tuple[str, ...] = (), review: Mapping[str, Any] | None = None, comparison: Mapping[str, Any] | None = None,
+    named: tuple[str, ...] = (), remedies: tuple[Remedy, ...] = (),
+    review: Mapping[str, Any] | None = None, comparison: Mapping[str, Any] | None = None,
 ) -> ProposalDocument:  # fmt: skip
     return ProposalDocument(
         document=KIND, schema_version=SCHEMA_VERSION, seamcheck=__version__, model=tuple(path.name for path in paths),
-        outcome=outcome, message=message, joints=joints, kept_from=kept, named=named,
+        outcome=outcome, message=message, joints=joints, kept_from=kept, named=named, remedies=remedies,
         review=None if review is None else dict(review), comparison=None if comparison is None else dict(comparison),
         cautions=tuple(CAUTIONS),
     )  # fmt: skip

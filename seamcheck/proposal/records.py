@@ -40,11 +40,42 @@ class Short(msgspec.Struct, frozen=True, kw_only=True):
     missing: float
 
 
+class Change(msgspec.Struct, frozen=True, kw_only=True):
+    """What is moved on a part that has a rib already; ``findings`` are the ids of those that asked for it."""
+
+    part: str
+    what: str
+    by: float | None
+    findings: tuple[str, ...]
+
+
+class Left(msgspec.Struct, frozen=True, kw_only=True):
+    """A finding for which nothing was moved, and why."""
+
+    finding: str
+    rule: str
+    why: str
+
+
+class Remedy(msgspec.Struct, frozen=True, kw_only=True):
+    """What the proposal does for one finding of the model as it was drawn.
+
+    ``fits`` is 'yes' where the proposed model's review no longer has the finding; ``says`` what was moved, or why not.
+    """
+
+    finding: str
+    rule: str
+    fits: str
+    says: str
+
+
 class JointProposal(msgspec.Struct, frozen=True, kw_only=True):
     """What is proposed for one joint.
 
-    ``state`` is 'cut' (the joint was cut into the part), 'no-room' (it does not fit), 'not-flat' (there is no contact
-    to cut a rib from) or 'has-rib'. ``carrier`` is the name of the part that carries the rib.
+    ``state`` is 'cut' (the joint was cut into the part), 'mended' (there is a rib, and what broke a limit was moved),
+    'sound' (there is a rib that holds its limits), 'not-mended' (there is one, and nothing could be moved), 'no-room'
+    (it does not fit) or 'not-flat' (there is no contact to cut a rib from). ``carrier`` is the name of the part that
+    carries the rib.
     """
 
     joint: str
@@ -64,13 +95,16 @@ class JointProposal(msgspec.Struct, frozen=True, kw_only=True):
     depth: float | None = None
     removed_volume: float | None = None
     shortest_edge: float | None = None
+    changes: tuple[Change, ...] = ()
+    left: tuple[Left, ...] = ()
 
 
 class ProposalDocument(msgspec.Struct, frozen=True, kw_only=True):
     """Everything that a report of a proposal shows.
 
     ``outcome`` is 'proposed' (the proposed model was reviewed and holds), 'not-held' (it was cut, but its review finds
-    what keeps it from being a proposal: see ``kept_from``), 'no-proposal' or 'not-reviewed'.
+    what keeps it from being a proposal: see ``kept_from``), 'nothing-to-do' (every joint has a rib that holds its
+    limits), 'no-proposal' or 'not-reviewed'.
     """
 
     document: str
@@ -82,6 +116,7 @@ class ProposalDocument(msgspec.Struct, frozen=True, kw_only=True):
     joints: tuple[JointProposal, ...]
     kept_from: tuple[str, ...]
     named: tuple[str, ...]
+    remedies: tuple[Remedy, ...]
     review: dict[str, Any] | None
     comparison: dict[str, Any] | None
     cautions: tuple[str, ...]

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 import shapely
 from shapely import LinearRing, LineString, Polygon
 from shapely.geometry.base import BaseGeometry
+
+END_REACH = 4.0
+"""mm that a dividing wall's middle line may end before or beyond the loop it is to meet."""
 
 SPACING = 0.5
 """mm between the places along the middle line where room is taken."""
@@ -59,6 +63,81 @@ class Room:
         """mm, smallest radius of turns with that side ('inner' or 'outer') on the inside; inf without."""
         most = float(np.max(self.curvature if side == "inner" else -self.curvature, initial=0.0))
         return 1.0 / most if most > 1e-5 else np.inf
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Net:
+    """One loop and the dividing walls inside it, whose middle lines end on the loop or on each other."""
+
+    outline: Line
+    walls: tuple[Line, ...] = ()
+
+    @property
+    def length(self) -> float:
+        """mm, of all middle lines."""
+        return float(sum(line.curve.length for line in (self.outline, *self.walls)))
+
+    @property
+    def chambers(self) -> list[Polygon]:
+        """What the middle lines enclose."""
+        lines = shapely.union_all([LinearRing(self.outline.points), *(wall.curve for wall in self.walls)])
+        return list(shapely.polygonize([lines]).geoms)
+
+    def region(self, inner: float, outer: float, web: float) -> BaseGeometry:
+        """What lies within ``outer`` mm outside the loop and within ``inner`` mm of every line inside it.
+
+        Parameters
+        ----------
+        web : mm, radius of the corners of the chambers where lines meet
+        """
+        whole = Polygon(self.outline.points).buffer(outer, quad_segs=64)
+        holes = [chamber.buffer(-inner - web, quad_segs=64).buffer(web, quad_segs=64) for chamber in self.chambers]
+        return whole.difference(shapely.union_all(holes))
+
+    def rounded(self, radius: float) -> Net:
+        """The net with a rounded outline; its walls end on it."""
+        return with_walls(rounded(self.outline, radius), self.walls)
+
+
+def with_walls(outline: Line, walls: Sequence[Line]) -> Net:
+    """A loop with dividing walls that are lengthened or cut to end on it."""
+    inside = Polygon(outline.points)
+    fitted = []
+    for wall in walls:
+        ends = []
+        for end, before in ((wall.points[0], wall.points[1]), (wall.points[-1], wall.points[-2])):
+            beyond = end + (end - before) / np.linalg.norm(end - before) * END_REACH
+            ends.append(beyond if not inside.buffer(-END_REACH).contains(shapely.Point(end)) else end)
+        longer = LineString(np.vstack([ends[0], wall.points[1:-1], ends[1]]))
+        cut = longer.intersection(inside)
+        pieces = [piece for piece in getattr(cut, "geoms", [cut]) if isinstance(piece, LineString)]
+        if pieces:
+            longest = max(pieces, key=lambda piece: piece.length)
+            fitted.append(Line(wall.id, False, np.asarray(longest.coords)))
+    return Net(outline, tuple(fitted))
+
+
+def nets_of(lines: Sequence[Line]) -> tuple[Net, ...] | None:
+    """Loops with their dividing walls; None where an end stays open."""
+    loops = [Net(line) for line in lines if line.closed]
+    rest = [line for line in lines if not line.closed]
+    if not rest:
+        return tuple(loops)
+    noded = shapely.union_all([LineString(np.round(line.points, 6)) for line in rest])
+    faces, dangles, cuts, invalid = shapely.polygonize_full([noded])
+    if any(len(part.geoms) for part in (dangles, cuts, invalid)) or not len(faces.geoms):
+        return None
+    whole = shapely.union_all(faces)
+    for part in getattr(whole, "geoms", [whole]):
+        inside = shapely.line_merge(noded.intersection(part).difference(part.boundary.buffer(1e-6)))
+        walls = [
+            Line(f"w{k + 1}", False, np.asarray(wall.coords))
+            for k, wall in enumerate(getattr(inside, "geoms", [inside]))
+            if wall.length > END_REACH
+        ]
+        outline = Line("c1", True, np.asarray(part.exterior.coords)[:-1])
+        loops.append(Net(outline, tuple(walls)))
+    return tuple(loops)
 
 
 def rounded(line: Line, radius: float) -> Line:

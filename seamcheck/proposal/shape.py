@@ -14,13 +14,16 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import ABOVE, Axes, Column, column, common, cut_out, slab, united, without
-from seamcheck.proposal.room import Line
+from seamcheck.proposal.room import Net
 from seamcheck.proposal.section import Section
 from seamcheck.sections.pieces import Ring, ring_through, rings_of
 
 SAME_HEIGHT = 0.05
 """mm: a face of the part lies in the contact where it is this near to it."""
 
+
+WEB = 0.5
+"""mm, radius where the rib of a dividing wall meets another. Assumption."""
 
 PLAY = 0.3
 """mm that the land is lowered beyond the contact where its face goes on, for the cover's lateral play. Assumption."""
@@ -69,7 +72,7 @@ def cut_joint(
     body: Body,
     faces: Sequence[int],
     frame: Frame,
-    lines: Sequence[Line],
+    nets: Sequence[Net],
     section: Section,
     heights: tuple[float, float],
     region: BaseGeometry,
@@ -80,7 +83,7 @@ def cut_joint(
     ----------
     faces : of the contact
     frame : z out of the part, against the light or along it
-    lines : middle lines of the rib
+    nets : middle lines of the rib
     section : dimensions
     heights : mm, lowest and highest place of the contact in the frame
     region : the contact in the frame's x, y; the land is lowered there and ``PLAY`` beyond, no further
@@ -95,10 +98,10 @@ def cut_joint(
     rib = united(
         [
             _column(axes, *strip, section, low, high, +1.0)
-            for strip in _strips(lines, section.rib_width / 2.0, section.rib_width / 2.0)
+            for strip in _strips(nets, section.rib_width / 2.0, section.rib_width / 2.0)
         ]
     )
-    wide = _strips(lines, section.half_width("inner"), section.half_width("outer"))
+    wide = _strips(nets, section.half_width("inner"), section.half_width("outer"))
     traps = united([_column(axes, *strip, section, low, high, -1.0) for strip in wide])
     land = slab(body, faces, up, section.lowering)
     if union_region(body, faces, frame).area > 1.01 * region.area:
@@ -111,10 +114,19 @@ def cut_joint(
     return Cut(part, lowering, deep)
 
 
-def _strips(lines: Sequence[Line], inner: float, outer: float) -> list[tuple[Ring, tuple[Ring, ...]]]:
-    """The strips that reach ``inner`` and ``outer`` mm to both sides of closed middle lines: outline and holes."""
-    rings = [ring_through(line.points) for line in lines]
-    return [(ring.offset(outer), (ring.offset(-inner),)) for ring in rings]
+def _strips(nets: Sequence[Net], inner: float, outer: float) -> list[tuple[Ring, tuple[Ring, ...]]]:
+    """The strips that reach ``inner`` and ``outer`` mm to both sides of the middle lines: outline and holes of each.
+
+    A loop that stands alone keeps lines and concentric arcs; where walls divide it, all strips are united first.
+    """
+    found = []
+    for net in nets:
+        if net.walls:
+            found += rings_of(net.region(inner, outer, WEB))
+        else:
+            ring = ring_through(net.outline.points)
+            found.append((ring.offset(outer), (ring.offset(-inner),)))
+    return found
 
 
 def _column(
@@ -125,11 +137,12 @@ def _column(
     return column(
         axes,
         Column(
-            low, high, _line(outline.offset(bottom)), _line(outline.offset(top)),
-            tuple(_line(hole.offset(-bottom)) for hole in holes), tuple(_line(hole.offset(-top)) for hole in holes),
+            low, high, as_line(outline.offset(bottom)), as_line(outline.offset(top)),
+            tuple(as_line(hole.offset(-bottom)) for hole in holes), tuple(as_line(hole.offset(-top)) for hole in holes),
         ),
     )  # fmt: skip
 
 
-def _line(ring: Ring) -> tuple[tuple[tuple[float, float], tuple[float, float], float], ...]:
+def as_line(ring: Ring) -> tuple[tuple[tuple[float, float], tuple[float, float], float], ...]:
+    """A ring as the kernel takes it: start, end and bulge of every piece."""
     return tuple((piece.start, piece.end, piece.bulge) for piece in ring.pieces)

@@ -15,6 +15,7 @@ from seamcheck.proposal.records import JointProposal, ProposalDocument
 OUTCOMES = {
     "proposed": ("PROPOSED", "bold green"),
     "not-held": ("NOT HELD", "bold red"),
+    "nothing-to-do": ("NOTHING TO DO", "bold green"),
     "no-proposal": ("NO PROPOSAL", "bold yellow"),
     "not-reviewed": ("NOT REVIEWED", "bold magenta"),
 }
@@ -29,6 +30,7 @@ def whole(document: ProposalDocument) -> Iterator[RenderableType]:
     for joint in document.joints:
         yield Text()
         yield from _joint(joint)
+    yield from _remedies(document)
     yield from _lines("What keeps it from being a proposal", document.kept_from)
     yield from _lines("Asks for attention, not caused by the proposal", document.named)
     yield Text()
@@ -67,6 +69,21 @@ def _joint(joint: JointProposal) -> Iterator[RenderableType]:
         yield Padding(Text(f"... {len(joint.short) - MANY} more stretches, see --json."), (0, 0, 0, 2))
     for way in joint.instead:
         yield Padding(Text(f"Or: {way}"), (0, 0, 0, 2))
+
+
+def _remedies(document: ProposalDocument) -> Iterator[RenderableType]:
+    """The findings of the model as drawn, each with whether what is proposed mends it."""
+    if not document.remedies:
+        return
+    yield Text()
+    yield Text("Findings of the model as drawn", style="bold")
+    lines = [f"{one.rule}, fits: {one.fits}. {one.says[:1].upper()}{one.says[1:]}" for one in document.remedies]
+    distinct = list(dict.fromkeys(lines))
+    for line in distinct[:MANY]:
+        count = lines.count(line)
+        yield Padding(Text(f"- {line.rstrip('.')}." + (f" ({count} places)" if count > 1 else "")), (0, 0, 0, 2))
+    if len(distinct) > MANY:
+        yield Padding(Text(f"- {len(distinct) - MANY} more, see --json."), (0, 0, 0, 2))
 
 
 def _dimensions(joint: JointProposal) -> Table:

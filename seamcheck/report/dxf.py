@@ -170,7 +170,9 @@ def _draw_areas(space: Any, frame: plan.PlanFrame, contour: Any, margin: float) 
     side = plan.land_side(contour)
     if not side:
         return
-    near, far = side * edge, side * (edge + facts.column_of(contour, "clamp_land"))
+    taken = facts.column_of(contour, f"light_enters_{'outer' if side > 0 else 'inner'}")
+    near = np.where(np.isfinite(taken), taken + side * margin, side * edge)
+    far = near + side * facts.column_of(contour, "clamp_land")
     near = np.where(np.isfinite(far), near, np.nan)
     for inner, outer in zip(plan.offset_runs(contour, frame, near), plan.offset_runs(contour, frame, far), strict=True):
         if contour["closed"] and np.isfinite(far).all():

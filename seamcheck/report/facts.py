@@ -178,9 +178,14 @@ def _place(document: Document, finding: Mapping[str, Any]) -> tuple[str | None, 
 def stations_of_finding(document: Document, finding: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:
     """(n,) bool: stations on the finding's stretch, which passes the start where from_s > to_s.
 
-    Without a stretch: the whole path that it names, else the one station nearest to its place.
+    Without a stretch: the whole path that it names, else the one station nearest to its place. With its further places.
     """
     s = np.asarray(contour["stations"]["s"], dtype=float)
+    further = finding.get("places") or ()
+    if further:
+        spots = ({**finding, **place, "places": ()} for place in further)
+        rest = np.any([stations_of_finding(document, spot, contour) for spot in spots], axis=0)
+        return np.asarray(stations_of_finding(document, {**finding, "places": ()}, contour) | rest)
     start, end = finding.get("from_s"), finding.get("to_s")
     if is_everywhere(finding):
         return np.full(len(s), finding["contour"] == contour["id"])
@@ -354,7 +359,7 @@ def texts(messages: Iterable[Mapping[str, Any]]) -> list[str]:
 
 def cautions(document: Document) -> list[str]:
     """The document's cautions; the project's own where it has none."""
-    return list(document.get("cautions") or CAUTIONS)
+    return texts(document.get("cautions") or ()) or list(CAUTIONS)
 
 
 def quantity_title(finding: Mapping[str, Any]) -> str:

@@ -66,7 +66,9 @@ def _scanner(settings: Mapping[str, Any]) -> Iterator[Row]:
         origin,
     )
     yield "half-angle of the beam's cone", f"{scanner.get('half_angle') or 0:g}°", origin
-    yield "refractive index of the cover", f"{scanner.get('index'):g}", origin
+    sources = {"material": "of the cover's material", "assumption": "assumption"}
+    source = sources.get(scanner.get("index_from", ""), origin)
+    yield "refractive index of the cover", f"{scanner.get('index'):g}", source
 
 
 def _clamp(settings: Mapping[str, Any]) -> Iterator[Row]:

@@ -198,7 +198,7 @@ def _light(
         return None, [], ""
     margin, top = facts.beam_margin(document), values["cover_thickness"] or 0.0
     lean, inner, outer = values["light_lean"], values["light_enters_inner"], values["light_enters_outer"]
-    foot = half + margin
+    foot = (values["light_width"] or 2 * half) / 2 + margin
     ceiling = window[3]
 
     def column(low: float, high: float, upto: float) -> BaseGeometry:
@@ -206,10 +206,10 @@ def _light(
         ends = []
         for at in (low, high):
             enters, above = at, at
-            if lean is not None and inner is not None and outer is not None:
+            if inner is not None and outer is not None:
                 share = (at + foot) / (2 * foot)
                 enters = inner - margin + share * (outer - inner + 2 * margin)
-                above = enters + np.tan(np.radians(lean)) * max(ceiling - top, 0.0)
+                above = enters + np.tan(np.radians(lean or 0.0)) * max(ceiling - top, 0.0)
             ends.append((at, enters, above))
         (a, a1, a2), (b, b1, b2) = ends
         shape = shapely.Polygon(
@@ -277,7 +277,9 @@ def _dimension(
         add("gap", "gap", (0.0, 0.0), (0.0, up * gap))
     side, land = land_side(contour), values["clamp_land"]
     if side and land is not None and thick is not None and half:
-        a, b = side * (half + margin), side * (half + margin + land)
+        enters = values["light_enters_outer" if side > 0 else "light_enters_inner"]
+        a = (side * half if enters is None else enters) + side * margin
+        b = a + side * land
         add("clamp_land", "land", (a, low + thick + slope * a), (b, low + thick + slope * b))
     if not ribless:
         for sign, name in ((-1, "inner"), (1, "outer")):

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 from seamcheck.assembly.names import readable
 from seamcheck.assembly.parts import ModelFile
 from seamcheck.assembly.source import Given
+from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
 from seamcheck.scanning.archives import Refused, read
 from seamcheck.scanning.digest import Digest, digest
@@ -153,10 +154,11 @@ def _file(file: JobFile, most_bytes: int) -> Path | Given:
         return Path(file.place)
     try:
         return Given(file.name, read(Path(file.place), file.member, most_bytes))
-    except Refused as refused:
-        raise NotReviewed("unreadable", refused.reason) from None
+    except Refused as fault:
+        raise refused("unreadable", "unreadable.archive", why=fault.reason) from None
     except OSError as why:
-        raise NotReviewed("unreadable", f"{readable(file.name)!r} can't be unpacked: {why.strerror or why}.") from None
+        error = str(why.strerror or why)
+        raise refused("unreadable", "unreadable.unpack", file=repr(readable(file.name)), error=error) from None
 
 
 def _page(document: dict[str, Any]) -> bytes | None:

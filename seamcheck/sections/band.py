@@ -22,14 +22,15 @@ _SIMPLER, _QUADS = 0.05, 4  # share of the reach by which lines are simplified; 
 _BELOW = 1.0  # mm below the lowest node of the centre line that no station's rib top reaches
 
 
-def near_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
-    """Facets of cover and base within reach of the centre line, and of other parts right over or under it.
+def near_facets(joint: Joint, contour: Contour, reach: float, light: float) -> Soup:
+    """Facets of cover and base within reach of the centre line, and of other parts right over or under the light.
 
     Parameters
     ----------
     reach : mm, to both sides of the centre line, seen along the press direction
+    light : mm, so far the light reaches to both sides; other parts are met so far, a rib width at least
     """
-    return _facets(joint, contour, reach, -np.inf)
+    return _facets(joint, contour, reach, -np.inf, light)
 
 
 def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
@@ -38,11 +39,11 @@ def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
     return _facets(joint, contour, reach, lowest - _BELOW)
 
 
-def _facets(joint: Joint, contour: Contour, reach: float, lowest: float) -> Soup:
+def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: float = 0.0) -> Soup:
     lines = [path_line(path) for path in contour.paths]
     wide = zone_around(lines, reach)
     room = zone_around(lines, 1.05 * reach + 0.1)  # beyond every place that is looked at: there holes may be filled
-    narrow = zone_around(lines, contour.rib_width)
+    narrow = zone_around(lines, max(contour.rib_width, light))
     corners, owners, faces = [np.empty((0, 3, 3))], [np.empty(0, dtype=int)], [np.empty(0, dtype=int)]
     roles = {
         joint.rib_part: BASE if joint.up > 0 else COVER,

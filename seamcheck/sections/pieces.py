@@ -10,6 +10,9 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+DIVIDED = 0.25
+"""mm, longest side of a closed curve's points before lines and arcs are fitted."""
+
 
 @dataclass(frozen=True, slots=True)
 class Piece:
@@ -177,8 +180,14 @@ def rings_of(region: BaseGeometry, tolerance: float = 0.001) -> list[tuple[Ring,
 
 
 def ring_through(points: np.ndarray, tolerance: float = 0.001) -> Ring:
-    """The ring of lines and arcs through the points (n, 2) of a closed curve; the first is not repeated."""
+    """The ring of lines and arcs through the points (n, 2) of a closed curve; the first is not repeated.
+
+    Notes
+    -----
+    Long sides are divided first: three points, two of them far apart, lie on an arc always.
+    """
     points = np.asarray(points, dtype=float)
     if not shapely.LinearRing(points).is_ccw:
         points = points[::-1]
+    points = shapely.get_coordinates(shapely.segmentize(shapely.LinearRing(points), DIVIDED))[:-1]
     return Ring(tuple(lines_and_arcs(points, True, tolerance)))

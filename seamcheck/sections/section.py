@@ -96,16 +96,17 @@ class Section:
 class Cutter:
     """Cuts one joint at any stations."""
 
-    def __init__(self, joint: Joint, contour: Contour) -> None:
+    def __init__(self, joint: Joint, contour: Contour, spot: float | None = None) -> None:
+        """spot : mm, width of the light where it is not the rib's."""
         self.joint, self.contour = joint, contour
-        self.width = contour.rib_width
-        self.reach = max(6.0, 6.0 * contour.rib_width)
+        self.width, self.spot = contour.rib_width, spot
+        self.reach = max(6.0, 6.0 * contour.rib_width, spot or 0.0)
         self.up = joint.up
         self.rib_owner = BASE if joint.up > 0 else COVER
         self.region, holes = without_holes(joint.region)
         self.holes = shapely.MultiPolygon(holes)
         self.border = Border(self.region)
-        self.soup = near_facets(joint, contour, self.reach)
+        self.soup = near_facets(joint, contour, self.reach, (spot or 0.0) / 2)
         self.tree = box_tree(self.soup)
         self.nodes = cKDTree(np.concatenate([path.points[:, :2] for path in contour.paths]))
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
@@ -126,6 +127,8 @@ class Cutter:
         slope = _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
         segments = _levelled(segments, top, slope)
         extra = np.column_stack([-found.inner_edge, found.outer_edge])
+        if self.spot is not None:
+            extra = np.column_stack([extra, *(np.full(len(s), end * self.spot / 2) for end in (-1.0, 1.0))])
         intervals = decompose(segments, len(s), extra, self.rib_owner, self.up, self.reach)
         inner, outer = side_of(intervals, len(s), False), side_of(intervals, len(s), True)
         gaps = _gaps(inner, outer, found, self.joint)

@@ -20,7 +20,8 @@ NUMBERS: dict[str, Setting] = _by_name(
             "common practice", "0.2 to 0.8 mm, a public design guideline names 0.2 to 1.0 mm; set your own",
         ),
         Setting(
-            "beam-margin", 0.0, "mm", "room for the light beside the rib; the clamp land begins beyond it", 0.0, 20.0,
+            "beam-margin", 0.2, "mm", "room beside the light, for the error of the spot's place; the clamp land begins "
+            "beyond it", 0.0, 20.0, "assumption", "what a scanner and a nest may be off together; set your own",
         ),
         Setting(
             "station-spacing", 0.5, "mm", "distance between two stations along the seam", 0.02, 20.0,
@@ -44,6 +45,9 @@ TEXTS: dict[str, str] = {
 }
 """Entries of ``[joint]``, which are not numbers."""
 
+USUAL_INDEX = 1.5
+"""Refractive index of a cover of which nothing is known: 1.48 to 1.62 for common plastics."""
+
 SCANNER: dict[str, Setting] = _by_name(
     (
         Setting(
@@ -55,8 +59,9 @@ SCANNER: dict[str, Setting] = _by_name(
             "your own", "0 looks at the beam's middle only", table="scanner",
         ),
         Setting(
-            "index", 1.5, "1", "refractive index of the cover at the weld's wavelength", 1.0, 2.5,
-            "assumption", "1.48 to 1.62 for common plastics", table="scanner",
+            "index", None, "1", "refractive index of the cover at the weld's wavelength; left out: that of "
+            "material.light, of the cover's polymer, else 1.5", 1.0, 2.5, "assumption",
+            "1.48 to 1.62 for common plastics", table="scanner",
         ),
     )
 )  # fmt: skip

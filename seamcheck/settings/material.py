@@ -64,6 +64,13 @@ class MaterialSettings:
             return self.cover.polymer.get("index")
         return assumed(1.55, "1", "no cover polymer named; plastics lie between 1.42 and 1.65", 1.42, 1.65)
 
+    def optics(self) -> dict[str, tuple[float | None, float | None]]:
+        """Joint id, '' for every other one -> width of the spot (mm) and index of the cover; None where not given."""
+        spot = self.get("laser.spot")
+        is_known = "light.index" in self.numbers or self.cover is not None
+        own = (None if spot is None else spot.value, self.index().value if is_known else None)
+        return {"": own, **{joint: settings.optics()[""] for joint, settings in self.joints.items()}}
+
     def for_joint(self, joint: str) -> MaterialSettings:
         """Return the settings of one joint."""
         return self.joints.get(joint, self)

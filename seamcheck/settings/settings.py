@@ -12,7 +12,7 @@ from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.setting import Setting
 from seamcheck.errors import UsageError
-from seamcheck.settings.declared import CLAMP, MATERIAL, NUMBERS, RENAMED, SCANNER, TABLES, TEXTS
+from seamcheck.settings.declared import CLAMP, MATERIAL, NUMBERS, RENAMED, SCANNER, TABLES, TEXTS, USUAL_INDEX
 from seamcheck.settings.reading import (
     SettingFault,
     Table,
@@ -24,11 +24,14 @@ from seamcheck.settings.reading import (
     text,
     unknown,
 )
-from seamcheck.settings.tables import Clamp, Scanner, read_clamp, read_scanner, read_tolerances
+from seamcheck.settings.tables import Clamp, Light, Scanner, read_clamp, read_scanner, read_tolerances
 from seamcheck.settings.waivers import Waiver, read_waivers
 
 if TYPE_CHECKING:
     from seamcheck.settings.material import MaterialSettings
+
+Optics = tuple[float | None, float | None]
+"""Width of the spot at the rib, mm, and refractive index of the cover."""
 
 DEFAULT, FILE, OPTION = "default", "file", "option"
 """Where a setting comes from; an option wins over the file, the file over the default."""
@@ -55,6 +58,8 @@ class Settings:
     material : materials and process, None without a ``[material]`` table
     scanner : where the light comes from, None without a ``[scanner]`` table
     clamp : the clamp tool
+    optics : joint id, '' for every other joint -> (spot mm, index of the cover), each None where the materials give
+        none; follows from ``material``, and is all of it that measuring goes by
     tolerances : quantity -> how far (+-) it may differ from the drawing
     origins : key -> 'file' or 'option' for what is not a default
     file : name of the settings file, without folders; '' without one
@@ -75,12 +80,19 @@ class Settings:
     material: MaterialSettings | None = None
     scanner: Scanner | None = None
     clamp: Clamp = field(default_factory=Clamp)
+    optics: Mapping[str, Optics] = field(default_factory=dict)
     tolerances: Mapping[str, float] = field(default_factory=dict)
     origins: Mapping[str, str] = field(default_factory=dict)
     file: str = ""
     today: date | None = None
 
     def __post_init__(self) -> None:
+        if self.material is not None:
+            found = self.material.optics()
+            if self.scanner is None:  # light along the beam is not refracted
+                found = {joint: (spot, None) for joint, (spot, _) in found.items()}
+            is_told = any(value is not None for own in found.values() for value in own)
+            object.__setattr__(self, "optics", found if is_told else {})
         for setting in NUMBERS.values():
             with blamed_on((setting.name,)):
                 check(setting.name, getattr(self, setting.attribute), setting)
@@ -93,6 +105,13 @@ class Settings:
             if low is not None and high is not None and rule.fails == "outside" and low > high:
                 said = f"{rule.key}: min ({low:g}) lies above max ({high:g}); nothing could hold that."
                 raise SettingFault(("limits", rule.key), said)
+
+    def light(self, joint: str = "") -> Light:
+        """What measuring goes by of the light onto a joint."""
+        spot, index = self.optics.get(joint, self.optics.get("", (None, None)))
+        given = None if self.scanner is None else self.scanner.index
+        found = next((value for value in (given, index) if value is not None), USUAL_INDEX)
+        return Light(spot, self.scanner, found, self.beam_margin)
 
     def limit(self, rule: str, name: str) -> float:
         """One number of a rule."""
@@ -236,7 +255,7 @@ def read(
     if "material" in table:
         from seamcheck.settings.material import read_material
 
-        fields["material"] = read_material(table["material"])
+        fields["material"], fields["optics"] = read_material(table["material"]), {}
     for key, name, take in (
         ("scanner", "scanner", read_scanner),
         ("clamp", "clamp", read_clamp),

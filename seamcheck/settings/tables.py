@@ -10,7 +10,7 @@ from typing import Any
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.errors import UsageError
-from seamcheck.settings.declared import CLAMP, FLATNESS, PROCESS_TOLERANCES, SCANNER, tolerance
+from seamcheck.settings.declared import CLAMP, FLATNESS, PROCESS_TOLERANCES, SCANNER, USUAL_INDEX, tolerance
 from seamcheck.settings.guard import below, text_of
 from seamcheck.settings.reading import SettingFault, Table, flag, nearest, number, point, text, unknown
 
@@ -29,13 +29,13 @@ class Scanner:
     ----------
     distance : mm, None where it is telecentric
     axis : (3,) mm, a point on the optical axis in the model's coordinates; None: over the middle of the seam
-    half_angle : degrees; index : of the cover
+    half_angle : degrees; index : of the cover, None where it follows from the cover's material
     """
 
     distance: float | None = None
     axis: tuple[float, float, float] | None = None
     half_angle: float = 0.0
-    index: float = 1.5
+    index: float | None = None
 
     @property
     def is_telecentric(self) -> bool:
@@ -45,6 +45,24 @@ class Scanner:
     def as_table(self) -> dict[str, Any]:
         """The table that it is read from."""
         return {**_entries(self), **({"telecentric": True} if self.is_telecentric else {})}
+
+
+@dataclass(frozen=True, slots=True)
+class Light:
+    """What measuring goes by of the light onto one joint.
+
+    Attributes
+    ----------
+    spot : mm, width of the spot where it meets the rib; None: as wide as the rib
+    scanner : None for light along the beam
+    index : refractive index of the cover
+    margin : mm, room beside the light
+    """
+
+    spot: float | None = None
+    scanner: Scanner | None = None
+    index: float = USUAL_INDEX
+    margin: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -58,8 +58,7 @@ def test_a_solid_that_can_not_be_read_is_named_with_its_product(model):
     assert [part.kind for part in assembly.parts] == ["sheet", "solid", "solid"]
     solid = first_of(model, "MANIFOLD_SOLID_BREP")
     assert any(
-        "lists 3 solid bodies; 1 of them ('case', record" in doubt and f"#{solid} " in doubt
-        for doubt in assembly.doubts
+        "lists 3 solid bodies; 1 of them ('case', #" in doubt and f"#{solid}, " in doubt for doubt in assembly.doubts
     )
     assert set(assembly.doubts) <= {*assembly.notes, *assembly.doubts}
 

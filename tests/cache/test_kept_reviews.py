@@ -130,7 +130,8 @@ OTHER = {
     "cover": "lid", "base": "case", "beam": (0.0, 0.0, -1.0), "scanner": Scanner(distance=300.0),
     "clamp": Clamp(reach=4.0), "tolerances": {"rib-width": 0.05},
     "limits": {**Settings().limits, "rib-width.min": 0.7}, "severities": {**Settings().severities, "rib-width": "note"},
-    "waivers": (Waiver(reason="seen", rule="rib-width"),), "material": {"cover": "PC"}, "origins": {"collapse": "file"},
+    "waivers": (Waiver(reason="seen", rule="rib-width"),), "material": read_material({"cover": "PC"}),
+    "optics": {"": (2.0, None)}, "origins": {"collapse": "file"},
     "file": "seamcheck.toml", "today": DAY,
 }  # fmt: skip
 

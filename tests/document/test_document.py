@@ -190,7 +190,7 @@ def test_a_view_passes_through_untouched():
 
 def test_cautions_are_always_there():
     for doc in (document(), not_reviewed_document([FILE], NotReviewed("empty", "x"), Settings())):
-        text = " ".join(doc["cautions"])
+        text = " ".join(said["text"] for said in doc["cautions"])
         for word in ("not an approval", "Class 4", "IEC 60825-1", "crush", "validated process"):
             assert word in text
 

@@ -445,7 +445,7 @@ def test_a_small_edit_keeps_the_name():
 
 
 def test_two_findings_in_one_cell_have_two_names():
-    hits = found(circle(("clamp_land", 30, 30.4, 0.5), ("clamp_land", 32, 32.4, 0.5)))
+    hits = found(circle(("gap_max", 30, 30.4, 0.3), ("gap_max", 32, 32.4, 0.3)))
     assert len(hits) == 2
     assert len({f.id for f in hits}) == 2
 

@@ -11,9 +11,10 @@ from interface_models import interface
 from measuring import measure
 from scipy.optimize import brentq
 
-from seamcheck.measure.corridor import light_corridor, tool_setback
+from seamcheck.measure import PathSurvey, Survey
+from seamcheck.measure.corridor import light_corridor, tool_setbacks
 from seamcheck.sections.facing import View
-from seamcheck.settings.tables import Clamp, Scanner
+from seamcheck.settings.tables import Clamp, Light, Scanner
 
 
 def entry(height: float, radius: float, depth: float, index: float) -> float:
@@ -40,11 +41,11 @@ def test_land_begins_beyond_the_refracted_cone(half_angle):
     assert found["clamp_area_outer"]["value"] == pytest.approx(outer, rel=0.002)
 
 
-def crossed(parts, scanner: Scanner, margin: float, towards: tuple[float, float]) -> tuple[float, float]:
+def crossed(parts, given: Light, towards: tuple[float, float]) -> tuple[float, float]:
     """Nearest and farthest distance from the axis at which a line that leaves it square crosses the light's room."""
     found = measure(parts)
     view = View.of(found.joint)
-    room = light_corridor(found.joint, found.contour, found.survey, view, margin, scanner)
+    room = light_corridor(found.joint, found.contour, found.survey, view, given)
     ends = view.local(np.array([[0.0, 0.0, 0.0], [40.0 * towards[0], 40.0 * towards[1], 0.0]]))[:, :2]
     line = shapely.LineString(ends).intersection(room)
     away = np.linalg.norm(shapely.get_coordinates(line) - ends[0], axis=1)
@@ -60,7 +61,7 @@ def test_each_place_takes_its_own_thickness():
     for towards, depth in (((-1.0, 0.0), 2.8), ((1.0, 0.0), 2.0)):
         height = 122.0 - depth
         spread = np.tan(np.arcsin(np.sin(np.radians(half_angle)) / index))
-        low, high = crossed(model.parts, scanner, margin, towards)
+        low, high = crossed(model.parts, Light(None, scanner, index, margin), towards)
         for found, edge, sign in ((low, 24.4, -1.0), (high, 25.6, 1.0)):
             way = np.hypot(depth, edge - entry(height, edge, depth, index))
             assert found == pytest.approx(entry(height, edge, depth, index) + sign * (margin + way * spread), abs=2e-3)
@@ -85,7 +86,7 @@ def test_a_tilted_top_bends_the_light_by_its_own_normal():
 
     _, base = draw(spec)
     parts = assemble(spec, tilted_cover(spec, 4.0, start=-1.6), base).parts
-    low, high = crossed(parts, Scanner(120.0, None, 0.0, index), 0.0, (1.0, 0.0))
+    low, high = crossed(parts, Light(None, Scanner(120.0), index), (1.0, 0.0))
     for found, edge in ((low, 24.4), (high, 25.6)):
         assert found == pytest.approx(brentq(off, edge - 3.0, edge + 3.0, args=(edge,)), abs=2e-3)
 
@@ -101,17 +102,35 @@ def test_a_clamp_of_20_mm_at_18_4_degrees_needs_6_6_mm():
     """20 tan 18.364963 (angle: recomputed check value of the scanner's root at H = 300, r = 100, t = 2, n = 1.58)."""
     spec = Spec(track=circle(100))
     _, found = interface(build(spec).parts, scanner=Scanner(300.0, None, 0.0, 1.58), clamp=Clamp(height=20.0))
-    assert found["tool_setback"]["value"] == pytest.approx(6.6396, abs=2e-3)
-    assert np.hypot(*found["tool_setback"]["at"][:2]) == pytest.approx(100, abs=0.01)
+    assert found["tool_setback_inner"]["value"] == pytest.approx(6.6396, abs=2e-3)
+    assert np.hypot(*found["tool_setback_inner"]["at"][:2]) == pytest.approx(100, abs=0.01)
+    assert found["tool_setback_outer"]["value"] == 0.0  # the light leans away from it
 
 
-def test_the_cone_asks_for_more():
-    found = tool_setback({"value": 10.0, "at": None, "why": ""}, Scanner(300.0, None, 5.0), 12.0).values
-    assert found["tool_setback"]["value"] == pytest.approx(12.0 * np.tan(np.radians(15.0)))
+def leaning(*degrees: float) -> Survey:
+    """A survey in which the light leans by so much at its stations, positive from the outer side."""
+    n = len(degrees)
+    nothing = np.zeros(n, dtype=int)
+    path = PathSurvey(
+        "c1", True, float(n), (), np.arange(float(n)), np.arange(3.0 * n).reshape(n, 3), np.ones((n, 3)),
+        {"light_lean": np.array(degrees)}, {}, nothing, nothing,
+    )  # fmt: skip
+    return Survey((path,), {}, ())
+
+
+@pytest.mark.parametrize(
+    ("half_angle", "inner", "outer"), [(0.0, np.tan(np.radians(10.0)), 0.0), (5.0, np.tan(np.radians(15.0)), None)]
+)
+def test_each_side_of_the_clamp_stands_back_by_its_own_rays(half_angle, inner, outer):
+    """The light leans by 10 and 2 degrees from the inner side: the outer one sees only what the cone adds to -2."""
+    found = tool_setbacks(leaning(-10.0, -2.0), half_angle, 12.0).values
+    assert found["tool_setback_inner"]["value"] == pytest.approx(12.0 * inner)
+    assert found["tool_setback_inner"]["at"] == [0.0, 1.0, 2.0]
+    expected = 12.0 * np.tan(np.radians(3.0)) if outer is None else outer
+    assert found["tool_setback_outer"]["value"] == pytest.approx(expected)
 
 
 def test_without_a_scanner_it_is_not_evaluated():
-    assert (
-        tool_setback({"value": None, "at": None, "why": "no-scanner"}, None, 12.0).values["tool_setback"]["value"]
-        is None
-    )
+    _, found = interface(build(Spec(track=circle(25))).parts)
+    for side in ("inner", "outer"):
+        assert found[f"tool_setback_{side}"] == {"value": None, "at": None, "why": "no-scanner"}

@@ -81,6 +81,30 @@ def test_corners_of_a_rectangle_lose_and_win_the_same_share():
     assert turn.min() == pytest.approx(room.min() * (1 - middle / 6.0), rel=0.01)
 
 
+def test_the_turn_ends_where_the_arc_ends():
+    """Lines and arcs of 6 mm: up to 0.05 mm from their joints each section counts by its own edges, 0 or 1/6."""
+    spec = replace(SQUARE, track=rounded_rectangle(60, 40, 6))
+    found = measure(build(spec).parts)
+    middle = (0.6 + spec.trap_end("inner")) / 2
+    place = np.abs(found.points)
+    arc = (place[:, 0] > 24.0) & (place[:, 1] > 14.0)
+    near = np.minimum(np.abs(place[:, 0] - 24.0), np.abs(place[:, 1] - 14.0))
+    assert (near < 0.1).sum() >= 8
+    sure = near > 1e-3
+    for side, sign in (("inner", -1.0), ("outer", 1.0)):
+        factor = found.column(f"trap_turn_{side}") / found.column(f"trap_room_{side}")
+        assert factor[sure] == pytest.approx(np.where(arc, 1.0 + sign * middle / 6.0, 1.0)[sure], abs=2e-4)
+
+
+def test_a_notch_in_one_edge_is_no_turn_of_the_line():
+    """The rib is widened on its outer side over 3 mm, with edges that bend there; the mid-line runs straight on."""
+    model, _ = spoil("wide-rib", replace(SQUARE, track=rounded_rectangle(60, 40, 6)), length=3.0, by=0.3, s=30.0)
+    found = measure(model.parts)
+    straight = (np.abs(found.points[:, 0]) < 22.0) & np.isfinite(found.column("trap_turn_inner"))
+    room = found.column("trap_room_inner")[straight]
+    assert found.column("trap_turn_inner")[straight] == pytest.approx(room, rel=0.02)
+
+
 def test_the_tightest_and_the_widest_lip_with_side_and_place():
     """Lips end 0.6 mm below the rib's top, the outer one 0.25 mm deeper: 0.2 and 0.45 mm after the collapse."""
     spec = replace(SQUARE, track=circle(20), rib_height_outer=1.15)

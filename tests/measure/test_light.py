@@ -20,7 +20,7 @@ from seamcheck.settings.tables import Scanner
 
 def columns(spec: Spec, scanner: Scanner, *others, spacing: float = 0.5):
     model = assemble(spec, *draw(spec), *others)
-    found = measure(model.parts, station_spacing=spacing)
+    found = measure(model.parts, station_spacing=spacing, scanner=scanner)
     chosen = settings(scanner=scanner, lateral_play=0.0, station_spacing=spacing)
     return survey_interface(found.joint, found.contour, found.survey, chosen)
 

@@ -21,7 +21,7 @@ def test_single_entries_change_what_the_file_says():
     settings = parse_settings(FILE).changed(
         {"scanner.distance": "30 cm", "scanner.axis": "1, 2, 3", "clamp.pressure": "2", "tolerance.gap": 0.03}
     )
-    assert settings.scanner == Scanner(300.0, (1.0, 2.0, 3.0), 4.0, 1.5)
+    assert settings.scanner == Scanner(300.0, (1.0, 2.0, 3.0), 4.0)
     assert settings.clamp == Clamp(12.0, 5.0, 0.5, 2.0)
     assert settings.tolerances == {"rib_width": 0.05, "gap": 0.03}
     assert {settings.origin(table) for table in ("scanner", "clamp", "tolerance")} == {"option"}
@@ -39,8 +39,8 @@ def test_a_table_can_be_taken_away():
 
 def test_telecentric_and_distance_take_each_other_s_place():
     settings = parse_settings(FILE).changed({"scanner.telecentric": "true"})
-    assert settings.scanner == Scanner(None, None, 4.0, 1.5)
-    assert settings.changed({"scanner.distance": 300}).scanner == Scanner(300.0, None, 4.0, 1.5)
+    assert settings.scanner == Scanner(None, None, 4.0)
+    assert settings.changed({"scanner.distance": 300}).scanner == Scanner(300.0, None, 4.0)
 
 
 def test_a_tolerance_may_be_written_with_either_dash():

@@ -113,3 +113,9 @@ def write(parts, path, turned=False):
         assembly.add(shape, name=name, loc=place)
     assembly.export(str(path))
     return path
+
+
+def solids_of(step, tmp_path):
+    file = tmp_path / "out.step"
+    file.write_bytes(step)
+    return cq.importers.importStep(str(file)).solids().vals()

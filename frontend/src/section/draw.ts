@@ -152,14 +152,14 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
   }
   const land = get("clamp_land"), to = landSide(contour);
   if (half !== null && land !== null && to) {
-    const from = at(to * (half + facts.margin), roof), end = at(to * (half + facts.margin + land), roof);
+    const edge = (get(to > 0 ? "light_enters_outer" : "light_enters_inner") ?? to * half) + to * facts.margin;
+    const from = at(edge, roof), end = at(edge + to * land, roof);
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
     dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: "land" }, to);
-    const edge = half + facts.margin;
-    ghost(dims, "clamp_land", (limit) => [[at(to * (edge + limit), roof - 0.7), at(to * (edge + limit), roof + 0.25)]],
-      (limit) => [[at(to * (edge + land), roof - 0.35), at(to * (edge + limit), roof - 0.35)]]);
+    ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
+      (limit) => [[at(edge + to * land, roof - 0.35), at(edge + to * limit, roof - 0.35)]]);
     if (tilted) {
       // A line square to the light, from which the land departs.
       const level: Point = [end[0], from[1]];

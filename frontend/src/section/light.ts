@@ -22,12 +22,12 @@ export function drawLight(
 ): { drawn: SVGElement[]; told: SVGElement[] } {
   const top = (get("cover_thickness") ?? 0) + (up > 0 ? Math.max(get("gap") ?? 0, 0) : 0);
   const lean = get("light_lean"), inner = get("light_enters_inner"), outer = get("light_enters_outer");
-  const given = lean !== null && inner !== null && outer !== null;
-  const foot = half + facts.margin;
+  const given = inner !== null && outer !== null;
+  const foot = (get("light_width") ?? 2 * half) / 2 + facts.margin;
   const [low, high] = given ? [inner - facts.margin, outer + facts.margin] : [-foot, foot];
   const rise = Math.max((sheet.at(0, top)[1] - sheet.ceiling) / sheet.scale, 0); // mm from the cover's top to the edge
   const slope = (degrees: number) => Math.tan((degrees * Math.PI) / 180) * rise;
-  const [above, beyond] = given ? [low + slope(lean - facts.cone), high + slope(lean + facts.cone)] : [low, high];
+  const [above, beyond] = given ? [low + slope((lean ?? 0) - facts.cone), high + slope((lean ?? 0) + facts.cone)] : [low, high];
   const ray = (at: number): Ray => {
     const share = (at + foot) / (2 * foot), mix = (a: number, b: number) => a + share * (b - a);
     return { above: mix(above, beyond), enters: mix(low, high), foot: at };
@@ -44,7 +44,7 @@ export function drawLight(
     return `M${[...start, pixel(a.foot, 0), pixel(b.foot, 0), ...end].join("L")}Z`;
   };
   const parts: SVGElement[] = [svg("path", { class: "light", d: area(ray(-foot), ray(foot), null) })];
-  const mine = strips.filter((strip) => strip.leans === given || strips.every((s) => s.leans === strip.leans));
+  const mine = strips.filter((strip) => strip.leans === (lean !== null) || strips.every((s) => s.leans === strip.leans));
   for (const strip of mine) {
     const stop = strip.v !== null && strip.v < top + rise ? strip.v : null;
     parts.push(svg("path", {
@@ -54,7 +54,7 @@ export function drawLight(
   }
   const count = Math.max(mine.length ? 4 : 1, Math.min(mine.length ? 6 : 4, Math.round((2 * foot * sheet.scale) / 26)));
   for (let i = 0; i < count; i++) {
-    const r = ray(-half + ((i + 0.5) / count) * 2 * half);
+    const r = ray(-foot + facts.margin + ((i + 0.5) / count) * 2 * (foot - facts.margin));
     const strip = mine.find((s) => r.foot >= s.low - 1e-6 && r.foot <= s.high + 1e-6);
     const tip = Math.min(6 / sheet.scale, top > 0 ? top : 0.1);
     if (!strip) {

@@ -1,0 +1,214 @@
+"""What is said about a model and its joint beside findings: notes on files and parts, evidence for a reading."""
+
+from __future__ import annotations
+
+NOTES: dict[str, str] = {
+    # files
+    "file.no-unit": "{file} declares no length unit; its numbers are taken as millimetres.",
+    "file.no-unit-partly": "Some geometry of {file} declares no length unit; its numbers are taken as millimetres.",
+    "file.units": "{file} uses several length units: {units}.",
+    "file.unit-damaged": (
+        "{file} declares its length unit ({unit}, {record} on line {line:0}) by damaged records; some of it may have a "
+        "wrong size or place. Export it again."
+    ),
+    "file.others": "{file} refers to other files ({others}), whose bodies are not reviewed.",
+    "file.colours-damaged": (
+        "{file} has damaged colours (record {record} on line {line:0}); it is read without colours. Export it again."
+    ),
+    "file.nesting": (
+        "{file} has {depth:0} brackets within brackets, which no CAD program writes: it is damaged. Export it again."
+    ),
+    "file.missing": (
+        "{file} refers to {count:0} records ({records}) that it does not hold: it is damaged. What is missing may "
+        "matter; export it again."
+    ),
+    "file.missing.one": (
+        "{file} refers to {count:0} record ({records}) that it does not hold: it is damaged. What is missing may "
+        "matter; export it again."
+    ),
+    "file.repeated": (
+        "{file} holds {count:0} records ({records}) more than once: it is damaged. The last one is taken; export it "
+        "again."
+    ),
+    "file.repeated.one": (
+        "{file} holds {count:0} record ({records}) more than once: it is damaged. The last one is taken; export it "
+        "again."
+    ),
+    "file.unfinished": ("{file} is damaged on line {line:0}: what stands there is no whole record. Export it again."),
+    "file.loose": (
+        "{file} holds {count:0} records ({records}) of faces, shells or solids that belong to nothing: it is damaged "
+        "or cut. Export it again."
+    ),
+    "file.loose.one": (
+        "{file} holds {count:0} record ({records}) of faces, shells or solids that belong to nothing: it is damaged "
+        "or cut. Export it again."
+    ),
+    "file.faces-lost": (
+        "{file} lists {faces:0} faces of solid bodies; {lost:0} of them could not be read. Check the bodies in CAD and "
+        "export the file again."
+    ),
+    "file.solids-lost": (
+        "{file} lists {solids:0} solid bodies; {lost:0} of them[ ({which})] could not be read as solid, so the review "
+        "goes without. Check it in CAD and export the file again."
+    ),
+    "file.cut": ("{file} ends without its last line END-ISO-10303-21: it may be cut off. Copy or export it again."),
+    "file.placements-lost": (
+        "{file} places {count:0} parts by damaged records (line {line:0}); they may stand in the wrong place. Export "
+        "it again."
+    ),
+    "file.placements-lost.one": (
+        "{file} places one part by damaged records (line {line:0}); it may stand in the wrong place. Export it again."
+    ),
+    "file.owners-lost": (
+        "{file} has bodies that belong to no product ({record} on line {line:0}): their name is lost, and they may "
+        "stand in the wrong place. Export it again."
+    ),
+    "file.absurd": (
+        "{file} has {count:0} coordinates or sizes that no model has (line {line:0}[, of {products}]): it is damaged. "
+        "Check the body in CAD and export the file again."
+    ),
+    "file.absurd.one": (
+        "{file} has a coordinate or size that no model has (line {line:0}[, of {products}]): it is damaged. Check the "
+        "body in CAD and export the file again."
+    ),
+    "file.repaired": (
+        "{file} was read with all repairs of the CAD kernel, because its bodies are not sound without them. What is "
+        "measured on a repaired face can be wrong; check the bodies in CAD."
+    ),
+    "file.large": "{part} measures {size}, far more than a welded housing; it is taken as it is.",
+    "file.no-view": "Sections and 3-D pictures could not be made ({error}).",
+    # parts
+    "part.said": "{part}: {notes}",
+    "part.mirrored": "Placed mirrored.",
+    "part.scaled": "Placed with a scale of {scale}.",
+    "part.open-near": "It is open near ({place}) mm.",
+    "part.absurd": "Some of its coordinates make no sense (line {line:0}); it is left out.",
+    "part.twice": "It stands in the same place as {first} and has the same shape; it is left out.",
+    "part.twice.doubt": (
+        "{part}: It stands in the same place as {first} and has the same shape; it is left out. Delete one of them in "
+        "CAD."
+    ),
+    "part.triangles": "Holds only triangles, no exact faces; it is left out.",
+    "part.no-faces": "Has no faces; it is left out.",
+    "part.endless": "Its coordinates make no sense (beyond 10 km or endless); it is left out.",
+    "part.inside-out": "Its faces pointed inward; they were turned.",
+    "part.no-inside": "Its faces don't agree on what is inside; what is measured near such faces can be wrong.",
+    "part.faces-left-out": (
+        "{count:0} of its faces have outlines so damaged that they are left out[ near ({place})]; values can be "
+        "missing there."
+    ),
+    "part.faces-left-out.one": (
+        "One of its faces has an outline so damaged that it is left out[ near ({place})]; values can be missing there."
+    ),
+    "part.open": (
+        "Its shell is not closed: {free:0} of {edges:0} edges belong to one face only, such as near ({place}). Near "
+        "the opening values can be missing."
+    ),
+    "part.open.sheet": (
+        "Its shell is not closed: {free:0} of {edges:0} edges belong to one face only, such as near ({place}). It is "
+        "taken as a sheet body."
+    ),
+    "part.sewn": "Its shell was not closed; cracks of up to {width:.2 mm} were sewn.",
+    "part.loose": (
+        "Its faces, edges and corners miss each other by up to {gap}; what is measured there can be that far off."
+    ),
+    "part.outlines": (
+        "{broken:0} of its {faces:0} faces have a damaged outline[, the first near ({place})]; what is measured there "
+        "can be wrong."
+    ),
+    "part.piece": "A piece of {part}, joined with it.",
+    "part.pieces": (
+        "{part} is drawn as {count:0} solids of one product that touch ({pieces}); they were joined and are reviewed "
+        "as one part."
+    ),
+    # why a joint was read as it was
+    "joint.band": (
+        "{rib} carries a band {width:.2 mm} wide and {length:0 mm} long that faces {opposite} at a gap of {gap:.2 mm}: "
+        "{kind:word}."
+    ),
+    "joint.cover": (
+        "{cover} is the cover: {thickness:.2 mm} thick over the seam, with a free beam path over {free:0 %} of it."
+    ),
+    "joint.base": "{base} is the base: on its side the light would have to pass {thickness:.1 mm}.",
+    "joint.base.blocked": "{base} is the base: on its side the beam path is blocked.",
+    "joint.light.given": "The light's direction was given.",
+    "joint.light.square": "The light runs square to the seam faces (the flanks leave the direction open).",
+    "joint.light.pull": "The light runs along the direction of pull of the rib's flanks.",
+    "joint.for": "For: {evidence}",
+    "joint.against": "Against: {evidence}",
+    "joint.see-through": (
+        "By geometry {other} could be the cover as well; {cover} is drawn see-through (a hint, no proof)."
+    ),
+    "joint.shaded": "Other parts stand in the beam path through the cover; no other side lets light in.",
+    "joint.left-out": (
+        "{cover} on {base} may be another joint and was not reviewed. {against} Name the two with --cover and --base"
+    ),
+    "joint.passed-over": (
+        "Not taken for a seam: {part} also carries a band {length:0 mm} long that faces {opposite}. Name the two with "
+        "--cover and --base to have it reviewed."
+    ),
+    # evidence for and against a reading
+    "evidence.rib": "A floor lies {height:.2 mm} lower beside the band: a weld rib.",
+    "evidence.no-floor": "No trap floor lies beside the band: {kind:word}.",
+    "evidence.encloses": "It encloses {share:0 %} of the smaller part's outline.",
+    "evidence.closed": "It is closed, round {share:0 %} of the smaller part's outline.",
+    "evidence.along": "It encloses nothing, but runs along the whole part.",
+    "evidence.short": "It encloses nothing and is shorter than the part.",
+    "evidence.closed-little": "It is closed, but only round {share:0 %} of the smaller part's outline.",
+    "evidence.strip": "It is an open strip along a side: it encloses nothing.",
+    "evidence.blocked": "The beam path is blocked.",
+    "evidence.thick": "Light would have to pass {thickness:.1 mm} of plastic.",
+    "evidence.rather-thick": "Light passes {thickness:.1 mm} of plastic, which is much.",
+    "evidence.light": "Light passes {thickness:.2 mm} of plastic, with a free beam path over {free:0 %} of it.",
+    "evidence.contact": "The faces are {gap:.2 mm} apart.",
+    "evidence.apart": "The faces are {gap:.2 mm} apart with no rib between them.",
+    "evidence.small": "One of the parts is as small as a screw or a nut beside the others.",
+    "evidence.size": "Both parts are of a housing's size.",
+    "evidence.room-unknown": "Whether it encloses a cavity can't be told.",
+    "evidence.open-within": "Both parts are open within it, so that it closes nothing.",
+    "evidence.room": "It closes a cavity.",
+    "evidence.solid-within": "What it encloses is solid: there is no cavity that it could close.",
+    "evidence.parts": "Both parts are more than the band itself.",
+    "evidence.ring": "One of the parts is nothing but the band: a rib or a gasket drawn by itself.",
+    # within findings
+    "part.unmeasured": "{quantity:quantity} ({reasons:reasons})",
+    "share.percent": "{share:0 %}",
+    "share.million": "{count:0} in a million",
+    "share.less": "fewer than one in a million",
+    "spread.even": "evenly",
+    "spread.normal": "normally with Cpk {cpk:.2}",
+    # what was seen at a place of the whole interface
+    "place.through": "It goes right through.",
+    "place.deep": "It is {depth:.2 mm} deep.",
+    "place.meets": "There {cover} meets {other}.",
+    "place.into": "There {cover} is drawn {depth:.2 mm} into {other}.",
+    "place.overlap": "{one} and {other} interpenetrate here.",
+    "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",
+    "place.stands": "{part} stands there.",
+    "place.no-land": "Here {length:.1 mm} of it have none.",
+    "place.tilted-land": (
+        "Here {length:.1 mm} of it have a flat that is tilted by {tilt:.1 °} (up to {most:0 °} would do)."
+    ),
+    "place.side": "On the {side:word} side.",
+    "place.light": "{part} stands in the light.",
+    "place.cover-twice": "The light passes the cover more than once here: there is a void, or a ledge above it.",
+    "place.cover-beside": "The light spot reaches past the edge of the cover, or over a hole in it.",
+    "place.flash.no-inside": "The seam encloses nothing: the sides are those of its direction.",
+    "place.flash.inside": "Flash would reach the inside of the housing.[ Nearest there: {parts}]",
+    "place.flash.outside": "Flash would reach the visible outside.[ Nearest there: {parts}]",
+    "place.flash.opening": "Flash would reach the opening that the seam runs round.[ Nearest there: {parts}]",
+    "place.flash.near": "{part}, {distance:.1 mm} from the rib's middle.",
+}
+"""Key -> English template (catalogue/say.py)."""
+
+STAGES: dict[str, str] = {
+    "starting": "starting",
+    "reading": "reading the file",
+    "transferring": "transferring the bodies",
+    "checking": "checking the bodies",
+    "finding": "finding the seam",
+    "tracing": "tracing the contour",
+    "measuring": "measuring the seam",
+    "judging": "judging the values",
+}
+"""Stage of a review -> what is being done."""

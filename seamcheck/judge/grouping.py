@@ -1,0 +1,118 @@
+"""One cause, one finding: findings that say the same in many places become one that names the places."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from msgspec.structs import replace
+
+from seamcheck.catalogue.messages import ALONG_PATHS, GROUPED, SAME_ELSEWHERE, message
+from seamcheck.catalogue.rule import NOTE, SEVERITIES
+from seamcheck.judge.findings import Finding, Place
+
+MOST = 6
+"""Findings of a model, notes and waived ones aside, above which those that say the same are told as one."""
+
+_MOST_NAMED = 6  # places that a sentence names; the finding's ``places`` holds all
+
+Key = tuple[str | None, ...]
+
+
+def grouped(findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    """The findings in their order; where they are many, one for each rule and side that is broken.
+
+    Waived findings and notes stay as they are: who waived a place has looked at that place.
+
+    Notes
+    -----
+    First what breaks one rule on one side of a limit, then one rule at all. The gravest of a group speaks for it, of
+    equally grave ones the one that misses its limit by most; the others are its ``places``.
+    """
+    count = sum(_counts(finding) for finding in findings)
+    for key in (_side, _rule):
+        if sum(_counts(finding) for finding in findings) > MOST:
+            findings = _together(findings, key, count)
+    return tuple(findings)
+
+
+def _counts(finding: Finding) -> bool:
+    return finding.severity != NOTE and finding.waived is None
+
+
+def _rule(finding: Finding) -> Key:
+    return finding.joint, finding.rule
+
+
+def _side(finding: Finding) -> Key:
+    """Joint, rule, column, and which side of the limit: an open seam has neither."""
+    if finding.limit is None or finding.margin is None or finding.value is None:
+        return finding.joint, finding.rule, finding.column, ""
+    return finding.joint, finding.rule, finding.column, "low" if finding.value < finding.limit else "high"
+
+
+def _together(findings: Sequence[Finding], key: Callable[[Finding], Key], count: int) -> list[Finding]:
+    groups: dict[Key, list[Finding]] = {}
+    for finding in findings:
+        if _counts(finding):
+            groups.setdefault(key(finding), []).append(finding)
+    told: list[Finding] = []
+    for finding in findings:
+        if not _counts(finding):
+            told.append(finding)
+            continue
+        group = groups[key(finding)]
+        if finding is group[0]:
+            told.append(_one(group, count) if len(group) > 1 else finding)
+    return told
+
+
+def _one(group: Sequence[Finding], count: int) -> Finding:
+    """The finding that speaks for a group."""
+    lead = min(group, key=lambda f: (SEVERITIES.index(f.severity), f.margin if f.margin is not None else 0.0))
+    rest = [finding for finding in group if finding is not lead]
+    places = tuple(place for f in (lead, *rest) for place in (*(() if f is lead else (place_of(f),)), *f.places))
+    own = [said for said in lead.messages if said.key not in (SAME_ELSEWHERE, GROUPED)]
+    said = [
+        *own,
+        message(SAME_ELSEWHERE, {"count": "one" if len(places) == 1 else str(len(places)), "where": _where(places)}),
+        message(GROUPED, {"count": str(count)}),
+    ]
+    also = dict.fromkeys(rule for finding in (lead, *rest) for rule in finding.also)
+    faces = dict.fromkeys(face for finding in (lead, *rest) for face in finding.faces)
+    return replace(
+        lead, message=" ".join(m.text for m in said), messages=tuple(said), also=tuple(also), faces=tuple(faces),
+        places=places,
+    )  # fmt: skip
+
+
+def along_paths(group: Sequence[Finding]) -> Finding:
+    """One finding of several that hold all along a path each; the first speaks for them."""
+    lead, *rest = group
+    where = ", ".join(finding.contour or "" for finding in rest)
+    said = (*lead.messages, message(ALONG_PATHS, {"where": where}))
+    places = tuple(place_of(finding) for finding in rest)
+    return replace(lead, message=" ".join(m.text for m in said), messages=said, places=places)
+
+
+def place_of(finding: Finding) -> Place:
+    """Where a finding holds, and what was measured there."""
+    return Place(
+        contour=finding.contour, at=finding.at, station=finding.station, from_s=finding.from_s, to_s=finding.to_s,
+        length_mm=finding.length_mm, value=finding.value,
+    )  # fmt: skip
+
+
+def _where(places: Sequence[Place]) -> str:
+    """'c1 at s = 12.0 to 14.5 mm, c1 at s = 30.0 mm, x 1.0, y 2.0, z 3.0 mm and 4 more'."""
+    named = [_spot(place) for place in places[:_MOST_NAMED]]
+    more = len(places) - len(named)
+    return ", ".join(named) + (f" and {more} more" if more else "")
+
+
+def _spot(place: Place) -> str:
+    if place.from_s is not None and place.to_s is not None:
+        span = f"{place.from_s:.1f}" if place.from_s == place.to_s else f"{place.from_s:.1f} to {place.to_s:.1f}"
+        return f"{place.contour} at s = {span} mm"
+    if place.at is not None:
+        return "at " + " / ".join(f"{c:.1f}" for c in place.at) + " mm"
+    return place.contour or "the whole seam"

@@ -1,0 +1,95 @@
+"""Ribs that break a limit: what is broken is moved, the rest stays, and the proposed model's own review proves it."""
+
+from __future__ import annotations
+
+import pytest
+from propose_models import solids_of
+
+from seamcheck import propose
+from seamcheck.samples import samples
+from seamcheck.settings.settings import Settings
+
+SAMPLES = {sample.name: sample for sample in samples()}
+
+MENDED = {
+    "rib-width": "the rib is wider",
+    "rib-height": "the outer trap's floor is deeper",
+    "rib-evenness": "a raised place is taken away",
+    "slenderness": "the rib is wider",
+    "trap-room": "the inner trap's floor is deeper",
+    "trap-side": "the inner trap is wider",
+    "trap-corner": "the inner trap is wider",
+    "trap-open-inner": "closes the inner flash trap",
+    "lip-gap": "the outer lip is higher",
+    "sink-travel": "what the cover meets first is cut back",
+    "seam-open": "a recess or groove is filled",
+    "contact-gap": "a recess or groove is filled",
+    "turn-radius": "the joint is drawn anew",
+    "cover-thickness": "the cover's face towards the light is lowered",
+    "cover-evenness": "a raised place is taken away",
+    "transmission": "a raised place is taken away",
+    "clamp-land": "the chamfer that ends the land is taken away",
+    "clamp-tilt": "the land that falls off is filled level",
+    "parts-overlap": "a face is moved out of the other part",
+    "intended-stop": "the stop is raised",
+}
+"""Sample -> what is moved; each breaks one rule by its geometry."""
+
+LEFT = {
+    "cover-hole": "has a purpose",
+    "beam-path": "has a purpose",
+    "clamp-reach": "has a purpose",
+    "wall-opening": "has a purpose",
+    "support-offset": "the wall below",
+    "wall-to-rib": "the wall below",
+    "overhang": "the wall below",
+    "seam-step": "inclined",
+    "scanner-shadow": "scanner",
+    "beam-angle": "scanner",
+    "flatness-stack": "tolerances",
+    "seam-junction": "branches",
+}
+"""Sample -> word of the reason why nothing of the joint is moved."""
+
+
+def proposed(name):
+    sample = SAMPLES[name]
+    return propose(sample.file, Settings() if sample.settings is None else sample.settings)
+
+
+def holds(name, tmp_path):
+    result = proposed(name)
+    assert result.outcome == "proposed", (result.document.message, result.document.kept_from)
+    assert not [f for f in result.review.findings if f.severity in ("must-fix", "attention")]
+    (joint,) = result.document.joints
+    assert any(MENDED[name] in change.what for change in joint.changes), joint.changes
+    assert [(one.rule, one.fits) for one in result.document.remedies if one.rule == name]
+    assert {one.fits for one in result.document.remedies} == {"yes"}
+    solids = solids_of(result.step, tmp_path)
+    assert all(solid.isValid() for solid in solids)
+    assert min(edge.Length() for solid in solids for edge in solid.Edges()) > 0.01
+    return result
+
+
+def test_a_trap_floor_that_is_too_high_is_lowered_and_nothing_else_moves(tmp_path):
+    result = holds("rib-height", tmp_path)
+    before, after = (r.document["joints"][0]["summary"] for r in (result.before, result.review))
+    for kept in ("rib_width", "rib_height_inner", "lip_gap_inner", "clamp_land", "cover_thickness", "trap_area_inner"):
+        assert after[kept]["median"] == pytest.approx(before[kept]["median"], abs=0.002), kept
+    assert after["rib_height_outer"]["median"] == pytest.approx(before["rib_height_outer"]["median"] + 0.05, abs=0.011)
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize("name", MENDED)
+def test_what_a_sample_breaks_is_mended(name, tmp_path):
+    holds(name, tmp_path)
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize("name", LEFT)
+def test_what_the_joint_itself_can_not_mend_is_left_with_the_reason(name):
+    result = proposed(name)
+    assert result.outcome in ("no-proposal", "not-held")
+    reasons = [one.says for one in result.document.remedies if one.fits == "no"]
+    assert reasons
+    assert any(LEFT[name] in reason for reason in reasons), reasons
