@@ -2,8 +2,8 @@
 
 import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
-import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
-import { isStretchOfNote, type Place, type Walk } from "./walk";
+import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs, type Spot } from "./types";
+import { isStretchOfNote, spotsOf, type Place, type Walk } from "./walk";
 import { MARK, numbersOf, shortNumbersOf } from "./words";
 
 const WORD = ["not measured", "within", "close to the limit", "limit broken", "broken, waived", "to be looked at", "noted"];
@@ -128,12 +128,13 @@ export class Strip {
     const all: Finding[] = this.atlas.payload.findings;
     const holder = h("div", { class: "strip-marks" });
     const { stretches } = this.walk.stretches();
-    const placed: { x: number; findings: Finding[] }[] = [];
+    const placed: { x: number; findings: Finding[]; spot: Spot }[] = [];
     for (const finding of all) {
       if (finding.joint !== this.walk.joint.id || finding.station === null || isStretchOfNote(finding)) continue;
-      const contour = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
-      const x = X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[finding.station]);
-      placed.push({ x, findings: [finding] });
+      for (const spot of spotsOf(finding)) {
+        const contour = this.walk.joint.contours.findIndex((c) => c.id === spot.contour);
+        placed.push({ x: X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[spot.station]), findings: [finding], spot });
+      }
     }
     // Numbers that would print over each other stand as one group.
     const across = this.host.clientWidth || 1000, wide = across > 820 ? across * 0.62 : across - 200;
@@ -143,15 +144,15 @@ export class Strip {
     for (let i = 0; i + 1 < placed.length;) {
       const [a, b] = [placed[i], placed[i + 1]];
       if (((b.x - a.x) * wide) / WIDE >= reach(a) + reach(b) + 3) { i++; continue; }
-      const findings = [...a.findings, ...b.findings].sort((p, q) => p.n - q.n);
-      placed.splice(i, 2, { x: (a.x * a.findings.length + b.x * b.findings.length) / findings.length, findings });
+      const findings = [...new Set([...a.findings, ...b.findings])].sort((p, q) => p.n - q.n);
+      placed.splice(i, 2, { spot: findings[0] === a.findings[0] ? a.spot : b.spot, x: (a.x * a.findings.length + b.x * b.findings.length) / (a.findings.length + b.findings.length), findings });
       i = Math.max(0, i - 1);
     }
-    for (const { x, findings } of placed) {
+    for (const { x, findings, spot } of placed) {
       const first = findings[0];
       const button = h("button", { type: "button", class: `strip-mark ${first.waived ? "waived" : first.severity}`, "data-finding": first.n,
         "aria-label": `Go to finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` }, label(findings));
-      button.addEventListener("click", () => this.walk.showFinding(first));
+      button.addEventListener("click", () => this.walk.showFinding(first, "finding", spot));
       holder.append(at(button, x));
     }
     return holder;
@@ -237,8 +238,12 @@ export class WalkBar {
     const on = (id: string, act: () => void) => byId(id)?.addEventListener("click", act);
     on("walk-back", () => this.walk.step(-1));
     on("walk-on", () => this.walk.step(1));
-    on("finding-back", () => { const f = this.walk.neighbourFinding(-1); if (f) this.walk.showFinding(f); });
-    on("finding-on", () => { const f = this.walk.neighbourFinding(1); if (f) this.walk.showFinding(f); });
+    const jump = (way: 1 | -1) => {
+      const next = this.walk.neighbourFinding(way);
+      if (next) this.walk.showFinding(next.finding, "finding", next.spot);
+    };
+    on("finding-back", () => jump(-1));
+    on("finding-on", () => jump(1));
     this.slider.addEventListener("keydown", (event) => { if (keys(event, this.walk)) event.preventDefault(); });
   }
 
@@ -270,8 +275,8 @@ export function keys(event: KeyboardEvent, walk: Walk): boolean {
     case "Home": walk.go({ station: 0 }, "keys"); return true;
     case "End": walk.go({ station: walk.contour.stations.s.length - 1 }, "keys"); return true;
     case "PageDown": case "PageUp": {
-      const finding = walk.neighbourFinding(event.key === "PageDown" ? 1 : -1);
-      if (finding) walk.showFinding(finding, "keys");
+      const next = walk.neighbourFinding(event.key === "PageDown" ? 1 : -1);
+      if (next) walk.showFinding(next.finding, "keys", next.spot);
       return true;
     }
   }

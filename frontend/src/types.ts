@@ -46,7 +46,12 @@ export interface Finding {
   place: Record<string, unknown> | null;
   joint: string; contour: string | null; station: number | null;
   from_s: number | null; to_s: number | null; at: [number, number, number] | null;
+  /** further places of the same finding */
+  places: Spot[];
 }
+
+/** One place of a finding: a stretch of a path with its worst station. */
+export interface Spot { contour: string; station: number; from_s: number | null; to_s: number | null }
 
 /** State of a station under a rule: runs of [first, last, state]. */
 export type Runs = [number, number, number][];

@@ -208,5 +208,8 @@ def _wall_to_rib(survey: Survey) -> dict[str, Value]:
         if np.isfinite(ratio).any():
             k = int(np.nanargmin(ratio))
             if best["value"] is None or ratio[k] < best["value"]:
-                best = value_of(float(ratio[k]), path.points[k])
+                wall, rib = (float(path.columns[key][k]) for key in ("wall_width", "rib_width_mid"))
+                best = value_of(
+                    float(ratio[k]), path.points[k], f"Here the wall is {wall:.2f} mm wide, the rib {rib:.2f} mm."
+                )
     return {"wall_to_rib": best}

@@ -227,7 +227,11 @@ def headline(document: Document) -> str:
     """The verdict in a few words."""
     verdict = document["verdict"]
     if verdict == "fail":
-        count = sum(f["severity"] == "must-fix" and not f.get("waived") for f in document["findings"])
+        count = sum(
+            1 + len(f.get("places") or ())
+            for f in document["findings"]
+            if f["severity"] == "must-fix" and not f.get("waived")
+        )
         if count != 1:
             return f"Limits are broken in {count} places"
         only = next(f for f in document["findings"] if f["severity"] == "must-fix" and not f.get("waived"))
@@ -390,7 +394,7 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     if limit is None:
         return ""
     if column.startswith("trap_open"):
-        return "closed"
+        return "should be closed"
     if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
         return f"{'at least' if value < limit else 'at most'} {short_text(limit, column)}"
     return limit_text(limit, column)

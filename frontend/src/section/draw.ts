@@ -8,7 +8,7 @@ import { Dimensions } from "./dimensions";
 import { landSide, wrap, type Frame } from "./layout";
 import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
-import { markLine, pin, placeIn, toneOf } from "./marks";
+import { markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
 import { chain, isClosed, levelled, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
 
 export interface SectionRequest {
@@ -174,6 +174,12 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     ghost(dims, "cover_thickness", (limit) => [[at(-x * 1.6, low + limit), at(x * 1.6, low + limit)]],
       (limit) => [[at(x * 0.6, low + thick), at(x * 0.6, low + limit)]]);
   }
+  const dim = dims.finding({ column: "transmission", title: "" });
+  if (dim?.change && thick !== null) {
+    const low = up > 0 ? gap : 0, x = half ?? 0.6, high = low + thick - dim.change;
+    dims.sketch(`ghost ${toneOf(dim)}`, [at(-x * 1.6, high), at(x * 1.6, high)]);
+    dims.change(dim, at(x * 0.6, low + thick), at(x * 0.6, high));
+  }
   ghost(dims, "gap", (limit) => [[at(-wide * 1.5, limit * up), at(wide * 1.5, limit * up)]], (limit) => [[at(wide * 0.5, gap * up), at(wide * 0.5, limit * up)]]);
   travel(request, dims, place);
   if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: "gap", judged: ["gap_min", "gap_max"] });
@@ -217,6 +223,16 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
         dims.sketch(`ghost ${toneOf(found)}`, [at(wall, floor), at(wall, high)]);
         dims.change(found, at(last.u, (floor + high) / 2), at(wall, (floor + high) / 2));
       }
+    }
+    const open = dims.finding({ column: `trap_open_${name}`, title: "" });
+    if (open && last) {
+      // The lip that is missing: as far from the part opposite as the limits of a lip's gap have it, in the middle.
+      const edges = facts.bands.find((b) => b.rule === "lip-gap")?.edges.find((e) => e.column === `lip_gap_${name}`);
+      const leaves = typeof edges?.low === "number" && typeof edges.high === "number" ? (edges.low + edges.high) / 2 : 0.2;
+      const floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, top = last.high * up + place.sunk - leaves * up, far = last.u + side * 0.8;
+      dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, floor), at(last.u, top)]);
+      dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, top), at(far, top)]);
+      dims.sketch(`ghost ${toneOf(open)}`, [at(far, top), at(far, floor)]);
     }
     const lip = get(`lip_gap_${name}`);
     if (lip !== null && (!compact || dims.finding({ column: `lip_gap_${name}`, title: "" }))) {
@@ -287,13 +303,23 @@ function drawMarks(
   const taken = new Map<string, number>();
   for (const finding of here) {
     if (dims.shown.has(finding)) continue;
-    const place = finding.column ? null : placeIn(finding, request.joint, request.contour, request.station);
-    const wanted: Point = place ? [X(place[0]), Y(place[1])] : anchorOf(finding, anchors);
-    const [x, y] = inside(wanted) ? wanted : anchorOf(finding, anchors);
+    // A value of the whole interface has its own place, which may lie far from the rib: there, or at the window's edge.
+    const own = finding.column && request.contour.stations[finding.column] ? null : offsetOf(finding, request.joint, request.contour, request.station);
+    const away = own ? whereabouts(own) : "";
+    const spot: Point | null = own && away ? [X(own[0]), Y(own[1])] : null;
+    const within = (low: number, value: number, high: number) => Math.max(low, Math.min(high, value));
+    const [x, y] = spot ? [within(bounds.left + 6, spot[0], bounds.right - 6), within(bounds.top + 30, spot[1], bounds.bottom - 6)] : anchorOf(finding, anchors);
     const cell = `${Math.round(x / 8)},${Math.round(y / 8)}`;
     const shift = taken.get(cell) ?? 0;
     taken.set(cell, shift + 1);
     root.append(pin(finding, x, y, shift, bounds));
+    if (spot && (!inside(spot) || own![2] > 0.6)) {
+      const right = x < (bounds.left + bounds.right) / 2;
+      root.append(
+        svg("path", { class: `change ${toneOf(finding)}`, d: `M${px(x - Math.sign(spot[0] - x) * 18)} ${px(y - Math.sign(spot[1] - y) * 18)}L${px(x)} ${px(y)}`, "marker-end": `url(#${request.key}-to)` }),
+        svg("text", { class: "pin-where", x: px(right ? x + 36 : x - 12), y: px(y - 2), "text-anchor": right ? "start" : "end" }, away),
+      );
+    }
   }
   const rest = here.slice(MOST_MARKS).length;
   here.slice(0, MOST_MARKS).forEach((finding, i) => {

@@ -130,6 +130,11 @@ def page_data(document: Document) -> dict[str, Any]:
                 "from_s": n.finding.get("from_s"),
                 "to_s": n.finding.get("to_s"),
                 "at": n.finding.get("at"),
+                "places": [
+                    {key: place.get(key) for key in ("contour", "station", "from_s", "to_s")}
+                    for place in n.finding.get("places") or ()
+                    if place.get("station") is not None
+                ],
             }
             for n in facts.numbered_findings(document)
         ],
