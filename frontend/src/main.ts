@@ -5,6 +5,7 @@ import { Atlas } from "./atlas";
 import { Charts } from "./charts";
 import { append, byId, clear, h, whenNear } from "./dom";
 import { Plan } from "./plan";
+import { proposedOf } from "./proposed";
 import { Scene } from "./scene";
 import { caption, SectionFigure, sectionSvg } from "./section/figure";
 import { keys, Strip, WalkBar } from "./strip";
@@ -80,6 +81,7 @@ async function start(): Promise<void> {
   choice?.addEventListener("change", () => walk.go({ joint: Number(choice.value), contour: 0, station: 0 }, "joint"));
   walk.listen((place) => { if (choice) choice.value = String(place.joint); });
 
+  proposedOf(atlas).wire(() => { section.show(walk.place); if (besideIsNear) beside.show(walk.place); });
   wireList();
   wireFolds();
   byId<HTMLInputElement>("show-spread")?.addEventListener("change", (event) => {

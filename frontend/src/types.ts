@@ -93,5 +93,7 @@ export interface Payload {
   reasons: Record<string, string>;
   findings: Finding[];
   facts: JointFacts[];
+  /** of a proposal: the parts as drawn, cut at the same stations */
+  as_drawn?: { sections: PackedSections[] } | null;
   view: { sections: PackedSections[]; meshes: PackedMesh[] } | null;
 }

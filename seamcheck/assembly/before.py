@@ -51,17 +51,34 @@ def _check_records(name: str, text: StepText) -> None:
 
 
 def _check_nesting(name: str, text: StepText) -> tuple[StepText, list[str]]:
-    """The text with one bracket in place of each long run of them."""
+    """The text without long runs of brackets."""
     if _depth(text.data) <= DEEPEST:  # strings and comments counted in: at most too deep
         return text, []
     depth = _depth(without_comments(without_strings(text.data)))
     if depth <= DEEPEST:
         return text, []
     damage = say("file.nesting", file=repr(name), depth=depth)
-    mended = StepText(_RUN_OF_BRACKETS.sub(lambda run: run[0][:1].ljust(len(run[0])), text.data))
+    mended = StepText(_shortened(text.data))
     if _depth(without_comments(without_strings(mended.data))) > DEEPEST:
         raise NotReviewed("unreadable", damage)
     return mended, [damage]
+
+
+def _shortened(data: bytes) -> bytes:
+    """One bracket in place of each long run, blanks for the others; what closes brackets before a run stays."""
+    left_out = 0  # opening brackets whose closing ones are still to come
+
+    def short(run: re.Match[bytes]) -> bytes:
+        nonlocal left_out
+        count = len(run[0])
+        if run[0].startswith(b"("):
+            left_out += count - 1
+            return b"(".ljust(count)
+        closing = min(max(1, count - left_out), DEEPEST)
+        left_out = max(0, left_out - (count - closing))
+        return (b")" * closing).ljust(count)
+
+    return _RUN_OF_BRACKETS.sub(short, data)
 
 
 def _depth(data: bytes) -> int:

@@ -46,8 +46,10 @@ def damaged_colours(name: str, text: StepText) -> list[str]:
             record = text.record_at(offset)
             if not record.startswith(keyword):  # one of several in a complex record, or in a string
                 continue
-            kinds = [text.record(other).split(b"(", 1)[0].strip() for other in text.references(record)]
-            if whole.fullmatch(record) is None or any(kind in before for kind in kinds):
+            named = [text.record(other).strip() for other in text.references(record)]
+            kinds = [other.split(b"(", 1)[0].strip() for other in named]
+            broken = any(not other.endswith(b")") for other in named)  # cut off, or not there at all
+            if whole.fullmatch(record) is None or broken or any(kind in before for kind in kinds):
                 where: dict[str, Value] = {"record": f"#{number}", "line": text.line(offset)}
                 return [say("file.colours-damaged", file=repr(name), **where)]
     return []

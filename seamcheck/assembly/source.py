@@ -127,13 +127,15 @@ def _step_text(name: str, raw: bytes) -> tuple[bytes, tuple[str, ...]]:
 
 
 def file_facts(file: Path | Given) -> ModelFile:
-    """Name and SHA-256 of a file that could not be read as STEP; '' for the hash of what is no plain file."""
+    """Name and SHA-256 of a file that could not be read as STEP; '' for the hash of what is not read at all."""
     digest = ""
     if isinstance(file, Given):
         digest = hashlib.sha256(file.data).hexdigest()
     else:
         with suppress(OSError, ValueError):
-            if stat.S_ISREG(os.stat(file).st_mode):  # opening a pipe could wait for ever
+            facts = os.stat(file)
+            # opening a pipe could wait for ever, and what is too large to be read is not read for its hash
+            if stat.S_ISREG(facts.st_mode) and facts.st_size <= LARGEST_MB * 1e6:
                 with open(file, "rb") as stream:
                     digest = hashlib.file_digest(stream, "sha256").hexdigest()
     return ModelFile(readable(file.name), digest, "", "")

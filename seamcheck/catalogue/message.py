@@ -56,7 +56,7 @@ class Sentence(str):
         return sentence
 
     def __reduce__(self) -> tuple[object, ...]:
-        return Sentence.of, (self.message,)
+        return Sentence, (str(self),), {"message": self.message}  # no call: a parent takes no other from a child
 
 
 NOTE = "note"

@@ -177,6 +177,12 @@ NOTES: dict[str, str] = {
     "share.less": "fewer than one in a million",
     "spread.even": "evenly",
     "spread.normal": "normally with Cpk {cpk:.2}",
+    "spot.station": "{path} at s = {start:.1 mm}",
+    "spot.stretch": "{path} at s = {start:.1 mm} to {end:.1 mm}",
+    "spot.point": "at {place} mm",
+    "spot.path": "{path}",
+    "spot.seam": "the whole seam",
+    "spot.more": "{count:0} more",
     # what was seen at a place of the whole interface
     "place.through": "It goes right through.",
     "place.deep": "It is {depth:.2 mm} deep.",
@@ -186,6 +192,7 @@ NOTES: dict[str, str] = {
     "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",
     "place.stands": "{part} stands there.",
     "place.no-land": "Here {length:.1 mm} of it have none.",
+    "place.narrow-wall": "Here the wall is {wall:.2 mm} wide, the rib {rib:.2 mm}.",
     "place.tilted-land": (
         "Here {length:.1 mm} of it have a flat that is tilted by {tilt:.1 °} (up to {most:0 °} would do)."
     ),

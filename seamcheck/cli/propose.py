@@ -145,4 +145,4 @@ def _make(name: str, result: Any) -> str | bytes:
         return render_dxf(result.document)
     from seamcheck.report.html import render_html
 
-    return render_html(result.review.document)
+    return render_html(result.review.document, as_drawn=result.as_drawn)

@@ -37,15 +37,15 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool
 
     Sections and 3-D pictures need a document written with --with-view.
     """
-    from seamcheck.document.read import read_file, read_text
+    from seamcheck.document.read import read_file, read_stream
     from seamcheck.report.review import Review
 
     writers = Writers(options, models)
     is_piped = str(document) == "-"
-    review = Review(read_text(sys.stdin.buffer.read(), "The text") if is_piped else read_file(document))
+    review = Review(read_stream(sys.stdin.buffer, "The text") if is_piped else read_file(document))
     review = ci.held_against(review, options["baseline"])
     if not writers.takes_stdout:
-        show_review(review.document, quiet, verbose)
+        show_review(review.document, quiet, verbose, writers.voice)
         ci.tell_baseline(review, quiet)
     for line in writers.write(review.document):
         if not quiet:

@@ -87,21 +87,37 @@ def compare_documents(old: Document, new: Document) -> Record:
 _SAME_LIGHT = 1.0
 """Degrees between old and new direction of the light, beyond which a sentence says so."""
 
+_REVERSED = 135.0
+"""Degrees between both in the model's coordinates, beyond which a turn of the whole is told as well."""
+
 
 def _turned_light(pairs: Sequence[JointPair], motion: Rigid) -> list[str]:
-    """A sentence for each joint that is welded from another side now, as the mirror image of a model is."""
+    """A sentence for each joint that is welded from another side now, as the mirror image of a model is.
+
+    A seam alone does not tell a mirror image from a model that is turned over: both are said.
+    """
     said = []
     for pair in pairs:
-        before = motion.vectors(np.asarray(pair.old["beam"], dtype=float))
-        after = np.asarray(pair.new["beam"], dtype=float)
-        angle = float(np.degrees(np.arctan2(np.linalg.norm(np.cross(before, after)), before @ after)))
-        if angle > _SAME_LIGHT:
-            how = "from the opposite side" if angle > 179.0 else f"from a direction that differs by {angle:.0f}°"
+        before, after = (np.asarray(side["beam"], dtype=float) for side in (pair.old, pair.new))
+        moved, as_drawn = _angle(motion.vectors(before), after), _angle(before, after)
+        if moved > _SAME_LIGHT:
+            how = "from the opposite side" if moved > 179.0 else f"from a direction that differs by {moved:.0f}°"
             said.append(
                 f"The light of seam {pair.new['id']} comes {how} now. If that is not meant, the model may be "
                 "mirrored: check the export."
             )
+        elif as_drawn > _REVERSED:
+            said.append(
+                f"In the model's coordinates the light of seam {pair.new['id']} comes from the opposite side now: the "
+                "model is turned over, or mirrored. Its seam fits both; check a lettering or another feature of one "
+                "side."
+            )
     return said
+
+
+def _angle(one: np.ndarray, other: np.ndarray) -> float:
+    """Degrees between two directions."""
+    return float(np.degrees(np.arctan2(np.linalg.norm(np.cross(one, other)), one @ other)))
 
 
 def worse(findings: Mapping[str, Any], severities: Sequence[str]) -> list[Record]:

@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterator, Mapping
 from json import JSONDecodeError
 from pathlib import Path
-from typing import Any
+from typing import IO, Any
 
 import msgspec
 
@@ -26,6 +26,7 @@ from seamcheck.document.upgrade import upgraded
 from seamcheck.document.view import ViewDamaged, unpack_view
 from seamcheck.errors import REASONS, UsageError
 from seamcheck.judge.findings import NOT_REVIEWED, verdict_of
+from seamcheck.settings.guard import bytes_of
 from seamcheck.version import __version__
 
 LARGEST_FILE = 1 << 30
@@ -46,15 +47,17 @@ def read_file(path: Path, name: str = "") -> dict[str, Any]:
     ------
     UsageError : a file that can't be read, or whose content is no sound review document
     """
-    name = name or str(path)
-    try:
-        if path.exists() and not path.is_file():  # reading a pipe could wait for ever
-            raise UsageError(f"{name} is no plain file, but a folder, a device or a pipe.")
-        if path.is_file() and path.stat().st_size > LARGEST_FILE:
-            raise UsageError(f"{name} is larger than {LARGEST_FILE >> 20} MB, which no review document is.")
-        data = path.read_bytes()
-    except OSError as why:
-        raise UsageError(f"{name} can't be read: {why.strerror or why}.") from None
+    return read_text(bytes_of(path, "the review document", LARGEST_FILE), name or str(path))
+
+
+def read_stream(stream: IO[bytes], name: str) -> dict[str, Any]:
+    """The review document that comes through a pipe, checked whole.
+
+    UsageError as in ``read_text``, and for one that is too large.
+    """
+    data = stream.read(LARGEST_FILE + 1)
+    if len(data) > LARGEST_FILE:
+        raise UsageError(f"{name} is larger than {LARGEST_FILE >> 20} MB, which no review document is.")
     return read_text(data, name)
 
 

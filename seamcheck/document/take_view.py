@@ -41,12 +41,15 @@ def take_view(surveyed: Sequence[tuple[Joint, Contour, Survey]]) -> dict[str, An
     ----------
     surveyed : all joints of the model; their bodies lose the fine meshes that measuring left on them
     """
-    sections = []
-    for joint, contour, survey in surveyed:
-        shown = max(SHOWN, 5.0 * contour.rib_width)
-        soup = _soup(joint, contour, _MORE * shown)
-        sections += [_sections(joint, path, soup, shown) for path in survey.paths if len(path.s)]
+    sections = [one for joint, contour, survey in surveyed for one in outlines(joint, contour, survey.paths)]
     return pack_view(sections, _meshes([joint for joint, _, _ in surveyed], _near_seam(surveyed)))
+
+
+def outlines(joint: Joint, contour: Contour, paths: Sequence[PathSurvey]) -> list[SectionSet]:
+    """Outlines of all bodies of a joint in the section planes of some paths along its contour."""
+    shown = max(SHOWN, 5.0 * contour.rib_width)
+    soup = _soup(joint, contour, _MORE * shown)
+    return [_sections(joint, path, soup, shown) for path in paths if len(path.s)]
 
 
 def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:

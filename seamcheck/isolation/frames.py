@@ -1,12 +1,43 @@
-"""Messages between parent and child: pickles, each behind its length in eight bytes."""
+"""Messages between parent and child: pickles, each behind its length in eight bytes.
+
+A child believes its parent. The parent does not believe a child, in which a stranger's model was read: of its pickles
+it takes plain values, arrays, and seamcheck's own records and errors. Nothing else is built, above all no call.
+"""
 
 from __future__ import annotations
 
+import dataclasses
+import io
 import os
 import pickle
 import queue
 import threading
 from typing import IO, Any, Protocol
+
+MOST_BYTES = 1 << 30
+"""of one message of a child; the document of 20 000 faces with its pictures takes some 20 MB"""
+
+_PIECE = 1 << 20
+_PLAIN = {
+    "builtins": {"complex", "set", "frozenset", "slice", "range", "bytearray"},
+    "collections": {"Counter", "OrderedDict", "deque"},
+    "datetime": {"date", "datetime", "time", "timedelta", "timezone"},
+    "pathlib": {"Path", "PosixPath", "WindowsPath", "PurePosixPath", "PureWindowsPath"},
+    "pathlib._local": {"Path", "PosixPath", "WindowsPath", "PurePosixPath", "PureWindowsPath"},
+    "msgspec": {"UNSET"},
+    "msgspec._core": {"UNSET"},
+    "msgspec._utils": {"rebuild"},
+    "numpy": {"ndarray", "dtype"},
+    "numpy.core.multiarray": {"_reconstruct", "scalar"},
+    "numpy._core.multiarray": {"_reconstruct", "scalar"},
+    "numpy.core.numeric": {"_frombuffer"},
+    "numpy._core.numeric": {"_frombuffer"},
+}
+"""Beside seamcheck's own: what plain values and arrays are pickled with."""
+
+
+class NotTaken(Exception):
+    """A child sent what is no plain value."""
 
 
 class Readable(Protocol):
@@ -36,10 +67,34 @@ def read_message(stream: Readable) -> Any:
     return pickle.loads(_exactly(stream, length))
 
 
+def read_answer(stream: Readable) -> Any:
+    """The next message of a child; raises NotTaken for one that holds more than values, or is too large."""
+    length = int.from_bytes(_exactly(stream, 8), "big")
+    if length > MOST_BYTES:
+        raise NotTaken(f"an answer of {length / 1e6:.0f} MB")
+    return _Values(io.BytesIO(_exactly(stream, length))).load()
+
+
+class _Values(pickle.Unpickler):
+    def find_class(self, module: str, name: str) -> Any:
+        if "." not in name and name in _PLAIN.get(module, ()):
+            return super().find_class(module, name)
+        if "." not in name and module.startswith("seamcheck.") and not module.endswith("__main__"):
+            found = super().find_class(module, name)
+            if isinstance(found, type) and found.__module__ == module and _is_record(found):
+                return found
+        raise NotTaken(f"{module}.{name}"[:200])
+
+
+def _is_record(kind: type) -> bool:
+    """Whether objects of a class only hold values: errors, sentences, data classes, records of the document."""
+    return issubclass(kind, Exception | str) or dataclasses.is_dataclass(kind) or hasattr(kind, "__struct_fields__")
+
+
 def _exactly(stream: Readable, count: int) -> bytes:
     pieces = bytearray()
     while len(pieces) < count:
-        piece = stream.read(count - len(pieces))
+        piece = stream.read(min(count - len(pieces), _PIECE))
         if not piece:
             raise EOFError
         pieces += piece
@@ -47,13 +102,15 @@ def _exactly(stream: Readable, count: int) -> bytes:
 
 
 def messages_from(stream: Readable) -> queue.Queue[Any]:
-    """A queue that a thread fills from the stream; None marks its end."""
+    """A queue that a thread fills with what a child writes; None marks its end."""
     messages: queue.Queue[Any] = queue.Queue()
 
     def fill() -> None:
         try:
             while True:
-                messages.put(read_message(stream))
+                messages.put(read_answer(stream))
+        except NotTaken as why:
+            messages.put(("unexpected", "NotTaken", f"its process sent {why}", ""))
         except Exception:  # the stream ended, or a dying child left half a message
             messages.put(None)
 

@@ -23,8 +23,9 @@ from seamcheck.joint.constants import (
     WIDEST,
     WIDEST_LAP,
 )
-from seamcheck.joint.contact import Surface, coverage, directions, heights_at, near_surface
+from seamcheck.joint.contact import Surface, coverage, directions, near_surface
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import highest_at
 from seamcheck.joint.kind import kind_of
 from seamcheck.joint.light import LightSide, inner_points, light_side
 from seamcheck.joint.patches import Patch, find_patches
@@ -281,11 +282,8 @@ def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool
 def _on_top(points: np.ndarray, own: Surface, faces: tuple[int, ...], frame: Frame) -> np.ndarray:
     """Lift points (n, 2) onto the seam's faces: (m, 3), those that meet one."""
     mine = np.isin(own.face, faces)
-    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), frame.local(own.corners[mine]))
-    best = np.full(len(points), -np.inf)
-    np.maximum.at(best, index, height)
-    lifted = np.column_stack([points, best])
-    return np.asarray(lifted[np.isfinite(best)])
+    best = highest_at(points, frame.local(own.corners[mine]))
+    return np.asarray(np.column_stack([points, best])[np.isfinite(best)])
 
 
 def is_free(side: LightSide) -> bool:

@@ -8,8 +8,8 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.contact import heights_at
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.kernel import Body
 
 
@@ -72,7 +72,7 @@ def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[n
     count = np.zeros(len(points), dtype=int)
     thickness = np.zeros(len(points))
     for facing in (1, -1):
-        height, index = heights_at(points, corners[np.sign(across) == facing])
+        height, index, _ = heights_at(points, corners[np.sign(across) == facing])
         above = sign * (height - points[index, 2])
         # each hit once: neighbouring triangles share their common edge
         hits = np.unique(np.column_stack([index, np.round(above, 4)]), axis=0)

@@ -8,8 +8,9 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.contact import Surface, heights_at
+from seamcheck.joint.contact import Surface
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at, highest_at
 
 EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL = range(6)
 """Beside a place of a band's border: the wall ends or falls off deep; a floor lies lower, with room above it; a floor
@@ -72,15 +73,15 @@ def look_beside(
     places = (foot[:, None] + away[None, :, None] * outward[:, None]).reshape(-1, 2)
     z = frame.axes[2]
     up = own.normal @ z > _FACING
-    floor = _highest(places, frame.local(own.corners[up])).reshape(len(foot), -1)
+    floor = highest_at(places, frame.local(own.corners[up])).reshape(len(foot), -1)
     mine = np.isin(own.face, faces) & up
     top = frame.local(own.corners[mine])
-    level = _highest(foot - _INSIDE * outward, top)
+    level = highest_at(foot - _INSIDE * outward, top)
     known = np.isfinite(level)
     if slopes:  # the drop is measured from the band's own plane: a seam on a slope or a dome
         deeper = _INSIDE + _INTO * width
         with np.errstate(invalid="ignore"):
-            slope = (level - _highest(foot - deeper * outward, top)) / (deeper - _INSIDE)
+            slope = (level - highest_at(foot - deeper * outward, top)) / (deeper - _INSIDE)
         known &= np.isfinite(slope)
         level = level + np.where(known, slope, 0.0) * _INSIDE
         floor = floor - np.where(known, slope, 0.0)[:, None] * away
@@ -174,17 +175,9 @@ def _border_points(region: BaseGeometry, count: int) -> tuple[np.ndarray, np.nda
     return foot, np.where(inside[:, None], -outward, outward)
 
 
-def _highest(points: np.ndarray, triangles: np.ndarray) -> np.ndarray:
-    """Height (n,) of the highest triangle at points (n, 2); -inf where there is none."""
-    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), triangles)
-    found = np.full(len(points), -np.inf)
-    np.maximum.at(found, index, height)
-    return found
-
-
 def _lowest_above(points: np.ndarray, floor: np.ndarray, triangles: np.ndarray) -> np.ndarray:
     """Height (n,) of the lowest triangle over a floor (n,) at points (n, 2); inf where there is none."""
-    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), triangles)
+    height, index, _ = heights_at(points, triangles)
     over = height > floor[index] - _ABOVE
     found = np.full(len(points), np.inf)
     np.minimum.at(found, index[over], height[over])

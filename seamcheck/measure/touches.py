@@ -10,13 +10,14 @@ import shapely
 
 from seamcheck.catalogue.say import say, together
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
 from seamcheck.measure.corridor import holes_region, rib_region
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.ridge import TakenOff, rib_faces, rib_reach, ridge
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps
+from seamcheck.sections.facing import DEEPEST, FaceList, Gaps, Sheet, face_pairs, gaps
 
 _DIRECTIONS = 16  # in which the cover is shifted by the lateral play
 _SLIM = 0.02  # mm: overlaps of facets narrower than this are looked at exactly
@@ -60,7 +61,7 @@ def find_touches(sinking: Sinking, travel: float) -> list[Touch]:
     travel : mm, may be infinite
     """
     joint, play = sinking.joint, sinking.play
-    view = View.of(joint)
+    view = joint.view
     most = sinking.contact + travel
     moving = {i: joint.bodies[i] for i in sinking.moving.with_cover}
     still = {i: body for i, body in joint.bodies.items() if i not in moving}
@@ -121,7 +122,7 @@ def _shifts(play: float) -> np.ndarray:
 
 def _take_least(
     best: dict[Any, Touch], found: Gaps, above: Sheet, under: Sheet, upper: FaceList, lower: FaceList,
-    shift: np.ndarray, view: View,
+    shift: np.ndarray, view: Frame,
 ) -> None:  # fmt: skip
     """Keep the nearest place of every pair of faces, confirmed on the exact faces where it is doubtful."""
     if not len(found.gap):
@@ -154,7 +155,7 @@ def _is_real(
     gap: float,
     bodies: tuple[Body, Body],
     key: tuple[int, ...],
-    view: View,
+    view: Frame,
 ) -> bool:
     """Whether both exact faces lie over one another there, and, where they overlap, both solids as well."""
     low = view.world(np.append(place, 0.0))

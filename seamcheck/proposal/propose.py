@@ -53,6 +53,7 @@ class Proposal:
     document : what reports are made from
     step : the proposed model as STEP, b'' without one; tools : the bodies that were cut away
     review : of the proposed model, None without one; before : of the model as drawn
+    as_drawn : sections of the model as drawn, in the planes of the proposed one; None where no page was asked for
     """
 
     document: ProposalDocument
@@ -60,6 +61,7 @@ class Proposal:
     tools: bytes = field(default=b"", repr=False)
     review: Review | None = field(default=None, repr=False)
     before: Review | None = field(default=None, repr=False)
+    as_drawn: Mapping[str, Any] | None = field(default=None, repr=False)
 
     @property
     def outcome(self) -> str:
@@ -129,7 +131,7 @@ def propose(
     if before.verdict == "not-reviewed":
         message = str(before.document["reason"]["message"])
         return Proposal(_document(paths, "not-reviewed", message, ()), before=before)
-    limits_of_run = {"progress": progress, "time_limit_s": time_limit or TIME_LIMIT,
+    limits_of_run: dict[str, Any] = {"progress": progress, "time_limit_s": time_limit or TIME_LIMIT,
                      "memory_limit_mb": memory_limit or MEMORY_LIMIT}  # fmt: skip
     drawn: Drawn | None = None
     try:
@@ -160,7 +162,17 @@ def propose(
     comparison = compare(before, after, settings).document
     remedies = _remedies(joints, before, after)
     document = _document(paths, outcome, message, joints, kept, named, remedies, after.document, dict(comparison))
-    return Proposal(document, step, tools, after, before)
+    as_drawn = None
+    if with_view and after.verdict != "not-reviewed":
+        with tempfile.TemporaryDirectory(prefix="seamcheck-") as folder:
+            file = Path(folder) / "proposed.step"
+            file.write_bytes(step)
+            as_drawn = run_isolated(
+                "seamcheck.proposal.as_drawn:sections_as_drawn",
+                (tuple(paths), file, dict(after.document), settings),
+                **limits_of_run,
+            )
+    return Proposal(document, step, tools, after, before, as_drawn)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -190,6 +202,7 @@ def _drawn(
             joints = run_isolated(
                 "seamcheck.proposal.plan:plan_joints",
                 (tuple(model), settings, wishes, folder, dict(review_of_model.document)),
+                writable=[str(folder)],
                 **limits,
             )
             file = folder / "proposed.step"

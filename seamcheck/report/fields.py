@@ -13,6 +13,7 @@ from pathlib import Path
 
 from seamcheck.errors import UsageError
 from seamcheck.settings.answers import Answers
+from seamcheck.settings.guard import bytes_of
 
 NAMES: dict[str, str] = {
     "title": "title",
@@ -74,14 +75,7 @@ def read_fields(pairs: Mapping[str, str], today: date | None = None, answers: An
 
 def _logo(name: str) -> str:
     """The picture as a data URI: a page shows it as a picture, so that nothing in it is ever run or fetched."""
-    try:
-        content = Path(name).read_bytes()
-    except OSError as why:
-        raise UsageError(f"The logo {name} can't be read: {why.strerror or why}.") from None
-    if len(content) > LARGEST:
-        raise UsageError(
-            f"The logo {name} is {len(content) // 1000} kB large; a report takes up to {LARGEST // 1000} kB."
-        )
+    content = bytes_of(Path(name), "the logo", LARGEST)
     kind = (
         "image/png"
         if content.startswith(b"\x89PNG\r\n\x1a\n")

@@ -72,6 +72,7 @@ def render_step(document: Document, models: Sequence[str | PathLike[str]], time_
             "seamcheck.kernel.write_step:write_marked_step",
             (paths, *marks, roles, _notes(document), target),
             time_limit_s=time_limit,
+            writable=[folder],
         )
         return target.read_bytes()
 

@@ -10,6 +10,10 @@ from pathlib import Path
 
 from seamcheck.errors import UsageError
 from seamcheck.scanning.patterns import stem
+from seamcheck.settings.guard import bytes_of
+
+MOST_BYTES = 20_000_000
+"""Of a list of files; a line has some 100."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,20 +69,19 @@ def read_list(file: Path) -> list[tuple[Path, ...]]:
     Names are taken from the folder of the list on. Empty lines and lines that begin with '#' are passed over.
     """
     try:
-        lines = file.read_text(encoding="utf-8-sig").splitlines()
+        lines = bytes_of(file, "the list of files", MOST_BYTES).decode("utf-8-sig").splitlines()
     except UnicodeDecodeError:
         raise UsageError(f"{file} is no list of files: it is not UTF-8 text.") from None
-    except OSError as why:
-        raise UsageError(f"{file} can't be read: {why.strerror or why}.") from None
     groups = []
     for number, line in enumerate(lines, start=1):
         if not line.strip() or line.lstrip().startswith("#"):
             continue
         names = [cell.strip() for cell in next(csv.reader([line], skipinitialspace=True))]
         if len(names) < 2 or not all(names) or len(set(names)) < len(names):
+            found = "an empty name" if not all(names) else "one twice" if len(names) > 1 else "one name"
             raise UsageError(
                 f"{file}, line {number}: two or more different files belong here, such as lid.step, case.step; "
-                f"got {line.strip()!r}."
+                f"there is {found}."
             )
         groups.append(tuple(file.parent / name for name in names))
     return groups

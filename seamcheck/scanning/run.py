@@ -391,7 +391,7 @@ class _Archives:
         try:
             return self._child.run(
                 "seamcheck.scanning.archives:answer", (function, *args),
-                time_limit_s=_ARCHIVE_TIME_S, memory_limit_mb=memory,
+                time_limit_s=_ARCHIVE_TIME_S, memory_limit_mb=memory, writable=(),
             )  # fmt: skip
         except Stopped:
             raise

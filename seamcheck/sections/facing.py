@@ -14,47 +14,15 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import plane_heights
 from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet
 
 DEEPEST = 1.5  # mm that parts may overlap as drawn; what lies deeper is taken as another storey
 _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no height to speak of
 _SLIVER = 1e-9  # mm²
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class View:
-    """Heights along the light: rows of ``axes`` are x, y and up (against the light).
-
-    origin (3,) mm; axes (3, 3)
-    """
-
-    origin: np.ndarray
-    axes: np.ndarray
-
-    @staticmethod
-    def of(joint: Joint) -> View:
-        axes = joint.frame.axes.copy()
-        if joint.up < 0:  # keep it right-handed: turn about x
-            axes[1:] *= -1.0
-        return View(joint.frame.origin, axes)
-
-    def local(self, points: np.ndarray) -> np.ndarray:
-        return np.asarray((np.asarray(points) - self.origin) @ self.axes.T)
-
-    def world(self, points: np.ndarray) -> np.ndarray:
-        return np.asarray(np.asarray(points) @ self.axes + self.origin)
-
-    @property
-    def up(self) -> np.ndarray:
-        return np.asarray(self.axes[2])
-
-    def boxes(self, boxes: np.ndarray) -> np.ndarray:
-        """(n, 6) boxes of the assembly's axes to (n, 6) boxes in the view that hold them."""
-        centre = self.local((boxes[:, :3] + boxes[:, 3:]) / 2)
-        half = ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(self.axes).T
-        return np.hstack([centre - half, centre + half])
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -68,15 +36,15 @@ class FaceList:
     box: np.ndarray
 
     @staticmethod
-    def of(bodies: dict[str, Body], view: View, sense: float | None, zone: np.ndarray) -> FaceList:
+    def of(bodies: dict[str, Body], view: Frame, sense: float | None, zone: np.ndarray) -> FaceList:
         """Faces that can look along ``sense`` times up (None: anywhere), with boxes in a zone (6,) of the view."""
         parts, faces, boxes = [], [], []
         for i, body in enumerate(bodies.values()):
-            if not np.isfinite(body.box).all() or not _meets(view.boxes(body.box[None]), zone)[0]:
+            if not np.isfinite(body.box).all() or not boxes_meet(view.boxes(body.box[None]), zone)[0]:
                 continue
             box = view.boxes(body.boxes)
             with np.errstate(invalid="ignore"):
-                keep = np.isfinite(box).all(axis=1) & _meets(box, zone)
+                keep = np.isfinite(box).all(axis=1) & boxes_meet(box, zone)
                 if sense is not None:
                     tilt = sense * (body.planes[:, :3] @ view.up)
                     keep &= ~(tilt < _FLATTEST)  # NaN: not a plane, so it may look anywhere
@@ -97,7 +65,7 @@ class FaceList:
     def take(self, index: np.ndarray) -> FaceList:
         return FaceList(self.ids, self.bodies, self.part[index], self.face[index], self.box[index])
 
-    def facets(self, view: View, sense: float | None, where: BaseGeometry | None = None) -> Sheet:
+    def facets(self, view: Frame, sense: float | None, where: BaseGeometry | None = None) -> Sheet:
         """Facets that look along ``sense`` times up, or all of them.
 
         Parameters
@@ -140,8 +108,7 @@ class Sheet:
 
     def height(self, facet: np.ndarray, xy: np.ndarray) -> np.ndarray:
         """(k,) height of the planes of facets (k,) over places (k, 2)."""
-        a, n = self.corners[facet, 0], self.normal[facet]
-        return np.asarray(a[:, 2] - ((xy - a[:, :2]) * n[:, :2]).sum(axis=1) / n[:, 2])
+        return plane_heights(self.corners[facet], xy)
 
     def triangles(self, shift: np.ndarray) -> np.ndarray:
         """(m,) outlines of all facets, moved sideways by (2,) mm."""
@@ -262,32 +229,7 @@ def _without(zone: BaseGeometry, common: np.ndarray, marked: np.ndarray) -> np.n
     return common
 
 
-def tree_of(sheet: Sheet) -> shapely.STRtree:
-    """The boxes of all facets seen along the light, to ask heights_at several times."""
-    low, high = sheet.boxes()
-    return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-
-
-def heights_at(
-    points: np.ndarray, sheet: Sheet, tree: shapely.STRtree | None = None
-) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Heights of all facets at points: height (k,), point (k,), facet (k,)."""
-    tree = tree_of(sheet) if tree is None else tree
-    index, facet = tree.query(shapely.points(points[:, :2]))
-    p = points[index, :2]
-    a, b, c = (sheet.corners[facet, k, :2] for k in range(3))
-    turn = np.sign(cross(b - a, c - a))
-    inside = np.all([turn * cross(q - o, p - o) >= -1e-9 for o, q in ((a, b), (b, c), (c, a))], axis=0)
-    index, facet = index[inside], facet[inside]
-    return sheet.height(facet, points[index, :2]), index, facet
-
-
-def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    """(k,) of vectors (k, 2)."""
-    return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
-
-
-def _within(boxes: np.ndarray, view: View, where: BaseGeometry) -> np.ndarray:
+def _within(boxes: np.ndarray, view: Frame, where: BaseGeometry) -> np.ndarray:
     """Numbers of those boxes (n, 6), of the assembly's axes, that meet polygons of the view."""
     return _meeting(view.boxes(boxes), where)
 
@@ -295,10 +237,6 @@ def _within(boxes: np.ndarray, view: View, where: BaseGeometry) -> np.ndarray:
 def _meeting(boxes: np.ndarray, where: BaseGeometry) -> np.ndarray:
     shapely.prepare(where)
     return np.flatnonzero(shapely.intersects(where, shapely.box(*boxes.T[[0, 1, 3, 4]])))
-
-
-def _meets(boxes: np.ndarray, zone: np.ndarray) -> np.ndarray:
-    return np.asarray(np.all((boxes[:, :3] <= zone[3:]) & (boxes[:, 3:] >= zone[:3]), axis=1))
 
 
 def _nothing() -> tuple[np.ndarray, np.ndarray, np.ndarray]:

@@ -15,6 +15,7 @@ import msgspec
 from msgspec import Meta
 
 from seamcheck.errors import UsageError
+from seamcheck.settings.guard import bytes_of
 from seamcheck.settings.waivers import Waiver
 
 KIND, VERSION = "seamcheck-answers", 1
@@ -88,11 +89,7 @@ class Answers(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
 def read_answers(path: Path) -> Answers:
     """The answers of a file; UsageError with one sentence where it holds anything else."""
     try:
-        if path.stat().st_size > LARGEST:
-            raise UsageError(f"{path} is too large for a file of answers ({LARGEST // 1_000_000} MB).")
-        answers = msgspec.json.decode(path.read_bytes(), type=Answers)
-    except OSError as why:
-        raise UsageError(f"{path} can't be read: {why.strerror or why}.") from None
+        answers = msgspec.json.decode(bytes_of(path, "the file of answers", LARGEST), type=Answers)
     except (msgspec.DecodeError, UnicodeDecodeError) as why:
         raise UsageError(f"{path} is not a file of answers to a seam review: {why}.") from None
     for decision in answers.findings:

@@ -1,4 +1,4 @@
-"""Text files that settings are read from, which may be a stranger's: plain, small, and where they belong."""
+"""Files beside the model, which may be a stranger's: plain, small, and where they belong."""
 
 from __future__ import annotations
 
@@ -25,22 +25,32 @@ def text_of(path: Path, what: str) -> str:
         shows what it holds.
     """
     try:
+        return bytes_of(path, what, MOST_BYTES).decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise UsageError(f"{path}: {what} is not UTF-8 text.") from None
+
+
+def bytes_of(path: Path, what: str, most: int) -> bytes:
+    """The bytes of a plain file of at most ``most`` bytes; never waits for a pipe, never reads a device.
+
+    Raises
+    ------
+    UsageError : it can't be read, is no plain file, or too large
+    """
+    try:
         handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
         with os.fdopen(handle, "rb") as file:
             if not stat.S_ISREG(os.fstat(handle).st_mode):
                 raise UsageError(f"{path}: {what} is no plain file, but a device, a pipe or a folder.")
-            data = file.read(MOST_BYTES + 1)
+            data = file.read(most + 1)
     except IsADirectoryError:
         raise UsageError(f"{path}: {what} is no plain file, but a folder.") from None
     except (OSError, ValueError) as why:
         reason = (why.strerror if isinstance(why, OSError) else "") or why
         raise UsageError(f"{path}: {what} can't be read ({reason}).") from None
-    if len(data) > MOST_BYTES:
-        raise UsageError(f"{path}: {what} is larger than {MOST_BYTES / 1000:g} kB.")
-    try:
-        return data.decode("utf-8-sig")
-    except UnicodeDecodeError:
-        raise UsageError(f"{path}: {what} is not UTF-8 text.") from None
+    if len(data) > most:
+        raise UsageError(f"{path}: {what} is larger than {most / 1000:g} kB.")
+    return data
 
 
 def below(folder: Path, name: str) -> Path | None:

@@ -213,6 +213,20 @@ def test_brackets_so_deep_that_the_kernel_would_crash(tmp_path, sound, depth, cl
     assert depth < told[0] < depth + 10
 
 
+@pytest.mark.parametrize("depth", [60, 1000])
+def test_brackets_in_place_of_a_value_leave_the_record_its_own_last_bracket(tmp_path, sound, depth):
+    deep, count = re.subn(
+        rb"(PRODUCT_DEFINITION_SHAPE\s*\('','',)#\d+", rb"\1" + b"(" * depth + b")" * depth, sound, count=1
+    )
+    assert count == 1
+    path = tmp_path / "model.step"
+    path.write_bytes(deep)
+    assembly = read_assembly(path)
+    assert {"case", "lid"} >= {part.name for part in assembly.parts if part.name}
+    assert len([part for part in assembly.parts if part.kind == "solid"]) == 2
+    assert any("brackets within brackets" in doubt for doubt in assembly.doubts)
+
+
 def test_brackets_in_no_order_but_too_deep(tmp_path, sound):
     deep = b"#9999=X(" + b"(1,(" * 5000 + b")" * 10_000 + b");\n"
     error = refused_text(tmp_path, sound.replace(b"DATA;", b"DATA;\n" + deep))
@@ -226,8 +240,9 @@ def test_brackets_in_no_order_but_too_deep(tmp_path, sound):
         (r"(= SURFACE_STYLE_USAGE\(\.BOTH\.,)#\d+", r"\1#{above}"),
         (r"(= SURFACE_STYLE_USAGE\(\.BOTH\.,)", r"\1$,"),
         (r"(= COLOUR_RGB\('',)[^,]*", r"\1INF"),
+        (r"= SURFACE_SIDE_STYLE\(.*?;", r"= SURFACE_SI;"),
     ],
-    ids=["in a circle", "one too many", "no number"],
+    ids=["in a circle", "one too many", "no number", "cut off"],
 )
 def test_damaged_colours_on_which_the_kernel_crashes_are_left_out_with_a_doubt(tmp_path, pattern, new):
     station = cq.Assembly(name="station")

@@ -9,10 +9,11 @@ import sys
 import pytest
 from guard_runs import seamcheck
 
+from seamcheck.errors import NotReviewed
 from seamcheck.isolation import WarmWorkers, run_isolated
 from seamcheck.isolation.confine import _landlock_version, in_force
 
-pytestmark = pytest.mark.skipif(not sys.platform.startswith("linux"), reason="Linux alone confines its children")
+linux_alone = pytest.mark.skipif(not sys.platform.startswith("linux"), reason="Linux alone confines its children")
 
 needs_landlock = pytest.mark.skipif(
     not sys.platform.startswith("linux") or _landlock_version(ctypes.CDLL(None, use_errno=True)) < 1,
@@ -47,11 +48,44 @@ def test_no_program_is_started(run):
     assert run("confined_jobs:start", (), writable=()) == "PermissionError"
 
 
+@linux_alone
 @pytest.mark.parametrize("family", [socket.AF_INET, socket.AF_INET6])
 def test_there_is_no_network(run, family):
     if "no network" not in in_force():
         pytest.skip("seccomp is not used on this machine")
     assert run("confined_jobs:connect", (int(family),), writable=()) == "PermissionError"
+
+
+@pytest.mark.parametrize(
+    ("job", "named"),
+    [("answer_with_a_call", "mkdir"), ("raise_a_call", "mkdir"), ("answer_with_a_worker", "WarmWorkers")],
+)
+def test_an_answer_that_would_run_code_is_not_taken(run, tmp_path, job, named):
+    """A child that obeys a stranger's model must not get out through what it answers."""
+    made = tmp_path / "made"
+    with pytest.raises(NotReviewed, match=named):
+        run(f"confined_jobs:{job}", () if job == "answer_with_a_worker" else (str(made),), writable=())
+    assert not made.exists()
+
+
+def test_an_answer_without_end_is_not_waited_for(run):
+    with pytest.raises(NotReviewed, match="an answer of 1000000 MB"):
+        run("confined_jobs:answer_without_end", (), writable=())
+
+
+def test_values_arrays_and_records_are_taken(run):
+    found = run("confined_jobs:values", (), writable=())
+    assert found["array"].tolist() == [[0.0, 1.0, 2.0], [3.0, 4.0, 5.0]]
+    assert found["cut"].tolist() == [0, 2, 4, 6, 8]
+    assert found["words"].tolist() == ["a", "b"]
+    assert (found["said"], found["said"].message.key) == ("Text.", "a-key")
+    assert (found["number"], found["set"], str(found["path"])) == (2.5, {1, 2}, "a/b")
+    assert (found["record"].share, found["given"].name, found["count"]["a"], str(found["kind"])) == (
+        0.5,
+        "n",
+        2,
+        "float32",
+    )
 
 
 def test_the_version_says_what_is_in_force(tmp_path):

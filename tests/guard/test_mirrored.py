@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import math
 
 import pytest
 
@@ -37,3 +38,41 @@ def test_the_model_itself_is_identical(document):
     found = compare_documents(document, copy.deepcopy(document))
     assert found["identical"]
     assert found["warnings"] == []
+
+
+@pytest.fixture(scope="module")
+def drawn(tmp_path_factory):
+    """Reviews of a model and of STEP files of it: mirrored along the light, and turned over."""
+    from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
+    from OCP.gp import gp_Ax1, gp_Ax2, gp_Dir, gp_Pnt, gp_Trsf
+
+    from seamcheck.assembly import read_assembly
+    from seamcheck.kernel.write_step import write_bodies
+
+    folder, sound = tmp_path_factory.mktemp("drawn"), next(s.file for s in samples() if s.name == "sound")
+    mirror, elsewhere, over = gp_Trsf(), gp_Trsf(), gp_Trsf()
+    mirror.SetMirror(gp_Ax2(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1)))
+    elsewhere.SetMirror(gp_Ax2(gp_Pnt(0, 0, 7.5), gp_Dir(0, 0, 1)))
+    over.SetRotation(gp_Ax1(gp_Pnt(0, 0, 7.5), gp_Dir(1, 0, 0)), math.pi)
+    documents = {"old": review_model((sound,), Settings())}
+    for name, motion in (("mirrored", mirror), ("mirrored elsewhere", elsewhere), ("turned over", over)):
+        file = folder / f"{name}.step"
+        shapes = [BRepBuilderAPI_Transform(part.shape, motion, True).Shape() for part in read_assembly([sound]).parts]
+        names = [part["name"] for part in documents["old"]["model"]["parts"]]
+        write_bodies([(n, shape, (0.5, 0.5, 0.5, 1.0)) for n, shape in zip(names, shapes, strict=True)], file)
+        documents[name] = review_model((file,), Settings())
+    return documents
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [("mirrored", "may be mirrored"), ("mirrored elsewhere", "mirrored"), ("turned over", "turned over, or mirrored")],
+)
+def test_a_step_file_mirrored_along_the_light_is_told(drawn, name, said):
+    (old,), (new,) = (drawn[which]["joints"] for which in ("old", name))
+    assert new["beam"] == pytest.approx([-c for c in old["beam"]])
+    found = compare_documents(drawn["old"], drawn[name])
+    assert not found["identical"]
+    (warning,) = found["warnings"]
+    assert "opposite side" in warning
+    assert said in warning

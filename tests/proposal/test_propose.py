@@ -5,6 +5,8 @@ from __future__ import annotations
 import io
 import json
 import math
+import shlex
+from pathlib import Path
 
 import ezdxf
 import pytest
@@ -24,6 +26,7 @@ from propose_models import (
     with_posts,
     write,
 )
+from report.report_browser import CHROMIUM, DRIVER, browser
 
 from seamcheck import propose
 from seamcheck.cli.group import cli
@@ -129,7 +132,7 @@ def test_a_rib_that_holds_its_limits_is_left_alone(tmp_path):
 
 def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(tmp_path):
     model = write(pair(rectangle(50, 34), 4.0, 6.0), tmp_path / "box.step")
-    files = {name: tmp_path / f"out.{name}" for name in ("json", "step", "dxf")}
+    files = {name: tmp_path / f"out.{name}" for name in ("json", "step", "dxf", "html")}
     options = [part for name, file in files.items() for part in (f"--{name}", str(file))]
     done = CliRunner().invoke(cli, ["propose", str(model), "--rib-width", "1.2", *options])
     assert done.exit_code == 0, done.output
@@ -139,6 +142,26 @@ def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(tmp_path):
     assert next(d["value"] for d in document["joints"][0]["dimensions"] if d["key"] == "rib_width") == 1.2
     fixed = [entry["old"]["rule"] for entry in document["comparison"]["findings"]["fixed"]]
     assert "rib-missing" in fixed
+    if CHROMIUM and DRIVER:
+        the_page_switches_between_as_drawn_and_proposed(files["html"], tmp_path)
+
+
+def the_page_switches_between_as_drawn_and_proposed(page, tmp_path):
+    base = (
+        "return [...document.querySelectorAll('#section-figure path.body.base')].map((p) => p.getAttribute('d')).join()"
+    )
+    with browser(tmp_path / "profile") as window:
+        window.open(page)
+        proposed, labels = window.run(base), "return document.querySelectorAll('#section-figure .dim-label').length"
+        assert window.run(labels) > 5
+        window.click("#proposed-switch button:last-child")
+        drawn = window.run(base)
+        # The wall's flat top becomes lip, trap, rib, trap, lip: four walls, two floors and two steps more.
+        assert proposed.count("L") >= drawn.count("L") + 8
+        assert window.run(labels) == 0
+        window.click("#proposed-switch button:first-child")
+        assert window.run(base) == proposed
+        assert window.complaints() == []
 
 
 @pytest.mark.parametrize(
@@ -207,3 +230,19 @@ def test_every_case_ends_in_a_proposal_that_holds_or_in_the_true_reason(name, tu
         assert joint.shortest_edge > 0.01
     else:
         assert result.document.message
+
+
+def test_the_three_commands_of_the_readme_run_as_printed(tmp_path, monkeypatch):
+    readme = (Path(__file__).parents[2] / "README.md").read_text("utf-8")
+    lines = [line.split("#")[0].strip() for line in readme.splitlines()]
+    commands = [line for line in lines if line.startswith(".venv/bin/seamcheck")]
+    start = next(k for k, line in enumerate(commands) if "rib-missing" in line)
+    wanted = commands[start : start + 3]
+    assert ["propose" in command.split() for command in wanted] == [False, True, False]
+    monkeypatch.chdir(tmp_path)
+    run = CliRunner()
+    assert run.invoke(cli, ["samples", "models"]).exit_code == 0
+    codes = [run.invoke(cli, shlex.split(command)[1:]).exit_code for command in wanted]
+    assert codes == [1, 0, 0]  # no rib: fail; proposed; pass
+    assert ezdxf.readfile(tmp_path / "s.dxf").modelspace()
+    assert "rain gauge" in (tmp_path / "proposed.html").read_text("utf-8")

@@ -4,6 +4,7 @@ import { clear, h } from "../dom";
 import type { Atlas } from "../atlas";
 import type { Contour } from "../types";
 import type { Place } from "../walk";
+import { proposedOf } from "../proposed";
 import { drawSection } from "./draw";
 import { frameOf, type Frame } from "./layout";
 
@@ -40,11 +41,11 @@ export class SectionFigure {
 export function sectionSvg(atlas: Atlas, place: Place, width: number, height: number, key: string, compact: boolean): SVGSVGElement {
   const joint = atlas.payload.joints[place.joint];
   const contour = joint.contours[place.contour];
-  const sections = atlas.sectionsOf(joint.id, contour.id);
-  if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, atlas.payload.facts[place.joint].margin, sections));
+  const own = atlas.sectionsOf(joint.id, contour.id);
+  if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, atlas.payload.facts[place.joint].margin, own));
+  const shown = proposedOf(atlas).shown(joint.id, { facts: atlas.payload.facts[place.joint], contour, sections: own, findings: atlas.payload.findings });
   return drawSection({
-    joint, facts: atlas.payload.facts[place.joint], contour, station: place.station, sections,
-    findings: atlas.payload.findings, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,
+    joint, station: place.station, ...shown, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,
   });
 }
 
