@@ -53,12 +53,13 @@ class Sinking:
     play: float
 
 
-def find_touches(sinking: Sinking, travel: float) -> list[Touch]:
+def find_touches(sinking: Sinking, travel: float, nearest: bool = False) -> list[Touch]:
     """What the cover meets within some travel from initial contact, nearest first; one entry per feature.
 
     Parameters
     ----------
     travel : mm, may be infinite
+    nearest : whether only the first is asked for; others may then be missing
     """
     joint, play = sinking.joint, sinking.play
     view = joint.view
@@ -87,7 +88,7 @@ def find_touches(sinking: Sinking, travel: float) -> list[Touch]:
     zone_of_rib = shapely.union(top.buffer(aside + play, quad_segs=8), taken.zone.buffer(play) if play else taken.zone)
     best: dict[tuple[int, int, int, int], Touch] = {}
     for shift in _shifts(play):
-        found = gaps(above, under, most, shift, zone_of_rib, melts[0], melts[1])
+        found = gaps(above, under, most, shift, zone_of_rib, melts[0], melts[1], nearest)
         _take_least(best, found, above, under, upper, lower, shift, view)
     return _features(list(best.values()), joint)
 

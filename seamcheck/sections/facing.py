@@ -23,6 +23,11 @@ DEEPEST = 1.5  # mm that parts may overlap as drawn; what lies deeper is taken a
 _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no height to speak of
 _SLIVER = 1e-9  # mm²
+_EVEN = 1e-3  # mm: room for rounding; what is drawn further into the other part is looked at exactly
+_WIDE, _FIRST = (
+    0.02,
+    2000,
+)  # mm of an overlap that is no sliver; pairs looked at first where only the nearest is asked for
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -152,7 +157,7 @@ def face_pairs(upper: FaceList, lower: FaceList, most: float, play: float) -> tu
 
 def gaps(
     upper: Sheet, lower: Sheet, most: float, shift: np.ndarray, zone: BaseGeometry,
-    marked_upper: np.ndarray, marked_lower: np.ndarray,
+    marked_upper: np.ndarray, marked_lower: np.ndarray, nearest: bool = False,
 ) -> Gaps:  # fmt: skip
     """Smallest gap of every pair of facets that overlap when the upper ones are shifted sideways.
 
@@ -162,6 +167,13 @@ def gaps(
     shift : (2,) mm
     zone : polygons in the view in which marked facets are left out
     marked_upper, marked_lower : (m,) bool
+    nearest : whether only the smallest gap of all is asked for; others may then be missing
+
+    Notes
+    -----
+    Over the box in which those of two facets overlap their planes are nowhere nearer than at its nearest corner, which
+    is no further away than the facets themselves come: pairs whose boxes' corners lie beyond ``most`` are left out
+    before any outline is looked at.
     """
     low_a, high_a = upper.boxes()
     low_b, high_b = lower.boxes()
@@ -171,15 +183,54 @@ def gaps(
     moved = (low_a[:, 0] + shift[0], low_a[:, 1] + shift[1], high_a[:, 0] + shift[0], high_a[:, 1] + shift[1])
     one, other = tree.query(shapely.box(*moved))
     near = (low_a[one, 2] - high_b[other, 2] <= most) & (high_a[one, 2] - low_b[other, 2] >= -DEEPEST)
-    above, under = upper.triangles(shift), lower.triangles(np.zeros(2))
-    shapely.prepare(zone)
-    gone_upper = marked_upper & shapely.covers(zone, above)
-    gone_lower = marked_lower & shapely.covers(zone, under)
-    near &= ~gone_upper[one] & ~gone_lower[other]
     one, other = one[near], other[near]
+    shapely.prepare(zone)
+    near = ~_gone(upper, marked_upper, shift, zone)[one] & ~_gone(lower, marked_lower, np.zeros(2), zone)[other]
+    one, other = one[near], other[near]
+    bound = _bound(upper, lower, one, other, shift)
+    order = np.argsort(bound, kind="stable") if nearest else np.arange(len(bound))
+    order = order[bound[order] <= most]
+    one, other, bound = one[order], other[order], bound[order]
+    found, at, many = [_no_gaps()], 0, _FIRST if nearest else max(len(one), 1)
+    while at < len(one) and (not nearest or bound[at] <= most):
+        mine = slice(at, at + many)
+        some = _gaps_of(upper, lower, one[mine], other[mine], most, shift, zone, marked_upper, marked_lower)
+        found.append(some)
+        certain = some.gap[(some.slim > _WIDE) & (some.gap > -_EVEN)]
+        most = min(most, float(certain.min())) if nearest and len(certain) else most
+        at, many = at + many, 2 * many
+    return Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
+
+
+def _gone(sheet: Sheet, marked: np.ndarray, shift: np.ndarray, zone: BaseGeometry) -> np.ndarray:
+    """(m,) bool: marked facets that lie wholly in the zone."""
+    gone = np.zeros(len(marked), dtype=bool)
+    which = np.flatnonzero(marked)
+    gone[which] = shapely.covers(zone, sheet.where(marked).triangles(shift))
+    return gone
+
+
+def _bound(upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, shift: np.ndarray) -> np.ndarray:
+    """(k,) mm that the planes of two facets keep at least, over the box in which those of the facets overlap."""
+    a, b = upper.corners[:, :, :2] + shift, lower.corners[:, :, :2]
+    low = np.maximum(a.min(axis=1)[one], b.min(axis=1)[other])
+    high = np.minimum(a.max(axis=1)[one], b.max(axis=1)[other])
+    middle = (low + high) / 2
+    slope = [-sheet.normal[:, :2] / sheet.normal[:, 2:] for sheet in (upper, lower)]
+    turn = np.abs(slope[0][one] - slope[1][other])
+    gap = upper.height(one, middle - shift) - lower.height(other, middle)
+    return np.asarray(gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN)
+
+
+def _gaps_of(
+    upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, most: float, shift: np.ndarray,
+    zone: BaseGeometry, marked_upper: np.ndarray, marked_lower: np.ndarray,
+) -> Gaps:  # fmt: skip
+    """The gaps of given pairs of facets."""
     over = ~_apart(upper.corners[one, :, :2] + shift, lower.corners[other, :, :2])
     one, other = one[over], other[over]
-    common = shapely.intersection(above[one], under[other])
+    above, under = _outlines(upper, one, shift), _outlines(lower, other, np.zeros(2))
+    common = shapely.intersection(above, under)
     real = shapely.area(common) > _SLIVER
     one, other, common = one[real], other[real], common[real]
     common = _without(zone, common, marked_upper[one] | marked_lower[other])
@@ -201,6 +252,13 @@ def gaps(
     slim = 2.0 * area / shapely.length(common)
     hit = (least <= most) & (least >= -DEEPEST)
     return Gaps(one[hit], other[hit], least[hit], at[hit], area[hit], inner[hit], slim[hit])
+
+
+def _outlines(sheet: Sheet, which: np.ndarray, shift: np.ndarray) -> np.ndarray:
+    """(k,) outlines of facets (k,), each facet's made once."""
+    facets, place = np.unique(which, return_inverse=True)
+    flat = sheet.corners[facets, :, :2] + shift
+    return np.asarray(shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1))[place])
 
 
 def _apart(a: np.ndarray, b: np.ndarray) -> np.ndarray:
