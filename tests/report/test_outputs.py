@@ -128,8 +128,7 @@ def test_dxf_markers_stand_at_the_findings_and_areas_at_their_distance():
     )
     corridor = [e for e in found if e.dxf.layer == "LIGHT_CORRIDOR"]
     xs = np.concatenate([[p[0] for p in e.get_points("xy")] for e in corridor])
-    margin = document["settings"]["beam_margin_mm"]
-    assert xs.max() == pytest.approx(60.75 + margin, abs=1e-6)  # half of the rib's width and the margin
+    assert xs.max() == pytest.approx(60.75, abs=1e-6)  # half of the rib's width beside the mid-line
     land = np.concatenate([[p[0] for p in e.get_points("xy")] for e in found if e.dxf.layer == "CLAMP_LAND"])
     assert land.max() == pytest.approx(60 + 3.2 - 0.3, abs=1e-6)  # the cover's edge less its chamfer
     assert {e.dxf.layer for e in found} <= {layer.dxf.name for layer in drawing.layers}
