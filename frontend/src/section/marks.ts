@@ -2,6 +2,7 @@
 
 import { px, svg } from "../dom";
 import type { Contour, Finding, Joint } from "../types";
+import { mm, tr } from "../voice";
 import { MARK } from "../words";
 
 export const toneOf = (finding: Finding): string => (finding.waived ? "waived" : finding.severity);
@@ -42,6 +43,8 @@ export function placeIn(finding: Finding, joint: Joint, contour: Contour, statio
 
 /** '3.0 mm inward, 5.0 mm below': where to look for a finding that lies away from the seam; '' where it is at the rib. */
 export function whereabouts([across, height, along]: [number, number, number]): string {
-  const told: [number, string][] = [[across, across > 0 ? "outward" : "inward"], [height, height > 0 ? "above" : "below"], [along, "along the seam"]];
-  return told.filter(([by]) => Math.abs(by) >= 0.5).map(([by, word]) => `${Math.abs(by).toFixed(1)} mm ${word}`).join(", ");
+  const told: [number, string][] = [
+    [across, across > 0 ? tr("outward") : tr("inward")], [height, height > 0 ? tr("above") : tr("below")], [along, tr("along the seam")],
+  ];
+  return told.filter(([by]) => Math.abs(by) >= 0.5).map(([by, word]) => `${mm(Math.abs(by), 1)} ${word}`).join(", ");
 }

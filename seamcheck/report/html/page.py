@@ -135,6 +135,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "value": facts.value_text(n.finding),
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
+                "number": n.finding.get("value"),
                 "change": facts.change_of(n.finding),
                 "target": facts.target_text(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
