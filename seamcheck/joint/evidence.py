@@ -66,7 +66,7 @@ def weigh(
     bodies : all solids, by part id; meetings : where parts meet at all
     named : whether the user named cover or base: then an open stretch along one side may be meant
     """
-    found = [_shape(reading), _course(reading, bodies, named), _light(reading), _contact(reading)]
+    found = [_shape(reading), _course(reading, bodies, named), _light(reading), _contact(reading, bodies, named)]
     if not named:
         found += [_thin_side(reading, bodies), _within(reading, bodies), _inlay(reading, meetings)]
     if not reading.candidate.stands_out:
@@ -134,10 +134,12 @@ def _light(reading: Reading) -> Evidence:
     return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
 
 
-def _contact(reading: Reading) -> Evidence:
+def _contact(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     candidate = reading.candidate
     gap = abs(candidate.gap)
-    near = float(np.interp(gap, *(RIB_APART if candidate.stands_out else LAP_APART)))
+    # an open ridge that touches nothing is rather a hook or a stop
+    loose = candidate.stands_out and (named or around(reading, bodies)[0] > _HARDLY)
+    near = float(np.interp(gap, *(RIB_APART if loose else LAP_APART)))
     says = say("evidence.contact", share=100 * candidate.share, gap=gap)
     return Evidence(near * graded(candidate.share, *OPPOSED), says)
 

@@ -34,7 +34,9 @@ def kind_of(beside: Beside, falls: float, width: float) -> str:
     share = beside.share
     high = np.isfinite(beside.height) and beside.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
     filled = share[FILLED] + share[GROOVE]
-    edge_of_a_step = filled >= HALF_FILLED and beside.height > SLENDER * width  # a wall behind the other part's skirt
+    if beside.height > SLENDER * width:  # a wall behind the other part's skirt
+        filled += beside.skirted
+    edge_of_a_step = filled >= HALF_FILLED and beside.height > SLENDER * width
     if share[TRAP] >= IS_BESIDE and falls >= FALLS and high and not edge_of_a_step:
         return WELD_RIB
     if filled >= IS_BESIDE:
