@@ -63,7 +63,7 @@ def base_half_as_long() -> JointCase:
     """A lid of 100 mm on a tray of 70 mm that is open at its end: two long walls and one short one of 2 mm."""
     tray = cut(box((0, -28, -12), (70, 28, 0)), box((2, -26, -10), (71, 26, 1)))
     cover = fuse(
-        box((0, -28, 0), (100, 28, 2)), cut(box((0.5, -25.5, -1), (99, 25.5, 0)), box((1.5, -24.5, -2), (98, 24.5, 1)))
+        box((0, -28, 0), (100, 28, 2)), cut(box((2.5, -25.5, -1), (99, 25.5, 0)), box((3.5, -24.5, -2), (98, 24.5, 1)))
     )
     joint = replace(PLAIN, closed=False, may=("seam-open", "clamp-land", "trap-room"))
     return case([tray, cover], joint, note="A tray that ends under its lid.", reasons=("no-seam",))
