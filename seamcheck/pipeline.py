@@ -145,7 +145,6 @@ def review_and_keep(
 
 def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tuple[tuple[JointResult, ...], list[Any]]:
     """All joints of an assembly, and (joint, contour, survey) of each."""
-    from dataclasses import replace
 
     from seamcheck.assembly.explain import check_size
     from seamcheck.cache.key import RIB_MISSING
@@ -169,10 +168,8 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
         if joint.rib_on != "none" or settings.severity(RIB_MISSING) == OFF:
             survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
-        found = (joint.id, joint.cover, joint.base, joint.rib_on, joint.beam, joint.modelled_state, joint.why)
         left_out = joint.left_out if joint.rib_on == "none" else (*joint.left_out, *_untraced(contour))
-        result = JointResult(*found, survey, kind=joint.kind, confidence=joint.confidence, left_out=left_out)
-        results.append(replace(result, band_width=joint.band_width, step=joint.step))
+        results.append(JointResult(**{**joint.facts(), "left_out": left_out}, survey=survey))
     return tuple(results), surveyed
 
 

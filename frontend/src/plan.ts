@@ -7,6 +7,7 @@ import { paint, raster } from "./relief";
 import { BROKEN, STATE_NAME, type Contour, type Finding } from "./types";
 import { covers, isStretchOfNote, type Place, type Walk } from "./walk";
 import { numbersOf } from "./words";
+import { tr } from "./voice";
 
 interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
 
@@ -90,7 +91,7 @@ export class Plan {
   private drawSeam(view: View): void {
     clear(this.overlay);
     this.overlay.setAttribute("viewBox", `0 0 ${px(view.width)} ${px(view.height)}`);
-    this.overlay.setAttribute("aria-label", "The seam seen along the light, with the findings as numbered section marks");
+    this.overlay.setAttribute("aria-label", tr("The seam seen along the light, with the findings as numbered section marks"));
     const facts = this.walk.facts;
     for (const contour of this.walk.joint.contours) {
       const all = points(contour).map((p) => this.at(p));
@@ -125,7 +126,7 @@ export class Plan {
       const first = findings[0];
       const kind = first.waived ? "waived" : first.severity;
       const mark = svg("g", { class: `section-mark ${kind}`, tabindex: 0, role: "button", "data-finding": first.n,
-        "aria-label": `Finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` });
+        "aria-label": `${tr("Finding")} ${findings.map((f) => f.n).join(", ")}: ${first.title}` });
       for (const side of [1, -1]) {
         const [ax, ay] = [x + side * nx * 8, y + side * ny * 8], [bx, by] = [x + side * nx * 19, y + side * ny * 19];
         mark.append(
@@ -150,7 +151,7 @@ export class Plan {
       if (finding.joint !== this.walk.joint.id || !finding.at || !contour || finding.station === null || finding.from_s !== null) continue;
       const [x, y] = this.at(finding.at), [sx, sy] = this.at(points(contour)[finding.station]);
       const mark = svg("g", { class: `place-mark ${finding.waived ? "waived" : finding.severity}`, "data-place-of": finding.n },
-        svg("title", null, `Finding ${finding.n}: ${finding.title}${finding.value === "–" ? "" : `, ${finding.value}`}`),
+        svg("title", null, `${tr("Finding")} ${finding.n}: ${finding.title}${finding.value === "–" ? "" : `, ${finding.value}`}`),
         svg("path", { d: `M${px(x - 5)} ${px(y - 5)}L${px(x + 5)} ${px(y + 5)}M${px(x - 5)} ${px(y + 5)}L${px(x + 5)} ${px(y - 5)}` }));
       if (Math.hypot(x - sx, y - sy) > 4) mark.append(svg("path", { class: "reach", d: `M${px(sx)} ${px(sy)}L${px(x)} ${px(y)}` }));
       this.overlay.append(mark);
@@ -228,7 +229,7 @@ export class Plan {
       inside.append(svg("path", { class: `seam ${STATE_NAME[state]}`, d: line(run.map(enlarged), false) }));
       if (state === BROKEN) inside.append(svg("path", { class: "seam broken-core", d: line(run.map(enlarged), false) }));
     }
-    group.append(svg("text", { x: px(cx), y: px(cy + radius + 13), "text-anchor": "middle" }, `${Math.round(times)} times larger`));
+    group.append(svg("text", { x: px(cx), y: px(cy + radius + 13), "text-anchor": "middle" }, tr("{count} times larger", { count: Math.round(times) })));
     this.cursor.append(group);
   }
 

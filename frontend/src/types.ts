@@ -1,5 +1,7 @@
 /** The data that the page is drawn from. Lengths in mm; null: not measured. */
 
+import type { Voice } from "./voice";
+
 export type Column = (number | null)[];
 
 export interface Stations {
@@ -81,6 +83,8 @@ export interface PackedSections {
 export interface PackedMesh { part: string; positions: string; triangles: string; face: string; left_out?: number }
 
 export interface Payload {
+  /** null: English and mm */
+  voice?: Voice | null;
   model: { file: string; sha256: string };
   joints: Joint[];
   parts: { id: string; name: string; role: string }[];

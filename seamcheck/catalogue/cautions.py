@@ -38,6 +38,11 @@ SHORT_CAUTION = (
     "fumes. Pressure-tight, medical and other safety-related parts need a validated process."
 )
 
+PRE_CHECK = (
+    "A pre-check of CAD data by geometry and rules of thumb. It is not an approval, not a qualification of a "
+    "weld process, and it replaces no trial."
+)
+
 CAUTION_LINE = "A pre-check, never an approval. Class 4 lasers, clamps and fumes injure; trials decide."
 
 RULE_OFF, NO_RIB, SCAN_FIELD = "not-checked.rule-off", "not-checked.no-rib", "not-checked.scan-field"
@@ -119,6 +124,12 @@ def remark(key: str, **args: Amount | str) -> Message:
     """One of them as a message, its {places} filled in."""
     return Message(key, args, fill(REMARKS[key], args))
 
+
+ADDRESSEES: dict[str, str] = {
+    "ask.gates": "moulder", "ask.ejectors": "moulder", "ask.texture": "moulder", "ask.moisture": "moulder",
+    "ask.pigments": "supplier", "ask.heat-and-flash": "customer",
+}  # fmt: skip
+"""Question -> whom it is for."""
 
 ALWAYS_ASSUMED = ("assumed.melt-halves", "assumed.colour")
 ALWAYS_LEFT_OUT = (

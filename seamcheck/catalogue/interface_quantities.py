@@ -167,11 +167,21 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
+            "pressed_flat",
+            "flatness of the cover that the clamp presses flat",
+            "mm",
+            "Flatness given for the cover, times the line load of the clamp (its pressure times the rib's mean width) "
+            "over that which bends the cover by its flatness, at most 1: a plate as thick as over the seam, bowed over "
+            "the shorter side of the seam's rectangle, 384/5 D f / l^4 times half of the longer side. Not for covers "
+            "with ribs or skirts, which are stiffer.",
+            per="interface",
+        ),
+        Quantity(
             "local_collapse_left",
             "collapse left by flatness",
             "mm",
-            "Planned collapse less the flatness of cover and rib as given, plus what the clamp is given to "
-            "press flat: what melts at the lowest place in the worst case.",
+            "Planned collapse less the flatness of cover and rib as given, plus what the clamp is given, or else "
+            "computed (pressed_flat), to press flat: what melts at the lowest place in the worst case.",
             per="interface",
         ),
         Quantity(
@@ -374,6 +384,9 @@ INTERFACE_REASONS: dict[str, str] = {
     "no-scanner": "No scanner is given in the settings: the angle of the light is not evaluated. The seam "
     "needs "
     "the scan field given as field_circle, field_length and field_width.",
+    "no-stiffness": "Modulus of the cover and pressure of the clamp are not both given: nothing counts as pressed "
+    "flat.",
+    "no-plate": "The cover is no plate (it has ribs or a skirt): what the clamp presses flat is not evaluated.",
     "no-neighbour": "No other stretch of the seam comes near.",
     "no-neighbour-part": "No part but cover and base comes within 10 mm of the seam.",
     "no-inside": "The seam encloses nothing.",

@@ -22,17 +22,18 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "transmission",
             "transmission",
             "%",
-            "Share of the light that passes the cover here, by the curve T0 e^(-K l) through the measured "
-            "plaques "
-            "at the local light path l.",
+            "Share of the light that passes the cover here, by the curve T0 e^(-K l) through the measured plaques at "
+            "the local light path l; for one plaque of a cover that scatters by the geometric mean of that and the "
+            "diffuse curve T0 / (1 + S l).",
             decimals=1,
         ),
         Quantity(
             "extinction",
             "apparent extinction",
             "1/mm",
-            "How fast the light falls off in the cover: K of the curve T0 e^(-K l) through the measured "
-            "plaques, the same at every station.",
+            "How fast the light falls off in the cover at the local light path l: K of the curve T0 e^(-K l) through "
+            "the measured plaques, the same at every station; for one plaque of a cover that scatters the slope of "
+            "the curve between the exponential and the diffuse one.",
         ),
         Quantity(
             "local_collapse",

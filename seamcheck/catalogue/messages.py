@@ -106,7 +106,7 @@ def _wordings() -> dict[str, Wording]:
             "worst case is {worst_case}, which does not. Of parts spread {spread} over it {share} lie outside."
         ),
     )
-    put(SAME_ELSEWHERE, Wording("Broken in the same way, {count} more: {where}."))
+    put(SAME_ELSEWHERE, Wording("Broken in the same way, {count} more: {where:list}."))
     put(GROUPED, Wording("They are told as one, because there are {count} in all."))
     put(ALONG_PATHS, Wording("The same holds along {where}."))
     lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."

@@ -67,13 +67,6 @@ def interface_width(chi: float, segment: float = SEGMENT) -> float:
     return math.inf if chi <= 0.0 else 2.0 * segment / math.sqrt(6.0 * chi)
 
 
-def critical_difference(
-    chain_length: float = 1000.0, temperature: float = MIXING_TEMPERATURE, volume: float = REFERENCE_VOLUME
-) -> float:
-    """Δδ (MPa^0.5) below which two polymers of that chain length mix in all proportions: χ = 2 / N."""
-    return math.sqrt(2.0 / chain_length * GAS_CONSTANT * temperature / volume)
-
-
 @dataclass(frozen=True, slots=True)
 class PairCheck:
     """Outcome of the pair check.

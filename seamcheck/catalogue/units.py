@@ -6,6 +6,8 @@ import math
 import re
 from typing import Any
 
+from seamcheck.catalogue.voice import in_voice, localised
+
 KINDS: dict[str, tuple[str, dict[str, float]]] = {
     "mm": (
         "a length",
@@ -104,10 +106,15 @@ def _shown(written: Any) -> str:
 
 
 def shown(value: float, unit: str, decimals: int = 3) -> str:
-    """A value for people: rounded, without trailing zeros beyond two decimals, with its unit."""
+    """A value for people: rounded, without trailing zeros beyond two decimals, with its unit.
+
+    In a report the value is converted into its unit of length and written with its decimal sign (voice.py).
+    """
+    value, unit, decimals = in_voice(value, unit, decimals)
     text = f"{value:.{decimals}f}"
     if float(text) == 0:
         text = text.lstrip("-")
     while "." in text and len(text.partition(".")[2]) > 2 and text.endswith("0"):
         text = text[:-1]
+    text = localised(text)
     return text if unit in ("1", "") else f"{text}{unit}" if unit == "°" else f"{text} {unit}"

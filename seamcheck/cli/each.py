@@ -10,7 +10,7 @@ import click
 
 from seamcheck.cli import ci
 from seamcheck.cli.changed import changed_since, models_below
-from seamcheck.cli.outputs import OUTPUTS, Output, fields_of, make
+from seamcheck.cli.outputs import OUTPUTS, Output, fields_of, make, voice_of
 from seamcheck.cli.shared import check_can_write, make_folder, show, write_file
 from seamcheck.errors import SeamcheckError, UsageError
 
@@ -65,7 +65,7 @@ def review_each(
             except SeamcheckError as error:
                 failed.append(str(error))
     for output, path in together.items():
-        content = make(output, reviews, ())
+        content = make(output, reviews, (), voice=voice_of(options))
         if str(path) == "-":
             click.echo(content, nl=False)
         else:
@@ -140,7 +140,7 @@ def _baseline_of(model: Path, baseline: Path | None) -> Path | None:
 def _write(output: Output, folder: Path, model: Path, document: Mapping[str, Any], options: Mapping[str, Any]) -> None:
     if output.needs_seam and not document["joints"]:
         return
-    content = make(output, document, [model], options["paper"], fields_of(options))
+    content = make(output, document, [model], options["paper"], fields_of(options), voice_of(options))
     if output.is_folder:
         target = place_in(folder, model, "")
         make_folder(target)

@@ -14,14 +14,17 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from seamcheck.catalogue.voice import LANGUAGES, LENGTHS
 from seamcheck.cli.ci import shown
 from seamcheck.cli.shared import check_can_write, make_folder, option, read_pairs, write_file
 from seamcheck.errors import SeamcheckError, UsageError
 
 if TYPE_CHECKING:
+    from seamcheck.catalogue.voice import Voice
     from seamcheck.report.fields import Fields
 
 _REPORT = "seamcheck.report"
+_SHOW = "Show"
 _SECTION = "Write to files ('-' is standard output)"
 
 
@@ -42,6 +45,8 @@ class Output:
     for_many : whether the function also takes the paths of the reviewed models, to name them, and can hold
         several reviews in one file
     takes_paper : whether the function also takes the paper that it is printed on, and the fields of the report
+    speaks : whether it is written in the language and the unit of length that were asked for; what programs read, and
+        drawings, stay English and in mm
     """
 
     name: str
@@ -53,6 +58,7 @@ class Output:
     needs_model: bool = False
     for_many: bool = False
     takes_paper: bool = False
+    speaks: bool = False
 
 
 PAPERS = ("A4", "letter")
@@ -60,10 +66,13 @@ PAPERS = ("A4", "letter")
 
 OUTPUTS: tuple[Output, ...] = (
     Output("json", "seamcheck.document.plain:to_json", "the review document, for CI, stores and other reports"),
-    Output("html", f"{_REPORT}.html.page:render_html", "a page to read and send", needs_view=True, takes_paper=True),
+    Output(
+        "html", f"{_REPORT}.html.page:render_html", "a page to read and send",
+        needs_view=True, takes_paper=True, speaks=True,
+    ),
     Output(
         "pdf", f"{_REPORT}.pdf:render_pdf", "the page as printed; needs a browser here",
-        needs_view=True, takes_paper=True,
+        needs_view=True, takes_paper=True, speaks=True,
     ),
     Output("csv", f"{_REPORT}.csv:render_csv", "the table of all stations", needs_seam=True),
     Output(
@@ -84,13 +93,34 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for hosts of code", for_many=True),
     Output("junit", f"{_REPORT}.ci.junit:render_junit", "rules as test cases in JUnit XML", for_many=True),
-    Output("questions", f"{_REPORT}.letter:render_letter", "the questions to others, as a letter in Markdown"),
-    Output("markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a job", for_many=True),
+    Output(
+        "questions", f"{_REPORT}.letter:render_letter", "the questions to others, as a letter in Markdown", speaks=True
+    ),
+    Output(
+        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a job",
+        for_many=True, speaks=True,
+    ),
 )  # fmt: skip
 
 
 def output_options(command: Callable[..., Any]) -> Callable[..., Any]:
     """One option for each kind of file; '-' is standard output. And the paper."""
+    command = option(
+        "--length-unit",
+        type=click.Choice(LENGTHS),
+        default="mm",
+        section=_SHOW,
+        help="Unit of lengths, areas and volumes in what people read: terminal, --html, --pdf, --questions and "
+        "--markdown. [default: mm]",
+    )(command)
+    command = option(
+        "--language",
+        type=click.Choice(list(LANGUAGES)),
+        default="en",
+        section=_SHOW,
+        help="Language of what people read: en (English) or de (German). Keys, documents and what programs read stay "
+        "as they are. [default: en]",
+    )(command)
     command = option(
         "--paper",
         type=click.Choice(PAPERS, case_sensitive=False),
@@ -128,6 +158,7 @@ class Writers:
     def __init__(self, options: Mapping[str, Any], models: Sequence[Path] = ()) -> None:
         self.models, self.paper = tuple(models), options.get("paper")
         self.fields = fields_of(options)
+        self.voice = voice_of(options)
         self.wanted = [
             (output, options[key])
             for output in OUTPUTS
@@ -162,7 +193,7 @@ class Writers:
                 told.append(f"Not written: {path}, as the model was not reviewed.")
                 continue
             try:
-                told += _write(output, path, document, self.models, self.paper, self.fields)
+                told += _write(output, path, document, self.models, self.paper, self.fields, self.voice)
             except SeamcheckError as error:
                 failed.append(str(error))
             except Exception as error:
@@ -181,8 +212,9 @@ def _write(
     models: Sequence[Path],
     paper: str | None,
     fields: Fields | None = None,
+    voice: Voice | None = None,
 ) -> list[str]:
-    content = make(output, document, models, paper, fields)
+    content = make(output, document, models, paper, fields, voice)
     if str(path) == "-":
         sys.stdout.buffer.write(content.encode() if isinstance(content, str) else content)
         sys.stdout.buffer.flush()
@@ -205,8 +237,20 @@ def fields_of(options: Mapping[str, Any]) -> Fields | None:
     return read_fields(pairs, answers=None if answers_file is None else read_answers(answers_file))
 
 
+def voice_of(options: Mapping[str, Any]) -> Voice:
+    """The language and the unit of length that were asked for."""
+    from seamcheck.catalogue.voice import Voice
+
+    return Voice(options["language"], options["length_unit"])
+
+
 def make(
-    output: Output, content: Any, models: Sequence[Path], paper: str | None = None, fields: Fields | None = None
+    output: Output,
+    content: Any,
+    models: Sequence[Path],
+    paper: str | None = None,
+    fields: Fields | None = None,
+    voice: Voice | None = None,
 ) -> Any:
     """The text, bytes or files of one output.
 
@@ -216,7 +260,19 @@ def make(
     models : the reviewed files
     paper : that the page is printed on; None for the default
     fields : title, project ... of the page
+    voice : language and unit of what people read; None for English and mm
     """
+    if voice is None or not output.speaks:
+        return _made(output, content, models, paper, fields)
+    from seamcheck.catalogue.voice import speaking
+    from seamcheck.report.language import spoken, spoken_reviews
+
+    with speaking(voice):
+        content = spoken(content) if isinstance(content, Mapping) else spoken_reviews(content)
+        return _made(output, content, models, paper, fields)
+
+
+def _made(output: Output, content: Any, models: Sequence[Path], paper: str | None, fields: Fields | None) -> Any:
     module, _, name = output.function.partition(":")
     function = getattr(importlib.import_module(module), name)
     if output.needs_model:

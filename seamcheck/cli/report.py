@@ -45,7 +45,7 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool
     review = Review(read_stream(sys.stdin.buffer, "The text") if is_piped else read_file(document))
     review = ci.held_against(review, options["baseline"])
     if not writers.takes_stdout:
-        show_review(review.document, quiet, verbose)
+        show_review(review.document, quiet, verbose, writers.voice)
         ci.tell_baseline(review, quiet)
     for line in writers.write(review.document):
         if not quiet:

@@ -187,7 +187,7 @@ def command(
     writers = Writers(options, models)
     result = ci.held_against(review_one(models, writers.needs_view), options["baseline"])
     if not writers.takes_stdout:
-        show_review(result.document, quiet, verbose)
+        show_review(result.document, quiet, verbose, writers.voice)
         ci.tell_baseline(result, quiet)
     code = ci.exit_code(result, strict)
     try:

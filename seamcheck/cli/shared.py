@@ -14,6 +14,8 @@ from seamcheck.errors import SeamcheckError
 if TYPE_CHECKING:
     from rich.console import Console, RenderableType
 
+    from seamcheck.catalogue.voice import Voice
+
 
 class SectionedCommand(click.Command):
     """A command whose options stand under headings; an option's heading is its ``section``."""
@@ -113,16 +115,20 @@ def _no_command(line: str) -> str:
     return f"\N{MIDDLE DOT} {start}" if start.startswith(("::", "##[")) else line
 
 
-def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool) -> None:
-    """A review on the terminal: one line, one screen, or everything with its tables."""
+def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool, voice: Voice | None = None) -> None:
+    """A review on the terminal: one line, one screen, or everything with its tables; in a language and a unit."""
+    from seamcheck.catalogue.voice import Voice, speaking
     from seamcheck.report import screen, text
+    from seamcheck.report.language import spoken
 
-    if quiet:
-        show(text.one_line(document))
-    elif verbose:
-        show(text.whole(document))
-    else:
-        show(screen.screen(document, make_console().width))
+    with speaking(voice or Voice()):
+        document = spoken(document)
+        if quiet:
+            show(text.one_line(document))
+        elif verbose:
+            show(text.whole(document))
+        else:
+            show(screen.screen(document, make_console().width))
 
 
 def _is_one_line(part: RenderableType) -> bool:

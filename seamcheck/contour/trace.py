@@ -14,7 +14,7 @@ from seamcheck.contour.holes import without_holes
 from seamcheck.contour.midline import Border, settle, steady
 from seamcheck.contour.skeleton import Chain, skeleton
 from seamcheck.joint import Joint
-from seamcheck.joint.contact import heights_at
+from seamcheck.joint.heights import highest_at
 
 _SPACING = 0.2  # mm between nodes, less on narrow ribs
 _STRETCH = 6.0  # band widths: a piece of the band this long without a path has been left out
@@ -284,9 +284,7 @@ def _extend_to_ends(
 
 def _lift(points: np.ndarray, rib_top: np.ndarray) -> np.ndarray:
     """Put points (n, 2) onto the rib top: (n, 3); beside it the nearest height along the path is taken."""
-    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), rib_top)
-    z = np.full(len(points), -np.inf)
-    np.maximum.at(z, index, height)
+    z = highest_at(points, rib_top)
     known = np.flatnonzero(np.isfinite(z))
     if not len(known):
         corners = rib_top.reshape(-1, 3)

@@ -76,26 +76,61 @@ CARRIES = 0.5
 MENTIONED = 0.2
 """Confidence of a rib from which it is named beside the joints that were reviewed: opposite-lids-one-open."""
 
-AROUND = 0.3
-"""Of the smaller part's outline seen along the light, that a closed seam encloses: right joints 0.43 and more,
-side gaps of plugs and half shells 0."""
+# weights: (value that speaks against, value that supports, least weight), linear between; or values and weights
 
-BRIDGED = 0.2
+RIB_SHOWN, RIB_FALLS = (0.2, 0.45, 0.6), (0.75, 0.9, 0.8)
+"""Of a rib's border, beside which a floor lies lower, and beside which the surface falls: rib-flush-inside (0.5),
+snap noses (0.4)."""
+
+LAP_SHOWN, WALL_SHOWN = (0.2, 0.4, 0.7), (0.5, 0.9, 0.7)
+"""Of a border, that shows the mark of a ledge, a tongue or a step; that shows no floor: bezel-on-a-ledge (0.5)."""
+
+AROUND, RIB_ROUND = (0.05, 0.45, 0.45), (0.0, 0.3, 0.8)
+"""Of the smaller part's outline seen along the light, that a closed band, and a closed rib, enclose: right joints 0.43
+and more, side gaps of plugs and half shells 0."""
+
+OPEN_RIB = (0.4, 0.8, 0.5)
+"""Of an open rib's border, beside which a floor lies lower: straight-bar (1.0), edges of snap noses (0.4)."""
+
+HELD = 0.65
+"""The base lies wholly inside the box of the cover: a board in its holder; lens-from-inside is the other way round."""
+
+NAMED_STRIP = 0.65
+"""An open strip without a rib along a side: a seam only where the user names the parts."""
+
+WAY_FREE = (0.5, 0.95, 0.6)
+"""Of the seam, with a free way for the light: screws-on-a-flat-lid (0.9)."""
+
+THROUGH_LAP = ((2.5, 4.0, 5.0, 8.0, 12.0), (1.0, 0.85, 0.5, 0.4, 0.3))
+THROUGH_RIB = ((2.5, 4.0, 8.0, 12.0), (1.0, 0.95, 0.8, 0.6))
+"""mm of plastic that the light passes, and the weight: half-shells (12), bearing-in-a-bore (7)."""
+
+LAP_APART = ((0.05, 0.15, 0.2, 0.3), (1.0, 0.85, 0.6, 0.2))
+RIB_APART = ((0.1, 1.0), (1.0, 0.8))
+"""mm between the faces, and the weight: floating-over-a-wall (0.5), stepped-outer-only (0)."""
+
+OPPOSED = (0.5, 0.9, 0.5)
+"""Of the band, over which the other part lies: half-covered (0.5)."""
+
+TALL = (-2.5, -1.2, 0.6)
+"""Minus the cover's height along the light over its shorter side: glass-in-a-shell taken sideways."""
+
+BRIDGED = 0.15
 """Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that
 is open for a plug; small-lid-beside-open (0.06), land-interrupted-by-a-plug (0.05)."""
 
 ALONG = 0.5
 """Of the smaller part's length, over which an open rib must run: straight-bar (1.0), side of a plug with a step."""
 
-ON_EACH_OTHER = 0.2
+ON_EACH_OTHER = 0.15
 """mm between faces without a rib that still lie on each other: floating-over-a-wall (0.5) does not."""
 
 VOID = 0.1
 """Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw, axle-in-a-housing)."""
 
-THROUGH_HOLE = 0.05
-"""Of what a wall or lap encloses, through which both parts may be open: bearing-in-a-bore (0.16) closes nothing,
-bezel-on-a-ledge has the base's floor below its window."""
+THROUGH_HOLE = (-0.16, -0.05, 0.45)
+"""Minus what of the enclosed area is open through both parts: bearing-in-a-bore (0.16) closes nothing, bezel-on-a-ledge
+has the base's floor below its window."""
 
 SMALL = 0.25
 """Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:

@@ -8,11 +8,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
-import shapely
 from scipy.spatial import cKDTree
 
 from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, NEAR
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
@@ -149,48 +149,13 @@ def surface_distance(points: np.ndarray, triangles: np.ndarray, sign: float) -> 
     -------
     (n,) float, mm, within [-LARGEST_OVERLAP, LARGEST_GAP]; NaN where there is none
     """
-    heights, index = heights_at(points, triangles)
+    heights, index, _ = heights_at(points, triangles)
     distance = sign * (heights - points[index, 2])
     ok = (distance >= -LARGEST_OVERLAP) & (distance <= LARGEST_GAP)
     out = np.full(len(points), np.nan)
     order = np.argsort(-np.abs(distance[ok]), kind="stable")
     out[index[ok][order]] = distance[ok][order]  # the smallest is written last
     return out
-
-
-def heights_at(points: np.ndarray, triangles: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Heights of all triangles over or under each point.
-
-    Returns
-    -------
-    (k,) float z of the triangle, (k,) int index of the point
-    """
-    flat = triangles[:, :, :2]
-    doubled = _doubled(flat)
-    keep = np.flatnonzero(np.abs(doubled) > 1e-12)
-    if not len(keep) or not len(points):
-        return np.empty(0), np.empty(0, dtype=int)
-    low, high = flat[keep].min(axis=1), flat[keep].max(axis=1)
-    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-    index, hit = tree.query(shapely.points(points[:, :2]))
-    hit = keep[hit]
-    a, b, c = (flat[hit, k] for k in range(3))
-    p = points[index, :2]
-    area = doubled[hit]
-    wa = _cross(b - p, c - p) / area
-    wb = _cross(c - p, a - p) / area
-    wc = 1.0 - wa - wb
-    inside = (wa >= -1e-9) & (wb >= -1e-9) & (wc >= -1e-9)
-    z = triangles[hit, 0, 2] * wa + triangles[hit, 1, 2] * wb + triangles[hit, 2, 2] * wc
-    return z[inside], index[inside]
-
-
-def _doubled(flat: np.ndarray) -> np.ndarray:
-    return _cross(flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0])
-
-
-def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
 
 
 def _samples(corners: np.ndarray, area: np.ndarray) -> tuple[np.ndarray, np.ndarray]:

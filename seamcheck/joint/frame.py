@@ -1,4 +1,4 @@
-"""The press frame: z from the part that carries the rib into the opposite part."""
+"""Frames: the press frame of a joint, and the one in which it is seen along the light."""
 
 from __future__ import annotations
 
@@ -36,6 +36,21 @@ class Frame:
     def world(self, points: np.ndarray) -> np.ndarray:
         """Frame coordinates (..., 3) to assembly coordinates (..., 3)."""
         return np.asarray(np.asarray(points) @ self.axes + self.origin)
+
+    @property
+    def up(self) -> np.ndarray:
+        """(3,) unit vector z in assembly coordinates."""
+        return np.asarray(self.axes[2])
+
+    def turned_over(self) -> Frame:
+        """The same with z the other way, turned about x."""
+        return Frame(self.origin, self.axes * np.array([[1.0], [-1.0], [-1.0]]))
+
+    def boxes(self, boxes: np.ndarray) -> np.ndarray:
+        """(n, 6) boxes of the assembly's axes to (n, 6) boxes in the frame that hold them."""
+        centre = self.local((boxes[:, :3] + boxes[:, 3:]) / 2)
+        half = ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(self.axes).T
+        return np.hstack([centre - half, centre + half])
 
     def local_vectors(self, vectors: np.ndarray) -> np.ndarray:
         """Directions (..., 3) from assembly to frame coordinates."""

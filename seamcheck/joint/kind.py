@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from seamcheck.catalogue.kinds import FLAT_LAP, LEDGE, PLAIN_WALL, STEPPED_LAP, TONGUE_GROOVE, WELD_RIB
-from seamcheck.joint.constants import FALLS, FLATTEST_RIB, HIGH_ENOUGH, IS_BESIDE, WIDEST_WALL
+from seamcheck.joint.constants import FALLS, FLATTEST_RIB, FREE_ENOUGH, HIGH_ENOUGH, IS_BESIDE, WIDEST_WALL
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP, Beside
 
 
@@ -32,6 +32,7 @@ def kind_of(beside: Beside, falls: float, width: float) -> str:
         return TONGUE_GROOVE if both_sides or share[GROOVE] >= share[FILLED] else STEPPED_LAP
     if share[RISE] >= IS_BESIDE:
         return LEDGE
-    if beside.wrapped >= IS_BESIDE:
+    in_a_channel = min(beside.wrapped, beside.channel) >= FREE_ENOUGH  # a channel of the cover takes the wall's top in
+    if beside.wrapped >= IS_BESIDE and not in_a_channel:
         return STEPPED_LAP
     return PLAIN_WALL if width <= WIDEST_WALL and share[LEVEL] < IS_BESIDE else FLAT_LAP

@@ -11,8 +11,9 @@ from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.constants import LEAST_SHARE
-from seamcheck.joint.contact import STEEPEST, Coverage, Surface, heights_at
+from seamcheck.joint.contact import STEEPEST, Coverage, Surface
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 
@@ -146,7 +147,7 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
     descends = np.ones(count, dtype=bool)
     for away in scale * np.array(_AWAY):  # a drafted or rounded flank hides the floor right beside it
         beside = foot + away * outward
-        height, index = heights_at(np.column_stack([beside, np.zeros(count)]), surface)
+        height, index, _ = heights_at(beside, surface)
         height = sign * height
         near = height > level[index] - DEEPEST_FLOOR
         highest = np.full(count, -np.inf)
@@ -161,7 +162,7 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
 
 def _level(points: np.ndarray, top: np.ndarray, sign: float) -> np.ndarray:
     """Height (n,) of a band's facets (m, 3, 3) at points (n, 2) just within its border, times ``sign``."""
-    height, index = heights_at(np.column_stack([points, np.zeros(len(points))]), top)
+    height, index, _ = heights_at(points, top)
     level = np.full(len(points), -np.inf)
     np.maximum.at(level, index, sign * height)
     beside = np.flatnonzero(np.isinf(level))  # a coarse facet's chord leaves out the border of a round face

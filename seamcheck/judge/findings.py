@@ -7,13 +7,12 @@ from dataclasses import dataclass, field
 from typing import Annotated, Final, Literal
 
 import msgspec
-import numpy as np
 from msgspec import Meta
 
 from seamcheck.catalogue.field_types import LARGEST_COUNT, Count, Point, Real
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
-from seamcheck.catalogue.kinds import WELD_RIB
 from seamcheck.catalogue.message import Amount, Message
+from seamcheck.joint.facts import JointFacts
 from seamcheck.measure.table import Survey
 
 PASS, ATTENTION_VERDICT, FAIL, NOT_REVIEWED = "pass", "attention", "fail", "not-reviewed"
@@ -24,39 +23,17 @@ OUTSIDE: Final = "outside"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class JointResult:
+class JointResult(JointFacts):
     """One joint as found and surveyed; everything that judging and the document need of it.
 
     Attributes
     ----------
-    id : "j1", "j2", ...
-    cover, base : part ids
-    rib_on : 'base', 'cover' or 'none'
-    beam : (3,) unit vector, from cover into base
-    modelled_state : 'touching', 'gap', 'overlap' or 'mixed'
-    why : reasons for roles, light and seam, as sentences
     survey : what was measured
     extra : further plain values that travel into the document's joint untouched, such as "material"
-    kind : a key of KINDS in catalogue/kinds.py
-    confidence : 0 to 1, how far the evidence carries this reading of the model; None where it was not weighed
-    left_out : what may be another joint and was not reviewed, as sentences
-    band_width : mm, of the band that faces the other part; step : mm, of what lies beside it; NaN where not measured
     """
 
-    id: str
-    cover: tuple[str, ...]
-    base: tuple[str, ...]
-    rib_on: str
-    beam: np.ndarray
-    modelled_state: str
-    why: tuple[str, ...]
     survey: Survey
     extra: Mapping[str, object] = field(default_factory=dict)
-    kind: str = WELD_RIB
-    confidence: float | None = None
-    left_out: tuple[str, ...] = ()
-    band_width: float = float("nan")
-    step: float = float("nan")
 
 
 class Face(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

@@ -6,8 +6,10 @@ from collections.abc import Callable, Sequence
 
 from msgspec.structs import replace
 
+from seamcheck.catalogue.message import Amount, Sentence
 from seamcheck.catalogue.messages import ALONG_PATHS, GROUPED, SAME_ELSEWHERE, message
 from seamcheck.catalogue.rule import NOTE, SEVERITIES
+from seamcheck.catalogue.say import say
 from seamcheck.judge.findings import Finding, Place
 
 MOST = 6
@@ -74,8 +76,8 @@ def _one(group: Sequence[Finding], count: int) -> Finding:
     own = [said for said in lead.messages if said.key not in (SAME_ELSEWHERE, GROUPED)]
     said = [
         *own,
-        message(SAME_ELSEWHERE, {"count": "one" if len(places) == 1 else str(len(places)), "where": _where(places)}),
-        message(GROUPED, {"count": str(count)}),
+        message(SAME_ELSEWHERE, {"count": Amount(len(places), "", 0), "where": _where(places)}),
+        message(GROUPED, {"count": Amount(count, "", 0)}),
     ]
     also = dict.fromkeys(rule for finding in (lead, *rest) for rule in finding.also)
     faces = dict.fromkeys(face for finding in (lead, *rest) for face in finding.faces)
@@ -102,17 +104,19 @@ def place_of(finding: Finding) -> Place:
     )  # fmt: skip
 
 
-def _where(places: Sequence[Place]) -> str:
-    """'c1 at s = 12.0 to 14.5 mm, c1 at s = 30.0 mm, x 1.0, y 2.0, z 3.0 mm and 4 more'."""
-    named = [_spot(place) for place in places[:_MOST_NAMED]]
+def _where(places: Sequence[Place]) -> list[str]:
+    """'c1 at s = 12.0 mm to 14.5 mm', 'c1 at s = 30.0 mm', 'at 1.0 / 2.0 / 3.0 mm', '4 more'."""
+    named: list[str] = [_spot(place) for place in places[:_MOST_NAMED]]
     more = len(places) - len(named)
-    return ", ".join(named) + (f" and {more} more" if more else "")
+    return [*named, say("spot.more", count=more)] if more else named
 
 
-def _spot(place: Place) -> str:
+def _spot(place: Place) -> Sentence:
     if place.from_s is not None and place.to_s is not None:
-        span = f"{place.from_s:.1f}" if place.from_s == place.to_s else f"{place.from_s:.1f} to {place.to_s:.1f}"
-        return f"{place.contour} at s = {span} mm"
+        path = place.contour or ""
+        if place.from_s == place.to_s:
+            return say("spot.station", path=path, start=place.from_s)
+        return say("spot.stretch", path=path, start=place.from_s, end=place.to_s)
     if place.at is not None:
-        return "at " + " / ".join(f"{c:.1f}" for c in place.at) + " mm"
-    return place.contour or "the whole seam"
+        return say("spot.point", place=" / ".join(f"{c:.1f}" for c in place.at))
+    return say("spot.path", path=place.contour) if place.contour else say("spot.seam")

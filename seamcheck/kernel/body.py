@@ -24,11 +24,12 @@ from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS, TopoDS_Iterator
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
+from seamcheck.kernel.ball import ball_triangles
 from seamcheck.kernel.curves import EdgeLine, EdgePieces, edge_line, edge_pieces, is_simple
 from seamcheck.kernel.flat import triangles_of
 from seamcheck.kernel.mesh import mesh, mesh_between
 
-_PLANE = GeomAbs_SurfaceType.GeomAbs_Plane
+_PLANE, _BALL = GeomAbs_SurfaceType.GeomAbs_Plane, GeomAbs_SurfaceType.GeomAbs_Sphere
 _FREE = (
     GeomAbs_SurfaceType.GeomAbs_BSplineSurface,
     GeomAbs_SurfaceType.GeomAbs_BezierSurface,
@@ -283,6 +284,8 @@ class Body:
         None where the kernel's mesher does better: on faces between lines and arcs, unless it is a plane with many
         outlines; and where no triangles are found so.
         """
+        if self._bulges.get(face_index, 0.0) > 0.0 and self._surfaces[face_index].GetType() == _BALL:
+            return self._on_ball(face_index, deflection)
         many = self._has_many_outlines(face_index)
         plane = bool(np.isfinite(self.planes[face_index, 0]))
         if not many and (not (plane or self.is_free_form[face_index]) or self._is_between_arcs(face_index)):
@@ -295,6 +298,19 @@ class Body:
             return None
         lines = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection)) for edge in edges]
         return mesh_between(face, lines, deflection)
+
+    def _on_ball(self, face_index: int, deflection: float) -> np.ndarray | None:
+        """(m, 3, 3) triangles of a large face on a ball; None where ball.py makes none."""
+        face, ball, area = self.faces[face_index], self._surfaces[face_index].Sphere(), GProp_GProps()
+        BRepGProp.SurfaceProperties_s(face, area, 1e-3)
+        centre = np.array(ball.Location().Coord())
+        found = ball_triangles(
+            self.outline(face_index, deflection), centre, ball.Radius(), abs(area.Mass()), deflection
+        )
+        if found is None:
+            return None
+        is_outside = ball.Position().Direct() == (face.Orientation() != TopAbs_REVERSED)
+        return found if is_outside else found[:, ::-1]
 
     def _is_between_arcs(self, face_index: int) -> bool:
         """Whether all edges of a face are straight lines and arcs of circles."""

@@ -10,8 +10,9 @@ from collections.abc import Callable
 from typing import Any
 
 import numpy as np
-from OCP.Geom import Geom_BSplineCurve, Geom_BSplineSurface, Geom_TrimmedCurve
+from OCP.Geom import Geom_BezierSurface, Geom_BSplineCurve, Geom_BSplineSurface, Geom_TrimmedCurve
 from OCP.Geom2d import Geom2d_BSplineCurve, Geom2d_Line, Geom2d_TrimmedCurve
+from OCP.GeomConvert import GeomConvert
 
 Function = Callable[[np.ndarray], np.ndarray]
 """Of parameters (n,) or (n, 2) the points (n, dimension)."""
@@ -19,6 +20,8 @@ Function = Callable[[np.ndarray], np.ndarray]
 
 def surface_function(surface: Any) -> Function:
     """Points (n, 3) mm of a Geom_Surface at parameters (n, 2)."""
+    if isinstance(surface, Geom_BezierSurface):
+        surface = GeomConvert.SurfaceToBSplineSurface_s(surface)
     if isinstance(surface, Geom_BSplineSurface):
         return _spline_surface(surface)
 

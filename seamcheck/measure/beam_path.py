@@ -9,11 +9,13 @@ import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import cross
 from seamcheck.kernel.distance import line_hits
 from seamcheck.measure.material.optics import entry_points, refract
 from seamcheck.measure.path import Course, field_circle
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
-from seamcheck.sections.facing import FaceList, Sheet, View, cross
+from seamcheck.sections.facing import FaceList, Sheet
 from seamcheck.settings.tables import Light, Scanner
 
 SIDES = {"inner": -1.0, "outer": 1.0}
@@ -62,14 +64,14 @@ class Entries:
 
 def entries(joint: Joint, contour: Contour, survey: Survey, given: Light) -> dict[str, Entries]:
     """Entries of every path: each station by its own thickness, its own top and the tilt of that top."""
-    view, scanner = View.of(joint), given.scanner
+    view, scanner = joint.view, given.scanner
     if scanner is None:
         return {path.id: _straight(path, joint, view, given.spot) for path in survey.paths}
     _, tops, source = lighting(joint, contour, survey, scanner, view)
     return {path.id: _entries(path, tops[path.id], source, joint, given, scanner) for path in survey.paths}
 
 
-def _straight(path: PathSurvey, joint: Joint, view: View, spot: float | None) -> Entries:
+def _straight(path: PathSurvey, joint: Joint, view: Frame, spot: float | None) -> Entries:
     """Entries of light along the beam."""
     width = rib_width(path) if spot is None else np.full(len(path.s), spot)
     depth = through(path, joint.rib_on)
@@ -107,7 +109,7 @@ def through(path: PathSurvey, rib_on: str) -> np.ndarray:
 
 
 def lighting(
-    joint: Joint, contour: Contour, survey: Survey, scanner: Scanner, view: View
+    joint: Joint, contour: Contour, survey: Survey, scanner: Scanner, view: Frame
 ) -> tuple[Sheet, dict[str, Top], Source]:
     """Facets of the cover that face the light, its top over every path, and where the light comes from."""
     cover = {i: joint.bodies[i] for i in joint.cover}
@@ -128,7 +130,7 @@ def spread(scanner: Scanner, index: float) -> float:
     return float(np.tan(np.arcsin(np.sin(np.radians(scanner.half_angle)) / index)))
 
 
-def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: dict[str, Top]) -> Source:
+def _source(joint: Joint, contour: Contour, scanner: Scanner, view: Frame, tops: dict[str, Top]) -> Source:
     """Where the scanner's light comes from: its pivot at the working distance above the cover's top, or parallel."""
     if scanner.distance is None:
         return Source(None, joint.beam)
@@ -138,14 +140,14 @@ def _source(joint: Joint, contour: Contour, scanner: Scanner, view: View, tops: 
     return Source(view.world(np.array([*centre, level + scanner.distance])), joint.beam)
 
 
-def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: View) -> np.ndarray:
+def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: Frame) -> np.ndarray:
     """(2,) the optical axis in the view: as given, else over the middle of the seam."""
     if scanner.axis is not None:
         return view.local(np.array(scanner.axis))[:2]
     return field_circle(Course.of(joint, contour, view).points[:, :2])[0]
 
 
-def _zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:
+def _zone_of_seam(joint: Joint, contour: Contour, view: Frame) -> np.ndarray:
     """(6,) mm in the view: box of the seam, with what lies 20 mm round it and all above."""
     points = Course.of(joint, contour, view).points
     room = contour.rib_width + 20.0
@@ -153,7 +155,7 @@ def _zone_of_seam(joint: Joint, contour: Contour, view: View) -> np.ndarray:
     return np.concatenate([low - np.array([room, room, 2.0]), high + np.array([room, room, 1e6])])
 
 
-def _tops(path: PathSurvey, joint: Joint, view: View, faces: FaceList, lit: Sheet) -> Top:
+def _tops(path: PathSurvey, joint: Joint, view: Frame, faces: FaceList, lit: Sheet) -> Top:
     """Where the light enters over the mid-line: the first light-side face over the rib's plastic."""
     n = len(path.s)
     thickness = np.asarray(path.columns["cover_thickness"], dtype=float)
@@ -174,7 +176,7 @@ def _tops(path: PathSurvey, joint: Joint, view: View, faces: FaceList, lit: Shee
     return Top(np.where(np.isnan(normal), np.nan, place), normal)
 
 
-def _normal(faces: FaceList, lit: Sheet, facet: int, view: View, place: np.ndarray) -> np.ndarray:
+def _normal(faces: FaceList, lit: Sheet, facet: int, view: Frame, place: np.ndarray) -> np.ndarray:
     """Exact unit normal of the top at a place: of its plane, else from three lines onto the exact face."""
     body, face = faces.bodies[lit.part[facet]], int(lit.face[facet])
     plane = body.planes[face, :3]

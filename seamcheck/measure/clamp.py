@@ -14,11 +14,12 @@ from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.joint.regions import face_region
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.path import Course
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import FaceList, Sheet, View, heights_at
+from seamcheck.sections.facing import FaceList, Sheet
 from seamcheck.sections.stretches import cell_lengths, stretches
 from seamcheck.settings.tables import Clamp
 
@@ -38,7 +39,7 @@ def clamp_values(
     ----------
     corridor : what the light takes of the cover's top, in the view; margin : mm, room beside the light
     """
-    view = View.of(joint)
+    view = joint.view
     near = corridor.buffer(clamp.reach)
     land, level, tilted = _land(joint, contour, view, clamp, corridor, near)
     inside = inside_of(joint, contour, view)
@@ -59,7 +60,7 @@ class _Tilted:
 
 
 def _land(
-    joint: Joint, contour: Contour, view: View, clamp: Clamp, corridor: BaseGeometry, near: BaseGeometry
+    joint: Joint, contour: Contour, view: Frame, clamp: Clamp, corridor: BaseGeometry, near: BaseGeometry
 ) -> tuple[BaseGeometry, float, list[_Tilted]]:
     """Land in the view, the height of its largest face, and what is too much tilted to be land."""
     x0, y0, x1, y1 = near.bounds
@@ -109,7 +110,7 @@ def _land(
     return shapely.union_all(pieces), heights[largest], tilted
 
 
-def _above(joint: Joint, view: View, zone: np.ndarray, lowest: float, near: BaseGeometry) -> Sheet:
+def _above(joint: Joint, view: Frame, zone: np.ndarray, lowest: float, near: BaseGeometry) -> Sheet:
     high = zone.copy()
     high[2] = lowest
     return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0, near)
@@ -124,13 +125,15 @@ def _above_plane(sheet: Sheet, plane: np.ndarray) -> np.ndarray:
 def _above_face(sheet: Sheet, own: Sheet) -> np.ndarray:
     """(m,) bool: facets of which a corner or the middle rises above a curved face under it."""
     places = np.concatenate([sheet.corners, sheet.corners.mean(axis=1, keepdims=True)], axis=1)
-    ground, at, _ = heights_at(places.reshape(-1, 3), own)
+    ground, at, _ = heights_at(places.reshape(-1, 3), own.corners)
     rises = np.zeros(len(places) * 4, dtype=bool)
     rises[at[places.reshape(-1, 3)[at, 2] - ground > _STEP]] = True
     return np.asarray(rises.reshape(-1, 4).any(axis=1))
 
 
-def _in_the_way(sheet: Sheet, rises: np.ndarray, level: float, height: float, joint: Joint, view: View) -> BaseGeometry:
+def _in_the_way(
+    sheet: Sheet, rises: np.ndarray, level: float, height: float, joint: Joint, view: Frame
+) -> BaseGeometry:
     """What of the rising facets stands in the way; parts that begin above the tool are left out."""
     bodies = list(joint.bodies.values())
     boxes = view.boxes(np.array([body.box for body in bodies]))
@@ -139,7 +142,7 @@ def _in_the_way(sheet: Sheet, rises: np.ndarray, level: float, height: float, jo
     return shapely.union_all(sheet.triangles(np.zeros(2))[index]) if len(index) else shapely.Polygon()
 
 
-def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
+def inside_of(joint: Joint, contour: Contour, view: Frame) -> BaseGeometry:
     """What the seam encloses, seen along the light; empty for a seam that encloses nothing."""
     lines = []
     for path in contour.paths:
@@ -156,7 +159,7 @@ def inside_of(joint: Joint, contour: Contour, view: View) -> BaseGeometry:
 
 
 def _share(
-    survey: Survey, view: View, land: BaseGeometry, tilted: Sequence[_Tilted], clamp: Clamp, margin: float
+    survey: Survey, view: Frame, land: BaseGeometry, tilted: Sequence[_Tilted], clamp: Clamp, margin: float
 ) -> Value:
     """Share of the seam's length that has land wide enough within reach on one side at least."""
     total = held = 0.0
@@ -217,7 +220,7 @@ def _forces(joint: Joint, contour: Contour, clamp: Clamp, area: float) -> dict[s
     }
 
 
-def _outlines(land: BaseGeometry, view: View, level: float) -> list[list[list[float]]]:
+def _outlines(land: BaseGeometry, view: Frame, level: float) -> list[list[list[float]]]:
     """Rings of the land in the model's coordinates, at the height of its largest face; holes follow outlines."""
     rings = []
     for polygon in shapely.get_parts(land.simplify(_SIMPLE)):

@@ -11,28 +11,28 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.contour import Contour
 from seamcheck.contour.holes import without_holes
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.beam_path import SIDES, Entries, axis_of, entries, spread, through
 from seamcheck.measure.material.optics import scanner_entry
 from seamcheck.measure.table import PathSurvey, Survey
-from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Light
 
 _SEAM = 0.05  # mm beyond the strips between stations that count as between them
 _APART = 3.0  # mm: stations further apart than this have something between them that was not measured
 
 
-def rib_region(joint: Joint, view: View) -> BaseGeometry:
+def rib_region(joint: Joint, view: Frame) -> BaseGeometry:
     """The rib's top seen along the light, in the view."""
     return _in_view(joint.region, joint, view)
 
 
-def holes_region(joint: Joint, view: View) -> BaseGeometry:
+def holes_region(joint: Joint, view: Frame) -> BaseGeometry:
     """The holes that open in the rib's top, in the view."""
     return _in_view(shapely.MultiPolygon(without_holes(joint.region)[1]), joint, view)
 
 
-def _in_view(region: BaseGeometry, joint: Joint, view: View) -> BaseGeometry:
+def _in_view(region: BaseGeometry, joint: Joint, view: Frame) -> BaseGeometry:
     frame = joint.frame
 
     def to_view(xy: np.ndarray) -> np.ndarray:
@@ -41,7 +41,7 @@ def _in_view(region: BaseGeometry, joint: Joint, view: View) -> BaseGeometry:
     return shapely.transform(region, to_view)
 
 
-def light_corridor(joint: Joint, contour: Contour, survey: Survey, view: View, given: Light) -> BaseGeometry:
+def light_corridor(joint: Joint, contour: Contour, survey: Survey, view: Frame, given: Light) -> BaseGeometry:
     """What the light takes of the cover's top face, in the view, with its margin round it.
 
     Notes
@@ -70,7 +70,7 @@ def light_corridor(joint: Joint, contour: Contour, survey: Survey, view: View, g
     return shapely.union_all([*above, shapely.buffer(rest, margin + depth * spread(scanner, given.index))])
 
 
-def _spot_region(joint: Joint, contour: Contour, view: View, spot: float) -> BaseGeometry:
+def _spot_region(joint: Joint, contour: Contour, view: Frame, spot: float) -> BaseGeometry:
     """Where a round spot passes that runs along the mid-line, in the view."""
     lines = []
     for path in contour.paths:
@@ -80,7 +80,7 @@ def _spot_region(joint: Joint, contour: Contour, view: View, spot: float) -> Bas
 
 
 def _strips(
-    path: PathSurvey, found: Entries, view: View, margin: float
+    path: PathSurvey, found: Entries, view: Frame, margin: float
 ) -> tuple[list[BaseGeometry], list[BaseGeometry]]:
     """Strips between neighbouring stations, in the view: of the light at the rib, and on the cover's top."""
     half, across = found.width[:, None] / 2, path.u @ view.axes[:2].T

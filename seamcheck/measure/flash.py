@@ -12,10 +12,12 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.clamp import inside_of
 from seamcheck.measure.table import PathSurvey, Survey
-from seamcheck.sections.facing import FaceList, View, heights_at
+from seamcheck.sections.facing import FaceList
 from seamcheck.sections.stretches import cell_lengths
 
 SIDES = ("inner", "outer")
@@ -66,7 +68,7 @@ class _Reaches:
 
     def say(self, side: str, places: np.ndarray) -> str:
         """A sentence about flash that comes out on a side at places (n, 3)."""
-        view = View.of(self.joint)
+        view = self.joint.view
         enclosed = inside_of(self.joint, self.contour, view)
         if enclosed.is_empty:
             return say("place.flash.no-inside")
@@ -76,7 +78,7 @@ class _Reaches:
         parts = self._parts(enclosed, side == "inner", places, view)
         return say(within if side == "inner" else beyond, **({"parts": parts} if parts else {}))
 
-    def _is_roofed(self, enclosed: BaseGeometry, view: View) -> bool:
+    def _is_roofed(self, enclosed: BaseGeometry, view: Frame) -> bool:
         """Whether the cover lies over most of what the seam encloses; else it is a frame round an opening."""
         x0, y0, x1, y1 = enclosed.bounds
         step = max(x1 - x0, y1 - y0) / _PROBES
@@ -86,10 +88,10 @@ class _Reaches:
         cover = {i: self.joint.bodies[i] for i in self.joint.cover}
         zone = np.array([x0, y0, -1e6, x1, y1, 1e6])
         sheet = FaceList.of(cover, view, 1.0, zone).facets(view, 1.0)
-        _, over, _ = heights_at(np.column_stack([xy, np.zeros(len(xy))]), sheet)
+        _, over, _ = heights_at(xy, sheet.corners)
         return not len(xy) or len(np.unique(over)) >= 0.5 * len(xy)
 
-    def _parts(self, enclosed: BaseGeometry, inner: bool, places: np.ndarray, view: View) -> list[str]:
+    def _parts(self, enclosed: BaseGeometry, inner: bool, places: np.ndarray, view: Frame) -> list[str]:
         said: list[str] = []
         for entry in self.near:
             at = np.asarray(entry["at"])

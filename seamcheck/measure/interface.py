@@ -7,6 +7,7 @@ from seamcheck.joint import Joint
 from seamcheck.measure.clamp import clamp_values
 from seamcheck.measure.corridor import light_corridor, tool_setbacks
 from seamcheck.measure.flash import flash_values
+from seamcheck.measure.flattening import pressed_flat
 from seamcheck.measure.light import light
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.neighbours import neighbours
@@ -18,7 +19,6 @@ from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
 from seamcheck.measure.table import Survey
 from seamcheck.measure.travel import free_travel
-from seamcheck.sections.facing import View
 from seamcheck.settings.settings import Settings
 
 
@@ -40,8 +40,11 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     found |= shades(joint, survey) | rib_holes(joint, survey)
     given = settings.light(joint.id)
     found |= light(joint, contour, survey, given)
-    found |= intended_stop(found.values["free_travel"], settings) | flatness_stack(settings)
-    corridor = light_corridor(joint, contour, survey, View.of(joint), given)
+    found |= intended_stop(found.values["free_travel"], settings)
+    field = (found.values[key]["value"] for key in ("field_length", "field_width"))
+    found |= pressed_flat(joint, survey, settings, *field)
+    found |= flatness_stack(settings, found.values.get("pressed_flat"))
+    corridor = light_corridor(joint, contour, survey, joint.view, given)
     found |= clamp_values(joint, contour, survey, settings.clamp, corridor, given.margin)
     half_angle = 0.0 if given.scanner is None else given.scanner.half_angle
     found |= tool_setbacks(found.onto(survey), half_angle, settings.clamp.height)

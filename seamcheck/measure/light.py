@@ -13,6 +13,7 @@ import numpy as np
 from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Column, Value, value_of
 from seamcheck.measure.beam_path import (
     Source,
@@ -26,7 +27,7 @@ from seamcheck.measure.beam_path import (
 from seamcheck.measure.material.optics import cover_shift, spot_stretch
 from seamcheck.measure.obstacles import Obstacles
 from seamcheck.measure.table import PathSurvey, Shade, Survey
-from seamcheck.sections.facing import Sheet, View
+from seamcheck.sections.facing import Sheet
 from seamcheck.settings.tables import Light
 
 _ACROSS = (-0.998, 0.0, 0.998)  # of half the light's width: where it must arrive
@@ -41,7 +42,7 @@ def light(joint: Joint, contour: Contour, survey: Survey, given: Light) -> Addit
     scanner = given.scanner
     if scanner is None:
         return Additions({"beam_angle": value_of(None, why="no-scanner")})
-    view = View.of(joint)
+    view = joint.view
     lit, tops, source = lighting(joint, contour, survey, scanner, view)
     columns, dark = {}, {}
     worst, largest = value_of(None, why="no-cover"), value_of(None, why="no-cover")
@@ -98,7 +99,7 @@ def _chief(path: PathSurvey, top: Top, source: Source, joint: Joint, index: floa
 
 
 def _clear(
-    path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light, lit: Sheet, view: View,
+    path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light, lit: Sheet, view: Frame,
     obstacles: Obstacles,
 ) -> tuple[np.ndarray, list[tuple[str, int] | None], Shade]:  # fmt: skip
     """Share of the rays that arrive at every station, one face that stands in the way of others, and the shade."""

@@ -11,7 +11,6 @@ from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
 from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.corridor import rib_region
-from seamcheck.sections.facing import View
 
 _LOOK = 10.0  # mm from the rib within which other parts are measured
 
@@ -19,7 +18,7 @@ _LOOK = 10.0  # mm from the rib within which other parts are measured
 def neighbours(joint: Joint) -> Additions:
     """The part nearest to the rib's seam faces, with its place, and all parts within 10 mm, nearest first."""
     near = []
-    view = View.of(joint)
+    view = joint.view
     region, own = rib_region(joint, view), view.boxes(joint.rib.boxes[list(joint.rib_faces)])
     shapely.prepare(region)
     for ident, body in joint.bodies.items():

@@ -6,7 +6,8 @@ import numpy as np
 import shapely
 
 from seamcheck.joint import Joint
-from seamcheck.sections.facing import FaceList, Sheet, View
+from seamcheck.joint.frame import Frame
+from seamcheck.sections.facing import FaceList, Sheet
 
 _OFF = 0.01  # mm from the top at which a ray begins
 
@@ -14,7 +15,7 @@ _OFF = 0.01  # mm from the top at which a ray begins
 class Obstacles:
     """Facets of every part above the seam, meshed once where rays come near."""
 
-    def __init__(self, joint: Joint, view: View) -> None:
+    def __init__(self, joint: Joint, view: Frame) -> None:
         self.joint, self.view = joint, view
         self.ids = tuple(joint.bodies)
         boxes = np.array([body.box for body in joint.bodies.values()])

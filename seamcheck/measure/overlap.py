@@ -10,13 +10,14 @@ import shapely
 
 from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.corridor import rib_region
 from seamcheck.measure.crossing import crossings, face_pairs, lines_of, pierce
 from seamcheck.measure.depth import Overlap, deepest, within
 from seamcheck.measure.ridge import rib_faces, ridge
-from seamcheck.sections.facing import DEEPEST, View
+from seamcheck.sections.facing import DEEPEST
 
 _BESIDE_RIB = 0.6  # mm round the rib's top in which its flanks may reach into the cover: drawn as welded
 _MOST = 50
@@ -36,7 +37,7 @@ def find_overlaps(joint: Joint, moving: Collection[str] = ()) -> list[Overlap]:
     the longest of these is the depth. An overlap along the light stops the cover; one with a part other than the base
     that lies deeper than parts are drawn into each other along the light may be held by the cover, and is no stop.
     """
-    view = View.of(joint)
+    view = joint.view
     zone = rib_region(joint, view).buffer(_BESIDE_RIB)
     found: list[Overlap] = []
     for one in joint.cover:
@@ -73,7 +74,7 @@ def _name(joint: Joint, face: tuple[str, int]) -> str:
 
 
 def _of_pair(
-    joint: Joint, one: str, other: str, cover: Body, body: Body, view: View, zone: shapely.Geometry
+    joint: Joint, one: str, other: str, cover: Body, body: Body, view: Frame, zone: shapely.Geometry
 ) -> Iterator[Overlap]:
     if not pierce(cover.box[None], body.box[None])[0]:
         return

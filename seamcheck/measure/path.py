@@ -10,8 +10,8 @@ from scipy.spatial import cKDTree
 
 from seamcheck.contour import Contour, Path
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Value, value_of
-from seamcheck.sections.facing import View
 
 _NEIGHBOUR = 3.0  # the way along the seam must be so many times the straight distance
 _LOOK = 30.0  # mm within which neighbouring stretches are looked for
@@ -29,7 +29,7 @@ class Course:
     s: np.ndarray
 
     @staticmethod
-    def of(joint: Joint, contour: Contour, view: View) -> Course:
+    def of(joint: Joint, contour: Contour, view: Frame) -> Course:
         points = np.concatenate([view.local(joint.frame.world(path.points)) for path in contour.paths])
         counts = [len(path.s) for path in contour.paths]
         return Course(
@@ -41,7 +41,7 @@ class Course:
 
 def path_values(joint: Joint, contour: Contour) -> Additions:
     """Field circle and rectangle, rise and slope of the mid-line, distance between neighbouring stretches."""
-    view = View.of(joint)
+    view = joint.view
     course = Course.of(joint, contour, view)
     return Additions({**_field(course, view), **_rise(course, contour, view), **_neighbours(course, contour, view)})
 
@@ -53,7 +53,7 @@ def field_circle(flat: np.ndarray) -> tuple[np.ndarray, float]:
     return centre, float(shapely.minimum_bounding_radius(points))
 
 
-def _field(course: Course, view: View) -> dict[str, Value]:
+def _field(course: Course, view: Frame) -> dict[str, Value]:
     flat = course.points[:, :2]
     level = float(np.median(course.points[:, 2]))
     centre, radius = field_circle(flat)
@@ -71,7 +71,7 @@ def _field(course: Course, view: View) -> dict[str, Value]:
     }
 
 
-def _rise(course: Course, contour: Contour, view: View) -> dict[str, Value]:
+def _rise(course: Course, contour: Contour, view: Frame) -> dict[str, Value]:
     height = course.points[:, 2]
     top = int(np.argmax(height))
     steepest, at = 0.0, top
@@ -108,7 +108,7 @@ def _over_one_width(path: Path, height: np.ndarray, width: float) -> np.ndarray:
     return np.asarray(np.abs(ends[1] - ends[0]))
 
 
-def _neighbours(course: Course, contour: Contour, view: View) -> dict[str, Value]:
+def _neighbours(course: Course, contour: Contour, view: Frame) -> dict[str, Value]:
     """Nearest two stretches that are far from each other along the seam."""
     points = course.points
     pairs = cKDTree(points).query_pairs(_LOOK, output_type="ndarray")

@@ -8,9 +8,11 @@ import shapely
 from seamcheck.catalogue.say import say
 from seamcheck.contour.holes import hole_width, without_holes
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import FaceList, Sheet, View, heights_at
+from seamcheck.sections.facing import FaceList, Sheet
 
 _BELOW = 0.02  # mm below the rib's top from which on something is the bottom of a hole
 
@@ -26,7 +28,7 @@ def rib_holes(joint: Joint, survey: Survey) -> Additions:
     holes = without_holes(joint.region)[1]
     if not holes:
         return Additions({})
-    view, frame = View.of(joint), joint.frame
+    view, frame = joint.view, joint.frame
     centres = np.array([shapely.get_coordinates(shapely.maximum_inscribed_circle(hole))[0] for hole in holes])
     flat = view.local(frame.world(np.column_stack([centres, np.zeros(len(centres))])))
     points = np.concatenate([view.local(path.points) for path in survey.paths])
@@ -43,7 +45,7 @@ def rib_holes(joint: Joint, survey: Survey) -> Additions:
     return Additions({"rib_hole": {**places[0], "places": places}})
 
 
-def _floors(joint: Joint, view: View, flat: np.ndarray) -> Sheet:
+def _floors(joint: Joint, view: Frame, flat: np.ndarray) -> Sheet:
     """Facets of the part with the rib that look the way its top does, under or over some places."""
     low, high = flat.min(axis=0) - 1.0, flat.max(axis=0) + 1.0
     zone = np.array([low[0], low[1], -np.inf, high[0], high[1], np.inf])
@@ -53,7 +55,7 @@ def _floors(joint: Joint, view: View, flat: np.ndarray) -> Sheet:
 def _depths(flat: np.ndarray, floors: Sheet, up: float) -> np.ndarray:
     """(n,) mm from places (n, 3) on the rib's top into the part to the next face, inf where there is none."""
     depth = np.full(len(flat), np.inf)
-    height, index, _ = heights_at(flat, floors)
+    height, index, _ = heights_at(flat, floors.corners)
     below = up * (flat[index, 2] - height)
     inside = below > _BELOW
     np.minimum.at(depth, index[inside], below[inside])

@@ -11,9 +11,11 @@ from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at, tree_of
 from seamcheck.kernel import Body
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import Sheet, View, heights_at, tree_of
+from seamcheck.sections.facing import Sheet
 from seamcheck.sections.stretches import cell_lengths, weighted_median
 
 _ASIDE = 2.0  # mm beside the rib top in which its flanks and fillets are looked for
@@ -101,7 +103,7 @@ def rib_reach(top: BaseGeometry, sheet: Sheet) -> float:
     border = shapely.STRtree(np.concatenate([shapely.linestrings(np.stack([e[:-1], e[1:]], axis=1)) for e in ends]))
     _, away = border.query_nearest(shapely.points(beyond), return_distance=True)
     furthest = min(float(away.max()), _ASIDE)
-    low, high, tree = 0.0, furthest, tree_of(sheet)
+    low, high, tree = 0.0, furthest, tree_of(sheet.corners)
     for far in np.linspace(0.0, furthest, _RINGS + 1)[1:]:
         if not _is_covered(top, far, sheet, tree):
             high = far
@@ -118,7 +120,7 @@ def _is_covered(top: BaseGeometry, far: float, sheet: Sheet, tree: shapely.STRtr
     for line in shapely.get_parts(top.buffer(far, quad_segs=8).boundary):
         places = shapely.line_interpolate_point(line, np.arange(_ALONG) / _ALONG, normalized=True)
         xy = shapely.get_coordinates(places)
-        _, on, _ = heights_at(np.column_stack([xy, np.zeros(len(xy))]), sheet, tree)
+        _, on, _ = heights_at(xy, sheet.corners, tree)
         if len(np.unique(on)) >= _FAIR * _ALONG:
             return True
     return False
@@ -143,7 +145,7 @@ class TakenOff:
     depth: float
 
     @staticmethod
-    def of(survey: Survey, view: View, holes: BaseGeometry) -> TakenOff:
+    def of(survey: Survey, view: Frame, holes: BaseGeometry) -> TakenOff:
         """Between all stations at which the top is narrower than the seam's median, as wide as the rib is elsewhere."""
         weights = [cell_lengths(p.s, p.length, p.closed) for p in survey.paths]
         median, height = (

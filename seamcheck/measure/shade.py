@@ -6,9 +6,11 @@ import numpy as np
 
 from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
-from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
+from seamcheck.sections.facing import FaceList, Sheet
 
 _ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the light's width
 _ABOVE = 0.05  # mm above the rib's top from which on something stands over it
@@ -19,7 +21,7 @@ def shades(joint: Joint, survey: Survey) -> Additions:
     dark = [np.asarray(path.columns["beam_clear"], dtype=float) < 1.0 - 1e-6 for path in survey.paths]
     if not any(mark.any() for mark in dark):
         return Additions({})
-    view = View.of(joint)
+    view = joint.view
     points = np.concatenate([view.local(p.points[d]) for p, d in zip(survey.paths, dark, strict=True) if d.any()])
     low, high = points.min(axis=0) - 3.0, points.max(axis=0) + 3.0
     others = {i: body for i, body in joint.bodies.items() if i not in joint.cover}
@@ -36,7 +38,7 @@ def shades(joint: Joint, survey: Survey) -> Additions:
 
 
 def _places(
-    path: PathSurvey, stations: np.ndarray, sheets: tuple[Sheet, Sheet], faces: FaceList, joint: Joint, view: View
+    path: PathSurvey, stations: np.ndarray, sheets: tuple[Sheet, Sheet], faces: FaceList, joint: Joint, view: Frame
 ) -> list[Value]:
     owner, face = _over(path, stations, sheets[0], view)
     clear = np.asarray(path.columns["beam_clear"], dtype=float)[stations]
@@ -55,7 +57,7 @@ def _places(
     return found
 
 
-def _across(path: PathSurvey, stations: np.ndarray, view: View) -> np.ndarray:
+def _across(path: PathSurvey, stations: np.ndarray, view: Frame) -> np.ndarray:
     """(k * places, 3) in the view: places over the width of the light at stations (k,)."""
     width = np.asarray(path.columns.get("light_width", rib_width(path)), dtype=float)
     half = np.nan_to_num(width[stations], nan=0.5) / 2
@@ -63,21 +65,21 @@ def _across(path: PathSurvey, stations: np.ndarray, view: View) -> np.ndarray:
     return np.asarray(view.local(places.reshape(-1, 3)))
 
 
-def _is_beside(path: PathSurvey, station: np.ndarray, cover: Sheet, view: View) -> bool:
+def _is_beside(path: PathSurvey, station: np.ndarray, cover: Sheet, view: Frame) -> bool:
     """Whether some of the light at a station (1,) meets nothing of the cover."""
     if "light_width" not in path.columns or not len(cover.face):
         return False
-    _, index, _ = heights_at(_across(path, station, view), cover, tree_of(cover))
+    _, index, _ = heights_at(_across(path, station, view), cover.corners)
     return len(np.unique(index)) < len(_ACROSS)
 
 
-def _over(path: PathSurvey, stations: np.ndarray, sheet: Sheet, view: View) -> tuple[np.ndarray, np.ndarray]:
+def _over(path: PathSurvey, stations: np.ndarray, sheet: Sheet, view: Frame) -> tuple[np.ndarray, np.ndarray]:
     """(k,) part (index, -1 for none) and face of what stands lowest over the rib's top at stations (k,)."""
     local = _across(path, stations, view)
     part, face = np.full(len(stations), -1), np.full(len(stations), -1)
     if not len(sheet.face):
         return part, face
-    height, index, facet = heights_at(local, sheet, tree_of(sheet))
+    height, index, facet = heights_at(local, sheet.corners)
     over = height > local[index, 2] + _ABOVE
     station, height, facet = index[over] // len(_ACROSS), height[over], facet[over]
     order = np.lexsort((-height, station))  # the lowest is written last

@@ -30,18 +30,20 @@ def intended_stop(travel: Mapping[str, Any], settings: Settings) -> Additions:
     )
 
 
-def flatness_stack(settings: Settings) -> Additions:
+def flatness_stack(settings: Settings, pressed: Mapping[str, Any] | None = None) -> Additions:
     """Collapse left at the lowest place of the rib in the worst case; nothing where no flatness is given.
 
     Notes
     -----
-    collapse - (flatness of cover + flatness of rib - what the clamp presses flat). Without an entry for the
-    last one, nothing is taken as pressed flat.
+    collapse - (flatness of cover + flatness of rib - what the clamp presses flat). The last one is as given, else as
+    computed (the entry 'pressed_flat'), else nothing.
     """
     given = settings.tolerances
     off = [given[key] for key in ("flatness_cover", "flatness_rib") if key in given]
     if not off:
         return Additions({})
-    left = settings.collapse - max(0.0, sum(off) - given.get("flattened", 0.0))
-    why = "" if "flattened" in given else "Nothing is taken as pressed flat by the clamp."
+    computed = (pressed or {}).get("value")
+    flat = given.get("flattened", computed or 0.0)
+    left = settings.collapse - max(0.0, sum(off) - flat)
+    why = "" if "flattened" in given or computed is not None else "Nothing is taken as pressed flat by the clamp."
     return Additions({"local_collapse_left": value_of(left, why=why)})

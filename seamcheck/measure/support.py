@@ -11,11 +11,13 @@ import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import heights_at, tree_of
 from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.corridor import rib_region
 from seamcheck.measure.table import Survey
 from seamcheck.sections.band import zone_around
-from seamcheck.sections.facing import FaceList, Sheet, View, heights_at, tree_of
+from seamcheck.sections.facing import FaceList, Sheet
 from seamcheck.sections.stretches import cell_lengths
 
 _LEVEL = np.cos(np.radians(5.0))
@@ -28,7 +30,7 @@ _STEPS, _HALVINGS = 40, 6  # places looked at on the way there, and how often th
 
 def support_values(joint: Joint, contour: Contour, survey: Survey) -> Additions:
     """What carries the rib: values of the interface and columns of every path."""
-    view = View.of(joint)
+    view = joint.view
     flat = np.concatenate([view.local(path.points) for path in survey.paths])
     reach = _BESIDE * contour.rib_width
     low, high = flat.min(axis=0), flat.max(axis=0)
@@ -83,7 +85,7 @@ def _below(points: np.ndarray, under: Sheet, over: Sheet) -> _Below:
     """Follow the material from points (n, 3) in the view down."""
     n = len(points)
     depth, air, facet = np.full(n, np.nan), np.full(n, np.inf), np.full(n, -1)
-    height, index, which = heights_at(points, under)
+    height, index, which = heights_at(points, under.corners)
     for_order = np.lexsort((-height, index))
     below = height[for_order] < points[index[for_order], 2] - _INSIDE
     order = for_order[below]
@@ -91,7 +93,7 @@ def _below(points: np.ndarray, under: Sheet, over: Sheet) -> _Below:
     station, place = first[0], order[first[1]]
     depth[station] = points[station, 2] - height[place]
     facet[station] = which[place]
-    tops, on, _ = heights_at(points, over)
+    tops, on, _ = heights_at(points, over.corners)
     ends = points[on, 2] - np.nan_to_num(depth[on], nan=np.inf)
     again = tops < ends - _OPEN
     np.minimum.at(air, on[again], (ends - tops)[again])
@@ -118,7 +120,7 @@ def _carried_beside(
         return beside
     steps = np.linspace(0.0, _BESIDE * width, _STEPS + 1)[1:]
     best = np.full(len(asked), np.inf)
-    sheets = tuple((sheet, tree_of(sheet)) for sheet in (under, over))
+    sheets = tuple((sheet, tree_of(sheet.corners)) for sheet in (under, over))
     for sign in (-1.0, 1.0):
 
         def at(far: np.ndarray, rows: np.ndarray, sign: float = sign) -> tuple[np.ndarray, np.ndarray]:
@@ -156,7 +158,7 @@ def _inside(xy: np.ndarray, level: np.ndarray, sheets: tuple[tuple[Sheet, shapel
     flat = np.column_stack([xy.reshape(-1, 2), level.ravel()])
     nearest = []
     for sheet, tree in sheets:
-        height, index, _ = heights_at(flat, sheet, tree)
+        height, index, _ = heights_at(flat, sheet.corners, tree)
         lower = height < flat[index, 2]
         found = np.full(len(flat), -np.inf)
         np.maximum.at(found, index[lower], height[lower])
@@ -177,7 +179,7 @@ def _extreme(survey: Survey, columns: Mapping[str, Columns], key: str, pick: Any
     return best
 
 
-def _nest(joint: Joint, view: View, under: Sheet, exits: np.ndarray) -> Value:
+def _nest(joint: Joint, view: Frame, under: Sheet, exits: np.ndarray) -> Value:
     """Area of level faces straight below the rib's top, of those faces that end its material."""
     known = exits[exits >= 0]
     faces = {(int(under.part[k]), int(under.face[k])) for k in known}

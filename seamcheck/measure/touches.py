@@ -10,13 +10,14 @@ import shapely
 
 from seamcheck.catalogue.say import say, together
 from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
 from seamcheck.measure.corridor import holes_region, rib_region
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.ridge import TakenOff, rib_faces, rib_reach, ridge
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import DEEPEST, FaceList, Gaps, Sheet, View, face_pairs, gaps
+from seamcheck.sections.facing import DEEPEST, FaceList, Gaps, Sheet, face_pairs, gaps
 
 _DIRECTIONS = 16  # in which the cover is shifted by the lateral play
 _SLIM = 0.02  # mm: overlaps of facets narrower than this are looked at exactly
@@ -52,15 +53,16 @@ class Sinking:
     play: float
 
 
-def find_touches(sinking: Sinking, travel: float) -> list[Touch]:
+def find_touches(sinking: Sinking, travel: float, nearest: bool = False) -> list[Touch]:
     """What the cover meets within some travel from initial contact, nearest first; one entry per feature.
 
     Parameters
     ----------
     travel : mm, may be infinite
+    nearest : whether only the first is asked for; others may then be missing
     """
     joint, play = sinking.joint, sinking.play
-    view = View.of(joint)
+    view = joint.view
     most = sinking.contact + travel
     moving = {i: joint.bodies[i] for i in sinking.moving.with_cover}
     still = {i: body for i, body in joint.bodies.items() if i not in moving}
@@ -86,7 +88,7 @@ def find_touches(sinking: Sinking, travel: float) -> list[Touch]:
     zone_of_rib = shapely.union(top.buffer(aside + play, quad_segs=8), taken.zone.buffer(play) if play else taken.zone)
     best: dict[tuple[int, int, int, int], Touch] = {}
     for shift in _shifts(play):
-        found = gaps(above, under, most, shift, zone_of_rib, melts[0], melts[1])
+        found = gaps(above, under, most, shift, zone_of_rib, melts[0], melts[1], nearest)
         _take_least(best, found, above, under, upper, lower, shift, view)
     return _features(list(best.values()), joint)
 
@@ -121,7 +123,7 @@ def _shifts(play: float) -> np.ndarray:
 
 def _take_least(
     best: dict[Any, Touch], found: Gaps, above: Sheet, under: Sheet, upper: FaceList, lower: FaceList,
-    shift: np.ndarray, view: View,
+    shift: np.ndarray, view: Frame,
 ) -> None:  # fmt: skip
     """Keep the nearest place of every pair of faces, confirmed on the exact faces where it is doubtful."""
     if not len(found.gap):
@@ -154,7 +156,7 @@ def _is_real(
     gap: float,
     bodies: tuple[Body, Body],
     key: tuple[int, ...],
-    view: View,
+    view: Frame,
 ) -> bool:
     """Whether both exact faces lie over one another there, and, where they overlap, both solids as well."""
     low = view.world(np.append(place, 0.0))

@@ -75,15 +75,15 @@ def free_travel(
     presses = [overlap for overlap in overlaps if not overlap.is_stop]
     places = _places(sinking, settings.collapse + _BEYOND, presses)[:_MOST_PLACES]
     for most in _FURTHER:
-        places = places or _places(sinking, most, presses)[:1]
+        places = places or _places(sinking, most, presses, nearest=True)[:1]
     places = _with_overlaps(places, along, sinking)
     kept = {"initial_contact": contact, "lateral_play": sinking.play}
     found = {**places[0], **kept, "places": places} if places else value_of(None, why="free") | kept
     return Additions({"free_travel": found})
 
 
-def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap]) -> list[Value]:
-    found = (place_of(touch, sinking) for touch in find_touches(sinking, travel))
+def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap], nearest: bool = False) -> list[Value]:
+    found = (place_of(touch, sinking) for touch in find_touches(sinking, travel, nearest))
     return [place for place in found if not _is_press(place, sinking, presses)]
 
 

@@ -12,12 +12,16 @@ from typing import Any
 import numpy as np
 
 from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.voice import tr
 from seamcheck.report.facts import (
     Document,
+    at_least,
+    at_most,
     column_of,
     number_text,
     rule_title,
     short_text,
+    span,
     stations_of_finding,
 )
 
@@ -117,14 +121,14 @@ def _words(edges: tuple[Edge, ...]) -> str:
     if lows and highs:
         low, high = max(s[1] for s in lows), min(s[0] for s in highs)
         if low == -high:
-            return f"within ±{short_text(high, column)}"
-        return f"{short_text(low, column, unit=False)} to {short_text(high, column)}"
-    word, low, high = ("at least", *lows[0]) if lows else ("at most", *highs[0])
+            return tr("within ±{limit}", limit=short_text(high, column))
+        return span(short_text(low, column, unit=False), short_text(high, column))
+    (low, high), words = (lows[0], at_least) if lows else (highs[0], at_most)
     if column.startswith("trap_open") and high == 0:
-        return "closed"
+        return tr("closed")
     if high - low > 1e-6:
-        return f"{word} {short_text(low, column, unit=False)} to {short_text(high, column)}, by place"
-    return f"{word} {short_text(low, column)}"
+        return tr("{limit}, by place", limit=words(span(short_text(low, column, unit=False), short_text(high, column))))
+    return words(short_text(low, column))
 
 
 def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band) -> np.ndarray:

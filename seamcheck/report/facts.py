@@ -12,12 +12,17 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.cautions import CAUTIONS, PRE_CHECK
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.units import shown
+from seamcheck.catalogue.voice import in_voice, localised, tr, unit_in_voice, voice
+from seamcheck.report import language, place
 from seamcheck.report.loosened import loosened
 
 Document = Mapping[str, Any]
+
+coordinate, point = place.coordinate, place.point
 
 SEVERITIES = ("must-fix", "attention", "note")
 MARKS = {"must-fix": "◆", "attention": "▲", "note": "○"}
@@ -27,10 +32,12 @@ VERDICTS = {
     "fail": "A limit is broken",
     "not-reviewed": "Not reviewed",
 }
-PRE_CHECK = (
-    "A pre-check of CAD data by geometry and rules of thumb. It is not an approval, not a qualification of a "
-    "weld process, and it replaces no trial."
-)
+"""Verdict -> headline; in the language of a report by ``verdict_headline``."""
+
+
+def pre_check() -> str:
+    """What a review is worth, in a sentence."""
+    return tr(PRE_CHECK)
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,48 +54,91 @@ class Numbered:
         return bool(self.finding.get("waived"))
 
 
-def title_of(key: str) -> str:
-    """'rib-width' -> 'Rib width'."""
-    return key.replace("-", " ").replace("_", " ").capitalize()
-
-
 def rule_title(rule: str) -> str:
     """A rule as people call it, also of a document by another version."""
-    return RULES[rule].title if rule in RULES else title_of(rule)
+    return language.rule_title(rule)
 
 
 def finding_title(finding: Mapping[str, Any]) -> str:
     """The rule, and the side where it judges both: 'Volume of one flash trap, inner side'."""
     side = str(finding.get("quantity") or "").rpartition("_")[2]
     title = rule_title(finding["rule"])
-    return f"{title}, {side} side" if side in ("inner", "outer") and side not in title.lower() else title
+    if side not in ("inner", "outer") or side in RULES_OF_ONE_SIDE.get(finding["rule"], ()):
+        return title
+    return f"{title}, {tr('inner side') if side == 'inner' else tr('outer side')}"
+
+
+RULES_OF_ONE_SIDE = {rule.key: [s for s in ("inner", "outer") if s in rule.title.lower()] for rule in RULES.values()}
+"""Rule -> the side that its title names."""
+
+
+def severity_word(severity: str) -> str:
+    """A severity in the language of the report."""
+    words = {"must-fix": tr("must-fix"), "attention": tr("attention"), "note": tr("note"), "off": tr("off")}
+    return words.get(severity, severity)
+
+
+def verdict_word(verdict: str) -> str:
+    """A verdict in the language of the report."""
+    words = {
+        "pass": tr("pass"), "attention": tr("attention"), "fail": tr("fail"), "not-reviewed": tr("not-reviewed"),
+    }  # fmt: skip
+    return words.get(verdict, verdict)
+
+
+def role_word(role: str) -> str:
+    """The role of a part in the language of the report."""
+    words = {
+        "cover": tr("cover"), "base": tr("base"), "cover and base": tr("cover and base"), "other": tr("other part"),
+    }  # fmt: skip
+    return words.get(role, role)
+
+
+def verdict_headline(verdict: str) -> str:
+    """A verdict as a headline."""
+    words = {
+        "pass": tr("Within the limits"), "attention": tr("Within the must-fix limits, with points to look at"),
+        "fail": tr("A limit is broken"), "not-reviewed": tr("Not reviewed"),
+    }  # fmt: skip
+    return words.get(verdict, verdict)
 
 
 def unit_of(column: str) -> str:
     """Unit as people read it; '' for ratios and shares."""
     unit = QUANTITIES[column].unit if column in QUANTITIES else ""
-    return "" if unit == "1" else unit
+    return "" if unit == "1" else unit_in_voice(unit)
 
 
 def number_text(value: Any, column: str) -> str:
     """A value with the quantity's decimals and unit; 'not measured' for None and NaN."""
     if value is None or not isinstance(value, int | float) or not math.isfinite(value):
-        return "not measured"
+        return tr("not measured")
     if column.startswith("trap_open"):
-        return "open" if value else "closed"
-    decimals = QUANTITIES[column].decimals if column in QUANTITIES else 3
-    unit = unit_of(column)
+        return tr("open") if value else tr("closed")
+    value, unit, decimals = _spoken(value, column)
     text = f"{value:.{decimals}f}"
     if float(text) == 0:
         text = text.lstrip("-")
-    return f"{text} {unit}" if unit else text
+    return f"{localised(text)} {unit}" if unit else localised(text)
+
+
+def _spoken(value: float, column: str) -> tuple[float, str, int]:
+    """A value of a column, its unit and its decimals, as the report writes them."""
+    q = QUANTITIES.get(column)
+    value, unit, decimals = in_voice(float(value), q.unit if q else "", q.decimals if q else 3)
+    return value, "" if unit == "1" else unit, decimals
+
+
+def mm(value: float, decimals: int = 1) -> str:
+    """A length given in mm, with the unit of the report: '12.0 mm'."""
+    return shown(value, "mm", decimals)
 
 
 def short_text(value: float, column: str, unit: bool = True) -> str:
     """A limit with its unit, no more digits than it has: '0.6 mm'."""
-    decimals = QUANTITIES[column].decimals if column in QUANTITIES else 3
-    name = unit_of(column) if unit else ""
-    return f"{round(value, decimals) + 0.0:g}{' ' if name else ''}{name}"
+    value, name, decimals = _spoken(value, column)
+    name = name if unit else ""
+    return f"{localised(f'{round(value, decimals) + 0.0:g}')}{' ' if name else ''}{name}"
 
 
 def limit_text(limit: Any, column: str) -> str:
@@ -96,9 +146,24 @@ def limit_text(limit: Any, column: str) -> str:
     if isinstance(limit, list | tuple):
         low, high = (*limit, None, None)[:2]
         if low is not None and high is not None:
-            return f"{short_text(low, column, unit=False)} to {short_text(high, column)}"
+            return span(short_text(low, column, unit=False), short_text(high, column))
         limit = low if low is not None else high
     return "" if limit is None else short_text(limit, column)
+
+
+def span(low: str, high: str) -> str:
+    """'0.6 to 2 mm'."""
+    return tr("{low} to {high}", low=low, high=high)
+
+
+def at_least(text: str) -> str:
+    """'at least 0.6 mm'."""
+    return tr("at least {limit}", limit=text)
+
+
+def at_most(text: str) -> str:
+    """'at most 0.6 mm'."""
+    return tr("at most {limit}", limit=text)
 
 
 def joints(document: Document) -> list[Mapping[str, Any]]:
@@ -229,10 +294,10 @@ def headline(document: Document) -> str:
     if verdict == "fail":
         count = sum(f["severity"] == "must-fix" and not f.get("waived") for f in document["findings"])
         if count != 1:
-            return f"Limits are broken in {count} places"
+            return tr("Limits are broken in {count} places", count=count)
         only = next(f for f in document["findings"] if f["severity"] == "must-fix" and not f.get("waived"))
-        return f"A limit is broken: {_inside(finding_title(only))}"
-    return VERDICTS.get(verdict, str(verdict))
+        return tr("A limit is broken: {title}", title=_inside(finding_title(only)))
+    return verdict_headline(str(verdict))
 
 
 def sentences(document: Document) -> list[str]:
@@ -240,8 +305,8 @@ def sentences(document: Document) -> list[str]:
     if document["verdict"] == "not-reviewed":
         reason = document.get("reason") or {}
         return [
-            reason.get("message") or "The model could not be reviewed.",
-            "Nothing was measured, nothing was judged.",
+            reason.get("message") or tr("The model could not be reviewed."),
+            tr("Nothing was measured, nothing was judged."),
         ]
     counts = dict.fromkeys(SEVERITIES, 0)
     waived = 0
@@ -257,19 +322,19 @@ def sentences(document: Document) -> list[str]:
     live = [n for n in found if not n.is_waived and n.finding["severity"] != "note"]
     if live:
         worst = live[0].finding
-        said.append(f"The gravest: {worst['message']} {_where_sentence(document, worst)}".strip())
+        said.append(f"{tr('The gravest:')} {worst['message']} {_where_sentence(document, worst)}".strip())
         if worst.get("remedy"):
             said.append(worst["remedy"])
     else:
-        said.append("No stretch of it breaks a limit that was checked.")
+        said.append(tr("No stretch of it breaks a limit that was checked."))
     if waived:
-        said.append(f"{waived} finding is waived." if waived == 1 else f"{waived} findings are waived.")
+        said.append(tr("1 finding is waived.") if waived == 1 else tr("{count} findings are waived.", count=waived))
     return said
 
 
 def _inside(title: str) -> str:
-    """A title within a sentence: 'Clamp land' -> 'clamp land'."""
-    return title[:1].lower() + title[1:]
+    """A title within a sentence: 'Clamp land' -> 'clamp land'; a German noun keeps its capital."""
+    return title[:1].lower() + title[1:] if voice().language == "en" else title
 
 
 def place_text(document: Document, finding: Mapping[str, Any]) -> str:
@@ -277,11 +342,12 @@ def place_text(document: Document, finding: Mapping[str, Any]) -> str:
     start, end = finding.get("from_s"), finding.get("to_s")
     if start is not None and end is not None:
         if is_all_along(document, finding):
-            return "along the whole seam"
-        return f"s = {start:.1f} mm" if start == end else f"s = {start:.1f} to {end:.1f} mm"
+            return tr("along the whole seam")
+        return f"s = {mm(start)}" if start == end else f"s = {span(coordinate(start, 1), mm(end))}"
     if finding.get("at"):
-        return ", ".join(f"{axis} {coordinate(c, 1)}" for axis, c in zip("xyz", finding["at"], strict=True)) + " mm"
-    return "whole seam"
+        named = zip("xyz", finding["at"], strict=True)
+        return ", ".join(f"{axis} {coordinate(c, 1)}" for axis, c in named) + f" {unit_in_voice('mm')}"
+    return tr("whole seam")
 
 
 def is_all_along(document: Document, finding: Mapping[str, Any]) -> bool:
@@ -297,12 +363,14 @@ def _where_sentence(document: Document, finding: Mapping[str, Any]) -> str:
     named = zip("xyz", at or (), strict=False)
     worst = ", ".join(f"{axis}\N{NO-BREAK SPACE}{coordinate(c, 1)}" for axis, c in named)
     if finding.get("from_s") is None:
-        return f"At {worst} mm." if worst else ""
+        return tr("At {place}.", place=f"{worst} {unit_in_voice('mm')}") if worst else ""
     if is_all_along(document, finding):
-        return "Along the whole seam."
-    span = finding["from_s"] != finding["to_s"]
-    place = f"{'From' if span else 'At'} {place_text(document, finding)}"
-    return f"{place}, {'worst at ' if span else ''}{worst} mm." if worst else f"{place}."
+        return tr("Along the whole seam.")
+    where, worst = place_text(document, finding), f"{worst} {unit_in_voice('mm')}" if worst else ""
+    if finding["from_s"] != finding["to_s"]:
+        stretch = tr("From {place}", place=where)
+        return tr("{stretch}, worst at {worst}.", stretch=stretch, worst=worst) if worst else f"{stretch}."
+    return tr("At {place}, {point}.", place=where, point=worst) if worst else tr("At {place}.", place=where)
 
 
 def seam_sentence(document: Document) -> str:
@@ -313,11 +381,14 @@ def seam_sentence(document: Document) -> str:
     many = len(joints(document))
     shape = ""
     if len(all_paths) == 1:
-        shape = ", closed" if all_paths[0][1]["closed"] else ", open"
+        shape = tr(", closed") if all_paths[0][1]["closed"] else tr(", open")
     elif many == 1:
-        shape = f" in {len(all_paths)} paths"
-    what = "One seam" if many == 1 else f"{many} seams"
-    return f"{what} of {length:.1f} mm{shape}, looked at in {count} sections."
+        shape = tr(" in {count} paths", count=len(all_paths))
+    what = tr("One seam") if many == 1 else tr("{count} seams", count=many)
+    return tr(
+        "{what} of {length}{shape}, looked at in {count} sections.",
+        what=what, length=mm(length), shape=shape, count=count,
+    )  # fmt: skip
 
 
 def reason_text(document: Document, code: str) -> str:
@@ -329,11 +400,6 @@ def collapse_of(document: Document) -> float | None:
     """The planned collapse, mm; None where the document does not say."""
     value = (document.get("settings") or {}).get("collapse_mm")
     return float(value) if isinstance(value, int | float) else None
-
-
-def coordinate(value: float, decimals: int = 2) -> str:
-    """A coordinate in mm, never '-0.00'."""
-    return f"{round(value, decimals) + 0.0:.{decimals}f}"
 
 
 def half_angle(document: Document) -> float:
@@ -364,8 +430,7 @@ def cautions(document: Document) -> list[str]:
 
 def quantity_title(finding: Mapping[str, Any]) -> str:
     """Title of a finding's quantity."""
-    key = finding.get("quantity") or ""
-    return QUANTITIES[key].title if key in QUANTITIES else key.replace("_", " ")
+    return language.quantity_title(finding.get("quantity") or "")
 
 
 def value_text(finding: Mapping[str, Any]) -> str:
@@ -380,7 +445,7 @@ def margin_text(finding: Mapping[str, Any]) -> str:
     if not isinstance(margin, int | float):
         return ""
     text = number_text(abs(margin), finding.get("quantity") or "")
-    return f"{text} beyond the limit" if margin < 0 else f"{text} inside the limit"
+    return tr("{by} beyond the limit", by=text) if margin < 0 else tr("{by} inside the limit", by=text)
 
 
 def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
@@ -390,9 +455,10 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     if limit is None:
         return ""
     if column.startswith("trap_open"):
-        return "closed"
+        return tr("closed")
     if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
-        return f"{'at least' if value < limit else 'at most'} {short_text(limit, column)}"
+        text = short_text(limit, column)
+        return at_least(text) if value < limit else at_most(text)
     return limit_text(limit, column)
 
 
@@ -412,5 +478,5 @@ def target_text(finding: Mapping[str, Any]) -> str:
 
 def entry_text(entry: Mapping[str, Any]) -> str:
     """One number of a rule as it is set: 'reserve 0.2 mm'."""
-    unit = "" if entry["unit"] == "1" else f" {entry['unit']}"
-    return f"{entry['name']} {entry['value']:g}{unit}"
+    value, unit, decimals = in_voice(entry["value"], entry["unit"], 6)
+    return f"{entry['name']} {localised(f'{round(value, decimals):g}')}{'' if unit == '1' else f' {unit}'}"

@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.units import shown
+from seamcheck.catalogue.voice import in_voice, localised, tr, voice
+from seamcheck.report.language import quantity_title
 
 Document = Mapping[str, Any]
 Row = tuple[str, str, str]
 """Title, value with unit, origin."""
 
-ORIGINS = {"default": "default", "file": "settings file", "option": "command line"}
+
+def origin_word(origin: str) -> str:
+    """Where a number comes from, in the language of the report."""
+    words = {"default": tr("default"), "file": tr("settings file"), "option": tr("command line")}
+    return words.get(origin, origin)
 
 
 def input_rows(document: Document) -> list[Row]:
@@ -24,71 +30,79 @@ def input_rows(document: Document) -> list[Row]:
 def _origin(settings: Mapping[str, Any], *keys: str) -> str:
     origins = settings.get("from") or {}
     found = next((origins[key] for key in keys if key in origins), "default")
-    return ORIGINS.get(found, str(found))
+    return origin_word(str(found))
 
 
-_NUMBERS = (
-    ("collapse", "planned collapse", "collapse_mm"),
-    ("intended-stop", "intended stop", "intended_stop_mm"),
-    ("beam-margin", "margin of the beam beside the rib", "beam_margin_mm"),
-    ("lateral-play", "lateral play of the cover", "lateral_play_mm"),
-    ("station-spacing", "spacing of the stations", "station_spacing_mm"),
-)
+def _numbers_told() -> tuple[tuple[str, str, str], ...]:
+    return (
+        ("collapse", tr("planned collapse"), "collapse_mm"),
+        ("intended-stop", tr("intended stop"), "intended_stop_mm"),
+        ("beam-margin", tr("margin of the beam beside the rib"), "beam_margin_mm"),
+        ("lateral-play", tr("lateral play of the cover"), "lateral_play_mm"),
+        ("station-spacing", tr("spacing of the stations"), "station_spacing_mm"),
+    )
 
 
 def _numbers(settings: Mapping[str, Any]) -> Iterator[Row]:
-    for key, title, name in _NUMBERS:
+    for key, title, name in _numbers_told():
         value = settings.get(name)
         if isinstance(value, int | float) and (value or key in ("collapse", "beam-margin")):
             yield title, shown(value, "mm"), _origin(settings, key)
     if settings.get("file"):
-        yield "settings file", str(settings["file"]), ""
-    for key in ("cover", "base"):
+        yield tr("settings file"), str(settings["file"]), ""
+    for key, title in (("cover", tr("cover named")), ("base", tr("base named"))):
         if settings.get(key):
-            yield f"{key} named", str(settings[key]), _origin(settings, key)
+            yield title, str(settings[key]), _origin(settings, key)
     if settings.get("beam"):
-        yield "beam direction", ", ".join(f"{c:g}" for c in settings["beam"]), _origin(settings, "beam")
+        yield tr("beam direction"), _components(settings["beam"]), _origin(settings, "beam")
+
+
+def _components(vector: Sequence[float]) -> str:
+    return ("; " if voice().language != "en" else ", ").join(_plain(c) for c in vector)
+
+
+def _plain(value: float, unit: str = "") -> str:
+    """A number as it was given, converted where the report writes other units."""
+    value, unit, decimals = in_voice(value, unit, 6)
+    return f"{localised(f'{round(value, decimals):g}')}{f' {unit}' if unit else ''}"
 
 
 def _scanner(settings: Mapping[str, Any]) -> Iterator[Row]:
     scanner = settings.get("scanner")
     if not scanner:
-        yield "scanner", "none given: light taken as parallel to the beam direction", ""
+        yield tr("scanner"), tr("none given: light taken as parallel to the beam direction"), ""
         return
     origin = _origin(settings, "scanner")
     distance = scanner.get("distance")
-    where = "telecentric" if distance is None else f"{distance:g} mm from pivot to cover"
+    where = tr("telecentric") if distance is None else tr("{way} from pivot to cover", way=_plain(distance, "mm"))
     axis = scanner.get("axis")
-    yield "scanner", where, origin
-    yield (
-        "axis of the scanner",
-        "over the middle of the seam" if not axis else ", ".join(f"{c:g}" for c in axis),
-        origin,
-    )
-    yield "half-angle of the beam's cone", f"{scanner.get('half_angle') or 0:g}°", origin
-    sources = {"material": "of the cover's material", "assumption": "assumption"}
+    yield tr("scanner"), where, origin
+    yield tr("axis of the scanner"), tr("over the middle of the seam") if not axis else _components(axis), origin
+    yield tr("half-angle of the beam's cone"), f"{_plain(scanner.get('half_angle') or 0)}°", origin
+    sources = {"material": tr("of the cover's material"), "assumption": tr("assumption")}
     source = sources.get(scanner.get("index_from", ""), origin)
-    yield "refractive index of the cover", f"{scanner.get('index'):g}", source
+    yield tr("refractive index of the cover"), _plain(scanner.get("index") or 0), source
 
 
 def _clamp(settings: Mapping[str, Any]) -> Iterator[Row]:
     clamp = settings.get("clamp") or {}
-    known = [f"{name} {clamp[name]:g} mm" for name in ("height", "reach", "width") if clamp.get(name) is not None]
+    sides = (("height", tr("height")), ("reach", tr("reach")), ("width", tr("width")))
+    known = [f"{word} {_plain(clamp[name], 'mm')}" for name, word in sides if clamp.get(name) is not None]
     if known:
-        yield "clamp tool", ", ".join(known), _origin(settings, "clamp")
+        yield tr("clamp tool"), "; ".join(known), _origin(settings, "clamp")
     if clamp.get("pressure") is not None:
-        yield "clamp pressure", f"{clamp['pressure']:g} MPa", _origin(settings, "clamp")
+        yield tr("clamp pressure"), _plain(clamp["pressure"], "MPa"), _origin(settings, "clamp")
 
 
 def _tolerances(settings: Mapping[str, Any]) -> Iterator[Row]:
     tolerances = settings.get("tolerances") or {}
     if not tolerances:
-        yield "tolerances", "none given: judged at nominal dimensions", ""
+        yield tr("tolerances"), tr("none given: judged at nominal dimensions"), ""
     for key, value in tolerances.items():
-        title = QUANTITIES[key].title if key in QUANTITIES else key.replace("_", " ")
+        title = quantity_title(key)
         unit = QUANTITIES[key].unit if key in QUANTITIES else "mm"
         yield (
-            f"tolerance of {title}",
+            tr("tolerance of {quantity}", quantity=title),
             f"±{shown(value, unit)}" if isinstance(value, int | float) else str(value),
             _origin(settings, "tolerance"),
         )
@@ -103,23 +117,20 @@ def _material(document: Document) -> Iterator[Row]:
                 told.add(row)
                 yield row
     if not told:
-        yield "materials", "none named: transmission and pairing not evaluated", ""
+        yield tr("materials"), tr("none named: transmission and pairing not evaluated"), ""
 
 
 def _material_rows(given: Mapping[str, Any]) -> Iterator[Row]:
-    for role in ("cover", "base"):
+    for role, title in (("cover", tr("material of the cover")), ("base", tr("material of the base"))):
         if given.get(role):
-            yield (
-                f"material of the {role}",
-                str(given[role].get("name") or given[role].get("polymer") or ""),
-                "settings file",
-            )
+            yield title, str(given[role].get("name") or given[role].get("polymer") or ""), tr("settings file")
     for plaque in given.get("plaques") or ():
-        yield f"plaque of {plaque['thickness_mm']:g} mm", f"{plaque['percent']:g} % transmission", "settings file"
+        title = tr("plaque of {thickness}", thickness=_plain(plaque["thickness_mm"], "mm"))
+        yield title, tr("{percent} % transmission", percent=_plain(plaque["percent"])), tr("settings file")
     for key, known in (given.get("numbers") or {}).items():
         if known.get("standing") == "given":
-            unit = "" if known.get("unit") in ("1", None) else f" {known['unit']}"
-            yield key.replace(".", ", ").replace("_", " "), f"{known['value']:g}{unit}", "settings file"
+            unit = "" if known.get("unit") in ("1", None) else known["unit"]
+            yield key, _plain(known["value"], unit), tr("settings file")
 
 
 def in_one_line(document: Document) -> str:
@@ -128,13 +139,17 @@ def in_one_line(document: Document) -> str:
     scanner = settings.get("scanner")
     joints = document.get("joints") or ()
     named = [j["material"]["settings"] for j in joints if (j.get("material") or {}).get("settings")]
-    pair = [str((named[0].get(role) or {}).get("name") or "not named") for role in ("cover", "base")] if named else []
+    unnamed = tr("not named")
+    pair = [str((named[0].get(role) or {}).get("name") or unnamed) for role in ("cover", "base")] if named else []
+    collapse, origin = shown(settings.get("collapse_mm") or 0.0, "mm"), _origin(settings, "collapse")
     said = [
-        f"collapse {shown(settings.get('collapse_mm') or 0.0, 'mm')} ({_origin(settings, 'collapse')})",
-        "light parallel (no scanner given)" if not scanner else f"scanner {next(_scanner(settings))[1]}",
-        "dimensions with tolerances" if settings.get("tolerances") else "nominal dimensions",
-        f"{pair[0]} on {pair[1]}" if pair else "no materials named",
+        tr("collapse {collapse} ({origin})", collapse=collapse, origin=origin),
+        tr("light parallel (no scanner given)")
+        if not scanner
+        else tr("scanner {where}", where=next(_scanner(settings))[1]),
+        tr("dimensions with tolerances") if settings.get("tolerances") else tr("nominal dimensions"),
+        tr("{cover} on {base}", cover=pair[0], base=pair[1]) if pair else tr("no materials named"),
     ]
     if settings.get("file"):
-        said.append(f"settings from {settings['file']}")
+        said.append(tr("settings from {file}", file=settings["file"]))
     return "; ".join(said)

@@ -10,6 +10,8 @@ from pathlib import Path
 
 from markupsafe import Markup, escape
 
+from seamcheck.catalogue.voice import tr
+
 LETTERS: dict[str, str] = {
     "P": "station: the middle of the rib top, where heights begin",
     "u": "direction across the seam, outward",
@@ -74,20 +76,20 @@ def joint_drawing(with_style: bool = True) -> Markup:
         f'<circle class="line" cx="{_X}" cy="{_Y}" r="3"/>',
         _letter("g", -0.4, 0.12),
         _axes(),
-        _name("cover, lets the light pass", -3.45, _T - 0.35),
-        _name("base", -1.9, -_H - 0.6),
-        _name("weld rib", -0.45, -1.0),
-        _name("light", -half + 0.1, _T + 0.72),
-        _name("dashed: after the collapse", -3.45, _T - 0.78),
+        _name(tr("cover, lets the light pass"), -3.45, _T - 0.35),
+        _name(tr("base"), -1.9, -_H - 0.6),
+        _name(tr("weld rib"), -0.45, -1.0),
+        _name(tr("light"), -half + 0.1, _T + 0.72),
+        _name(tr("dashed: after the collapse"), -3.45, _T - 0.78),
     ]
     legend = "".join(
-        f'<text x="690" y="{60 + 27 * k}">{letter}<tspan class="name" dx="12">{escape(text)}</tspan></text>'
+        f'<text x="690" y="{60 + 27 * k}">{letter}<tspan class="name" dx="12">{escape(tr(text))}</tspan></text>'
         for k, (letter, text) in enumerate(LETTERS.items())
     )
     style = f"<style>{_STYLE}</style>" if with_style else ""
     return Markup(
         f'<svg class="joint" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1180 400" role="img" '
-        f'aria-label="The joint in section, with the letters that definitions use">'
+        f'aria-label="{escape(tr("The joint in section, with the letters that definitions use"))}">'
         f"{style}{''.join(parts)}{legend}</svg>"
     )
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.voice import tr
 
 _SHOWN = 4
 """So many keys of a kind are named; the others are counted."""
@@ -20,23 +21,26 @@ def loosened(document: Mapping[str, Any]) -> str:
     said = list(_said(document, settings.get("from") or {}))
     if not said:
         return ""
-    words = said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
-    return f"The settings file {settings['file']} {words}."
+    words = said[0] if len(said) == 1 else tr("{first} and {last}", first=", ".join(said[:-1]), last=said[-1])
+    return tr("The settings file {file} {what}.", file=settings["file"], what=words)
 
 
 def _said(document: Mapping[str, Any], origins: Mapping[str, str]) -> Iterator[str]:
     limits = [entry for entry in document["limits"] if entry.get("from") == "file" and _is_looser(entry)]
     if limits:
         keys = ["{rule}.{name}".format(**entry) for entry in limits]
-        yield f"loosens {_named(keys, 'limit')}"
+        one, many = tr("loosens 1 limit ({named})"), tr("loosens {count} limits ({named})")
+        yield _told(keys, one, many)
     off, weaker = _severities(document, origins)
     if off:
-        yield f"switches {_named(off, 'rule')} off"
+        yield _told(off, tr("switches 1 rule ({named}) off"), tr("switches {count} rules ({named}) off"))
     if weaker:
-        yield f"makes {_named(weaker, 'rule')} less severe"
+        one, many = tr("makes 1 rule ({named}) less severe"), tr("makes {count} rules ({named}) less severe")
+        yield _told(weaker, one, many)
     waivers = [waiver for waiver in document.get("waivers") or () if waiver.get("origin")]
     if waivers:
-        yield f"waives {_named([waiver['rule'] for waiver in waivers], 'place')}"
+        keys = [waiver["rule"] for waiver in waivers]
+        yield _told(keys, tr("waives 1 place ({named})"), tr("waives {count} places ({named})"))
 
 
 def _is_looser(entry: Mapping[str, Any]) -> bool:
@@ -68,6 +72,7 @@ def _severities(document: Mapping[str, Any], origins: Mapping[str, str]) -> tupl
     return off, weaker
 
 
-def _named(keys: Sequence[str], noun: str) -> str:
-    names = ", ".join(keys[:_SHOWN]) + (" ..." if len(keys) > _SHOWN else "")
-    return f"{len(keys)} {noun if len(keys) == 1 else noun + 's'} ({names})"
+def _told(keys: Sequence[str], one: str, many: str) -> str:
+    """One of two templates, for one key or several, with their count and the first of them."""
+    named = ", ".join(keys[:_SHOWN]) + (" ..." if len(keys) > _SHOWN else "")
+    return (one if len(keys) == 1 else many).format(count=len(keys), named=named)

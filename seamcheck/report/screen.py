@@ -13,14 +13,14 @@ from typing import Any
 from rich.console import RenderableType
 from rich.text import Text
 
-from seamcheck.catalogue.cautions import CAUTION_LINE
-from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.cautions import ADDRESSEES, CAUTION_LINE
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE
 from seamcheck.catalogue.rules import RULES
-from seamcheck.report import facts
+from seamcheck.catalogue.voice import decimal_sign, localised, tr, voice
+from seamcheck.report import facts, language
 from seamcheck.report.inputs import in_one_line
 from seamcheck.report.loosened import loosened
-from seamcheck.report.text import STYLES, VERDICTS, clean, headline, idle_waivers
+from seamcheck.report.text import STYLES, VERDICTS, clean, drawn_word, headline, idle_waivers
 
 Document = Mapping[str, Any]
 
@@ -72,7 +72,8 @@ def screen(document: Document, width: int) -> Iterator[RenderableType]:
 
 
 def _head(document: Document) -> Iterator[Line]:
-    word, tone = VERDICTS[document["verdict"]]
+    tone = VERDICTS[document["verdict"]][1]
+    word = facts.verdict_word(document["verdict"]).upper().replace("-", " ")
     yield Line(f"{word}  {headline(document)}", lead=len(word), tone=tone)
     if milder := clean(loosened(document)):
         yield Line(milder, style="bold yellow")
@@ -82,11 +83,11 @@ def _head(document: Document) -> Iterator[Line]:
         if file["file"]:
             hash_ = f", SHA-256 {file['sha256'][:12]}" if file["sha256"] else ""
             unit = f", {clean(file['length_unit'])}" if file["length_unit"] else ""
-            yield Line(f"Model     {clean(file['file'])}{unit}{hash_}", hanging=10)
+            yield Line(f"{_head_word(tr('Model'))}{clean(file['file'])}{unit}{hash_}", hanging=10)
     for note in facts.texts(model["notes"])[:2]:
-        yield Line(f"Note      {clean(note)}", style="yellow", hanging=10)
+        yield Line(f"{_head_word(tr('Note'))}{clean(note)}", style="yellow", hanging=10)
     if len(model["notes"]) > 2:
-        yield Line(f"and {len(model['notes']) - 2} more notes", style="yellow", indent=10)
+        yield Line(tr("and {count} more notes", count=len(model["notes"]) - 2), style="yellow", indent=10)
 
 
 def _accepted(document: Document) -> Iterator[Line]:
@@ -95,17 +96,17 @@ def _accepted(document: Document) -> Iterator[Line]:
     for finding in document["findings"]:
         if finding["waived"]:
             origin = f" ({clean(finding['waived']['origin'])})" if finding["waived"]["origin"] else ""
-            told = f"{finding['rule']}. Waived: {clean(finding['waived']['reason'])}{origin}"
+            told = f"{finding['rule']}. {tr('Waived:')} {clean(finding['waived']['reason'])}{origin}"
             said[told] = said.get(told, 0) + 1
     idle = list(idle_waivers(document))
     for told, count in list(said.items())[:2]:
-        yield Line(f"Accepted  {count} x {told}", style="magenta", hanging=10)
+        yield Line(f"{_head_word(tr('Accepted'))}{count} x {told}", style="magenta", hanging=10)
     if len(said) > 2:
-        yield Line(f"and {len(said) - 2} more kinds of waived findings", style="magenta", indent=10)
+        yield Line(tr("and {count} more kinds of waived findings", count=len(said) - 2), style="magenta", indent=10)
     for line in idle[:2]:
         yield Line(clean(line), style="yellow")
     if len(idle) > 2:
-        yield Line(f"and {len(idle) - 2} more waivers without effect", style="yellow", indent=2)
+        yield Line(tr("and {count} more waivers without effect", count=len(idle) - 2), style="yellow", indent=2)
 
 
 def _taken(document: Document) -> Iterator[Line]:
@@ -113,27 +114,37 @@ def _taken(document: Document) -> Iterator[Line]:
     joints = document["joints"]
     names = facts.part_names(document)
     for joint in joints[:2]:
-        which = f"Seam {joint['id']}  " if len(joints) > 1 else "Seam      "
+        which = _head_word(f"{tr('Seam')} {joint['id']}" if len(joints) > 1 else tr("Seam"))
         cover, base = (" + ".join(clean(names[i]) for i in joint[role]) for role in ("cover", "base"))
-        x, y, z = (f"{round(c, 3) + 0.0:g}" for c in joint["beam"])
-        kind = str(joint.get("kind") or "seam").replace("-", " ")
-        kind += "" if joint["rib_on"] == "none" else f" on the {joint['rib_on']}"
+        x, y, z = (localised(f"{round(c, 3) + 0.0:g}") for c in joint["beam"])
+        between = "," if decimal_sign() == "." else ";"
+        light = f"({x}{between}{y}{between}{z})"
+        roles = {"cover": repr(cover), "base": repr(base), "light": light}
+        yield Line(f"{which}{tr('cover {cover}, base {base}, light along {light}', **roles)}", hanging=10)
         sure = joint.get("confidence")
-        doubt = f" (confidence {sure:.2f})" if isinstance(sure, int | float) else ""
-        yield Line(f"{which}cover {cover!r}, base {base!r}, light along ({x},{y},{z})", hanging=10)
+        doubt = f" ({tr('confidence')} {localised(f'{sure:.2f}')})" if isinstance(sure, int | float) else ""
         lengths = " + ".join(
-            f"{c['length_mm']:.1f} mm {'closed' if c['closed'] else 'open'}" for c in joint["contours"][:4]
+            f"{facts.mm(c['length_mm'])} {tr('closed') if c['closed'] else tr('open')}" for c in joint["contours"][:4]
         )
-        more = f" and {len(joint['contours']) - 4} more paths" if len(joint["contours"]) > 4 else ""
-        state = _STATE.get(joint["modelled_state"], joint["modelled_state"])
-        yield Line(f"{kind}{doubt}, {lengths}{more}, drawn {state}", indent=10, hanging=0)
+        paths = len(joint["contours"]) - 4
+        more = tr(" and {count} more paths", count=paths) if paths > 0 else ""
+        yield Line(f"{_kind(joint)}{doubt}, {lengths}{more}, {drawn_word(joint)}", indent=10, hanging=0)
     if len(joints) > 2:
-        yield Line(f"and {len(joints) - 2} more seams", indent=10)
+        yield Line(tr("and {count} more seams", count=len(joints) - 2), indent=10)
     if joints:
-        yield Line(f"Given     {clean(in_one_line(document))}", hanging=10)
+        yield Line(f"{_head_word(tr('Given'))}{clean(in_one_line(document))}", hanging=10)
 
 
-_STATE = {"touching": "touching", "gap": "with a gap", "overlap": "overlapping", "mixed": "partly touching"}
+def _kind(joint: Mapping[str, Any]) -> str:
+    """Kind of the joint, and which part carries the rib."""
+    kind = language.kind_title(str(joint.get("kind") or "seam"))
+    on = {"base": tr(" on the base"), "cover": tr(" on the cover")}
+    return kind + on.get(joint["rib_on"], "")
+
+
+def _head_word(word: str) -> str:
+    """The word at the beginning of a line, ten columns wide."""
+    return f"{word:<10}" if len(word) < 10 else f"{word} "
 
 
 def _findings(document: Document, width: int, room: int) -> list[Line]:
@@ -162,27 +173,28 @@ def _findings(document: Document, width: int, room: int) -> list[Line]:
             break
     if shown_ < len(live):
         rest = [n.finding["severity"] for n in live[shown_:]]
-        counts = ", ".join(f"{rest.count(s)} {s}" for s in STYLES if s in rest)
-        lines.append(Line(f"... and {len(rest)} more findings ({counts}); --verbose lists all.", hanging=4))
+        counts = ", ".join(f"{rest.count(s)} {facts.severity_word(s)}" for s in STYLES if s in rest)
+        told = tr("... and {count} more findings ({counts}); --verbose lists all.", count=len(rest), counts=counts)
+        lines.append(Line(told, hanging=4))
     return lines
 
 
 def _in_full(document: Document, numbered: facts.Numbered, with_harm: bool = False) -> list[Line]:
     finding = numbered.finding
-    lead = f"{numbered.number}  {finding['severity'].upper()}"
-    also = f" Same cause: {', '.join(finding['also'])}." if finding["also"] else ""
+    lead = f"{numbered.number}  {facts.severity_word(finding['severity']).upper()}"
+    also = f" {tr('Same cause:')} {', '.join(finding['also'])}." if finding["also"] else ""
     return [
         Line(f"{lead}  {finding['rule']}: {clean(finding['message'])}", hanging=3, lead=len(lead),
              tone=_TONE[finding["severity"]]),
         Line(f"{_where(document, finding)}.{also}", indent=3, hanging=0, style="dim"),
-        *([Line(f"Harm: {clean(finding['harm'])}", indent=3, hanging=0, style="dim")] if with_harm else []),
-        Line(f"Change: {clean(finding['remedy'])}", indent=3, hanging=0),
+        *([Line(f"{tr('Harm:')} {clean(finding['harm'])}", indent=3, hanging=0, style="dim")] if with_harm else []),
+        Line(f"{tr('Change:')} {clean(finding['remedy'])}", indent=3, hanging=0),
     ]  # fmt: skip
 
 
 def _in_short(document: Document, numbered: facts.Numbered) -> list[Line]:
     finding = numbered.finding
-    lead = f"{numbered.number}  {finding['severity'].upper()}"
+    lead = f"{numbered.number}  {facts.severity_word(finding['severity']).upper()}"
     limit = facts.limit_words(document, finding)
     value = "" if finding["value"] is None else f": {facts.value_text(finding)}"
     text = f"{lead}  {finding['rule']}{value}{f' ({limit})' if limit else ''}, {_where(document, finding, False)}"
@@ -194,11 +206,10 @@ def _where(document: Document, finding: Mapping[str, Any], with_point: bool = Tr
     on = f"{finding['joint']}, " if several and finding["joint"] else ""
     place = facts.place_text(document, finding)
     paths = sum(len(j["contours"]) for j in document["joints"])
-    path = f" on {finding['contour']}" if paths > 1 and finding["contour"] else ""
+    path = tr(" on {path}", path=finding["contour"]) if paths > 1 and finding["contour"] else ""
     point = ""
     if with_point and finding["at"] and finding["from_s"] is not None:
-        x, y, z = (facts.coordinate(c) for c in finding["at"])
-        point = f", worst at ({x}, {y}, {z})"
+        point = tr(", worst at {place}", place=facts.point(finding["at"]))
     text = f"{on}{place}{path}{point}"
     return text if not with_point or text.startswith(("s =", "x ")) else text[:1].upper() + text[1:]
 
@@ -208,17 +219,19 @@ def _tail(document: Document) -> list[Line]:
     missing = _missing(document)
     if missing:
         told = "; ".join(missing[:2])
-        more = f"; {len(missing) - 2} more" if len(missing) > 2 else ""
-        lines.append(Line(f"Not measured: {told}{more}.", style="dim"))
+        more = tr("; {count} more", count=len(missing) - 2) if len(missing) > 2 else ""
+        lines.append(Line(tr("Not measured: {what}.", what=f"{told}{more}"), style="dim"))
     if document["joints"]:
-        asks = [line for line in facts.texts(document["not_checked"]) if line.startswith("To ask")]
-        rest = [m for m in document["not_checked"] if not m["key"].endswith(".answered")]
-        heads = [_subject(line) for line in facts.texts(rest) if line not in asks]
+        asks = [m for m in document["not_checked"] if ADDRESSEES.get(m["key"]) in ("moulder", "supplier")]
+        rest = [m for m in document["not_checked"] if not m["key"].endswith(".answered") and m not in asks]
+        heads = [_subject(line) for line in facts.texts(rest)]
         named = [head for head in heads if head][:4]
-        more = f" and {len(heads) - len(named)} more" if len(heads) > len(named) else ""
-        lines.append(Line(f"Not checked: {', '.join(named)}{more}; {len(asks)} questions to ask.", style="dim"))
-        lines.append(Line("Tables, limits, questions: --verbose. Sections and pictures: --html FILE.", style="dim"))
-    lines.append(Line(CAUTION_LINE, style="dim"))
+        more = tr(" and {count} more", count=len(heads) - len(named)) if len(heads) > len(named) else ""
+        told = tr("Not checked: {what}; {count} questions to ask.", what=f"{', '.join(named)}{more}", count=len(asks))
+        lines.append(Line(told, style="dim"))
+        told = tr("Tables, limits, questions: --verbose. Sections and pictures: --html FILE.")
+        lines.append(Line(told, style="dim"))
+    lines.append(Line(tr(CAUTION_LINE), style="dim"))
     return lines
 
 
@@ -242,10 +255,10 @@ def _missing(document: Document) -> list[str]:
                 *judged[run["column"]],
             }:
                 continue
-            title = QUANTITIES[run["column"]].title if run["column"] in QUANTITIES else run["column"]
+            title = language.quantity_title(run["column"])
             key = f"{joint['id']} {title}" if len(document["joints"]) > 1 else title
             total[key] = total.get(key, 0.0) + min(run["to_s"] - run["from_s"] + step, contour["length_mm"])
-    return [f"{title} ({length:.1f} mm)" for title, length in sorted(total.items(), key=lambda item: -item[1])]
+    return [f"{title} ({facts.mm(length)})" for title, length in sorted(total.items(), key=lambda item: -item[1])]
 
 
 _NOTHING_THERE = ("straight", "free", "depends")
@@ -256,4 +269,6 @@ def _subject(line: str) -> str:
     """The subject of a sentence about what was not checked, where it is short: 'Beam angle, refraction ...'."""
     subject = clean(line).replace(":", ",").replace(";", ",").replace(".", ",").partition(",")[0]
     words = subject.split()
-    return "" if len(words) > 5 or words[0] in ("Whether", "Which") else subject[:1].lower() + subject[1:]
+    if len(words) > 5 or words[0] in ("Whether", "Which", "Ob", "Welchen"):
+        return ""
+    return subject[:1].lower() + subject[1:] if voice().language == "en" else subject

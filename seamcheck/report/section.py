@@ -14,6 +14,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.voice import tr
 from seamcheck.document.view import BASE, COVER, SectionSet
 from seamcheck.report import facts
 from seamcheck.report.facts import Document, Numbered
@@ -231,7 +232,7 @@ def _light(
     caster = next((row for row in rows if row["part"]), None)
     name = ""
     if caster is not None:
-        far = "" if caster["v"] is None else f", {caster['v']:.1f} mm above"
+        far = "" if caster["v"] is None else tr(", {height} above", height=facts.mm(caster["v"]))
         name = f"{facts.part_names(document).get(caster['part'], caster['part'])}{far}"
     return column(-foot, foot, ceiling), shade, name
 
@@ -271,28 +272,33 @@ def _dimension(
     margin, thick, gap = facts.beam_margin(document), values["cover_thickness"], values["gap"]
     low = gap or 0.0 if up > 0 else 0.0
     if half and not ribless:
-        add("rib_width", "rib width", (-half, -slope * half), (half, slope * half))
+        add("rib_width", tr("rib width"), (-half, -slope * half), (half, slope * half))
     if thick is not None:
-        add("cover_thickness", "cover", (half, low + slope * half), (half, low + thick + slope * half))
+        add("cover_thickness", tr("cover"), (half, low + slope * half), (half, low + thick + slope * half))
     if gap is not None and abs(gap) > 1e-3:
-        add("gap", "gap", (0.0, 0.0), (0.0, up * gap))
+        add("gap", tr("gap"), (0.0, 0.0), (0.0, up * gap))
     side, land = land_side(contour), values["clamp_land"]
     if side and land is not None and thick is not None and half:
         enters = values["light_enters_outer" if side > 0 else "light_enters_inner"]
         a = (side * half if enters is None else enters) + side * margin
         b = a + side * land
-        add("clamp_land", "land", (a, low + thick + slope * a), (b, low + thick + slope * b))
+        add("clamp_land", tr("land"), (a, low + thick + slope * a), (b, low + thick + slope * b))
     if not ribless:
         for sign, name in ((-1, "inner"), (1, "outer")):
             tall = values[f"rib_height_{name}"]
             if tall is not None and tall < 6.0:
                 u = sign * half
-                add(f"rib_height_{name}", "rib height", (u, slope * u), (u, slope * u - up * tall))
+                add(f"rib_height_{name}", tr("rib height"), (u, slope * u), (u, slope * u - up * tall))
             if values[f"lip_gap_{name}"] is not None and name in shapes.traps:
                 u0, v0, u1, v1 = shapes.traps[name].bounds
                 u = u0 if sign < 0 else u1
                 edge = v1 if up > 0 else v0
-                add(f"lip_gap_{name}", "lip gap", (u, edge), (u, edge - up * float(values[f"lip_gap_{name}"] or 0.0)))
+                add(
+                    f"lip_gap_{name}",
+                    tr("lip gap"),
+                    (u, edge),
+                    (u, edge - up * float(values[f"lip_gap_{name}"] or 0.0)),
+                )
     for numbered in shapes.findings:
         if numbered.number not in shown:
             shapes.pins.append(Pin(numbered.number, _anchor(numbered, shapes, values, half, up), tone_of(numbered)))

@@ -9,6 +9,7 @@ import shapely
 from markupsafe import Markup, escape
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.voice import tr
 from seamcheck.document.view import BASE, COVER
 from seamcheck.report.section import Dimension, SectionShapes
 
@@ -55,8 +56,8 @@ def section_svg(shapes: SectionShapes) -> Markup:
     if shapes.caster:
         drawn.append(f'<text class="caster" x="{_SIDE:.0f}" y="14">{escape(shapes.caster)}</text>')
     return Markup(
-        f'<svg class="section-drawing" viewBox="0 0 {width:.0f} {height:.0f}" role="img" aria-label="Section across '
-        f'the seam">{"".join(drawn)}</svg>'
+        f'<svg class="section-drawing" viewBox="0 0 {width:.0f} {height:.0f}" role="img" '
+        f'aria-label="{tr("Section across the seam")}">{"".join(drawn)}</svg>'
     )
 
 

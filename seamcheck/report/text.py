@@ -17,7 +17,8 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
-from seamcheck.report import facts
+from seamcheck.catalogue.voice import decimal_sign, in_voice, localised, tr, unit_in_voice
+from seamcheck.report import facts, language
 from seamcheck.report.facts import texts
 from seamcheck.report.inputs import input_rows
 from seamcheck.report.loosened import loosened
@@ -47,16 +48,21 @@ def whole(document: Document) -> Iterator[RenderableType]:
     if document["joints"]:
         yield from _lists(document)
     yield Text()
-    yield Text(SHORT_CAUTION, style="dim")
+    yield Text(tr(SHORT_CAUTION), style="dim")
 
 
 def one_line(document: Document) -> Iterator[RenderableType]:
     """The verdict with the file's name."""
-    word, style = VERDICTS[document["verdict"]]
+    word, style = verdict(document)
     line = Text.assemble((word, style), "  ", clean(document["model"]["file"]), "  ", headline(document))
     line.no_wrap = True
     line.overflow = "ignore"
     yield line
+
+
+def verdict(document: Document) -> tuple[str, str]:
+    """The verdict as it is shown, and its style."""
+    return facts.verdict_word(document["verdict"]).upper().replace("-", " "), VERDICTS[document["verdict"]][1]
 
 
 def headline(document: Document) -> str:
@@ -73,64 +79,62 @@ def headline(document: Document) -> str:
     must, look = counts["must-fix"], counts["attention"]
     said = []
     if must:
-        said.append(f"{must} {'place breaks' if must == 1 else 'places break'} a must-fix limit")
+        one, many = tr("1 place breaks a must-fix limit"), tr("{count} places break a must-fix limit", count=must)
+        said.append(one if must == 1 else many)
     if look:
-        said.append(f"{look} {'place asks' if look == 1 else 'places ask'} for attention")
+        one, many = tr("1 place asks for attention"), tr("{count} places ask for attention", count=look)
+        said.append(one if look == 1 else many)
     if not said:
-        said.append("no limit is broken")
+        said.append(tr("no limit is broken"))
     if waived:
-        said.append(f"{waived} waived")
+        said.append(tr("{count} waived", count=waived))
     text = ", ".join(said)
     milder = clean(loosened(document))
     return text[0].upper() + text[1:] + "." + (f" {milder}" if milder else "")
 
 
 def _head(document: Document) -> Iterator[RenderableType]:
-    word, style = VERDICTS[document["verdict"]]
+    word, style = verdict(document)
     yield Text.assemble((word, style), "  ", headline(document))
     model = document["model"]
     for file in model["files"]:
-        facts = [clean(file["step_schema"]), clean(file["length_unit"])]
+        known = [clean(file["step_schema"]), clean(file["length_unit"])]
         if file["sha256"]:
-            facts.append(f"SHA-256 {file['sha256'][:12]}")
-        yield Text(f"Model: {clean(file['file'])} ({', '.join(f for f in facts if f)})")
+            known.append(f"SHA-256 {file['sha256'][:12]}")
+        yield Text(f"{tr('Model:')} {clean(file['file'])} ({', '.join(f for f in known if f)})")
     table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    for head in ("input", "value", "from"):
+    for head in (tr("input"), tr("value"), tr("from")):
         table.add_column(head, overflow="fold")
     for title, value, origin in input_rows(document):
         table.add_row(clean(title), clean(value), origin)
     yield Padding(table, (1, 0))
     for note in texts(model["notes"]):
-        yield Text(f"Note: {clean(note)}", style="yellow")
+        yield Text(f"{tr('Note:')} {clean(note)}", style="yellow")
     names = _names(document)
     for part in model["parts"]:
         for note in texts(part["notes"]):
-            yield Text(f"Note on {names[part['id']]}: {clean(note)}", style="yellow")
+            yield Text(f"{tr('Note on {part}:', part=names[part['id']])} {clean(note)}", style="yellow")
 
 
 def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableType]:
     names = _names(document)
     cover, base = (" + ".join(names[i] for i in joint[role]) for role in ("cover", "base"))
-    rib = {"base": "rib on the base", "cover": "rib on the cover", "none": "no rib"}[joint["rib_on"]]
-    drawn = {
-        "touching": "drawn touching",
-        "gap": "drawn with a gap",
-        "overlap": "drawn overlapping",
-        "mixed": "drawn partly touching",
-    }[joint["modelled_state"]]
+    rib = {"base": tr("rib on the base"), "cover": tr("rib on the cover"), "none": tr("no rib")}[joint["rib_on"]]
     x, y, z = joint["beam"]
     yield Text()
-    yield Text.assemble((f"Seam {joint['id']}", "bold"), f": cover {cover}, base {base}, {rib}, {drawn}")
-    yield Text(f"Light along {_direction((x, y, z))}, from cover into base")
+    told = tr(": cover {cover}, base {base}, {rib}, {drawn}", cover=cover, base=base, rib=rib, drawn=drawn_word(joint))
+    yield Text.assemble((tr("Seam {joint}", joint=joint["id"]), "bold"), told)
+    yield Text(tr("Light along {direction}, from cover into base", direction=_direction((x, y, z))))
     for why in texts(joint["why"]):
         yield Padding(Text(f"- {clean(why)}", style="dim"), (0, 0, 0, 2))
     for contour in joint["contours"]:
-        shape = "closed" if contour["closed"] else "from " + " to ".join(_end(e) for e in contour["ends"])
-        yield Text(
-            f"Contour {contour['id']}: {contour['length_mm']:.1f} mm, {shape}, {len(contour['stations']['s'])} stations"
-        )
+        ends = dict(zip(("start", "end"), (_end(e) for e in contour["ends"]), strict=False))
+        shape = tr("closed") if contour["closed"] else tr("from {start} to {end}", **{"start": "-", "end": "-", **ends})
+        count = len(contour["stations"]["s"])
+        path = {"path": contour["id"], "length": facts.mm(contour["length_mm"]), "shape": shape, "count": count}
+        yield Text(tr("Contour {path}: {length}, {shape}, {count} stations", **path))
     for name, place in joint["junctions"].items():
-        yield Text(f"Junction {name} at {_place(place)}")
+        yield Text(tr("Junction {name} at {place}", name=name, place=_place(place)))
     yield _table(joint, document)
     yield from _whole(joint, document)
     if "material" in joint:
@@ -141,9 +145,19 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
             yield Padding(Text(clean(line.lstrip())), (0, 0, 0, indent))
 
 
+def drawn_word(joint: Mapping[str, Any]) -> str:
+    """How cover and base are drawn to each other."""
+    words = {
+        "touching": tr("drawn touching"), "gap": tr("drawn with a gap"), "overlap": tr("drawn overlapping"),
+        "mixed": tr("drawn partly touching"),
+    }  # fmt: skip
+    return words.get(joint["modelled_state"], str(joint["modelled_state"]))
+
+
 def _direction(vector: Sequence[float]) -> str:
     """A unit vector to four digits: '(0, 0, -1)'."""
-    return f"({', '.join(f'{round(c, 4) + 0.0:g}' for c in vector)})"
+    between = ", " if decimal_sign() == "." else "; "
+    return f"({between.join(localised(f'{round(c, 4) + 0.0:g}') for c in vector)})"
 
 
 def _whole(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableType]:
@@ -152,40 +166,48 @@ def _whole(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     if not rows:
         return
     table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    for head in ("whole interface", "value", "place", "remark"):
-        table.add_column(head, justify="right" if head == "value" else "left", overflow="fold")
+    for k, head in enumerate((tr("whole interface"), tr("value"), tr("place"), tr("remark"))):
+        table.add_column(head, justify="right" if k == 1 else "left", overflow="fold")
     for row in rows:
         table.add_row(*(clean(cell) for cell in row))
     yield table
 
 
 def _end(end: str) -> str:
-    return "an open end" if end == "open" else f"junction {end.partition(':')[2]}"
+    return tr("an open end") if end == "open" else tr("junction {name}", name=end.partition(":")[2])
 
 
 def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
     """Least, median and largest of every judged quantity against its limit."""
     table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    table.add_column("quantity")
-    for heading in ("least", "p05", "median", "p95", "most", "outside"):
+    table.add_column(tr("quantity"))
+    for heading in (tr("least"), "p05", tr("median"), "p95", tr("most"), tr("outside")):
         table.add_column(heading, justify="right", no_wrap=True)
-    table.add_column("limit")
-    table.add_column("state", no_wrap=True)
+    table.add_column(tr("limit"))
+    table.add_column(tr("state"), no_wrap=True)
     for column, limits in _judged_columns(joint).items():
         q = QUANTITIES[column]
-        title = q.title if q.unit == "1" else f"{q.title}, {q.unit}"
+        title = language.quantity_title(column)
+        title = title if q.unit == "1" else f"{title}, {unit_in_voice(q.unit)}"
         summary = joint["summary"].get(column)
         numbers = ["-"] * 6
         if summary is not None:
             keys = ("min", "p05", "median", "p95", "max")
-            numbers = ["-" if summary.get(k) is None else shown(summary[k], "", q.decimals) for k in keys]
+            numbers = ["-" if summary.get(k) is None else _bare(summary[k], column) for k in keys]
             share = summary.get("outside")
             numbers.append("-" if share is None else f"{100 * share:.0f} %")
         if column.startswith("trap_open"):
-            numbers = [{"0": "closed", "1": "open"}.get(text, text) for text in numbers]
+            numbers = [{"0": tr("closed"), "1": tr("open")}.get(text, text) for text in numbers]
         state, style = _state(joint, document, column, summary is not None)
         table.add_row(title, *numbers, "; ".join(limits), Text(state, style=style))
     return Padding(table, (1, 0))
+
+
+def _bare(value: float, column: str) -> str:
+    """A value of a column in the unit of the report, without that unit."""
+    q = QUANTITIES[column]
+    value, _, decimals = in_voice(value, q.unit, q.decimals)
+    return shown(value, "", decimals)
 
 
 def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
@@ -201,10 +223,10 @@ def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
     for (column, rule, _), sides in sorted(spans.items(), key=lambda item: order.index(item[0][0])):
         words = _limit_words(column, [s[0] for s in sides], [s[1] for s in sides])
         if (column, rule) in seen:  # the bound from which on the rule asks for attention
-            words = f"better {words}"
+            words = tr("better {limit}", limit=words)
         seen.add((column, rule))
         if rule in RULES and RULES[rule].fails.startswith("evenness"):
-            words = f"even: {words}"
+            words = tr("even: {limit}", limit=words)
         told = result.setdefault(column, [])
         if words not in told:
             told.append(words)
@@ -212,21 +234,20 @@ def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
 
 
 def _limit_words(column: str, lows: Sequence[Any], highs: Sequence[Any]) -> str:
-    q = QUANTITIES[column]
-    low, high = _range(lows, q.decimals), _range(highs, q.decimals)
+    low, high = _range(lows, column), _range(highs, column)
     if column.startswith("trap_open"):
-        return "closed"
+        return tr("closed")
     if low and high:
-        return f"{low} to {high}"
-    return f"at least {low}" if low else f"at most {high}" if high else ""
+        return facts.span(low, high)
+    return facts.at_least(low) if low else facts.at_most(high) if high else ""
 
 
-def _range(bounds: Sequence[Any], decimals: int) -> str:
+def _range(bounds: Sequence[Any], column: str) -> str:
     """'0.60', or '3.00 ... 3.60' where the bound changes along the seam."""
     flat = [v for b in bounds for v in (b if isinstance(b, list) else [b]) if v is not None]
     if not flat:
         return ""
-    least, most = shown(min(flat), "", decimals), shown(max(flat), "", decimals)
+    least, most = _bare(min(flat), column), _bare(max(flat), column)
     return least if least == most else f"{least} ... {most}"
 
 
@@ -235,15 +256,15 @@ def _state(joint: Mapping[str, Any], document: Document, column: str, is_measure
     open_ones = [f["severity"] for f in found if not f["waived"]]
     for severity in STYLES:
         if severity in open_ones:
-            return severity, STYLES[severity]
+            return facts.severity_word(severity), STYLES[severity]
     if found:
-        return "waived", "dim"
+        return tr("waived"), "dim"
     rules = {b["rule"] for contour in joint["contours"] for b in contour["bounds"] if b["column"] == column}
     for numbered in facts.numbered_findings(document):  # a consequence is told with its cause
         same_joint = numbered.finding["joint"] == joint["id"] and not numbered.is_waived
         if same_joint and rules.intersection(numbered.finding["also"]):
-            return f"see finding {numbered.number}", STYLES[numbered.finding["severity"]]
-    return ("within", "green") if is_measured else ("not measured", "dim")
+            return tr("see finding {number}", number=numbered.number), STYLES[numbered.finding["severity"]]
+    return (tr("within"), "green") if is_measured else (tr("not measured"), "dim")
 
 
 def _findings(document: Document) -> Iterator[RenderableType]:
@@ -252,7 +273,7 @@ def _findings(document: Document) -> Iterator[RenderableType]:
     live = [n.finding for n in numbered if not n.is_waived]
     if live:
         yield Text()
-        yield Text(f"Findings ({len(live)})", style="bold")
+        yield Text(tr("Findings ({count})", count=len(live)), style="bold")
     said: set[str] = set()  # harm that was told already
     for number, finding in enumerate(live, 1):
         if number <= IN_FULL:
@@ -266,28 +287,29 @@ def _findings(document: Document) -> Iterator[RenderableType]:
             yield _numbered(number, line)
     if waived:
         yield Text()
-        yield Text(f"Waived ({len(waived)})", style="bold")
+        yield Text(tr("Waived ({count})", count=len(waived)), style="bold")
     for finding in waived:
         waiver = finding["waived"]
-        until = f", until {waiver['until']}" if waiver["until"] else ""
+        until = tr(", until {day}", day=waiver["until"]) if waiver["until"] else ""
         origin = f" ({clean(waiver['origin'])})" if waiver["origin"] else ""
         yield Text(f"  {_mark(finding)} {_where(finding, document)}: {finding['message']}")
-        yield Padding(Text(f"Waived{until}: {clean(waiver['reason'])}{origin}", style="dim"), (0, 0, 0, 4))
+        yield Padding(Text(f"{tr('Waived')}{until}: {clean(waiver['reason'])}{origin}", style="dim"), (0, 0, 0, 4))
 
 
 def _finding(number: int, finding: Mapping[str, Any], document: Document, with_harm: bool) -> RenderableType:
     style = STYLES[finding["severity"]]
     lines: list[RenderableType] = [
         Text.assemble(
-            (f"{finding['severity'].upper()}  {finding['rule']}", f"bold {style}"), f"  {finding['message']}"
+            (f"{facts.severity_word(finding['severity']).upper()}  {finding['rule']}", f"bold {style}"),
+            f"  {finding['message']}",
         ),
-        Text(f"Where: {_where(finding, document)}{_faces(finding, document)}"),
-        *([Text(f"Harm: {finding['harm']}", style="dim")] if with_harm else []),
-        Text(f"Do: {finding['remedy']}"),
+        Text(f"{tr('Where:')} {_where(finding, document)}{_faces(finding, document)}"),
+        *([Text(f"{tr('Harm:')} {finding['harm']}", style="dim")] if with_harm else []),
+        Text(f"{tr('Change:')} {finding['remedy']}"),
     ]
     if finding["also"]:
-        lines.append(Text(f"Same cause: {', '.join(finding['also'])}", style="dim"))
-    lines.append(Text(f"Id: {finding['id']}", style="dim"))
+        lines.append(Text(f"{tr('Same cause:')} {', '.join(finding['also'])}", style="dim"))
+    lines.append(Text(f"{tr('Id:')} {finding['id']}", style="dim"))
     return _numbered(number, Group(*lines))
 
 
@@ -300,21 +322,21 @@ def _numbered(number: int, content: RenderableType) -> RenderableType:
 
 
 def _mark(finding: Mapping[str, Any]) -> str:
-    return f"{finding['severity']} {finding['rule']}"
+    return f"{facts.severity_word(finding['severity'])} {finding['rule']}"
 
 
 def _where(finding: Mapping[str, Any], document: Document) -> str:
-    place = "along the seam" if finding["at"] is None else _place(finding["at"])
+    place = tr("along the seam") if finding["at"] is None else _place(finding["at"])
     if finding["contour"] is None:
         return f"{finding['joint']}, {place}"
-    on = f"{place} on {finding['joint']} {finding['contour']}"
+    on = tr("{place} on {path}", place=place, path=f"{finding['joint']} {finding['contour']}")
     start, end, length = finding["from_s"], finding["to_s"], finding["length_mm"]
     if start is None or end is None:
         return on
     if length and length >= _contour_length(finding, document) - 0.01:
-        return f"{on}, the worst place; along the whole contour"
-    stretch = f"s = {start:.1f} mm" if start == end else f"s = {start:.1f} to {end:.1f} mm"
-    return f"{on}, {stretch}" + (f" ({length:.1f} mm long)" if length else "")
+        return tr("{place}, the worst place; along the whole contour", place=on)
+    stretch = facts.mm(start) if start == end else facts.span(facts.coordinate(start, 1), facts.mm(end))
+    return f"{on}, s = {stretch}" + (tr(" ({length} long)", length=facts.mm(length)) if length else "")
 
 
 def _contour_length(finding: Mapping[str, Any], document: Document) -> float:
@@ -332,12 +354,13 @@ def _faces(finding: Mapping[str, Any], document: Document) -> str:
     known = [f for f in finding["faces"] if f["step_entity"]]
     if not known:
         return ""
-    return "; " + ", ".join(f"{names[f['part']]} {f['step_entity']} (line {f['line']})" for f in known)
+    return "; " + ", ".join(
+        f"{names[f['part']]} {f['step_entity']} ({tr('line {number}', number=f['line'])})" for f in known
+    )
 
 
 def _place(at: Sequence[float]) -> str:
-    x, y, z = (shown(c, "", 2) for c in at)
-    return f"({x}, {y}, {z})"
+    return facts.point(at)
 
 
 def _waivers(document: Document) -> Iterator[RenderableType]:
@@ -347,26 +370,29 @@ def _waivers(document: Document) -> Iterator[RenderableType]:
 def idle_waivers(document: Document) -> Iterator[str]:
     """A sentence for every waiver that has ended or covers nothing."""
     for waiver in document["waivers"]:
-        what = f"The waiver of {waiver['rule']} {place_in_words(waiver)}"
+        what = tr("The waiver of {rule} {place}", rule=waiver["rule"], place=place_in_words(waiver))
         origin = f" ({clean(waiver['origin'])})" if waiver["origin"] else ""
         if waiver["state"] == "expired":
-            yield f"{what} ended on {waiver['until']} and counts no more{origin}."
+            yield tr(
+                "{waiver} ended on {day} and counts no more{origin}.", waiver=what, day=waiver["until"], origin=origin
+            )
         elif waiver["state"] == "unused":
             hint = ""
             if waiver["partly"]:
-                hint = f"; {', '.join(waiver['partly'])} reaches beyond its place"
-            yield f"{what} covers no finding any more{hint}: remove or correct it{origin}."
+                hint = tr("; {findings} reaches beyond its place", findings=", ".join(waiver["partly"]))
+            told = {"waiver": what, "hint": hint, "origin": origin}
+            yield tr("{waiver} covers no finding any more{hint}: remove or correct it{origin}.", **told)
 
 
 def _lists(document: Document) -> Iterator[RenderableType]:
     runs = reasons_not_measured(document)
     if runs:
         yield Text()
-        yield Text("Not measured", style="bold")
+        yield Text(tr("Not measured"), style="bold")
         for line in runs:
             yield Padding(Text(f"- {line}"), (0, 0, 0, 2))
     yield Text()
-    yield Text("Not checked", style="bold")
+    yield Text(tr("Not checked"), style="bold")
     for item in texts(document["not_checked"]):
         yield Padding(Text(f"- {clean(item)}"), (0, 0, 0, 2))
 
@@ -384,8 +410,8 @@ def reasons_not_measured(document: Document) -> list[str]:
                 total[key] = total.get(key, 0.0) + length
     by_reason: dict[tuple[str, str], list[str]] = {}
     for (joint_id, column, why), length in total.items():
-        title = QUANTITIES[column].title if column in QUANTITIES else column
-        by_reason.setdefault((joint_id, why), []).append(f"{title} ({length:.1f} mm)")
+        title = language.quantity_title(column)
+        by_reason.setdefault((joint_id, why), []).append(f"{title} ({facts.mm(length)})")
     several = len(document["joints"]) > 1
     return [
         f"{f'{joint_id}: ' if several else ''}{_reason(document, why)}: {_listed(columns)}"
@@ -397,12 +423,12 @@ def _listed(columns: Sequence[str]) -> str:
     """The columns by name; the rest by number where there are many."""
     if len(columns) <= 8:
         return ", ".join(columns)
-    return f"{', '.join(columns[:4])} and {len(columns) - 4} more quantities"
+    return tr("{first} and {count} more quantities", first=", ".join(columns[:4]), count=len(columns) - 4)
 
 
 def _reason(document: Document, why: str) -> str:
     """Why something was not measured, without the full stop at its end."""
-    return str(document["reasons"].get(why, "No reason given.").rstrip("."))
+    return str(document["reasons"].get(why, tr("No reason given.")).rstrip("."))
 
 
 def _names(document: Document) -> dict[str, str]:

@@ -14,47 +14,20 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint import Joint
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import plane_heights
 from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet
 
 DEEPEST = 1.5  # mm that parts may overlap as drawn; what lies deeper is taken as another storey
 _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no height to speak of
 _SLIVER = 1e-9  # mm²
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class View:
-    """Heights along the light: rows of ``axes`` are x, y and up (against the light).
-
-    origin (3,) mm; axes (3, 3)
-    """
-
-    origin: np.ndarray
-    axes: np.ndarray
-
-    @staticmethod
-    def of(joint: Joint) -> View:
-        axes = joint.frame.axes.copy()
-        if joint.up < 0:  # keep it right-handed: turn about x
-            axes[1:] *= -1.0
-        return View(joint.frame.origin, axes)
-
-    def local(self, points: np.ndarray) -> np.ndarray:
-        return np.asarray((np.asarray(points) - self.origin) @ self.axes.T)
-
-    def world(self, points: np.ndarray) -> np.ndarray:
-        return np.asarray(np.asarray(points) @ self.axes + self.origin)
-
-    @property
-    def up(self) -> np.ndarray:
-        return np.asarray(self.axes[2])
-
-    def boxes(self, boxes: np.ndarray) -> np.ndarray:
-        """(n, 6) boxes of the assembly's axes to (n, 6) boxes in the view that hold them."""
-        centre = self.local((boxes[:, :3] + boxes[:, 3:]) / 2)
-        half = ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(self.axes).T
-        return np.hstack([centre - half, centre + half])
+_EVEN = 1e-3  # mm: room for rounding; what is drawn further into the other part is looked at exactly
+_WIDE, _FIRST = (
+    0.02,
+    2000,
+)  # mm of an overlap that is no sliver; pairs looked at first where only the nearest is asked for
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -68,15 +41,15 @@ class FaceList:
     box: np.ndarray
 
     @staticmethod
-    def of(bodies: dict[str, Body], view: View, sense: float | None, zone: np.ndarray) -> FaceList:
+    def of(bodies: dict[str, Body], view: Frame, sense: float | None, zone: np.ndarray) -> FaceList:
         """Faces that can look along ``sense`` times up (None: anywhere), with boxes in a zone (6,) of the view."""
         parts, faces, boxes = [], [], []
         for i, body in enumerate(bodies.values()):
-            if not np.isfinite(body.box).all() or not _meets(view.boxes(body.box[None]), zone)[0]:
+            if not np.isfinite(body.box).all() or not boxes_meet(view.boxes(body.box[None]), zone)[0]:
                 continue
             box = view.boxes(body.boxes)
             with np.errstate(invalid="ignore"):
-                keep = np.isfinite(box).all(axis=1) & _meets(box, zone)
+                keep = np.isfinite(box).all(axis=1) & boxes_meet(box, zone)
                 if sense is not None:
                     tilt = sense * (body.planes[:, :3] @ view.up)
                     keep &= ~(tilt < _FLATTEST)  # NaN: not a plane, so it may look anywhere
@@ -97,7 +70,7 @@ class FaceList:
     def take(self, index: np.ndarray) -> FaceList:
         return FaceList(self.ids, self.bodies, self.part[index], self.face[index], self.box[index])
 
-    def facets(self, view: View, sense: float | None, where: BaseGeometry | None = None) -> Sheet:
+    def facets(self, view: Frame, sense: float | None, where: BaseGeometry | None = None) -> Sheet:
         """Facets that look along ``sense`` times up, or all of them.
 
         Parameters
@@ -140,8 +113,7 @@ class Sheet:
 
     def height(self, facet: np.ndarray, xy: np.ndarray) -> np.ndarray:
         """(k,) height of the planes of facets (k,) over places (k, 2)."""
-        a, n = self.corners[facet, 0], self.normal[facet]
-        return np.asarray(a[:, 2] - ((xy - a[:, :2]) * n[:, :2]).sum(axis=1) / n[:, 2])
+        return plane_heights(self.corners[facet], xy)
 
     def triangles(self, shift: np.ndarray) -> np.ndarray:
         """(m,) outlines of all facets, moved sideways by (2,) mm."""
@@ -185,7 +157,7 @@ def face_pairs(upper: FaceList, lower: FaceList, most: float, play: float) -> tu
 
 def gaps(
     upper: Sheet, lower: Sheet, most: float, shift: np.ndarray, zone: BaseGeometry,
-    marked_upper: np.ndarray, marked_lower: np.ndarray,
+    marked_upper: np.ndarray, marked_lower: np.ndarray, nearest: bool = False,
 ) -> Gaps:  # fmt: skip
     """Smallest gap of every pair of facets that overlap when the upper ones are shifted sideways.
 
@@ -195,6 +167,13 @@ def gaps(
     shift : (2,) mm
     zone : polygons in the view in which marked facets are left out
     marked_upper, marked_lower : (m,) bool
+    nearest : whether only the smallest gap of all is asked for; others may then be missing
+
+    Notes
+    -----
+    Over the box in which those of two facets overlap their planes are nowhere nearer than at its nearest corner, which
+    is no further away than the facets themselves come: pairs whose boxes' corners lie beyond ``most`` are left out
+    before any outline is looked at.
     """
     low_a, high_a = upper.boxes()
     low_b, high_b = lower.boxes()
@@ -204,15 +183,54 @@ def gaps(
     moved = (low_a[:, 0] + shift[0], low_a[:, 1] + shift[1], high_a[:, 0] + shift[0], high_a[:, 1] + shift[1])
     one, other = tree.query(shapely.box(*moved))
     near = (low_a[one, 2] - high_b[other, 2] <= most) & (high_a[one, 2] - low_b[other, 2] >= -DEEPEST)
-    above, under = upper.triangles(shift), lower.triangles(np.zeros(2))
-    shapely.prepare(zone)
-    gone_upper = marked_upper & shapely.covers(zone, above)
-    gone_lower = marked_lower & shapely.covers(zone, under)
-    near &= ~gone_upper[one] & ~gone_lower[other]
     one, other = one[near], other[near]
+    shapely.prepare(zone)
+    near = ~_gone(upper, marked_upper, shift, zone)[one] & ~_gone(lower, marked_lower, np.zeros(2), zone)[other]
+    one, other = one[near], other[near]
+    bound = _bound(upper, lower, one, other, shift)
+    order = np.argsort(bound, kind="stable") if nearest else np.arange(len(bound))
+    order = order[bound[order] <= most]
+    one, other, bound = one[order], other[order], bound[order]
+    found, at, many = [_no_gaps()], 0, _FIRST if nearest else max(len(one), 1)
+    while at < len(one) and (not nearest or bound[at] <= most):
+        mine = slice(at, at + many)
+        some = _gaps_of(upper, lower, one[mine], other[mine], most, shift, zone, marked_upper, marked_lower)
+        found.append(some)
+        certain = some.gap[(some.slim > _WIDE) & (some.gap > -_EVEN)]
+        most = min(most, float(certain.min())) if nearest and len(certain) else most
+        at, many = at + many, 2 * many
+    return Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
+
+
+def _gone(sheet: Sheet, marked: np.ndarray, shift: np.ndarray, zone: BaseGeometry) -> np.ndarray:
+    """(m,) bool: marked facets that lie wholly in the zone."""
+    gone = np.zeros(len(marked), dtype=bool)
+    which = np.flatnonzero(marked)
+    gone[which] = shapely.covers(zone, sheet.where(marked).triangles(shift))
+    return gone
+
+
+def _bound(upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, shift: np.ndarray) -> np.ndarray:
+    """(k,) mm that the planes of two facets keep at least, over the box in which those of the facets overlap."""
+    a, b = upper.corners[:, :, :2] + shift, lower.corners[:, :, :2]
+    low = np.maximum(a.min(axis=1)[one], b.min(axis=1)[other])
+    high = np.minimum(a.max(axis=1)[one], b.max(axis=1)[other])
+    middle = (low + high) / 2
+    slope = [-sheet.normal[:, :2] / sheet.normal[:, 2:] for sheet in (upper, lower)]
+    turn = np.abs(slope[0][one] - slope[1][other])
+    gap = upper.height(one, middle - shift) - lower.height(other, middle)
+    return np.asarray(gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN)
+
+
+def _gaps_of(
+    upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, most: float, shift: np.ndarray,
+    zone: BaseGeometry, marked_upper: np.ndarray, marked_lower: np.ndarray,
+) -> Gaps:  # fmt: skip
+    """The gaps of given pairs of facets."""
     over = ~_apart(upper.corners[one, :, :2] + shift, lower.corners[other, :, :2])
     one, other = one[over], other[over]
-    common = shapely.intersection(above[one], under[other])
+    above, under = _outlines(upper, one, shift), _outlines(lower, other, np.zeros(2))
+    common = shapely.intersection(above, under)
     real = shapely.area(common) > _SLIVER
     one, other, common = one[real], other[real], common[real]
     common = _without(zone, common, marked_upper[one] | marked_lower[other])
@@ -234,6 +252,13 @@ def gaps(
     slim = 2.0 * area / shapely.length(common)
     hit = (least <= most) & (least >= -DEEPEST)
     return Gaps(one[hit], other[hit], least[hit], at[hit], area[hit], inner[hit], slim[hit])
+
+
+def _outlines(sheet: Sheet, which: np.ndarray, shift: np.ndarray) -> np.ndarray:
+    """(k,) outlines of facets (k,), each facet's made once."""
+    facets, place = np.unique(which, return_inverse=True)
+    flat = sheet.corners[facets, :, :2] + shift
+    return np.asarray(shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1))[place])
 
 
 def _apart(a: np.ndarray, b: np.ndarray) -> np.ndarray:
@@ -262,32 +287,7 @@ def _without(zone: BaseGeometry, common: np.ndarray, marked: np.ndarray) -> np.n
     return common
 
 
-def tree_of(sheet: Sheet) -> shapely.STRtree:
-    """The boxes of all facets seen along the light, to ask heights_at several times."""
-    low, high = sheet.boxes()
-    return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
-
-
-def heights_at(
-    points: np.ndarray, sheet: Sheet, tree: shapely.STRtree | None = None
-) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Heights of all facets at points: height (k,), point (k,), facet (k,)."""
-    tree = tree_of(sheet) if tree is None else tree
-    index, facet = tree.query(shapely.points(points[:, :2]))
-    p = points[index, :2]
-    a, b, c = (sheet.corners[facet, k, :2] for k in range(3))
-    turn = np.sign(cross(b - a, c - a))
-    inside = np.all([turn * cross(q - o, p - o) >= -1e-9 for o, q in ((a, b), (b, c), (c, a))], axis=0)
-    index, facet = index[inside], facet[inside]
-    return sheet.height(facet, points[index, :2]), index, facet
-
-
-def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    """(k,) of vectors (k, 2)."""
-    return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
-
-
-def _within(boxes: np.ndarray, view: View, where: BaseGeometry) -> np.ndarray:
+def _within(boxes: np.ndarray, view: Frame, where: BaseGeometry) -> np.ndarray:
     """Numbers of those boxes (n, 6), of the assembly's axes, that meet polygons of the view."""
     return _meeting(view.boxes(boxes), where)
 
@@ -295,10 +295,6 @@ def _within(boxes: np.ndarray, view: View, where: BaseGeometry) -> np.ndarray:
 def _meeting(boxes: np.ndarray, where: BaseGeometry) -> np.ndarray:
     shapely.prepare(where)
     return np.flatnonzero(shapely.intersects(where, shapely.box(*boxes.T[[0, 1, 3, 4]])))
-
-
-def _meets(boxes: np.ndarray, zone: np.ndarray) -> np.ndarray:
-    return np.asarray(np.all((boxes[:, :3] <= zone[3:]) & (boxes[:, 3:] >= zone[:3]), axis=1))
 
 
 def _nothing() -> tuple[np.ndarray, np.ndarray, np.ndarray]:

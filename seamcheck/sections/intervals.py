@@ -20,17 +20,16 @@ DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before thei
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Intervals:
-    """Elementary intervals of all sections; every array has one entry per interval, in order.
+class Layers:
+    """What lies over and under elementary intervals across the rib.
 
-    station : index; a, b : u at both ends, mm
+    a, b : u at both ends, mm
     floor_a, floor_b : top of the part with the rib, floor_face : its face; NaN / -1 where there is none
     roof_a, roof_b : underside of the opposite part, roof_face : its face
     plastic_a, plastic_b : the cover's plastic along v next to the rib, mm; 0 where there is none, see plastic_over
     stretches : how many stretches of cover; blocked : something else stands in the light
     """
 
-    station: np.ndarray
     a: np.ndarray
     b: np.ndarray
     floor_a: np.ndarray
@@ -43,6 +42,13 @@ class Intervals:
     plastic_b: np.ndarray
     stretches: np.ndarray
     blocked: np.ndarray
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Intervals(Layers):
+    """Elementary intervals of all sections; every array has one entry per interval, in order; station : index."""
+
+    station: np.ndarray
 
 
 def decompose(
@@ -128,20 +134,9 @@ def decompose(
     _close_slits(station, a, b, floor_a, floor_b, floor_face)
     _close_slits(station, a, b, roof_a, roof_b, roof_face)
     return Intervals(
-        station,
-        a,
-        b,
-        floor_a,
-        floor_b,
-        floor_face.astype(int),
-        roof_a,
-        roof_b,
-        roof_face.astype(int),
-        plastic_a,
-        plastic_b,
-        stretches,
-        blocked,
-    )
+        a, b, floor_a, floor_b, floor_face.astype(int), roof_a, roof_b, roof_face.astype(int), plastic_a, plastic_b,
+        stretches, blocked, station,
+    )  # fmt: skip
 
 
 def plastic_over(
@@ -223,24 +218,11 @@ def _outermost(
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Side:
+class Side(Layers):
     """Intervals on one side of P as dense tables (stations, most intervals), going outward from P.
 
-    a, b : distance from P, a < b; NaN behind the last one. The other fields as in Intervals, end a nearer to P.
+    a, b : distance from P, a < b; NaN behind the last one. Of the other fields end a is the one nearer to P.
     """
-
-    a: np.ndarray
-    b: np.ndarray
-    floor_a: np.ndarray
-    floor_b: np.ndarray
-    floor_face: np.ndarray
-    roof_a: np.ndarray
-    roof_b: np.ndarray
-    roof_face: np.ndarray
-    plastic_a: np.ndarray
-    plastic_b: np.ndarray
-    stretches: np.ndarray
-    blocked: np.ndarray
 
 
 def side_of(intervals: Intervals, stations: int, outer: bool) -> Side:

@@ -72,6 +72,16 @@ CLAMP: dict[str, Setting] = _by_name(
         Setting("reach", 5.0, "mm", "how far from the rib a clamp land still presses on it", 0.1, 100.0, table="clamp"),
         Setting("width", 0.5, "mm", "least width of a land that counts", 0.05, 100.0, table="clamp"),
         Setting("pressure", None, "MPa", "pressure over the rib's top", 0.001, 100.0, "your own", table="clamp"),
+        Setting(
+            "modulus",
+            None,
+            "MPa",
+            "Young's modulus of the cover: with the pressure it tells how much of the cover's flatness is pressed flat",
+            1.0,
+            1e6,
+            "your own",
+            table="clamp",
+        ),
     )
 )
 

@@ -67,12 +67,13 @@ class Light:
 
 @dataclass(frozen=True, slots=True)
 class Clamp:
-    """The clamp tool: height mm, reach mm, least width of land mm, pressure MPa or None."""
+    """The clamp tool: height mm, reach mm, least width of land mm; pressure, modulus of the cover MPa or None."""
 
     height: float = 20.0
     reach: float = 5.0
     width: float = 0.5
     pressure: float | None = None
+    modulus: float | None = None
 
     def as_table(self) -> dict[str, Any]:
         """The table that it is read from."""

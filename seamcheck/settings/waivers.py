@@ -8,6 +8,7 @@ from datetime import date, datetime
 from typing import Any
 
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.voice import tr
 from seamcheck.errors import UsageError
 from seamcheck.settings.declared import WAIVER
 from seamcheck.settings.reading import SettingFault, Table, point, text, unknown
@@ -126,9 +127,9 @@ def place_in_words(waiver: Mapping[str, Any]) -> str:
     """Where a waiver of a review document (``Waiver.as_dict``) counts, in words."""
     if waiver.get("at") is not None:
         x, y, z = waiver["at"]
-        return f"within {waiver['radius']:g} mm of ({x:g}, {y:g}, {z:g})"
+        return tr("within {radius} mm of ({place})", radius=f"{waiver['radius']:g}", place=f"{x:g}, {y:g}, {z:g}")
     stretch = ""
     if waiver.get("from_s") is not None:
-        stretch = f" from s = {waiver['from_s']:g} to {waiver['to_s']:g} mm"
+        stretch = tr(" from s = {low} to {high} mm", low=f"{waiver['from_s']:g}", high=f"{waiver['to_s']:g}")
     joint = f"{waiver['joint']} " if waiver.get("joint") else ""
-    return f"on {joint}{waiver['contour']}{stretch}"
+    return tr("on {path}{stretch}", path=f"{joint}{waiver['contour']}", stretch=stretch)

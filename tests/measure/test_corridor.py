@@ -13,7 +13,6 @@ from scipy.optimize import brentq
 
 from seamcheck.measure import PathSurvey, Survey
 from seamcheck.measure.corridor import light_corridor, tool_setbacks
-from seamcheck.sections.facing import View
 from seamcheck.settings.tables import Clamp, Light, Scanner
 
 
@@ -44,7 +43,7 @@ def test_land_begins_beyond_the_refracted_cone(half_angle):
 def crossed(parts, given: Light, towards: tuple[float, float]) -> tuple[float, float]:
     """Nearest and farthest distance from the axis at which a line that leaves it square crosses the light's room."""
     found = measure(parts)
-    view = View.of(found.joint)
+    view = found.joint.view
     room = light_corridor(found.joint, found.contour, found.survey, view, given)
     ends = view.local(np.array([[0.0, 0.0, 0.0], [40.0 * towards[0], 40.0 * towards[1], 0.0]]))[:, :2]
     line = shapely.LineString(ends).intersection(room)

@@ -14,7 +14,8 @@ from material_surveys import ring, run, survey
 from seamcheck.catalogue.material_quantities import MATERIAL_QUANTITIES, MATERIAL_REASONS
 from seamcheck.catalogue.quantities import REASONS
 from seamcheck.measure.material import MaterialSettings, add_to, assess
-from seamcheck.measure.material.balance import section_areas
+from seamcheck.measure.material.balance import sections
+from seamcheck.measure.material.melt import closed_form
 from seamcheck.measure.material.track import track_of
 from seamcheck.report.material_text import material_lines
 from seamcheck.settings.material import completed
@@ -405,7 +406,7 @@ def test_a_rounded_rib_top_has_melt_and_energy():
         path.columns[key][:] = np.nan
         path.reasons[key][:] = "rounded-top"
     path.columns["melt_area"][:] = segment
-    areas = section_areas(track_of(path), 0.0, c)
+    areas = closed_form(*sections(track_of(path), 0.0, c))
     assert areas(c)[0][0] == pytest.approx(segment, rel=1e-12)
     deeper = r**2 * np.arccos((r - 0.5) / r) - (r - 0.5) * np.sqrt(2 * r * 0.5 - 0.25)
     assert areas(0.5)[0][0] == pytest.approx(deeper, rel=1e-9)

@@ -28,7 +28,7 @@ def joint(width=1.5, collapse=0.4, length=400.0, transmission=0.4, n=5, **number
     }
     one = np.ones(n)
     return energy.EnergyInputs(
-        lambda c: width * c * one,
+        lambda c: width * np.asarray(c)[..., None] * one,
         length / n * one,
         width * one,
         transmission * one,
@@ -122,6 +122,25 @@ def test_unmeasured_stations_are_taken_as_the_mean_of_the_rest():
     light = inputs.transmission.copy()
     light[0] = np.nan
     assert energy.estimate(replace(inputs, transmission=light))["laser_energy"] == pytest.approx(860.768, abs=1e-3)
+
+
+def test_many_combinations_at_once_are_those_one_by_one():
+    random = np.random.default_rng(5)
+    one = joint(n=7)
+    length, width = random.uniform(1.0, 3.0, 7), random.uniform(1.0, 2.0, 7)
+    through = np.where(np.arange(7) == 3, np.nan, random.uniform(0.2, 0.5, 7))
+    one = replace(one, length=length, width=width, transmission=through)
+    drawn = {key: random.uniform(0.8, 1.2, 4) * value for key, value in one.numbers.items()}
+    collapse, light, wide = random.uniform(0.2, 0.5, 4), random.uniform(0.9, 1.1, 4), random.uniform(0.9, 1.1, 4)
+    every = energy.estimate(
+        replace(one, collapse=collapse, numbers=drawn, transmission_factor=light, width_factor=wide)
+    )
+    assert "steady_layer" in every
+    for i in range(4):
+        numbers = {key: values[i] for key, values in drawn.items()}
+        single = replace(one, collapse=collapse[i], numbers=numbers, transmission_factor=light[i], width_factor=wide[i])
+        for key, value in energy.estimate(single).items():
+            assert np.broadcast_to(every[key], 4)[i] == pytest.approx(float(value), rel=1e-12), key
 
 
 def test_only_what_the_inputs_suffice_for_is_given():

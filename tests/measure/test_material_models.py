@@ -20,7 +20,8 @@ def areas(name, collapses):
     from seamcheck.contour import trace_contour
     from seamcheck.joint import find_joints
     from seamcheck.measure import survey_joint
-    from seamcheck.measure.material.balance import section_areas
+    from seamcheck.measure.material.balance import sections
+    from seamcheck.measure.material.melt import closed_form
     from seamcheck.measure.material.track import track_of
     from seamcheck.settings.settings import Settings
 
@@ -32,7 +33,7 @@ def areas(name, collapses):
         path = survey_joint(joint, contour, settings.changed({"collapse": collapse})).paths[0]
         if formula is None:
             track = track_of(path)
-            formula = section_areas(track, float(np.nanmin(path.columns["gap_min"])), collapse)
+            formula = closed_form(*sections(track, float(np.nanmin(path.columns["gap_min"])), collapse))
         measured = [path.columns[key] for key in ("melt_area", "trap_area_inner", "trap_area_outer")]
         rows.append((np.array(measured), np.array(formula(collapse))))
     return rows

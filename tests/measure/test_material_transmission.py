@@ -27,6 +27,36 @@ def test_two_plaques():
     assert fit.limit_thickness(0.28) == pytest.approx(brentq(lambda t: fit.at(t) - 0.28, 0.1, 10.0), abs=1e-9)
 
 
+@pytest.mark.parametrize("absorbed", [0.02, 0.05, 0.1])
+def test_one_plaque_of_a_cover_that_scatters_lies_between_both_forms(absorbed):
+    """Two-flux theory (Kubelka and Munk): T = b / (a sinh bSl + b cosh bSl), a = (S + A) / S, b² = a² - 1; S 1/mm.
+
+    S = 1, A = 0.05: 0.472, 0.289, 0.194 at 1, 2, 3 mm. From the plaque of 2 mm alone, with the surfaces of n = 1.53.
+    """
+    a = 1.0 + absorbed
+    b = np.sqrt(a**2 - 1.0)
+    surfaces = (1.0 - ((1.53 - 1) / (1.53 + 1)) ** 2) ** 2
+
+    def passed(path):
+        return surfaces * b / (a * np.sinh(b * path) + b * np.cosh(b * path))
+
+    if absorbed == 0.05:
+        assert passed(np.array([1.0, 2.0, 3.0])) / surfaces == pytest.approx([0.472, 0.289, 0.194], abs=1e-3)
+    plaque = [Plaque(2.0, float(passed(2.0)))]
+    fit, plain = fit_transmission(plaque, 1.53, scatters=True), fit_transmission(plaque, 1.53)
+    for path in (1.0, 1.5, 2.5, 3.0):
+        truth, found, exponential = float(passed(path)), float(fit.at(path)), float(plain.at(path))
+        assert found == pytest.approx(truth, rel=0.1)
+        assert abs(found / truth - 1.0) < 0.6 * abs(exponential / truth - 1.0)
+        low, high = fit.interval(path)
+        assert low < truth < high
+    assert float(fit.at(2.0)) == pytest.approx(plaque[0].transmission)
+    assert float(fit.at(fit.limit_thickness(0.2))) == pytest.approx(0.2)
+    step = 1e-5
+    slope = -(np.log(fit.at(1.5 + step)) - np.log(fit.at(1.5 - step))) / (2 * step)
+    assert float(fit.falls_by(1.5)) == pytest.approx(float(slope), rel=1e-6)
+
+
 def test_one_plaque():
     # By hand: T0 = (1 - R)², K = -ln(T/T0)/t, n = 1.53.
     fit = fit_transmission(plaques((2, 0.35)), 1.53)

@@ -10,6 +10,7 @@ import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
 import { markLine, pin, placeIn, toneOf } from "./marks";
 import { chain, isClosed, levelled, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
+import { mm, num, squareMm, tr } from "../voice";
 
 export interface SectionRequest {
   joint: Joint; facts: JointFacts; contour: Contour; station: number; sections: Sections | null;
@@ -45,7 +46,7 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
 
   const root = svg("svg", {
     class: "section-drawing", viewBox: `0 0 ${px(width)} ${px(height)}`, width: px(width), height: px(height), role: "img",
-    "aria-label": `Section across the seam at s = ${s.toFixed(2)} mm`, "data-slope": slope,
+    "aria-label": tr("Section across the seam at s = {place}", { place: mm(s, 2) }), "data-slope": slope,
   });
   root.append(svg("defs", null,
     hatch(`${key}-base`, "hatch-base", 6, 45), hatch(`${key}-cover`, "hatch-cover", 15, -45),
@@ -107,9 +108,9 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   root.append(...(light?.told ?? []));
   if (!solid.size) {
     root.append(svg("text", { class: "empty", x: width / 2, y: height - 40, "text-anchor": "middle" },
-      request.sections ? "No section was kept at this station." : "The document carries no section outlines."));
+      request.sections ? tr("No section was kept at this station.") : tr("The document carries no section outlines.")));
   } else if (request.sections?.isNeighbour(station)) {
-    root.append(svg("text", { class: "empty", x: width / 2, y: height - 11, "text-anchor": "middle" }, "outline of the next station; values of this one"));
+    root.append(svg("text", { class: "empty", x: width / 2, y: height - 11, "text-anchor": "middle" }, tr("outline of the next station; values of this one")));
   }
 
   const dims = new Dimensions(root, words, facts.bands, here, key, contour, station, plot, width);
@@ -119,8 +120,8 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
 
   root.append(...scaleBar(plot.x + 4, height - 16, scale));
   root.append(
-    svg("text", { class: "side", x: 12, y: px(height - 8) }, "◂ inner"),
-    svg("text", { class: "side", x: px(width - 12), y: px(height - 8), "text-anchor": "end" }, "outer ▸"),
+    svg("text", { class: "side", x: 12, y: px(height - 8) }, `◂ ${tr("inner")}`),
+    svg("text", { class: "side", x: px(width - 12), y: px(height - 8), "text-anchor": "end" }, `${tr("outer")} ▸`),
   );
   return root;
 }
@@ -146,7 +147,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     below: at(0, -(tall + 0.7) * up), land: at(wide + facts.margin + 0.5, roof), other: at(0, 0),
   };
   if (half !== null && !ribless) {
-    dims.across(at(-half, 0)[0], at(half, 0)[0], rowWidth, [at(-half, 0)[1], at(half, 0)[1]], { column: "rib_width", title: "rib width", judged: ["rib_width_top"] });
+    dims.across(at(-half, 0)[0], at(half, 0)[0], rowWidth, [at(-half, 0)[1], at(half, 0)[1]], { column: "rib_width", title: tr("rib width"), judged: ["rib_width_top"] });
     ghost(dims, "rib_width", (limit) => [[at(-limit / 2, 0), at(-limit / 2, -tall * up)], [at(limit / 2, 0), at(limit / 2, -tall * up)]],
       (limit) => ([-1, 1] as const).map((way) => [at(way * half, -tall * up * 0.75), at((way * limit) / 2, -tall * up * 0.75)]));
   }
@@ -157,7 +158,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: "land", judged: ["clamp_share"] }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land"), judged: ["clamp_share"] }, to);
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof - 0.35), at(edge + to * limit, roof - 0.35)]]);
     if (tilted) {
@@ -165,25 +166,25 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
       const level: Point = [end[0], from[1]];
       dims.sketch("reference", [from, level]);
       dims.change(dims.finding({ column: "clamp_tilt", title: "" })!, end, level);
-      dims.leader(to, [(end[0] + level[0]) / 2, (end[1] + level[1]) / 2], { column: "clamp_tilt", title: "tilt of the land" });
+      dims.leader(to, [(end[0] + level[0]) / 2, (end[1] + level[1]) / 2], { column: "clamp_tilt", title: tr("tilt of the land") });
     }
   }
   if (thick !== null) {
     const low = up > 0 ? gap : 0, x = half ?? 0;
-    dims.along(1, at(x, low + thick), at(x, low), { column: "cover_thickness", title: "cover", judged: ["cover_thickness_min", "cover_thickness_max"] });
+    dims.along(1, at(x, low + thick), at(x, low), { column: "cover_thickness", title: tr("cover"), judged: ["cover_thickness_min", "cover_thickness_max"] });
     ghost(dims, "cover_thickness", (limit) => [[at(-x * 1.6, low + limit), at(x * 1.6, low + limit)]],
       (limit) => [[at(x * 0.6, low + thick), at(x * 0.6, low + limit)]]);
   }
   ghost(dims, "gap", (limit) => [[at(-wide * 1.5, limit * up), at(wide * 1.5, limit * up)]], (limit) => [[at(wide * 0.5, gap * up), at(wide * 0.5, limit * up)]]);
   travel(request, dims, place);
-  if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: "gap", judged: ["gap_min", "gap_max"] });
-  if (place.melts && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: "melts" });
+  if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: tr("gap"), judged: ["gap_min", "gap_max"] });
+  if (place.melts && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
   if (ribless) return anchors;
   for (const { side, name, columns } of sides) {
     const height = get(`rib_height_${name}`);
     const foot = half === null ? 0 : side * half;
     if (height !== null && height < 6) {
-      dims.along(side, at(foot, 0), at(foot, -height * up), { column: `rib_height_${name}`, title: "rib height", judged: ["rib_height"] });
+      dims.along(side, at(foot, 0), at(foot, -height * up), { column: `rib_height_${name}`, title: tr("rib height"), judged: ["rib_height"] });
       ghost(dims, "rib_height", (limit) => [[at(foot, -limit * up), at(foot + side * 1.2, -limit * up)]],
         (limit) => [[at(foot + side * 0.6, -height * up), at(foot + side * 0.6, -limit * up)]], [`rib_height_${name}`]);
       const middle = get("rib_width_mid");
@@ -204,12 +205,12 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors[`exit_${name}`] = last ? at(last.u, last.high * up + place.sunk) : centre;
     if (area !== null) {
       const share = get(`trap_room_${name}`), melt = get("melt_area");
-      const label = { column: `trap_area_${name}`, title: "trap, collapsed", judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"] };
+      const label = { column: `trap_area_${name}`, title: tr("trap, collapsed"), judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"] };
       const found = dims.finding(label);
       const limit = facts.bands.find((b) => b.rule === "trap-side")?.words ?? "";
       dims.leader(side, centre, { ...label, also: [
-        ...(share === null || found ? [] : [`${share.toFixed(2)} × ½ melt${limit ? `, ${limit}` : ""}`]),
-        ...(melt === null ? [] : [`½ melt ${(melt / 2).toFixed(2)} mm²`]),
+        ...(share === null || found ? [] : [`${num(share, 2)} × ${tr("½ melt")}${limit ? `, ${limit}` : ""}`]),
+        ...(melt === null ? [] : [`${tr("½ melt")} ${squareMm(melt / 2, 2)}`]),
       ] });
       // The wall of the trap where it has to go, at its present depth.
       if (found?.change && last && columns.length > 2) {
@@ -220,7 +221,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     }
     const lip = get(`lip_gap_${name}`);
     if (lip !== null && (!compact || dims.finding({ column: `lip_gap_${name}`, title: "" }))) {
-      const label = { column: `lip_gap_${name}`, title: "lip gap" };
+      const label = { column: `lip_gap_${name}`, title: tr("lip gap") };
       if (!last) dims.leader(side, anchors[`exit_${name}`], label);
       else {
         const found = dims.finding(label), x = last.u + side * 0.12, roofed = last.high * up + place.sunk, open = roofed - lip * up;
@@ -246,7 +247,7 @@ function ghost(
 
 /** How far the cover can sink, dimensioned where the finding says that it meets something, and how far it should. */
 function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up }: Place): void {
-  const label = { column: "free_travel", title: "free travel", judged: ["free_travel"] };
+  const label = { column: "free_travel", title: tr("free travel"), judged: ["free_travel"] };
   const finding = dims.finding(label), value = dims.value("free_travel");
   if (!finding || finding.limit_at === null) return;
   const free = finding.station === request.station || value === null ? Number.parseFloat(finding.value) : value;
@@ -303,7 +304,7 @@ function drawMarks(
     if (shown !== line) text.append(svg("title", null, line));
     root.append(text);
   });
-  if (rest) root.append(svg("text", { class: "mark-line", x: 12, y: px(15 + (told - 1) * 16) }, `and ${rest} more here`));
+  if (rest) root.append(svg("text", { class: "mark-line", x: 12, y: px(15 + (told - 1) * 16) }, tr("and {count} more here", { count: rest })));
 }
 
 function drawTrap(columns: TrapColumn[], up: 1 | -1, sunk: number, at: Place["at"], key: string): SVGElement[] {

@@ -3,6 +3,7 @@
 import { px, svg } from "../dom";
 import type { JointFacts } from "../types";
 import type { Strip } from "../unpack";
+import { mm, tr } from "../voice";
 
 export interface Sheet {
   /** mm in the section's own plane -> pixels; h is measured from the rib's top, which may lean */
@@ -71,7 +72,7 @@ export function drawLight(
   const caster = mine.find((strip) => strip.part);
   if (caster) {
     const far = caster.v !== null && caster.v >= top + rise;
-    const where = [caster.v !== null ? `${caster.v.toFixed(1)} mm above` : "", Math.abs(caster.along ?? 0) > 0.5 ? `${Math.abs(caster.along!).toFixed(1)} mm ${caster.along! > 0 ? "ahead" : "back"}` : ""].filter(Boolean).join(", ");
+    const where = [caster.v !== null ? tr("{height} above", { height: mm(caster.v, 1) }) : "", Math.abs(caster.along ?? 0) > 0.5 ? `${mm(Math.abs(caster.along!), 1)} ${caster.along! > 0 ? tr("ahead") : tr("back")}` : ""].filter(Boolean).join(", ");
     const r = ray(-foot);
     const height = caster.v !== null && !far ? caster.v : top + rise;
     const [x, y] = sheet.at(Math.min(r.above, r.enters, r.foot), height);

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy as np
@@ -75,6 +75,7 @@ def assess(
     the survey has path_in_cover (a scanner was given). Where the survey has no areas at other collapses, a closed-form
     section fitted to the surveyed values stands in, which the document says.
     """
+    joint_settings = _pressed(joint_settings, survey)
     tracks = [track_of(path) for path in survey.paths]
     columns: dict[str, dict[str, Column]] = {track.id: {} for track in tracks}
     interface: dict[str, Value] = {}
@@ -191,6 +192,15 @@ def _rise_value(
         i = int(np.nanargmax(rise))
         at = next(track.point(i - part.start) for track, part in parts(tracks) if part.start <= i < part.stop)
         interface["first_pass_rise"] = value_of(float(rise[i])) | {"at": at}
+
+
+def _pressed(settings: MaterialSettings, survey: Survey) -> MaterialSettings:
+    """The settings with what the clamp presses flat of the cover taken off its flatness, where that was computed."""
+    flat, key = survey.interface.get("pressed_flat", {}).get("value"), "tolerance.flatness_cover"
+    if flat is None or key not in settings.numbers:
+        return settings
+    left = replace(settings.numbers[key], value=max(0.0, settings.numbers[key].value - flat))
+    return replace(settings, numbers={**settings.numbers, key: left})
 
 
 def _pair(settings: MaterialSettings) -> PairCheck | None:

@@ -54,11 +54,6 @@ def sections(
     return rib, inner, outer, late, scale
 
 
-def section_areas(track: Track, first: float, collapse: float) -> me.AreasAt:
-    """Return melt and trap areas at any collapse, bends left out."""
-    return me.closed_form(*sections(track, first, collapse))
-
-
 def add_melt_columns(
     tracks: Sequence[Track],
     first: float,

@@ -2,49 +2,50 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 
 import numpy as np
-from numpy.typing import ArrayLike
+
+Numbers = float | np.ndarray
+"""One number, or an array of them."""
 
 
-def melted_area(displaced: ArrayLike, layer: ArrayLike, width: ArrayLike) -> np.ndarray:
+def melted_area(displaced: Numbers, layer: Numbers, width: Numbers) -> np.ndarray:
     """Area (mm²) of the section that melts: what is displaced and a layer left on each side of the seam."""
     return np.asarray(
         np.asarray(displaced, dtype=float) + 2.0 * np.asarray(layer, dtype=float) * np.asarray(width, dtype=float)
     )
 
 
-def heat_to_weld(heat: float, rise: float, fusion: float) -> float:
+def heat_to_weld(heat: Numbers, rise: Numbers, fusion: Numbers) -> np.ndarray:
     """Heat (J/g) that melts the polymer: mean cp (J/(g·K)) times rise (K), and fusion (J/g)."""
-    return heat * rise + fusion
+    return np.asarray(np.asarray(heat, dtype=float) * rise + fusion)
 
 
-def energy_per_length(density: float, area: ArrayLike, heat: float) -> np.ndarray:
+def energy_per_length(density: Numbers, area: Numbers, heat: Numbers) -> np.ndarray:
     """Energy (J per mm of seam) that melts ``area`` (mm²): density (g/cm³) times area times heat (J/g).
 
     No heat is lost to the surroundings: a lower bound.
     """
-    return density * 1e-3 * np.asarray(area, dtype=float) * heat
+    return np.asarray(np.asarray(density, dtype=float) * 1e-3 * np.asarray(area, dtype=float) * heat)
 
 
-def steady_layer(speed: float, pressure: float, viscosity: float, width: float) -> float:
+def steady_layer(speed: Numbers, pressure: Numbers, viscosity: Numbers, width: Numbers) -> np.ndarray:
     """Melt layer (mm) at which as much is pressed out as melts at ``speed`` (mm/s).
 
     A layer h is pressed out of a strip at p h³ / (μ w²): Newtonian lubrication film, F/L = μ w³ V / h³.
     """
-    return float((speed * viscosity * 1e-6 * width**2 / pressure) ** (1.0 / 3.0))
+    return np.asarray(np.cbrt(np.asarray(speed, dtype=float) * viscosity * 1e-6 * np.square(width) / pressure))
 
 
-def cooling_depth(diffusivity: float, time: float) -> float:
+def cooling_depth(diffusivity: Numbers, time: Numbers) -> np.ndarray:
     """Depth (mm) that heat reaches in ``time`` (s): √(4 a t), diffusivity in mm²/s."""
-    return math.sqrt(4.0 * diffusivity * time)
+    return np.asarray(np.sqrt(4.0 * np.asarray(diffusivity, dtype=float) * time))
 
 
 def first_pass_rise(
-    power: float, transmission: ArrayLike, speed: float, width: ArrayLike, depth: float, density: float, heat: float
+    power: float, transmission: Numbers, speed: float, width: Numbers, depth: float, density: float, heat: float
 ) -> np.ndarray:
     """Rise (K) of the base's surface in one pass, all heat in ``width`` times ``depth`` (mm)."""
     share = np.asarray(transmission, dtype=float)
@@ -57,7 +58,7 @@ class EnergyInputs:
 
     Attributes
     ----------
-    displaced : collapse (mm) -> (n,) mm² of rib section displaced
+    displaced : collapse (mm), () or (m,) -> (n,) or (m, n) mm² of rib section displaced
     length : (n,) mm that each station stands for
     width : (n,) mm, rib width
     transmission : (n,) share 0..1 that passes the cover and falls onto the rib, or all NaN when unknown
@@ -65,35 +66,39 @@ class EnergyInputs:
     numbers : density, heat, fusion, rise, layer and, where known, use, power, speed, pressure, viscosity,
         diffusivity; units as in the functions above
     transmission_factor, width_factor : applied to all stations; for the sensitivity and the ranges
+
+    Collapse, numbers and factors may be (m,) arrays: m combinations at once.
     """
 
-    displaced: Callable[[float], np.ndarray]
+    displaced: Callable[[Numbers], np.ndarray]
     length: np.ndarray
     width: np.ndarray
     transmission: np.ndarray
-    collapse: float
-    numbers: Mapping[str, float]
-    transmission_factor: float = 1.0
-    width_factor: float = 1.0
+    collapse: Numbers
+    numbers: Mapping[str, Numbers]
+    transmission_factor: Numbers = 1.0
+    width_factor: Numbers = 1.0
 
 
 def melt_energy(inputs: EnergyInputs) -> np.ndarray:
-    """Energy (J/mm) that each station needs to melt."""
+    """Energy (J/mm) that each station needs to melt: (n,), of m combinations (m, n)."""
     n = inputs.numbers
-    displaced = inputs.displaced(inputs.collapse) * inputs.width_factor
-    area = melted_area(displaced, n["layer"], inputs.width * inputs.width_factor)
-    return energy_per_length(n["density"], area, heat_to_weld(n["heat"], n["rise"], n["fusion"]))
+    factor = _beside_stations(inputs.width_factor)
+    area = melted_area(inputs.displaced(inputs.collapse) * factor, _beside_stations(n["layer"]), inputs.width * factor)
+    heat = heat_to_weld(n["heat"], n["rise"], n["fusion"])
+    return energy_per_length(_beside_stations(n["density"]), area, _beside_stations(heat))
 
 
-def estimate(inputs: EnergyInputs) -> dict[str, float]:
-    """Return every result that the inputs suffice for.
+def estimate(inputs: EnergyInputs) -> dict[str, np.ndarray]:
+    """Return every result that the inputs suffice for, each () or, of m combinations, (m,).
 
     Stations without a value are taken as the mean of the others, weighted by their length.
     """
-    n, out = inputs.numbers, {}
+    n = {key: np.asarray(value, dtype=float) for key, value in inputs.numbers.items()}
+    out: dict[str, np.ndarray] = {}
     total = float(inputs.length.sum())
-    width = _mean(inputs.width, inputs.length) * inputs.width_factor
-    if "pressure" in n and width == width:
+    width = _mean(inputs.width, inputs.length) * np.asarray(inputs.width_factor, dtype=float)
+    if "pressure" in n and np.isfinite(width).all():
         out["clamp_force"] = n["pressure"] * width * total
     if "speed" in n:
         out["pass_time"] = total / n["speed"]
@@ -102,17 +107,17 @@ def estimate(inputs: EnergyInputs) -> dict[str, float]:
         return out
     need = melt_energy(inputs)
     mean = _mean(need, inputs.length)
-    if mean != mean:
+    if not np.isfinite(mean).all():
         return out
     out["energy_per_length"] = mean
     out["melt_energy"] = mean * total
-    through = inputs.transmission * inputs.transmission_factor
-    dose = need / (through * n["use"])
+    through = inputs.transmission * _beside_stations(inputs.transmission_factor)
+    dose = need / (through * _beside_stations(n["use"]))
     even = _mean(dose, inputs.length)
-    if even != even:
+    if not np.isfinite(even).all():
         return out
     out["laser_energy"] = even * total
-    out["laser_energy_even"] = float(np.nanmax(dose)) * total
+    out["laser_energy_even"] = np.nanmax(dose, axis=-1) * total
     light = _mean(through, inputs.length)
     if "power" not in n:
         return out
@@ -192,12 +197,12 @@ def sensitivity(inputs: EnergyInputs, change: float = 0.1) -> dict[str, dict[str
 
     def shifts(name: str, factor: float) -> EnergyInputs:
         if name == "transmission":
-            return replace(inputs, transmission_factor=inputs.transmission_factor * factor)
+            return replace(inputs, transmission_factor=np.asarray(inputs.transmission_factor) * factor)
         if name == "rib width":
-            return replace(inputs, width_factor=inputs.width_factor * factor)
+            return replace(inputs, width_factor=np.asarray(inputs.width_factor) * factor)
         if name == "collapse":
-            return replace(inputs, collapse=inputs.collapse * factor)
-        return replace(inputs, numbers={**inputs.numbers, name: inputs.numbers[name] * factor})
+            return replace(inputs, collapse=np.asarray(inputs.collapse) * factor)
+        return replace(inputs, numbers={**inputs.numbers, name: np.asarray(inputs.numbers[name]) * factor})
 
     for name in (
         *(key for key in SENSITIVE if key in inputs.numbers),
@@ -209,7 +214,7 @@ def sensitivity(inputs: EnergyInputs, change: float = 0.1) -> dict[str, dict[str
         moved = {}
         for key, value in nominal.items():
             if value and key in down and key in up:
-                pair = (down[key] / value - 1.0, up[key] / value - 1.0)
+                pair = (float(down[key] / value - 1.0), float(up[key] / value - 1.0))
                 if max(abs(pair[0]), abs(pair[1])) > 1e-9:
                     moved[key] = pair
         if moved:
@@ -217,7 +222,14 @@ def sensitivity(inputs: EnergyInputs, change: float = 0.1) -> dict[str, dict[str
     return table
 
 
-def _mean(values: np.ndarray, weights: np.ndarray) -> float:
+def _beside_stations(values: Numbers) -> np.ndarray:
+    """Of m combinations (m, 1), so that they go with (n,) stations."""
+    return np.asarray(values, dtype=float)[..., None]
+
+
+def _mean(values: np.ndarray, weights: np.ndarray) -> np.ndarray:
+    """Mean over the stations, the last axis; NaN where none has a value."""
     known = np.isfinite(values)
-    weight = float(weights[known].sum())
-    return float(np.sum(values[known] * weights[known]) / weight) if weight > 0.0 else float("nan")
+    weight = np.where(known, weights, 0.0).sum(axis=-1)
+    with np.errstate(invalid="ignore", divide="ignore"):
+        return np.asarray(np.where(known, values, 0.0) @ weights / np.where(weight > 0.0, weight, np.nan))

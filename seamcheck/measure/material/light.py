@@ -29,7 +29,9 @@ def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
     if not settings.plaques:
         return None
     plaques = [Plaque(thickness, percent / 100.0) for thickness, percent in settings.plaques]
-    return fit_transmission(plaques, settings.index().value, settings.numbers["light.plaque_scatter"].value / 100.0)
+    scatter = settings.numbers["light.plaque_scatter"].value / 100.0
+    scatters = settings.cover is not None and class_of(settings.cover) != "amorphous"
+    return fit_transmission(plaques, settings.index().value, scatter, scatters)
 
 
 def add_light_columns(
@@ -45,7 +47,7 @@ def add_light_columns(
         own["light_path"] = track.because(path, source, "cover_thickness", "path_in_cover")
         if fit is not None:
             own["transmission"] = Column(100.0 * fit.at(path), own["light_path"].reasons)
-            own["extinction"] = Column.of(np.full(len(path), fit.extinction))
+            own["extinction"] = Column(fit.falls_by(path), own["light_path"].reasons)
 
 
 CLASSES: dict[str, tuple[float, str]] = {

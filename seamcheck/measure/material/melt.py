@@ -166,11 +166,11 @@ class AreaGrid:
         """(m, n) mm², both traps together; a side without a trap counts nothing beside one that has a trap."""
         return both_rooms(self.inner, self.outer)
 
-    def melt_at(self, collapse: float) -> np.ndarray:
-        """Return the displaced area (n,) mm² at a collapse; the last row beyond the grid."""
+    def melt_at(self, collapse: float | np.ndarray) -> np.ndarray:
+        """Return the displaced area (n,) mm² at a collapse, (k, n) at k of them; the last row beyond the grid."""
         c = self.collapses
-        k = int(np.clip(np.searchsorted(c, collapse) - 1, 0, len(c) - 2))
-        share = float(np.clip((collapse - c[k]) / (c[k + 1] - c[k]), 0.0, 1.0))
+        k = np.clip(np.searchsorted(c, collapse) - 1, 0, len(c) - 2)
+        share = np.clip((np.asarray(collapse, dtype=float) - c[k]) / (c[k + 1] - c[k]), 0.0, 1.0)[..., None]
         return np.asarray(self.melt[k] + share * (self.melt[k + 1] - self.melt[k]))
 
 

@@ -110,7 +110,7 @@ def energy_section(
     results = en.estimate(inputs)
     rise = first_pass_rises(inputs, used, settings)
     if rise is not None:
-        results["first_pass_rise"] = float(np.nanmax(rise))
+        results["first_pass_rise"] = np.asarray(np.nanmax(rise))
     section: dict[str, Any] = {"results": [], "inputs": {name: known.as_dict() for name, known in sorted(used.items())}}
     moved_by = en.sensitivity(inputs)
     for key, (unit, title, how) in en.RESULTS.items():

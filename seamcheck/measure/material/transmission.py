@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike
+from scipy.optimize import brentq
 
 from seamcheck.measure.material.optics import normal_reflectance, surface_limit
 from seamcheck.settings.plaques import Plaque, check_plaques
@@ -37,6 +38,8 @@ class TransmissionFit:
     diffuse : (D0, S), the second form through the same plaques
     form : 'one plaque', 'two plaques' or 'least squares'
     notes : what is odd about the plaques, as sentences
+    is_between : whether the value lies in the (geometric) middle of both forms: of a cover that scatters one plaque
+        tells neither of them
     """
 
     plaques: tuple[Plaque, ...]
@@ -47,6 +50,7 @@ class TransmissionFit:
     diffuse: tuple[float, float]
     form: str
     notes: tuple[str, ...]
+    is_between: bool = False
 
     @property
     def cap(self) -> float:
@@ -60,8 +64,19 @@ class TransmissionFit:
 
     def at(self, path: ArrayLike) -> np.ndarray:
         """Transmission (share 0..1) for a light path in mm; NaN stays NaN."""
-        path = np.asarray(path, dtype=float)
-        return np.minimum(self.surface_term * np.exp(-self.extinction * path), self.cap)
+        one = self.exponential_at(path)
+        return np.sqrt(one * self.diffuse_at(path)) if self.is_between else one
+
+    def exponential_at(self, path: ArrayLike) -> np.ndarray:
+        """Transmission by the exponential form."""
+        return np.minimum(self.surface_term * np.exp(-self.extinction * np.asarray(path, dtype=float)), self.cap)
+
+    def falls_by(self, path: ArrayLike) -> np.ndarray:
+        """How fast the transmission falls off there: -d ln T / dl, 1/mm."""
+        path, scatter = np.asarray(path, dtype=float), self.diffuse[1]
+        if self.is_between:
+            return np.asarray((self.extinction + scatter / (1.0 + scatter * path)) / 2.0)
+        return np.where(np.isfinite(path), self.extinction, np.nan)
 
     def diffuse_at(self, path: ArrayLike) -> np.ndarray:
         """Transmission by the diffuse form; tells how much the choice of the form matters."""
@@ -73,7 +88,7 @@ class TransmissionFit:
         path = np.asarray(path, dtype=float)
         c = self.covariance
         spread = NINETY * np.sqrt(np.maximum(c[0, 0] - 2.0 * path * c[0, 1] + path**2 * c[1, 1], 0.0))
-        one, other = self.at(path), self.diffuse_at(path)
+        one, other = self.exponential_at(path), self.diffuse_at(path)
         low = np.minimum(one, other) * np.exp(-spread)
         return low, np.minimum(np.maximum(one, other) * np.exp(spread), self.cap)
 
@@ -81,6 +96,9 @@ class TransmissionFit:
         """Longest light path (mm) that still passes ``wanted``: ln(T0 / wanted) / K; 0: none, inf: any."""
         if self.surface_term <= wanted:
             return 0.0
+        if self.is_between and self.extinction > 0.0:
+            longest = float(np.log(self.surface_term / wanted) / self.extinction) * 1e3
+            return float(brentq(lambda path: float(self.at(path)) - wanted, 0.0, longest))
         return float(np.log(self.surface_term / wanted) / self.extinction) if self.extinction > 0.0 else np.inf
 
     def is_beyond(self, path: ArrayLike) -> np.ndarray:
@@ -88,7 +106,9 @@ class TransmissionFit:
         return np.asarray(path, dtype=float) > self.reach
 
 
-def fit_transmission(plaques: Sequence[Plaque], index: float, scatter: float = 0.03) -> TransmissionFit:
+def fit_transmission(
+    plaques: Sequence[Plaque], index: float, scatter: float = 0.03, scatters: bool = False
+) -> TransmissionFit:
     """Fit the transmission of a material to measured plaques.
 
     Parameters
@@ -96,11 +116,14 @@ def fit_transmission(plaques: Sequence[Plaque], index: float, scatter: float = 0
     plaques : one or more; of one thickness only: the surface term comes from the index, T0 = (1 - R)²
     index : refractive index, for the surfaces
     scatter : relative standard deviation of one measured transmission
+    scatters : whether the material does, as semi-crystalline and filled ones do
 
     Notes
     -----
     Two thicknesses: through both points; more: least squares in ln T, K held at 0 or above. The range comes
-    from the scatter, or from the residuals where these are larger.
+    from the scatter, or from the residuals where these are larger. One thickness of a material that scatters: the
+    middle of the exponential and the diffuse form. The exponential with the surface term of the index falls off too
+    fast there: light that is scattered back is lost near the surface already.
     """
     plaques = check_plaques(plaques, index, scatter)
     t = np.array([p.thickness for p in plaques])
@@ -118,7 +141,13 @@ def fit_transmission(plaques: Sequence[Plaque], index: float, scatter: float = 0
             "One plaque only: the surface term comes from the refractive index. A second plaque of another "
             "thickness would show whether that is right."
         )
-        return TransmissionFit(plaques, index, surface, rate, cov, (start_diffuse, per_t), "one plaque", tuple(notes))
+        if scatters:
+            notes.append(
+                "The cover scatters: at other thicknesses than the plaque's the value lies in the middle of an "
+                "exponential and a diffuse curve, and the range reaches over both."
+            )
+        diffuse = (start_diffuse, per_t)
+        return TransmissionFit(plaques, index, surface, rate, cov, diffuse, "one plaque", tuple(notes), scatters)
 
     table = np.column_stack([np.ones_like(t), -t])
     (log_start, rate), *_ = np.linalg.lstsq(table, y, rcond=None)

@@ -20,6 +20,7 @@ from seamcheck.measure.material.melt import AreaGrid
 from seamcheck.measure.material.transmission import COMFORTABLE, TransmissionFit
 
 PERCENTILES = (5.0, 50.0, 95.0)
+_AT_ONCE = 200_000  # stations of combinations that are computed together: what fits into a processor's cache
 CRITICAL = 48  # stations with the least reserve that are tried in every combination
 
 
@@ -188,7 +189,7 @@ def _transmission(
     diffuse = random.random(count) < 0.5
     path = _longest(joint.path)
     path = np.maximum(path[None, :] + shift[:, None], 0.0)
-    base = np.where(diffuse[:, None], fit.diffuse_at(path), fit.at(path))
+    base = np.where(diffuse[:, None], fit.diffuse_at(path), fit.exponential_at(path))
     return np.asarray(np.minimum(base * np.exp(start[:, None] - rate[:, None] * path), fit.cap))
 
 
@@ -241,16 +242,15 @@ def _energies(
         assert joint.fit is not None
         assert joint.path is not None
         factor = np.median(through, axis=1) / float(np.median(joint.fit.at(_longest(joint.path))))
-    results: dict[str, list[float]] = {}
-    for i in range(count):
+    found: dict[str, list[np.ndarray]] = {}
+    for some in np.array_split(np.arange(count), 1 + count * len(inputs.length) // _AT_ONCE):
         sample = replace(
             inputs,
-            collapse=float(collapse[i]),
-            numbers={key: float(values[i]) for key, values in columns.items()},
-            transmission_factor=float(factor[i]),
-            width_factor=float(1.0 + width[i] / mean_width),
+            collapse=collapse[some],
+            numbers={key: values[some] for key, values in columns.items()},
+            transmission_factor=factor[some],
+            width_factor=1.0 + width[some] / mean_width,
         )
-        for key, value in estimate(sample).items():
-            results.setdefault(key, []).append(value)
-    for key, values in results.items():
-        ranges[key] = np.array(values)
+        for key, values in estimate(sample).items():
+            found.setdefault(key, []).append(np.broadcast_to(values, some.shape))
+    ranges |= {key: np.concatenate(values) for key, values in found.items()}

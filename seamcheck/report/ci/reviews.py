@@ -9,6 +9,9 @@ from typing import Any
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.units import shown
+from seamcheck.catalogue.voice import tr, unit_in_voice
+from seamcheck.report.place import coordinate, point
 
 Document = Mapping[str, Any]
 Finding = Mapping[str, Any]
@@ -99,21 +102,22 @@ def severity_of(document: Document, rule: str) -> str:
 def where(finding: Finding) -> str:
     """'(1.00, 2.00, 3.00) mm, c1 from s = 10.0 to 14.0 mm'."""
     if finding["at"] is None:
-        return "along the seam"
-    place = f"({', '.join(f'{c:.2f}' for c in finding['at'])}) mm"
+        return tr("along the seam")
+    place = f"{point(finding['at'])} {unit_in_voice('mm')}"
     if finding["contour"] is None or finding["from_s"] is None:
         return place
-    return f"{place}, {finding['contour']} from s = {finding['from_s']:.1f} to {finding['to_s']:.1f} mm"
+    told = {"low": coordinate(finding["from_s"], 1), "high": shown(finding["to_s"], "mm", 1)}
+    return tr("{place}, {path} from s = {low} to {high}", place=place, path=finding["contour"], **told)
 
 
 def known_words(review: Reviewed, finding: Finding) -> str:
     """What the baseline says about a finding: 'known', 'known, better than it was', 'worse than it was'; '' without."""
     return {
         None: "",
-        NEW: "new",
-        WORSE: "worse than in the baseline",
-        SAME: "known from the baseline",
-        BETTER: "known from the baseline, better now",
+        NEW: tr("new"),
+        WORSE: tr("worse than in the baseline"),
+        SAME: tr("known from the baseline"),
+        BETTER: tr("known from the baseline, better now"),
     }[review.state(finding)]
 
 
@@ -127,15 +131,15 @@ def verdict_words(review: Reviewed) -> str:
     live = [f for f in review.document["findings"] if not f["waived"]]
     counting = sum(review.counts(f) for f in live)
     known = sum(review.is_known(f) for f in live)
-    return (
-        f"{said} Against the baseline: {counting} must-fix {'is' if counting == 1 else 'are'} new or worse, "
-        f"{known} known, {len(review.baseline['fixed'])} fixed."
-    )
+    counts = {"counting": counting, "known": known, "fixed": len(review.baseline["fixed"])}
+    one = tr("Against the baseline: 1 must-fix is new or worse, {known} known, {fixed} fixed.", **counts)
+    many = tr("Against the baseline: {counting} must-fix are new or worse, {known} known, {fixed} fixed.", **counts)
+    return f"{said} {one if counting == 1 else many}"
 
 
 def caution() -> str:
     """The caution that every output for CI carries."""
-    return SHORT_CAUTION
+    return tr(SHORT_CAUTION)
 
 
 def lines(text: str) -> Iterator[str]:

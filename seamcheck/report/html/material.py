@@ -7,10 +7,11 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
-from jinja2 import Environment, select_autoescape
 from markupsafe import Markup
 
+from seamcheck.catalogue.voice import localised, voice
 from seamcheck.report import facts
+from seamcheck.report.html.translated import environment
 from seamcheck.report.material_picture import window_picture
 from seamcheck.report.material_text import DRAWN
 
@@ -22,7 +23,9 @@ def material_chapter(document: Mapping[str, Any]) -> Markup:
         return Markup("")
     pictures = {j["id"]: Markup(window_picture(j["material"].get("window") or {})) for j in joints}
     return Markup(
-        _template().render(joints=joints, pictures=pictures, figure=_figure, place=_place, drawn=DRAWN, facts=facts)
+        _template(voice().language).render(
+            joints=joints, pictures=pictures, figure=_figure, place=_place, drawn=DRAWN, facts=facts
+        )
     )
 
 
@@ -30,7 +33,7 @@ def _figure(value: float | None) -> str:
     """Three digits, never in powers of ten."""
     if value is None:
         return "–"
-    return f"{value:.0f}" if abs(value) >= 100.0 else f"{value:.3g}"
+    return localised(f"{value:.0f}" if abs(value) >= 100.0 else f"{value:.3g}")
 
 
 def _place(bound: Mapping[str, Any]) -> str:
@@ -43,11 +46,7 @@ def _place(bound: Mapping[str, Any]) -> str:
 
 
 @cache
-def _template() -> Any:
-    environment = Environment(
-        autoescape=select_autoescape(default=True, default_for_string=True),
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
+def _template(spoken: str) -> Any:
+    """The chapter's template, compiled in a language: the one that holds."""
     text = resources.files("seamcheck.report.html").joinpath("material.html").read_text("utf-8")
-    return environment.from_string(text)
+    return environment().from_string(text)

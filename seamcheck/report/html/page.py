@@ -17,25 +17,28 @@ from importlib import resources
 from typing import Any
 
 import numpy as np
-from jinja2 import Environment, StrictUndefined, select_autoescape
 from markupsafe import Markup
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.voice import localised, tr, translated, unit_in_voice, voice
 from seamcheck.document.view import SectionSet, unpack_view
-from seamcheck.report import bands, facts
+from seamcheck.report import bands, facts, language
 from seamcheck.report.facts import Document
 from seamcheck.report.fields import Fields, page_footer
 from seamcheck.report.html.fonts import font_style
-from seamcheck.report.html.glossary import GLOSSARY
+from seamcheck.report.html.glossary import glossary
 from seamcheck.report.html.material import material_chapter
+from seamcheck.report.html.script_voice import script_voice
 from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
-from seamcheck.report.inputs import in_one_line, input_rows
+from seamcheck.report.html.translated import environment
+from seamcheck.report.inputs import in_one_line, input_rows, origin_word
 from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.report.plan import sections_of
 from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
+from seamcheck.report.text import drawn_word
 from seamcheck.report.whole import interface_rows
 
 
@@ -59,11 +62,16 @@ def render_html(
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
     style += page_footer(fields, str(document["model"]["file"]), str(document["model"].get("sha256") or ""))
     script = _asset("page.js")
-    text: str = _template().render(
+    text: str = _template(voice().language).render(
         d=document,
         facts=facts,
         interface_rows=interface_rows,
-        short_caution=SHORT_CAUTION,
+        short_caution=tr(SHORT_CAUTION),
+        language=voice().language,
+        unit=unit_in_voice("mm"),
+        localised=localised,
+        drawn_word=drawn_word,
+        known_word=language.known_word,
         verdict=document["verdict"],
         headline=facts.headline(document),
         sentences=facts.sentences(document),
@@ -87,7 +95,7 @@ def render_html(
         severities={f["severity"] for f in document["findings"]},
         rules_found=sorted({f["rule"]: facts.rule_title(f["rule"]) for f in document["findings"]}.items()),
         limit_rows=_limit_rows(document),
-        glossary=GLOSSARY,
+        glossary=glossary(),
         material=material_chapter(document),
         quantities=QUANTITIES,
         data=pack({**page_data(document), "as_drawn": as_drawn}),
@@ -109,7 +117,10 @@ def page_data(document: Document) -> dict[str, Any]:
             for joint in facts.joints(document)
         ],
         "parts": [{"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()],
-        "quantities": {q.key: {"title": q.title, "unit": q.unit, "decimals": q.decimals} for q in shown},
+        "quantities": {
+            q.key: {"title": language.quantity_title(q.key), "unit": q.unit, "decimals": q.decimals} for q in shown
+        },
+        "voice": script_voice(),
         "reasons": document.get("reasons") or REASONS,
         "findings": [
             {
@@ -155,14 +166,16 @@ def _next_steps(document: Document) -> list[str]:
     counts = dict(_counts(document))
     said = []
     if broken := counts["must-fix"]:
-        where = "the place that breaks a limit" if broken == 1 else f"the {broken} places that break a limit"
-        said.append(f"Change the model at {where}, and review it again.")
+        one = tr("Change the model at the place that breaks a limit, and review it again.")
+        many = tr("Change the model at the {count} places that break a limit, and review it again.", count=broken)
+        said.append(one if broken == 1 else many)
     if looked := counts["attention"]:
-        which = "the point" if looked == 1 else f"the {looked} points"
-        said.append(f"Decide on {which} for attention: change, or accept with a reason.")
+        one = tr("Decide on the point for attention: change, or accept with a reason.")
+        many = tr("Decide on the {count} points for attention: change, or accept with a reason.", count=looked)
+        said.append(one if looked == 1 else many)
     if asked := len(facts.questions(document)):
-        said.append(f"Send the {asked} open questions to moulder, material supplier and customer.")
-    return [*said, "Weld trial parts: this review replaces no trial."]
+        said.append(tr("Send the {count} open questions to moulder, material supplier and customer.", count=asked))
+    return [*said, tr("Weld trial parts: this review replaces no trial.")]
 
 
 def _decided(fields: Fields) -> dict[str, Any]:
@@ -257,11 +270,11 @@ def _limit_rows(document: Document) -> list[dict[str, Any]]:
     rows = []
     for rule, own in entries.items():
         said = sorted(words.get(rule, set()) - {""})
-        origins = dict.fromkeys(_ORIGIN.get(e["from"], e["from"]) for e in own)
+        origins = dict.fromkeys(origin_word(e["from"]) for e in own)
         rows.append(
             {
                 "title": own[0]["title"],
-                "what": RULES[rule].what if rule in RULES else "",
+                "what": translated(f"what/{rule}", RULES[rule].what) if rule in RULES else "",
                 "severity": own[0]["severity"],
                 "quantity": facts.quantity_title(own[0]),
                 "words": "; ".join(said),
@@ -276,8 +289,6 @@ def _limit_rows(document: Document) -> list[dict[str, Any]]:
 
 
 _PAPERS = {"A4": "210mm 297mm", "letter": "8.5in 11in"}
-
-_ORIGIN = {"default": "default", "file": "settings file", "option": "command line"}
 
 
 def pack(data: Any) -> str:
@@ -308,11 +319,6 @@ def _asset(name: str) -> str:
 
 
 @cache
-def _template() -> Any:
-    environment = Environment(
-        autoescape=select_autoescape(default=True, default_for_string=True),
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
-    return environment.from_string(_asset("page.html"))
+def _template(spoken: str) -> Any:
+    """The page's template, compiled in a language: the one that holds."""
+    return environment().from_string(_asset("page.html"))

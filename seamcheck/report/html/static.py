@@ -12,8 +12,10 @@ import numpy as np
 from markupsafe import Markup, escape
 
 from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.voice import in_voice, localised, tr
 from seamcheck.report import bands, facts
 from seamcheck.report.facts import Document, Numbered
+from seamcheck.report.language import quantity_title
 from seamcheck.report.plan import plan_frame
 
 _STATE = ("unknown", "within", "near", "broken", "waived", "look", "noted")
@@ -57,8 +59,8 @@ def plan_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
         )
     wide, tall = 100 + float(high[0] - low[0]) * scale, 80 + float(high[1] - low[1]) * scale
     return Markup(
-        f'<svg class="static-plan" viewBox="0 0 {wide:.0f} {tall:.0f}" role="img" aria-label="The seam seen along the '
-        f'light, with the numbers of the findings">{"".join(drawn)}</svg>'
+        f'<svg class="static-plan" viewBox="0 0 {wide:.0f} {tall:.0f}" role="img" '
+        f'aria-label="{tr("The seam seen along the light, with the numbers of the findings")}">{"".join(drawn)}</svg>'
     )
 
 
@@ -114,8 +116,8 @@ def strip_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
             drawn.append(_text(f"static-number {tone}", x, 11, str(numbered.number), "middle"))
     tall = _HEAD + len(rows) * _ROW + 4
     return Markup(
-        f'<svg class="static-strip" viewBox="0 0 {_WIDE:.0f} {tall:.0f}" role="img" aria-label="The unrolled seam, one '
-        f'row for each rule">{"".join(drawn)}</svg>'
+        f'<svg class="static-strip" viewBox="0 0 {_WIDE:.0f} {tall:.0f}" role="img" '
+        f'aria-label="{tr("The unrolled seam, one row for each rule")}">{"".join(drawn)}</svg>'
     )
 
 
@@ -167,11 +169,11 @@ def _chart(joint: Mapping[str, Any], edge: bands.Edge) -> Markup:
         text = facts.number_text(value, edge.column).partition(" ")[0]
         drawn.append(_text("static-soft", 54, y(value) + 4, text, "end"))
     drawn += _ruler(total, scale, _CHART - 18, left=60.0, below=True)
-    title, unit = escape(QUANTITIES[edge.column].title), facts.unit_of(edge.column)
+    title, unit = escape(quantity_title(edge.column)), facts.unit_of(edge.column)
     return Markup(
         f'<figure class="chart static"><figcaption><span class="chart-title">{title}{" / " + unit if unit else ""}'
-        f'</span></figcaption><svg viewBox="0 0 {_WIDE:.0f} {_CHART:.0f}" role="img" aria-label="{title} '
-        f'along the seam">{"".join(drawn)}</svg></figure>'
+        f'</span></figcaption><svg viewBox="0 0 {_WIDE:.0f} {_CHART:.0f}" role="img" '
+        f'aria-label="{tr("{quantity} along the seam", quantity=title)}">{"".join(drawn)}</svg></figure>'
     )
 
 
@@ -198,7 +200,8 @@ def _ruler(total: float, scale: float, y: float, left: float = _LEFT, below: boo
     for s in np.arange(0.0, total + 1e-6, step):
         x = left + s * scale
         yield f'<path class="ruler-line" d="M{x:.1f} {y - 5:.1f}V{y:.1f}"/>'
-        yield _text("static-soft", x, y + 13 if below else y - 8, f"{s:g}", "middle")
+        mark = localised(f"{round(in_voice(s, 'mm', 4)[0], 2):g}")
+        yield _text("static-soft", x, y + 13 if below else y - 8, mark, "middle")
 
 
 def _text(name: str, x: float, y: float, text: str, anchor: str = "start") -> str:

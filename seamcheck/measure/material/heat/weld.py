@@ -69,7 +69,7 @@ class Model:
     around: Surroundings
     removable: float = 0.0
     fine: float = 0.05
-    columns: int = 4
+    columns: int = 5
 
     def grid(self, removed: int = 0) -> Grid:
         return make_grid(self.section, self.base, self.cover, self.around, *self._lines(), removed=removed)

@@ -1,0 +1,1 @@
+"""Texts in other languages than English: one gettext catalogue each."""

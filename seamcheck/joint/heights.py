@@ -1,0 +1,60 @@
+"""Heights of facets over places: the one ray caster along z."""
+
+from __future__ import annotations
+
+import numpy as np
+import shapely
+
+_LEAST = 1e-12  # mm²: facets that cover less than half of this, seen along z, stand upright
+
+
+def heights_at(
+    points: np.ndarray, corners: np.ndarray, tree: shapely.STRtree | None = None
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Heights of all facets over and under places.
+
+    Parameters
+    ----------
+    points : (n, 2 or 3) mm, of which x and y count; corners : (m, 3, 3) mm
+    tree : as of tree_of, where the same facets are asked several times
+
+    Returns
+    -------
+    (k,) mm height, (k,) number of the place, (k,) number of the facet; upright facets have no height
+    """
+    tree = tree_of(corners) if tree is None else tree
+    index, facet = tree.query(shapely.points(points[:, :2]))
+    p = points[index, :2]
+    a, b, c = (corners[facet, k, :2] for k in range(3))
+    doubled = cross(b - a, c - a)
+    turn = np.sign(doubled)
+    inside = np.all([turn * cross(q - o, p - o) >= -1e-9 for o, q in ((a, b), (b, c), (c, a))], axis=0)
+    inside &= np.abs(doubled) > _LEAST
+    index, facet = index[inside], facet[inside]
+    return plane_heights(corners[facet], p[inside]), index, facet
+
+
+def plane_heights(corners: np.ndarray, xy: np.ndarray) -> np.ndarray:
+    """(k,) mm, heights over places (k, 2) of the planes of facets (k, 3, 3)."""
+    a = corners[:, 0]
+    n = np.cross(corners[:, 1] - a, corners[:, 2] - a)
+    return np.asarray(a[:, 2] - ((xy - a[:, :2]) * n[:, :2]).sum(axis=1) / n[:, 2])
+
+
+def highest_at(points: np.ndarray, corners: np.ndarray) -> np.ndarray:
+    """(n,) mm, height of the highest facet over or under places (n, 2 or 3); -inf where there is none."""
+    height, index, _ = heights_at(points, corners)
+    found = np.full(len(points), -np.inf)
+    np.maximum.at(found, index, height)
+    return found
+
+
+def tree_of(corners: np.ndarray) -> shapely.STRtree:
+    """The boxes of all facets seen along z, to ask heights_at several times."""
+    low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
+    return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+
+
+def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
+    """(k,) of vectors (k, 2)."""
+    return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
