@@ -1,28 +1,26 @@
+import type { ContourRecord, JointRecord, PackedMesh, PackedSections as Packed } from "./document";
+
+export type { PackedMesh };
+
+/** Rows of the shade: station, low, high, share, u, v, along, part, leans. */
+export type PackedSections = Omit<Packed, "shade"> & {
+  shade?: [number, number, number, number, number | null, number | null, number | null, string, boolean][];
+};
+
 /** The data that the page is drawn from. Lengths in mm; null: not measured. */
 
 import type { Voice } from "./voice";
 
 export type Column = (number | null)[];
 
-export interface Stations {
-  s: number[]; x: number[]; y: number[]; z: number[];
-  u: [number, number, number][];
-  [column: string]: Column | number[] | [number, number, number][];
-}
+export type Stations = ContourRecord["stations"];
 
-export interface Contour {
-  id: string; closed: boolean; length_mm: number; junctions: string[];
-  clamp_side?: "inner" | "outer" | null;
-  stations: Stations;
-  unmeasured: { column: string; from_s: number; to_s: number; why: string }[];
-  summary: Record<string, { min: number; median: number; max: number; p05?: number | null; p95?: number | null } | null>;
-}
+/** A path of the seam as it stands in the document, less what is not drawn. */
+export type Contour =
+  Pick<ContourRecord, "id" | "closed" | "length_mm" | "junctions" | "clamp_side" | "stations" | "unmeasured" | "summary">;
 
-export interface Joint {
-  id: string; cover: string[]; base: string[]; rib_on: string; beam: [number, number, number];
-  contours: Contour[];
-  summary: Record<string, { outside?: number } | null>;
-}
+export type Joint =
+  Pick<JointRecord, "id" | "cover" | "base" | "rib_on" | "beam" | "summary"> & { contours: Contour[] };
 
 export interface Quantity { title: string; unit: string; decimals: number }
 
@@ -72,15 +70,6 @@ export interface JointFacts {
   /** degrees, of the scanner's cone to each side */
   cone: number;
 }
-
-export interface PackedSections {
-  joint: string; contour: string; stations: number[];
-  offsets: string; segments: string; owner: string; face: string; slope?: string;
-  /** [station, low, high, share, u, v, along, part, leans] */
-  shade?: [number, number, number, number, number | null, number | null, number | null, string, boolean][];
-  others?: string[];
-}
-export interface PackedMesh { part: string; positions: string; triangles: string; face: string; left_out?: number }
 
 export interface Payload {
   /** null: English and mm */
