@@ -14,7 +14,6 @@ import msgspec
 from seamcheck.catalogue.field_types import LARGEST, LARGEST_COUNT
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
-from seamcheck.document.material import material_schema
 from seamcheck.document.records import Document
 from seamcheck.judge.findings import Finding
 
@@ -53,7 +52,6 @@ def make_schema() -> dict[str, Any]:
     definitions = {name: plain_schema(content) for name, content in sorted(definitions.items())}
     document = definitions.pop("Document")
     assert top == {"$ref": "#/$defs/Document"}
-    definitions["JointRecord"]["properties"]["material"] = material_schema()
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         **document,

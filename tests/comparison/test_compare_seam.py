@@ -6,10 +6,11 @@ import math
 
 import numpy as np
 import pytest
-from compare.compare_models import SHIFT, SPEC, TURN, file_of, renumbered, restarted, reviewed
+from comparison.compare_models import SHIFT, SPEC, TURN, file_of, renumbered, restarted, reviewed
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
+from telling import telling
 
 from seamcheck.comparison.document import compare_documents
 from seamcheck.comparison.schema import make_schema, schema
@@ -46,7 +47,7 @@ def test_the_schema_ships_as_it_is_made():
     Draft202012Validator.check_schema(schema())
 
 
-@pytest.mark.parametrize("name", ["plain", "wide", "gap", "two gaps"])
+@pytest.mark.parametrize("name", telling(["plain", "wide", "gap", "two gaps"], ["two gaps"]))
 def test_a_model_against_itself_is_empty(name):
     document = compared(reviewed(name), reviewed(name))
     assert document["identical"]
