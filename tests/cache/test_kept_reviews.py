@@ -3,6 +3,8 @@
 import json
 import os
 import shutil
+import subprocess
+import sys
 from dataclasses import fields, replace
 from datetime import date
 from pathlib import Path
@@ -20,6 +22,7 @@ from seamcheck.cache.key import AFTERWARDS, key_of
 from seamcheck.cache.measured import keep, recall
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.samples import samples
 from seamcheck.settings.material import read_material
 from seamcheck.settings.settings import Settings
 from seamcheck.settings.tables import Clamp, Scanner
@@ -156,3 +159,19 @@ def test_a_folder_that_cannot_be_used_is_no_failure(tmp_path):
     review = pipeline.review(SAMPLES / "rib-width.step", Settings(today=DAY), cache=file)
     assert review.verdict == "fail"
     assert file.read_text() == "in the way"
+
+
+def test_a_kept_review_loads_neither_the_kernel_nor_what_measures(tmp_path):
+    """Loading them costs several times what reading and judging what is kept does."""
+    code = (
+        "import sys; from seamcheck.pipeline import review\n"
+        "review(sys.argv[1], cache=sys.argv[2])\n"
+        "heavy = ('OCP', 'scipy', 'shapely', 'networkx', 'seamcheck.measure.seam')\n"
+        "print([name for name in heavy if name in sys.modules])"
+    )
+    sample = next(sample.file for sample in samples() if sample.name == "turn-radius")
+    command = [sys.executable, "-c", code, str(sample), str(tmp_path / "kept")]
+    first, second = (subprocess.run(command, capture_output=True, text=True, check=True).stdout for _ in range(2))
+    assert second.strip() == "[]"
+    assert first.strip() == "[]"  # all that is heavy is loaded by the child
+    assert list((tmp_path / "kept").glob("*.measured"))
