@@ -174,6 +174,8 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
     states = list(tolerance_states(joint, seam))
     keys = _columns(survey.paths)
     chosen: dict[str, Any] = {"rib_on": joint.rib_on, "modelled_state": joint.modelled_state, **joint.extra}
+    if "material" in chosen:
+        chosen["material"] = _material(chosen["material"])
     interface: Any = {key: _with_sentence(value) for key, value in sorted(survey.interface.items())}
     return records.JointRecord(
         id=joint.id,
@@ -209,6 +211,21 @@ def _with_sentence(value: Mapping[str, Any]) -> dict[str, Any]:
     if "places" in entry:
         entry["places"] = [_with_sentence(place) for place in entry["places"]]
     return entry
+
+
+def _material(section: Mapping[str, Any]) -> dict[str, Any]:
+    """The material section as plain values, with its sentences as messages beside them."""
+    messages: dict[str, Message] = {}
+
+    def bare(value: Any) -> Any:
+        if isinstance(value, Sentence):
+            messages[value.message.text] = value.message
+            return value.message.text
+        if isinstance(value, Mapping):
+            return {key: bare(item) for key, item in value.items()}
+        return [bare(item) for item in value] if isinstance(value, list | tuple) else value
+
+    return {**bare(section), "messages": list(messages.values())}
 
 
 def _seam_faces(joint: JointResult, parts: Mapping[str, Part]) -> records.SeamFaces:
