@@ -12,13 +12,12 @@ from jinja2 import Environment, StrictUndefined, select_autoescape
 
 
 def environment(**options: Any) -> Environment:
-    """For templates of pages: every text is escaped, and a name that is not there is an error."""
+    """For templates of pages: every text is escaped, and a name that is not there is an error unless told."""
     return Environment(
         autoescape=select_autoescape(default=True, default_for_string=True),
-        undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
-        **options,
+        **{"undefined": StrictUndefined, **options},
     )
 
 
