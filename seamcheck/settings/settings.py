@@ -136,14 +136,6 @@ class Settings:
         """'default', 'file' or 'option' of a key: 'collapse', 'rib-width.min', 'rib-width.severity' ..."""
         return self.origins.get(key, DEFAULT)
 
-    def rule_origin(self, rule: str) -> str:
-        """Where the numbers of a rule come from: the strongest origin among them."""
-        keys = [f"{rule}.{limit.name}" for limit in RULES[rule].limits]
-        if "collapse" in RULES[rule].needs():
-            keys.append("collapse")
-        found = {self.origin(key) for key in keys}
-        return next((o for o in (OPTION, FILE) if o in found), DEFAULT)
-
     def travel_reserve(self) -> float:
         """mm that must be left of the free travel: less where a tolerance of it is judged, unless it was set."""
         is_own = self.origin("sink-travel.reserve") != DEFAULT
