@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 import shapely
@@ -60,7 +61,7 @@ def plate_edge(outline: np.ndarray, pressure: float, poisson: float, over: float
 
     basis = Basis(mesh, ElementTriMorley(), intorder=4)
 
-    def bending(u: object, v: object, w: object) -> np.ndarray:
+    def bending(u: Any, v: Any, w: Any) -> np.ndarray:
         one, other = dd(u), dd(v)
         shared = (one[0, 0] + one[1, 1]) * (other[0, 0] + other[1, 1])
         return np.asarray((1.0 - poisson) * ddot(one, other) + poisson * shared)
@@ -96,7 +97,7 @@ def _averaged(values: np.ndarray, width: int) -> np.ndarray:
     return np.asarray(sum(np.roll(values, k) for k in range(-width, width + 1)))
 
 
-def _filled(outline: np.ndarray) -> tuple[object | None, int]:
+def _filled(outline: np.ndarray) -> tuple[Any, int]:
     """Triangles in an outline (a mesh of scikit-fem, its first nodes along the outline), and how many those are."""
     from scipy.spatial import Delaunay
     from skfem import MeshTri
