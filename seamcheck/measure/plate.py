@@ -30,7 +30,7 @@ class Edge:
     def at(self, values: np.ndarray, s: np.ndarray, length: float) -> np.ndarray:
         """(m,) one of the arrays at arc lengths (m,) of the closed outline."""
         around = np.concatenate([self.s - length, self.s, self.s + length])
-        return np.interp(s, around, np.tile(values, 3))
+        return np.asarray(np.interp(s, around, np.tile(values, 3)))
 
 
 def plate_edge(outline: np.ndarray, pressure: float, poisson: float, over: float) -> Edge | None:
