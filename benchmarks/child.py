@@ -30,21 +30,34 @@ def bare(model: str, _: float) -> dict[str, Any]:
     return {"cpu": time.process_time() - start}
 
 
-def review(model: str, _: float) -> dict[str, Any]:
-    """A whole review, by stages."""
+def kernel(_: str, __: float) -> dict[str, Any]:
+    """What importing the CAD kernel costs: seconds here are told in multiples of it."""
+    start = time.process_time()
+    from OCP.STEPCAFControl import STEPCAFControl_Reader
+
+    assert STEPCAFControl_Reader
+    return {"cpu": time.process_time() - start}
+
+
+def review(model: str, spacing: float) -> dict[str, Any]:
+    """A whole review, by stages; at another spacing than the usual one where that is not 0 (mm)."""
     _import()
     from seamcheck.pipeline import review_model
     from seamcheck.settings.settings import Settings
 
+    settings = Settings() if spacing == 0.0 else Settings().changed({"station_spacing": spacing})
     marks = [("start", time.process_time())]
-    document = review_model((Path(model),), Settings(), progress=lambda s, *_: marks.append((s, time.process_time())))
+    document = review_model((Path(model),), settings, progress=lambda s, *_: marks.append((s, time.process_time())))
     marks.append(("", time.process_time()))
     stages: dict[str, float] = {}
     for (stage, begin), (_, end) in pairwise(marks):
         stages[stage] = stages.get(stage, 0.0) + end - begin
     stations = sum(len(c["stations"]["s"]) for j in document["joints"] for c in j["contours"])
     cpu = marks[-1][1] - marks[0][1]
-    return {"cpu": cpu, "stages": stages, "stations": stations, "verdict": document["verdict"]}
+    faces = sum(part["faces"] for part in document["model"]["parts"])
+    reason = (document["reason"] or {}).get("code", "")
+    found = {"stations": stations, "faces": faces, "verdict": document["verdict"], "reason": reason}
+    return {"cpu": cpu, "stages": stages, **found}
 
 
 def survey(model: str, spacing: float) -> dict[str, Any]:
@@ -130,7 +143,7 @@ def _import() -> None:
         importlib.import_module(module)
 
 
-JOBS = {job.__name__: job for job in (bare, review, survey, brep, mesh)}
+JOBS = {job.__name__: job for job in (kernel, bare, review, survey, brep, mesh)}
 
 if __name__ == "__main__":
     from seamcheck.isolation.child import seldom_look_for_cycles

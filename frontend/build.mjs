@@ -1,6 +1,6 @@
 // Bundles the page's script once into the package. Run by `make page`; users need no Node.
 import { build } from "esbuild";
-import { readFileSync, writeFileSync, mkdirSync } from "node:fs";
+import { readFileSync, readdirSync, writeFileSync, mkdirSync } from "node:fs";
 
 const target = new URL("../seamcheck/report/html/", import.meta.url);
 mkdirSync(target, { recursive: true });
@@ -9,6 +9,13 @@ const result = await build({
   write: false, metafile: true, charset: "utf8",
 });
 writeFileSync(new URL("page.js", target), result.outputFiles[0].text);
+
+// Every text that the script asks for, for the catalogues of other languages.
+const sources = (folder) => readdirSync(folder, { withFileTypes: true }).flatMap((entry) =>
+  entry.isDirectory() ? sources(`${folder}/${entry.name}`) : entry.name.endsWith(".ts") ? [`${folder}/${entry.name}`] : []);
+const asked = sources("src").sort().flatMap((file) =>
+  [...readFileSync(file, "utf8").matchAll(/\btr\(\s*("(?:[^"\\]|\\.)*")/g)].map((found) => JSON.parse(found[1])));
+writeFileSync(new URL("page.texts.json", target), JSON.stringify([...new Set(asked)], null, 1) + "\n");
 
 const compare = new URL("../seamcheck/comparison/html/", import.meta.url);
 const second = await build({

@@ -188,16 +188,17 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
 
     from seamcheck.document.make import make_document
     from seamcheck.judge.judge import judge
-    from seamcheck.measure.material import add_to
 
     progress("judging")
     if not measured.joints:
         raise refused("no-seam", "no-seam.nothing-kept")
-    materials = settings.materials()
-    results = []
-    for joint in measured.joints:
-        survey, extra = add_to(joint.survey, materials, joint.id, settings.collapse, joint.rib_on)
-        results.append(replace(joint, survey=survey, extra=extra))
+    results, materials = list(measured.joints), settings.materials()
+    if materials is not None:
+        from seamcheck.measure.material import add_to
+
+        for index, joint in enumerate(measured.joints):
+            survey, extra = add_to(joint.survey, materials, joint.id, settings.collapse, joint.rib_on)
+            results[index] = replace(joint, survey=survey, extra=extra)
     assembly = measured.assembly
     names = {part.id: part.name for part in assembly.parts}
     judgement = judge(results, settings, names, assembly.doubts)

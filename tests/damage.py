@@ -56,7 +56,7 @@ def _random(name: str, seed: int) -> random.Random:
 
 def records(data: bytes) -> list[Record]:
     """All records of the data section."""
-    begin = data.index(b"DATA;")
+    begin = max(data.find(b"DATA;"), 0)  # damage may have taken the word
     return [Record(int(m[1]), m[3], m.start(), m.end()) for m in _RECORD.finditer(data, begin)]
 
 
@@ -325,7 +325,7 @@ def truncate(data: bytes, pick: random.Random) -> bytes:
 @damage
 def truncate_and_close(data: bytes, pick: random.Random) -> bytes:
     """Cut in the middle, and the end lines put on again."""
-    begin = data.index(b"DATA;") + 5
+    begin = max(data.find(b"DATA;"), 0)  # damage may have taken the word + 5
     return data[: pick.randrange(begin, len(data))] + b"\nENDSEC;\nEND-ISO-10303-21;\n"
 
 
@@ -410,7 +410,7 @@ def crlf(data: bytes, pick: random.Random) -> bytes:
 @dress
 def one_line(data: bytes, pick: random.Random) -> bytes:
     """No line breaks after the header (a break inside a text would be part of it; there is none)."""
-    begin = data.index(b"DATA;")
+    begin = max(data.find(b"DATA;"), 0)  # damage may have taken the word
     return data[:begin] + re.sub(rb"\s*[\r\n]+\s*", b"", data[begin:])
 
 
@@ -426,7 +426,7 @@ def comments(data: bytes, pick: random.Random) -> bytes:
 @dress
 def broken_lines(data: bytes, pick: random.Random) -> bytes:
     """A line break after every comma outside texts."""
-    begin = data.index(b"DATA;")
+    begin = max(data.find(b"DATA;"), 0)  # damage may have taken the word
     pieces = re.split(rb"('(?:[^']|'')*')", data[begin:])
     return data[:begin] + b"".join(p if p.startswith(b"'") else p.replace(b",", b",\n  ") for p in pieces)
 
@@ -434,7 +434,7 @@ def broken_lines(data: bytes, pick: random.Random) -> bytes:
 @dress
 def other_numbers(data: bytes, pick: random.Random) -> bytes:
     """All records numbered anew, with gaps and in no order; they stand where they stood."""
-    begin = data.index(b"DATA;")
+    begin = max(data.find(b"DATA;"), 0)  # damage may have taken the word
     old = [r.number for r in records(data)]
     new = dict(zip(old, pick.sample(range(10, 50 * len(old)), len(old)), strict=True))
     pieces = re.split(rb"('(?:[^']|'')*')", data[begin:])

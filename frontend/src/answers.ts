@@ -2,6 +2,7 @@
 
 import { byId } from "./dom";
 import type { Payload } from "./types";
+import { tr } from "./voice";
 
 type Row = Record<string, string>;
 
@@ -37,6 +38,6 @@ export function wireAnswers(payload: Payload): void {
     link.download = `${payload.model.file.replace(/\.[^.]*$/, "").replace(/[^A-Za-z0-9._-]+/g, "-") || "review"}-answers.json`;
     link.click();
     URL.revokeObjectURL(link.href);
-    byId("saved")!.textContent = `Saved as ${link.download}.`;
+    byId("saved")!.textContent = tr("Saved as {file}.", { file: link.download });
   });
 }

@@ -7,6 +7,7 @@ import { clear, h, px, svg, theme, whenNear } from "./dom";
 import type { Band, Edge, Finding, Side } from "./types";
 import type { Place, Walk } from "./walk";
 import { numbersOf } from "./words";
+import { inVoice, num, oneLength, tr } from "./voice";
 
 const HEIGHT = 132;
 const BINS = 24;
@@ -39,8 +40,8 @@ export class Charts {
     }
     const fold = this.within.closest("details");
     if (fold) fold.hidden = broken.length === columns.length;
-    if (columns.length && !broken.length) this.judged.append(h("p", null, "Every judged quantity is within its limits everywhere."));
-    if (!columns.length) this.judged.append(h("p", null, "No judged quantity was measured along this seam."));
+    if (columns.length && !broken.length) this.judged.append(h("p", null, tr("Every judged quantity is within its limits everywhere.")));
+    if (!columns.length) this.judged.append(h("p", null, tr("No judged quantity was measured along this seam.")));
   }
 
   private isThere(column: string): boolean {
@@ -82,7 +83,7 @@ class Chart {
       h("figcaption", null,
         h("span", { class: "chart-title" }, title, unit ? ` / ${unit}` : ""),
         this.here,
-        h("span", { class: "chart-limits" }, [...limits, ...(half ? [`tolerance ±${half} ${unit}`] : [])].join(" · "))),
+        h("span", { class: "chart-limits" }, [...limits, ...(half ? [tr("tolerance ±{value}", { value: words.value(half, column) })] : [])].join(" · "))),
       h("div", { class: "chart-row" }, this.plotHost, this.spread), this.summary());
   }
 
@@ -91,12 +92,12 @@ class Chart {
       const own = contour.summary[this.column];
       const words = this.atlas.words;
       const name = this.walk.joint.contours.length > 1 ? `${contour.id}: ` : "";
-      if (!own) return `${name}not measured`;
+      if (!own) return `${name}${tr("not measured")}`;
       const tail = (title: string, value: number | null | undefined) => (value === null || value === undefined ? "" : `, ${title} ${words.value(value, this.column)}`);
-      return `${name}least ${words.value(own.min, this.column)}${tail("p05", own.p05)}, median ${words.value(own.median, this.column)}${tail("p95", own.p95)}, most ${words.value(own.max, this.column)}`;
+      return `${name}${tr("least")} ${words.value(own.min, this.column)}${tail("p05", own.p05)}, ${tr("median")} ${words.value(own.median, this.column)}${tail("p95", own.p95)}, ${tr("most")} ${words.value(own.max, this.column)}`;
     });
     const outside = this.walk.joint.summary[this.column]?.outside;
-    if (outside !== undefined) rows.push(`outside a limit: ${(100 * outside).toFixed(outside > 0 && outside < 0.1 ? 1 : 0)} % of the length`);
+    if (outside !== undefined) rows.push(tr("outside a limit: {share} % of the length", { share: num(100 * outside, outside > 0 && outside < 0.1 ? 1 : 0) }));
     return h("p", { class: "chart-summary" }, rows.join(" · "));
   }
 
@@ -157,16 +158,17 @@ class Chart {
     const data = this.data();
     const [low, high] = this.range(data[1]);
     const width = Math.max(200, this.plotHost.getBoundingClientRect().width || 600);
-    const decimals = this.atlas.payload.quantities[this.column]?.decimals ?? 3;
+    const decimals = this.atlas.payload.quantities[this.column]?.decimals ?? 3, own = this.atlas.payload.quantities[this.column]?.unit ?? "";
     const options: uPlot.Options = {
       width, height: HEIGHT, pxAlign: 0, legend: { show: false },
       cursor: { sync: { key: "seam" }, drag: { x: true, y: false, setScale: true }, points: { show: false }, y: false },
       scales: { x: { time: false, range: (_, a, b) => [a, b] }, y: { range: () => [low, high] } },
       padding: [8, 14, 0, 0],
       axes: [
-        { stroke: () => theme("soft"), grid: { show: false }, ticks: { stroke: () => theme("line"), size: 4 }, size: 22, font: FONT, gap: 3 },
+        { stroke: () => theme("soft"), grid: { show: false }, ticks: { stroke: () => theme("line"), size: 4 }, size: 22, font: FONT, gap: 3,
+          values: (_, ticks) => labels(ticks.map((t) => t / oneLength()), 2) },
         { stroke: () => theme("soft"), grid: { stroke: () => theme("line"), width: 1 }, ticks: { show: false }, size: 52, font: FONT, space: 26,
-          values: (_, ticks) => labels(ticks, decimals) },
+          values: (_, ticks) => labels(ticks.map((t) => inVoice(t, own, 0)[0]), inVoice(0, own, decimals)[2]) },
       ],
       series: [{}, { stroke: () => theme("ink"), width: 1.6, points: { show: false }, spanGaps: false }],
       hooks: { drawAxes: [(u) => { this.drawBands(u); this.drawTolerance(u, data); }], draw: [(u) => { this.drawFindings(u); this.show(); }], ready: [(u) => this.listen(u)] },
@@ -304,7 +306,7 @@ class Chart {
     for (const y of ys) if (y !== null) counts[Math.min(BINS - 1, Math.max(0, Math.floor(((y - low) / (high - low)) * BINS)))]++;
     const most = Math.max(1, ...counts);
     const inner = HEIGHT - 30, bin = inner / BINS;
-    const root = svg("svg", { viewBox: `0 0 74 ${HEIGHT}`, width: 74, height: HEIGHT, role: "img", "aria-label": "Distribution of the values" });
+    const root = svg("svg", { viewBox: `0 0 74 ${HEIGHT}`, width: 74, height: HEIGHT, role: "img", "aria-label": tr("Distribution of the values") });
     counts.forEach((count, i) => {
       if (!count) return;
       // The square root keeps rare values in sight beside the common one.
@@ -315,7 +317,7 @@ class Chart {
       const y = 8 + inner * (1 - (bound - low) / (high - low));
       root.append(svg("line", { class: "bin-limit", x1: 0, x2: 74, y1: px(y), y2: px(y) }));
     }
-    root.append(svg("text", { class: "side", x: 4, y: HEIGHT - 8 }, "spread √n"));
+    root.append(svg("text", { class: "side", x: 4, y: HEIGHT - 8 }, tr("spread √n")));
     this.spread.append(root);
   }
 
@@ -353,7 +355,7 @@ class Chart {
 function labels(ticks: number[], decimals: number): string[] {
   const d = digits(ticks, decimals);
   const all = ticks.map((t) => (Math.abs(t) < 0.5 * 10 ** -d ? 0 : t).toFixed(d));
-  return all.map((text, i) => (ticks.some((t, k) => all[k] === text && Math.abs(t - Number(text)) < Math.abs(ticks[i] - Number(text)) - 1e-12) ? "" : text));
+  return all.map((text, i) => (ticks.some((t, k) => all[k] === text && Math.abs(t - Number(text)) < Math.abs(ticks[i] - Number(text)) - 1e-12) ? "" : num(Number(text), d)));
 }
 
 /** As few decimals as tell the ticks apart truly. */

@@ -11,12 +11,14 @@ import { caption, SectionFigure, sectionSvg } from "./section/figure";
 import { keys, Strip, WalkBar } from "./strip";
 import { readPayload } from "./unpack";
 import { nearest, Walk } from "./walk";
+import { speak, tr } from "./voice";
 
 async function start(): Promise<void> {
   const block = byId("seamcheck-data");
   wireTheme(() => undefined);
   if (!block) return;
   const payload = await readPayload(block);
+  speak(payload.voice);
   document.documentElement.classList.add("alive");
   if (!payload.joints.length || !payload.joints.some((j) => j.contours.length)) {
     document.documentElement.dataset.ready = "yes";
@@ -154,7 +156,7 @@ function wireList(): void {
     const isShown = (row: HTMLElement) => !wanted || row.dataset.severity === wanted || `rule:${row.dataset.rule}` === wanted;
     for (const row of rows) row.hidden = !isShown(row);
     const shown = rows.filter(isShown).length;
-    byId("list-count")!.textContent = shown === rows.length ? `(${rows.length})` : `(${shown} of ${rows.length})`;
+    byId("list-count")!.textContent = shown === rows.length ? `(${rows.length})` : tr("({shown} of {all})", { shown, all: rows.length });
     for (const old of body.querySelectorAll(".group-head")) old.remove();
     const key = (row: HTMLElement): [string, number] => order.value === "rule" ? [row.dataset.rule ?? "", 0] : ["", order.value === "s" ? Number(row.dataset.s || 1e9) : 0];
     const sorted = [...rows].sort((a, b) => key(a)[0].localeCompare(key(b)[0]) || key(a)[1] - key(b)[1] || Number(a.dataset.row) - Number(b.dataset.row));
@@ -198,13 +200,13 @@ class Space {
     if (this.scene) return;
     const host = byId("space-figure")!;
     if (!this.atlas.meshes.length) {
-      host.append(h("p", { class: "empty" }, "The document carries no meshes of the parts; the seam is shown alone."));
+      host.append(h("p", { class: "empty" }, tr("The document carries no meshes of the parts; the seam is shown alone.")));
     }
     try {
       this.scene = new Scene(host, this.atlas, this.walk);
     } catch {
       clear(host);
-      host.append(h("p", { class: "empty" }, "This browser offers no 3-D drawing (WebGL). The plan and the sections show the same places."));
+      host.append(h("p", { class: "empty" }, tr("This browser offers no 3-D drawing (WebGL). The plan and the sections show the same places.")));
       return;
     }
     this.tools(this.scene);
@@ -218,7 +220,7 @@ class Space {
   private tools(scene: Scene): void {
     const bar = byId("space-tools")!;
     const left = this.atlas.meshes.reduce((sum, mesh) => sum + mesh.leftOut, 0);
-    if (left) byId("space-note")!.textContent = `${left} small faces are left out of this picture; all were measured.`;
+    if (left) byId("space-note")!.textContent = tr("{count} small faces are left out of this picture; all were measured.", { count: left });
     const button = (text: string, act: () => void) => {
       const made = h("button", { type: "button" }, text);
       made.addEventListener("click", act);
@@ -232,22 +234,22 @@ class Space {
     };
     append(bar, [
       this.larger(),
-      button("Along the light", () => scene.alongLight()), button("Aslant", () => scene.aslant()), button("To the section", () => scene.flyToMarker()),
-      toggle("cut open here", false, (on) => scene.setCut(on)),
+      button(tr("Along the light"), () => scene.alongLight()), button(tr("Aslant"), () => scene.aslant()), button(tr("To the section"), () => scene.flyToMarker()),
+      toggle(tr("cut open here"), false, (on) => scene.setCut(on)),
       ...scene.partIds.slice(0, 12).map((id) => toggle(this.atlas.words.part(id), true, (on) => scene.setVisible(id, on))),
     ]);
     if (scene.partIds.length > 12) {
-      append(bar, [toggle(`${scene.partIds.length - 12} further parts`, true, (on) => scene.partIds.slice(12).forEach((id) => scene.setVisible(id, on)))]);
+      append(bar, [toggle(tr("{count} further parts", { count: scene.partIds.length - 12 }), true, (on) => scene.partIds.slice(12).forEach((id) => scene.setVisible(id, on)))]);
     }
   }
 
   /** Gives the 3-D view the place of the section too, and back. */
   private larger(): HTMLButtonElement {
-    const desk = byId("desk")!, made = h("button", { type: "button", id: "space-larger", "aria-pressed": "false" }, "Larger");
+    const desk = byId("desk")!, made = h("button", { type: "button", id: "space-larger", "aria-pressed": "false" }, tr("Larger"));
     const set = (on: boolean) => {
       desk.classList.toggle("large-space", on);
       made.setAttribute("aria-pressed", String(on));
-      made.textContent = on ? "Smaller" : "Larger";
+      made.textContent = on ? tr("Smaller") : tr("Larger");
     };
     made.addEventListener("click", () => set(!desk.classList.contains("large-space")));
     byId("tab-plan")?.addEventListener("click", () => set(false));
@@ -325,6 +327,6 @@ start().catch((error: unknown) => {
   const note = byId("trouble");
   if (note) {
     note.hidden = false;
-    note.textContent = `The figures could not be drawn: ${error instanceof Error ? error.message : String(error)}. All texts and tables below are complete.`;
+    note.textContent = tr("The figures could not be drawn: {error}. All texts and tables below are complete.", { error: error instanceof Error ? error.message : String(error) });
   }
 });

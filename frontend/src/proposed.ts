@@ -4,6 +4,7 @@ import type { Atlas } from "./atlas";
 import { byId, h } from "./dom";
 import type { Contour, Finding, JointFacts, PackedSections, Payload, Stations } from "./types";
 import { Sections } from "./unpack";
+import { tr } from "./voice";
 
 /** What a section is drawn from. */
 export interface Shown { facts: JointFacts; contour: Contour; sections: Sections | null; findings: Finding[] }
@@ -35,7 +36,7 @@ export class Proposed {
     const host = byId("proposed-switch");
     if (!host || !this.packed.length) return;
     host.hidden = false;
-    const choices = [["as proposed", false], ["as drawn", true]] as const;
+    const choices = [[tr("as proposed"), false], [tr("as drawn"), true]] as const;
     const buttons = choices.map(([text, isDrawn]) => {
       const button = h("button", { type: "button", "aria-pressed": String(!isDrawn) }, text);
       button.addEventListener("click", () => {

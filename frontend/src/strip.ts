@@ -2,11 +2,12 @@
 
 import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
-import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
-import { isStretchOfNote, type Place, type Walk } from "./walk";
-import { MARK, numbersOf } from "./words";
+import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs, type Spot } from "./types";
+import { isStretchOfNote, spotsOf, type Place, type Walk } from "./walk";
+import { MARK, numbersOf, shortNumbersOf } from "./words";
+import { bareMm, mm, mmUnit, num, oneLength, tr } from "./voice";
 
-const WORD = ["not measured", "within", "close to the limit", "limit broken", "broken, waived", "to be looked at", "noted"];
+const word = (state: number): string => [tr("not measured"), tr("within"), tr("close to the limit"), tr("limit broken"), tr("broken, waived"), tr("to be looked at"), tr("noted")][state];
 /** State -> top and height of its mark in a row 14 high: the graver, the taller. */
 const TALL = [[6.5, 1.5], [5.5, 3], [4, 6], [0, 14], [1.5, 11], [2, 10], [4.5, 5]];
 const WIDE = 1000; // units of the tracks' own drawing width
@@ -51,19 +52,20 @@ export class Strip {
     // Ruler: millimetres, turns of the path, and the findings where they are worst.
     const ruler = svg("svg", { class: "ruler", viewBox: `0 0 ${WIDE} 30`, preserveAspectRatio: "none", "aria-hidden": true });
     const numbers = h("div", { class: "ruler-numbers", "aria-hidden": true });
-    const step = niceStep(length / 8);
+    const across = this.host.clientWidth || 1000, track = across > 820 ? across * 0.62 : across - 200;
+    const step = oneLength() * niceStep(length / oneLength() / Math.max(2, Math.min(8, track / 50)));
     for (const { start, length: own, contour } of stretches) {
       ruler.append(svg("line", { class: "ruler-line", x1: X(start), x2: X(start + own), y1: 29, y2: 29 }));
       for (let s = 0; s <= own + 1e-6; s += step / 5) {
         const major = Math.abs(s / step - Math.round(s / step)) < 1e-6;
         ruler.append(svg("line", { class: "ruler-line", x1: px(X(start + s)), x2: px(X(start + s)), y1: major ? 20 : 25, y2: 29 }));
-        if (major && own - s > Math.max(step * 0.45, length * 0.075)) numbers.append(at(h("span", null, `${Math.round(s)}`), X(start + s)));
+        if (major && own - s > Math.max(step * 0.45, length * 0.075)) numbers.append(at(h("span", null, oneLength() === 1 ? `${Math.round(s)}` : num(s / oneLength(), step / oneLength() < 1 ? 1 : 0)), X(start + s)));
       }
-      if (length > 0 && own > step) numbers.append(at(h("span", { class: "end" }, own.toFixed(1)), X(start + own)));
+      if (length > 0 && own > step) numbers.append(at(h("span", { class: "end" }, bareMm(own, 1)), X(start + own)));
       if (stretches.length > 1) numbers.append(at(h("b", null, joint.contours[contour].id), X(start + own / 2)));
       this.turns(ruler, contour, start, X);
     }
-    board.append(h("div", { class: "strip-head" }, "unrolled seam, mm"), h("div", { class: "track ruler-track" }, ruler, numbers, this.marks(X)), h("div", { class: "strip-head end" }, "here · limit"));
+    board.append(h("div", { class: "strip-head" }, tr("unrolled seam, {unit}", { unit: mmUnit() })), h("div", { class: "track ruler-track" }, ruler, numbers, this.marks(X)), h("div", { class: "strip-head end" }, tr("here · limit")));
 
     const isFirst = (k: number) => facts.bands[k].severity === "must-fix" || this.atlas.payload.findings.some((f) => f.rule === facts.bands[k].rule && f.joint === joint.id && f.severity !== "note");
     // Rules with a finding first, then must-fix rules, then the others.
@@ -98,11 +100,11 @@ export class Strip {
     this.host.append(this.cursor, board);
     document.documentElement.style.setProperty("--strip", `${Math.ceil(board.getBoundingClientRect().height) + (rest ? 38 : 18)}px`);
     if (rest) {
-      const button = h("button", { type: "button", class: "strip-more screen", "aria-expanded": false }, `${rest} further rules`);
+      const button = h("button", { type: "button", class: "strip-more screen", "aria-expanded": false }, tr("{count} further rules", { count: rest }));
       button.addEventListener("click", () => {
         const open = board.classList.toggle("open");
         button.setAttribute("aria-expanded", String(open));
-        button.textContent = open ? "fewer rules" : `${rest} further rules`;
+        button.textContent = open ? tr("fewer rules") : tr("{count} further rules", { count: rest });
         this.moveCursor();
       });
       this.host.append(button);
@@ -127,28 +129,31 @@ export class Strip {
     const all: Finding[] = this.atlas.payload.findings;
     const holder = h("div", { class: "strip-marks" });
     const { stretches } = this.walk.stretches();
-    const placed: { x: number; findings: Finding[] }[] = [];
+    const placed: { x: number; findings: Finding[]; spot: Spot }[] = [];
     for (const finding of all) {
       if (finding.joint !== this.walk.joint.id || finding.station === null || isStretchOfNote(finding)) continue;
-      const contour = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
-      const x = X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[finding.station]);
-      placed.push({ x, findings: [finding] });
+      for (const spot of spotsOf(finding)) {
+        const contour = this.walk.joint.contours.findIndex((c) => c.id === spot.contour);
+        placed.push({ x: X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[spot.station]), findings: [finding], spot });
+      }
     }
     // Numbers that would print over each other stand as one group.
-    const wide = (this.host.clientWidth || 1000) * 0.62, reach = (p: { findings: Finding[] }) => (numbersOf(p.findings).length * 8 + 8) / 2;
+    const across = this.host.clientWidth || 1000, wide = across > 820 ? across * 0.62 : across - 200;
+    const label = placed.length > 8 ? shortNumbersOf : numbersOf;
+    const reach = (p: { findings: Finding[] }) => Math.max(24, label(p.findings).length * 7.5 + 6) / 2;
     placed.sort((a, b) => a.x - b.x);
     for (let i = 0; i + 1 < placed.length;) {
       const [a, b] = [placed[i], placed[i + 1]];
       if (((b.x - a.x) * wide) / WIDE >= reach(a) + reach(b) + 3) { i++; continue; }
-      const findings = [...a.findings, ...b.findings].sort((p, q) => p.n - q.n);
-      placed.splice(i, 2, { x: (a.x * a.findings.length + b.x * b.findings.length) / findings.length, findings });
+      const findings = [...new Set([...a.findings, ...b.findings])].sort((p, q) => p.n - q.n);
+      placed.splice(i, 2, { spot: findings[0] === a.findings[0] ? a.spot : b.spot, x: (a.x * a.findings.length + b.x * b.findings.length) / (a.findings.length + b.findings.length), findings });
       i = Math.max(0, i - 1);
     }
-    for (const { x, findings } of placed) {
+    for (const { x, findings, spot } of placed) {
       const first = findings[0];
       const button = h("button", { type: "button", class: `strip-mark ${first.waived ? "waived" : first.severity}`, "data-finding": first.n,
-        "aria-label": `Go to finding ${findings.map((f) => f.n).join(", ")}: ${first.title}` }, numbersOf(findings));
-      button.addEventListener("click", () => this.walk.showFinding(first));
+        "aria-label": tr("Go to finding {numbers}: {title}", { numbers: findings.map((f) => f.n).join(", "), title: first.title }) }, label(findings));
+      button.addEventListener("click", () => this.walk.showFinding(first, "finding", spot));
       holder.append(at(button, x));
     }
     return holder;
@@ -161,11 +166,11 @@ export class Strip {
     for (const contour of joint.contours) {
       for (const [from, to, state] of facts.tracks[contour.id]?.[k] ?? []) {
         if (state === WITHIN) continue;
-        told.push(`${WORD[state]} from ${contour.stations.s[from].toFixed(1)} to ${contour.stations.s[to].toFixed(1)} mm`);
+        told.push(tr("{state} from {low} to {high}", { state: word(state), low: bareMm(contour.stations.s[from], 1), high: mm(contour.stations.s[to], 1) }));
       }
     }
     const band = facts.bands[k];
-    return `${band.title}, ${band.words}: ${told.length ? told.slice(0, 6).join("; ") : "within everywhere"}`;
+    return `${band.title}, ${band.words}: ${told.length ? told.slice(0, 6).join("; ") : tr("within everywhere")}`;
   }
 
   show(place: Place): void {
@@ -234,8 +239,12 @@ export class WalkBar {
     const on = (id: string, act: () => void) => byId(id)?.addEventListener("click", act);
     on("walk-back", () => this.walk.step(-1));
     on("walk-on", () => this.walk.step(1));
-    on("finding-back", () => { const f = this.walk.neighbourFinding(-1); if (f) this.walk.showFinding(f); });
-    on("finding-on", () => { const f = this.walk.neighbourFinding(1); if (f) this.walk.showFinding(f); });
+    const jump = (way: 1 | -1) => {
+      const next = this.walk.neighbourFinding(way);
+      if (next) this.walk.showFinding(next.finding, "finding", next.spot);
+    };
+    on("finding-back", () => jump(-1));
+    on("finding-on", () => jump(1));
     this.slider.addEventListener("keydown", (event) => { if (keys(event, this.walk)) event.preventDefault(); });
   }
 
@@ -246,13 +255,13 @@ export class WalkBar {
     this.slider.value = String(this.walk.unrolled);
     const here = this.walk.findingsHere();
     const s = this.walk.s;
-    const text = `s = ${s.toFixed(2)} mm`;
-    this.slider.setAttribute("aria-valuetext", text + (here.length ? `, finding ${here.map((f) => `${f.n} ${f.title}`).join(", ")}` : ""));
+    const text = `s = ${mm(s, 2)}`;
+    this.slider.setAttribute("aria-valuetext", text + (here.length ? `, ${tr("Finding")} ${here.map((f) => `${f.n} ${f.title}`).join(", ")}` : ""));
     clear(this.where);
     const contour = this.walk.contour;
     this.where.append(h("b", { "data-station": place.station }, text), h("span", null, `${place.station + 1} / ${contour.stations.s.length}${this.walk.joint.contours.length > 1 ? ` · ${contour.id}` : ""}`));
     const live = byId("walk-live");
-    const spoken = here.map((f) => `Finding ${f.n}: ${f.title}`).join(". ");
+    const spoken = here.map((f) => `${tr("Finding")} ${f.n}: ${f.title}`).join(". ");
     if (live && live.textContent !== spoken) live.textContent = spoken;
   }
 }
@@ -267,8 +276,8 @@ export function keys(event: KeyboardEvent, walk: Walk): boolean {
     case "Home": walk.go({ station: 0 }, "keys"); return true;
     case "End": walk.go({ station: walk.contour.stations.s.length - 1 }, "keys"); return true;
     case "PageDown": case "PageUp": {
-      const finding = walk.neighbourFinding(event.key === "PageDown" ? 1 : -1);
-      if (finding) walk.showFinding(finding, "keys");
+      const next = walk.neighbourFinding(event.key === "PageDown" ? 1 : -1);
+      if (next) walk.showFinding(next.finding, "keys", next.spot);
       return true;
     }
   }

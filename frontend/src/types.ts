@@ -1,26 +1,26 @@
+import type { ContourRecord, JointRecord, PackedMesh, PackedSections as Packed } from "./document";
+
+export type { PackedMesh };
+
+/** Rows of the shade: station, low, high, share, u, v, along, part, leans. */
+export type PackedSections = Omit<Packed, "shade"> & {
+  shade?: [number, number, number, number, number | null, number | null, number | null, string, boolean][];
+};
+
 /** The data that the page is drawn from. Lengths in mm; null: not measured. */
+
+import type { Voice } from "./voice";
 
 export type Column = (number | null)[];
 
-export interface Stations {
-  s: number[]; x: number[]; y: number[]; z: number[];
-  u: [number, number, number][];
-  [column: string]: Column | number[] | [number, number, number][];
-}
+export type Stations = ContourRecord["stations"];
 
-export interface Contour {
-  id: string; closed: boolean; length_mm: number; junctions: string[];
-  clamp_side?: "inner" | "outer" | null;
-  stations: Stations;
-  unmeasured: { column: string; from_s: number; to_s: number; why: string }[];
-  summary: Record<string, { min: number; median: number; max: number; p05?: number | null; p95?: number | null } | null>;
-}
+/** A path of the seam as it stands in the document, less what is not drawn. */
+export type Contour =
+  Pick<ContourRecord, "id" | "closed" | "length_mm" | "junctions" | "clamp_side" | "stations" | "unmeasured" | "summary">;
 
-export interface Joint {
-  id: string; cover: string[]; base: string[]; rib_on: string; beam: [number, number, number];
-  contours: Contour[];
-  summary: Record<string, { outside?: number } | null>;
-}
+export type Joint =
+  Pick<JointRecord, "id" | "cover" | "base" | "rib_on" | "beam" | "summary"> & { contours: Contour[] };
 
 export interface Quantity { title: string; unit: string; decimals: number }
 
@@ -38,6 +38,8 @@ export interface Band {
 export interface Finding {
   n: number; id: string; title: string; severity: "must-fix" | "attention" | "note"; waived: boolean;
   rule: string; quantity: string; column: string | null; value: string; limit: string; limit_at: number | null;
+  /** the value as a number, in the quantity's unit */
+  number: number | null;
   /** how much to change, mm, as the remedy says; what it should become, in words */
   change: number | null; target: string;
   /** holds along its whole path, though it has no stretch */
@@ -46,7 +48,12 @@ export interface Finding {
   place: Record<string, unknown> | null;
   joint: string; contour: string | null; station: number | null;
   from_s: number | null; to_s: number | null; at: [number, number, number] | null;
+  /** further places of the same finding */
+  places: Spot[];
 }
+
+/** One place of a finding: a stretch of a path with its worst station. */
+export interface Spot { contour: string; station: number; from_s: number | null; to_s: number | null }
 
 /** State of a station under a rule: runs of [first, last, state]. */
 export type Runs = [number, number, number][];
@@ -71,16 +78,9 @@ export interface JointFacts {
   cone: number;
 }
 
-export interface PackedSections {
-  joint: string; contour: string; stations: number[];
-  offsets: string; segments: string; owner: string; face: string; slope?: string;
-  /** [station, low, high, share, u, v, along, part, leans] */
-  shade?: [number, number, number, number, number | null, number | null, number | null, string, boolean][];
-  others?: string[];
-}
-export interface PackedMesh { part: string; positions: string; triangles: string; face: string; left_out?: number }
-
 export interface Payload {
+  /** null: English and mm */
+  voice?: Voice | null;
   model: { file: string; sha256: string };
   joints: Joint[];
   parts: { id: string; name: string; role: string }[];

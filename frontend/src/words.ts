@@ -1,13 +1,14 @@
 /** Values as people read them; the same rules as in seamcheck/report/facts.py. */
 
 import type { Payload } from "./types";
+import { inVoice, num, tr } from "./voice";
 
 export class Words {
   constructor(private readonly payload: Payload) {}
 
   unit(column: string): string {
     const unit = this.payload.quantities[column]?.unit ?? "";
-    return unit === "1" ? "" : unit;
+    return unit === "1" ? "" : inVoice(0, unit, 0)[1];
   }
 
   title(column: string): string {
@@ -16,13 +17,14 @@ export class Words {
 
   /** A number with the quantity's decimals, without unit. */
   bare(value: number, column: string): string {
-    const text = value.toFixed(this.payload.quantities[column]?.decimals ?? 3);
-    return Number(text) === 0 ? text.replace("-", "") : text;
+    const quantity = this.payload.quantities[column];
+    const [told, , decimals] = inVoice(value, quantity?.unit ?? "", quantity?.decimals ?? 3);
+    return num(told, decimals);
   }
 
   value(value: number | null | undefined, column: string): string {
-    if (value === null || value === undefined || !Number.isFinite(value)) return "not measured";
-    if (column.startsWith("trap_open")) return value ? "open" : "closed";
+    if (value === null || value === undefined || !Number.isFinite(value)) return tr("not measured");
+    if (column.startsWith("trap_open")) return value ? tr("open") : tr("closed");
     const unit = this.unit(column);
     return unit ? `${this.bare(value, column)} ${unit}` : this.bare(value, column);
   }
@@ -45,6 +47,9 @@ export class Words {
 }
 
 export const MARK = { "must-fix": "◆", attention: "▲", note: "○" } as const;
+
+/** '4', or '4+2' where two more stand at one place: as short as it gets. */
+export const shortNumbersOf = (findings: { n: number }[]): string => (findings.length > 1 ? `${findings[0].n}+${findings.length - 1}` : String(findings[0].n));
 
 /** '1·3·6', or '1·3·6 +4' where more findings stand at one place. */
 export function numbersOf(findings: { n: number }[]): string {

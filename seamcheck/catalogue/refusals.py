@@ -143,7 +143,34 @@ REFUSALS: dict[str, str] = {
     "no-seam.plug": (
         "{one} and {other} only face each other at their sides, with {play:.2 mm} of play: a plug or snap fit. Nothing "
         "lies on top of each other there that light could weld; the longest side face is {width:.2 mm} wide and "
-        "{length:0 mm} long. Give the joint a land with a weld rib under the cover."
+        "{length:0 mm} long.[ Along the way in, the faces that look at each other stay {gap:.2 mm} apart: no seat is "
+        "reached.] Give the joint a land with a weld rib under the cover."
+    ),
+    "no-seam.plug-resting": (
+        "{one} and {other} face each other at their sides, with {play:.2 mm} of play: a plug or snap fit. The places "
+        "where they lie on each other ({places:0}, {area:0 mm²} in all) don't run round anything; the longest side "
+        "face is {width:.2 mm} wide and {length:0 mm} long.[ Along the way in, the faces that look at each other stay "
+        "{gap:.2 mm} apart.] Give the joint a land with a weld rib under the cover."
+    ),
+    "no-seam.strips": (
+        "{one} and {other} lie on each other along {count:0} strips, {length:0 mm} long in all and {width:.2 mm} wide, "
+        "which don't run round: they close no cavity. A seam needs a land that runs round the opening; if an open seam "
+        "along these faces is meant, name the parts with --cover and --base."
+    ),
+    "no-seam.strips.one": (
+        "{one} and {other} lie on each other along one strip, {length:0 mm} long and {width:.2 mm} wide, which doesn't "
+        "run round: it closes no cavity. A seam needs a land that runs round the opening; if an open seam along these "
+        "faces is meant, name the parts with --cover and --base."
+    ),
+    "no-seam.pads": (
+        "{one} and {other} lie on each other with {count:0} broad faces, the largest {size} mm ({area:0 mm²} of "
+        "contact in all): pads, no band that runs round a cavity. A seam needs the top of a wall or a weld rib that "
+        "runs round the opening, under a cover."
+    ),
+    "no-seam.pads.one": (
+        "{one} and {other} lie on each other with a broad face of {size} mm ({area:0 mm²} of contact): a pad, no band "
+        "that runs round a cavity. A seam needs the top of a wall or a weld rib that runs round the opening, under a "
+        "cover."
     ),
     "no-seam.dark": (
         "{cover} is seated on {base} along {band}, but no side lets light in: it would have to pass {thickness:.1 mm} "
@@ -160,8 +187,9 @@ REFUSALS: dict[str, str] = {
     ),
     "no-seam.not-seated": (
         "{cover} is not seated on {base}: they face each other along {band}, {gap:.2 mm} apart and with no weld rib "
-        "between them. Moved by {gap:.2 mm} the cover would be seated. If a ridge with a sharp edge stands there: give "
-        "its top a flat or a rounding, so that it has a width to measure."
+        "between them.[ At their sides they have {play:.2 mm} of play.] Moved by {gap:.2 mm} the cover would be "
+        "seated. If a ridge with a sharp edge stands there: give its top a flat or a rounding, so that it has a width "
+        "to measure."
     ),
     "no-seam.nothing": (
         "Parts touch, but no band[ between {one} and {other}] stands out like a weld rib, or runs round like the top "

@@ -20,7 +20,6 @@ from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
-from seamcheck.document.material import material_schema
 from seamcheck.document.records import KIND, ContourRecord, Document, JointRecord
 from seamcheck.document.upgrade import upgraded
 from seamcheck.document.view import ViewDamaged, unpack_view
@@ -187,20 +186,6 @@ def _joint_faults(place: str, joint: JointRecord, parts: set[str]) -> Iterator[t
                 yield f"{place}.interruptions[{k}]", f"the joint has no contour {_short(repr(name))}"
     for k, contour in enumerate(joint.contours):
         yield from _contour_faults(f"{place}.contours[{k}]", contour)
-    if isinstance(joint.material, dict):
-        yield from _material_faults(f"{place}.material", joint.material)
-
-
-def _material_faults(place: str, material: dict[str, Any]) -> Iterator[tuple[str, str]]:
-    from jsonschema import Draft202012Validator
-    from jsonschema.exceptions import best_match
-
-    error = best_match(Draft202012Validator(material_schema()).iter_errors(material))
-    if error is not None:
-        steps = "".join(
-            f"[{step}]" if isinstance(step, int) else f".{_short(str(step))}" for step in error.absolute_path
-        )
-        yield place + steps, _short(error.message.rstrip("."))
 
 
 def _contour_faults(place: str, contour: ContourRecord) -> Iterator[tuple[str, str]]:

@@ -19,6 +19,7 @@ from seamcheck.catalogue.known import OF_DEFAULTS
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SEVERITIES
+from seamcheck.document.material import Material
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.judge.findings import Face, Finding
 from seamcheck.judge.parts_outside import PartsOutside
@@ -156,7 +157,7 @@ class ContourRecord(Record, frozen=True, kw_only=True):
 
     id: str
     closed: bool
-    length_mm: Real | None
+    length_mm: Real
     clamp_side: Annotated[Literal["inner", "outer"] | None, Meta(description="side of the clamp land")]
     ends: Texts
     junctions: Texts
@@ -241,7 +242,7 @@ class JointRecord(Record, frozen=True, kw_only=True):
     interface: dict[str, InterfaceValue]
     tolerances: list[ToleranceState]
     parts_outside: PartsOutside | None
-    material: dict[str, Any] | UnsetType = UNSET
+    material: Material | UnsetType = UNSET
 
 
 class LimitRecord(Record, frozen=True, kw_only=True):
@@ -288,6 +289,7 @@ SettingsRecord: Any = msgspec.defstruct(
         ("beam", Point | None),
         ("scanner", dict[str, Any] | None),
         ("clamp", dict[str, Any]),
+        ("load", dict[str, Any] | None | UnsetType, UNSET),
         ("tolerances", dict[str, Real]),
         ("file", str | None),
         ("origins", dict[str, str], msgspec.field(name="from")),

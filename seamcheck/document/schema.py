@@ -14,37 +14,10 @@ import msgspec
 from seamcheck.catalogue.field_types import LARGEST, LARGEST_COUNT
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
-from seamcheck.document.material import material_schema
 from seamcheck.document.records import Document
 from seamcheck.judge.findings import Finding
 
 FILE = Path(__file__).with_name("document_schema.json")
-
-NUMBER: dict[str, Any] = {"type": ["number", "null"]}
-TEXT: dict[str, Any] = {"type": "string"}
-POINT: dict[str, Any] = {"type": ["array", "null"], "items": {"type": "number"}, "minItems": 3, "maxItems": 3}
-TEXTS: dict[str, Any] = {"type": "array", "items": TEXT}
-
-
-def record(properties: dict[str, Any], optional: tuple[str, ...] = (), **more: Any) -> dict[str, Any]:
-    """An object with just these keys, all of them needed but the optional ones."""
-    return {
-        "type": "object",
-        "properties": properties,
-        "required": [key for key in properties if key not in optional],
-        "additionalProperties": False,
-        **more,
-    }
-
-
-def maybe(text: dict[str, Any]) -> dict[str, Any]:
-    """The same, or null."""
-    return {**text, "type": [text["type"], "null"]}
-
-
-def listed(item: dict[str, Any]) -> dict[str, Any]:
-    """A list of such items."""
-    return {"type": "array", "items": item}
 
 
 def make_schema() -> dict[str, Any]:
@@ -53,7 +26,6 @@ def make_schema() -> dict[str, Any]:
     definitions = {name: plain_schema(content) for name, content in sorted(definitions.items())}
     document = definitions.pop("Document")
     assert top == {"$ref": "#/$defs/Document"}
-    definitions["JointRecord"]["properties"]["material"] = material_schema()
     return {
         "$schema": "https://json-schema.org/draft/2020-12/schema",
         **document,

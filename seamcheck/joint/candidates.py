@@ -28,6 +28,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import highest_at
 from seamcheck.joint.kind import kind_of
 from seamcheck.joint.light import LightSide, inner_points, light_side
+from seamcheck.joint.meeting import Meeting, bare, opposed_area
 from seamcheck.joint.patches import Patch, find_patches
 from seamcheck.joint.profile import Beside, look_beside
 from seamcheck.kernel import Body
@@ -41,6 +42,8 @@ class Candidate:
 
     carrier, counter : part ids; frame : z from carrier into counter
     beside : what lies beside the bands
+    share : 0 to 1 of the region that the other part opposes
+    bare : stretches of the bands that have nothing of the other part over them; the region is without them
     patches : the seam's bands; gap : mm, to the opposite face; level : mm, height of the band; length : mm
     through_counter, through_carrier : what the light would meet on the two ways in
     """
@@ -57,6 +60,8 @@ class Candidate:
     beside: Beside
     through_counter: LightSide
     through_carrier: LightSide
+    bare: BaseGeometry
+    share: float
 
     @property
     def width(self) -> float:
@@ -82,13 +87,9 @@ class Candidate:
         return say("any.band", width=self.width, length=self.length, kind=self.kind)
 
     @property
-    def share(self) -> float:
-        return float(np.average([p.share for p in self.patches], weights=[p.length for p in self.patches]))
-
-    @property
     def encloses(self) -> float:
         """mm², area inside the bands' loops, short interruptions bridged."""
-        return enclosed(self.region, self.length)
+        return float(enclosed(self.region, self.length).area)
 
     @property
     def free(self) -> float:
@@ -102,49 +103,54 @@ class Candidate:
         return self.length * self.falls * self.share * around * self.free * stands
 
 
-def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> list[Candidate]:
-    """All readings of two bodies that lie near each other."""
+def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candidate], list[Meeting]]:
+    """All readings of two bodies that lie near each other, and where they meet at all."""
     a, b = (bodies[i] for i in ids)
     surface_a, surface_b = near_surface(a, b.box), near_surface(b, a.box)
     if not len(surface_a.area) or not len(surface_b.area):
-        return []
+        return [], []
     others = [body for part, body in bodies.items() if part not in ids]
-    found = []
+    found, meetings = [], []
     for direction in directions(surface_a, surface_b):
         for carrier, counter, z, own, opposite in (
             (ids[0], ids[1], direction, surface_a, surface_b),
             (ids[1], ids[0], -direction, surface_b, surface_a),
         ):
             frame = Frame.along(z, bodies[carrier].box[:3])
-            candidate = _read(carrier, counter, frame, own, opposite, bodies, others)
+            patches = find_patches(bodies[carrier], own, coverage(own, opposite, frame), frame, 1.0)
+            if patches:
+                meetings.append(Meeting(carrier, counter, frame, tuple(sorted(patches, key=opposed_area)[::-1])))
+            candidate = _read(meetings[-1], own, opposite, bodies, others) if patches else None
             pull = None if candidate is None else light_axis(bodies[carrier], candidate.faces, z)
             if pull is not None and pull @ z < _ALONG:  # a slope or a dome: look again along the pull
                 frame = Frame.along(pull, bodies[carrier].box[:3])
-                candidate = _read(carrier, counter, frame, own, opposite, bodies, others) or candidate
+                again = find_patches(bodies[carrier], own, coverage(own, opposite, frame), frame, 1.0)
+                meeting = Meeting(carrier, counter, frame, tuple(again))
+                candidate = _read(meeting, own, opposite, bodies, others) or candidate
             if candidate is not None:
                 found.append(candidate)
-    return found
+    return found, meetings
 
 
 def _read(
-    carrier: str,
-    counter: str,
-    frame: Frame,
-    own: Surface,
-    opposite: Surface,
-    bodies: dict[str, Body],
-    others: list[Body],
+    meeting: Meeting, own: Surface, opposite: Surface, bodies: dict[str, Body], others: list[Body]
 ) -> Candidate | None:
-    patches = find_patches(bodies[carrier], own, coverage(own, opposite, frame), frame, 1.0)
-    chosen = _choose(patches)
+    carrier, counter, frame = meeting.one, meeting.other, meeting.frame
+    chosen = _choose(list(meeting.patches))
     if not chosen:
         return None
     faces = tuple(sorted({f for patch in chosen for f in patch.faces}))
-    region = shapely.unary_union([patch.region for patch in chosen])
-    points = _on_top(inner_points(region), own, faces, frame)
-    gap = min(patch.gap for patch in chosen)
-    width = float(np.average([p.width for p in chosen], weights=[p.length for p in chosen]))
+    whole = shapely.unary_union([patch.region for patch in chosen])
+    length = sum(patch.length for patch in chosen)
+    level = _median_height(_on_top(inner_points(whole), own, faces, frame))
+    share = float(np.average([p.share for p in chosen], weights=[p.length for p in chosen]))
     rounded = any(p.rounded for p in chosen)
+    left = shapely.Polygon() if rounded else bare(whole, share, level, opposite, frame)
+    region = whole if left.is_empty else whole.difference(left)
+    if region.is_empty:
+        return None
+    points = _on_top(inner_points(region), own, faces, frame)
+    width = float(np.average([p.width for p in chosen], weights=[p.length for p in chosen]))
     return Candidate(
         carrier,
         counter,
@@ -152,29 +158,36 @@ def _read(
         tuple(chosen),
         faces,
         region,
-        gap,
-        float(np.median(points[:, 2])) if len(points) else float("nan"),
-        sum(patch.length for patch in chosen),
-        look_beside(region, faces, own, opposite, frame, width, slopes=not rounded),
+        min(patch.gap for patch in chosen),
+        _median_height(points),
+        length if left.is_empty else region.length / 2,
+        look_beside(region, faces, own, opposite, frame, width, bodies[carrier], slopes=not rounded),
         light_side(points, 1.0, bodies[counter], others, frame),
         light_side(points, -1.0, bodies[carrier], others, frame),
+        left,
+        min(1.0, share * whole.area / region.area),
     )
 
 
-def enclosed(region: BaseGeometry, length: float) -> float:
-    """Area (mm²) that a band runs round, without the band itself.
+def _median_height(points: np.ndarray) -> float:
+    return float(np.median(points[:, 2])) if len(points) else float("nan")
+
+
+def enclosed(region: BaseGeometry, length: float) -> BaseGeometry:
+    """What a band runs round, without the band itself.
 
     Parameters
     ----------
     region : the band, mm; length : mm; an interruption of up to BRIDGED of it is bridged
     """
+    holes = [shapely.Polygon(ring) for polygon in _polygons(region) for ring in polygon.interiors]
+    if sum(hole.area for hole in holes) > 0.05 * region.convex_hull.area:
+        return shapely.union_all(holes)
     half = BRIDGED * length / 2
-    holes = sum(shapely.Polygon(ring).area for polygon in _polygons(region) for ring in polygon.interiors)
-    if holes > 0.05 * region.convex_hull.area:
-        return float(holes)
     bridged = region.buffer(half, quad_segs=4).buffer(-half, quad_segs=4)
-    filled, own = (sum(shapely.Polygon(p.exterior).area for p in _polygons(shape)) for shape in (bridged, region))
-    return float(max(0.0, filled - own))
+    filled, own = (shapely.union_all([shapely.Polygon(p.exterior) for p in _polygons(s)]) for s in (bridged, region))
+    within = filled.difference(own)
+    return within if within.area > 0.05 * region.convex_hull.area else shapely.Polygon()
 
 
 def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:
@@ -190,7 +203,7 @@ def _choose(patches: list[Patch]) -> list[Patch]:
     if not ribs:
         ribs = [p for p in bands if not p.rounded]
     if not ribs:
-        ribs = [p for p in long if p.width <= WIDEST_LAP and p.encloses > 0 and not p.rounded]
+        ribs = [p for p in long if p.width <= WIDEST_LAP and not p.rounded and enclosed(p.region, p.length).area > 0]
     if not ribs:
         return []
     levels = [_at_level(ribs, p) for p in ribs]

@@ -48,6 +48,10 @@ seam with junctions is about 0.4, jitter at corners below 0.05."""
 WIDEST_WALL = 2.5
 """A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
 
+HALF_FILLED, SLENDER = 0.35, 1.5
+"""A band with the other part's skirt beside so much of its border, and higher than so many of its widths, is the wall
+of a stepped lap that is not seated (stepped-apart), no rib."""
+
 FLATTEST_RIB, HIGH_ENOUGH = 0.3, 0.4
 """Height of a rib over its width, or in mm, at least: butting-shells (a decorative step) is no rib, micro-rib (0.5 of
 its width) is."""
@@ -70,40 +74,79 @@ slanted-10 keeps its pull."""
 
 # what speaks for and against a reading ---------------------------------------------------------------------------
 
-CARRIES = 0.5
+CARRIES = 0.7
 """Confidence from which a reading is a joint; below it is named with what speaks against it."""
 
 MENTIONED = 0.2
 """Confidence of a rib from which it is named beside the joints that were reviewed: opposite-lids-one-open."""
 
-AROUND = 0.3
-"""Of the smaller part's outline seen along the light, that a closed seam encloses: right joints 0.43 and more,
-side gaps of plugs and half shells 0."""
+# weights: (value that speaks against, value that supports, least weight), linear between; or values and weights
 
-BRIDGED = 0.2
+RIB_SHOWN, RIB_FALLS = (0.2, 0.45, 0.6), (0.75, 0.9, 0.8)
+"""Of a rib's border, beside which a floor lies lower, and beside which the surface falls: rib-flush-inside (0.5),
+snap noses (0.4)."""
+
+LAP_SHOWN, WALL_SHOWN = (0.2, 0.4, 0.7), (0.5, 0.9, 0.7)
+"""Of a border, that shows the mark of a ledge, a tongue or a step; that shows no floor: bezel-on-a-ledge (0.5)."""
+
+AROUND, RIB_ROUND = (0.05, 0.45, 0.45), (0.0, 0.3, 0.8)
+"""Of the smaller part's outline seen along the light, that a closed band, and a closed rib, enclose: right joints 0.43
+and more, side gaps of plugs and half shells 0."""
+
+OPEN_RIB = (0.4, 0.8, 0.5)
+"""Of an open rib's border, beside which a floor lies lower: straight-bar (1.0), edges of snap noses (0.4)."""
+
+HELD = 0.65
+"""The base lies wholly inside the box of the cover: a board in its holder; lens-from-inside is the other way round."""
+
+NAMED_STRIP = 0.65
+"""An open strip without a rib along a side: a seam only where the user names the parts."""
+
+WAY_FREE = (0.5, 0.95, 0.6)
+"""Of the seam, with a free way for the light: screws-on-a-flat-lid (0.9)."""
+
+THROUGH_LAP = ((2.5, 4.0, 5.0, 8.0, 12.0), (1.0, 0.85, 0.5, 0.4, 0.3))
+THROUGH_RIB = ((2.5, 4.0, 8.0, 12.0), (1.0, 0.95, 0.8, 0.6))
+"""mm of plastic that the light passes, and the weight: half-shells (12), bearing-in-a-bore (7)."""
+
+LAP_APART = ((0.05, 0.15, 0.2, 0.3), (1.0, 0.85, 0.6, 0.2))
+RIB_APART = ((0.1, 1.0), (1.0, 0.8))
+"""mm between the faces, and the weight: floating-over-a-wall (0.5), stepped-outer-only (0)."""
+
+OPPOSED = (0.5, 0.9, 0.5)
+"""Of the band, over which the other part lies: half-covered (0.5)."""
+
+TALL = (-2.5, -1.2, 0.6)
+"""Minus the cover's height along the light over its shorter side: glass-in-a-shell taken sideways."""
+
+BRIDGED = 0.18
 """Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that
 is open for a plug; small-lid-beside-open (0.06), land-interrupted-by-a-plug (0.05)."""
 
 ALONG = 0.5
 """Of the smaller part's length, over which an open rib must run: straight-bar (1.0), side of a plug with a step."""
 
-ON_EACH_OTHER = 0.2
+ON_EACH_OTHER = 0.15
 """mm between faces without a rib that still lie on each other: floating-over-a-wall (0.5) does not."""
 
 VOID = 0.1
 """Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw, axle-in-a-housing)."""
 
-THROUGH_HOLE = 0.05
-"""Of what a wall or lap encloses, through which both parts may be open: bearing-in-a-bore (0.16) closes nothing,
-bezel-on-a-ledge has the base's floor below its window."""
+THROUGH_HOLE = (-0.16, -0.05, 0.45)
+"""Minus what of the enclosed area is open through both parts: bearing-in-a-bore (0.16) closes nothing, bezel-on-a-ledge
+has the base's floor below its window."""
 
 SMALL = 0.25
 """Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:
 nuts-in-pockets."""
 
-OF_ITS_OWN, RING_HEIGHT = 0.85, 3.0
-"""Share of a part's volume that stands right under a band, and its height in band widths, from and up to which the part
-is a ring: a rib or a gasket drawn by itself (rib-of-its-own)."""
+OF_ITS_OWN, RING_HEIGHT, HIGHEST_RING = 0.85, 3.0, 6.0
+"""Share of a part's volume that stands right under a band, and its height in band widths and in mm, from and up to
+which the part is a ring: a rib or a gasket drawn by itself (rib-of-its-own); block-under-a-plate (19 mm) is none."""
+
+INLAID = (-0.8, -0.3, 0.4)
+"""Minus the area over which the two parts also lie on each other the other way round, over the band's: an inlay that
+the other part holds from both sides (inlaid-ring) is no cover; snap hooks are less."""
 
 THROUGH = 0.02
 """Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and

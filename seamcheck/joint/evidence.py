@@ -2,51 +2,82 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.kinds import LEDGE, STEPPED_LAP, TONGUE_GROOVE
 from seamcheck.catalogue.say import say
+from seamcheck.joint.candidates import enclosed
 from seamcheck.joint.constants import (
     ALONG,
     AROUND,
     FREE_ENOUGH,
+    HELD,
+    HIGHEST_RING,
+    INLAID,
+    LAP_APART,
+    LAP_SHOWN,
+    NAMED_STRIP,
     OF_ITS_OWN,
     ON_EACH_OTHER,
-    OPAQUE,
+    OPEN_RIB,
+    OPPOSED,
+    RIB_APART,
+    RIB_FALLS,
+    RIB_ROUND,
+    RIB_SHOWN,
     RING_HEIGHT,
     SMALL,
-    THIN,
+    TALL,
     THROUGH_HOLE,
+    THROUGH_LAP,
+    THROUGH_RIB,
     VOID,
+    WALL_SHOWN,
+    WAY_FREE,
 )
 from seamcheck.joint.light import column, flat_boxes
+from seamcheck.joint.meeting import Meeting
+from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
-from seamcheck.kernel.boxes import diagonal
+from seamcheck.kernel.boxes import boxes_meet, diagonal
 from seamcheck.kernel.distance import contains
 
 AGAINST, DOUBTFUL, WEAK = 0.2, 0.45, 0.8
 """Weights: alone enough against a reading; with anything else against it; a remark."""
 
+_PLAY = 0.01  # mm between boxes
+_HARDLY = 0.05  # of the smaller part's outline: a seam that encloses less encloses nothing
 _FAR = 1e4  # mm below everything
 _NEAR_LEVEL = 0.3  # band widths above and below the band
 _PROBES = 48  # points inside the seam at which it is asked whether there is room
 
 
-def weigh(reading: Reading, bodies: Mapping[str, Body], named: bool) -> tuple[Evidence, ...]:
+def weigh(
+    reading: Reading, bodies: Mapping[str, Body], meetings: Sequence[Meeting], named: bool
+) -> tuple[Evidence, ...]:
     """All evidence on one reading.
 
     Parameters
     ----------
-    bodies : all solids, by part id
+    bodies : all solids, by part id; meetings : where parts meet at all
     named : whether the user named cover or base: then an open stretch along one side may be meant
     """
-    found = [_shape(reading), _course(reading, bodies, named), _light(reading), _contact(reading)]
+    found = [_shape(reading), _course(reading, bodies, named), _light(reading), _contact(reading, bodies, named)]
+    if not named:
+        found += [_thin_side(reading, bodies), _within(reading, bodies), _inlay(reading, meetings)]
     if not reading.candidate.stands_out:
         found += [_size(reading, bodies, named), _room(reading, bodies), _ring(reading, bodies)]
     return tuple(found)
+
+
+def graded(value: float, against: float, supports: float, least: float) -> float:
+    """The weight of a measured value: ``least`` at ``against``, 1 at ``supports``, linear between them."""
+    part = (value - against) / (supports - against)
+    return float(least + (1.0 - least) * np.clip(part, 0.0, 1.0))
 
 
 def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
@@ -62,45 +93,83 @@ def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
 
 
 def _shape(reading: Reading) -> Evidence:
+    """How much of the band's border shows what makes its kind."""
     candidate, beside = reading.candidate, reading.candidate.beside
+    share = beside.share
     if candidate.stands_out:
-        return Evidence(1.0, say("evidence.rib", height=beside.height))
-    return Evidence(0.95, say("evidence.no-floor", kind=candidate.kind))
+        weight = graded(share[TRAP], *RIB_SHOWN) * graded(candidate.falls, *RIB_FALLS)
+        return Evidence(weight, say("evidence.rib", height=beside.height, share=100 * share[TRAP]))
+    marks = {
+        LEDGE: share[RISE],
+        TONGUE_GROOVE: share[FILLED] + share[GROOVE],
+        STEPPED_LAP: max(share[FILLED] + share[GROOVE], beside.wrapped),
+    }
+    if candidate.kind in marks:
+        shown = marks[candidate.kind]
+        return Evidence(graded(shown, *LAP_SHOWN), say("evidence.mark", share=100 * shown, kind=candidate.kind))
+    clear = 1.0 - share[TRAP] - share[LEVEL]
+    return Evidence(graded(clear, *WALL_SHOWN), say("evidence.no-floor", share=100 * clear, kind=candidate.kind))
 
 
 def _course(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     enclosed, length = around(reading, bodies)
-    if enclosed >= AROUND:
-        return Evidence(1.0, say("evidence.encloses", share=100 * enclosed))
-    if reading.candidate.stands_out:
-        if enclosed > 0.05:
-            return Evidence(1.0, say("evidence.closed", share=100 * enclosed))
-        if length >= ALONG:
-            return Evidence(WEAK, say("evidence.along"))
+    rib = reading.candidate.stands_out
+    if enclosed > _HARDLY:
+        weight = graded(enclosed, *(RIB_ROUND if rib else AROUND))
+        return Evidence(weight, say("evidence.encloses", share=100 * enclosed))
+    if rib and length >= ALONG:
+        both_sides = graded(reading.candidate.beside.share[TRAP], *OPEN_RIB)
+        return Evidence(WEAK if named else WEAK * both_sides, say("evidence.along"))
+    if rib:
         return Evidence(WEAK if named else DOUBTFUL, say("evidence.short"))
-    if enclosed > 0.05:
-        return Evidence(DOUBTFUL, say("evidence.closed-little", share=100 * enclosed))
-    return Evidence(DOUBTFUL if named else AGAINST, say("evidence.strip"))
+    return Evidence(NAMED_STRIP if named else AGAINST, say("evidence.strip"))
 
 
 def _light(reading: Reading) -> Evidence:
     free, thickness = reading.side.free, reading.thickness
     if free < FREE_ENOUGH:
         return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
-    if thickness > OPAQUE:
-        weight = DOUBTFUL if not reading.candidate.stands_out else WEAK
-        return Evidence(weight, say("evidence.thick", thickness=thickness))
-    if thickness > THIN:
-        weight = WEAK if reading.candidate.stands_out else DOUBTFUL
-        return Evidence(weight, say("evidence.rather-thick", thickness=thickness))
-    return Evidence(1.0, say("evidence.light", thickness=thickness, free=100 * free))
+    way = graded(free, *WAY_FREE)
+    through = float(np.interp(thickness, *(THROUGH_RIB if reading.candidate.stands_out else THROUGH_LAP)))
+    return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
 
 
-def _contact(reading: Reading) -> Evidence:
+def _contact(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     candidate = reading.candidate
-    if candidate.stands_out or abs(candidate.gap) <= ON_EACH_OTHER:
-        return Evidence(1.0, say("evidence.contact", gap=abs(candidate.gap)))
-    return Evidence(AGAINST, say("evidence.apart", gap=abs(candidate.gap)))
+    gap = abs(candidate.gap)
+    # an open ridge that touches nothing is rather a hook or a stop
+    loose = candidate.stands_out and (named or around(reading, bodies)[0] > _HARDLY)
+    near = float(np.interp(gap, *(RIB_APART if loose else LAP_APART)))
+    says = say("evidence.contact", share=100 * candidate.share, gap=gap)
+    return Evidence(near * graded(candidate.share, *OPPOSED), says)
+
+
+def _thin_side(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
+    """Whether the light passes the cover along a short side of its box, as it does with a lid."""
+    low, high = bodies[reading.cover].box[:3], bodies[reading.cover].box[3:]
+    frame = reading.candidate.frame
+    x, y, z = np.abs(frame.axes) @ (high - low)
+    tall = float(z / max(min(x, y), 1e-9))
+    return Evidence(graded(-tall, *TALL), say("evidence.tall", times=tall))
+
+
+def _within(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
+    """Whether the base lies inside the cover, as a board in its holder does."""
+    cover, base = bodies[reading.cover].box, bodies[reading.base].box
+    if (base[:3] >= cover[:3] - _PLAY).all() and (base[3:] <= cover[3:] + _PLAY).all():
+        return Evidence(HELD, say("evidence.held"))
+    return Evidence(1.0, say("evidence.reaches-out"))
+
+
+def _inlay(reading: Reading, meetings: Sequence[Meeting]) -> Evidence:
+    """Whether the base also lies over the cover: it holds it from both sides."""
+    z = reading.candidate.frame.axes[2]
+    carrier = reading.candidate.carrier
+    back = [
+        m for m in meetings if m.pair == reading.pair and m.frame.axes[2] @ z * (1 if m.one == carrier else -1) < -0.9
+    ]
+    share = max((m.area for m in back), default=0.0) / max(reading.candidate.region.area, 1e-9)
+    return Evidence(graded(-share, *INLAID), say("evidence.inlaid", share=100 * share))
 
 
 def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
@@ -114,23 +183,34 @@ def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence
 def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     """Whether there is room inside the seam, just below and above its level: a screw's shank leaves none."""
     candidate = reading.candidate
-    inside = shapely.union_all([shapely.Polygon(p.exterior) for p in shapely.get_parts(candidate.region)])
-    inside = inside.difference(candidate.region.buffer(0.2 * candidate.width))
+    inside = enclosed(candidate.region, candidate.length).buffer(-0.2 * candidate.width)
     points = spread(inside, _PROBES)
     if not len(points):
         return Evidence(1.0, say("evidence.room-unknown"))
     from_below = np.column_stack([points, np.full(len(points), candidate.level - _FAR)])
     stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in (reading.cover, reading.base))
-    if float(np.mean(np.asarray(stands) == 0)) > THROUGH_HOLE:
-        return Evidence(DOUBTFUL, say("evidence.open-within"))
+    open_share = float(np.mean(np.asarray(stands) == 0))
+    through = graded(-open_share, *THROUGH_HOLE)
+    says = say("evidence.open-within", share=100 * open_share) if through < 1.0 else say("evidence.room")
     near = _NEAR_LEVEL * candidate.width
     step = near + np.nan_to_num(candidate.beside.step)  # behind a tongue or a stepped edge
-    for away in sorted({-near, near, -step, step}):
+    parts = bodies[reading.cover], bodies[reading.base]
+
+    def empty(away: float) -> np.ndarray:
         level = np.full(len(points), candidate.level + away)
         world = candidate.frame.world(np.column_stack([points, level]))
-        solid = contains(bodies[reading.cover], world) | contains(bodies[reading.base], world)
-        if 1.0 - solid.mean() >= VOID:
-            return Evidence(1.0, say("evidence.room"))
+        return np.asarray(~(contains(parts[0], world) | contains(parts[1], world)))
+
+    if any(empty(away).mean() >= VOID for away in sorted({-near, near, -step, step})):
+        return Evidence(through, says)
+    for deep in (1.5 * candidate.width, 3.0 * candidate.width):  # a lid that reaches down into the base
+        for away in (-deep, deep):
+            at = np.column_stack([points, np.full(len(points), candidate.level + away)])
+            shut = empty(away)
+            for way in (-1.0, 1.0):
+                shut &= np.any([column(at, way, part, candidate.frame)[0] > 0 for part in parts], axis=0)
+            if float(shut.mean()) >= VOID:
+                return Evidence(through, says)
     return Evidence(AGAINST, say("evidence.solid-within"))
 
 
@@ -141,15 +221,29 @@ def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
         body = bodies[ident]
         box = candidate.frame.local_vectors(body.box[3:] - body.box[:3])
         height = body.volume / max(candidate.region.area, 1e-9)
-        if height <= RING_HEIGHT * candidate.width and OF_ITS_OWN < height / max(abs(box[2]), 1e-9) < 1 / OF_ITS_OWN:
+        flat = height <= min(RING_HEIGHT * candidate.width, HIGHEST_RING)
+        if flat and OF_ITS_OWN < height / max(abs(box[2]), 1e-9) < 1 / OF_ITS_OWN:
             return ident
     return None
 
 
 def _ring(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
-    if ring_of_its_own(reading, bodies) is None or len(bodies) < 3:
+    ring = ring_of_its_own(reading, bodies)
+    if ring is None or not between(ring, reading, bodies):
         return Evidence(1.0, say("evidence.parts"))
     return Evidence(AGAINST, say("evidence.ring"))
+
+
+def between(ring: str, reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
+    """Ids of the parts on which a ring lies besides the one of the reading: a gasket lies between two."""
+    other = next(i for i in (reading.cover, reading.base) if i != ring)
+    return [
+        i
+        for i in bodies
+        if i not in (ring, other)
+        and boxes_meet(bodies[i].box, bodies[ring].box, ON_EACH_OTHER)
+        and diagonal(bodies[i].box) > SMALL * diagonal(bodies[other].box)
+    ]
 
 
 def spread(region: shapely.Geometry, most: int) -> np.ndarray:

@@ -3,26 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from itertools import combinations
 
 import numpy as np
 import shapely
 
-from seamcheck.catalogue.say import refused, say, together
+from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
 from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
 from seamcheck.joint.contact import face_all_round, near_surface
-from seamcheck.joint.evidence import ring_of_its_own
+from seamcheck.joint.evidence import between, ring_of_its_own
 from seamcheck.joint.light import flat_boxes
+from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.reading import Reading
+from seamcheck.joint.unseamed import lies_flat, pads, plug, side_by_side, side_play, strips
 from seamcheck.kernel import Body
-from seamcheck.kernel.boxes import boxes_meet, diagonal
+from seamcheck.kernel.boxes import diagonal
 from seamcheck.kernel.common import common_volume
 from seamcheck.kernel.distance import shape_distance
 
 _MOST_PAIRS = 6  # whose exact distance and common volume are worth their time
+_LOOKED_INTO = 3  # pairs of the largest parts whose contact is told
 _NAMED = 2  # candidates that are named
 _ONLY_LIGHT = 0.3  # confidence of a reading against which one doubt speaks, and nothing that rules it out
 _TUBE = 0.3  # of the width of what two parts share: contact longer along the axis is a tube's, shorter a plug's
@@ -33,6 +35,7 @@ _FOUR_SIDED = 0.4  # of the area of side faces lies in four directions more than
 def no_joint(
     pairs: Sequence[tuple[str, str]],
     readings: Sequence[Reading],
+    meetings: Sequence[Meeting],
     bodies: Mapping[str, Body],
     names: Names,
 ) -> NotReviewed:
@@ -40,7 +43,7 @@ def no_joint(
 
     Parameters
     ----------
-    pairs : ids of parts near each other; readings : with their evidence
+    pairs : ids of parts near each other; readings : with their evidence; meetings : where parts meet at all
     """
     by_size = sorted(pairs, key=lambda pair: -min(bodies[i].volume for i in pair))[:_MOST_PAIRS]
     best = sorted(readings, key=lambda r: (-r.confidence, -r.candidate.score))
@@ -53,11 +56,29 @@ def no_joint(
         or _ring_between(best, bodies, names)
         or _run_through_each_other(by_size, bodies, names)
         or _tube(by_size, bodies, names)
-        or _out_of_light(best, names)
-        or _both(_open_gap(best, bodies, names), _plug(best, first, names))
-        or _side_by_side(best, first, bodies, names)
+        or _out_of_light(best, bodies, names)
+        or _open_gap(best, bodies, names)
+        or _pair_by_pair(best, by_size[:_LOOKED_INTO], meetings, bodies, names)
+        or plug(best, first, meetings, bodies, names)
+        or side_by_side(best, first, meetings, bodies, names)
         or _nothing(best, first, names)
     )
+
+
+def _pair_by_pair(
+    readings: Sequence[Reading],
+    pairs: Sequence[tuple[str, str]],
+    meetings: Sequence[Meeting],
+    bodies: Mapping[str, Body],
+    names: Names,
+) -> NotReviewed | None:
+    """What the largest parts have in common that is no seam."""
+    for pair in pairs:
+        own = [r for r in readings if r.pair == set(pair)]
+        answer = strips(pair, meetings, bodies, names) or plug(own, pair, meetings, bodies, names)
+        if answer is not None:
+            return answer
+    return next(filter(None, (pads(pair, meetings, bodies, names) for pair in pairs)), None)
 
 
 def too_far(nearest: float, one: str, other: str) -> NotReviewed:
@@ -81,13 +102,7 @@ def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names
         if ring is None:
             continue
         other = next(i for i in (reading.cover, reading.base) if i != ring)
-        third = [
-            i
-            for i in bodies
-            if i not in (ring, other)
-            and boxes_meet(bodies[i].box, bodies[ring].box, ON_EACH_OTHER)
-            and diagonal(bodies[i].box) > SMALL * diagonal(bodies[other].box)
-        ]
+        third = between(ring, reading, bodies)
         if third:
             return refused("unsupported", "unsupported.ring", ring=names(ring), one=names(other), other=names(third[0]))
     return None
@@ -97,7 +112,7 @@ def _run_through_each_other(
     pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names
 ) -> NotReviewed | None:
     largest = max(diagonal(body.box) for body in bodies.values())
-    for one, other in pairs[:_NAMED]:
+    for one, other in pairs[:_LOOKED_INTO]:
         a, b = bodies[one], bodies[other]
         if min(diagonal(a.box), diagonal(b.box)) < SMALL * largest:
             continue  # a screw or a small part pressed into a large one
@@ -150,11 +165,13 @@ def _turn(a: Body, b: Body) -> tuple[bool, bool]:
     return bool(is_round), bool(np.abs(axis) @ both > _TUBE * max(np.abs(way) @ both for way in across))
 
 
-def _out_of_light(readings: Sequence[Reading], names: Names) -> NotReviewed | None:
+def _out_of_light(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
     """Seated faces that run round, where only the light speaks against a joint."""
     for reading in readings:
         candidate = reading.candidate
         if reading.confidence < _ONLY_LIGHT or candidate.encloses <= 0 or abs(candidate.gap) > ON_EACH_OTHER:
+            continue
+        if reading.thickness <= THIN or not lies_flat(candidate.frame, reading.pair, bodies):
             continue
         return refused(
             "no-seam", "no-seam.dark", cover=names(reading.cover), base=names(reading.base),
@@ -163,67 +180,26 @@ def _out_of_light(readings: Sequence[Reading], names: Names) -> NotReviewed | No
     return None
 
 
-def _both(one: NotReviewed | None, other: NotReviewed | None) -> NotReviewed | None:
-    """Two refusals in one."""
-    if one is None or other is None:
-        return one or other
-    return NotReviewed(one.code, together(one.message, other.message))
-
-
-def _plug(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed | None:
-    """Side faces with play on opposite sides, and nothing that light from above could weld."""
-    strips = [r for r in readings if r.candidate.encloses <= 0]
-    own = [r for r in strips if pair is not None and r.pair == set(pair)] or strips
-    for one, other in combinations(own, 2):
-        a, b = one.candidate, other.candidate
-        if a.carrier == b.carrier and a.counter == b.counter and a.frame.axes[2] @ b.frame.axes[2] < -0.99:
-            play = max((a.gap + b.gap) / 2, 0.0)
-            longest = max((r.candidate for r in own if r.pair == one.pair), key=lambda c: c.length)
-            return refused(
-                "no-seam", "no-seam.plug", one=names(one.cover), other=names(one.base), play=play,
-                width=longest.width, length=longest.length,
-            )  # fmt: skip
-    return None
-
-
-def _lies_within(a: np.ndarray, b: np.ndarray) -> bool:
-    """Whether most of the smaller one of two boxes (6,) lies in the larger one."""
-    low, high = np.maximum(a[:3], b[:3]), np.minimum(a[3:], b[3:])
-    smaller = min(float(np.prod(box[3:] - box[:3])) for box in (a, b))
-    return bool(np.prod(np.maximum(high - low, 0.0)) > 0.5 * smaller)
-
-
-def _side_by_side(
-    readings: Sequence[Reading], pair: tuple[str, str] | None, bodies: Mapping[str, Body], names: Names
-) -> NotReviewed | None:
-    """Nothing but open strips: walls that stand beside each other."""
-    if (
-        pair is None
-        or _lies_within(*(bodies[i].box for i in pair))
-        or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings)
-    ):
-        return None
-    nearest = min((abs(r.candidate.gap) for r in readings), default=None)
-    far = {} if nearest is None else {"distance": nearest}
-    return refused("no-seam", "no-seam.side-by-side", one=names(pair[0]), other=names(pair[1]), **far)
-
-
 def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
     """Flat faces that stay apart with no rib between them, or that something fills."""
     for reading in readings:
         candidate = reading.candidate
         if candidate.stands_out or abs(candidate.gap) <= ON_EACH_OTHER or candidate.encloses <= 0:
             continue
-        between = [i for i in bodies if i not in reading.pair and _fills_gap(bodies[i], candidate)]
-        if between:
+        if not lies_flat(candidate.frame, reading.pair, bodies):
+            continue  # play at the sides
+        filling = [i for i in bodies if i not in reading.pair and _fills_gap(bodies[i], candidate)]
+        if filling:
             return refused(
-                "unsupported", "unsupported.ring", ring=names(between[0]), one=names(reading.cover),
+                "unsupported", "unsupported.ring", ring=names(filling[0]), one=names(reading.cover),
                 other=names(reading.base),
             )  # fmt: skip
         both = {"cover": names(reading.cover), "base": names(reading.base)}
         if candidate.gap < 0:
             return refused("no-seam", "no-seam.overlap", **both, depth=-candidate.gap)
-        return refused("no-seam", "no-seam.not-seated", **both, band=candidate.describes, gap=candidate.gap)
+        play = side_play(readings, reading.pair)
+        beside = {} if play is None else {"play": play}
+        return refused("no-seam", "no-seam.not-seated", **both, band=candidate.describes, gap=candidate.gap, **beside)
     return None
 
 

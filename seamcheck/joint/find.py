@@ -20,6 +20,7 @@ from seamcheck.joint.evidence import weigh
 from seamcheck.joint.explain import no_joint, too_far
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
+from seamcheck.joint.meeting import Meeting, without
 from seamcheck.joint.names import Names, named_part
 from seamcheck.joint.reading import Reading, readings_of
 from seamcheck.joint.regions import union_region
@@ -34,7 +35,7 @@ class Looked:
 
     Attributes
     ----------
-    bodies, parts : by id; pairs : ids of solids near each other; readings : of all pairs
+    bodies, parts : by id; pairs : ids of solids near each other; readings, meetings : of all pairs
     beam : (3,) as given, or None; named : whether the user named a part
     """
 
@@ -42,6 +43,7 @@ class Looked:
     parts: dict[str, Part]
     pairs: list[tuple[str, str]]
     readings: list[Reading]
+    meetings: list[Meeting]
     beam: np.ndarray | None
     named: bool
 
@@ -87,15 +89,17 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     if beam is not None:
         beam = beam / np.linalg.norm(beam)
     least_cover = SMALL * max(diagonal(body.box) for body in bodies.values())
+    read = [read_pair(pair, bodies) for pair in pairs]
     readings = [
         reading
-        for pair in pairs
-        for candidate in read_pair(pair, bodies)
+        for candidates, _ in read
+        for candidate in candidates
         for reading in readings_of(candidate, cover, base, beam)
         if cover or base or reading.candidate.stands_out or diagonal(bodies[reading.cover].box) > least_cover
     ]
+    meetings = [meeting for _, found in read for meeting in found]
     parts = {part.id: part for part in assembly.parts}
-    return Looked(bodies, parts, pairs, readings, beam, cover is not None or base is not None)
+    return Looked(bodies, parts, pairs, readings, meetings, beam, cover is not None or base is not None)
 
 
 def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
@@ -113,10 +117,10 @@ def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
     """
     looked = look(assembly, settings)
     names = Names(assembly, looked.bodies)
-    readings = [replace(r, evidence=weigh(r, looked.bodies, looked.named)) for r in looked.readings]
+    readings = [replace(r, evidence=weigh(r, looked.bodies, looked.meetings, looked.named)) for r in looked.readings]
     chosen = choose(readings, looked.bodies, looked.parts, names)
     if not chosen.readings:
-        raise no_joint(looked.pairs, readings, looked.bodies, names)
+        raise no_joint(looked.pairs, readings, looked.meetings, looked.bodies, names)
     joints = [_joint(f"j{i}", reading, looked, names) for i, reading in enumerate(chosen.readings, 1)]
     joints[0] = replace(joints[0], why=(*joints[0].why, *chosen.passed_over), left_out=chosen.unresolved)
     return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
@@ -149,7 +153,13 @@ def _joint(ident: str, reading: Reading, looked: Looked, names: Names) -> Joint:
         rib_part=candidate.carrier,
         counter_part=candidate.counter,
         rib_faces=candidate.faces,
-        region=union_region(looked.bodies[candidate.carrier], candidate.faces, frame),
+        region=without(
+            union_region(looked.bodies[candidate.carrier], candidate.faces, frame),
+            candidate.bare,
+            candidate.level,
+            candidate.frame,
+            frame,
+        ),
         rounded=any(p.rounded for p in candidate.patches),
         gap=candidate.gap,
         bodies=looked.bodies,

@@ -84,6 +84,20 @@ def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[n
     return count, thickness
 
 
+def inside(points: np.ndarray, body: Body, frame: Frame) -> np.ndarray:
+    """Whether points (n, 3) in the frame lie within a body: (n,) bool, by the surfaces that stand above them."""
+    facets = body.facets(_boxes_over(body.boxes, points, frame), 0.05, 0.35, lambda b: _boxes_over(b, points, frame))
+    corners = frame.local(facets.corners)
+    across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])[:, 2]
+    above = np.zeros(len(points), dtype=int)
+    for facing in (1, -1):
+        height, index, _ = heights_at(points, corners[np.sign(across) == facing])
+        over = height - points[index, 2]
+        hits = np.unique(np.column_stack([index, np.round(over, 4)])[over > 0], axis=0)
+        np.add.at(above, hits[:, 0].astype(int), facing)
+    return above > 0
+
+
 def _boxes_over(boxes: np.ndarray, points: np.ndarray, frame: Frame) -> np.ndarray:
     """Which boxes (n, 6), seen along z, hold one of the points; their numbers, ascending."""
     low, high = flat_boxes(boxes, frame)

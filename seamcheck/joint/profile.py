@@ -11,6 +11,8 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.joint.contact import Surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, highest_at
+from seamcheck.joint.light import inside
+from seamcheck.kernel import Body
 
 EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL = range(6)
 """Beside a place of a band's border: the wall ends or falls off deep; a floor lies lower, with room above it; a floor
@@ -28,6 +30,7 @@ _FACING = 0.2  # cosine: surfaces that face up and down
 _ABOVE = 0.3  # mm: as far two parts may run into each other beside the band and still face each other
 _INTO = 0.3  # band widths into the band, over which its slope is read
 _ON_IT = 1e-6  # mm
+_WALL_AWAY, _WALL_UP = (0.05, 0.3), 0.4  # mm beside a band and above it, where a wall would stand
 _INSIDE = 0.02  # mm within the border, where the band's own height is read
 
 
@@ -36,7 +39,8 @@ class Beside:
     """Shares (0 to 1) of a band's border by what lies beside it, and the depth of the floors there.
 
     share : (6,) by EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL
-    wrapped : of its outer border, beside which the opposite part hangs lower than the band
+    wrapped, channel : of its outer and of its inner border, beside which the opposite part hangs lower than the band
+    skirted : of its border, beside which the opposite part reaches down into a narrow trap
     height : mm, median depth of the floors of traps; NaN without one
     step : mm, median depth or height of the steps that are no traps (filled, groove, rise); NaN without one
     """
@@ -45,6 +49,8 @@ class Beside:
     wrapped: float
     height: float
     step: float
+    channel: float = 0.0
+    skirted: float = 0.0
 
 
 def look_beside(
@@ -54,6 +60,7 @@ def look_beside(
     opposite: Surface,
     frame: Frame,
     width: float,
+    body: Body,
     slopes: bool = True,
 ) -> Beside:
     """Look square to the border of a band at both parts.
@@ -63,6 +70,7 @@ def look_beside(
     region : the band seen along the frame's z, mm; its part lies below it, the opposite part above
     faces : of the band; own, opposite : surfaces of both parts
     width : mm, of the band
+    body : that carries the band: walls that rise beside it may end further up than ``own`` reaches
     slopes : whether the band's faces may run aslant; false for a rounded top, which bends by itself
     """
     border = region.boundary
@@ -91,18 +99,40 @@ def look_beside(
     if not known.any():
         return Beside(np.eye(6)[EDGE], 0.0, np.nan, np.nan)
     kind, depth = classify(level[known, None] - floor[known], room[known], away[0], width)
+    kind[(kind == EDGE) & _walls(foot[known], outward[known], level[known], body, frame)] = RISE
     share = np.bincount(kind, minlength=6) / len(kind)
-    outside = shapely.union_all([polygon.exterior for polygon in shapely.get_parts(region)])
-    outer = shapely.distance(outside, shapely.points(foot[known])) < _ON_IT
+    outer = _outer(region, foot[known], outward[known])
     lower = roof[known][:, : max(1, _STEPS // 4)].min(axis=1) < level[known] - _FALLEN[2]
-    wrapped = float(np.mean(lower[outer] & (kind[outer] == EDGE))) if outer.any() else 0.0
+    hangs = lower & (kind == EDGE)
+    wrapped, channel = (float(np.mean(hangs[mine])) if mine.any() else 0.0 for mine in (outer, ~outer))
     trap, other = depth[kind == TRAP], depth[np.isin(kind, (FILLED, GROOVE, RISE))]
     return Beside(
         share,
         wrapped,
         float(np.median(trap)) if len(trap) else np.nan,
-        float(np.median(other)) if len(other) else np.nan,
+        float(np.nanmedian(other)) if np.isfinite(other).any() else np.nan,
+        channel,
+        float(np.mean(lower & (kind == TRAP))),
     )
+
+
+def _outer(region: BaseGeometry, foot: np.ndarray, outward: np.ndarray) -> np.ndarray:
+    """Which places (n,) of a band's border look away from what it runs round; of open bands, from their middle."""
+    polygons = shapely.get_parts(region)
+    if any(polygon.interiors for polygon in polygons):
+        outside = shapely.union_all([polygon.exterior for polygon in polygons])
+        return np.asarray(shapely.distance(outside, shapely.points(foot)) < _ON_IT)
+    middle = shapely.get_coordinates(region.convex_hull.centroid)[0]
+    return np.asarray(((foot - middle) * outward).sum(axis=1) > 0)
+
+
+def _walls(foot: np.ndarray, outward: np.ndarray, level: np.ndarray, body: Body, frame: Frame) -> np.ndarray:
+    """Whether the band's own part stands up right beside places (n,) of its border."""
+    found = np.zeros(len(foot), dtype=bool)
+    for away in _WALL_AWAY:
+        beside = np.column_stack([foot + away * outward, level + _WALL_UP])
+        found |= inside(beside, body, frame)
+    return found
 
 
 def classify(drop: np.ndarray, room: np.ndarray, step: float, width: float) -> tuple[np.ndarray, np.ndarray]:

@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from seamcheck.measure.flash_trap import measure_trap
 from seamcheck.measure.floor import Floor
 from seamcheck.sections.integrals import positive_area
 from seamcheck.sections.intervals import Side
@@ -69,6 +68,8 @@ class Areas:
         return np.where(self.unknown, np.nan, melt), inner, outer
 
     def _trap(self, one: SideSections, collapse: float) -> np.ndarray:
+        from seamcheck.measure.flash_trap import measure_trap  # here: who reads kept areas needs nothing that measures
+
         drop = collapse + self.contact
         trap = measure_trap(one.side, one.edge, one.floor, drop, self.width, self.deepest, one.other)
         return np.where(one.unknown, np.nan, trap.area)

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 import numpy as np
-import shapely
+
+if TYPE_CHECKING:
+    import shapely
 
 BASE, COVER, OTHER = 0, 1, 2  # owners of a facet
 _NARROW = 1.5  # mm
@@ -95,6 +98,8 @@ class Segments:
 def box_tree(soup: Soup) -> shapely.STRtree:
     """Boxes of facets, seen along z, to be found by place."""
     low, high = soup.corners[:, :, :2].min(axis=1) - 1e-6, soup.corners[:, :, :2].max(axis=1) + 1e-6
+    import shapely  # here: who reads kept sections cuts none
+
     return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
 
 
@@ -190,6 +195,8 @@ def _near(
     The line of a station that runs askew to the frame is taken in pieces, so that its boxes stay narrow: a share
     of _NARROW mm; one along an axis, as most are, is one piece.
     """
+    import shapely
+
     count = np.maximum(1, np.ceil(2.0 * reach * np.abs(u).min(axis=1) / _NARROW)).astype(int)
     station = np.repeat(np.arange(len(points)), count)
     piece = np.arange(len(station)) - np.repeat(np.cumsum(count) - count, count)

@@ -7,20 +7,20 @@ from itertools import combinations
 import pytest
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Common
 from OCP.BRepExtrema import BRepExtrema_DistShapeShape
+from telling import telling
 
 from builder.hard.tree import bodies
 from builder.joints import JOINTS, half
 from builder.ops import solids
 from builder.solid import volume
 
-SLOW = {"rib-free-form": pytest.mark.thorough}
 SEATED = 1e-6  # mm, the kernel's own tolerance is 1e-7
 APART = {"floating-over-a-wall": 0.5, "floating-over-a-ledge": 0.2, "rib-small-gap": 0.05, "rib-welded": 0.0}
 OVERLAP = {"rib-welded": None}  # the only joint that is drawn welded
 """mm between cover and base where they are not drawn touching (over the ledge, the play at the side is the least)."""
 
 
-@pytest.mark.parametrize("name", [pytest.param(n, marks=SLOW.get(n, ())) for n in JOINTS])
+@pytest.mark.parametrize("name", telling(JOINTS, list(JOINTS)[::3]))
 def test_parts_touch_and_overlap_as_stated(name):
     """Cover and base of a joint touch or stand as far apart as stated; nothing overlaps but what is said to."""
     case = JOINTS[name]()

@@ -18,6 +18,7 @@ from OCP.BRep import BRep_Tool
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.TopAbs import TopAbs_REVERSED
 from OCP.TopLoc import TopLoc_Location
+from telling import telling
 
 from builder import Spec, build, c_shape, circle, ellipse, l_shape, rounded_rectangle
 from builder.ops import faces
@@ -89,7 +90,10 @@ def chord(shape, a, b):
     return shape.intersection(shapely.LineString([a, b])).length
 
 
-@pytest.fixture(scope="module", params=SPECS)
+@pytest.fixture(
+    scope="module",
+    params=telling(SPECS, ["uneven", "filleted", "recessed", "flush inside", "rib on the cover"]),
+)
 def cuts(request):
     """(spec, truth, sections of (rib part, other part, cover) at random stations, the rib pointing up)."""
     spec = SPECS[request.param]

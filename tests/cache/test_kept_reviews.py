@@ -3,6 +3,8 @@
 import json
 import os
 import shutil
+import subprocess
+import sys
 from dataclasses import fields, replace
 from datetime import date
 from pathlib import Path
@@ -20,9 +22,10 @@ from seamcheck.cache.key import AFTERWARDS, key_of
 from seamcheck.cache.measured import keep, recall
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.samples import samples
 from seamcheck.settings.material import read_material
 from seamcheck.settings.settings import Settings
-from seamcheck.settings.tables import Clamp, Scanner
+from seamcheck.settings.tables import Clamp, Load, Scanner
 from seamcheck.settings.waivers import Waiver
 
 SAMPLES = Path(pipeline.__file__).parents[1] / "sample_models"
@@ -128,7 +131,7 @@ def test_sections_are_kept_for_materials_and_measured_for_them_where_they_are_no
 OTHER = {
     "collapse": 0.35, "beam_margin": 0.1, "station_spacing": 0.25, "lateral_play": 0.1, "intended_stop": 0.3,
     "cover": "lid", "base": "case", "beam": (0.0, 0.0, -1.0), "scanner": Scanner(distance=300.0),
-    "clamp": Clamp(reach=4.0), "tolerances": {"rib-width": 0.05},
+    "clamp": Clamp(reach=4.0), "load": Load(pressure=0.1), "tolerances": {"rib-width": 0.05},
     "limits": {**Settings().limits, "rib-width.min": 0.7}, "severities": {**Settings().severities, "rib-width": "note"},
     "waivers": (Waiver(reason="seen", rule="rib-width"),), "material": read_material({"cover": "PC"}),
     "optics": {"": (2.0, None)}, "origins": {"collapse": "file"},
@@ -156,3 +159,19 @@ def test_a_folder_that_cannot_be_used_is_no_failure(tmp_path):
     review = pipeline.review(SAMPLES / "rib-width.step", Settings(today=DAY), cache=file)
     assert review.verdict == "fail"
     assert file.read_text() == "in the way"
+
+
+def test_a_kept_review_loads_neither_the_kernel_nor_what_measures(tmp_path):
+    """Loading them costs several times what reading and judging what is kept does."""
+    code = (
+        "import sys; from seamcheck.pipeline import review\n"
+        "review(sys.argv[1], cache=sys.argv[2])\n"
+        "heavy = ('OCP', 'scipy', 'shapely', 'networkx', 'seamcheck.measure.seam')\n"
+        "print([name for name in heavy if name in sys.modules])"
+    )
+    sample = next(sample.file for sample in samples() if sample.name == "turn-radius")
+    command = [sys.executable, "-c", code, str(sample), str(tmp_path / "kept")]
+    first, second = (subprocess.run(command, capture_output=True, text=True, check=True).stdout for _ in range(2))
+    assert second.strip() == "[]"
+    assert first.strip() == "[]"  # all that is heavy is loaded by the child
+    assert list((tmp_path / "kept").glob("*.measured"))

@@ -7,7 +7,6 @@ from importlib import resources
 from pathlib import Path
 
 import msgspec
-import pytest
 from limits_surveys import circle, joint
 from test_document import SPOILED, document
 
@@ -16,7 +15,7 @@ from seamcheck.catalogue.messages import WORDINGS, Amount
 from seamcheck.catalogue.say import TEXTS, english, say
 from seamcheck.catalogue.words import fill
 from seamcheck.comparison.schema import make_schema as comparison_schema
-from seamcheck.document import records
+from seamcheck.document.page_types import make_types
 from seamcheck.document.plain import to_json
 from seamcheck.document.schema import make_schema
 from seamcheck.judge.findings import Finding
@@ -80,12 +79,11 @@ def interface_fields(name: str) -> set[str]:
     return set(re.findall(r"(?:^|[;\s])(\w+)\??:", nested))
 
 
-@pytest.mark.parametrize(("name", "record"), [("Contour", records.ContourRecord), ("Joint", records.JointRecord)])
-def test_the_types_of_the_page_name_fields_of_the_records(name, record):
-    # The page gets these records as they stand in the document, less what it does not draw.
-    fields = interface_fields(name)
-    assert "id" in fields
-    assert fields <= set(record.__struct_encode_fields__)
+def test_the_types_of_the_page_are_made_from_the_records():
+    source = Path(__file__).parents[2] / "frontend" / "src"
+    said = "python -m seamcheck.document.page_types writes it anew"
+    assert (source / "document.ts").read_text("utf-8") == make_types(), said
+    assert 'from "./document"' in (source / "types.ts").read_text("utf-8")
 
 
 def test_the_page_knows_every_field_of_a_finding_by_the_same_name():

@@ -13,7 +13,7 @@ AS_SCRIPT = "import sys; from seamcheck.cli import main; sys.argv[0] = 'seamchec
 """What the command ``seamcheck`` runs. It is started with -P: the first folder on a script's path is its own."""
 
 
-def seamcheck(*args: object, cwd: Path, timeout: float = 120, **environment: str) -> subprocess.CompletedProcess:
+def seamcheck(*args: object, cwd: Path, timeout: float = 900, **environment: str) -> subprocess.CompletedProcess:
     """The command ``seamcheck`` in a folder, with what it wrote."""
     command = [sys.executable, "-P", "-c", AS_SCRIPT, *map(str, args)]
     return run(command, cwd, timeout, {"PYTHONPATH": str(ROOT), **environment})

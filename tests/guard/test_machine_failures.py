@@ -29,7 +29,7 @@ def limited(megabytes: int, *args: str, cwd) -> subprocess.CompletedProcess:
     """seamcheck under a memory limit of the shell, as ``ulimit -v`` sets it."""
     size = megabytes * 1_000_000
     return subprocess.run(
-        [sys.executable, "-P", "-c", AS_SCRIPT, *args], cwd=cwd, capture_output=True, timeout=120, check=False,
+        [sys.executable, "-P", "-c", AS_SCRIPT, *args], cwd=cwd, capture_output=True, timeout=900, check=False,
         env={"PYTHONPATH": str(ROOT), "PATH": "/usr/bin:/bin", "SEAMCHECK_CACHE": "", "OPENBLAS_NUM_THREADS": "1"},
         preexec_fn=lambda: resource.setrlimit(resource.RLIMIT_AS, (size, size)),
     )  # fmt: skip

@@ -29,7 +29,7 @@ def remark_and_crash(progress):
 
 def remark_and_sleep(progress):
     progress.remark("'lid' is cracked.")
-    sleep(30, progress)
+    sleep(600, progress)
 
 
 def sleep(seconds, progress):
@@ -67,7 +67,7 @@ def who(note=None):
 
 def who_and_sleep(note):
     who(note)
-    time.sleep(60)
+    time.sleep(600)
 
 
 def untravelled(progress):

@@ -57,8 +57,8 @@ def test_a_segfault_says_what_the_child_was_doing(run):
 
 def test_the_time_limit_holds(run):
     began = time.monotonic()
-    error = not_reviewed(run, "sleep", 30, time_limit_s=3)
-    assert time.monotonic() - began < 10
+    error = not_reviewed(run, "sleep", 600, time_limit_s=3)
+    assert time.monotonic() - began < 300  # it sleeps for 600 s; a busy machine may add to the 3 s
     assert error.code == "timeout"
     assert "3 s" in error.message
     assert "finding" in error.message
@@ -112,7 +112,7 @@ def test_a_child_that_the_system_kills_ran_out_of_memory(run):
     assert "The system ended" in error.message
 
 
-def waits(condition, seconds=10.0):
+def waits(condition, seconds=120.0):
     until = time.monotonic() + seconds
     while time.monotonic() < until:
         if condition():
@@ -142,7 +142,7 @@ def test_a_parent_that_ends_leaves_no_child(tmp_path, way, end):
         family = psutil.Process(parent.pid).children(recursive=True)
         assert int(note.read_text()) in [process.pid for process in family]
         parent.send_signal(getattr(signal, end))
-        parent.wait(timeout=10)
+        parent.wait(timeout=120)
         assert waits(lambda: not any(process.is_running() for process in family))
     finally:
         parent.kill()
@@ -178,7 +178,7 @@ def test_leaving_the_pool_waits_for_its_jobs_and_an_error_ends_them(tmp_path):
     futures = [workers.submit("isolation_jobs:who_and_sleep", (str(note),)) for _ in range(2)]
     assert waits(lambda: note.exists() and note.read_text())
     workers.__exit__(KeyboardInterrupt, KeyboardInterrupt(), None)
-    assert time.monotonic() - began < 10
+    assert time.monotonic() - began < 300  # each of the two jobs sleeps for 600 s
     assert waits(lambda: not psutil.pid_exists(int(note.read_text())))
     assert isinstance(futures[0].exception(), Stopped)
     assert futures[1].cancelled()
@@ -192,5 +192,5 @@ def test_a_server_that_was_killed_is_started_again():
         first = workers.run("isolation_jobs:who")
         (server,) = set(psutil.Process().children()) - set(before)
         server.kill()
-        server.wait(timeout=5)
+        server.wait(timeout=120)
         assert workers.run("isolation_jobs:who") != first

@@ -232,6 +232,7 @@ def test_every_case_ends_in_a_proposal_that_holds_or_in_the_true_reason(name, tu
         assert result.document.message
 
 
+@pytest.mark.thorough
 def test_the_three_commands_of_the_readme_run_as_printed(tmp_path, monkeypatch):
     readme = (Path(__file__).parents[2] / "README.md").read_text("utf-8")
     lines = [line.split("#")[0].strip() for line in readme.splitlines()]

@@ -17,6 +17,7 @@ from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import Voice, read_catalogue, speaking, tr
 from seamcheck.cli.outputs import OUTPUTS, make
 from seamcheck.cli.shared import show_review
+from seamcheck.report.html.script_voice import texts_of_script
 from seamcheck.report.html.translated import texts_of_template
 from seamcheck.report.language import said, spoken
 from seamcheck.report.texts import all_texts, texts_of_code
@@ -158,3 +159,9 @@ def test_texts_of_templates_and_code_are_found():
     source = '<p title="What it is">Look  here, <b>now</b> {{ tr("a word") }}{{ name }}</p><script>let x</script>'
     assert texts_of_template(source) == ["What it is", "Look here,", "now", "a word"]
     assert list(texts_of_code("x = tr('one {n}', n=1) + other('two')")) == ["one {n}"]
+
+
+def test_the_script_asks_for_the_texts_that_its_build_lists():
+    source = "".join(file.read_text("utf-8") for file in (Path(__file__).parents[2] / "frontend" / "src").rglob("*.ts"))
+    asked = {json.loads(found) for found in re.findall(r'\btr\(\s*("(?:[^"\\]|\\.)*")', source)}
+    assert set(texts_of_script()) == asked, "make page writes page.texts.json"

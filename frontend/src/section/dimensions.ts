@@ -5,6 +5,7 @@ import type { Band, Contour, Finding } from "../types";
 import { MARK, type Words } from "../words";
 import { pack, wrap, type Slot } from "./layout";
 import { toneOf } from "./marks";
+import { tr } from "../voice";
 
 const LINE = 14;
 
@@ -43,7 +44,7 @@ export class Dimensions {
     const own = finding !== null && finding.column !== null && finding.column !== label.column;
     const value = finding && finding.value !== "–" && (own || finding.column === label.column) ? this.text(finding) : this.words.value(this.value(label.column), label.column);
     const limit = finding?.limit || this.bands.find((b) => b.columns.includes(label.column) && b.words)?.words || "";
-    const target = finding?.target && value !== "not measured" ? ` → ${finding.target}` : "";
+    const target = finding?.target && value !== tr("not measured") ? ` → ${finding.target}` : "";
     const rows: [string, string][] = wrap(label.title, room).map((line) => ["dim-title", line]);
     rows.push(...wrap(finding ? `${MARK[finding.severity]}${finding.n} ${value}${target}` : value, room, 2, 14, 600).map((line) => ["dim-value", line] as [string, string]));
     if (own && this.words.unit(finding!.column!) !== this.words.unit(label.column)) rows.push(["dim-limit", this.words.value(this.value(label.column), label.column)]);

@@ -8,8 +8,9 @@ import { Dimensions } from "./dimensions";
 import { landSide, wrap, type Frame } from "./layout";
 import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
-import { markLine, pin, placeIn, toneOf } from "./marks";
+import { markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
 import { chain, isClosed, levelled, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
+import { mm, num, squareMm, tr } from "../voice";
 
 export interface SectionRequest {
   joint: Joint; facts: JointFacts; contour: Contour; station: number; sections: Sections | null;
@@ -40,12 +41,12 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   // Heights are measured from the rib's top, which leans where the seam climbs: h = v - slope u.
   const slope = request.sections?.slope(station) ?? 0;
   const at = (u: number, h: number): Point => [X(u), Y(h + slope * u)];
-  const sheet: Sheet = { at, scale, ceiling: plot.y - 24 };
+  const sheet: Sheet = { at, scale, ceiling: plot.y - 24, left: plot.x };
   const up: 1 | -1 = joint.rib_on === "cover" ? -1 : 1;
 
   const root = svg("svg", {
     class: "section-drawing", viewBox: `0 0 ${px(width)} ${px(height)}`, width: px(width), height: px(height), role: "img",
-    "aria-label": `Section across the seam at s = ${s.toFixed(2)} mm`, "data-slope": slope,
+    "aria-label": tr("Section across the seam at s = {place}", { place: mm(s, 2) }), "data-slope": slope,
   });
   root.append(svg("defs", null,
     hatch(`${key}-base`, "hatch-base", 6, 45), hatch(`${key}-cover`, "hatch-cover", 15, -45),
@@ -107,9 +108,9 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   root.append(...(light?.told ?? []));
   if (!solid.size) {
     root.append(svg("text", { class: "empty", x: width / 2, y: height - 40, "text-anchor": "middle" },
-      request.sections ? "No section was kept at this station." : "The document carries no section outlines."));
+      request.sections ? tr("No section was kept at this station.") : tr("The document carries no section outlines.")));
   } else if (request.sections?.isNeighbour(station)) {
-    root.append(svg("text", { class: "empty", x: width / 2, y: height - 11, "text-anchor": "middle" }, "outline of the next station; values of this one"));
+    root.append(svg("text", { class: "empty", x: width / 2, y: height - 11, "text-anchor": "middle" }, tr("outline of the next station; values of this one")));
   }
 
   const dims = new Dimensions(root, words, facts.bands, here, key, contour, station, plot, width);
@@ -119,8 +120,8 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
 
   root.append(...scaleBar(plot.x + 4, height - 16, scale));
   root.append(
-    svg("text", { class: "side", x: 12, y: px(height - 8) }, "◂ inner"),
-    svg("text", { class: "side", x: px(width - 12), y: px(height - 8), "text-anchor": "end" }, "outer ▸"),
+    svg("text", { class: "side", x: 12, y: px(height - 8) }, `◂ ${tr("inner")}`),
+    svg("text", { class: "side", x: px(width - 12), y: px(height - 8), "text-anchor": "end" }, `${tr("outer")} ▸`),
   );
   return root;
 }
@@ -146,7 +147,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     below: at(0, -(tall + 0.7) * up), land: at(wide + facts.margin + 0.5, roof), other: at(0, 0),
   };
   if (half !== null && !ribless) {
-    dims.across(at(-half, 0)[0], at(half, 0)[0], rowWidth, [at(-half, 0)[1], at(half, 0)[1]], { column: "rib_width", title: "rib width", judged: ["rib_width_top"] });
+    dims.across(at(-half, 0)[0], at(half, 0)[0], rowWidth, [at(-half, 0)[1], at(half, 0)[1]], { column: "rib_width", title: tr("rib width"), judged: ["rib_width_top"] });
     ghost(dims, "rib_width", (limit) => [[at(-limit / 2, 0), at(-limit / 2, -tall * up)], [at(limit / 2, 0), at(limit / 2, -tall * up)]],
       (limit) => ([-1, 1] as const).map((way) => [at(way * half, -tall * up * 0.75), at((way * limit) / 2, -tall * up * 0.75)]));
   }
@@ -157,7 +158,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: "land", judged: ["clamp_share"] }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land") }, to);
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof - 0.35), at(edge + to * limit, roof - 0.35)]]);
     if (tilted) {
@@ -165,25 +166,31 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
       const level: Point = [end[0], from[1]];
       dims.sketch("reference", [from, level]);
       dims.change(dims.finding({ column: "clamp_tilt", title: "" })!, end, level);
-      dims.leader(to, [(end[0] + level[0]) / 2, (end[1] + level[1]) / 2], { column: "clamp_tilt", title: "tilt of the land" });
+      dims.leader(to, [(end[0] + level[0]) / 2, (end[1] + level[1]) / 2], { column: "clamp_tilt", title: tr("tilt of the land") });
     }
   }
   if (thick !== null) {
     const low = up > 0 ? gap : 0, x = half ?? 0;
-    dims.along(1, at(x, low + thick), at(x, low), { column: "cover_thickness", title: "cover", judged: ["cover_thickness_min", "cover_thickness_max"] });
+    dims.along(1, at(x, low + thick), at(x, low), { column: "cover_thickness", title: tr("cover"), judged: ["cover_thickness_min", "cover_thickness_max"] });
     ghost(dims, "cover_thickness", (limit) => [[at(-x * 1.6, low + limit), at(x * 1.6, low + limit)]],
       (limit) => [[at(x * 0.6, low + thick), at(x * 0.6, low + limit)]]);
   }
+  const dim = dims.finding({ column: "transmission", title: "" });
+  if (dim?.change && thick !== null) {
+    const low = up > 0 ? gap : 0, x = half ?? 0.6, high = low + thick - dim.change;
+    dims.sketch(`ghost ${toneOf(dim)}`, [at(-x * 1.6, high), at(x * 1.6, high)]);
+    dims.change(dim, at(x * 0.6, low + thick), at(x * 0.6, high));
+  }
   ghost(dims, "gap", (limit) => [[at(-wide * 1.5, limit * up), at(wide * 1.5, limit * up)]], (limit) => [[at(wide * 0.5, gap * up), at(wide * 0.5, limit * up)]]);
   travel(request, dims, place);
-  if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: "gap", judged: ["gap_min", "gap_max"] });
-  if (place.melts && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: "melts" });
+  if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: tr("gap"), judged: ["gap_min", "gap_max"] });
+  if (place.melts && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
   if (ribless) return anchors;
   for (const { side, name, columns } of sides) {
     const height = get(`rib_height_${name}`);
     const foot = half === null ? 0 : side * half;
     if (height !== null && height < 6) {
-      dims.along(side, at(foot, 0), at(foot, -height * up), { column: `rib_height_${name}`, title: "rib height", judged: ["rib_height"] });
+      dims.along(side, at(foot, 0), at(foot, -height * up), { column: `rib_height_${name}`, title: tr("rib height"), judged: ["rib_height"] });
       ghost(dims, "rib_height", (limit) => [[at(foot, -limit * up), at(foot + side * 1.2, -limit * up)]],
         (limit) => [[at(foot + side * 0.6, -height * up), at(foot + side * 0.6, -limit * up)]], [`rib_height_${name}`]);
       const middle = get("rib_width_mid");
@@ -204,12 +211,12 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors[`exit_${name}`] = last ? at(last.u, last.high * up + place.sunk) : centre;
     if (area !== null) {
       const share = get(`trap_room_${name}`), melt = get("melt_area");
-      const label = { column: `trap_area_${name}`, title: "trap, collapsed", judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"] };
+      const label = { column: `trap_area_${name}`, title: tr("trap, collapsed"), judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"] };
       const found = dims.finding(label);
       const limit = facts.bands.find((b) => b.rule === "trap-side")?.words ?? "";
       dims.leader(side, centre, { ...label, also: [
-        ...(share === null || found ? [] : [`${share.toFixed(2)} × ½ melt${limit ? `, ${limit}` : ""}`]),
-        ...(melt === null ? [] : [`½ melt ${(melt / 2).toFixed(2)} mm²`]),
+        ...(share === null || found ? [] : [`${num(share, 2)} × ${tr("½ melt")}${limit ? `, ${limit}` : ""}`]),
+        ...(melt === null ? [] : [`${tr("½ melt")} ${squareMm(melt / 2, 2)}`]),
       ] });
       // The wall of the trap where it has to go, at its present depth.
       if (found?.change && last && columns.length > 2) {
@@ -218,9 +225,19 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
         dims.change(found, at(last.u, (floor + high) / 2), at(wall, (floor + high) / 2));
       }
     }
+    const open = dims.finding({ column: `trap_open_${name}`, title: "" });
+    if (open && last) {
+      // The lip that is missing: as far from the part opposite as the limits of a lip's gap have it, in the middle.
+      const edges = facts.bands.find((b) => b.rule === "lip-gap")?.edges.find((e) => e.column === `lip_gap_${name}`);
+      const leaves = typeof edges?.low === "number" && typeof edges.high === "number" ? (edges.low + edges.high) / 2 : 0.2;
+      const floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, top = last.high * up + place.sunk - leaves * up, far = last.u + side * 0.8;
+      dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, floor), at(last.u, top)]);
+      dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, top), at(far, top)]);
+      dims.sketch(`ghost ${toneOf(open)}`, [at(far, top), at(far, floor)]);
+    }
     const lip = get(`lip_gap_${name}`);
     if (lip !== null && (!compact || dims.finding({ column: `lip_gap_${name}`, title: "" }))) {
-      const label = { column: `lip_gap_${name}`, title: "lip gap" };
+      const label = { column: `lip_gap_${name}`, title: tr("lip gap") };
       if (!last) dims.leader(side, anchors[`exit_${name}`], label);
       else {
         const found = dims.finding(label), x = last.u + side * 0.12, roofed = last.high * up + place.sunk, open = roofed - lip * up;
@@ -246,14 +263,14 @@ function ghost(
 
 /** How far the cover can sink, dimensioned where the finding says that it meets something, and how far it should. */
 function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up }: Place): void {
-  const label = { column: "free_travel", title: "free travel", judged: ["free_travel"] };
+  const label = { column: "free_travel", title: tr("free travel"), judged: ["free_travel"] };
   const finding = dims.finding(label), value = dims.value("free_travel");
   if (!finding || finding.limit_at === null) return;
-  const free = finding.station === request.station || value === null ? Number.parseFloat(finding.value) : value;
+  const free = finding.station === request.station || value === null ? finding.number : value;
   const placed = placeIn(finding, request.joint, request.contour, request.station);
   const [u, v] = placed ?? [0, up > 0 ? dims.value("gap") ?? 0 : 0];
   const from: Point = placed ? [X(u), Y(v)] : at(u, v);
-  if (!Number.isFinite(free) || from[0] < plot.x || from[0] > plot.x + plot.w) return;
+  if (free === null || from[0] < plot.x || from[0] > plot.x + plot.w) return;
   const scale = Math.abs(Y(1) - Y(0)), down = (mm: number): Point => [from[0], from[1] + mm * scale];
   dims.sketch(`ghost ${toneOf(finding)}`, [[from[0] - 26, down(finding.limit_at)[1]], [from[0] + 26, down(finding.limit_at)[1]]]);
   dims.change(finding, down(free), down(finding.limit_at));
@@ -287,13 +304,23 @@ function drawMarks(
   const taken = new Map<string, number>();
   for (const finding of here) {
     if (dims.shown.has(finding)) continue;
-    const place = finding.column ? null : placeIn(finding, request.joint, request.contour, request.station);
-    const wanted: Point = place ? [X(place[0]), Y(place[1])] : anchorOf(finding, anchors);
-    const [x, y] = inside(wanted) ? wanted : anchorOf(finding, anchors);
+    // A value of the whole interface has its own place, which may lie far from the rib: there, or at the window's edge.
+    const own = finding.column && request.contour.stations[finding.column] ? null : offsetOf(finding, request.joint, request.contour, request.station);
+    const away = own ? whereabouts(own) : "";
+    const spot: Point | null = own && away ? [X(own[0]), Y(own[1])] : null;
+    const within = (low: number, value: number, high: number) => Math.max(low, Math.min(high, value));
+    const [x, y] = spot ? [within(bounds.left + 6, spot[0], bounds.right - 6), within(bounds.top + 30, spot[1], bounds.bottom - 6)] : anchorOf(finding, anchors);
     const cell = `${Math.round(x / 8)},${Math.round(y / 8)}`;
     const shift = taken.get(cell) ?? 0;
     taken.set(cell, shift + 1);
     root.append(pin(finding, x, y, shift, bounds));
+    if (spot && (!inside(spot) || own![2] > 0.6)) {
+      const right = x < (bounds.left + bounds.right) / 2;
+      root.append(
+        svg("path", { class: `change ${toneOf(finding)}`, d: `M${px(x - Math.sign(spot[0] - x) * 18)} ${px(y - Math.sign(spot[1] - y) * 18)}L${px(x)} ${px(y)}`, "marker-end": `url(#${request.key}-to)` }),
+        svg("text", { class: "pin-where", x: px(right ? x + 36 : x - 12), y: px(y - 2), "text-anchor": right ? "start" : "end" }, away),
+      );
+    }
   }
   const rest = here.slice(MOST_MARKS).length;
   here.slice(0, MOST_MARKS).forEach((finding, i) => {
@@ -303,7 +330,7 @@ function drawMarks(
     if (shown !== line) text.append(svg("title", null, line));
     root.append(text);
   });
-  if (rest) root.append(svg("text", { class: "mark-line", x: 12, y: px(15 + (told - 1) * 16) }, `and ${rest} more here`));
+  if (rest) root.append(svg("text", { class: "mark-line", x: 12, y: px(15 + (told - 1) * 16) }, tr("and {count} more here", { count: rest })));
 }
 
 function drawTrap(columns: TrapColumn[], up: 1 | -1, sunk: number, at: Place["at"], key: string): SVGElement[] {

@@ -7,6 +7,7 @@ import type { Place } from "../walk";
 import { proposedOf } from "../proposed";
 import { drawSection } from "./draw";
 import { frameOf, type Frame } from "./layout";
+import { bareMm, mm, mmUnit, tr } from "../voice";
 
 let figures = 0;
 const frames = new WeakMap<Contour, Frame>();
@@ -55,7 +56,7 @@ export function caption(atlas: Atlas, place: Place): HTMLElement {
   const { s, x, y, z } = contour.stations;
   const i = place.station;
   return h("span", null,
-    h("b", { "data-s": s[i] }, `s = ${s[i].toFixed(2)} mm`),
-    ` · station ${i + 1} of ${s.length}`, joint.contours.length > 1 ? ` of path ${contour.id}` : "",
-    ` · x ${x[i].toFixed(2)}  y ${y[i].toFixed(2)}  z ${z[i].toFixed(2)} mm`);
+    h("b", { "data-s": s[i] }, `s = ${mm(s[i], 2)}`),
+    ` · ${tr("station {number} of {count}", { number: i + 1, count: s.length })}`, joint.contours.length > 1 ? ` · ${tr("path")} ${contour.id}` : "",
+    ` · x ${bareMm(x[i], 2)}  y ${bareMm(y[i], 2)}  z ${bareMm(z[i], 2)} ${mmUnit()}`);
 }

@@ -1,14 +1,17 @@
 /** The light over one station as it was measured: where it enters, what of it arrives, and what stops the rest. */
 
 import { px, svg } from "../dom";
+import { wideness } from "./layout";
 import type { JointFacts } from "../types";
 import type { Strip } from "../unpack";
+import { mm, tr } from "../voice";
 
 export interface Sheet {
   /** mm in the section's own plane -> pixels; h is measured from the rib's top, which may lean */
   at: (u: number, h: number) => [number, number];
   scale: number;
   ceiling: number;
+  left: number;
 }
 
 /** One ray: where it leaves the drawing's upper edge, enters the cover and meets the rib top, mm. */
@@ -71,11 +74,12 @@ export function drawLight(
   const caster = mine.find((strip) => strip.part);
   if (caster) {
     const far = caster.v !== null && caster.v >= top + rise;
-    const where = [caster.v !== null ? `${caster.v.toFixed(1)} mm above` : "", Math.abs(caster.along ?? 0) > 0.5 ? `${Math.abs(caster.along!).toFixed(1)} mm ${caster.along! > 0 ? "ahead" : "back"}` : ""].filter(Boolean).join(", ");
+    const where = [caster.v !== null ? tr("{height} above", { height: mm(caster.v, 1) }) : "", Math.abs(caster.along ?? 0) > 0.5 ? `${mm(Math.abs(caster.along!), 1)} ${caster.along! > 0 ? tr("ahead") : tr("back")}` : ""].filter(Boolean).join(", ");
     const r = ray(-foot);
     const height = caster.v !== null && !far ? caster.v : top + rise;
     const [x, y] = sheet.at(Math.min(r.above, r.enters, r.foot), height);
-    told.push(svg("text", { class: "caster", "text-anchor": "end", x: px(x - 8), y: px(Math.max(sheet.ceiling + 12, y - 4)), "data-part": caster.part }, `${name(caster.part)}${where ? `, ${where}` : ""}`));
+    const text = `${name(caster.part)}${where ? `, ${where}` : ""}`;
+    told.push(svg("text", { class: "caster", "text-anchor": "end", x: px(Math.max(x - 8, sheet.left + wideness(text, 12, 600) + 2)), y: px(Math.max(sheet.ceiling + 12, y - 4)), "data-part": caster.part }, text));
   }
   return { drawn: parts, told };
 }

@@ -3,14 +3,11 @@
 from __future__ import annotations
 
 import json
-import re
 from functools import cache
 from importlib import resources
 from typing import Any
 
 from seamcheck.catalogue.voice import decimal_sign, tr, voice
-
-_TEXT = re.compile(r"""\btr\(\s*("(?:[^"\\]|\\.)*")""")
 
 
 def script_voice() -> dict[str, Any] | None:
@@ -23,6 +20,5 @@ def script_voice() -> dict[str, Any] | None:
 
 @cache
 def texts_of_script() -> tuple[str, ...]:
-    """First arguments of ``tr`` in the page's script, as it was bundled."""
-    source = resources.files("seamcheck.report.html").joinpath("page.js").read_text("utf-8")
-    return tuple(dict.fromkeys(json.loads(found) for found in _TEXT.findall(source)))
+    """Every text that the page's script asks for, as its build lists them."""
+    return tuple(json.loads(resources.files("seamcheck.report.html").joinpath("page.texts.json").read_text("utf-8")))

@@ -79,7 +79,7 @@ def channel_over_a_wall() -> JointCase:
     """A lid whose channel, 2.3 mm wide and 1.5 deep, takes in the top of a plain wall of 2 mm and sits on it."""
     base = open_box(MEDIUM, [(-3, 0), (-1, 0)])
     cover = lid(MEDIUM, [(-4.5, -1.5), (-3.15, -1.5), (-3.15, 0), (-0.85, 0), (-0.85, -1.5), (0, -1.5)], 2)
-    joint = replace(PLAIN, kinds=("plain-wall", "tongue-groove"), may=("trap-room", "rib-missing", "sink-travel"))
+    joint = replace(PLAIN, kinds=("plain-wall", "tongue-groove"), may=(*PLAIN.may, "rib-missing", "sink-travel"))
     return case([base, cover], joint, note="A wall's top in a channel of the lid.", turn=TURNED)
 
 

@@ -12,7 +12,7 @@ import yaml
 from seamcheck.cli.group import COMMANDS, cli
 from seamcheck.report.ci.annotations import STYLES
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 PAGES = {name: (ROOT / "docs" / name).read_text("utf-8") for name in ("ci.md", "compare.md")}
 HOOKS = yaml.safe_load((ROOT / ".pre-commit-hooks.yaml").read_text("utf-8"))
 

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
-from compare.compare_models import file_of, review_here, reviewed
+from comparison.compare_models import file_of, review_here, reviewed
 
 from seamcheck.cli.group import cli
 from seamcheck.comparison.baseline import baseline_lines, exit_code, with_baseline

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 import shapely
 from click.testing import CliRunner
-from compare.compare_models import file_of, reviewed
+from comparison.compare_models import file_of, reviewed
 from jsonschema import Draft202012Validator
 from markdown_it import MarkdownIt
 from report.report_browser import browser, needs_browser

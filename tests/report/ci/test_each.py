@@ -11,7 +11,7 @@ from xml.etree import ElementTree as ET
 
 import pytest
 from click.testing import CliRunner
-from compare.compare_models import file_of, renumbered, review_here, reviewed
+from comparison.compare_models import file_of, renumbered, review_here, reviewed
 
 from seamcheck.cli.changed import changed_since, models_below
 from seamcheck.cli.each import place_in

@@ -7,7 +7,7 @@ import math
 from dataclasses import replace
 
 import pytest
-from compare.compare_models import HOSTILE, file_of, renumbered, restarted, review_here, reviewed
+from comparison.compare_models import HOSTILE, file_of, renumbered, restarted, review_here, reviewed
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator

@@ -145,7 +145,7 @@ def small_disk(tmp_path):
     disk.mkdir()
     mounted = subprocess.run(["mount", "-t", "tmpfs", "-o", "size=3m", "tmpfs", disk], capture_output=True)
     if mounted.returncode:
-        pytest.skip("no tmpfs can be mounted here; tests/scan/test_scan.py fills a database instead")
+        pytest.skip("no tmpfs can be mounted here; tests/scanning/test_scan.py fills a database instead")
     yield disk
     subprocess.run(["umount", disk], check=True)
 

@@ -3,7 +3,7 @@
 Counted are only kills that hit a running scan with reviews still to come; when a folder is scanned to its end, its
 store is held against that of an undisturbed scan, and a new folder begins. With more or fewer kills::
 
-    SEAMCHECK_KILLS=20 pytest -s -m thorough tests/scan/test_kills.py
+    SEAMCHECK_KILLS=20 pytest -s -m thorough tests/scanning/test_kills.py
 """
 
 from __future__ import annotations

@@ -1,0 +1,101 @@
+"""Where two parts lie on each other or nearly so, whether or not it could be a seam."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, ON_EACH_OTHER, WIDEST_LAP
+from seamcheck.joint.contact import STEEPEST, Surface
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.patches import Patch
+
+_FULL_WIDTH = 0.6  # of the band's width: what lies bare over less of it is an edge, over more a stretch
+_LONG = 6.0  # band widths: a bare stretch that is shorter is a hole or a notch in the other part
+_SLIVER = 0.02  # mm between the facets of one surface
+_ALL_OPPOSED = 0.97  # share of a band from which nothing is bare
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Meeting:
+    """The faces of one part that face another one along a direction.
+
+    one, other : part ids; frame : z from one into the other
+    patches : all bands and faces that are opposed, the largest opposed area first
+    """
+
+    one: str
+    other: str
+    frame: Frame
+    patches: tuple[Patch, ...]
+
+    @property
+    def pair(self) -> frozenset[str]:
+        return frozenset((self.one, self.other))
+
+    @property
+    def seated(self) -> tuple[Patch, ...]:
+        """Those that lie on the other part."""
+        return tuple(p for p in self.patches if abs(p.gap) <= ON_EACH_OTHER)
+
+    @property
+    def area(self) -> float:
+        """mm², over which the two lie on each other."""
+        return float(sum(opposed_area(p) for p in self.seated))
+
+
+def opposed_area(patch: Patch) -> float:
+    """mm² of a band that the other part opposes."""
+    return float(patch.region.area * patch.share)
+
+
+def is_broad(patch: Patch) -> bool:
+    """Whether a face is a pad rather than a band: as wide as it is long, or wider than any lap."""
+    return patch.length < 4 * patch.width or patch.width > WIDEST_LAP
+
+
+def bare(region: BaseGeometry, share: float, level: float, opposite: Surface, frame: Frame) -> BaseGeometry:
+    """The long stretches of a band that have nothing of the other part over them.
+
+    Parameters
+    ----------
+    region : the band seen along the frame's z, mm; share : 0 to 1 of it that is opposed; level : mm, its height
+    opposite : facets of the other part
+
+    Returns
+    -------
+    polygons in the frame; empty where the other part lies over all of it but for holes and edges
+    """
+    if share >= _ALL_OPPOSED or region.is_empty:
+        return shapely.Polygon()
+    width = 2 * region.area / region.length
+    corners = frame.local(opposite.corners[opposite.normal @ frame.axes[2] < -STEEPEST])
+    height = corners[:, :, 2] - level
+    near = (height.max(axis=1) >= -LARGEST_OVERLAP) & (height.min(axis=1) <= LARGEST_GAP)
+    x0, y0, x1, y1 = region.bounds
+    flat = corners[near][:, :, :2]
+    over = (flat.max(axis=1) >= (x0, y0)).all(axis=1) & (flat.min(axis=1) <= (x1, y1)).all(axis=1)
+    triangles = shapely.polygons(flat[over])
+    covered = shapely.union_all(triangles[shapely.area(triangles) > 0]).buffer(_SLIVER)
+    half = _FULL_WIDTH / 2 * width
+    rest = region.difference(covered).buffer(-half, quad_segs=4).buffer(half, quad_segs=4)  # without strips at an edge
+    return shapely.union_all([piece for piece in _parts(rest) if piece.length / 2 > _LONG * width])
+
+
+def _parts(shape: BaseGeometry) -> Iterable[shapely.Polygon]:
+    return [part for part in shapely.get_parts(shape) if part.geom_type == "Polygon" and part.area > 0]
+
+
+def without(region: BaseGeometry, taken: BaseGeometry, level: float, seen: Frame, frame: Frame) -> BaseGeometry:
+    """A region in ``frame`` less another one that was seen in the frame ``seen`` at a height (mm)."""
+    if taken.is_empty:
+        return region
+
+    def moved(flat: np.ndarray) -> np.ndarray:
+        return frame.local(seen.world(np.column_stack([flat, np.full(len(flat), level)])))[:, :2]
+
+    return region.difference(shapely.transform(taken, moved).buffer(_SLIVER))

@@ -1,0 +1,176 @@
+"""What two parts have in common that is no seam: pads, strips that close nothing, side faces with play."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import combinations
+
+import numpy as np
+import shapely
+
+from seamcheck.catalogue.say import refused
+from seamcheck.errors import NotReviewed
+from seamcheck.joint.candidates import enclosed
+from seamcheck.joint.constants import LARGEST_GAP, SMALL
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.light import flat_boxes
+from seamcheck.joint.meeting import Meeting, is_broad, opposed_area
+from seamcheck.joint.names import Names
+from seamcheck.joint.reading import Reading
+from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import diagonal
+
+_ALONG_THIN = 0.8  # cosine between a direction and the thinnest side of a part on which the part may lie
+_WORTH_TELLING = 0.02  # of the smaller part's outline, over which the two must lie on each other to be told so
+_RUNS_ALONG = 0.5  # of the smaller part's length, that strips must have in all
+_STEP = 0.05  # mm: less between two levels is the same level
+
+
+def seats(pair: tuple[str, str], meetings: Sequence[Meeting], bodies: Mapping[str, Body]) -> Meeting | None:
+    """The meeting over which two parts lie on each other along the thin side of one of them; the largest one."""
+    own = [m for m in meetings if m.pair == set(pair) and m.seated and lies_flat(m.frame, pair, bodies)]
+    best = max(own, key=lambda m: m.area, default=None)
+    if best is None or best.area < _WORTH_TELLING * outline(best, bodies):
+        return None
+    return best
+
+
+def lies_flat(frame: Frame, pair: Iterable[str], bodies: Mapping[str, Body]) -> bool:
+    """Whether a frame's z runs through the flatter one of two parts along its thin side, as light does."""
+    sides = [bodies[i].box[3:] - bodies[i].box[:3] for i in pair]
+    flattest = min(sides, key=lambda side: float(np.sort(side)[0] / max(np.sort(side)[1], 1e-9)))
+    return bool(np.abs(frame.axes[2])[int(np.argmin(flattest))] >= _ALONG_THIN)
+
+
+def outline(meeting: Meeting, bodies: Mapping[str, Body]) -> float:
+    """mm², of the smaller part's outline (a box) seen along a meeting's direction."""
+    low, high = flat_boxes(np.array([bodies[i].box for i in (meeting.one, meeting.other)]), meeting.frame)
+    return float((high - low).prod(axis=1).min())
+
+
+def strips(
+    pair: tuple[str, str], meetings: Sequence[Meeting], bodies: Mapping[str, Body], names: Names
+) -> NotReviewed | None:
+    """Parts that lie on each other along strips which run round nothing."""
+    seat = seats(pair, meetings, bodies)
+    if seat is None:
+        return None
+    bands = [p for p in seat.seated if not is_broad(p)]
+    if enclosed(shapely.union_all([p.region for p in bands]), sum(p.length for p in bands)).area > 0:
+        return None
+    length = sum(p.length * p.share for p in bands)
+    low, high = flat_boxes(np.array([bodies[i].box for i in pair]), seat.frame)
+    if not bands or length < _RUNS_ALONG * (high - low).max(axis=1).min():
+        return None
+    width = sum(opposed_area(p) for p in bands) / length
+    return refused(
+        "no-seam", "no-seam.strips", one=names(seat.one), other=names(seat.other), count=len(bands), length=length,
+        width=width,
+    )  # fmt: skip
+
+
+def pads(
+    pair: tuple[str, str], meetings: Sequence[Meeting], bodies: Mapping[str, Body], names: Names
+) -> NotReviewed | None:
+    """Parts that lie on each other with broad faces."""
+    seat = seats(pair, meetings, bodies)
+    broad = [] if seat is None else [p for p in seat.seated if is_broad(p)]
+    if seat is None or not broad:
+        return None
+    x0, y0, x1, y1 = broad[0].region.bounds
+    size = " x ".join(f"{side:.1f}" for side in sorted((x1 - x0, y1 - y0), reverse=True))
+    return refused(
+        "no-seam", "no-seam.pads", one=names(seat.one), other=names(seat.other), count=len(broad), size=size,
+        area=seat.area,
+    )  # fmt: skip
+
+
+def plug(
+    readings: Sequence[Reading],
+    pair: tuple[str, str] | None,
+    meetings: Sequence[Meeting],
+    bodies: Mapping[str, Body],
+    names: Names,
+) -> NotReviewed | None:
+    """Side faces with play on opposite sides, and nothing that light from above could weld."""
+    found = _play(readings, pair)
+    if found is None:
+        return None
+    one, play = found
+    longest = max((r.candidate for r in readings if r.pair == one.pair), key=lambda c: c.length)
+    seat = seats((one.cover, one.base), meetings, bodies)
+    step = _step_above(one, bodies)
+    more = {} if seat is None else {"places": len(seat.seated), "area": seat.area}
+    more |= {} if step is None else {"gap": step}
+    return refused(
+        "no-seam", "no-seam.plug" if seat is None else "no-seam.plug-resting", one=names(one.cover),
+        other=names(one.base), play=play, width=longest.width, length=longest.length, **more,
+    )  # fmt: skip
+
+
+def side_play(readings: Sequence[Reading], pair: frozenset[str]) -> float | None:
+    """mm of play at the sides of two parts; None where they don't face each other on opposite sides."""
+    found = _play([r for r in readings if r.pair == pair], None)
+    return None if found is None else found[1]
+
+
+def _play(readings: Sequence[Reading], pair: tuple[str, str] | None) -> tuple[Reading, float] | None:
+    loose = [r for r in readings if r.candidate.encloses <= 0]
+    own = [r for r in loose if pair is not None and r.pair == set(pair)] or loose
+    for one, other in combinations(own, 2):
+        a, b = one.candidate, other.candidate
+        if a.carrier == b.carrier and a.counter == b.counter and a.frame.axes[2] @ b.frame.axes[2] < -0.99:
+            return one, max((a.gap + b.gap) / 2, 0.0)
+    return None
+
+
+def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> float | None:
+    """How far (mm) the nearest faces that look at each other across the play are apart, along the way in.
+
+    They don't lie over each other, but the designer may have meant them to.
+    """
+    a, b = (bodies[i] for i in (reading.candidate.carrier, reading.candidate.counter))
+    side = reading.candidate.frame.axes[2]
+    flat_a, flat_b = (np.flatnonzero(np.isfinite(body.planes[:, 0])) for body in (a, b))
+    apart = []
+    for i in flat_a:
+        z = a.planes[i, :3]
+        if abs(z @ side) > 0.1 or np.abs(z).max() < 0.999:
+            continue
+        axis = int(np.argmax(np.abs(z)))
+        across = [k for k in range(3) if k != axis]
+        for j in flat_b[b.planes[flat_b, :3] @ z < -0.999]:
+            one, other = a.boxes[i], b.boxes[j]
+            gap = (other[axis] - one[axis]) * np.sign(z[axis])
+            low, high = np.maximum(one[:3], other[:3])[across], np.minimum(one[3:], other[3:])[across]
+            size = min((box[3:] - box[:3])[across].max() for box in (one, other))
+            if _STEP < gap <= LARGEST_GAP and (low <= high + LARGEST_GAP).all() and size > SMALL * diagonal(a.box):
+                apart.append((float(np.prod(high - low)), float(gap)))
+    return max(apart)[1] if apart else None
+
+
+def lies_within(a: np.ndarray, b: np.ndarray) -> bool:
+    """Whether most of the smaller one of two boxes (6,) lies in the larger one."""
+    low, high = np.maximum(a[:3], b[:3]), np.minimum(a[3:], b[3:])
+    smaller = min(float(np.prod(box[3:] - box[:3])) for box in (a, b))
+    return bool(np.prod(np.maximum(high - low, 0.0)) > 0.5 * smaller)
+
+
+def side_by_side(
+    readings: Sequence[Reading],
+    pair: tuple[str, str] | None,
+    meetings: Sequence[Meeting],
+    bodies: Mapping[str, Body],
+    names: Names,
+) -> NotReviewed | None:
+    """Nothing but open strips: walls that stand beside each other."""
+    if (
+        pair is None
+        or lies_within(*(bodies[i].box for i in pair))
+        or seats(pair, meetings, bodies) is not None
+        or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings)
+    ):
+        return None
+    nearest = min((abs(r.candidate.gap) for r in readings if r.pair == set(pair)), default=None)
+    far = {} if nearest is None else {"distance": nearest}
+    return refused("no-seam", "no-seam.side-by-side", one=names(pair[0]), other=names(pair[1]), **far)

@@ -1,0 +1,183 @@
+"""The folder for a trial: every file read back by another program, clamp and nest clear of light and parts."""
+
+from __future__ import annotations
+
+import io
+import json
+
+import cadquery as cq
+import ezdxf
+import numpy as np
+import pandas
+import pytest
+import trimesh
+from builder import Spec, build, circle, l_shape
+from click.testing import CliRunner
+
+from seamcheck.cli.group import cli
+from seamcheck.measure.material.optics import refract
+from seamcheck.preparation.blocks import Blocks
+from seamcheck.preparation.path import Drive
+from seamcheck.preparation.prepare import prepare
+from seamcheck.preparation.rows import Tooling
+from seamcheck.samples import FOLDER
+from seamcheck.settings.settings import Settings
+
+DISTANCE = 250.0
+NAMES = {"clamp.step", "clamp.dxf", "nest.step", "nest.dxf", "path.csv", "path.dxf", "path.json", "sheet.md"}
+
+
+def made_from(model, folder, **settings):
+    given = Settings().changed({"clamp": {"pressure": 2.0}, **settings})
+    tooling = Tooling(Blocks(20.0), modulus=2300.0, cooling=2.0, handling=8.0, hours=4000.0, parts=1e6)
+    return prepare(model, folder, given, drive=Drive(1000.0, 2.0e5, laps=10), tooling=tooling)
+
+
+@pytest.fixture(scope="module")
+def trial(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("trial") / "out"
+    scanner = {"distance": DISTANCE, "half-angle": 3.0, "index": 1.58}
+    return made_from(FOLDER / "sound.step", folder, scanner=scanner), folder
+
+
+def solids(content, tmp_path):
+    file = tmp_path / "read.step"
+    file.write_bytes(content)
+    return cq.importers.importStep(str(file)).solids().vals()
+
+
+def mesh_of(solid):
+    corners, triangles = solid.tessellate(0.01, 0.1)
+    return trimesh.Trimesh([c.toTuple() for c in corners], triangles)
+
+
+def test_all_files_are_there_at_once_and_carry_the_cautions(trial):
+    made, folder = trial
+    assert {path.name for path in folder.iterdir()} == set(made.files) == NAMES
+    for name in NAMES - {"clamp.step", "nest.step"}:
+        assert "IEC 60825-1" in (folder / name).read_text("utf-8"), name
+    sheet = (folder / "sheet.md").read_text("utf-8")
+    for said in ("no shade, no collision", "481 N in all", "12.06 s: welding", "bow up to this is flattened"):
+        assert said in sheet
+    # Force: 2 MPa over a rib 1.2 mm wide and 200.5 mm long.
+    assert pytest.approx(481, abs=1) == 2.0 * 1.2 * 200.5
+
+
+def test_clamp_and_nest_are_sound_bodies_that_touch_no_part(trial, tmp_path):
+    # The kernel's own check and volumes, through a general-purpose library.
+    made, _ = trial
+    housing = cq.importers.importStep(str(FOLDER / "sound.step")).solids().vals()
+    for name, count in (("clamp.step", 2), ("nest.step", 1)):
+        bodies = solids(made.files[name], tmp_path)
+        assert len(bodies) == count
+        for body in bodies:
+            assert body.isValid()
+            assert min(edge.Length() for edge in body.Edges()) > 0.01
+            assert sum(body.intersect(part).Volume() for part in housing) < 1e-3
+
+
+def test_no_ray_on_its_way_to_the_rib_meets_the_clamp(trial, tmp_path):
+    # Rays through meshes (trimesh), from the pivot over the seam's middle to both edges of the rib, as refracted.
+    made, _ = trial
+    table = pandas.read_csv(io.BytesIO(made.files["path.csv"]), comment="#")
+    told = np.column_stack([table["scanner_x_mm"], table["scanner_y_mm"], np.zeros(len(table))])
+    across = np.cross(table[["normal_x", "normal_y", "normal_z"]], table[["tangent_x", "tangent_y", "tangent_z"]])
+    pivot = np.array([0.0, 0.0, 2.0 + DISTANCE])
+    clamp = [mesh_of(body) for body in solids(made.files["clamp.step"], tmp_path)]
+    for shift in (-0.6, 0.0, 0.6):
+        rays = told + shift * across - pivot
+        for mesh in clamp:
+            assert not mesh.ray.intersects_any(np.broadcast_to(pivot, rays.shape), rays).any()
+    beside = told + 2.5 * across - pivot  # and beside the light the clamp stands
+    assert any(mesh.ray.intersects_any(np.broadcast_to(pivot, beside.shape), beside).all() for mesh in clamp)
+
+
+def test_scanner_coordinates_traced_through_the_cover_meet_the_middle_line(trial):
+    made, _ = trial
+    table = pandas.read_csv(io.BytesIO(made.files["path.csv"]), comment="#")
+    pivot = np.array([0.0, 0.0, 2.0 + DISTANCE])
+    rays = np.column_stack([table["scanner_x_mm"], table["scanner_y_mm"], np.zeros(len(table))]) - pivot
+    rays /= np.linalg.norm(rays, axis=1, keepdims=True)
+    enters = pivot + rays * (-DISTANCE / rays[:, 2])[:, None]
+    inside = refract(rays, np.broadcast_to([0.0, 0.0, 1.0], rays.shape), 1.58)
+    meets = enters + inside * (-2.0 / inside[:, 2])[:, None]
+    # The drawn middle line: 64 x 44 with corners of 9 mm.
+    at = np.abs(meets[:, :2]) - (32.0 - 9.0, 22.0 - 9.0)
+    off = np.where((at > 0).all(axis=1), np.hypot(*at.T) - 9.0, np.max(at - 9.0, axis=1))
+    assert np.abs(off).max() < 0.02
+
+
+def test_drawings_and_pose_form_say_the_same_as_the_table(trial):
+    made, _ = trial
+    table = pandas.read_csv(io.BytesIO(made.files["path.csv"]), comment="#")
+    form = json.loads(made.files["path.json"])
+    np.testing.assert_allclose([p["position"] for p in form["points"]], table[["x_mm", "y_mm", "z_mm"]], atol=2e-6)
+    assert form["units"]["length"] == "mm"
+    for name, layers in (
+        ("path.dxf", {"SEAM_MID_LINE", "SCANNER_COORDINATES", "START"}),
+        ("clamp.dxf", {"CLAMP_FOOT", "CLAMP_LAND"}), ("nest.dxf", {"NEST_POCKET", "SUPPORT"}),
+    ):  # fmt: skip
+        drawing = ezdxf.read(io.StringIO(made.files[name].decode()))
+        assert not drawing.audit().errors
+        curves = drawing.modelspace().query("LWPOLYLINE")
+        assert {c.dxf.layer for c in curves} == layers
+        assert all(c.closed for c in curves)
+    seam = (
+        ezdxf.read(io.StringIO(made.files["path.dxf"].decode()))
+        .modelspace()
+        .query("LWPOLYLINE[layer=='SEAM_MID_LINE']")
+    )
+    # Perimeter of the rounded rectangle: 2 (a + b) - (8 - 2 pi) r.
+    assert _length(seam[0]) == pytest.approx(2 * (64 + 44) - (8 - 2 * np.pi) * 9, abs=0.05)
+
+
+def _length(polyline):
+    from ezdxf.path import make_path
+
+    points = np.array([tuple(p) for p in make_path(polyline).flattening(0.001)])
+    return float(np.linalg.norm(np.diff(points, axis=0), axis=1).sum())
+
+
+@pytest.mark.parametrize(
+    ("model", "options", "says"),
+    [
+        ("rib-height", (), "breaks 1 must-fix limit (rib-height)"),
+        ("sound", ("--scanner", "half-angle=3"), "either distance"),
+        ("sound", ("--clearance", "6"), "leaves no land"),
+        ("sound", ("--speed", "0"), "The speed must lie between"),
+    ],
+)
+def test_what_can_not_be_prepared_is_one_sentence_and_leaves_nothing(tmp_path, model, options, says):
+    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / f"{model}.step"), "--into", str(tmp_path / "t"), *options])
+    assert done.exit_code == 2
+    assert says in done.output
+    assert done.output.count("\n") == 1
+    assert not list(tmp_path.iterdir())
+
+
+def test_a_folder_that_holds_something_is_left_alone(tmp_path):
+    (tmp_path / "kept.txt").write_text("mine")
+    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path)])
+    assert done.exit_code == 2
+    assert "not an empty folder" in done.output
+    assert [path.name for path in tmp_path.iterdir()] == ["kept.txt"]
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize("track", [circle(28), l_shape()], ids=["round", "L"])
+@pytest.mark.parametrize("scanner", [None, {"distance": 220.0, "half-angle": 2.0}], ids=["parallel", "scanner"])
+def test_round_and_l_shaped_housings_get_a_clamp_that_their_review_holds_clear(track, scanner, tmp_path):
+    model = tmp_path / "housing.step"
+    build(Spec(track=track)).write(model)
+    made = made_from(model, tmp_path / "trial", **({} if scanner is None else {"scanner": scanner}))
+    assert made.with_clamp.verdict != "not-reviewed"
+    assert all(body.isValid() for body in solids(made.files["clamp.step"], tmp_path))
+
+
+@pytest.mark.thorough
+def test_a_plate_presses_without_land(tmp_path):
+    options = ["--plate", "5", "1.49", "--scanner", "distance=300"]
+    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
+    assert done.exit_code == 0, done.output
+    assert not (tmp_path / "t" / "clamp.step").exists()
+    assert "92.5%" in (tmp_path / "t" / "sheet.md").read_text("utf-8")
