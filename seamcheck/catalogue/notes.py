@@ -192,6 +192,7 @@ NOTES: dict[str, str] = {
     "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",
     "place.stands": "{part} stands there.",
     "place.no-land": "Here {length:.1 mm} of it have none.",
+    "place.narrow-wall": "Here the wall is {wall:.2 mm} wide, the rib {rib:.2 mm}.",
     "place.tilted-land": (
         "Here {length:.1 mm} of it have a flat that is tilted by {tilt:.1 °} (up to {most:0 °} would do)."
     ),
