@@ -35,6 +35,7 @@ from seamcheck.report.html.translated import environment
 from seamcheck.report.inputs import in_one_line, input_rows, origin_word
 from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.report.plan import sections_of
+from seamcheck.report.reading_svg import reading_svg
 from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
 from seamcheck.report.text import drawn_word
@@ -86,6 +87,7 @@ def render_html(
         questions=facts.questions(document),
         inputs=input_rows(document),
         static=lambda numbered: _static_section(document, numbered, sections),
+        reading_picture=reading_svg,
         static_plan=lambda joint: plan_svg(document, joint),
         static_strip=lambda joint: strip_svg(document, joint),
         static_charts=lambda joint: charts_svg(document, joint),
