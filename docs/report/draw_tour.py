@@ -76,7 +76,7 @@ def main() -> None:
             take(window, "first-screen")
             window.click("#tab-space")
             window.wait("return Number(document.querySelector('#space-figure').dataset.drawn ?? 0) > 0")
-            window.run("[...document.querySelectorAll('#space-tools button')][2].click()")
+            window.click("#space-larger")
             window.run("document.querySelector('#space-tools input').click()")
             take(window, "cut-open", ".plan-pane")
             window.run("document.querySelector('#findings').scrollIntoView({behavior: 'instant'})")

@@ -196,8 +196,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 upper=Bound(
                     "max",
                     "The cover and another part are drawn {value} into each other; it should be at most {limit}. {why}",
-                    "Leave room between the two. If a press fit or a thread is meant, make sure that it lets the cover "
-                    "sink, and waive this.",
+                    "Take {value} off one of the two here, or move them apart. If a press fit or a thread is meant, "
+                    "make sure that it lets the cover sink, and waive this.",
                 ),
             ),
         ),
@@ -286,7 +286,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "The wall that carries the rib is {value} times as wide as the rib; it should be at least {limit} "
-                    "times.",
+                    "times. {why}",
                     "Widen the wall below the rib, or narrow the rib.",
                 ),
             ),

@@ -117,7 +117,7 @@ def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
     """
     looked = look(assembly, settings)
     names = Names(assembly, looked.bodies)
-    readings = [replace(r, evidence=weigh(r, looked.bodies, looked.named)) for r in looked.readings]
+    readings = [replace(r, evidence=weigh(r, looked.bodies, looked.meetings, looked.named)) for r in looked.readings]
     chosen = choose(readings, looked.bodies, looked.parts, names)
     if not chosen.readings:
         raise no_joint(looked.pairs, readings, looked.meetings, looked.bodies, names)

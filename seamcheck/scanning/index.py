@@ -23,6 +23,7 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.report import facts
 from seamcheck.report.csv import head, safe
 from seamcheck.report.html.fonts import font_style
+from seamcheck.scanning.answers import UNANSWERED, write_unanswered
 from seamcheck.scanning.errors import cannot_write
 from seamcheck.scanning.picture import HEIGHT, STATES, WIDTH
 from seamcheck.scanning.store import Store
@@ -39,11 +40,13 @@ _MOST_SUPPLIERS = 300
 
 
 def write_index(store: Store, out: Path) -> None:
-    """Write index.html and index.csv anew, each whole or not at all; raises ScanStopped where that can't be."""
+    """Write index.html, index.csv and unanswered.csv anew, each whole or not at all; raises ScanStopped."""
     with _written(out / PAGE) as page:
         write_page(store, page)
     with _written(out / TABLE) as table:
         write_table(store, table)
+    with _written(out / UNANSWERED) as table:
+        write_unanswered(map(dict, store.results()), table, _cell)
 
 
 def write_table(store: Store, file: IO[str]) -> None:

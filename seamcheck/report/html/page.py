@@ -135,6 +135,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "value": facts.value_text(n.finding),
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
+                "number": n.finding.get("value"),
                 "change": facts.change_of(n.finding),
                 "target": facts.target_text(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
@@ -145,6 +146,11 @@ def page_data(document: Document) -> dict[str, Any]:
                 "from_s": n.finding.get("from_s"),
                 "to_s": n.finding.get("to_s"),
                 "at": n.finding.get("at"),
+                "places": [
+                    {key: place.get(key) for key in ("contour", "station", "from_s", "to_s")}
+                    for place in n.finding.get("places") or ()
+                    if place.get("station") is not None
+                ],
             }
             for n in facts.numbered_findings(document)
         ],

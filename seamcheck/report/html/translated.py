@@ -84,11 +84,10 @@ def environment(**options: Any) -> Environment:
     """The environment of the pages' templates, in the language that holds while a template is compiled."""
     made = Environment(
         autoescape=select_autoescape(default=True, default_for_string=True),
-        undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
         extensions=[Translated],
-        **options,
+        **{"undefined": StrictUndefined, **options},
     )
     made.globals["tr"] = tr
     return made
