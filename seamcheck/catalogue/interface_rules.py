@@ -315,6 +315,58 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         ),
     ),
     Rule(
+        "weld-load",
+        "Weld under load",
+        MUST_FIX,
+        "above",
+        "The weld bears the load along the seam, even if nothing peels it.",
+        "The cover comes off under the load given.",
+        "assumption",
+        "Load, strength and weld factor are yours; without them it is not evaluated. An estimate, no proof of "
+        "strength: no ageing, temperature, notches or shocks.",
+        (Setting("max", 1.0, "1", "largest tension by the load alone, over strength times weld factor", 0.01, 10.0),),
+        (
+            Check(
+                "weld_use_least",
+                upper=Bound(
+                    "max",
+                    "By the load alone the weld is pulled with {value} times what it bears; it should be at most "
+                    "{limit} times.",
+                    "Widen the rib, take a stronger polymer, or lower the load on the cover.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
+        "weld-peel",
+        "Weld under load and peel",
+        ATTENTION,
+        "above",
+        "The weld bears the load along the seam together with the moment of the bending cover.",
+        "The weld begins to peel from inside: it leaks, then the cover comes off.",
+        "assumption",
+        "As weld-load. The moment is that of a cover clamped by the weld, the most that it can be; a wall that gives "
+        "way takes less.",
+        (
+            Setting(
+                "max", 1.0, "1", "largest tension with the peel moment, over strength times weld factor", 0.01, 10.0
+            ),
+        ),
+        (
+            Check(
+                "weld_use_most",
+                upper=Bound(
+                    "max",
+                    "With the moment of the bending cover the weld is pulled with up to {value} times what it bears; "
+                    "it should be at most {limit} times.",
+                    "Stiffen the cover's middle or support it there, widen the rib, or prove it by tests.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
         "flatness-stack",
         "Flatness against the collapse",
         ATTENTION,
@@ -347,10 +399,13 @@ NEEDS: dict[str, str] = {
     "beam-angle": "scanner",
     "scanner-shadow": "scanner",
     "flatness-stack": "tolerances",
+    "weld-load": "load",
+    "weld-peel": "load",
 }
 """Rule -> the setting that brings it in; the other optional rules need materials."""
 
 REPLACED_BY: dict[str, str] = {
+    "weld-peel": "weld-load",
     "trap-corner": "trap-side",
     "clamp-tilt": "clamp-land",  # of a land that is too narrow all along, the tilt says nothing more
     "clamp-reach": "clamp-land",

@@ -413,6 +413,7 @@ def _settings(settings: Settings) -> Any:
         beam=settings.beam,
         scanner=_scanner(settings),
         clamp=asdict(settings.clamp),
+        load=UNSET if settings.load is None else asdict(settings.load),
         tolerances=dict(settings.tolerances),
         file=settings.file or None,
         origins=dict(sorted(settings.origins.items())),
@@ -434,6 +435,7 @@ def _assumptions(settings: Settings) -> list[Message]:
         "assumed.tolerances" if settings.tolerances else "assumed.as-drawn",
         "assumed.sinks-straight",
         "assumed.parallel-light" if settings.scanner is None else "assumed.scanner",
+        *(("assumed.load",) if settings.load is not None else ()),
         *ALWAYS_ASSUMED,
     )
     return [remark(key) for key in keys]
@@ -448,6 +450,8 @@ def _not_checked(joints: Sequence[JointResult], settings: Settings) -> list[Mess
     if settings.scanner is None:
         items.append(remark("not-checked.no-scanner"))
         items += [field for joint in joints if (field := _field(joint)) is not None]
+    if settings.load is not None and (settings.load.strength is None or settings.load.weld_factor is None):
+        items.append(remark("not-checked.weld-strength"))
     if not all("material" in joint.extra for joint in joints):
         items.append(remark("not-checked.material"))
     return [*items, *(remark(key) for key in ALWAYS_LEFT_OUT)]

@@ -289,6 +289,7 @@ SettingsRecord: Any = msgspec.defstruct(
         ("beam", Point | None),
         ("scanner", dict[str, Any] | None),
         ("clamp", dict[str, Any]),
+        ("load", dict[str, Any] | None | UnsetType, UNSET),
         ("tolerances", dict[str, Real]),
         ("file", str | None),
         ("origins", dict[str, str], msgspec.field(name="from")),

@@ -9,11 +9,9 @@ from __future__ import annotations
 
 import base64
 import gzip
-import hashlib
 import json
 from collections.abc import Mapping
 from functools import cache
-from importlib import resources
 from typing import Any
 
 import numpy as np
@@ -31,6 +29,7 @@ from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import glossary
 from seamcheck.report.html.material import material_chapter
 from seamcheck.report.html.script_voice import script_voice
+from seamcheck.report.html.skeleton import asset, policy
 from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
 from seamcheck.report.html.translated import environment
 from seamcheck.report.inputs import in_one_line, input_rows, origin_word
@@ -40,6 +39,8 @@ from seamcheck.report.plan import sections_of
 from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
 from seamcheck.report.text import drawn_word
+
+_HERE = "seamcheck.report.html"
 
 
 def render_html(
@@ -57,11 +58,11 @@ def render_html(
     """
     fields = fields or Fields()
     sections, _ = unpack_view(document.get("view"))
-    style = font_style() + _asset("chart.css") + _asset("page.css")
+    style = font_style() + asset(_HERE, "chart.css") + asset(_HERE, "page.css")
     if paper is not None:
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
     style += page_footer(fields, str(document["model"]["file"]), str(document["model"].get("sha256") or ""))
-    script = _asset("page.js")
+    script = asset(_HERE, "page.js")
     text: str = _template(voice().language).render(
         d=document,
         facts=facts,
@@ -101,7 +102,7 @@ def render_html(
         data=pack({**page_data(document), "as_drawn": as_drawn}),
         script=script,
         style=style,
-        policy=_policy(script, style),
+        policy=policy(style, script, pictures=True),
         has_view=bool(document.get("view")),
     )
     return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
@@ -309,22 +310,7 @@ def _plain(value: Any) -> Any:
     raise TypeError(f"{type(value).__name__} does not belong into a document")
 
 
-def _policy(script: str, style: str) -> str:
-    def digest(text: str) -> str:
-        return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"
-
-    return (
-        f"default-src 'none'; script-src {digest(script)}; style-src {digest(style)}; font-src data:; "
-        "img-src data: blob:; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'"
-    )
-
-
-@cache
-def _asset(name: str) -> str:
-    return resources.files("seamcheck.report.html").joinpath(name).read_text("utf-8")
-
-
 @cache
 def _template(spoken: str) -> Any:
     """The page's template, compiled in a language: the one that holds."""
-    return environment().from_string(_asset("page.html"))
+    return environment().from_string(asset(_HERE, "page.html"))
