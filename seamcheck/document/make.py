@@ -90,7 +90,10 @@ def not_reviewed_document(
 def _reason(refusal: NotReviewed) -> records.Reason:
     said = message_of(refusal.message)
     key = refusal.code if said.key == NOTE else said.key
-    return records.Reason(code=refusal.code, message=said.text, key=key, args=said.args, parts=said.parts)
+    readings = [records.ReadingRecord(**reading) for reading in refusal.readings]
+    return records.Reason(
+        code=refusal.code, message=said.text, key=key, args=said.args, parts=said.parts, readings=readings or UNSET
+    )
 
 
 def schema() -> dict[str, Any]:

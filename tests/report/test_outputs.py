@@ -295,6 +295,12 @@ def test_pdf_has_proper_paper_and_a_section_for_each_finding(paper, size, monkey
     texts = [p.extract_text() for p in reader.pages]
     assert 8 <= len(texts) <= 20
     assert "Limits are broken" in texts[0]
+    assert "Next steps." in texts[0]  # the first page is the summary, the findings follow
+    assert "Findings one by one" in texts[1]
+    for number, text in enumerate(texts, 1):
+        for told in (document["model"]["file"], document["model"]["sha256"][:12], f"page {number} of {len(texts)}"):
+            assert told in text
+    assert all(len(text) > 400 for text in texts)  # no page is mostly blank
     whole = "\n".join(texts)
     for n in facts.numbered_findings(document):
         assert n.finding["message"].split(";")[0][:30] in " ".join(whole.split())
