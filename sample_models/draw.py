@@ -198,6 +198,8 @@ MODELS: dict[str, Callable[[], Model]] = {
     "scanner-shadow": scanner_shadow,
     "intended-stop": intended_stop,
     "flatness-stack": lambda: build(RECESSED),
+    "weld-load": lambda: build(WIND_SENSOR),
+    "weld-peel": lambda: build(BAROMETER),
 }
 """Sample name -> its model."""
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Any
+
 
 class SeamcheckError(Exception):
     """Root of all errors that seamcheck raises on purpose."""
@@ -17,13 +20,15 @@ class NotReviewed(SeamcheckError):
     message : str
         What was found and what to do, in one or two sentences.
         The catalogue's sentences (``catalogue.say.refused``) know their key and numbers.
+    readings : tuple
+        The best readings of the model, as plain values of a ``ReadingRecord`` of the document; () without any.
     """
 
-    def __init__(self, code: str, message: str) -> None:
-        super().__init__(code, message)  # the same arguments: it survives pickling
+    def __init__(self, code: str, message: str, readings: tuple[Mapping[str, Any], ...] = ()) -> None:
+        super().__init__(code, message, readings)  # the same arguments: it survives pickling
         if code not in REASONS:
             raise ValueError(f"unknown reason code {code!r}")
-        self.code, self.message = code, message
+        self.code, self.message, self.readings = code, message, readings
 
     def __str__(self) -> str:
         return self.message

@@ -49,7 +49,7 @@ def save(png: bytes, name: str, width: int = 1200) -> None:
     image = Image.open(BytesIO(png)).convert("RGB")
     if image.width > width:
         image = image.resize((width, round(image.height * width / image.width)), Image.LANCZOS)
-    image.quantize(256, method=Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE).save(
+    image.quantize(256, method=Image.Quantize.MEDIANCUT, dither=Image.Dither.NONE).save(
         HERE / f"{name}.png", optimize=True
     )
     print(f"docs/report/{name}.png")
@@ -76,7 +76,7 @@ def main() -> None:
             take(window, "first-screen")
             window.click("#tab-space")
             window.wait("return Number(document.querySelector('#space-figure').dataset.drawn ?? 0) > 0")
-            window.run("[...document.querySelectorAll('#space-tools button')][2].click()")
+            window.click("#space-larger")
             window.run("document.querySelector('#space-tools input').click()")
             take(window, "cut-open", ".plan-pane")
             window.run("document.querySelector('#findings').scrollIntoView({behavior: 'instant'})")

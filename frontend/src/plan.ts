@@ -4,9 +4,9 @@ import type { Atlas } from "./atlas";
 import { clear, h, px, svg, theme } from "./dom";
 import { flat, planeOf, type Plane, type Vec } from "./project";
 import { paint, raster } from "./relief";
-import { BROKEN, STATE_NAME, type Contour, type Finding } from "./types";
-import { covers, isStretchOfNote, type Place, type Walk } from "./walk";
-import { numbersOf } from "./words";
+import { BROKEN, STATE_NAME, type Contour, type Finding, type Spot } from "./types";
+import { covers, isStretchOfNote, spotsOf, type Place, type Walk } from "./walk";
+import { numbersOf, shortNumbersOf } from "./words";
 import { tr } from "./voice";
 
 interface View { scale: number; x: number; y: number; width: number; height: number; plane: Plane }
@@ -111,18 +111,33 @@ export class Plan {
   }
 
   private drawMarks(): void {
-    const groups: { x: number; y: number; nx: number; ny: number; findings: Finding[] }[] = [];
+    const groups: { x: number; y: number; nx: number; ny: number; findings: Finding[]; spot: Spot }[] = [];
     for (const finding of this.atlas.payload.findings) {
       if (finding.joint !== this.walk.joint.id || finding.station === null || isStretchOfNote(finding)) continue;
-      const contour = this.walk.joint.contours.find((c) => c.id === finding.contour);
-      if (!contour) continue;
-      const [x, y] = this.at(points(contour)[finding.station]);
-      const [nx, ny] = this.normal(contour, finding.station);
-      const group = groups.find((g) => Math.hypot(g.x - x, g.y - y) < 18);
-      if (group) group.findings.push(finding);
-      else groups.push({ x, y, nx, ny, findings: [finding] });
+      for (const spot of spotsOf(finding)) {
+        const contour = this.walk.joint.contours.find((c) => c.id === spot.contour);
+        if (!contour) continue;
+        const [x, y] = this.at(points(contour)[spot.station]);
+        const [nx, ny] = this.normal(contour, spot.station);
+        const group = groups.find((g) => Math.hypot(g.x - x, g.y - y) < 18);
+        if (!group) groups.push({ x, y, nx, ny, findings: [finding], spot });
+        else if (!group.findings.includes(finding)) group.findings.push(finding);
+      }
     }
-    for (const { x, y, nx, ny, findings } of groups) {
+    // Numbers that would print over each other stand as one group.
+    const label = groups.length > 8 ? shortNumbersOf : numbersOf;
+    const half = (g: { findings: Finding[] }) => label(g.findings).length * 4 + 2;
+    for (let i = 0; i < groups.length; i++) {
+      for (let k = i + 1; k < groups.length; k++) {
+        const [a, b] = [groups[i], groups[k]];
+        const [dx, dy] = [Math.abs(a.x + a.nx * 31 - b.x - b.nx * 31), Math.abs(a.y + a.ny * 31 - b.y - b.ny * 31)];
+        if (dx > half(a) + half(b) || dy > 17) continue;
+        a.findings = [...new Set([...a.findings, ...b.findings])].sort((p, q) => p.n - q.n);
+        groups.splice(k, 1);
+        k = i;
+      }
+    }
+    for (const { x, y, nx, ny, findings, spot } of groups) {
       const first = findings[0];
       const kind = first.waived ? "waived" : first.severity;
       const mark = svg("g", { class: `section-mark ${kind}`, tabindex: 0, role: "button", "data-finding": first.n,
@@ -135,8 +150,8 @@ export class Plan {
         );
       }
       const [tx, ty] = [x + nx * 31, y + ny * 31];
-      mark.append(svg("circle", { class: "target", cx: px(x), cy: px(y), r: 13 }), svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, numbersOf(findings)));
-      const go = (event: Event) => { event.stopPropagation(); this.walk.showFinding(first); };
+      mark.append(svg("circle", { class: "target", cx: px(x), cy: px(y), r: 13 }), svg("text", { x: px(tx), y: px(ty), "text-anchor": "middle", "dominant-baseline": "central" }, label(findings)));
+      const go = (event: Event) => { event.stopPropagation(); this.walk.showFinding(first, "finding", spot); };
       mark.addEventListener("click", go);
       mark.addEventListener("pointerdown", (event) => event.stopPropagation());
       mark.addEventListener("keydown", (event) => { if (event.key === "Enter" || event.key === " ") { event.preventDefault(); go(event); } });
@@ -203,7 +218,8 @@ export class Plan {
     const here = this.walk.findingsHere().find((f) => f.from_s !== null && f.severity !== "note");
     if (!here) return;
     const { s } = contour.stations, all = points(contour).map((p) => this.at(p));
-    const own = s.flatMap((at, i) => (covers(here, at) ? [i] : []));
+    const spot = spotsOf(here).find((p) => p.contour === contour.id && covers(p, s[place.station])) ?? here;
+    const own = s.flatMap((at, i) => (covers(spot, at) ? [i] : []));
     const ends = own.map((i) => all[i]);
     const long = Math.max(...ends.map((p) => Math.hypot(p[0] - ends[0][0], p[1] - ends[0][1])));
     if (!own.length || long > 26) return;

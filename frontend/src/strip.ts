@@ -2,9 +2,9 @@
 
 import type { Atlas } from "./atlas";
 import { byId, clear, h, px, svg } from "./dom";
-import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs } from "./types";
-import { isStretchOfNote, type Place, type Walk } from "./walk";
-import { MARK, numbersOf } from "./words";
+import { NEAR, STATE_NAME, WITHIN, type Finding, type Runs, type Spot } from "./types";
+import { isStretchOfNote, spotsOf, type Place, type Walk } from "./walk";
+import { MARK, numbersOf, shortNumbersOf } from "./words";
 import { bareMm, mm, mmUnit, num, oneLength, tr } from "./voice";
 
 const word = (state: number): string => [tr("not measured"), tr("within"), tr("close to the limit"), tr("limit broken"), tr("broken, waived"), tr("to be looked at"), tr("noted")][state];
@@ -52,7 +52,8 @@ export class Strip {
     // Ruler: millimetres, turns of the path, and the findings where they are worst.
     const ruler = svg("svg", { class: "ruler", viewBox: `0 0 ${WIDE} 30`, preserveAspectRatio: "none", "aria-hidden": true });
     const numbers = h("div", { class: "ruler-numbers", "aria-hidden": true });
-    const step = oneLength() * niceStep(length / oneLength() / 8);
+    const across = this.host.clientWidth || 1000, track = across > 820 ? across * 0.62 : across - 200;
+    const step = oneLength() * niceStep(length / oneLength() / Math.max(2, Math.min(8, track / 50)));
     for (const { start, length: own, contour } of stretches) {
       ruler.append(svg("line", { class: "ruler-line", x1: X(start), x2: X(start + own), y1: 29, y2: 29 }));
       for (let s = 0; s <= own + 1e-6; s += step / 5) {
@@ -128,28 +129,31 @@ export class Strip {
     const all: Finding[] = this.atlas.payload.findings;
     const holder = h("div", { class: "strip-marks" });
     const { stretches } = this.walk.stretches();
-    const placed: { x: number; findings: Finding[] }[] = [];
+    const placed: { x: number; findings: Finding[]; spot: Spot }[] = [];
     for (const finding of all) {
       if (finding.joint !== this.walk.joint.id || finding.station === null || isStretchOfNote(finding)) continue;
-      const contour = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
-      const x = X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[finding.station]);
-      placed.push({ x, findings: [finding] });
+      for (const spot of spotsOf(finding)) {
+        const contour = this.walk.joint.contours.findIndex((c) => c.id === spot.contour);
+        placed.push({ x: X(stretches[contour].start + this.walk.joint.contours[contour].stations.s[spot.station]), findings: [finding], spot });
+      }
     }
     // Numbers that would print over each other stand as one group.
-    const wide = (this.host.clientWidth || 1000) * 0.62, reach = (p: { findings: Finding[] }) => (numbersOf(p.findings).length * 8 + 8) / 2;
+    const across = this.host.clientWidth || 1000, wide = across > 820 ? across * 0.62 : across - 200;
+    const label = placed.length > 8 ? shortNumbersOf : numbersOf;
+    const reach = (p: { findings: Finding[] }) => Math.max(24, label(p.findings).length * 7.5 + 6) / 2;
     placed.sort((a, b) => a.x - b.x);
     for (let i = 0; i + 1 < placed.length;) {
       const [a, b] = [placed[i], placed[i + 1]];
       if (((b.x - a.x) * wide) / WIDE >= reach(a) + reach(b) + 3) { i++; continue; }
-      const findings = [...a.findings, ...b.findings].sort((p, q) => p.n - q.n);
-      placed.splice(i, 2, { x: (a.x * a.findings.length + b.x * b.findings.length) / findings.length, findings });
+      const findings = [...new Set([...a.findings, ...b.findings])].sort((p, q) => p.n - q.n);
+      placed.splice(i, 2, { spot: findings[0] === a.findings[0] ? a.spot : b.spot, x: (a.x * a.findings.length + b.x * b.findings.length) / (a.findings.length + b.findings.length), findings });
       i = Math.max(0, i - 1);
     }
-    for (const { x, findings } of placed) {
+    for (const { x, findings, spot } of placed) {
       const first = findings[0];
       const button = h("button", { type: "button", class: `strip-mark ${first.waived ? "waived" : first.severity}`, "data-finding": first.n,
-        "aria-label": tr("Go to finding {numbers}: {title}", { numbers: findings.map((f) => f.n).join(", "), title: first.title }) }, numbersOf(findings));
-      button.addEventListener("click", () => this.walk.showFinding(first));
+        "aria-label": tr("Go to finding {numbers}: {title}", { numbers: findings.map((f) => f.n).join(", "), title: first.title }) }, label(findings));
+      button.addEventListener("click", () => this.walk.showFinding(first, "finding", spot));
       holder.append(at(button, x));
     }
     return holder;
@@ -190,7 +194,8 @@ export class Strip {
       if (!cells.length && finding) cells.push(h("b", { "data-finding": finding.n }, finding.value));
       cells.forEach((cell, i) => holder.append(i ? " / " : "", cell));
       host.dataset.state = finding ? (finding.waived ? "waived" : finding.severity) : "";
-      const limit = finding?.limit || band.words || "";
+      const cause = finding ? undefined : here.find((f) => f.also.includes(band.rule));
+      const limit = cause ? tr("see finding {number}", { number: cause.n }) : finding?.limit || band.words || "";
       host.append(holder, h("span", { class: "limit", title: limit }, limit));
     });
     this.moveCursor();
@@ -235,8 +240,12 @@ export class WalkBar {
     const on = (id: string, act: () => void) => byId(id)?.addEventListener("click", act);
     on("walk-back", () => this.walk.step(-1));
     on("walk-on", () => this.walk.step(1));
-    on("finding-back", () => { const f = this.walk.neighbourFinding(-1); if (f) this.walk.showFinding(f); });
-    on("finding-on", () => { const f = this.walk.neighbourFinding(1); if (f) this.walk.showFinding(f); });
+    const jump = (way: 1 | -1) => {
+      const next = this.walk.neighbourFinding(way);
+      if (next) this.walk.showFinding(next.finding, "finding", next.spot);
+    };
+    on("finding-back", () => jump(-1));
+    on("finding-on", () => jump(1));
     this.slider.addEventListener("keydown", (event) => { if (keys(event, this.walk)) event.preventDefault(); });
   }
 
@@ -268,8 +277,8 @@ export function keys(event: KeyboardEvent, walk: Walk): boolean {
     case "Home": walk.go({ station: 0 }, "keys"); return true;
     case "End": walk.go({ station: walk.contour.stations.s.length - 1 }, "keys"); return true;
     case "PageDown": case "PageUp": {
-      const finding = walk.neighbourFinding(event.key === "PageDown" ? 1 : -1);
-      if (finding) walk.showFinding(finding, "keys");
+      const next = walk.neighbourFinding(event.key === "PageDown" ? 1 : -1);
+      if (next) walk.showFinding(next.finding, "keys", next.spot);
       return true;
     }
   }

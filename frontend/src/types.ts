@@ -38,6 +38,10 @@ export interface Band {
 export interface Finding {
   n: number; id: string; title: string; severity: "must-fix" | "attention" | "note"; waived: boolean;
   rule: string; quantity: string; column: string | null; value: string; limit: string; limit_at: number | null;
+  /** rules whose breach has the same cause and is told with this finding */
+  also: string[];
+  /** the value as a number, in the quantity's unit */
+  number: number | null;
   /** how much to change, mm, as the remedy says; what it should become, in words */
   change: number | null; target: string;
   /** holds along its whole path, though it has no stretch */
@@ -46,7 +50,12 @@ export interface Finding {
   place: Record<string, unknown> | null;
   joint: string; contour: string | null; station: number | null;
   from_s: number | null; to_s: number | null; at: [number, number, number] | null;
+  /** further places of the same finding */
+  places: Spot[];
 }
+
+/** One place of a finding: a stretch of a path with its worst station. */
+export interface Spot { contour: string; station: number; from_s: number | null; to_s: number | null }
 
 /** State of a station under a rule: runs of [first, last, state]. */
 export type Runs = [number, number, number][];

@@ -1,6 +1,6 @@
 /** Where the reader stands on the seam; everything that moves in step listens here. */
 
-import type { Contour, Finding, Joint, JointFacts, Payload } from "./types";
+import type { Contour, Finding, Joint, JointFacts, Payload, Spot } from "./types";
 
 export interface Place { joint: number; contour: number; station: number }
 
@@ -80,28 +80,28 @@ export class Walk {
     return best;
   }
 
-  showFinding(finding: Finding, cause = "finding"): void {
-    if (finding.contour === null || finding.station === null) return;
+  showFinding(finding: Finding, cause = "finding", spot: Spot | undefined = spotsOf(finding)[0]): void {
+    if (!spot) return;
     const joint = this.payload.joints.findIndex((j) => j.id === finding.joint);
-    const contour = this.payload.joints[joint].contours.findIndex((c) => c.id === finding.contour);
-    this.go({ joint, contour, station: finding.station }, cause);
+    const contour = this.payload.joints[joint].contours.findIndex((c) => c.id === spot.contour);
+    this.go({ joint, contour, station: spot.station }, cause);
   }
 
   /** The next or previous finding along the unrolled seam of this joint. */
-  neighbourFinding(direction: 1 | -1): Finding | null {
+  neighbourFinding(direction: 1 | -1): { finding: Finding; spot: Spot } | null {
     const { stretches } = this.stretches();
     const here = this.unrolled;
     const placed = this.payload.findings
       .filter((f) => f.joint === this.joint.id && f.station !== null)
-      .map((finding) => {
-        const contour = this.joint.contours.findIndex((c) => c.id === finding.contour);
-        return { finding, at: stretches[contour].start + this.joint.contours[contour].stations.s[finding.station!] };
-      })
+      .flatMap((finding) => spotsOf(finding).map((spot) => {
+        const contour = this.joint.contours.findIndex((c) => c.id === spot.contour);
+        return { finding, spot, at: stretches[contour].start + this.joint.contours[contour].stations.s[spot.station] };
+      }))
       .sort((a, b) => a.at - b.at || a.finding.n - b.finding.n);
     if (!placed.length) return null;
     const ahead = placed.filter((p) => (direction > 0 ? p.at > here + 1e-6 : p.at < here - 1e-6));
     const chosen = direction > 0 ? (ahead[0] ?? placed[0]) : (ahead.at(-1) ?? placed.at(-1)!);
-    return chosen.finding;
+    return chosen;
   }
 
   /** Findings that hold where the reader stands. */
@@ -117,7 +117,9 @@ const NEAR = 1.0; // mm along the seam to a finding that is a place, not a stret
 export function findingsAt(findings: Finding[], joint: Joint, contour: Contour, station: number): Finding[] {
   const s = contour.stations.s;
   return findings.filter((f) => {
-    if (f.joint !== joint.id || f.contour !== contour.id || f.station === null) return false;
+    if (f.joint !== joint.id || f.station === null) return false;
+    if (f.places.some((p) => p.contour === contour.id && (covers(p, s[station]) || p.station === station))) return true;
+    if (f.contour !== contour.id) return false;
     if (f.from_s !== null && f.to_s !== null) return covers(f, s[station]);
     return f.everywhere || station === f.station || Math.abs(s[station] - s[f.station]) <= NEAR;
   });
@@ -126,7 +128,11 @@ export function findingsAt(findings: Finding[], joint: Joint, contour: Contour, 
 /** Notes about stretches are drawn as such and get no mark of their own; notes about a place do. */
 export const isStretchOfNote = (finding: Finding): boolean => finding.severity === "note" && (finding.from_s !== null || finding.everywhere);
 
-export function covers(finding: Finding, s: number): boolean {
+/** All places of a finding, its own first; none where it has no station. */
+export const spotsOf = (f: Finding): Spot[] =>
+  f.contour === null || f.station === null ? [] : [{ contour: f.contour, station: f.station, from_s: f.from_s, to_s: f.to_s }, ...f.places];
+
+export function covers(finding: Pick<Spot, "from_s" | "to_s">, s: number): boolean {
   const { from_s: from, to_s: to } = finding;
   if (from === null || to === null) return false;
   return from <= to ? s >= from - 1e-6 && s <= to + 1e-6 : s >= from - 1e-6 || s <= to + 1e-6;

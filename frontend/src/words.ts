@@ -48,6 +48,9 @@ export class Words {
 
 export const MARK = { "must-fix": "◆", attention: "▲", note: "○" } as const;
 
+/** '4', or '4+2' where two more stand at one place: as short as it gets. */
+export const shortNumbersOf = (findings: { n: number }[]): string => (findings.length > 1 ? `${findings[0].n}+${findings.length - 1}` : String(findings[0].n));
+
 /** '1·3·6', or '1·3·6 +4' where more findings stand at one place. */
 export function numbersOf(findings: { n: number }[]): string {
   const numbers = findings.map((f) => f.n);

@@ -25,7 +25,7 @@ def explained(reason: NotReviewed, assembly: Assembly) -> NotReviewed:
         reason = _one_solid(assembly.parts, sheets)
     damage = say("any.damage", doubt=[assembly.doubts[0]]) if assembly.doubts else ""
     size = odd_size(_sizes(assembly), assembly.files[0].length_unit)
-    return NotReviewed(reason.code, together(reason.message, damage, size))
+    return NotReviewed(reason.code, together(reason.message, damage, size), reason.readings)
 
 
 def _one_solid(parts: Sequence[Part], sheets: Sequence[Part]) -> NotReviewed:

@@ -107,6 +107,13 @@ REMARKS: dict[str, str] = {
     "assumed.parallel-light": (
         "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out."
     ),
+    "assumed.load": (
+        "What the weld holds is an estimate from a plate of even thickness, hinged on the seam or clamped by it; it is "
+        "no proof of strength and no design calculation. Pressure-tight parts need tests."
+    ),
+    "not-checked.weld-strength": (
+        "Whether the weld holds the load is not evaluated: strength and weld factor ([load]) are not both given."
+    ),
     "assumed.scanner": (
         "The light comes from the scanner given, refracted at the cover's top with the index given; the cover's "
         "underside and scattering are left out."

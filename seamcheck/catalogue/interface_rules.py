@@ -196,8 +196,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 upper=Bound(
                     "max",
                     "The cover and another part are drawn {value} into each other; it should be at most {limit}. {why}",
-                    "Leave room between the two. If a press fit or a thread is meant, make sure that it lets the cover "
-                    "sink, and waive this.",
+                    "Take {value} off one of the two here, or move them apart. If a press fit or a thread is meant, "
+                    "make sure that it lets the cover sink, and waive this.",
                 ),
             ),
         ),
@@ -286,7 +286,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "The wall that carries the rib is {value} times as wide as the rib; it should be at least {limit} "
-                    "times.",
+                    "times. {why}",
                     "Widen the wall below the rib, or narrow the rib.",
                 ),
             ),
@@ -313,6 +313,58 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 ),
             ),
         ),
+    ),
+    Rule(
+        "weld-load",
+        "Weld under load",
+        MUST_FIX,
+        "above",
+        "The weld bears the load along the seam, even if nothing peels it.",
+        "The cover comes off under the load given.",
+        "assumption",
+        "Load, strength and weld factor are yours; without them it is not evaluated. An estimate, no proof of "
+        "strength: no ageing, temperature, notches or shocks.",
+        (Setting("max", 1.0, "1", "largest tension by the load alone, over strength times weld factor", 0.01, 10.0),),
+        (
+            Check(
+                "weld_use_least",
+                upper=Bound(
+                    "max",
+                    "By the load alone the weld is pulled with {value} times what it bears; it should be at most "
+                    "{limit} times.",
+                    "Widen the rib, take a stronger polymer, or lower the load on the cover.",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
+        "weld-peel",
+        "Weld under load and peel",
+        ATTENTION,
+        "above",
+        "The weld bears the load along the seam together with the moment of the bending cover.",
+        "The weld begins to peel from inside: it leaks, then the cover comes off.",
+        "assumption",
+        "As weld-load. The moment is that of a cover clamped by the weld, the most that it can be; a wall that gives "
+        "way takes less.",
+        (
+            Setting(
+                "max", 1.0, "1", "largest tension with the peel moment, over strength times weld factor", 0.01, 10.0
+            ),
+        ),
+        (
+            Check(
+                "weld_use_most",
+                upper=Bound(
+                    "max",
+                    "With the moment of the bending cover the weld is pulled with up to {value} times what it bears; "
+                    "it should be at most {limit} times.",
+                    "Stiffen the cover's middle or support it there, widen the rib, or prove it by tests.",
+                ),
+            ),
+        ),
+        optional=True,
     ),
     Rule(
         "flatness-stack",
@@ -347,10 +399,13 @@ NEEDS: dict[str, str] = {
     "beam-angle": "scanner",
     "scanner-shadow": "scanner",
     "flatness-stack": "tolerances",
+    "weld-load": "load",
+    "weld-peel": "load",
 }
 """Rule -> the setting that brings it in; the other optional rules need materials."""
 
 REPLACED_BY: dict[str, str] = {
+    "weld-peel": "weld-load",
     "trap-corner": "trap-side",
     "clamp-tilt": "clamp-land",  # of a land that is too narrow all along, the tilt says nothing more
     "clamp-reach": "clamp-land",

@@ -161,6 +161,7 @@ NOTES: dict[str, str] = {
     "evidence.small": "One of the parts is as small as a screw or a nut beside the others.",
     "evidence.size": "Both parts are of a housing's size.",
     "evidence.tall": "Along the light the cover measures {times:.1} times its shorter side.",
+    "evidence.inlaid": "Over {share:0 %} of the band's area the parts also lie on each other from the other side.",
     "evidence.held": "The base lies wholly inside the outline of the cover.",
     "evidence.reaches-out": "The base reaches out of the outline of the cover.",
     "evidence.room-unknown": "Whether it encloses a cavity can't be told.",
@@ -191,6 +192,7 @@ NOTES: dict[str, str] = {
     "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",
     "place.stands": "{part} stands there.",
     "place.no-land": "Here {length:.1 mm} of it have none.",
+    "place.narrow-wall": "Here the wall is {wall:.2 mm} wide, the rib {rib:.2 mm}.",
     "place.tilted-land": (
         "Here {length:.1 mm} of it have a flat that is tilted by {tilt:.1 °} (up to {most:0 °} would do)."
     ),

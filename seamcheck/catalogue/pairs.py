@@ -11,36 +11,21 @@ from importlib import resources
 from typing import Any
 
 from seamcheck.catalogue.known import rounded
+from seamcheck.catalogue.material_notes import MATERIAL_NOTES
 from seamcheck.catalogue.polymers import Polymer, PolymerTable
+from seamcheck.catalogue.say import say
 from seamcheck.errors import UsageError
 
 TRIAL = "Trial weld required."
 
-VERDICTS: dict[str, str] = {
-    "same polymer": "Both parts are of the same polymer.",
-    "common component": "One polymer is a component of the other.",
-    "listed as weldable": "The pair is listed as weldable.",
-    "some grades": "The pair is listed as weldable in some grades.",
-    "some reports": "The pair is listed with some reports of successful welds.",
-    "conditional": "The pair is listed as weldable under conditions.",
-    "estimate: check by trial": "The pair is not listed; the estimate finds nothing clear against it.",
-    "estimate: unlikely": "The estimate speaks against the pair.",
-    "not weldable": "The pair is listed as not weldable.",
-    "unknown": "Nothing is known that an estimate could be made from.",
-}
+VERDICTS = tuple(key.removeprefix("pair.is.") for key in MATERIAL_NOTES if key.startswith("pair.is."))
 """Every outcome of the pair check, from best to worst but for the last; none of them is an approval."""
 
 RISKY = ("some grades", "some reports", "conditional", "estimate: check by trial", "estimate: unlikely", "unknown")
 """Outcomes that ask for attention before any tool is made."""
 
-HONEST_LIMITS: tuple[str, ...] = (
-    "The estimate can reject a pair, it can't approve one: long chains (1000 units) mix fully only below a "
-    "difference of about 0.29 MPa^0.5, which is less than the scatter of published solubility parameters "
-    "(0.5 to 1, from memory).",
-    "It is known to be wrong: PE with PP and PS with PMMA look good and do not weld reliably; PC with PMMA looks "
-    "doubtful and is welded in some grades.",
-    "Colour, fillers, moisture, flow and additives of the grades decide as well and are not in it.",
-)
+HONEST_LIMITS = ("pair.limit.estimate", "pair.limit.wrong", "pair.limit.grades")
+"""Keys of what an estimate can't say."""
 
 GAS_CONSTANT = 8.314462618  # J/(mol·K), CODATA 2018
 REFERENCE_VOLUME = 100.0  # cm³/mol
@@ -105,14 +90,14 @@ class PairCheck:
             "base": self.base,
             "verdict": self.verdict,
             "standing": self.standing,
-            "message": f"{VERDICTS[self.verdict]} {TRIAL}",
+            "message": say(f"pair.is.{self.verdict}"),
             "why": list(self.why),
             "solubility_difference": rounded(self.solubility_difference),
             "interaction": rounded(self.interaction),
             "interface_width_nm": rounded(self.interface_width),
             "window_c": [rounded(self.window[0]), rounded(self.window[1])],
             "window_overlap_k": rounded(self.overlap),
-            "limits": list(HONEST_LIMITS),
+            "limits": [say(key) for key in HONEST_LIMITS],
         }
 
 
@@ -149,13 +134,13 @@ def _verdict(
             return (
                 entry["verdict"],
                 "given in the settings",
-                (entry.get("why") or "Your own list has this pair.",),
+                (entry.get("why") or say("pair.own"),),
             )
     if cover.symbol == base.symbol:
         return (
             "same polymer",
             "common practice",
-            ("Colour, fillers, flow and moisture of the two grades still decide.",),
+            (say("pair.same"),),
         )
     data = _data()
     for entry in data["pair"]:
@@ -166,7 +151,7 @@ def _verdict(
                 (entry["why"],) if "why" in entry else (),
             )
     if base.symbol in cover.components or cover.symbol in base.components:
-        return "common component", "assumption", ("How much of it is in the blend decides.",)
+        return "common component", "assumption", (say("pair.blend"),)
     for entry in data["family"]:
         for one, other in ((cover.symbol, base.symbol), (base.symbol, cover.symbol)):
             if (
@@ -176,12 +161,10 @@ def _verdict(
             ):
                 return entry["verdict"], data["sources"][entry["source"]], (entry["why"],)
     if difference is None:
-        return "unknown", "assumption", ("No solubility parameter is known for at least one of them.",)
+        return "unknown", "assumption", (say("pair.no-solubility"),)
     why = (
-        f"Difference of the solubility parameters {difference:.1f} MPa^0.5 (estimate: up to 2.5 by trial).",
-        f"The melt windows share {overlap:.0f} K."
-        if overlap > 0
-        else f"The melt windows miss each other by {-overlap:.0f} K.",
+        say("pair.difference", difference=difference),
+        say("pair.share", overlap=overlap) if overlap > 0 else say("pair.miss", gap=-overlap),
     )
     if difference <= 2.5 and overlap >= 10.0:
         return "estimate: check by trial", "assumption", why

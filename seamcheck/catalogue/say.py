@@ -17,6 +17,7 @@ from msgspec import UNSET
 
 from seamcheck.catalogue.cautions import REMARKS
 from seamcheck.catalogue.kinds import KIND_NAMES
+from seamcheck.catalogue.material_notes import CLASS_WORDS, MATERIAL_NOTES
 from seamcheck.catalogue.message import Amount, Message, Sentence, message_of
 from seamcheck.catalogue.notes import NOTES, STAGES
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
@@ -31,13 +32,14 @@ Value = str | float | Amount | Iterable[str]
 ALL = "all"
 """Key of sentences one after the other."""
 
-TEXTS: dict[str, str] = {**REMARKS, **NOTES, **REFUSALS, ALL: "{sentences}"}
+TEXTS: dict[str, str] = {**REMARKS, **NOTES, **REFUSALS, **MATERIAL_NOTES, ALL: "{sentences}"}
 """Key -> English template, of everything but findings (catalogue/messages.py)."""
 
 WORDS: dict[str, str] = {
     **KIND_NAMES,
     **STAGES,
     **MISTAKES,
+    **CLASS_WORDS,
     "inner": "inner",
     "outer": "outer",
     "cover-hole": "a hole",

@@ -59,6 +59,11 @@ RUN = "Run"
     help="The clamp tool: height=MM, reach=MM, width=MM, pressure=MPA. Repeat it for more.",
 )  # fmt: skip
 @option(
+    "--load", "loads", multiple=True, metavar="NAME=VALUE", section=MACHINE,
+    help="What the weld has to hold: pressure=MPA inside or force=N on the cover; strength=MPA of the weaker polymer, "
+    "weld-factor=SHARE. Repeat it for more.",
+)  # fmt: skip
+@option(
     "--tolerance", "tolerances", multiple=True, metavar="QUANTITY=VALUE", section=MACHINE,
     help="How far (+-) a quantity may differ from the drawing, such as rib_width=0.05; or file=TABLE with rows of "
     "quantity, tolerance. Repeat it for more.",
@@ -212,6 +217,7 @@ def _changes(options: dict[str, Any]) -> dict[str, Any]:
     for table, name, example in (
         ("scanner", "scanners", "distance=300"),
         ("clamp", "clamps", "height=20"),
+        ("load", "loads", "pressure=0.1"),
         ("tolerance", "tolerances", "rib_width=0.05"),
     ):
         pairs = read_pairs(options[name], f"--{table}", example)

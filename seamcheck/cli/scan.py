@@ -55,6 +55,11 @@ SHARED_OPTIONS = [
     help="List of models that come as separate files: one model a line, its files separated by commas, named from "
     "the list's folder on.",
 )  # fmt: skip
+@option(
+    "--joints", metavar="FILE", type=click.Path(path_type=Path), section=WHICH,
+    help="Table (CSV) that answers refusals once: columns path, cover, base, beam (such as '0 0 -1'), and seam, which "
+    "is 'no' where a model has none. DIR/unanswered.csv is such a table with a row for each refusal.",
+)  # fmt: skip
 @option("--follow-links", is_flag=True, section=WHICH, help="Follow links to files and folders.")
 @option(
     "--settings", "settings_file", metavar="FILE", type=click.Path(path_type=Path), section=one.LIMITS,

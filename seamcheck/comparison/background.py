@@ -6,7 +6,6 @@ from collections import Counter
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from seamcheck.catalogue.rules import RULES
 from seamcheck.settings.declared import NUMBERS
 
 Document = Mapping[str, Any]
@@ -146,8 +145,3 @@ def rule_is_on(document: Document, rule: str) -> bool:
     """Whether a review judged a rule."""
     entries = [e for e in document["limits"] if e["rule"] == rule]
     return bool(entries) and entries[0]["severity"] != "off"
-
-
-def is_optional(rule: str) -> bool:
-    """Whether a rule is judged only where the settings bring it in."""
-    return rule in RULES and RULES[rule].optional

@@ -9,7 +9,6 @@ from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.units import shown
 from seamcheck.comparison.along import LOST, MEASURED
 from seamcheck.comparison.reasons import HOW
-from seamcheck.report.facts import finding_title
 
 Document = Mapping[str, Any]
 Record = Mapping[str, Any]
@@ -115,11 +114,6 @@ def _why(code: str | None) -> str:
     if not code:
         return "not measured"
     return REASONS.get(code, code).rstrip(".").lower() if code in ("straight", "free", "broad") else code
-
-
-def finding_head(finding: Record) -> str:
-    """'must-fix rib-width: Rib width'."""
-    return f"{finding['severity']} {finding['rule']}: {finding_title(finding)}"
 
 
 def finding_place(finding: Record) -> str:

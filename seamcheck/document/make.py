@@ -90,7 +90,10 @@ def not_reviewed_document(
 def _reason(refusal: NotReviewed) -> records.Reason:
     said = message_of(refusal.message)
     key = refusal.code if said.key == NOTE else said.key
-    return records.Reason(code=refusal.code, message=said.text, key=key, args=said.args, parts=said.parts)
+    readings = [records.ReadingRecord(**reading) for reading in refusal.readings]
+    return records.Reason(
+        code=refusal.code, message=said.text, key=key, args=said.args, parts=said.parts, readings=readings or UNSET
+    )
 
 
 def schema() -> dict[str, Any]:
@@ -174,6 +177,8 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
     states = list(tolerance_states(joint, seam))
     keys = _columns(survey.paths)
     chosen: dict[str, Any] = {"rib_on": joint.rib_on, "modelled_state": joint.modelled_state, **joint.extra}
+    if "material" in chosen:
+        chosen["material"] = _material(chosen["material"])
     interface: Any = {key: _with_sentence(value) for key, value in sorted(survey.interface.items())}
     return records.JointRecord(
         id=joint.id,
@@ -209,6 +214,21 @@ def _with_sentence(value: Mapping[str, Any]) -> dict[str, Any]:
     if "places" in entry:
         entry["places"] = [_with_sentence(place) for place in entry["places"]]
     return entry
+
+
+def _material(section: Mapping[str, Any]) -> dict[str, Any]:
+    """The material section as plain values, with its sentences as messages beside them."""
+    messages: dict[str, Message] = {}
+
+    def bare(value: Any) -> Any:
+        if isinstance(value, Sentence):
+            messages[value.message.text] = value.message
+            return value.message.text
+        if isinstance(value, Mapping):
+            return {key: bare(item) for key, item in value.items()}
+        return [bare(item) for item in value] if isinstance(value, list | tuple) else value
+
+    return {**bare(section), "messages": list(messages.values())}
 
 
 def _seam_faces(joint: JointResult, parts: Mapping[str, Part]) -> records.SeamFaces:
@@ -396,6 +416,7 @@ def _settings(settings: Settings) -> Any:
         beam=settings.beam,
         scanner=_scanner(settings),
         clamp=asdict(settings.clamp),
+        load=UNSET if settings.load is None else asdict(settings.load),
         tolerances=dict(settings.tolerances),
         file=settings.file or None,
         origins=dict(sorted(settings.origins.items())),
@@ -417,6 +438,7 @@ def _assumptions(settings: Settings) -> list[Message]:
         "assumed.tolerances" if settings.tolerances else "assumed.as-drawn",
         "assumed.sinks-straight",
         "assumed.parallel-light" if settings.scanner is None else "assumed.scanner",
+        *(("assumed.load",) if settings.load is not None else ()),
         *ALWAYS_ASSUMED,
     )
     return [remark(key) for key in keys]
@@ -431,6 +453,8 @@ def _not_checked(joints: Sequence[JointResult], settings: Settings) -> list[Mess
     if settings.scanner is None:
         items.append(remark("not-checked.no-scanner"))
         items += [field for joint in joints if (field := _field(joint)) is not None]
+    if settings.load is not None and (settings.load.strength is None or settings.load.weld_factor is None):
+        items.append(remark("not-checked.weld-strength"))
     if not all("material" in joint.extra for joint in joints):
         items.append(remark("not-checked.material"))
     return [*items, *(remark(key) for key in ALWAYS_LEFT_OUT)]

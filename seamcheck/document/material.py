@@ -11,6 +11,7 @@ import msgspec
 from msgspec import UNSET, Meta, UnsetType
 
 from seamcheck.catalogue.field_types import Count, Point, Real, Share
+from seamcheck.catalogue.message import Message
 
 Texts = list[str]
 Numbers = list[Real | None]
@@ -306,3 +307,6 @@ class Material(Section, frozen=True, kw_only=True):
     heat: HeatSection | UnsetType = UNSET
     energy: EnergySection | UnsetType = UNSET
     uncertainty: UncertaintySection | UnsetType = UNSET
+    messages: Annotated[
+        list[Message] | UnsetType, Meta(description="the sentences of these sections with their keys")
+    ] = UNSET

@@ -78,6 +78,22 @@ class Model(Record, frozen=True, kw_only=True):
     notes: list[Message]
 
 
+class ReadingRecord(Record, frozen=True, kw_only=True):
+    """A way to read a model that was not reviewed."""
+
+    says: Message
+    cover: str
+    base: str
+    beam: Point
+    kind: Annotated[str, _one_of(KINDS)]
+    confidence: Share
+    options: Annotated[str, Meta(description="of the command line, that choose this reading")]
+    against: list[Message]
+    supports: list[Message]
+    band: Annotated[list[list[tuple[Real, Real]]], Meta(description="borders of the faces seen from the light, mm")]
+    outlines: Annotated[list[list[tuple[Real, Real]]], Meta(description="of base and cover, likewise")]
+
+
 class Reason(Record, frozen=True, kw_only=True):
     """Why a model was not reviewed."""
 
@@ -86,6 +102,7 @@ class Reason(Record, frozen=True, kw_only=True):
     key: Annotated[str, Meta(description="of the sentence, where it has one of its own; else the code")]
     args: dict[str, Amount | str]
     parts: dict[str, list[Message]] | UnsetType = UNSET
+    readings: list[ReadingRecord] | UnsetType = UNSET
 
 
 class Summary(Record, frozen=True, kw_only=True):
@@ -289,6 +306,7 @@ SettingsRecord: Any = msgspec.defstruct(
         ("beam", Point | None),
         ("scanner", dict[str, Any] | None),
         ("clamp", dict[str, Any]),
+        ("load", dict[str, Any] | None | UnsetType, UNSET),
         ("tolerances", dict[str, Real]),
         ("file", str | None),
         ("origins", dict[str, str], msgspec.field(name="from")),

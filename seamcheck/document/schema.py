@@ -19,32 +19,6 @@ from seamcheck.judge.findings import Finding
 
 FILE = Path(__file__).with_name("document_schema.json")
 
-NUMBER: dict[str, Any] = {"type": ["number", "null"]}
-TEXT: dict[str, Any] = {"type": "string"}
-POINT: dict[str, Any] = {"type": ["array", "null"], "items": {"type": "number"}, "minItems": 3, "maxItems": 3}
-TEXTS: dict[str, Any] = {"type": "array", "items": TEXT}
-
-
-def record(properties: dict[str, Any], optional: tuple[str, ...] = (), **more: Any) -> dict[str, Any]:
-    """An object with just these keys, all of them needed but the optional ones."""
-    return {
-        "type": "object",
-        "properties": properties,
-        "required": [key for key in properties if key not in optional],
-        "additionalProperties": False,
-        **more,
-    }
-
-
-def maybe(text: dict[str, Any]) -> dict[str, Any]:
-    """The same, or null."""
-    return {**text, "type": [text["type"], "null"]}
-
-
-def listed(item: dict[str, Any]) -> dict[str, Any]:
-    """A list of such items."""
-    return {"type": "array", "items": item}
-
 
 def make_schema() -> dict[str, Any]:
     """The schema as a dict."""

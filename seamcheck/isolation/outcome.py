@@ -103,10 +103,6 @@ class Watch:
         error = refused("not-started", "not-started.process", why=why, **({} if shell is None else {"shell": shell}))
         return ended_from_outside(_with_traceback(error, getattr(reason, "traceback", "")))
 
-    @property
-    def doing(self) -> str:
-        return DOING.get(self.stage, self.stage)
-
     def _at_stage(self, stage: tuple[Any, ...]) -> None:
         if stage and isinstance(stage[0], str):
             self.stage = stage[0]

@@ -203,7 +203,7 @@ def _choose(patches: list[Patch]) -> list[Patch]:
     if not ribs:
         ribs = [p for p in bands if not p.rounded]
     if not ribs:
-        ribs = [p for p in long if p.width <= WIDEST_LAP and p.encloses > 0 and not p.rounded]
+        ribs = [p for p in long if p.width <= WIDEST_LAP and not p.rounded and enclosed(p.region, p.length).area > 0]
     if not ribs:
         return []
     levels = [_at_level(ribs, p) for p in ribs]

@@ -10,6 +10,7 @@ import shapely
 
 from seamcheck.assembly.parts import Part
 from seamcheck.catalogue.say import refused, say
+from seamcheck.errors import NotReviewed
 from seamcheck.joint.constants import CARRIES, EQUALLY_GOOD, MENTIONED, SAME_LEVEL, THIN
 from seamcheck.joint.names import Names
 from seamcheck.joint.reading import Reading
@@ -26,21 +27,18 @@ class Chosen:
     ----------
     readings : one for each joint, the best first
     passed_over : other bands, as sentences
+    doubt : two readings of the same parts that are equally good: then there is no joint
     unresolved : ribs under covers of their own that could not be told for sure, as sentences
     """
 
     readings: tuple[Reading, ...]
     passed_over: tuple[str, ...]
     unresolved: tuple[str, ...]
+    doubt: tuple[Reading, Reading] | None = None
 
 
 def choose(readings: Sequence[Reading], bodies: Mapping[str, Body], parts: Mapping[str, Part], names: Names) -> Chosen:
-    """The readings that are joints.
-
-    Raises
-    ------
-    NotReviewed : ambiguous, where two readings of the same parts are equally good
-    """
+    """The readings that are joints."""
     worth = _worth_of(readings, bodies)
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
     chosen: list[Reading] = []
@@ -60,9 +58,10 @@ def choose(readings: Sequence[Reading], bodies: Mapping[str, Body], parts: Mappi
         if (rival.cover, rival.base) == (reading.cover, reading.base):
             continue  # another band of the same pair that touches later or is shorter
         if worth(reading) > EQUALLY_GOOD * worth(rival):
-            chosen[chosen.index(rival)] = _by_transparency(rival, reading, parts, names) or _doubt(
-                rival, reading, names
-            )
+            settled = _by_transparency(rival, reading, parts, names)
+            if settled is None:
+                return Chosen((), (), (), (rival, reading))
+            chosen[chosen.index(rival)] = settled
         elif reading.candidate.stands_out and reading.pair != rival.pair:
             passed.append(_passed_over(reading, names))
     unresolved = [_unresolved(r, names) for r in unsure if chosen and _is_a_joint_of_its_own(r, chosen)]
@@ -151,9 +150,9 @@ def _by_transparency(first: Reading, second: Reading, parts: Mapping[str, Part],
     return replace(better, doubt=say("joint.see-through", other=names(worse.cover), cover=names(better.cover)))
 
 
-def _doubt(first: Reading, second: Reading, names: Names) -> Reading:
+def doubtful(doubt: tuple[Reading, Reading], names: Names) -> NotReviewed:
+    """The refusal of a model with two readings that are equally good."""
     one, other = (
-        say("any.reading", cover=names(r.cover), base=names(r.base), band=r.candidate.describes)
-        for r in (first, second)
+        say("any.reading", cover=names(r.cover), base=names(r.base), band=r.candidate.describes) for r in doubt
     )
-    raise refused("ambiguous", "ambiguous.two", first=one, second=other)
+    return refused("ambiguous", "ambiguous.two", first=one, second=other)

@@ -48,6 +48,10 @@ seam with junctions is about 0.4, jitter at corners below 0.05."""
 WIDEST_WALL = 2.5
 """A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
 
+HALF_FILLED, SLENDER = 0.35, 1.5
+"""A band with the other part's skirt beside so much of its border, and higher than so many of its widths, is the wall
+of a stepped lap that is not seated (stepped-apart), no rib."""
+
 FLATTEST_RIB, HIGH_ENOUGH = 0.3, 0.4
 """Height of a rib over its width, or in mm, at least: butting-shells (a decorative step) is no rib, micro-rib (0.5 of
 its width) is."""
@@ -70,7 +74,7 @@ slanted-10 keeps its pull."""
 
 # what speaks for and against a reading ---------------------------------------------------------------------------
 
-CARRIES = 0.5
+CARRIES = 0.7
 """Confidence from which a reading is a joint; below it is named with what speaks against it."""
 
 MENTIONED = 0.2
@@ -115,7 +119,7 @@ OPPOSED = (0.5, 0.9, 0.5)
 TALL = (-2.5, -1.2, 0.6)
 """Minus the cover's height along the light over its shorter side: glass-in-a-shell taken sideways."""
 
-BRIDGED = 0.15
+BRIDGED = 0.18
 """Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that
 is open for a plug; small-lid-beside-open (0.06), land-interrupted-by-a-plug (0.05)."""
 
@@ -136,9 +140,13 @@ SMALL = 0.25
 """Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:
 nuts-in-pockets."""
 
-OF_ITS_OWN, RING_HEIGHT = 0.85, 3.0
-"""Share of a part's volume that stands right under a band, and its height in band widths, from and up to which the part
-is a ring: a rib or a gasket drawn by itself (rib-of-its-own)."""
+OF_ITS_OWN, RING_HEIGHT, HIGHEST_RING = 0.85, 3.0, 6.0
+"""Share of a part's volume that stands right under a band, and its height in band widths and in mm, from and up to
+which the part is a ring: a rib or a gasket drawn by itself (rib-of-its-own); block-under-a-plate (19 mm) is none."""
+
+INLAID = (-0.8, -0.3, 0.4)
+"""Minus the area over which the two parts also lie on each other the other way round, over the band's: an inlay that
+the other part holds from both sides (inlaid-ring) is no cover; snap hooks are less."""
 
 THROUGH = 0.02
 """Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 import shapely
@@ -15,6 +15,8 @@ from seamcheck.joint.constants import (
     AROUND,
     FREE_ENOUGH,
     HELD,
+    HIGHEST_RING,
+    INLAID,
     LAP_APART,
     LAP_SHOWN,
     NAMED_STRIP,
@@ -37,6 +39,7 @@ from seamcheck.joint.constants import (
     WAY_FREE,
 )
 from seamcheck.joint.light import column, flat_boxes
+from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
@@ -53,17 +56,19 @@ _NEAR_LEVEL = 0.3  # band widths above and below the band
 _PROBES = 48  # points inside the seam at which it is asked whether there is room
 
 
-def weigh(reading: Reading, bodies: Mapping[str, Body], named: bool) -> tuple[Evidence, ...]:
+def weigh(
+    reading: Reading, bodies: Mapping[str, Body], meetings: Sequence[Meeting], named: bool
+) -> tuple[Evidence, ...]:
     """All evidence on one reading.
 
     Parameters
     ----------
-    bodies : all solids, by part id
+    bodies : all solids, by part id; meetings : where parts meet at all
     named : whether the user named cover or base: then an open stretch along one side may be meant
     """
-    found = [_shape(reading), _course(reading, bodies, named), _light(reading), _contact(reading)]
+    found = [_shape(reading), _course(reading, bodies, named), _light(reading), _contact(reading, bodies, named)]
     if not named:
-        found += [_thin_side(reading, bodies), _within(reading, bodies)]
+        found += [_thin_side(reading, bodies), _within(reading, bodies), _inlay(reading, meetings)]
     if not reading.candidate.stands_out:
         found += [_size(reading, bodies, named), _room(reading, bodies), _ring(reading, bodies)]
     return tuple(found)
@@ -129,10 +134,12 @@ def _light(reading: Reading) -> Evidence:
     return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
 
 
-def _contact(reading: Reading) -> Evidence:
+def _contact(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     candidate = reading.candidate
     gap = abs(candidate.gap)
-    near = float(np.interp(gap, *(RIB_APART if candidate.stands_out else LAP_APART)))
+    # an open ridge that touches nothing is rather a hook or a stop
+    loose = candidate.stands_out and (named or around(reading, bodies)[0] > _HARDLY)
+    near = float(np.interp(gap, *(RIB_APART if loose else LAP_APART)))
     says = say("evidence.contact", share=100 * candidate.share, gap=gap)
     return Evidence(near * graded(candidate.share, *OPPOSED), says)
 
@@ -152,6 +159,17 @@ def _within(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     if (base[:3] >= cover[:3] - _PLAY).all() and (base[3:] <= cover[3:] + _PLAY).all():
         return Evidence(HELD, say("evidence.held"))
     return Evidence(1.0, say("evidence.reaches-out"))
+
+
+def _inlay(reading: Reading, meetings: Sequence[Meeting]) -> Evidence:
+    """Whether the base also lies over the cover: it holds it from both sides."""
+    z = reading.candidate.frame.axes[2]
+    carrier = reading.candidate.carrier
+    back = [
+        m for m in meetings if m.pair == reading.pair and m.frame.axes[2] @ z * (1 if m.one == carrier else -1) < -0.9
+    ]
+    share = max((m.area for m in back), default=0.0) / max(reading.candidate.region.area, 1e-9)
+    return Evidence(graded(-share, *INLAID), say("evidence.inlaid", share=100 * share))
 
 
 def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
@@ -203,7 +221,8 @@ def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
         body = bodies[ident]
         box = candidate.frame.local_vectors(body.box[3:] - body.box[:3])
         height = body.volume / max(candidate.region.area, 1e-9)
-        if height <= RING_HEIGHT * candidate.width and OF_ITS_OWN < height / max(abs(box[2]), 1e-9) < 1 / OF_ITS_OWN:
+        flat = height <= min(RING_HEIGHT * candidate.width, HIGHEST_RING)
+        if flat and OF_ITS_OWN < height / max(abs(box[2]), 1e-9) < 1 / OF_ITS_OWN:
             return ident
     return None
 

@@ -112,7 +112,7 @@ def _run_through_each_other(
     pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names
 ) -> NotReviewed | None:
     largest = max(diagonal(body.box) for body in bodies.values())
-    for one, other in pairs[:_NAMED]:
+    for one, other in pairs[:_LOOKED_INTO]:
         a, b = bodies[one], bodies[other]
         if min(diagonal(a.box), diagonal(b.box)) < SMALL * largest:
             continue  # a screw or a small part pressed into a large one

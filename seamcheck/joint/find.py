@@ -14,7 +14,7 @@ from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.joint.beam import light_axis
 from seamcheck.joint.candidates import is_free, read_pair
-from seamcheck.joint.choose import choose
+from seamcheck.joint.choose import choose, doubtful
 from seamcheck.joint.constants import LARGEST_GAP, SMALL, TOUCHING
 from seamcheck.joint.evidence import weigh
 from seamcheck.joint.explain import no_joint, too_far
@@ -22,6 +22,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
 from seamcheck.joint.meeting import Meeting, without
 from seamcheck.joint.names import Names, named_part
+from seamcheck.joint.pictured import pictured
 from seamcheck.joint.reading import Reading, readings_of
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
@@ -117,13 +118,23 @@ def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
     """
     looked = look(assembly, settings)
     names = Names(assembly, looked.bodies)
-    readings = [replace(r, evidence=weigh(r, looked.bodies, looked.named)) for r in looked.readings]
+    readings = [replace(r, evidence=weigh(r, looked.bodies, looked.meetings, looked.named)) for r in looked.readings]
     chosen = choose(readings, looked.bodies, looked.parts, names)
+    if chosen.doubt is not None:
+        why = doubtful(chosen.doubt, names)
+        raise NotReviewed(why.code, why.message, pictured(chosen.doubt, looked.bodies, names))
     if not chosen.readings:
-        raise no_joint(looked.pairs, readings, looked.meetings, looked.bodies, names)
+        why = no_joint(looked.pairs, readings, looked.meetings, looked.bodies, names)
+        raise NotReviewed(why.code, why.message, pictured(_best(readings), looked.bodies, names))
     joints = [_joint(f"j{i}", reading, looked, names) for i, reading in enumerate(chosen.readings, 1)]
     joints[0] = replace(joints[0], why=(*joints[0].why, *chosen.passed_over), left_out=chosen.unresolved)
     return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
+
+
+def _best(readings: list[Reading]) -> list[Reading]:
+    """Those with the most confidence, one for each way to name cover and base, the best first."""
+    ranked = sorted(readings, key=lambda r: (-r.confidence, -r.candidate.score))
+    return list({(r.cover, r.base): r for r in reversed(ranked)}.values())[::-1]
 
 
 def _other_ribs(joint: Joint, joints: list[Joint]) -> tuple[tuple[str, tuple[int, ...]], ...]:

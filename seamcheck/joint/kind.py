@@ -5,7 +5,16 @@ from __future__ import annotations
 import numpy as np
 
 from seamcheck.catalogue.kinds import FLAT_LAP, LEDGE, PLAIN_WALL, STEPPED_LAP, TONGUE_GROOVE, WELD_RIB
-from seamcheck.joint.constants import FALLS, FLATTEST_RIB, FREE_ENOUGH, HIGH_ENOUGH, IS_BESIDE, WIDEST_WALL
+from seamcheck.joint.constants import (
+    FALLS,
+    FLATTEST_RIB,
+    FREE_ENOUGH,
+    HALF_FILLED,
+    HIGH_ENOUGH,
+    IS_BESIDE,
+    SLENDER,
+    WIDEST_WALL,
+)
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP, Beside
 
 
@@ -24,9 +33,12 @@ def kind_of(beside: Beside, falls: float, width: float) -> str:
     """
     share = beside.share
     high = np.isfinite(beside.height) and beside.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
-    if share[TRAP] >= IS_BESIDE and falls >= FALLS and high:
-        return WELD_RIB
     filled = share[FILLED] + share[GROOVE]
+    if beside.height > SLENDER * width:  # a wall behind the other part's skirt
+        filled += beside.skirted
+    edge_of_a_step = filled >= HALF_FILLED and beside.height > SLENDER * width
+    if share[TRAP] >= IS_BESIDE and falls >= FALLS and high and not edge_of_a_step:
+        return WELD_RIB
     if filled >= IS_BESIDE:
         both_sides = share[FILLED] >= FALLS
         return TONGUE_GROOVE if both_sides or share[GROOVE] >= share[FILLED] else STEPPED_LAP

@@ -47,12 +47,6 @@ class Patch:
     shoulder: float
     rounded: bool = False
 
-    @property
-    def encloses(self) -> float:
-        """Area inside the band's loops, mm²."""
-        polygons = getattr(self.region, "geoms", [self.region])
-        return float(sum(shapely.Polygon(ring).area for polygon in polygons for ring in polygon.interiors))
-
 
 def find_patches(body: Body, side: Surface, cover: Coverage, frame: Frame, sign: float) -> list[Patch]:
     """Bands among the opposed faces of one side; the side's top faces along sign * z."""

@@ -40,6 +40,7 @@ class Beside:
 
     share : (6,) by EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL
     wrapped, channel : of its outer and of its inner border, beside which the opposite part hangs lower than the band
+    skirted : of its border, beside which the opposite part reaches down into a narrow trap
     height : mm, median depth of the floors of traps; NaN without one
     step : mm, median depth or height of the steps that are no traps (filled, groove, rise); NaN without one
     """
@@ -49,6 +50,7 @@ class Beside:
     height: float
     step: float
     channel: float = 0.0
+    skirted: float = 0.0
 
 
 def look_beside(
@@ -110,6 +112,7 @@ def look_beside(
         float(np.median(trap)) if len(trap) else np.nan,
         float(np.nanmedian(other)) if np.isfinite(other).any() else np.nan,
         channel,
+        float(np.mean(lower & (kind == TRAP))),
     )
 
 

@@ -6,9 +6,11 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import combinations
 
 import numpy as np
+import shapely
 
 from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
+from seamcheck.joint.candidates import enclosed
 from seamcheck.joint.constants import LARGEST_GAP, SMALL
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.light import flat_boxes
@@ -54,6 +56,8 @@ def strips(
     if seat is None:
         return None
     bands = [p for p in seat.seated if not is_broad(p)]
+    if enclosed(shapely.union_all([p.region for p in bands]), sum(p.length for p in bands)).area > 0:
+        return None
     length = sum(p.length * p.share for p in bands)
     low, high = flat_boxes(np.array([bodies[i].box for i in pair]), seat.frame)
     if not bands or length < _RUNS_ALONG * (high - low).max(axis=1).min():

@@ -9,6 +9,7 @@ from seamcheck.measure.corridor import light_corridor, tool_setbacks
 from seamcheck.measure.flash import flash_values
 from seamcheck.measure.flattening import pressed_flat
 from seamcheck.measure.light import light
+from seamcheck.measure.load import load_values
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.neighbours import neighbours
 from seamcheck.measure.overlap import find_overlaps, overlap_value
@@ -51,5 +52,5 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     found |= neighbours(joint)
     if joint.rib_on != "none":
         found |= flash_values(joint, contour, survey, found.values["neighbour_distance"].get("places", ()))
-    found |= support_values(joint, contour, survey)
+    found |= support_values(joint, contour, survey) | load_values(joint, contour, survey, settings.load)
     return found.onto(survey)

@@ -9,6 +9,7 @@ from typing import Any
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
@@ -210,5 +211,6 @@ def _wall_to_rib(survey: Survey) -> dict[str, Value]:
         if np.isfinite(ratio).any():
             k = int(np.nanargmin(ratio))
             if best["value"] is None or ratio[k] < best["value"]:
-                best = value_of(float(ratio[k]), path.points[k])
+                wall, rib = (float(path.columns[key][k]) for key in ("wall_width", "rib_width_mid"))
+                best = value_of(float(ratio[k]), path.points[k], say("place.narrow-wall", wall=wall, rib=rib))
     return {"wall_to_rib": best}

@@ -53,17 +53,17 @@ class Sinking:
     play: float
 
 
-def find_touches(sinking: Sinking, travel: float, nearest: bool = False) -> list[Touch]:
-    """What the cover meets within some travel from initial contact, nearest first; one entry per feature.
+def find_touches(sinking: Sinking, soon: float, furthest: float) -> list[Touch]:
+    """What the cover meets from initial contact on, nearest first; one entry per feature.
 
     Parameters
     ----------
-    travel : mm, may be infinite
-    nearest : whether only the first is asked for; others may then be missing
+    soon : mm, travel within which everything is found
+    furthest : mm, travel within which, where nothing is met soon, the first touch is looked for; may be infinite
     """
     joint, play = sinking.joint, sinking.play
     view = joint.view
-    most = sinking.contact + travel
+    most, enough = sinking.contact + furthest, sinking.contact + soon
     moving = {i: joint.bodies[i] for i in sinking.moving.with_cover}
     still = {i: body for i, body in joint.bodies.items() if i not in moving}
     boxes = view.boxes(np.array([body.box for body in moving.values()]))
@@ -88,9 +88,10 @@ def find_touches(sinking: Sinking, travel: float, nearest: bool = False) -> list
     zone_of_rib = shapely.union(top.buffer(aside + play, quad_segs=8), taken.zone.buffer(play) if play else taken.zone)
     best: dict[tuple[int, int, int, int], Touch] = {}
     for shift in _shifts(play):
-        found = gaps(above, under, most, shift, zone_of_rib, melts[0], melts[1], nearest)
+        found = gaps(above, under, most, shift, zone_of_rib, melts[0], melts[1], enough)
         _take_least(best, found, above, under, upper, lower, shift, view)
-    return _features(list(best.values()), joint)
+    touches = list(best.values())
+    return _features([touch for touch in touches if touch.gap <= enough] or touches, joint)
 
 
 def _of_other_ribs(faces: FaceList, joint: Joint) -> np.ndarray:

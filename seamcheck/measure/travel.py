@@ -73,18 +73,20 @@ def free_travel(
     sinking = Sinking(joint, survey, moving, contact, settings.lateral_play)
     along = [overlap for overlap in overlaps if overlap.is_stop]
     presses = [overlap for overlap in overlaps if not overlap.is_stop]
-    places = _places(sinking, settings.collapse + _BEYOND, presses)[:_MOST_PLACES]
-    for most in _FURTHER:
-        places = places or _places(sinking, most, presses, nearest=True)[:1]
-    places = _with_overlaps(places, along, sinking)
+    places = _with_overlaps(_places(sinking, settings.collapse + _BEYOND, presses), along, sinking)
     kept = {"initial_contact": contact, "lateral_play": sinking.play}
     found = {**places[0], **kept, "places": places} if places else value_of(None, why="free") | kept
     return Additions({"free_travel": found})
 
 
-def _places(sinking: Sinking, travel: float, presses: Sequence[Overlap], nearest: bool = False) -> list[Value]:
-    found = (place_of(touch, sinking) for touch in find_touches(sinking, travel, nearest))
-    return [place for place in found if not _is_press(place, sinking, presses)]
+def _places(sinking: Sinking, soon: float, presses: Sequence[Overlap]) -> list[Value]:
+    """Everything that touches within a travel of ``soon`` mm; where nothing does, what touches first after that."""
+    for most in (soon, *_FURTHER):
+        found = [place_of(touch, sinking) for touch in find_touches(sinking, soon, most)]
+        kept = [place for place in found if not _is_press(place, sinking, presses)]
+        if kept:
+            return kept[:_MOST_PLACES] if kept[0]["value"] <= soon else kept[:1]
+    return []
 
 
 def _is_press(place: Value, sinking: Sinking, presses: Sequence[Overlap]) -> bool:

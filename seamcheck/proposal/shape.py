@@ -18,10 +18,6 @@ from seamcheck.proposal.room import Net
 from seamcheck.proposal.section import Section
 from seamcheck.sections.pieces import Ring, ring_through, rings_of
 
-SAME_HEIGHT = 0.05
-"""mm: a face of the part lies in the contact where it is this near to it."""
-
-
 WEB = 0.5
 """mm, radius where the rib of a dividing wall meets another. Assumption."""
 

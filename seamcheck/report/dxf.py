@@ -32,10 +32,13 @@ LAYERS: dict[str, tuple[int, str]] = {
     "FINDING_ATTENTION": (30, "section marks of findings to look at"),
     "FINDING_NOTE": (9, "section marks of notes"),
     "FINDING_WAIVED": (6, "section marks of waived findings"),
+    "OUTLINE_COVER": (140, "outline of the cover as the light sees it, with its openings"),
+    "OUTLINE_BASE": (32, "outline of the base as the light sees it"),
+    "OUTLINE_OTHER": (8, "outlines of other parts as the light sees them"),
     "SECTION_BASE": (32, "outline of the base in the sections of findings, drawn beside the seam"),
     "SECTION_COVER": (140, "outline of the cover in these sections"),
     "SECTION_OTHER": (8, "outlines of other parts in these sections"),
-    "SECTION_DIMENSIONS": (7, "what was measured in these sections"),
+    "SECTION_DIMENSIONS": (7, "what was measured in these sections, as dimensions and as a list"),
     "NOTES": (7, "title, axes and cautions"),
 }
 """Layer -> colour number of the format, and what stands on it."""
@@ -89,11 +92,44 @@ def _draw(drawing: Any, document: Document) -> None:
         for contour in joint["contours"]:
             _draw_path(space, frame, contour)
             _draw_areas(space, frame, contour, facts.beam_margin(document))
+    _draw_outlines(space, document)
+    _add_style(drawing)
     taken: list[tuple[float, float]] = []
     for numbered in facts.numbered_findings(document):
         _draw_finding(space, document, numbered, size, taken)
     _draw_sections(space, document)
     _draw_notes(space, document)
+
+
+def _draw_outlines(space: Any, document: Document) -> None:
+    """What every part covers in the plan of the first joint: the union of its display mesh seen along the light."""
+    joint = next(iter(facts.joints(document)), None)
+    if joint is None:
+        return
+    frame = plan.plan_frame(joint["beam"])
+    for mesh in unpack_view(document.get("view"))[1]:
+        role = "COVER" if mesh.part in joint["cover"] else "BASE" if mesh.part in joint["base"] else "OTHER"
+        corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
+        one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+        facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the light covers all the rest
+        shape = shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005).simplify(0.01)
+        for part in getattr(shape, "geoms", [shape]):
+            if part.geom_type == "Polygon" and not part.is_empty:
+                for ring in (part.exterior, *part.interiors):
+                    if shapely.Polygon(ring).area > 0.01:
+                        attributes = {"layer": f"OUTLINE_{role}"}
+                        space.add_lwpolyline(list(ring.coords)[:-1], close=True, dxfattribs=attributes)
+
+
+DIMENSION_STYLE = "SEAM"
+
+
+def _add_style(drawing: Any) -> None:
+    """The style of the dimensions in the sections, small enough for drawings at full size."""
+    style = drawing.dimstyles.duplicate_entry("Standard", DIMENSION_STYLE)
+    for name, value in (("dimtxt", 0.36), ("dimasz", 0.26), ("dimexe", 0.12), ("dimexo", 0.06), ("dimgap", 0.08),
+                        ("dimdec", 3), ("dimtad", 1), ("dimscale", 1.0), ("dimzin", 0)):  # fmt: skip
+        style.set_dxf_attrib(name, value)
 
 
 def plain(text: Any) -> str:
@@ -189,7 +225,7 @@ def _draw_sections(space: Any, document: Document) -> None:
     points = [
         facts.points_of(contour) @ plan.plan_frame(joint["beam"]).right for joint, contour in facts.paths(document)
     ]
-    right = max((float(p.max()) for p in points if len(p)), default=0.0) + 45.0
+    right = max((float(p.max()) for p in points if len(p)), default=0.0) + 75.0  # clear of the texts beside the seam
     drawn: set[tuple[str, str, int]] = set()
     for numbered in facts.numbered_findings(document)[:MOST_SECTIONS]:
         found = next(
@@ -224,15 +260,28 @@ def _draw_section(space: Any, shapes: SectionShapes, numbered: facts.Numbered, x
                     line = [(x + u, v) for u, v in ring.coords]
                     space.add_lwpolyline(line, close=True, dxfattribs={"layer": layer})
     attributes = {"layer": "SECTION_DIMENSIONS"}
+    over, beside = 0, {-1: 0, 1: 0}
     for rows, dimension in enumerate(shapes.dimensions, 1):
         (a, b), (c, d) = dimension.start, dimension.end
-        space.add_line((x + a, b), (x + c, d), dxfattribs=attributes)
+        is_across = dimension.column in ("rib_width", "clamp_land")
+        side = -1 if dimension.column.endswith("inner") or dimension.column == "gap" else 1
+        if is_across:
+            over += 1
+            base = (x + a, v1 + 0.4 + 0.75 * over)
+        else:
+            beside[side] += 1
+            base = (x + (u0 if side < 0 else u1) + side * (0.1 + 0.75 * beside[side]), b)
+        if np.hypot(c - a, d - b) > 1e-3:
+            space.add_linear_dim(
+                base=base, p1=(x + a, b), p2=(x + c, d), angle=0 if is_across else 90, dimstyle=DIMENSION_STYLE,
+                dxfattribs=attributes,
+            ).render()  # fmt: skip
         _write(space, f"{dimension.text}", x + u0, v0 - 0.7 * rows, 0.45, attributes)
     for pin in shapes.pins:
         space.add_circle((x + pin.at[0], pin.at[1]), 0.35, dxfattribs=attributes)
         _write(space, str(pin.number), x + pin.at[0] + 0.5, pin.at[1], 0.45, attributes)
     numbers = ", ".join(str(n.number) for n in shapes.findings) or str(numbered.number)
-    _write(space, f"Section of finding {numbers}, 1 : 1", x + u0, v1 + 0.6, 0.6, attributes)
+    _write(space, f"Section of finding {numbers}, 1 : 1", x + u0, v1 + 0.9 + 0.75 * (over + 1), 0.6, attributes)
 
 
 def _write(space: Any, text: str, x: float, y: float, height: float, attributes: Mapping[str, str]) -> None:

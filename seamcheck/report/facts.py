@@ -292,7 +292,11 @@ def headline(document: Document) -> str:
     """The verdict in a few words."""
     verdict = document["verdict"]
     if verdict == "fail":
-        count = sum(f["severity"] == "must-fix" and not f.get("waived") for f in document["findings"])
+        count = sum(
+            1 + len(f.get("places") or ())
+            for f in document["findings"]
+            if f["severity"] == "must-fix" and not f.get("waived")
+        )
         if count != 1:
             return tr("Limits are broken in {count} places", count=count)
         only = next(f for f in document["findings"] if f["severity"] == "must-fix" and not f.get("waived"))
@@ -448,6 +452,12 @@ def margin_text(finding: Mapping[str, Any]) -> str:
     return tr("{by} beyond the limit", by=text) if margin < 0 else tr("{by} inside the limit", by=text)
 
 
+def more_places(finding: Mapping[str, Any]) -> str:
+    """', 7 more' where a finding is told with further places; else ''."""
+    count = len(finding.get("places") or ())
+    return tr(", {count} more", count=count) if count else ""
+
+
 def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     """The limit that a finding breaks, in words."""
     limit, value = finding.get("limit"), finding.get("value")
@@ -455,7 +465,7 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     if limit is None:
         return ""
     if column.startswith("trap_open"):
-        return tr("closed")
+        return tr("should be closed")
     if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
         text = short_text(limit, column)
         return at_least(text) if value < limit else at_most(text)

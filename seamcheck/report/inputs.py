@@ -24,7 +24,14 @@ def origin_word(origin: str) -> str:
 def input_rows(document: Document) -> list[Row]:
     """All inputs of a review document, those that are always there first."""
     settings = document.get("settings") or {}
-    return [*_numbers(settings), *_scanner(settings), *_clamp(settings), *_tolerances(settings), *_material(document)]
+    return [
+        *_numbers(settings),
+        *_scanner(settings),
+        *_clamp(settings),
+        *_load(settings),
+        *_tolerances(settings),
+        *_material(document),
+    ]
 
 
 def _origin(settings: Mapping[str, Any], *keys: str) -> str:
@@ -92,6 +99,19 @@ def _clamp(settings: Mapping[str, Any]) -> Iterator[Row]:
         yield tr("clamp tool"), "; ".join(known), _origin(settings, "clamp")
     if clamp.get("pressure") is not None:
         yield tr("clamp pressure"), _plain(clamp["pressure"], "MPa"), _origin(settings, "clamp")
+
+
+def _load(settings: Mapping[str, Any]) -> Iterator[Row]:
+    load = settings.get("load") or {}
+    units = {
+        "pressure": " MPa inside",
+        "force": " N on the cover",
+        "strength": " MPa strength",
+        "weld_factor": " weld factor",
+    }
+    known = [f"{load[name]:g}{unit}" for name, unit in units.items() if load.get(name) is not None]
+    if known:
+        yield "load", ", ".join(known), _origin(settings, "load")
 
 
 def _tolerances(settings: Mapping[str, Any]) -> Iterator[Row]:

@@ -114,7 +114,20 @@ def _limit(entry: Mapping[str, Any]) -> dict[str, Any]:
 
 def _joint(joint: Mapping[str, Any]) -> dict[str, Any]:
     interface = {key: _value(value) for key, value in joint["interface"].items()}
-    return {**joint, "why": _all(joint["why"]), "interface": interface}
+    result = {**joint, "why": _all(joint["why"]), "interface": interface}
+    if "material" in joint:
+        messages = joint["material"].get("messages") or ()
+        result["material"] = _exchanged(joint["material"], {message["text"]: said(message) for message in messages})
+    return result
+
+
+def _exchanged(value: Any, texts: Mapping[str, str]) -> Any:
+    """Plain values with some of their texts exchanged."""
+    if isinstance(value, str):
+        return texts.get(value, value)
+    if isinstance(value, Mapping):
+        return {key: item if key == "messages" else _exchanged(item, texts) for key, item in value.items()}
+    return [_exchanged(item, texts) for item in value] if isinstance(value, list | tuple) else value
 
 
 def _value(value: Mapping[str, Any]) -> dict[str, Any]:

@@ -91,7 +91,7 @@ def _picture(document: Document, numbered: facts.Numbered, sections: tuple[Secti
     ]
     for k, line in enumerate(part for part in lines if part):
         figure.text(0.64, 0.38 - 0.042 * k, _plain(line)[:64], size=10, va="top", color=tone if k == 0 else INK)
-    figure.text(0.64, 0.2, _folded(_plain(finding["remedy"]), 52), size=10, color=INK, va="top")
+    figure.text(0.64, 0.2, _folded(_plain(finding["remedy"]), 46), size=10, color=INK, va="top")
     figure.text(0.025, 0.055, _folded(SHORT_CAUTION, 150), size=6.8, color=SOFT, va="center")
     out = io.BytesIO()
     figure.savefig(out, format="png", metadata={"Software": None})

@@ -198,6 +198,7 @@ def _in_short(document: Document, numbered: facts.Numbered) -> list[Line]:
     limit = facts.limit_words(document, finding)
     value = "" if finding["value"] is None else f": {facts.value_text(finding)}"
     text = f"{lead}  {finding['rule']}{value}{f' ({limit})' if limit else ''}, {_where(document, finding, False)}"
+    text += facts.more_places(finding)
     return [Line(text, hanging=3, lead=len(lead), tone=_TONE[finding["severity"]])]
 
 

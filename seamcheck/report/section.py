@@ -243,7 +243,6 @@ _SAME = {
     "rib_height_inner": ("rib_height",),
     "rib_height_outer": ("rib_height",),
     "gap": ("gap_min", "gap_max"),
-    "clamp_land": ("clamp_share",),
 }
 """Column of a dimension -> further columns whose findings it shows."""
 

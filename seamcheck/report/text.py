@@ -75,7 +75,7 @@ def headline(document: Document) -> str:
         if finding["waived"]:
             waived += 1
         else:
-            counts[finding["severity"]] += 1
+            counts[finding["severity"]] += 1 + len(finding.get("places") or ())
     must, look = counts["must-fix"], counts["attention"]
     said = []
     if must:

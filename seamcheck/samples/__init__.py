@@ -91,6 +91,8 @@ _SPOILED_BY_SETTINGS = {
     "scanner-shadow": "Barometer housing; a mast beside the seam shades it from a scanner 200 mm above.",
     "intended-stop": "Rain gauge head; the post that is meant to end the collapse at 0.40 mm stands 0.20 mm too low.",
     "flatness-stack": "Rain gauge head; lid and rib are allowed to be 0.35 mm out of flat together.",
+    "weld-load": "Wind sensor head; 2 MPa inside pull the weld with more than it bears.",
+    "weld-peel": "Barometer housing; at 0.1 MPa inside the bending lid peels the weld in the middle of its long sides.",
     "transmission": "Barometer housing; within all limits of geometry, but a pad of 0.28 mm on the lid "
     "leaves too little light over 6 mm.",
     "collapse-window": "Barometer housing; within all limits of geometry, but no collapse closes gap and "

@@ -26,6 +26,7 @@ SKIPPED: dict[str, str] = {
     "archive-too-big": "An archive that unpacks to too much.",
     "archive-in-archive": "An archive within an archive.",
     "locked": "A member of an archive that needs a password.",
+    "said-no-seam": "The table of joints says that there is no seam in it.",
 }
 """Why something is a row of its own but no review, beside the reasons of the review document."""
 

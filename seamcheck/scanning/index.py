@@ -4,18 +4,14 @@ from __future__ import annotations
 
 import base64
 import csv
-import hashlib
 import json
 import os
 import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import cache
-from importlib import resources
 from pathlib import Path
 from typing import IO, Any
-
-from jinja2 import Environment, StrictUndefined, select_autoescape
 
 from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES
@@ -23,11 +19,14 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.report import facts
 from seamcheck.report.csv import head, safe
 from seamcheck.report.html.fonts import font_style
+from seamcheck.report.html.skeleton import asset, environment, policy
+from seamcheck.scanning.answers import UNANSWERED, write_unanswered
 from seamcheck.scanning.errors import cannot_write
 from seamcheck.scanning.picture import HEIGHT, STATES, WIDTH
 from seamcheck.scanning.store import Store
 from seamcheck.version import __version__
 
+_HERE = "seamcheck.scanning"
 PAGE, TABLE = "index.html", "index.csv"
 
 VALUES = (("rib_width", "least"), ("rib_width", "most"), ("trap_room", "least"), ("clamp_land", "least"),
@@ -39,11 +38,13 @@ _MOST_SUPPLIERS = 300
 
 
 def write_index(store: Store, out: Path) -> None:
-    """Write index.html and index.csv anew, each whole or not at all; raises ScanStopped where that can't be."""
+    """Write index.html, index.csv and unanswered.csv anew, each whole or not at all; raises ScanStopped."""
     with _written(out / PAGE) as page:
         write_page(store, page)
     with _written(out / TABLE) as table:
         write_table(store, table)
+    with _written(out / UNANSWERED) as table:
+        write_unanswered(map(dict, store.results()), table, _cell)
 
 
 def write_table(store: Store, file: IO[str]) -> None:
@@ -73,11 +74,11 @@ def write_table(store: Store, file: IO[str]) -> None:
 
 def write_page(store: Store, file: IO[str]) -> None:
     """The page: what stands around the rows from a template, the rows as packed data that its script shows."""
-    style = font_style() + _asset("index.css")
-    script = _asset("index.js")
+    style = font_style() + asset(_HERE, "index.css")
+    script = asset(_HERE, "index.js")
     last = store.rows("SELECT * FROM scans ORDER BY scan DESC LIMIT 1")
     text: str = _template().render(
-        version=__version__, script=script, style=style, policy=_policy(script, style), rows=_ROWS_HERE,
+        version=__version__, script=script, style=style, policy=policy(style, script), rows=_ROWS_HERE,
         verdicts=_verdicts(store), words=facts.VERDICTS, marks=MARKS, short_caution=SHORT_CAUTION, cautions=CAUTIONS,
         suppliers=_suppliers(store), rules=_rules(store), scan=last[0] if last else None,
         folders=json.loads(last[0]["folders"]) if last else [],
@@ -242,27 +243,6 @@ def _written(target: Path) -> Iterator[IO[str]]:
         beside.unlink(missing_ok=True)
 
 
-def _policy(script: str, style: str) -> str:
-    def digest(text: str) -> str:
-        return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"
-
-    return (
-        f"default-src 'none'; script-src {digest(script)}; style-src {digest(style)}; font-src data:; "
-        "base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'"
-    )
-
-
-@cache
-def _asset(name: str) -> str:
-    return resources.files("seamcheck.scanning").joinpath(name).read_text("utf-8")
-
-
 @cache
 def _template() -> Any:
-    environment = Environment(
-        autoescape=select_autoescape(default=True, default_for_string=True),
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
-    return environment.from_string(_asset("index.html"))
+    return environment().from_string(asset(_HERE, "index.html"))

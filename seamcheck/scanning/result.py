@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from seamcheck.errors import REASONS, UsageError
+from seamcheck.scanning.answers import NO_SEAM
 from seamcheck.scanning.found import SKIPPED
 
 if TYPE_CHECKING:
@@ -70,13 +71,14 @@ class ScanResult:
 
     def exit_code(self, strict: bool = False, accept: Iterable[str] = ()) -> int:
         """1 where a must-fix limit is broken (strict: also where something asks for attention); 2 where nothing
-        was reviewed, or something was not for a reason that isn't accepted; else 0."""
+        was reviewed, or something was not for a reason that isn't accepted; else 0. That a table of joints says that
+        there is no seam is accepted."""
         accepted = set(accept)
         if self.verdicts["fail"] or (strict and self.verdicts["attention"]):
             return 1
         if self.verdicts["not-reviewed"] + self.verdicts["waiting"] == self.models or self.verdicts["waiting"]:
             return 2
-        refused = set() if ANY in accepted else set(self.reasons) - accepted
+        refused = set() if ANY in accepted else set(self.reasons) - accepted - {NO_SEAM}
         return 2 if refused else 0
 
 

@@ -6,7 +6,7 @@ import shutil
 import sqlite3
 import tempfile
 from collections import Counter
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, wait
 from dataclasses import dataclass, field, replace
 from datetime import date
@@ -18,10 +18,11 @@ from seamcheck.cache.folder import UNFINISHED
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import Stopped, WarmWorkers
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT
+from seamcheck.scanning.answers import NO_SEAM, Answer, Answers, read_answers
 from seamcheck.scanning.archives import Member, Refused
 from seamcheck.scanning.errors import Lost, cannot_write
 from seamcheck.scanning.files import hash_file, write_whole
-from seamcheck.scanning.found import Walk
+from seamcheck.scanning.found import SKIPPED, Walk
 from seamcheck.scanning.going_by import review_key, reviewers_settings, settings_hash
 from seamcheck.scanning.index import write_index
 from seamcheck.scanning.job import PAGES, Job, JobFile, Outcome, lost_outcome
@@ -83,6 +84,7 @@ def scan(
     patterns: Iterable[str] = (),
     pairs: Iterable[str] = (),
     pair_list: str | PathLike[str] | None = None,
+    joints: str | PathLike[str] | None = None,
     follow_links: bool = False,
     jobs: int | None = None,
     time_limit: float | None = None,
@@ -108,6 +110,7 @@ def scan(
     patterns : for the names of files, such as '*.stp'; default: STEP files, gzip and zip archives of them
     pairs : words by which the names of cover and base differ, such as 'lid=case'
     pair_list : file that lists models of several files, see ``pairs.read_list``
+    joints : table of cover, base and light of single models, or that there is no seam, see ``answers.read_answers``
     jobs : reviews at a time; None for all processors
     time_limit, memory_limit : s and MB for each review; None for 600 and 4096
     unpack_limit : MB that one model in an archive may unpack to; None for 1000
@@ -146,6 +149,7 @@ def scan(
         "patterns": patterns_from(patterns), "rules": rules_from(pairs), "follow_links": follow_links, "out": target,
         "listed": () if pair_list is None else read_list(Path(pair_list)),
     }  # fmt: skip
+    answers = {} if joints is None else read_answers(Path(joints))
     limits = Limits(time_limit or TIME_LIMIT, memory_limit or MEMORY_LIMIT, unpack_limit or UNPACK_LIMIT_MB)
     _make(target)
     with FolderLock(target):
@@ -161,7 +165,7 @@ def scan(
             tell(f"Not used: {ignored}, as it lies in a scanned folder. Name it with --settings to use it.")
         with open_to_write(target, tell) as store:
             kept = str((target / KEPT).absolute()) if keep_measured and cluster is None and not again else ""
-            run = _Run(store, target, settings, limits, pages, again, kept, progress, on_progress)
+            run = _Run(store, target, settings, answers, limits, pages, again, kept, progress, on_progress)
             number = store.begin_scan(
                 [str(root) for root in roots], run.settings_hash, settings.file or None, as_toml(settings)
             )
@@ -203,11 +207,13 @@ class _Run:
     """The two passes of a scan: look at everything, then review what is missing."""
 
     def __init__(
-        self, store: Store, out: Path, settings: Settings, limits: Limits, pages: str, again: bool, kept: str,
+        self, store: Store, out: Path, settings: Settings, answers: Mapping[tuple[str, str], Answer], limits: Limits,
+        pages: str, again: bool, kept: str,
         progress: Progress, on_progress: Callable[[Progress], None],
     ) -> None:  # fmt: skip
         self.settings = replace(settings, today=settings.today or date.today())
         self.settings_hash = settings_hash(self.settings)
+        self._answers = Answers(answers, self.settings)
         self._store, self._out, self._limits, self._pages, self._again = store, out, limits, pages, again
         self._kept, self._progress, self._tell = kept, progress, on_progress
 
@@ -236,6 +242,10 @@ class _Run:
 
     def _look_at(self, db: Any, folder: str, path: str) -> None:
         hashes, names = [], []
+        answer = self._answers.of(folder, path)
+        if answer is not None and answer.no_seam:
+            self._store.skip(db, folder, path, NO_SEAM, SKIPPED[NO_SEAM])
+            return
         try:
             for file in self._store.files_of(folder, path):
                 hashes.append((file["sha256"], file["bytes"]) if file["sha256"] else hash_file(place_of(file)))
@@ -243,13 +253,15 @@ class _Run:
         except Refused as refused:
             self._store.skip(db, folder, path, refused.code, refused.reason)
             return
-        key = self._key(names, [digest for digest, _ in hashes])
+        key = self._key((folder, path), names, [digest for digest, _ in hashes])
         self._store.hashed(db, folder, path, hashes, key)
         if not self._again and self._is_done(key):
             self._store.link(db, key)
 
-    def _key(self, names: Sequence[str], digests: Sequence[str]) -> str:
-        return review_key(list(zip(names, digests, strict=True)), self.settings_hash, __version__)
+    def _key(self, model: tuple[str, str], names: Sequence[str], digests: Sequence[str]) -> str:
+        told = self._answers.settings_of(*model)
+        by = self.settings_hash if told is self.settings else settings_hash(told)
+        return review_key(list(zip(names, digests, strict=True)), by, __version__)
 
     def _is_done(self, key: str) -> bool:
         stored = self._store.stored(key)
@@ -325,8 +337,9 @@ class _Run:
             with self._store.transaction() as db:
                 self._store.skip(db, row["folder"], row["path"], refused.code, refused.reason)
             return None
+        told = self._answers.settings_of(row["folder"], row["path"])
         return Job(
-            row["awaits"], __version__, files, self.settings, self._pages, self._limits.time_s,
+            row["awaits"], __version__, files, told, self._pages, self._limits.time_s,
             self._limits.memory_mb, self._limits.most_bytes, self._kept,
         )  # fmt: skip
 
@@ -337,7 +350,10 @@ class _Run:
         if read != expected and outcome.digest.review["reason_code"] == "unreadable":
             again = "next-scan"  # it went away or changed just now: that says nothing about this content
         elif read != expected and len(read) == len(expected) and all(read):
-            key, relink = self._key([file.name for file in job.files], read), model  # changed since it was looked at
+            key, relink = (
+                self._key(model, [file.name for file in job.files], read),
+                model,
+            )  # changed since it was looked at
         page = None
         if outcome.page is not None:
             page = f"{page_stem(job.files[0].name)}-{key[:12]}.html"

@@ -157,7 +157,7 @@ def face_pairs(upper: FaceList, lower: FaceList, most: float, play: float) -> tu
 
 def gaps(
     upper: Sheet, lower: Sheet, most: float, shift: np.ndarray, zone: BaseGeometry,
-    marked_upper: np.ndarray, marked_lower: np.ndarray, nearest: bool = False,
+    marked_upper: np.ndarray, marked_lower: np.ndarray, enough: float = np.inf,
 ) -> Gaps:  # fmt: skip
     """Smallest gap of every pair of facets that overlap when the upper ones are shifted sideways.
 
@@ -167,7 +167,8 @@ def gaps(
     shift : (2,) mm
     zone : polygons in the view in which marked facets are left out
     marked_upper, marked_lower : (m,) bool
-    nearest : whether only the smallest gap of all is asked for; others may then be missing
+    enough : mm up to which every gap is asked for; where there is none so small, only the smallest of all is, and
+        others may be missing
 
     Notes
     -----
@@ -188,17 +189,17 @@ def gaps(
     near = ~_gone(upper, marked_upper, shift, zone)[one] & ~_gone(lower, marked_lower, np.zeros(2), zone)[other]
     one, other = one[near], other[near]
     bound = _bound(upper, lower, one, other, shift)
-    order = np.argsort(bound, kind="stable") if nearest else np.arange(len(bound))
+    order = np.argsort(bound, kind="stable")
     order = order[bound[order] <= most]
     one, other, bound = one[order], other[order], bound[order]
-    found, at, many = [_no_gaps()], 0, _FIRST if nearest else max(len(one), 1)
-    while at < len(one) and (not nearest or bound[at] <= most):
+    found, at, many = [_no_gaps()], 0, int(np.count_nonzero(bound <= min(enough, most)))
+    while at < len(one) and bound[at] <= most:
         mine = slice(at, at + many)
         some = _gaps_of(upper, lower, one[mine], other[mine], most, shift, zone, marked_upper, marked_lower)
         found.append(some)
         certain = some.gap[(some.slim > _WIDE) & (some.gap > -_EVEN)]
-        most = min(most, float(certain.min())) if nearest and len(certain) else most
-        at, many = at + many, 2 * many
+        most = min(most, float(certain.min())) if len(certain) else most
+        at, many = at + many, max(_FIRST, 2 * many)
     return Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
 
 

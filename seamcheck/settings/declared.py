@@ -85,6 +85,45 @@ CLAMP: dict[str, Setting] = _by_name(
     )
 )
 
+LOAD: dict[str, Setting] = _by_name(
+    (
+        Setting(
+            "pressure", None, "MPa", "pressure inside that the weld has to hold", 1e-6, 1000.0, "your own", table="load"
+        ),
+        Setting(
+            "force",
+            None,
+            "N",
+            "force that pulls the cover off, in place of a pressure",
+            1e-3,
+            1e7,
+            "your own",
+            table="load",
+        ),
+        Setting(
+            "strength",
+            None,
+            "MPa",
+            "tensile strength of the weaker of both polymers, as hot and old as it gets",
+            0.1,
+            1000.0,
+            "your own",
+            table="load",
+        ),
+        Setting(
+            "weld-factor",
+            None,
+            "1",
+            "share of that strength that your trial welds reach",
+            0.01,
+            1.0,
+            "your own",
+            table="load",
+        ),
+    )
+)
+"""What the weld has to hold; nothing has a default."""
+
 FLATNESS: dict[str, str] = {
     "flatness_cover": "flatness of the cover's underside over the whole seam",
     "flatness_rib": "flatness of the rib's top over the whole seam",
@@ -207,11 +246,12 @@ WAIVER: dict[str, Setting] = _by_name(
 )
 
 SETTINGS: dict[str, Setting] = {
-    setting.key: setting for setting in (*NUMBERS.values(), *SCANNER.values(), *CLAMP.values(), *MATERIAL)
+    setting.key: setting
+    for setting in (*NUMBERS.values(), *SCANNER.values(), *CLAMP.values(), *LOAD.values(), *MATERIAL)
 }
 """Dotted name -> setting, limits of rules left out."""
 
-TABLES = ("joint", "limits", "scanner", "clamp", "tolerance", "material", "waivers")
+TABLES = ("joint", "limits", "scanner", "clamp", "load", "tolerance", "material", "waivers")
 """Tables of the settings file, in the order in which they are written."""
 
 RENAMED: dict[str, str] = {

@@ -12,7 +12,7 @@ from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.setting import Setting
 from seamcheck.errors import UsageError
-from seamcheck.settings.declared import CLAMP, MATERIAL, NUMBERS, RENAMED, SCANNER, TABLES, TEXTS, USUAL_INDEX
+from seamcheck.settings.declared import CLAMP, LOAD, MATERIAL, NUMBERS, RENAMED, SCANNER, TABLES, TEXTS, USUAL_INDEX
 from seamcheck.settings.reading import (
     SettingFault,
     Table,
@@ -24,7 +24,7 @@ from seamcheck.settings.reading import (
     text,
     unknown,
 )
-from seamcheck.settings.tables import Clamp, Light, Scanner, read_clamp, read_scanner, read_tolerances
+from seamcheck.settings.tables import Clamp, Light, Load, Scanner, read_clamp, read_load, read_scanner, read_tolerances
 from seamcheck.settings.waivers import Waiver, read_waivers
 
 if TYPE_CHECKING:
@@ -58,6 +58,7 @@ class Settings:
     material : materials and process, None without a ``[material]`` table
     scanner : where the light comes from, None without a ``[scanner]`` table
     clamp : the clamp tool
+    load : what the weld has to hold, None without a ``[load]`` table
     optics : joint id, '' for every other joint -> (spot mm, index of the cover), each None where the materials give
         none; follows from ``material``, and is all of it that measuring goes by
     tolerances : quantity -> how far (+-) it may differ from the drawing
@@ -80,6 +81,7 @@ class Settings:
     material: MaterialSettings | None = None
     scanner: Scanner | None = None
     clamp: Clamp = field(default_factory=Clamp)
+    load: Load | None = None
     optics: Mapping[str, Optics] = field(default_factory=dict)
     tolerances: Mapping[str, float] = field(default_factory=dict)
     origins: Mapping[str, str] = field(default_factory=dict)
@@ -123,7 +125,7 @@ class Settings:
         if table == "material":
             found = None if self.material is None else self.material.get(f"{section}.{setting.name}")
             return setting.default if found is None else found.value
-        holder = {"scanner": self.scanner, "clamp": self.clamp}.get(table, self)
+        holder = {"scanner": self.scanner, "clamp": self.clamp, "load": self.load}.get(table, self)
         return setting.default if holder is None else getattr(holder, setting.attribute)
 
     def severity(self, rule: str) -> str:
@@ -133,14 +135,6 @@ class Settings:
     def origin(self, key: str) -> str:
         """'default', 'file' or 'option' of a key: 'collapse', 'rib-width.min', 'rib-width.severity' ..."""
         return self.origins.get(key, DEFAULT)
-
-    def rule_origin(self, rule: str) -> str:
-        """Where the numbers of a rule come from: the strongest origin among them."""
-        keys = [f"{rule}.{limit.name}" for limit in RULES[rule].limits]
-        if "collapse" in RULES[rule].needs():
-            keys.append("collapse")
-        found = {self.origin(key) for key in keys}
-        return next((o for o in (OPTION, FILE) if o in found), DEFAULT)
 
     def travel_reserve(self) -> float:
         """mm that must be left of the free travel: less where a tolerance of it is judged, unless it was set."""
@@ -171,7 +165,7 @@ class Settings:
         ----------
         values : key -> value; keys as in the settings file ('collapse', 'beam', 'rib-width.min',
             'rib-width.severity', 'scanner.distance'), '_' counts as '-'; numbers may be text with a unit. The
-            tables 'scanner', 'clamp', 'tolerance' and 'material' also whole, as a mapping; None takes one away
+            tables 'scanner', 'clamp', 'load', 'tolerance' and 'material' also whole, as a mapping; None takes one away
         origin : what is remembered about them
 
         Raises
@@ -187,7 +181,7 @@ class Settings:
                 inner = table
                 for key in path[:-1]:
                     inner = inner.setdefault(key, {})
-                is_typed = isinstance(value, Scanner | Clamp)
+                is_typed = isinstance(value, Scanner | Clamp | Load)
                 inner[path[-1]] = value.as_table() if is_typed else value
         return read(table, self, origin)
 
@@ -195,6 +189,7 @@ class Settings:
 _AS_TABLE: dict[str, Callable[[Settings], dict[str, Any]]] = {
     "scanner": lambda settings: settings.scanner.as_table() if settings.scanner else {},
     "clamp": lambda settings: settings.clamp.as_table(),
+    "load": lambda settings: settings.load.as_table() if settings.load else {},
     "tolerance": lambda settings: dict(settings.tolerances),
     "material": lambda settings: {} if settings.material is None else _copy(settings.material.written),
 }
@@ -259,6 +254,7 @@ def read(
     for key, name, take in (
         ("scanner", "scanner", read_scanner),
         ("clamp", "clamp", read_clamp),
+        ("load", "load", read_load),
         ("tolerance", "tolerances", lambda written: read_tolerances(written, folder)),
     ):
         if key in table:
@@ -308,7 +304,7 @@ def path_of(key: str) -> tuple[str, ...]:
 
 _TABLE_KEYS: tuple[str, ...] = (
     *_AS_TABLE,
-    *(setting.key for setting in (*SCANNER.values(), *CLAMP.values(), *MATERIAL)),
+    *(setting.key for setting in (*SCANNER.values(), *CLAMP.values(), *LOAD.values(), *MATERIAL)),
     "scanner.axis",
     "scanner.telecentric",
 )

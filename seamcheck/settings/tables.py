@@ -10,13 +10,14 @@ from typing import Any
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.errors import UsageError
-from seamcheck.settings.declared import CLAMP, FLATNESS, PROCESS_TOLERANCES, SCANNER, USUAL_INDEX, tolerance
+from seamcheck.settings.declared import CLAMP, FLATNESS, LOAD, PROCESS_TOLERANCES, SCANNER, USUAL_INDEX, tolerance
 from seamcheck.settings.guard import below, text_of
 from seamcheck.settings.reading import SettingFault, Table, flag, nearest, number, point, text, unknown
 
 _EXAMPLES = {
     "scanner": "distance = 300 (scanner.distance=300)",
     "clamp": "height = 20 (clamp.height=20)",
+    "load": "pressure = 0.1 (load.pressure=0.1)",
     "tolerance": "rib_width = 0.05 (tolerance.rib_width=0.05)",
 }
 
@@ -80,7 +81,21 @@ class Clamp:
         return _entries(self)
 
 
-def _entries(thing: Scanner | Clamp) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True)
+class Load:
+    """What the weld has to hold: pressure MPa inside, or force N; strength MPa, weld factor; None where not given."""
+
+    pressure: float | None = None
+    force: float | None = None
+    strength: float | None = None
+    weld_factor: float | None = None
+
+    def as_table(self) -> dict[str, Any]:
+        """The table that it is read from."""
+        return _entries(self)
+
+
+def _entries(thing: Scanner | Clamp | Load) -> dict[str, Any]:
     return {key.replace("_", "-"): value for key, value in asdict(thing).items() if value is not None}
 
 
@@ -104,6 +119,18 @@ def read_clamp(written: Any) -> Clamp:
     table = Table.of({} if written is None else written, ("clamp",), _EXAMPLES["clamp"])
     table.only(CLAMP)
     return Clamp(**{setting.attribute: table.number(setting) for setting in CLAMP.values()})
+
+
+def read_load(written: Any) -> Load | None:
+    """The load of a ``[load]`` table; None without one. SettingFault for what can't be taken."""
+    if written is None:
+        return None
+    table = Table.of(written, ("load",), _EXAMPLES["load"])
+    table.only(LOAD)
+    load = Load(**{setting.attribute: table.number(setting) for setting in LOAD.values()})
+    if (load.pressure is None) == (load.force is None):
+        raise SettingFault(table.path, "load needs either pressure, in MPa inside, or force, in N on the cover.")
+    return load
 
 
 def read_tolerances(written: Any, folder: Path | None = None) -> Mapping[str, float]:

@@ -11,6 +11,7 @@ from seamcheck.catalogue.setting import Setting
 from seamcheck.settings.declared import (
     CLAMP,
     FLATNESS,
+    LOAD,
     MATERIAL,
     MATERIAL_SECTIONS,
     NUMBERS,
@@ -19,7 +20,7 @@ from seamcheck.settings.declared import (
     TEXTS,
 )
 from seamcheck.settings.settings import Settings
-from seamcheck.settings.tables import Scanner
+from seamcheck.settings.tables import Load, Scanner
 
 
 def as_toml(settings: Settings | None = None) -> str:
@@ -41,6 +42,7 @@ def as_toml(settings: Settings | None = None) -> str:
         "[clamp]",
         *(_entry(setting, getattr(settings.clamp, setting.attribute), "2.0") for setting in CLAMP.values()),
         "",
+        *_load(settings.load),
         *_tolerances(settings),
         *_waivers(settings),
         *_material(settings),
@@ -95,6 +97,16 @@ def _scanner(scanner: Scanner | None) -> list[str]:
         "middle",
         "",
     ]
+
+
+def _load(load: Load | None) -> list[str]:
+    given, hide = load or Load(), "# " if load is None else ""
+    lines = _comment(
+        "What the weld has to hold. Without this table it is not evaluated; strength and weld factor have no default. "
+        "An estimate from a plate of even thickness, no proof of strength."
+    )
+    entries = [_entry(setting, getattr(given, setting.attribute), "0.1", hide) for setting in LOAD.values()]
+    return [*lines, f"{hide}[load]", *entries, ""]
 
 
 def _tolerances(settings: Settings) -> list[str]:

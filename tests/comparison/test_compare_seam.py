@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+import msgspec
 import numpy as np
 import pytest
 from comparison.compare_models import SHIFT, SPEC, TURN, file_of, renumbered, restarted, reviewed
@@ -13,6 +14,7 @@ from jsonschema import Draft202012Validator
 from telling import telling
 
 from seamcheck.comparison.document import compare_documents
+from seamcheck.comparison.records import Comparison
 from seamcheck.comparison.schema import make_schema, schema
 from seamcheck.pipeline import review_model
 from seamcheck.settings.settings import Settings
@@ -24,6 +26,7 @@ from seamcheck.settings.settings import Settings
 def compared(old, new):
     document = compare_documents(old, new)
     Draft202012Validator(schema()).validate(document)
+    msgspec.convert(document, Comparison)
     return document
 
 

@@ -170,10 +170,10 @@ def values_of(d: dict[str, float]) -> dict[str, float]:
 
 
 def made_settings() -> Settings:
-    """Settings in which rules about values that are not made here are off."""
+    """Settings in which rules about values that are not made here are off; the light is as wide as the rib."""
     made = {*values_of(STANDARD), "turn_radius"}
     missing = [r.key for r in RULES.values() if any(c.column not in made for c in r.checks)]
-    return Settings().changed({f"{key}.severity": "off" for key in missing})
+    return Settings().changed({**{f"{key}.severity": "off" for key in missing}, "beam-margin": 0.0})
 
 
 def path_survey(ident, s, xyz, u, turn, length, dims, closed=True, ends=()) -> PathSurvey:
@@ -318,6 +318,24 @@ def housing(step: float = 0.5, view: bool = True, clean: bool = False, names=NAM
     settings = waived(made_settings().changed({"clamp-land.min": 1.0}, "file"))
     joint = joint_of("j1", [path], names)
     return document_of([joint], names, _view("j1", "c1", dims) if view else None, settings)
+
+
+def many(step: float = 0.5) -> dict:
+    """The housing with faults of four kinds, one after the other round the seam: some 30 findings."""
+    path, dims = housing_path(step, clean=True)
+    kinds = (("w", 0.5), ("h", 0.5), ("chamfer", 1.7), ("t", 3.3))
+    for d, at in zip(dims, path.s, strict=True):
+        key, value = kinds[int(at // 12) % 4]
+        if 4 <= at % 12 <= 8:
+            d[key] = value
+    joint = joint_of("j1", [_path_of(path, dims)], NAMES)
+    return document_of([joint], NAMES, _view("j1", "c1", dims), made_settings())
+
+
+def _path_of(path, dims):
+    s, xy, normal, turn, length = rounded_rectangle(120, 80, 10, path.length / len(path.s))
+    xyz, u = np.column_stack([xy, np.full(len(s), 24.0)]), np.column_stack([normal, np.zeros(len(s))])
+    return path_survey("c1", s, xyz, u, turn, length, dims)
 
 
 def _view(joint, contour, dims):

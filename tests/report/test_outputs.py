@@ -135,6 +135,25 @@ def test_dxf_markers_stand_at_the_findings_and_areas_at_their_distance():
     assert "approval" in " ".join(e.dxf.text for e in found if e.dxftype() == "TEXT")
 
 
+def test_dxf_has_outlines_of_the_parts_and_dimensions_that_measure_the_findings():
+    # The base's widest body is the rounded rectangle of 120 x 80 mm, 2.55 mm further out.
+    document = housing()
+    drawing, found = entities(document)
+    base = np.concatenate([[p[:2] for p in e.get_points("xy")] for e in found if e.dxf.layer == "OUTLINE_BASE"])
+    np.testing.assert_allclose(np.ptp(base, axis=0), (125.1, 85.1), atol=0.05)
+    assert any(e.dxf.layer == "OUTLINE_COVER" for e in found)
+    measured = {round(e.get_measurement(), 3) for e in found if e.dxftype() == "DIMENSION"}
+    values = {f["rule"]: round(f["value"], 3) for f in document["findings"] if f["value"] is not None}
+    for rule in ("rib-width", "clamp-land"):
+        assert values[rule] in measured
+    texts = [e for e in found if e.dxftype() == "TEXT" and e.dxf.layer.startswith("FINDING")]
+    places = [(e.dxf.insert.x, e.dxf.insert.y, len(e.dxf.text) * e.dxf.height) for e in texts]
+    for i, (x, y, wide) in enumerate(places):
+        for a, b, other in places[:i]:
+            assert abs(y - b) > 1.6 or x > a + other or a > x + wide
+    assert not drawing.audit().errors
+
+
 def test_dxf_of_open_paths_joints_and_hostile_names_reads_back():
     for document in (with_junction(), two_joints(), hostile(), not_reviewed(), housing(step=2.0, view=False)):
         _, found = entities(document)
@@ -276,6 +295,12 @@ def test_pdf_has_proper_paper_and_a_section_for_each_finding(paper, size, monkey
     texts = [p.extract_text() for p in reader.pages]
     assert 8 <= len(texts) <= 20
     assert "Limits are broken" in texts[0]
+    assert "Next steps." in texts[0]  # the first page is the summary, the findings follow
+    assert "Findings one by one" in texts[1]
+    for number, text in enumerate(texts, 1):
+        for told in (document["model"]["file"], document["model"]["sha256"][:12], f"page {number} of {len(texts)}"):
+            assert told in text
+    assert all(len(text) > 400 for text in texts)  # no page is mostly blank
     whole = "\n".join(texts)
     for n in facts.numbered_findings(document):
         assert n.finding["message"].split(";")[0][:30] in " ".join(whole.split())

@@ -30,7 +30,7 @@ def test_the_nearest_gap_is_the_smallest_of_all(seed, most):
     marks = tuple(none)
     shift = np.array([0.13, -0.07])
     every = gaps(upper, lower, most, shift, nowhere, *marks)
-    first = gaps(upper, lower, most, shift, nowhere, *marks, nearest=True)
+    first = gaps(upper, lower, most, shift, nowhere, *marks, enough=0.0)
     assert first.gap.min() == pytest.approx(every.gap.min(), abs=1e-12)
     assert len(first.gap) <= len(every.gap)
 

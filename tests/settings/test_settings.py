@@ -39,8 +39,6 @@ def test_options_win_over_the_file_and_the_file_over_the_defaults():
     assert (settings.limit("rib-width", "min"), settings.origin("rib-width.min")) == (0.7, "file")
     assert (settings.limit("rib-width", "max"), settings.origin("rib-width.max")) == (1.6, "option")
     assert settings.origin("clamp-land.min") == "default"
-    assert settings.rule_origin("rib-width") == "option"
-    assert settings.rule_origin("sink-travel") == "file"  # it follows the collapse
 
 
 @pytest.mark.parametrize(

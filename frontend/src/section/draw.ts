@@ -8,7 +8,7 @@ import { Dimensions } from "./dimensions";
 import { landSide, wrap, type Frame } from "./layout";
 import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
-import { markLine, pin, placeIn, toneOf } from "./marks";
+import { markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
 import { chain, isClosed, levelled, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
 import { mm, num, squareMm, tr } from "../voice";
 
@@ -41,7 +41,7 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   // Heights are measured from the rib's top, which leans where the seam climbs: h = v - slope u.
   const slope = request.sections?.slope(station) ?? 0;
   const at = (u: number, h: number): Point => [X(u), Y(h + slope * u)];
-  const sheet: Sheet = { at, scale, ceiling: plot.y - 24 };
+  const sheet: Sheet = { at, scale, ceiling: plot.y - 24, left: plot.x };
   const up: 1 | -1 = joint.rib_on === "cover" ? -1 : 1;
 
   const root = svg("svg", {
@@ -158,7 +158,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land"), judged: ["clamp_share"] }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land") }, to);
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof - 0.35), at(edge + to * limit, roof - 0.35)]]);
     if (tilted) {
@@ -174,6 +174,12 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     dims.along(1, at(x, low + thick), at(x, low), { column: "cover_thickness", title: tr("cover"), judged: ["cover_thickness_min", "cover_thickness_max"] });
     ghost(dims, "cover_thickness", (limit) => [[at(-x * 1.6, low + limit), at(x * 1.6, low + limit)]],
       (limit) => [[at(x * 0.6, low + thick), at(x * 0.6, low + limit)]]);
+  }
+  const dim = dims.finding({ column: "transmission", title: "" });
+  if (dim?.change && thick !== null) {
+    const low = up > 0 ? gap : 0, x = half ?? 0.6, high = low + thick - dim.change;
+    dims.sketch(`ghost ${toneOf(dim)}`, [at(-x * 1.6, high), at(x * 1.6, high)]);
+    dims.change(dim, at(x * 0.6, low + thick), at(x * 0.6, high));
   }
   ghost(dims, "gap", (limit) => [[at(-wide * 1.5, limit * up), at(wide * 1.5, limit * up)]], (limit) => [[at(wide * 0.5, gap * up), at(wide * 0.5, limit * up)]]);
   travel(request, dims, place);
@@ -219,6 +225,16 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
         dims.change(found, at(last.u, (floor + high) / 2), at(wall, (floor + high) / 2));
       }
     }
+    const open = dims.finding({ column: `trap_open_${name}`, title: "" });
+    if (open && last) {
+      // The lip that is missing: as far from the part opposite as the limits of a lip's gap have it, in the middle.
+      const edges = facts.bands.find((b) => b.rule === "lip-gap")?.edges.find((e) => e.column === `lip_gap_${name}`);
+      const leaves = typeof edges?.low === "number" && typeof edges.high === "number" ? (edges.low + edges.high) / 2 : 0.2;
+      const floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, top = last.high * up + place.sunk - leaves * up, far = last.u + side * 0.8;
+      dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, floor), at(last.u, top)]);
+      dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, top), at(far, top)]);
+      dims.sketch(`ghost ${toneOf(open)}`, [at(far, top), at(far, floor)]);
+    }
     const lip = get(`lip_gap_${name}`);
     if (lip !== null && (!compact || dims.finding({ column: `lip_gap_${name}`, title: "" }))) {
       const label = { column: `lip_gap_${name}`, title: tr("lip gap") };
@@ -250,11 +266,11 @@ function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up 
   const label = { column: "free_travel", title: tr("free travel"), judged: ["free_travel"] };
   const finding = dims.finding(label), value = dims.value("free_travel");
   if (!finding || finding.limit_at === null) return;
-  const free = finding.station === request.station || value === null ? Number.parseFloat(finding.value) : value;
+  const free = finding.station === request.station || value === null ? finding.number : value;
   const placed = placeIn(finding, request.joint, request.contour, request.station);
   const [u, v] = placed ?? [0, up > 0 ? dims.value("gap") ?? 0 : 0];
   const from: Point = placed ? [X(u), Y(v)] : at(u, v);
-  if (!Number.isFinite(free) || from[0] < plot.x || from[0] > plot.x + plot.w) return;
+  if (free === null || from[0] < plot.x || from[0] > plot.x + plot.w) return;
   const scale = Math.abs(Y(1) - Y(0)), down = (mm: number): Point => [from[0], from[1] + mm * scale];
   dims.sketch(`ghost ${toneOf(finding)}`, [[from[0] - 26, down(finding.limit_at)[1]], [from[0] + 26, down(finding.limit_at)[1]]]);
   dims.change(finding, down(free), down(finding.limit_at));
@@ -288,13 +304,23 @@ function drawMarks(
   const taken = new Map<string, number>();
   for (const finding of here) {
     if (dims.shown.has(finding)) continue;
-    const place = finding.column ? null : placeIn(finding, request.joint, request.contour, request.station);
-    const wanted: Point = place ? [X(place[0]), Y(place[1])] : anchorOf(finding, anchors);
-    const [x, y] = inside(wanted) ? wanted : anchorOf(finding, anchors);
+    // A value of the whole interface has its own place, which may lie far from the rib: there, or at the window's edge.
+    const own = finding.column && request.contour.stations[finding.column] ? null : offsetOf(finding, request.joint, request.contour, request.station);
+    const away = own ? whereabouts(own) : "";
+    const spot: Point | null = own && away ? [X(own[0]), Y(own[1])] : null;
+    const within = (low: number, value: number, high: number) => Math.max(low, Math.min(high, value));
+    const [x, y] = spot ? [within(bounds.left + 6, spot[0], bounds.right - 6), within(bounds.top + 30, spot[1], bounds.bottom - 6)] : anchorOf(finding, anchors);
     const cell = `${Math.round(x / 8)},${Math.round(y / 8)}`;
     const shift = taken.get(cell) ?? 0;
     taken.set(cell, shift + 1);
     root.append(pin(finding, x, y, shift, bounds));
+    if (spot && (!inside(spot) || own![2] > 0.6)) {
+      const right = x < (bounds.left + bounds.right) / 2;
+      root.append(
+        svg("path", { class: `change ${toneOf(finding)}`, d: `M${px(x - Math.sign(spot[0] - x) * 18)} ${px(y - Math.sign(spot[1] - y) * 18)}L${px(x)} ${px(y)}`, "marker-end": `url(#${request.key}-to)` }),
+        svg("text", { class: "pin-where", x: px(right ? x + 36 : x - 12), y: px(y - 2), "text-anchor": right ? "start" : "end" }, away),
+      );
+    }
   }
   const rest = here.slice(MOST_MARKS).length;
   here.slice(0, MOST_MARKS).forEach((finding, i) => {

@@ -1,6 +1,7 @@
 /** The light over one station as it was measured: where it enters, what of it arrives, and what stops the rest. */
 
 import { px, svg } from "../dom";
+import { wideness } from "./layout";
 import type { JointFacts } from "../types";
 import type { Strip } from "../unpack";
 import { mm, tr } from "../voice";
@@ -10,6 +11,7 @@ export interface Sheet {
   at: (u: number, h: number) => [number, number];
   scale: number;
   ceiling: number;
+  left: number;
 }
 
 /** One ray: where it leaves the drawing's upper edge, enters the cover and meets the rib top, mm. */
@@ -76,7 +78,8 @@ export function drawLight(
     const r = ray(-foot);
     const height = caster.v !== null && !far ? caster.v : top + rise;
     const [x, y] = sheet.at(Math.min(r.above, r.enters, r.foot), height);
-    told.push(svg("text", { class: "caster", "text-anchor": "end", x: px(x - 8), y: px(Math.max(sheet.ceiling + 12, y - 4)), "data-part": caster.part }, `${name(caster.part)}${where ? `, ${where}` : ""}`));
+    const text = `${name(caster.part)}${where ? `, ${where}` : ""}`;
+    told.push(svg("text", { class: "caster", "text-anchor": "end", x: px(Math.max(x - 8, sheet.left + wideness(text, 12, 600) + 2)), y: px(Math.max(sheet.ceiling + 12, y - 4)), "data-part": caster.part }, text));
   }
   return { drawn: parts, told };
 }

@@ -2,6 +2,7 @@
 
 import { px, svg } from "../dom";
 import type { Contour, Finding, Joint } from "../types";
+import { mm, tr } from "../voice";
 import { MARK } from "../words";
 
 export const toneOf = (finding: Finding): string => (finding.waived ? "waived" : finding.severity);
@@ -23,14 +24,27 @@ export function pin(finding: Finding, x: number, y: number, shift: number, bound
     svg("text", { x: px(cx), y: px(cy + 4), "text-anchor": "middle" }, String(finding.n)));
 }
 
-/** Place of a finding in the section's plane, mm; null where it lies before or behind it, or has none. */
-export function placeIn(finding: Finding, joint: Joint, contour: Contour, station: number): [number, number] | null {
+/** Where a finding lies from a station of the seam, mm: outward, against the light, along the seam; null without a place. */
+export function offsetOf(finding: Finding, joint: Joint, contour: Contour, station: number): [number, number, number] | null {
   if (!finding.at) return null;
   const { x, y, z, u } = contour.stations;
   const away = [finding.at[0] - x[station], finding.at[1] - y[station], finding.at[2] - z[station]];
   const dot = (a: number[], b: number[]) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
   const across = u[station], beam = joint.beam;
   const across2 = dot(away, across), height = -dot(away, beam);
-  const rest = dot(away, away) - across2 * across2 - height * height;
-  return rest <= 0.6 * 0.6 ? [across2, height] : null;
+  return [across2, height, Math.sqrt(Math.max(dot(away, away) - across2 * across2 - height * height, 0))];
+}
+
+/** Place of a finding in the section's plane, mm; null where it lies before or behind it, or has none. */
+export function placeIn(finding: Finding, joint: Joint, contour: Contour, station: number): [number, number] | null {
+  const offset = offsetOf(finding, joint, contour, station);
+  return offset && offset[2] <= 0.6 ? [offset[0], offset[1]] : null;
+}
+
+/** '3.0 mm inward, 5.0 mm below': where to look for a finding that lies away from the seam; '' where it is at the rib. */
+export function whereabouts([across, height, along]: [number, number, number]): string {
+  const told: [number, string][] = [
+    [across, across > 0 ? tr("outward") : tr("inward")], [height, height > 0 ? tr("above") : tr("below")], [along, tr("along the seam")],
+  ];
+  return told.filter(([by]) => Math.abs(by) >= 0.5).map(([by, word]) => `${mm(Math.abs(by), 1)} ${word}`).join(", ");
 }

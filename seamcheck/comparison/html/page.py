@@ -7,14 +7,9 @@ template, which escapes them.
 
 from __future__ import annotations
 
-import base64
-import hashlib
 from collections.abc import Mapping, Sequence
 from functools import cache
-from importlib import resources
 from typing import Any
-
-from jinja2 import Environment, StrictUndefined, select_autoescape
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.comparison import words
@@ -24,6 +19,7 @@ from seamcheck.comparison.overlay import Overlay
 from seamcheck.report import facts
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.page import pack
+from seamcheck.report.html.skeleton import asset, environment, policy
 
 Document = Mapping[str, Any]
 
@@ -31,9 +27,9 @@ Document = Mapping[str, Any]
 def render_html(document: Document, overlays: Sequence[Overlay] = ()) -> str:
     """The whole page as text; ``overlays`` are the sections of both reviews, where they carry outlines."""
     walked = walks(document, overlays)
-    script = _asset("seamcheck.comparison.html", "compare.js") if walked else ""
+    script = asset("seamcheck.comparison.html", "compare.js") if walked else ""
     style = (
-        font_style() + _asset("seamcheck.report.html", "page.css") + _asset("seamcheck.comparison.html", "compare.css")
+        font_style() + asset("seamcheck.report.html", "page.css") + asset("seamcheck.comparison.html", "compare.css")
     )
     found = document["findings"]
     groups = [
@@ -72,7 +68,7 @@ def render_html(document: Document, overlays: Sequence[Overlay] = ()) -> str:
         walks=walked,
         data=pack(walked) if walked else "",
         script=script,
-        policy=_policy(style, script),
+        policy=policy(style, script),
     )
     return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
 
@@ -103,27 +99,6 @@ def _charts(joint: Mapping[str, Any], quantities: list[Mapping[str, Any]]) -> li
     ]
 
 
-def _policy(style: str, script: str) -> str:
-    def digest(text: str) -> str:
-        return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"
-
-    scripts = f"script-src {digest(script)}; require-trusted-types-for 'script'; " if script else ""
-    return (
-        f"default-src 'none'; {scripts}style-src {digest(style)}; font-src data:; base-uri 'none'; form-action 'none'"
-    )
-
-
-@cache
-def _asset(package: str, name: str) -> str:
-    return resources.files(package).joinpath(name).read_text("utf-8")
-
-
 @cache
 def _template() -> Any:
-    environment = Environment(
-        autoescape=select_autoescape(default=True, default_for_string=True),
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
-    return environment.from_string(_asset("seamcheck.comparison.html", "page.html"))
+    return environment().from_string(asset("seamcheck.comparison.html", "page.html"))

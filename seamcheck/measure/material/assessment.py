@@ -10,6 +10,7 @@ import numpy as np
 
 from seamcheck.catalogue.known import Known, assumed, rounded
 from seamcheck.catalogue.pairs import RISKY, PairCheck, check_pair
+from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.balance import add_melt_columns, lateness, melt_section
@@ -24,21 +25,8 @@ from seamcheck.measure.material.window import collapse_window, free_travel, wind
 from seamcheck.measure.table import Survey
 from seamcheck.settings.material import MaterialSettings
 
-CAUTIONS: tuple[str, ...] = (
-    "Light, melt, energy and time are orders of magnitude from typical values; they are no process setting "
-    "and no "
-    "approval. A trial weld with the very grades is required.",
-    "Laser sources for plastic welding are normally Class 4 (IEC 60825-1): direct and scattered light "
-    "endangers eyes "
-    "and skin. Clamps crush. Heated plastics give off fumes; extraction is needed.",
-    "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process.",
-)
-
-
-FITTED = (
-    "Melt and flash traps at other collapses than the planned one come from plain sections fitted to the measured "
-    "areas: straight flanks, flat floors, upright walls."
-)
+CAUTIONS = ("material.caution.orders", "material.caution.laser", "material.caution.critical")
+"""Keys of what is told beside light, melt, energy and time."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -95,19 +83,16 @@ def assess(
     add_class(tracks, joint_settings, columns, interface)
     add_surplus(tracks, joint_settings, columns)
     if rib_on == "none":
-        notes.append("No weld rib stands between the parts: no melt, collapse window or energy.")
+        notes.append(say("material.no-rib"))
     else:
         _add_melt(
             survey, tracks, joint_settings, collapse, rib_on, pair, fit,
             columns, interface, document, notes,
         )  # fmt: skip
     if joint_settings.cover is not None and joint_settings.cover.carbon:
-        notes.append(
-            f"The cover, {joint_settings.cover.name}, holds carbon, which absorbs the light: it can't be "
-            "welded through."
-        )
+        notes.append(say("material.carbon", cover=joint_settings.cover.name))
     document["notes"] = notes
-    document["cautions"] = list(CAUTIONS)
+    document["cautions"] = [say(key) for key in CAUTIONS]
     return MaterialResult(interface, columns, document=document)
 
 
@@ -151,7 +136,7 @@ def _add_melt(
     window = collapse_window(tracks, survey, everything, expansion, joint_settings)
     document["melt"] = melt_section(tracks, columns, collapse, expansion, joint_settings)
     if any(track.id not in areas_at for track in tracks):
-        notes.append(FITTED)
+        notes.append(say("material.fitted"))
     document["window"] = window_section(window, tracks, everything, expansion, collapse, joint_settings, survey)
     window_values(window, tracks, collapse, interface)
 

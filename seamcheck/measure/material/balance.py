@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 
 from seamcheck.catalogue.known import Known, rounded
+from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.track import Track
@@ -147,7 +148,7 @@ def melt_section(
         "trap_fill_limit": settings.numbers["process.trap_fill"].as_dict(),
         "contours": contours,
         "notes": [
-            "That the melt divides evenly to both sides is an assumption; unlike drafts and gaps shift it.",
-            "The expansion is temporary: it counts for the traps while the melt is hot.",
+            say("material.divides"),
+            say("material.expansion"),
         ],
     }

@@ -10,6 +10,7 @@ import numpy as np
 
 from seamcheck.catalogue.known import Known, rounded, weakest
 from seamcheck.catalogue.polymers import Compound
+from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Columns, Value
 from seamcheck.measure.material.energy import first_pass_rise
 from seamcheck.measure.material.heat.along import FINE, REACH, Course, Heating, course, model_at
@@ -128,18 +129,18 @@ def heat_of(
 
 def _missing(columns: Mapping[str, Columns], settings: MaterialSettings, temperature: Known | None) -> list[str]:
     """What the heat model lacks, as sentences."""
-    missing = []
+    missing: list[str] = []
     if settings.cover is None or settings.base is None:
-        missing.append("Weld time not evaluated: the materials of cover and base are not both named.")
+        missing.append(say("heat.no-materials"))
     through = [own["transmission"].values for own in columns.values() if "transmission" in own]
     if not any(np.isfinite(values).any() for values in through):
-        missing.append("Weld time not evaluated: the cover's transmission is not measured (material.plaques).")
+        missing.append(say("heat.no-plaques"))
     if settings.get("laser.passes") is not None and settings.numbers["laser.passes"].value == 1.0:
         for key in ("laser.speed", "laser.spot"):
             if settings.get(key) is None:
-                missing.append(f"Single pass not evaluated: material.{key} is not given.")
+                missing.append(say("heat.no-number", setting=f"material.{key}"))
     if temperature is None and not missing:
-        missing.append("Weld time not evaluated: no temperature of the melt is known.")
+        missing.append(say("heat.no-temperature"))
     return missing
 
 
@@ -231,7 +232,7 @@ def _many_passes(
     least = power * float(np.nanmax(found.least))
     point = _place(tracks, slow)
     entries = [_entry("plane_time", found.plane, standing), _entry("least_power", least, standing)]
-    says = []
+    says: list[str] = []
     missing: list[str] = []
     interface = {
         "power_reserve": {
@@ -242,28 +243,28 @@ def _many_passes(
     }
     if weld.start != weld.start:
         never = float(np.nanmax(found.least)) > 1.0  # share of the power
+        reached = _reached(found, heating, room)
         says.append(
-            f"The seam does not melt: {_reached(found, heating, room)}. "
-            + (f"It takes at least {least:.0f} W." if never else f"It would take longer than {heating.longest:g} s.")
+            say("heat.never", why=reached, power=least)
+            if never
+            else say("heat.long", why=reached, time=heating.longest)
         )
     else:
         entries.append(_entry("start_time", weld.start, standing, *_range(found, settings, heating)))
         if weld.finish == weld.finish:
             entries += _finished(found, heating, settings, room, standing, length, rib, through)
-            says.append(
-                f"The two grids of the heat model differ by {100 * found.error:.0f} % in the weld time "
-                f"({FINE:g} mm rows; extrapolated)."
-            )
+            says.append(say("heat.grids", error=100 * found.error, rows=FINE))
             peak = next((e["value"] for e in entries if e["key"] == "peak_temperature"), None)
             limit = settings.get("process.decomposition")
             if limit is None:
-                missing.append("Burning not evaluated: material.process.decomposition is not given.")
+                missing.append(say("heat.no-decomposition"))
             elif peak is not None:
                 interface["decomposition_margin"] = {
-                    "value": limit.value - peak, "at": _place(tracks, found.fastest), "why": f"{peak:.0f} °C",
+                    "value": limit.value - peak, "at": _place(tracks, found.fastest),
+                    "why": say("heat.peak", peak=peak),
                 }  # fmt: skip
         else:
-            says.append(f"The planned collapse is not reached within {heating.longest:g} s.")
+            says.append(say("heat.not-reached", time=heating.longest))
     section = {
         "kind": "repeated passes",
         "says": says,
@@ -282,9 +283,8 @@ def _many_passes(
 def _reached(found: Course, heating: Heating, room: float) -> str:
     wanted = max(heating.melting) + room
     if found.weld.steady == np.inf:
-        return f"the slowest place has to reach {wanted:.0f} °C"
-    comes = found.weld.steady + room
-    return f"at the slowest place the interface comes to {comes:.0f} °C, it has to reach {wanted:.0f} °C"
+        return say("heat.wanted", wanted=wanted)
+    return say("heat.reached", comes=found.weld.steady + room, wanted=wanted)
 
 
 def _range(found: Course, settings: MaterialSettings, heating: Heating) -> tuple[float, float]:
@@ -352,18 +352,20 @@ def _one_pass(
         entries.append(_entry("cooling_time", high.cooling, standing))
     melts = max(heating.melting)
     reserve = low.highest / melts
-    why = f"the interface comes to {low.highest + room:.0f} °C, it has to reach {melts + room:.0f} °C"
-    says = [f"One pass at {speed:g} mm/s: line energy {settings.numbers['laser.power'].value / speed:.2f} J/mm."]
+    why = say("heat.comes", comes=low.highest + room, wanted=melts + room)
+    line = settings.numbers["laser.power"].value / speed
+    says: list[str] = [say("heat.one-pass", speed=speed, energy=line)]
     if reserve < 1.0:
-        says.append(f"The seam does not melt at the place that gets least: {why}.")
+        says.append(say("heat.least-place", why=why))
     interface = {"power_reserve": {"value": reserve, "at": _place(tracks, int(dim)), "why": why}}
-    limit, missing = settings.get("process.decomposition"), []
+    missing: list[str] = []
+    limit = settings.get("process.decomposition")
     if limit is None:
-        missing.append("Burning not evaluated: material.process.decomposition is not given.")
+        missing.append(say("heat.no-decomposition"))
     else:
         peak = room + high.peak
         interface["decomposition_margin"] = {
-            "value": limit.value - peak, "at": _place(tracks, int(bright)), "why": f"{peak:.0f} °C",
+            "value": limit.value - peak, "at": _place(tracks, int(bright)), "why": say("heat.peak", peak=peak),
         }  # fmt: skip
     section = {"kind": "single pass", "says": says, "with": used, "not_evaluated": missing}
     return HeatFound(section, entries, interface, {})

@@ -9,6 +9,7 @@ import numpy as np
 
 from seamcheck.catalogue.known import rounded, weakest
 from seamcheck.catalogue.polymers import Compound
+from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Column, Columns, Value, value_of
 from seamcheck.measure.material.stretches import stretches_below
 from seamcheck.measure.material.track import Track
@@ -50,12 +51,8 @@ def add_light_columns(
             own["extinction"] = Column(fit.falls_by(path), own["light_path"].reasons)
 
 
-CLASSES: dict[str, tuple[float, str]] = {
-    "filled": (2.0, "with glass, mineral or carbon"),
-    "semi-crystalline": (2.5, "semi-crystalline and unfilled"),
-    "amorphous": (6.0, "amorphous and unfilled"),
-}
-"""Class of a cover -> thickness (mm) up to which it is usually welded (from memory), and what it is."""
+CLASSES: dict[str, float] = {"filled": 2.0, "semi-crystalline": 2.5, "amorphous": 6.0}
+"""Class of a cover -> thickness (mm) up to which it is usually welded (from memory)."""
 
 
 def class_of(compound: Compound) -> str:
@@ -75,13 +72,15 @@ def add_class(
     if settings.cover is None or settings.plaques:
         return
     key = class_of(settings.cover)
-    thickest, words = CLASSES[key]
+    thickest = CLASSES[key]
     for track in tracks:
         source = "cover_thickness_max" if "cover_thickness_max" in track.survey.columns else "cover_thickness"
         values = track.column(source) / thickest
         columns[track.id]["thickness_of_class"] = track.because(values, source, "cover_thickness")
     doubt = 1.0 if key == "amorphous" else 2.0
-    interface["transmission_doubt"] = value_of(doubt, why=f"The cover, {settings.cover.name}, is {words}.")
+    interface["transmission_doubt"] = value_of(
+        doubt, why=say("material.class", cover=settings.cover.name, kind=f"class-{key}")
+    )
 
 
 def _slant(track: Track) -> np.ndarray | float:
@@ -175,14 +174,10 @@ def transmission_section(
 
 
 def _light_notes(settings: MaterialSettings) -> list[str]:
-    notes = [
-        "Plaques must be of the same grade, colour, filler and moulding conditions, measured at the weld "
-        "wavelength "
-        "with an integrating sphere (total transmission). Luminous transmittance is no substitute.",
-        "In the joint the melt wets the underside and one reflection disappears: the value is about 4 to 6 % "
-        "on the "
-        "safe side.",
+    notes: list[str] = [
+        say("material.plaques"),
+        say("material.wets"),
     ]
     if settings.get("light.wavelength") is None:
-        notes.append("The wavelength of the plaques is not given (material.light.wavelength).")
+        notes.append(say("material.no-wavelength"))
     return notes

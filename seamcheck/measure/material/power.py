@@ -9,6 +9,7 @@ import numpy as np
 
 from seamcheck.catalogue.known import Known, assumed, rounded, weakest
 from seamcheck.catalogue.polymers import Compound
+from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.material import energy as en
 from seamcheck.measure.material import melt as me
@@ -69,11 +70,7 @@ def energy_inputs(
     )
     unknown = float(length[~np.isfinite(width)].sum())
     if unknown > 0.001 * float(length.sum()):
-        notes.append(
-            f"{unknown:.1f} mm of {float(length.sum()):.1f} mm of the seam were not measured; there the mean "
-            "of "
-            "the rest is taken for energy and force."
-        )
+        notes.append(say("material.unmeasured", unknown=unknown, length=float(length.sum())))
     numbers = {name: known.value for name, known in used.items()}
     onto = through / 100.0 * light_share(width, settings)
     return en.EnergyInputs(grid.melt_at, length, width, onto, collapse, numbers), used
@@ -145,9 +142,8 @@ def energy_section(
     section["corners"] = _corners(tracks, columns, settings)
     _spot_notes(inputs, settings, notes)
     section["notes"] = [
-        "Orders of magnitude. Energies are lower bounds without conduction; times come from the heat model. No process "
-        "setting is recommended.",
-        "One pass goes once round all paths; jumps between them are not counted.",
+        say("material.orders"),
+        say("material.passes"),
     ]
     return section
 
@@ -158,15 +154,10 @@ def _spot_notes(inputs: en.EnergyInputs, settings: MaterialSettings, notes: list
         return
     narrow, wide = float(np.nanmin(inputs.width)), float(np.nanmax(inputs.width))
     if spot.value < wide:
-        notes.append(
-            f"The spot ({spot.value:g} mm) is narrower than the rib ({wide:.2f} mm at its widest): its edges may "
-            f"stay cold."
-        )
+        notes.append(say("material.spot-narrow", spot=spot.value, widest=wide))
     elif spot.value > narrow:
         notes.append(
-            f"Of a spot of {spot.value:g} mm about {100 * (1 - narrow / spot.value):.0f} % of the light falls beside "
-            f"the rib where it is narrowest ({narrow:.2f} mm), if it is spread evenly; energies and times count what "
-            f"falls onto it."
+            say("material.spot-wide", spot=spot.value, share=100 * (1 - narrow / spot.value), narrowest=narrow)
         )
 
 

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 from scipy.optimize import brentq
 
+from seamcheck.catalogue.say import say
 from seamcheck.measure.material.optics import normal_reflectance, surface_limit
 from seamcheck.settings.plaques import Plaque, check_plaques
 
@@ -137,15 +138,9 @@ def fit_transmission(
         var_start, var_y = SURFACE_SCATTER**2, scatter**2 / len(t)
         cov = np.array([[var_start, var_start / t[0]], [var_start / t[0], (var_start + var_y) / t[0] ** 2]])
         start_diffuse, per_t = surface, max(0.0, (surface / np.exp(mean) - 1.0) / t[0])
-        notes.append(
-            "One plaque only: the surface term comes from the refractive index. A second plaque of another "
-            "thickness would show whether that is right."
-        )
+        notes.append(say("material.one-plaque"))
         if scatters:
-            notes.append(
-                "The cover scatters: at other thicknesses than the plaque's the value lies in the middle of an "
-                "exponential and a diffuse curve, and the range reaches over both."
-            )
+            notes.append(say("material.scatters"))
         diffuse = (start_diffuse, per_t)
         return TransmissionFit(plaques, index, surface, rate, cov, diffuse, "one plaque", tuple(notes), scatters)
 
@@ -153,7 +148,7 @@ def fit_transmission(
     (log_start, rate), *_ = np.linalg.lstsq(table, y, rcond=None)
     if rate < 0.0:
         log_start, rate = float(np.mean(y)), 0.0
-        notes.append("The thicker plaques pass as much as the thin ones within the scatter: no loss in the bulk.")
+        notes.append(say("material.no-loss"))
     residuals = y - (log_start - rate * t)
     spare = len(t) - 2
     sigma = scatter if spare < 1 else max(scatter, float(np.sqrt(np.sum(residuals**2) / spare)))
@@ -169,16 +164,11 @@ def fit_transmission(
         )
     start = float(np.exp(log_start))
     if start > surface * (1.0 + 2.0 * float(np.sqrt(cov[0, 0]))):
-        notes.append(
-            f"Carried back to no thickness the plaques would pass {100 * start:.0f} %, more than the "
-            "surfaces leave "
-            f"({100 * surface:.0f} %): the plaques may differ in grade, colour or surface, or scatter "
-            "strongly. Values "
-            "below the thinnest plaque are then too high."
-        )
+        notes.append(say("material.start", start=100 * start, surface=100 * surface))
     worst = int(np.argmax(np.abs(residuals)))
     if spare >= 1 and abs(residuals[worst]) > 2.0 * scatter:
-        notes.append(f"The {t[worst]:g} mm plaque is off the fitted line by {100 * np.expm1(residuals[worst]):+.0f} %.")
+        off = 100 * float(np.expm1(residuals[worst]))
+        notes.append(say("material.plaque-off", plaque=float(t[worst]), off=off))
     form = "two plaques" if len(t) == 2 else "least squares"
     return TransmissionFit(
         plaques,

@@ -10,6 +10,7 @@ import numpy as np
 
 from seamcheck.catalogue.known import Known, rounded
 from seamcheck.catalogue.quantities import REASONS
+from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Value, value_of
 from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.balance import lateness
@@ -98,11 +99,11 @@ def collapse_window(
             late = float(values[station])
     flat = number.get("tolerance.flatness_cover", 0.0) + number.get("tolerance.flatness_rib", 0.0)
     if flat == 0.0:
-        unknown.append("Flatness is not given (tolerance.flatness_cover, flatness_rib): parts as drawn.")
+        unknown.append(say("material.no-flatness"))
     if station < 0:
-        unknown.append("No gap was measured: what closes it is not known.")
+        unknown.append(say("material.no-gap"))
     reserve = number["process.least_local_collapse"]
-    cause = f"worst gap {late:.3f} mm over the smallest, flatness {flat:.3f} mm, least local collapse {reserve:g} mm"
+    cause = say("cause.gap", gap=late, flatness=flat, reserve=reserve)
     lowest = Bound(late + flat + reserve, cause, path, station)
     stations = [(track.id, i) for track in tracks for i in range(len(track.s))]
     if grid is not None:
@@ -110,26 +111,28 @@ def collapse_window(
         holds = me.largest_holding(grid.collapses, surplus)
         if np.isfinite(holds).any():
             i = int(np.nanargmin(holds))
-            uppers.append(Bound(float(holds[i]), "flash traps full", *stations[i]))
+            uppers.append(Bound(float(holds[i]), say("cause.traps"), *stations[i]))
         elif not np.isinf(holds).any():
-            unknown.append("Melt or trap areas were measured nowhere: what the traps hold is not known.")
+            unknown.append(say("material.no-traps"))
     travel, at, why = free_travel(survey)
     if np.isfinite(travel):
         uppers.append(
             Bound(
                 travel - number["process.travel_reserve"],
-                f"free travel {travel:.3f} mm less {number['process.travel_reserve']:g} mm",
+                say("cause.travel", travel=travel, reserve=number["process.travel_reserve"]),
                 at=None if at is None else tuple(float(c) for c in at),
             )
         )
     elif travel != travel:
-        unknown.append(f"Free travel: {REASONS.get(why, why) or 'not measured'}".rstrip(".") + ".")
+        known = why in REASONS
+        unknown.append(say("material.no-travel", why=why) if known else say("material.travel-unknown"))
     heights = [track.column("rib_height") + lateness(track, first) for track in tracks]
     for track, height in zip(tracks, heights, strict=True):
         if np.isfinite(height).any():
             i = int(np.nanargmin(height))
             value = float(height[i]) - number["process.height_reserve"]
-            uppers.append(Bound(value, f"rib height less {number['process.height_reserve']:g} mm", track.id, i))
+            cause = say("cause.height", reserve=number["process.height_reserve"])
+            uppers.append(Bound(value, cause, track.id, i))
     return CollapseWindow(lowest, tuple(sorted(uppers, key=lambda bound: bound.value)), tuple(unknown))
 
 
@@ -218,6 +221,6 @@ def window_values(
             interface[key] = value_of(None, why="free")
         return
     at = _bound_dict(high, tracks)["at"]
-    both = f"highest: {high.cause}; lowest: {window.lowest.cause}"
+    both = say("cause.both", high=high.cause, low=window.lowest.cause)
     interface["collapse_window"] = value_of(window.width, at, both)
     interface["collapse_below_highest"] = value_of(high.value - collapse, at, high.cause)

@@ -7,6 +7,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
+from jinja2 import Undefined
 from markupsafe import Markup
 
 from seamcheck.catalogue.voice import localised, voice
@@ -49,4 +50,4 @@ def _place(bound: Mapping[str, Any]) -> str:
 def _template(spoken: str) -> Any:
     """The chapter's template, compiled in a language: the one that holds."""
     text = resources.files("seamcheck.report.html").joinpath("material.html").read_text("utf-8")
-    return environment().from_string(text)
+    return environment(undefined=Undefined).from_string(text)  # a section carries only what was computed

@@ -9,11 +9,9 @@ from __future__ import annotations
 
 import base64
 import gzip
-import hashlib
 import json
 from collections.abc import Mapping
 from functools import cache
-from importlib import resources
 from typing import Any
 
 import numpy as np
@@ -31,15 +29,19 @@ from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import glossary
 from seamcheck.report.html.material import material_chapter
 from seamcheck.report.html.script_voice import script_voice
+from seamcheck.report.html.skeleton import asset, policy
 from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
 from seamcheck.report.html.translated import environment
 from seamcheck.report.inputs import in_one_line, input_rows, origin_word
 from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.report.plan import sections_of
+from seamcheck.report.reading_svg import reading_svg
 from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
 from seamcheck.report.text import drawn_word
 from seamcheck.report.whole import interface_rows
+
+_HERE = "seamcheck.report.html"
 
 
 def render_html(
@@ -57,11 +59,11 @@ def render_html(
     """
     fields = fields or Fields()
     sections, _ = unpack_view(document.get("view"))
-    style = font_style() + _asset("chart.css") + _asset("page.css")
+    style = font_style() + asset(_HERE, "chart.css") + asset(_HERE, "page.css")
     if paper is not None:
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
     style += page_footer(fields, str(document["model"]["file"]), str(document["model"].get("sha256") or ""))
-    script = _asset("page.js")
+    script = asset(_HERE, "page.js")
     text: str = _template(voice().language).render(
         d=document,
         facts=facts,
@@ -85,6 +87,7 @@ def render_html(
         questions=facts.questions(document),
         inputs=input_rows(document),
         static=lambda numbered: _static_section(document, numbered, sections),
+        reading_picture=reading_svg,
         static_plan=lambda joint: plan_svg(document, joint),
         static_strip=lambda joint: strip_svg(document, joint),
         static_charts=lambda joint: charts_svg(document, joint),
@@ -101,7 +104,7 @@ def render_html(
         data=pack({**page_data(document), "as_drawn": as_drawn}),
         script=script,
         style=style,
-        policy=_policy(script, style),
+        policy=policy(style, script, pictures=True),
         has_view=bool(document.get("view")),
     )
     return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
@@ -135,6 +138,8 @@ def page_data(document: Document) -> dict[str, Any]:
                 "value": facts.value_text(n.finding),
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
+                "number": n.finding.get("value"),
+                "also": list(n.finding.get("also") or ()),
                 "change": facts.change_of(n.finding),
                 "target": facts.target_text(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
@@ -145,6 +150,11 @@ def page_data(document: Document) -> dict[str, Any]:
                 "from_s": n.finding.get("from_s"),
                 "to_s": n.finding.get("to_s"),
                 "at": n.finding.get("at"),
+                "places": [
+                    {key: place.get(key) for key in ("contour", "station", "from_s", "to_s")}
+                    for place in n.finding.get("places") or ()
+                    if place.get("station") is not None
+                ],
             }
             for n in facts.numbered_findings(document)
         ],
@@ -282,7 +292,7 @@ def _limit_rows(document: Document) -> list[dict[str, Any]]:
                 "standing": own[0]["standing"],
                 "more": own[0]["standing_text"],
                 "from": ", ".join(origins),
-                "broken": [n.number for n in numbered if n.finding["rule"] == rule],
+                "broken": [n.number for n in numbered if rule in (n.finding["rule"], *(n.finding.get("also") or ()))],
             }
         )
     return rows
@@ -303,22 +313,7 @@ def _plain(value: Any) -> Any:
     raise TypeError(f"{type(value).__name__} does not belong into a document")
 
 
-def _policy(script: str, style: str) -> str:
-    def digest(text: str) -> str:
-        return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"
-
-    return (
-        f"default-src 'none'; script-src {digest(script)}; style-src {digest(style)}; font-src data:; "
-        "img-src data: blob:; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'"
-    )
-
-
-@cache
-def _asset(name: str) -> str:
-    return resources.files("seamcheck.report.html").joinpath(name).read_text("utf-8")
-
-
 @cache
 def _template(spoken: str) -> Any:
     """The page's template, compiled in a language: the one that holds."""
-    return environment().from_string(_asset("page.html"))
+    return environment().from_string(asset(_HERE, "page.html"))

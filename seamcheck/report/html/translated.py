@@ -10,11 +10,12 @@ import re
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from jinja2 import Environment, StrictUndefined, nodes, select_autoescape
+from jinja2 import Environment, nodes
 from jinja2.ext import Extension
 from jinja2.lexer import Token, TokenStream
 
 from seamcheck.catalogue.voice import tr
+from seamcheck.report.html import skeleton
 
 _READ = ("aria-label", "title", "placeholder", "alt")
 _ATTRIBUTE = re.compile(rf'(\b(?:{"|".join(_READ)})=")([^"<]*)')
@@ -82,14 +83,7 @@ class Translated(Extension):
 
 def environment(**options: Any) -> Environment:
     """The environment of the pages' templates, in the language that holds while a template is compiled."""
-    made = Environment(
-        autoescape=select_autoescape(default=True, default_for_string=True),
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-        extensions=[Translated],
-        **options,
-    )
+    made = skeleton.environment(extensions=[Translated], **options)
     made.globals["tr"] = tr
     return made
 

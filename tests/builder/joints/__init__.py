@@ -7,12 +7,13 @@ from .company import COMPANY
 from .laps import LAPS
 from .plugs import PLUGS
 from .ribs import RIBS
+from .seen import SEEN
 from .several import SEVERAL
 from .strange import STRANGE
 from .truth import JointCase, JointTruth, half
 from .unseated import UNSEATED
 from .walls import WALLS
 
-JOINTS = {**RIBS, **WALLS, **LAPS, **PLUGS, **UNSEATED, **SEVERAL, **COMPANY, **STRANGE}
+JOINTS = {**RIBS, **WALLS, **LAPS, **PLUGS, **UNSEATED, **SEVERAL, **COMPANY, **STRANGE, **SEEN}
 
 __all__ = ["JOINTS", "JointCase", "JointTruth", "half"]

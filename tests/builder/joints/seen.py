@@ -1,0 +1,103 @@
+"""Housings as strangers draw them, each with what once misled recognition (OCP)."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from ..hard.truth import motion
+from ..ops import box, cut, cylinder, fuse
+from ..track import rounded_rectangle
+from .company import NONE
+from .shapes import MEDIUM, lid, open_box, plate
+from .truth import JointCase, case, named
+from .walls import FLAT, PLAIN
+
+BLOCK = rounded_rectangle(80, 66, 14)
+
+
+def frame_as_a_lid() -> JointCase:
+    """A frame of 3 mm, 8 mm wide, lies as the lid on a wall top of 7 mm; a board lies loose on the floor."""
+    base, board = open_box(BLOCK, [(-7, 0), (0, 0)], depth=15), plate(BLOCK, -8, -13, -11.4)
+    frame = cut(plate(BLOCK, 0, 0, 3), plate(BLOCK, -8, -1, 4))
+    joint = replace(FLAT, cover=2, base=0)
+    return case([base, board, frame], joint, note="A frame as a lid, with a board below.", order=(1, 0, 2))
+
+
+def block_under_a_plate() -> JointCase:
+    """A block of 19 mm with walls of 11 mm and a floor of 1 mm under a plate of 1 mm, a board between the walls."""
+    base = open_box(BLOCK, [(-11, 0), (0, 0)], depth=19, floor=1)
+    parts = [base, plate(BLOCK, 0, 0, 1), plate(BLOCK, -11.2, -10, -8.4)]
+    return case(parts, FLAT, note="A thick block with a thin floor under a plate.", turn=motion((0, 30, 60), (3, 2, 1)))
+
+
+def inlaid_ring() -> JointCase:
+    """A clear ring, 20 to 23.5 mm in radius and 1.5 high, moulded into a dome: the dome lies below it and over its
+    inner 2 mm."""
+    dome = fuse(cylinder((0, 0, -12), 24, 12), cylinder((0, 0, -1), 20, 2.5), cylinder((0, 0, 1.5), 22, 1.5))
+    dome = cut(dome, cylinder((0, 0, -13), 18, 14))
+    ring = cut(cylinder((0, 0, 0), 23.5, 1.5), cylinder((0, 0, -1), 20, 4))
+    return case([dome, ring], note="A ring inlaid in a dome.", reasons=("no-seam", "ambiguous"))
+
+
+def board_in_a_holder() -> JointCase:
+    """A board of 30 x 20 x 1.5 in a holder: it lies on a ridge 1.5 wide and 1.2 high along three of its sides, between
+    hooks that rise beside it."""
+    holder = cut(
+        box((-18, -13, -4), (18, 13, 0)), box((-13, -8, -1.2), (13, 8, 1)), box((-20, -14, -1.2), (-14.5, 14, 1))
+    )
+    for y in (-11.4, 10.2):
+        holder = fuse(holder, box((-4, y, -0.5), (4, y + 1.2, 3)))
+    board = box((-15, -10, 0), (15, 10, 1.5))
+    return case([holder, board], note="A board on a ridge of its holder.", **NONE)
+
+
+def nose_of_a_snap() -> JointCase:
+    """A cap held by a nose of 2.4 x 18 mm, 1 mm high, 0.3 mm from its counterpart; wall on wall 8 mm deep besides."""
+    shell = cut(box((0, -11, 0), (40, 11, 12)), box((-1, -9.5, 1.5), (38, 9.5, 10.5)))
+    cap = fuse(box((-8, -11, 0), (0, 11, 12)), box((-1, -9.2, 8.7), (6, 9.2, 9.2)), box((2, -9, 9.0), (4.4, 9, 10.2)))
+    return case([shell, cap], note="A cap with a snap nose.", reasons=("no-seam", "ambiguous"))
+
+
+def base_half_as_long() -> JointCase:
+    """A lid of 100 mm on a tray of 70 mm that is open at its end: two long walls and one short one of 2 mm."""
+    tray = cut(box((0, -28, -12), (70, 28, 0)), box((2, -26, -10), (71, 26, 1)))
+    cover = fuse(
+        box((0, -28, 0), (100, 28, 2)), cut(box((2.5, -25.5, -1), (99, 25.5, 0)), box((3.5, -24.5, -2), (98, 24.5, 1)))
+    )
+    joint = replace(PLAIN, closed=False, may=("seam-open", "clamp-land", "trap-room"))
+    return case([tray, cover], joint, note="A tray that ends under its lid.", reasons=("no-seam",))
+
+
+def stepped_apart() -> JointCase:
+    """A stepped lap drawn 0.2 mm apart: a wall 1 mm wide and 1.8 high behind the lid's skirt, 0.25 mm play."""
+    base = open_box(MEDIUM, [(-2.25, 0), (-1.25, 0), (-1.25, -1.8), (0, -1.8)], depth=6)
+    cover = lid(MEDIUM, [(-1.0, 0.2), (-1.0, -1.4), (0, -1.4)], 3)
+    says = (r"not seated|\bplay\b|0\.[24]0|equally",)
+    return case([base, cover], note="A stepped lap, drawn apart.", reasons=("no-seam", "ambiguous"), says=says)
+
+
+def plate_over_an_opening() -> JointCase:
+    """A plate of 1.5 mm on a wall top of 9 mm that is lowered over 24 mm for a plug: a lap, open there."""
+    base = cut(open_box(BLOCK, [(-9, 0), (0, 0)], depth=13), box((28, -12, -7), (45, 12, 1)))
+    joint = replace(FLAT, closed=False, may=("seam-open",))
+    return case([base, plate(BLOCK, 0, 0, 1.5)], joint, note="A wall top lowered for a plug.", order=(1, 0))
+
+
+def post_in_the_corner() -> JointCase:
+    """A plate held by a screw post only: it lies on a post of 4 mm radius in a tray, 1 mm inside its walls."""
+    tray = fuse(open_box(MEDIUM, [(-2, 0), (0, 0)], depth=10), cylinder((0, 0, -9), 4, 7))
+    return case([tray, plate(MEDIUM, -3, -2, -0.5)], note="A plate on one post.", **NONE)
+
+
+SEEN: dict[str, Callable[[], JointCase]] = named(
+    frame_as_a_lid,
+    block_under_a_plate,
+    inlaid_ring,
+    board_in_a_holder,
+    nose_of_a_snap,
+    base_half_as_long,
+    stepped_apart,
+    plate_over_an_opening,
+    post_in_the_corner,
+)
