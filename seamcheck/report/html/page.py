@@ -33,13 +33,13 @@ from seamcheck.report.html.skeleton import asset, policy
 from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
 from seamcheck.report.html.translated import environment
 from seamcheck.report.inputs import in_one_line, input_rows, origin_word
+from seamcheck.report.interface import interface_rows
 from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.report.plan import sections_of
 from seamcheck.report.reading_svg import reading_svg
 from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
 from seamcheck.report.text import drawn_word
-from seamcheck.report.whole import interface_rows
 
 _HERE = "seamcheck.report.html"
 
@@ -139,6 +139,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
                 "number": n.finding.get("value"),
+                "also": list(n.finding.get("also") or ()),
                 "change": facts.change_of(n.finding),
                 "target": facts.target_text(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
@@ -291,7 +292,7 @@ def _limit_rows(document: Document) -> list[dict[str, Any]]:
                 "standing": own[0]["standing"],
                 "more": own[0]["standing_text"],
                 "from": ", ".join(origins),
-                "broken": [n.number for n in numbered if n.finding["rule"] == rule],
+                "broken": [n.number for n in numbered if rule in (n.finding["rule"], *(n.finding.get("also") or ()))],
             }
         )
     return rows
