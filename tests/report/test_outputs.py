@@ -272,6 +272,15 @@ def test_a_review_shows_itself_in_a_notebook():
     assert len(shown.stations()) == len(shown.contours[0].s)
 
 
+def test_a_notebook_that_holds_a_review_is_a_sound_notebook():
+    nbformat = pytest.importorskip("nbformat")
+    for document in (hostile(), not_reviewed(), housing(step=4.0, view=False)):
+        shown = nbformat.v4.new_output("display_data", {"text/html": Review(document)._repr_html_()})
+        cell = nbformat.v4.new_code_cell("review", outputs=[shown])
+        text = nbformat.writes(nbformat.v4.new_notebook(cells=[cell]))
+        nbformat.validate(nbformat.reads(text, as_version=4))
+
+
 def test_stations_as_a_data_frame():
     document = two_joints()
     frame = stations_frame(document)
