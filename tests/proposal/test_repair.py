@@ -30,7 +30,6 @@ MENDED = {
     "transmission": "a raised place is taken away",
     "clamp-land": "the chamfer that ends the land is taken away",
     "clamp-tilt": "the land that falls off is filled level",
-    "parts-overlap": "a face is moved out of the other part",
     "intended-stop": "the stop is raised",
 }
 """Sample -> what is moved; each breaks one rule by its geometry."""
