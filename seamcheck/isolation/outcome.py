@@ -14,6 +14,9 @@ from seamcheck.errors import NotReviewed
 _ADDRESSES_MB = 2000.0  # more addresses than resident memory: libraries map what they never touch
 _LOOK_EVERY_S = 0.03  # between two looks at the child's memory
 
+_NOT_INSTALLED = ("ImportError", "ModuleNotFoundError")
+"""Errors of an installation that is damaged, or was changed while a long scan ran."""
+
 STARTING = "starting"
 """The stage before a job tells its first one: the model was not opened yet."""
 
@@ -87,7 +90,9 @@ class Watch:
                 error = self._out_of_memory()
                 raise _with_traceback(ended_from_outside(error) if self._shell_is_lower() else error, rest[0])
             else:
-                raise _with_traceback(self._unexpected(rest[0], rest[1]), rest[2])
+                error = self._unexpected(rest[0], rest[1])
+                changed = rest[0] in _NOT_INSTALLED  # whatever the model holds
+                raise _with_traceback(ended_from_outside(error) if changed else error, rest[2])
 
     def _not_started(self, reason: NotReviewed) -> NotReviewed:
         """The same end before the model was opened, which says something of the machine and nothing of the model."""

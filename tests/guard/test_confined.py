@@ -68,6 +68,12 @@ def test_an_answer_that_would_run_code_is_not_taken(run, tmp_path, job, named):
     assert not made.exists()
 
 
+def test_a_module_that_is_gone_says_nothing_of_the_model(run):
+    with pytest.raises(NotReviewed, match="no_such_module") as caught:
+        run("confined_jobs:not_installed", (), writable=())
+    assert caught.value.ended_from_outside  # a scan tries again
+
+
 def test_an_answer_without_end_is_not_waited_for(run):
     with pytest.raises(NotReviewed, match="an answer of 1000000 MB"):
         run("confined_jobs:answer_without_end", (), writable=())
