@@ -41,7 +41,7 @@ SHAPES: dict[str, str] = {
 """Name of the drawing -> its kind, for the bar on seams up to 500 mm."""
 
 FACETED = ("every-face-a-triangle", "cover-of-triangles")
-TRACK = rounded_rectangle(160, 120, 25)
+TRACK = rounded_rectangle(400, 300, 40)
 _TOP = 2.0  # mm, thickness of the covers here
 
 
@@ -108,13 +108,13 @@ def _plain(path: Path, size: float) -> None:
     housing(path, Kind(100))
 
 
-TRACK_LENGTH = 2 * (110 + 70) + 2 * math.pi * 25
-"""mm, of TRACK: two pairs of straight runs and a circle of 25 mm."""
+TRACK_LENGTH = 2 * (320 + 220) + 2 * math.pi * 40
+"""mm, of TRACK: two pairs of straight runs and a circle of 40 mm."""
 
 LADDERS = {
     "faces": Ladder((200, 800, 3000), "faces", _faces),
-    "stations": Ladder((1000, 4000, 16000), "stations", _plain, lambda size: 0.5 * 1000 / size),
-    "contact area": Ladder((800, 3200, 12800), "mm²", _contact),
+    "stations": Ladder((1000, 3000, 9000), "stations", _plain, lambda size: 0.5 * 1000 / size),
+    "contact area": Ladder((2000, 8000, 32000), "mm²", _contact),
     "bodies": Ladder((20, 160, 1280), "bodies", _bodies),
 }
 

@@ -97,6 +97,8 @@ def climb(name: str, folder: Path, ladder: Ladder | None = None) -> Climbed:
             ladder.draw(path, size)
         spacing = 0.0 if ladder.spacing is None else ladder.spacing(size)
         found = job("review", path, spacing)
+        if found["verdict"] == "not-reviewed":
+            raise RuntimeError(f"{path.name} is not reviewed ({found['reason']}): its cost says nothing")
         grown = found["stations"] if ladder.unit == "stations" else size
         rungs.append((grown, found["cpu"]))
     return Climbed(tuple(rungs))
@@ -158,7 +160,7 @@ def _middle_samples() -> list[Path]:
 
 _FILL = """
 import json, os, sys, time
-sys.path[:0] = [{root!r}, {root!r} + "/tests", {root!r} + "/tests/scan"]
+sys.path[:0] = [{root!r}, {root!r} + "/tests", {root!r} + "/tests/scanning"]
 from scan_fakes import Fakes
 import seamcheck
 
@@ -179,7 +181,7 @@ print(json.dumps([result.models, Counting.given, time.process_time() - start]))
 def store(_: Path, tell: Tell, rows: int = 100_000) -> Iterator[Row]:
     """A store of many models: a scan of which nothing changed decides, and the page of the index opens.
 
-    Its reviews are made up, as those of tests/scan are: what is measured is the store and not a review.
+    Its reviews are made up, as those of tests/scanning are: what is measured is the store and not a review.
     """
     tell(f"a store of {rows} models")
     memory = Path("/dev/shm")  # it is not the disk that is looked at

@@ -40,12 +40,13 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         models = [draw_model(Path(folder) / f"logger-r{k}.step", faults) for k, faults in enumerate((OLD, NEW), 1)]
         page = Path(folder) / "changes.html"
-        page.write_text(render_html(compare(*models).document), "utf-8")
-        with browser(Path(folder) / "profile", 1400, 1500) as window:
-            window.driver.get(page.as_uri())
+        result = compare(*models, with_view=True)
+        page.write_text(render_html(result.document, result.overlays), "utf-8")
+        with browser(Path(folder) / "profile", 1400, 1900) as window:
+            window.open(page)
             png = window.driver.get_screenshot_as_png()
-    image = Image.open(BytesIO(png)).convert("RGB").resize((1000, 1071), Image.LANCZOS)
-    image.quantize(128, method=Image.Quantize.MAXCOVERAGE).save(HERE / "compare.png", optimize=True)
+    image = Image.open(BytesIO(png)).convert("RGB").resize((1000, 1357), Image.LANCZOS)
+    image.quantize(128, method=Image.Quantize.MEDIANCUT).save(HERE / "compare.png", optimize=True)
 
 
 if __name__ == "__main__":

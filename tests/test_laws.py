@@ -72,7 +72,11 @@ def test_every_library_that_is_imported_is_declared():
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
     extras = [need for name, needs in project["optional-dependencies"].items() if name != "dev" for need in needs]
     declared = {re.split(r"[<>=\[ ]", need)[0].lower() for need in (*project["dependencies"], *extras)}
-    names = {"OCP": "cadquery-ocp", "markupsafe": "jinja2"}  # import name -> distribution that brings it
+    names = {
+        "OCP": "cadquery-ocp",
+        "markupsafe": "jinja2",
+        "skfem": "scikit-fem",
+    }  # import name -> distribution that brings it
     imported = {m.split(".")[0] for path in MODULES for m in imports(path)} - {"", "seamcheck"}
     foreign = {names.get(m, m) for m in imported if m not in sys.stdlib_module_names}
     assert foreign <= declared

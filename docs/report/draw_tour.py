@@ -49,7 +49,7 @@ def save(png: bytes, name: str, width: int = 1200) -> None:
     image = Image.open(BytesIO(png)).convert("RGB")
     if image.width > width:
         image = image.resize((width, round(image.height * width / image.width)), Image.LANCZOS)
-    image.quantize(256, method=Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE).save(
+    image.quantize(256, method=Image.Quantize.MEDIANCUT, dither=Image.Dither.NONE).save(
         HERE / f"{name}.png", optimize=True
     )
     print(f"docs/report/{name}.png")

@@ -194,7 +194,8 @@ export class Strip {
       if (!cells.length && finding) cells.push(h("b", { "data-finding": finding.n }, finding.value));
       cells.forEach((cell, i) => holder.append(i ? " / " : "", cell));
       host.dataset.state = finding ? (finding.waived ? "waived" : finding.severity) : "";
-      const limit = finding?.limit || band.words || "";
+      const cause = finding ? undefined : here.find((f) => f.also.includes(band.rule));
+      const limit = cause ? tr("see finding {number}", { number: cause.n }) : finding?.limit || band.words || "";
       host.append(holder, h("span", { class: "limit", title: limit }, limit));
     });
     this.moveCursor();

@@ -38,6 +38,8 @@ export interface Band {
 export interface Finding {
   n: number; id: string; title: string; severity: "must-fix" | "attention" | "note"; waived: boolean;
   rule: string; quantity: string; column: string | null; value: string; limit: string; limit_at: number | null;
+  /** rules whose breach has the same cause and is told with this finding */
+  also: string[];
   /** the value as a number, in the quantity's unit */
   number: number | null;
   /** how much to change, mm, as the remedy says; what it should become, in words */

@@ -13,6 +13,9 @@ from shapely.geometry.base import BaseGeometry
 END_REACH = 4.0
 """mm that a dividing wall's middle line may end before or beyond the loop it is to meet."""
 
+WITHIN = 0.001
+"""mm within which the contact's border is taken by straight sides where room is measured."""
+
 SPACING = 0.5
 """mm between the places along the middle line where room is taken."""
 
@@ -229,7 +232,7 @@ def outside_stretches(room: Room, missing: np.ndarray, join: float = 1.0) -> lis
 def _reach(at: np.ndarray, direction: np.ndarray, contact: BaseGeometry, reach: float) -> np.ndarray:
     """(n,) mm along a direction until the contact ends; 0 where it does not hold the point."""
     rays = shapely.linestrings(np.stack([at, at + reach * direction], axis=1))
-    border = contact.boundary
+    border = contact.boundary.simplify(WITHIN)
     shapely.prepare(border)
     inside = shapely.intersects_xy(contact.buffer(1e-6), at[:, 0], at[:, 1])
     hits = shapely.intersection(rays, border)

@@ -92,6 +92,7 @@ def test_the_page_knows_every_field_of_a_finding_by_the_same_name():
         "title",
         "waived",
         "value",
+        "number",
         "limit",
         "limit_at",
         "everywhere",

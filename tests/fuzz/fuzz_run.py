@@ -26,6 +26,8 @@ LONGER_SHARE = 0.002  # of the mid-line's length; 2 mm chords of arcs of 5 mm ar
 
 NESTING = 100  # brackets that never close; one or two are a slip of the pen
 
+_DEFINED = re.compile(rb"^[ \t]*#(\d+)[ \t]*=[ \t]*(.*)$", re.MULTILINE)
+
 # what these do can be another well-formed model, which no reader could tell from the one that was meant
 OTHER_MODELS = {"wrong-number", "wrong-reference", "swap-bodies", "flipped-bit"}
 
@@ -148,10 +150,8 @@ def leaves_open(data: bytes) -> bool:
     ISO 10303-21 (2016), 11.1: the name of an instance is unique within the file; every list ends. One reader takes the
     first record, another the last one; that one of them makes the meant bodies of it is chance, and a refusal is right.
     """
-    records = damage.records(data)
-    if len({record.number for record in records}) < len(records):
-        return True
-    return any(record.body.count(b"(") - record.body.count(b")") > NESTING for record in records)
+    defined = set(_DEFINED.findall(data))  # the same line twice says the same
+    return len({name for name, _ in defined}) < len(defined) or data.count(b"(") - data.count(b")") > NESTING
 
 
 def reads_the_same(pool: WarmWorkers, path: Path, plain: list[tuple[Any, ...]]) -> bool:

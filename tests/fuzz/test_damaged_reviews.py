@@ -103,9 +103,10 @@ def test_the_checks_see_what_is_wrong(tmp_path):
 
 def test_a_file_that_leaves_open_what_it_means_is_told_from_one_that_is_only_damaged():
     record = b"#7=DIRECTION('',(0.,0.,1.));"
-    whole = b"DATA;\n#6=AXIS('(((',#7);\n" + record + b"\nENDSEC;"
+    whole = b"DATA;\n#6=AXIS('(((',#7);\n" + record + b"\n"
     assert not fuzz_run.leaves_open(whole)
-    assert fuzz_run.leaves_open(whole + record)
+    assert not fuzz_run.leaves_open(whole + record)
+    assert fuzz_run.leaves_open(whole + record.replace(b"0.,1.", b"1.,0."))
     assert fuzz_run.leaves_open(whole.replace(b"#7)", b"(" * 1000 + b")"))
     assert not fuzz_run.leaves_open(whole.replace(b"#7)", b"(#7)"))
 

@@ -272,6 +272,15 @@ def test_a_review_shows_itself_in_a_notebook():
     assert len(shown.stations()) == len(shown.contours[0].s)
 
 
+def test_a_notebook_that_holds_a_review_is_a_sound_notebook():
+    nbformat = pytest.importorskip("nbformat")
+    for document in (hostile(), not_reviewed(), housing(step=4.0, view=False)):
+        shown = nbformat.v4.new_output("display_data", {"text/html": Review(document)._repr_html_()})
+        cell = nbformat.v4.new_code_cell("review", outputs=[shown])
+        text = nbformat.writes(nbformat.v4.new_notebook(cells=[cell]))
+        nbformat.validate(nbformat.reads(text, as_version=4))
+
+
 def test_stations_as_a_data_frame():
     document = two_joints()
     frame = stations_frame(document)
@@ -295,6 +304,12 @@ def test_pdf_has_proper_paper_and_a_section_for_each_finding(paper, size, monkey
     texts = [p.extract_text() for p in reader.pages]
     assert 8 <= len(texts) <= 20
     assert "Limits are broken" in texts[0]
+    assert "Next steps." in texts[0]  # the first page is the summary, the findings follow
+    assert "Findings one by one" in texts[1]
+    for number, text in enumerate(texts, 1):
+        for told in (document["model"]["file"], document["model"]["sha256"][:12], f"page {number} of {len(texts)}"):
+            assert told in text
+    assert all(len(text) > 400 for text in texts)  # no page is mostly blank
     whole = "\n".join(texts)
     for n in facts.numbered_findings(document):
         assert n.finding["message"].split(";")[0][:30] in " ".join(whole.split())

@@ -14,10 +14,13 @@ ROOT = Path(__file__).parents[2]
 
 
 @contextmanager
-def cluster(folder: Path, workers: int = 2, threads: int = 1, preload: Path | None = None):
-    """Address of a scheduler, and a list of its worker processes; all are ended at the end."""
+def cluster(folder: Path, workers: int = 2, threads: int = 1, preload: Path | None = None, ttl: str = "10s"):
+    """Address of a scheduler, and a list of its worker processes; all are ended at the end.
+
+    ttl : after so long without a sign of life a worker counts as lost; a busy machine may need longer
+    """
     known = folder / "scheduler.json"
-    env = os.environ | {"PYTHONPATH": str(ROOT), "DASK_DISTRIBUTED__SCHEDULER__WORKER_TTL": "10s"}
+    env = os.environ | {"PYTHONPATH": str(ROOT), "DASK_DISTRIBUTED__SCHEDULER__WORKER_TTL": ttl}
     shared = {"env": env, "cwd": folder, "stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
     dask = [sys.executable, "-m", "distributed.cli.dask_scheduler", "--host", "127.0.0.1", "--port", "0"]
     started = [subprocess.Popen([*dask, "--no-dashboard", "--scheduler-file", str(known)], **shared)]

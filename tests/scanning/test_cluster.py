@@ -68,6 +68,28 @@ def test_a_shared_folder_sends_no_bytes(models, at_home, tmp_path):
     assert dump(tmp_path / "out") == at_home
 
 
+ODD = [
+    "a:b.step", "CON.step", "a?.step", "a|b.step", "x" * 230 + ".step", " lead.step", "two\nlines.step", "..step",
+    "model.step", "%41.step", "a b.step", "-.step", "lid\u202egpj.step", "a\u0301.step", "\u00e1.step", "a'b\"c.step",
+]  # fmt: skip
+
+
+@pytest.mark.thorough
+@pytest.mark.skipif(os.name != "posix", reason="elsewhere these can't be names of files")
+def test_odd_names_of_files_give_the_same_documents(tmp_path):
+    (tmp_path / "in").mkdir()
+    data = next(sample.file for sample in samples() if sample.name == "turn-radius").read_bytes()
+    for n, name in enumerate([*ODD, os.fsdecode(b"geh\xe4use.step")]):
+        copy = data.replace(b"HEADER;", b"HEADER;\n/* copy %d */" % n, 1)
+        (tmp_path / "in" / name).write_bytes(copy)
+    seamcheck.scan(tmp_path / "in", tmp_path / "home")
+    with cluster(tmp_path, workers=1, ttl="600s") as (address, _):
+        seamcheck.scan(tmp_path / "in", tmp_path / "out", cluster=address)
+    assert not rows(tmp_path / "out", "SELECT path, reason FROM results WHERE reason_code = 'crashed'")
+    assert len(dump(tmp_path / "home")["reviews"]) == len(ODD) + 1
+    assert dump(tmp_path / "out") == dump(tmp_path / "home")
+
+
 POISON = """
 import os, signal
 import seamcheck.scanning.cluster as on_workers

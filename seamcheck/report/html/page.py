@@ -139,6 +139,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "limit": facts.limit_words(document, n.finding),
                 "limit_at": _plain_limit(n.finding),
                 "number": n.finding.get("value"),
+                "also": list(n.finding.get("also") or ()),
                 "change": facts.change_of(n.finding),
                 "target": facts.target_text(n.finding),
                 "everywhere": facts.is_everywhere(n.finding),
@@ -291,7 +292,7 @@ def _limit_rows(document: Document) -> list[dict[str, Any]]:
                 "standing": own[0]["standing"],
                 "more": own[0]["standing_text"],
                 "from": ", ".join(origins),
-                "broken": [n.number for n in numbered if n.finding["rule"] == rule],
+                "broken": [n.number for n in numbered if rule in (n.finding["rule"], *(n.finding.get("also") or ()))],
             }
         )
     return rows
