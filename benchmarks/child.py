@@ -146,9 +146,9 @@ def _import() -> None:
 JOBS = {job.__name__: job for job in (kernel, bare, review, survey, brep, mesh)}
 
 if __name__ == "__main__":
-    from seamcheck.isolation.child import seldom_look_for_cycles
+    from seamcheck.isolation.child import collect_garbage_rarely
 
-    seldom_look_for_cycles()
+    collect_garbage_rarely()
     job, model, *number = sys.argv[1:]
     found = JOBS[job](model, float(number[0]) if number else 0.0)
     found["peak_mb"] = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1e6 if sys.platform == "darwin" else 1e3)

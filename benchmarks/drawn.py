@@ -114,8 +114,8 @@ TRACK_LENGTH = 2 * (320 + 220) + 2 * math.pi * 40
 LADDERS = {
     "faces": Ladder((200, 800, 3000), "faces", _faces),
     "stations": Ladder((1000, 3000, 9000), "stations", _plain, lambda size: 0.5 * 1000 / size),
-    "contact area": Ladder((2000, 8000, 32000), "mm²", _contact),
-    "bodies": Ladder((20, 160, 1280), "bodies", _bodies),
+    "contact area": Ladder((1500, 4500, 13500), "mm²", _contact),
+    "bodies": Ladder((20, 100, 500), "bodies", _bodies),
 }
 
 __all__ = ["FACETED", "LADDERS", "SHAPES", "Ladder", "box_file", "draw_shape"]

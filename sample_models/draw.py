@@ -153,7 +153,7 @@ MODELS: dict[str, Callable[[], Model]] = {
             lip_height_outer=0.22,
         )
     ),
-    "rib-evenness": lambda: spoil("wide-rib", BAROMETER, length=3.0, by=0.3)[0],
+    "rib-uniformity": lambda: spoil("wide-rib", BAROMETER, length=3.0, by=0.3)[0],
     "rib-height": lambda: build(
         replace(RAIN_GAUGE, outer="open", rib_height_outer=0.55, trap_width_outer=2.4, clamp_land=3.2)
     ),
@@ -176,7 +176,7 @@ MODELS: dict[str, Callable[[], Model]] = {
     "clamp-land": lambda: build(replace(RAIN_GAUGE, clamp_land=0.8, edge_chamfer=1.8)),
     "clamp-tilt": clamp_tilt,
     "cover-thickness": lambda: build(replace(RAIN_GAUGE, cover_thickness=3.4)),
-    "cover-evenness": lambda: spoil("thick-cover", BAROMETER, length=6.0, by=0.5)[0],
+    "cover-uniformity": lambda: spoil("thick-cover", BAROMETER, length=6.0, by=0.5)[0],
     "cover-hole": lambda: spoil("hole", RAIN_GAUGE, s=RAIN_GAUGE.track.length / 8, length=3.0)[0],
     "beam-path": lambda: spoil("shade", BAROMETER, length=8.0)[0],
     "contact-gap": lambda: spoil("gap", BAROMETER, length=5.0, by=0.25)[0],

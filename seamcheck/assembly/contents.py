@@ -31,7 +31,7 @@ def nothing_exact(name: str, text: StepText) -> NotReviewed:
 
 
 def outside_files(name: str, text: StepText) -> list[str]:
-    """A note on files that a file refers to, whose bodies are missing here."""
+    """A note on files that a file refers to, whose bodies this file lacks."""
     outside = _outside(text)
     if not outside:
         return []

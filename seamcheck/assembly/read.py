@@ -16,7 +16,6 @@ from OCP.gp import gp_Pnt, gp_Trsf
 from OCP.TopAbs import TopAbs_FACE
 from OCP.TopLoc import TopLoc_Location
 
-from seamcheck.assembly.before import check_text
 from seamcheck.assembly.bodies import Body, IsListed, explore, product_bodies, same_solid
 from seamcheck.assembly.colours import Colour, Colours, damaged_colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
@@ -33,6 +32,7 @@ from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Placing, Product, placed_products
 from seamcheck.assembly.source import Given, Source, read_source
 from seamcheck.assembly.text import StepText
+from seamcheck.assembly.text_checks import check_text
 from seamcheck.catalogue.message import message_of
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed

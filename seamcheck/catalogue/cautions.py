@@ -81,7 +81,7 @@ REMARKS: dict[str, str] = {
     ),
     "ask.texture": (
         "To ask the moulder: is the cover smooth over the seam, or does a texture, an engraving or a label lie in the "
-        "light's way?"
+        "beam path?"
     ),
     "ask.pigments": (
         "To ask the material's supplier: which colours and pigments do both parts have, and how much light of the "

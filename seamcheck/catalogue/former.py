@@ -4,5 +4,10 @@ from __future__ import annotations
 
 FORMER_RULES_UNTIL = "0.2.0"
 
-FORMER_RULES: dict[str, str] = {"transmission-comfort": "transmission"}
+FORMER_RULES: dict[str, str] = {
+    "transmission-comfort": "transmission",
+    "rib-evenness": "rib-uniformity",
+    "cover-evenness": "cover-uniformity",
+    "energy-evenness": "energy-uniformity",
+}
 """Rule of an earlier version -> the rule that covers it now."""

@@ -158,7 +158,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         optional=True,
     ),
     Rule(
-        "energy-evenness",
+        "energy-uniformity",
         "Uniformity of the energy",
         MUST_FIX,
         "above",

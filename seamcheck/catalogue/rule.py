@@ -140,7 +140,7 @@ class Rule:
     ----------
     key, title : 'rib-width', 'Rib width'
     severity : default severity
-    fails : 'below', 'above', 'outside', 'size-above', 'evenness', 'evenness-share' or 'flag'
+    fails : 'below', 'above', 'outside', 'size-above', 'uniformity', 'uniformity-share' or 'flag'
     what : the rule in one sentence
     harm : what goes wrong where it is broken
     standing, standing_text : a key of known.OF_DEFAULTS; what to know about the number

@@ -80,10 +80,10 @@ RIB = (
         ),
     ),
     Rule(
-        "rib-evenness",
+        "rib-uniformity",
         "Uniformity of the rib width",
         MUST_FIX,
-        "evenness-share",
+        "uniformity-share",
         "The rib's width stays near the median of the whole seam.",
         "The rib melts unevenly: where it is wider the weld stays cold, where it is narrower it burns.",
         "assumption",
@@ -380,7 +380,7 @@ COVER = (
                 "clamp_land",
                 value_for_reason={"no-land": 0.0},
                 accepted_reasons={
-                    "no-edge": "the cover goes on to both sides; clamp-reach looks for room for the clamp"
+                    "no-edge": "the cover continues on both sides; clamp-reach looks for room for the clamp"
                 },
                 lower=Bound(
                     "min",
@@ -457,16 +457,16 @@ COVER = (
         for_flat_overlap=True,
     ),
     Rule(
-        "cover-evenness",
+        "cover-uniformity",
         "Uniformity of the cover thickness",
         MUST_FIX,
-        "evenness",
+        "uniformity",
         "The largest and the smallest thickness of the cover over the rib differ by no more than max along the seam.",
         "The light that arrives falls off steeply with thickness: the seam burns at the thin place and "
         "stays cold at the thick one.",
         "assumption",
         "0.3 mm between the thinnest and the thickest place. A finding marks what lies outside the span of that width "
-        "that holds most of the seam. Not judged where the energy along the seam is known (rule energy-evenness).",
+        "that holds most of the seam. Not judged where the energy along the seam is known (rule energy-uniformity).",
         (Setting("max", 0.3, "mm", "largest difference of the cover's thickness along the seam"),),
         (
             Check(

@@ -38,5 +38,5 @@ def command(folder: Path) -> None:
     one = with_settings[-1]
     assert one.settings is not None
     click.echo(f"\nWritten into {folder}. Try:")
-    click.echo(f"  seamcheck review {folder / 'rib-evenness.step'}")
+    click.echo(f"  seamcheck review {folder / 'rib-uniformity.step'}")
     click.echo(f"  seamcheck review {folder / one.file.name} --settings {folder / one.settings.name}")

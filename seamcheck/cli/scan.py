@@ -143,7 +143,7 @@ command.params.extend(SHARED_OPTIONS)
 
 def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, ...], options: dict[str, Any]) -> Any:
     """The reviewer's settings with the options over them; says which file is used, and which are not."""
-    from seamcheck.scanning.going_by import reviewers_settings
+    from seamcheck.scanning.review_settings import reviewers_settings
 
     settings, used, passed = reviewers_settings(file, out, folders, look=not no_file)
     for ignored in passed:
@@ -163,7 +163,7 @@ def _told(out: Path, quiet: bool) -> Iterator[Any]:
             with shown(quiet) as on_progress:
                 yield on_progress
         except KeyboardInterrupt:
-            click.echo(f"\nStopped. What was reviewed is kept in {out}; the same command goes on from there.", err=True)
+            click.echo(f"\nStopped. What was reviewed is kept in {out}; the same command resumes there.", err=True)
             raise SystemExit(130) from None
 
 

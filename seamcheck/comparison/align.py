@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.comparison.feet import Feet, find_feet
+from seamcheck.comparison.nearest import NearestPoints, find_nearest
 from seamcheck.comparison.paths import SeamPath
 
 _SIDES = (("inner", "outer"), ("outer", "inner"))
@@ -30,8 +30,8 @@ class JointPair:
     new: Mapping[str, Any]
     before: tuple[SeamPath, ...]
     after: tuple[SeamPath, ...]
-    onto_old: tuple[Feet, ...]
-    onto_new: tuple[Feet, ...]
+    onto_old: tuple[NearestPoints, ...]
+    onto_new: tuple[NearestPoints, ...]
 
     def swapped(self, k: int) -> np.ndarray:
         """(n,) bool: stations of ``after[k]`` whose outer side is the inner one of the old seam there."""
@@ -65,7 +65,7 @@ def align(
     """
     votes: dict[tuple[str, str], float] = {}
     for path in after:
-        feet = find_feet(path.points, before, tangents=path.tangents)
+        feet = find_nearest(path.points, before, tangents=path.tangents)
         for i in np.unique(feet.path[feet.found]):
             key = (before[i].joint, path.joint)
             votes[key] = votes.get(key, 0.0) + path.length * float(np.mean(feet.path == i))
@@ -97,8 +97,8 @@ def _pair(
         new,
         mine,
         theirs,
-        tuple(find_feet(path.points, mine, tangents=path.tangents) for path in theirs),
-        tuple(find_feet(path.points, theirs, tangents=path.tangents) for path in mine),
+        tuple(find_nearest(path.points, mine, tangents=path.tangents) for path in theirs),
+        tuple(find_nearest(path.points, theirs, tangents=path.tangents) for path in mine),
     )
 
 

@@ -15,7 +15,7 @@ from scipy.spatial import cKDTree
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.comparison.align import Alignment, JointPair, other_side
-from seamcheck.comparison.feet import find_feet
+from seamcheck.comparison.nearest import find_nearest
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.rigid import Rigid
 from seamcheck.comparison.tolerances import tolerance
@@ -211,7 +211,7 @@ def _points_of_one(finding: Finding, pair: JointPair | None, motion: Rigid, is_o
     if is_old:
         tangents = np.column_stack([np.interp(s, paths[k].s, paths[k].tangents[:, axis]) for axis in range(3)])
         size = np.linalg.norm(tangents, axis=1, keepdims=True)
-        feet = find_feet(points, pair.after, tangents=tangents / np.where(size > 0, size, 1.0))
+        feet = find_nearest(points, pair.after, tangents=tangents / np.where(size > 0, size, 1.0))
         points = np.where(feet.found[:, None], feet.points, points)
     return points
 

@@ -95,7 +95,7 @@ def _melt(section: Section) -> Iterator[tuple[str, Record]]:
         return
     yield "melt.expansion", _record("result", "expansion of the melt", "", (melt["expansion"] or {}).get("value"))
     for side in ("inner", "outer"):
-        for what, title in (("melt", "melt pressed out"), ("trap", "room of the flash trap")):
+        for what, title in (("melt", "melt pressed out"), ("trap", "flash trap area")):
             values = [c[f"{what}_volume_{side}_mm3"] for c in melt["contours"]]
             known = [v for v in values if v is not None]
             total = sum(known) if known and len(known) == len(values) else None

@@ -10,7 +10,7 @@ import numpy as np
 from scipy.optimize import least_squares
 from scipy.spatial.transform import Rotation
 
-from seamcheck.comparison.feet import find_feet
+from seamcheck.comparison.nearest import find_nearest
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.rigid import STILL, Rigid
 
@@ -93,7 +93,7 @@ def _even(path: SeamPath) -> np.ndarray:
 
 
 def _share(motion: Rigid, points: np.ndarray, after: Sequence[SeamPath]) -> float:
-    return float(np.mean(find_feet(motion.points(points), after, reach=SAME).found))
+    return float(np.mean(find_nearest(motion.points(points), after, reach=SAME).found))
 
 
 def _settle(start: Rigid, points: np.ndarray, after: Sequence[SeamPath], turns: bool) -> Rigid:
@@ -107,7 +107,7 @@ def _settle(start: Rigid, points: np.ndarray, after: Sequence[SeamPath], turns: 
 
     def apart(x: np.ndarray) -> np.ndarray:
         moved = motion(x).points(points)
-        return np.asarray((find_feet(moved, after, reach=np.inf).points - moved).ravel())
+        return np.asarray((find_nearest(moved, after, reach=np.inf).points - moved).ravel())
 
     size = float(np.ptp(points, axis=0).max()) / 2 or 1.0
     scale = np.array([1.0] * 3 + [1.0 / size] * 3)[: 6 if turns else 3]
@@ -128,7 +128,7 @@ def _turns(
         turn = Rotation.from_rotvec(np.radians(angle) * beams[1]).as_matrix() @ upright
         starts.append(Rigid(turn, middles[1] - turn @ middles[0]))
     some = points[:: max(1, len(points) // 40)]
-    apart = [float(np.median(find_feet(start.points(some), after, reach=np.inf).distance)) for start in starts]
+    apart = [float(np.median(find_nearest(start.points(some), after, reach=np.inf).distance)) for start in starts]
     nearest = sorted(range(len(starts)), key=lambda i: apart[i])[:6]
     return sorted((starts[i] for i in nearest), key=lambda start: start.angle)
 

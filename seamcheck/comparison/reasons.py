@@ -10,7 +10,7 @@ import numpy as np
 from seamcheck.comparison.align import Alignment, JointPair
 from seamcheck.comparison.along import value_at
 from seamcheck.comparison.background import limit_differences, rule_is_on, setting_differences
-from seamcheck.comparison.feet import find_feet
+from seamcheck.comparison.nearest import find_nearest
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.comparison.rigid import STILL, Rigid
 from seamcheck.comparison.tolerances import tolerance
@@ -54,7 +54,7 @@ def _place_now(finding: Finding, pair: JointPair | None, motion: Rigid) -> dict[
     place = motion.points(np.array([finding["at"]], dtype=float))
     result: dict[str, Any] = {"at": numbers(place[0]), "contour": None, "s": None}
     if pair is not None and finding["contour"] is not None:
-        feet = find_feet(place, pair.after, tangents=_tangent(finding, pair, is_old=True))
+        feet = find_nearest(place, pair.after, tangents=_tangent(finding, pair, is_old=True))
         if feet.found[0]:
             result |= {"contour": pair.after[feet.path[0]].id, "s": number(float(feet.s[0]))}
     return result
@@ -84,7 +84,7 @@ def _why(
     else:
         place = motion.points(np.array([finding["at"]], dtype=float))
         paths: tuple[SeamPath, ...] = pair.after if is_old else pair.before
-        feet = find_feet(place, paths, tangents=_tangent(finding, pair, is_old))
+        feet = find_nearest(place, paths, tangents=_tangent(finding, pair, is_old))
         if not feet.found[0]:
             return "place", None
         path = paths[feet.path[0]]

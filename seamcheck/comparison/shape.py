@@ -8,7 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from seamcheck.comparison.align import JointPair
-from seamcheck.comparison.feet import Feet
+from seamcheck.comparison.nearest import NearestPoints
 from seamcheck.comparison.paths import SeamPath
 from seamcheck.sections.stretches import Stretch, cell_lengths, stretches
 
@@ -80,7 +80,7 @@ def removed(pair: JointPair) -> list[Piece]:
     return _pieces(pair.before, pair.onto_new)
 
 
-def _pieces(paths: Sequence[SeamPath], feet: Sequence[Feet]) -> list[Piece]:
+def _pieces(paths: Sequence[SeamPath], feet: Sequence[NearestPoints]) -> list[Piece]:
     pieces = []
     for path, own in zip(paths, feet, strict=True):
         for stretch in stretches(~own.found, path.s, path.length, path.closed):

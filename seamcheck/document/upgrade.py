@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from seamcheck.catalogue.cautions import ALWAYS_ASSUMED, CAUTION_TEXTS, remark
+from seamcheck.catalogue.former import FORMER_RULES
 from seamcheck.catalogue.kinds import FLAT_LAP, WELD_RIB
 from seamcheck.catalogue.message import NOTE
 from seamcheck.document.records import SCHEMA_VERSION, SettingsRecord
@@ -48,6 +49,7 @@ def _from_1(document: dict[str, Any]) -> dict[str, Any]:
         },
         "joints": [_joint(joint, severities) for joint in document["joints"]],
         "findings": [_finding(finding) for finding in document["findings"]],
+        "limits": [_renamed(entry) for entry in document["limits"]],
         "assumptions": [_plain(remark(key)) for key in ALWAYS_ASSUMED],
         "not_checked": _said(document["not_checked"]),
         "cautions": [_plain(remark(key)) for key in CAUTION_TEXTS],
@@ -86,15 +88,20 @@ def _joint(joint: dict[str, Any], severities: dict[str, str]) -> dict[str, Any]:
             {
                 "clamp_side": None,
                 **contour,
-                "bounds": [{"severity": severities.get(b["rule"], "note"), **b} for b in contour["bounds"]],
+                "bounds": [_renamed({"severity": severities.get(b["rule"], "note"), **b}) for b in contour["bounds"]],
             }
             for contour in joint["contours"]
         ],
     }
 
 
+def _renamed(entry: dict[str, Any]) -> dict[str, Any]:
+    """An entry of a rule under the key that the rule has now."""
+    return {**entry, "rule": FORMER_RULES.get(entry["rule"], entry["rule"])}
+
+
 def _finding(finding: dict[str, Any]) -> dict[str, Any]:
-    return {**finding, "key": NOTE, "args": {}, "messages": _said([finding["message"]])}
+    return {**_renamed(finding), "key": NOTE, "args": {}, "messages": _said([finding["message"]])}
 
 
 def _said(texts: list[str]) -> list[dict[str, Any]]:

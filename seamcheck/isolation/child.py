@@ -26,7 +26,7 @@ def main() -> None:
     """Entry of a fresh child process."""
     answers = _keep_stdout_clean()
     faulthandler.enable()
-    seldom_look_for_cycles()
+    collect_garbage_rarely()
     if hasattr(signal, "SIGINT"):
         signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent ends the child on Ctrl-C
     job = read_message(sys.stdin.buffer)
@@ -40,7 +40,7 @@ def main() -> None:
     os._exit(0)  # nothing of the kernel is worth a crash while it is torn down
 
 
-def seldom_look_for_cycles() -> None:
+def collect_garbage_rarely() -> None:
     """For a process that reviews one model and ends: full of arrays and of the kernel's types, hardly a cycle in it.
 
     With Python's own thresholds the collector goes through all that is loaded every few ten thousand boxes: 0.1 s

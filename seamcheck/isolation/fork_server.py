@@ -17,7 +17,7 @@ import sys
 from contextlib import suppress
 from typing import Any
 
-from seamcheck.isolation.child import EXTRA_TIME_S, end_with_parent, run_job, seldom_look_for_cycles
+from seamcheck.isolation.child import EXTRA_TIME_S, collect_garbage_rarely, end_with_parent, run_job
 from seamcheck.isolation.confine import confine
 from seamcheck.isolation.frames import read_message
 
@@ -34,7 +34,7 @@ def main() -> None:
     control, parent, preload = socket.socket(fileno=int(sys.argv[1])), int(sys.argv[2]), sys.argv[3:]
     for number in (signal.SIGINT, signal.SIGTERM):  # the parent ends this process by closing the socket
         signal.signal(number, signal.SIG_IGN)
-    seldom_look_for_cycles()
+    collect_garbage_rarely()
     for module in preload:
         with suppress(Exception):  # a job that needs it fails with its own words
             importlib.import_module(module)

@@ -59,7 +59,7 @@ its width) is."""
 # where light comes in --------------------------------------------------------------------------------------------
 
 FREE_ENOUGH = 0.5
-"""Of the seam, over which the light's way must be free: shaded-by-a-frame."""
+"""Of the seam, over which the beam path must be free: shaded-by-a-frame."""
 
 THIN, OPAQUE = 4.0, 8.0
 """mm of plastic that light passes well, and that it hardly passes: light-from-either-side, butting-shells; without a

@@ -34,7 +34,7 @@ _SAME_WAY = 0.99  # cosine between two directions that are one
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Looked:
+class Enumerated:
     """What there is to choose from.
 
     Attributes
@@ -56,7 +56,7 @@ class Looked:
         return max(self.readings, key=lambda reading: reading.candidate.score, default=None)
 
 
-def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]] = ()) -> Looked:
+def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]] = ()) -> Enumerated:
     """All readings of an assembly.
 
     Parameters
@@ -103,7 +103,7 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     ]
     meetings = [meeting for _, found in read for meeting in found]
     parts = {part.id: part for part in assembly.parts}
-    return Looked(bodies, parts, pairs, readings, meetings, beam, cover is not None or base is not None)
+    return Enumerated(bodies, parts, pairs, readings, meetings, beam, cover is not None or base is not None)
 
 
 def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
@@ -178,7 +178,7 @@ def _other_ribs(joint: Joint, joints: list[Joint]) -> tuple[tuple[str, tuple[int
     )
 
 
-def _joint(ident: str, reading: Reading, looked: Looked, names: Names) -> Joint:
+def _joint(ident: str, reading: Reading, looked: Enumerated, names: Names) -> Joint:
     candidate = reading.candidate
     z, how = _axis(reading, looked)
     origin = candidate.frame.world(np.append(shapely.get_coordinates(candidate.region.centroid)[0], 0.0))
@@ -214,7 +214,7 @@ def _joint(ident: str, reading: Reading, looked: Looked, names: Names) -> Joint:
     )
 
 
-def _axis(reading: Reading, looked: Looked) -> tuple[np.ndarray, str]:
+def _axis(reading: Reading, looked: Enumerated) -> tuple[np.ndarray, str]:
     """(3,) unit vector from the band's part into the other one along the light, and how it was found."""
     z = reading.candidate.frame.axes[2]
     if looked.beam is not None:

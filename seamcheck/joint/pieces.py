@@ -19,7 +19,7 @@ from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.catalogue.message import message_of
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.find import Looked, look
+from seamcheck.joint.find import Enumerated, look
 from seamcheck.joint.light import column, flat_boxes, inner_points
 from seamcheck.joint.names import shown
 from seamcheck.joint.reading import Reading
@@ -124,7 +124,7 @@ def _area(body: Body, face: int) -> float:
 
 def _looked(
     assembly: Assembly, settings: Settings, products: list[list[str]], cut: set[Pair]
-) -> tuple[Looked, Reading | None]:
+) -> tuple[Enumerated, Reading | None]:
     """The likeliest reading; where a named piece has none, that of another piece of the same product."""
     meant = _without_doubt(settings, assembly, products)
     ways = [meant]
@@ -154,7 +154,7 @@ def _without_doubt(settings: Settings, assembly: Assembly, products: list[list[s
     return settings
 
 
-def _likeliest(looked: Looked) -> Reading | None:
+def _likeliest(looked: Enumerated) -> Reading | None:
     """The best reading; one between two products where it is not much worse."""
     if looked.likeliest is None:
         return None
@@ -163,13 +163,15 @@ def _likeliest(looked: Looked) -> Reading | None:
     return max(across, key=lambda r: r.candidate.score, default=looked.likeliest)
 
 
-def _across(reading: Reading, looked: Looked) -> bool:
+def _across(reading: Reading, looked: Enumerated) -> bool:
     """Whether cover and base belong to two products."""
     one, other = (looked.parts[i].product for i in (reading.cover, reading.base))
     return one is not None and one != other
 
 
-def _companions(ident: str, reading: Reading, looked: Looked, products: list[list[str]], cut: set[Pair]) -> list[str]:
+def _companions(
+    ident: str, reading: Reading, looked: Enumerated, products: list[list[str]], cut: set[Pair]
+) -> list[str]:
     """Solids that are pieces of the same part as a solid, itself first."""
     ids = next((ids for ids in products if ident in ids), [])
     seams = {frozenset((r.cover, r.base)) for r in looked.readings if r.candidate.stands_out}
@@ -192,7 +194,7 @@ def _beside(body: Body, reading: Reading) -> bool:
     return bool(shapely.box(*low[0], *high[0]).distance(reading.candidate.region) < _BESIDE)
 
 
-def _joined(ident: str, members: list[str], reading: Reading, looked: Looked, cut: set[Pair]) -> Joined | None:
+def _joined(ident: str, members: list[str], reading: Reading, looked: Enumerated, cut: set[Pair]) -> Joined | None:
     """A solid with its pieces in one; None where it has none."""
     from seamcheck.assembly.joining import join
 
@@ -243,7 +245,7 @@ def _pieces_of(note: str) -> object:
     return said.args["part"] if said.key == "part.pieces" else None
 
 
-def _check_light(reading: Reading, looked: Looked, pieces: Mapping[str, list[Part]]) -> None:
+def _check_light(reading: Reading, looked: Enumerated, pieces: Mapping[str, list[Part]]) -> None:
     """Raise where light passes pieces of the cover one behind the other that are drawn as different plastics."""
     mine = pieces.get(reading.cover, [])
     if len({_look(piece) for piece in mine}) < 2:

@@ -87,7 +87,7 @@ def filled(body: Body, faces: Sequence[int], direction: np.ndarray, level: float
 
 
 def without_faces(body: Body, faces: Iterable[int]) -> Any:
-    """The part with the features that some faces bound taken away or filled: their neighbours are carried on.
+    """The part with the features that some faces bound taken away or filled: their neighbours are extended.
 
     Raises
     ------

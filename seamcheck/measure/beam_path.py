@@ -15,7 +15,7 @@ from seamcheck.kernel.distance import line_hits
 from seamcheck.measure.material.optics import entry_points, refract
 from seamcheck.measure.path import Course, field_circle
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
-from seamcheck.sections.facing import FaceList, Sheet
+from seamcheck.sections.face_gaps import FaceList, Sheet
 from seamcheck.settings.tables import Light, Scanner
 
 SIDES = {"inner": -1.0, "outer": 1.0}

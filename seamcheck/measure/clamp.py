@@ -19,7 +19,7 @@ from seamcheck.joint.regions import face_region
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.path import Course
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import FaceList, Sheet
+from seamcheck.sections.face_gaps import FaceList, Sheet
 from seamcheck.sections.stretches import cell_lengths, stretches
 from seamcheck.settings.tables import Clamp
 

@@ -98,8 +98,8 @@ def land_columns(
     """
     up, n = section.up, len(section.s)
     plastic = section.outer.plastic_a[:, 0]
-    light_face = section.outer.roof_a[:, 0] + plastic if up > 0 else -plastic
-    level = section.points[:, 2] + light_face - up * np.minimum(0.25 * plastic, 0.3)
+    light_side_face = section.outer.roof_a[:, 0] + plastic if up > 0 else -plastic
+    level = section.points[:, 2] + light_side_face - up * np.minimum(0.25 * plastic, 0.3)
     found = crossings(wide, COVER, np.where(plastic > 0, level, np.nan))
     edge = {name: nearest_end(found, n, name == "outer") for name in ("inner", "outer")}
     # a shell without its edge face ends with its last line

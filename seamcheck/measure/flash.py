@@ -17,7 +17,7 @@ from seamcheck.joint.heights import heights_at
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.clamp import inside_of
 from seamcheck.measure.table import PathSurvey, Survey
-from seamcheck.sections.facing import FaceList
+from seamcheck.sections.face_gaps import FaceList
 from seamcheck.sections.stretches import cell_lengths
 
 SIDES = ("inner", "outer")

@@ -27,7 +27,7 @@ from seamcheck.measure.beam_path import (
 from seamcheck.measure.material.optics import cover_shift, spot_stretch
 from seamcheck.measure.obstacles import Obstacles
 from seamcheck.measure.table import PathSurvey, Shade, Survey
-from seamcheck.sections.facing import Sheet
+from seamcheck.sections.face_gaps import Sheet
 from seamcheck.settings.tables import Light
 
 _ACROSS = (-0.998, 0.0, 0.998)  # of half the light's width: where it must arrive

@@ -7,7 +7,7 @@ import shapely
 
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
-from seamcheck.sections.facing import FaceList, Sheet
+from seamcheck.sections.face_gaps import FaceList, Sheet
 
 _OFF = 0.01  # mm from the top at which a ray begins
 

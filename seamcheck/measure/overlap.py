@@ -17,7 +17,7 @@ from seamcheck.measure.corridor import rib_region
 from seamcheck.measure.crossing import crossings, face_pairs, lines_of, pierce
 from seamcheck.measure.depth import Overlap, deepest, within
 from seamcheck.measure.ridge import rib_faces, ridge
-from seamcheck.sections.facing import DEEPEST
+from seamcheck.sections.face_gaps import DEEPEST
 
 _BESIDE_RIB = 0.6  # mm round the rib's top in which its flanks may reach into the cover: drawn as welded
 _MOST = 50

@@ -15,6 +15,7 @@ from seamcheck.measure.additions import Additions, Value, value_of
 
 _NEIGHBOUR = 3.0  # the way along the seam must be so many times the straight distance
 _LOOK = 30.0  # mm within which neighbouring stretches are looked for
+_EQUAL = 1e-6  # mm, and of a slope: of places that differ by less the first one is named, not one that noise picks
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -73,7 +74,7 @@ def _field(course: Course, view: Frame) -> dict[str, Value]:
 
 def _rise(course: Course, contour: Contour, view: Frame) -> dict[str, Value]:
     height = course.points[:, 2]
-    top = int(np.argmax(height))
+    top = _first_largest(height)
     steepest, at = 0.0, top
     step_up, step_at = 0.0, top
     start = 0
@@ -86,10 +87,10 @@ def _rise(course: Course, contour: Contour, view: Frame) -> dict[str, Value]:
         with np.errstate(invalid="ignore", divide="ignore"):
             slope = np.where(run > 1e-6, np.abs(step[:, 2]) / run, 0.0)
         if len(slope) and slope.max() > steepest:
-            steepest, at = float(slope.max()), start + int(np.argmax(slope))
+            steepest, at = float(slope.max()), start + _first_largest(slope)
         rise = _over_one_width(path, points[:, 2], contour.rib_width)
         if len(rise) and rise.max() > step_up:
-            step_up, step_at = float(rise.max()), start + int(np.argmax(rise))
+            step_up, step_at = float(rise.max()), start + _first_largest(rise)
         start += n
     world = view.world(course.points)
     return {
@@ -97,6 +98,11 @@ def _rise(course: Course, contour: Contour, view: Frame) -> dict[str, Value]:
         "seam_slope": value_of(float(np.degrees(np.arctan(steepest))), world[at]),
         "seam_step": value_of(step_up, world[step_at]),
     }
+
+
+def _first_largest(values: np.ndarray) -> int:
+    """The first of the places with the largest value; what differs by less than can be measured is equal."""
+    return int(np.argmax(values >= values.max() - _EQUAL))
 
 
 def _over_one_width(path: Path, height: np.ndarray, width: float) -> np.ndarray:

@@ -12,7 +12,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import FaceList, Sheet
+from seamcheck.sections.face_gaps import FaceList, Sheet
 
 _BELOW = 0.02  # mm below the rib's top from which on something is the bottom of a hole
 

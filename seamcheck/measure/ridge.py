@@ -15,7 +15,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, tree_of
 from seamcheck.kernel import Body
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import Sheet
+from seamcheck.sections.face_gaps import Sheet
 from seamcheck.sections.stretches import cell_lengths, weighted_median
 
 _ASIDE = 2.0  # mm beside the rib top in which its flanks and fillets are looked for

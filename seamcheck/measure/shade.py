@@ -10,7 +10,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at
 from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
-from seamcheck.sections.facing import FaceList, Sheet
+from seamcheck.sections.face_gaps import FaceList, Sheet
 
 _ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the light's width
 _ABOVE = 0.05  # mm above the rib's top from which on something stands over it

@@ -18,7 +18,7 @@ from seamcheck.measure.additions import Additions, Column, Columns, Value, value
 from seamcheck.measure.corridor import rib_region
 from seamcheck.measure.table import Survey
 from seamcheck.sections.band import zone_around
-from seamcheck.sections.facing import FaceList, Sheet
+from seamcheck.sections.face_gaps import FaceList, Sheet
 from seamcheck.sections.stretches import cell_lengths
 
 _LEVEL = np.cos(np.radians(5.0))

@@ -17,7 +17,7 @@ from seamcheck.measure.corridor import holes_region, rib_region
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.ridge import TakenOff, rib_faces, rib_reach, ridge
 from seamcheck.measure.table import Survey
-from seamcheck.sections.facing import DEEPEST, FaceList, Gaps, Sheet, face_pairs, gaps
+from seamcheck.sections.face_gaps import DEEPEST, FaceList, Gaps, Sheet, face_pairs, gaps
 
 _DIRECTIONS = 16  # in which the cover is shifted by the lateral play
 _SLIM = 0.02  # mm: overlaps of facets narrower than this are looked at exactly

@@ -127,7 +127,7 @@ def mend(
 def _one(work: _Mending, finding: Mapping[str, Any]) -> None:
     rule = str(finding["rule"])
     ways: dict[str, Callable[[_Mending, Mapping[str, Any]], None]] = {
-        "rib-evenness": _smooth, "contact-gap": _smooth, "cover-evenness": _smooth, "seam-open": _smooth,
+        "rib-uniformity": _smooth, "contact-gap": _smooth, "cover-uniformity": _smooth, "seam-open": _smooth,
         "transmission": _smooth, "collapse-window": _smooth,
         "intended-stop": _set_stop, "parts-overlap": _part, "cover-thickness": _thickness, "clamp-land": _land,
         "clamp-tilt": _level_land,
@@ -158,7 +158,7 @@ def _moved(
 
 def _smooth(work: _Mending, finding: Mapping[str, Any]) -> None:
     """Take away a pad, or fill a groove or recess, where the finding lies."""
-    on_cover = finding["rule"] in ("contact-gap", "cover-evenness", "transmission", "collapse-window")
+    on_cover = finding["rule"] in ("contact-gap", "cover-uniformity", "transmission", "collapse-window")
     cover, base = work.joint.cover[0], work.joint.base[0]
     order = (cover, base) if on_cover else (work.joint.rib_part,)
     why = NotCut("no small feature was found there.")
@@ -350,7 +350,7 @@ def _section(work: _Mending, findings: Sequence[Mapping[str, Any]]) -> None:
         Bounds(b["column"], b["low"], b["high"])
         for contour in work.record["contours"]
         for b in contour["bounds"]
-        if b["severity"] in ("must-fix", "attention") and b["rule"] != "rib-evenness"  # its bounds move with the rib
+        if b["severity"] in ("must-fix", "attention") and b["rule"] != "rib-uniformity"  # its bounds move with the rib
     ]
     try:
         band, present = read_present(work.joint, work.record, work.settings, Body(work.shapes[part]))

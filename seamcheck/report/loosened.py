@@ -52,7 +52,7 @@ def _is_looser(entry: Mapping[str, Any]) -> bool:
     more = entry["value"] - default
     if entry["name"] == "min" or (entry["name"] != "max" and rule.fails == "below"):
         return bool(more < 0)
-    if entry["name"] == "max" or rule.fails in ("above", "size-above", "evenness", "evenness-share"):
+    if entry["name"] == "max" or rule.fails in ("above", "size-above", "uniformity", "uniformity-share"):
         return bool(more > 0)
     return bool(more)
 

@@ -21,8 +21,8 @@ from seamcheck.catalogue.voice import decimal_sign, in_voice, localised, tr, uni
 from seamcheck.report import facts, language
 from seamcheck.report.facts import texts
 from seamcheck.report.inputs import input_rows
+from seamcheck.report.interface import interface_rows
 from seamcheck.report.loosened import loosened
-from seamcheck.report.whole import interface_rows
 from seamcheck.settings.waivers import place_in_words
 
 Document = Mapping[str, Any]
@@ -225,7 +225,7 @@ def _judged_columns(joint: Mapping[str, Any]) -> dict[str, list[str]]:
         if (column, rule) in seen:  # the bound from which on the rule asks for attention
             words = tr("better {limit}", limit=words)
         seen.add((column, rule))
-        if rule in RULES and RULES[rule].fails.startswith("evenness"):
+        if rule in RULES and RULES[rule].fails.startswith("uniformity"):
             words = tr("even: {limit}", limit=words)
         told = result.setdefault(column, [])
         if words not in told:

@@ -189,7 +189,7 @@ class ClusterWorkers:
             return self._running.pop(number, None)
 
     def _fail_all(self, sentence: str) -> None:
-        stopped = ScanStopped(f"{sentence} What was reviewed so far is kept; the same command goes on from there.")
+        stopped = ScanStopped(f"{sentence} What was reviewed so far is kept; the same command resumes there.")
         with self._lock:
             answers = [answer for _, answer in self._queue] + [entry.answer for entry in self._running.values()]
             self._queue.clear()

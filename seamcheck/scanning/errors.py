@@ -29,7 +29,7 @@ class Lost(SeamcheckError):
         return self.message
 
 
-KEPT = "What was reviewed so far is kept; the same command goes on from there."
+KEPT = "What was reviewed so far is kept; the same command resumes there."
 
 
 def cannot_write(place: str | PathLike[str], why: OSError | sqlite3.Error) -> ScanStopped:

@@ -47,7 +47,7 @@ class Job:
 
     Attributes
     ----------
-    key : of the review, see going_by.review_key
+    key : of the review, see review_settings.review_key
     version : of seamcheck, which a worker must have as well
     files : in the order of the model
     settings, pages : what to go by, and which models get a page

@@ -23,7 +23,6 @@ from seamcheck.scanning.archives import Member, Refused
 from seamcheck.scanning.errors import Lost, cannot_write
 from seamcheck.scanning.files import hash_file, write_whole
 from seamcheck.scanning.found import SKIPPED, Walk
-from seamcheck.scanning.going_by import review_key, reviewers_settings, settings_hash
 from seamcheck.scanning.index import write_index
 from seamcheck.scanning.job import PAGES, Job, JobFile, Outcome, lost_outcome
 from seamcheck.scanning.lock import NAME as LOCK
@@ -31,6 +30,7 @@ from seamcheck.scanning.lock import FolderLock
 from seamcheck.scanning.pairs import read_list, rules_from
 from seamcheck.scanning.patterns import patterns_from, stem
 from seamcheck.scanning.result import ScanResult
+from seamcheck.scanning.review_settings import review_key, reviewers_settings, settings_hash
 from seamcheck.scanning.store import NAME as STORE
 from seamcheck.scanning.store import Store, name_of, open_to_write, place_of
 from seamcheck.scanning.workers import LocalWorkers, Workers

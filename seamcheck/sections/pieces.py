@@ -133,7 +133,7 @@ class Ring:
 
         Notes
         -----
-        Neighbours that meet at an angle are carried on to a mitre. For offsets well below the smallest radius: a
+        Neighbours that meet at an angle are extended to a mitre. For offsets well below the smallest radius: a
         piece that would vanish turns round instead.
         """
         if by == 0.0:

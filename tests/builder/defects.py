@@ -59,7 +59,7 @@ def _thin_rib(spec: Spec, cover: Any, base: Any, s: float, length: float, by: fl
     for sign, side in ((1, "outer"), (-1, "inner")):
         base = cut(base, stretch(spec.track, s, length, _beside(spec, side, sign, (spec.rib_width - by) / 2)))
     width = spec.rib_width - by
-    rules = ("rib-evenness",) if by > 0.1 * spec.rib_width else ()
+    rules = ("rib-uniformity",) if by > 0.1 * spec.rib_width else ()
     return (cover, base, ()), "rib_width", width, rules + (("rib-width",) if width < 0.6 else ())
 
 
@@ -69,7 +69,7 @@ def _wide_rib(spec: Spec, cover: Any, base: Any, s: float, length: float, by: fl
     outline = [(-edge, 0.0), (-feet[0], -deep), (feet[1], -deep), (edge, 0.0)]
     base = fuse(base, stretch(spec.track, s, length, outline))
     width = spec.rib_width + by
-    rules = ("rib-evenness",) if by > 0.1 * spec.rib_width else ()
+    rules = ("rib-uniformity",) if by > 0.1 * spec.rib_width else ()
     return (cover, base, ()), "rib_width", width, rules + (("rib-width",) if width > 2.5 else ())
 
 
@@ -127,7 +127,7 @@ def _thin_cover(spec: Spec, cover: Any, base: Any, s: float, length: float, by: 
 
 
 def _thickness(spec: Spec, value: float) -> tuple[float, tuple[str, ...]]:
-    rules = ("cover-evenness",) if abs(value - spec.cover_thickness) > 0.3 else ()
+    rules = ("cover-uniformity",) if abs(value - spec.cover_thickness) > 0.3 else ()
     return value, rules + (("cover-thickness",) if not 0.8 <= value <= 3.0 else ())
 
 

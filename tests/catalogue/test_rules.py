@@ -19,14 +19,14 @@ AGREED = {
     "rib-width.min": 0.6,
     "rib-width.attention": 2.0,
     "rib-width.max": 2.5,
-    "rib-evenness.attention": 0.10,
-    "rib-evenness.share": 0.20,
+    "rib-uniformity.attention": 0.10,
+    "rib-uniformity.share": 0.20,
     "rib-height.reserve": 0.2,
     "trap-room.min": 1.2,
     "clamp-land.min": 1.0,
     "cover-thickness.min": 0.8,
     "cover-thickness.max": 3.0,
-    "cover-evenness.max": 0.3,
+    "cover-uniformity.max": 0.3,
     "contact-gap.attention": 0.1,
     "contact-gap.share": 0.5,
     "contact-gap.flat": 0.1,
@@ -47,7 +47,7 @@ AGREED = {
     "flank-draft.max": 3.0,
 }
 MUST_FIX = {
-    "rib-width", "rib-evenness", "rib-height", "trap-room", "clamp-land", "cover-thickness", "cover-evenness",
+    "rib-width", "rib-uniformity", "rib-height", "trap-room", "clamp-land", "cover-thickness", "cover-uniformity",
     "cover-hole", "contact-gap", "sink-travel", "beam-path", "seam-open", "rib-missing",
 }  # fmt: skip
 NOTES = {"flank-draft", "drawn-welded", "seam-junction", "near-parts", "seam-step", "path-distance"}
@@ -123,7 +123,7 @@ def test_sentences_end_and_name_their_numbers(rule):
     for bound in rule.bounds():
         texts += [bound.says, bound.remedy]
     for text in texts:
-        assert text.endswith((".", "{why}", "{what}")), text  # both are filled with whole sentences
+        assert text.endswith((".", "{why}", "{what}")), text  # both hold whole sentences
         assert text.count("[") == text.count("]")
         for name in re.findall(r"\{(\w+)\}", text):
             assert name in FILLED
@@ -149,7 +149,7 @@ def test_the_reserve_of_travel_is_what_its_standing_says():
 
 def test_an_attention_bound_is_reached_before_the_rule_is_broken():
     bounds = [(rule, bound) for rule in RULES.values() for bound in rule.bounds() if bound.attention]
-    assert {rule.key for rule, _ in bounds} == {"rib-width", "rib-evenness", "contact-gap", "energy-evenness"}
+    assert {rule.key for rule, _ in bounds} == {"rib-width", "rib-uniformity", "contact-gap", "energy-uniformity"}
     for rule, bound in bounds:
         assert [s for _, s in bound.steps(rule.severity, False)] == ["must-fix", "attention"]
         assert [s for _, s in bound.steps("note", False)] == ["note", "note"]

@@ -464,7 +464,7 @@ def test_the_library_call_does_the_same(reviewed, model):
 
     seen = reviewed(circle(("rib_width", 30, 34, 0.487)))
     review = seamcheck.review(model, collapse=0.3, limits={"rib-width.min": 0.45, "turn-radius.severity": "off"})
-    assert (review.verdict, [f.rule for f in review.findings]) == ("fail", ["rib-evenness"])
+    assert (review.verdict, [f.rule for f in review.findings]) == ("fail", ["rib-uniformity"])
     assert seen["settings"].collapse == 0.3
     with pytest.raises(UsageError, match="'collapse'"):
         seamcheck.review(model, colapse=0.3)

@@ -35,12 +35,12 @@ def rules(document, kind):
 
 def test_a_defect_that_comes_is_new_and_one_that_goes_is_fixed():
     document = compared(reviewed("plain"), reviewed("wide"))
-    assert rules(document, "new") == ["rib-evenness"]
+    assert rules(document, "new") == ["rib-uniformity"]
     (entry,) = document["findings"]["new"]
     assert (entry["how"], entry["before"]) == ("value", pytest.approx(1.2, abs=0.002))
     assert document["outcome"] == "worse"
     back = compared(reviewed("wide"), reviewed("plain"))
-    assert rules(back, "fixed") == ["rib-evenness"]
+    assert rules(back, "fixed") == ["rib-uniformity"]
     assert (back["findings"]["fixed"][0]["how"], back["outcome"]) == ("value", "not-worse")
     assert back["findings"]["fixed"][0]["now"] == pytest.approx(1.2, abs=0.002)
 
@@ -65,7 +65,7 @@ def test_a_defect_that_gets_longer_is_worse_by_as_much():
 
 def test_a_defect_that_slides_a_little_remains_whatever_its_name():
     old, new = reviewed("wide"), reviewed("wide beside")
-    new["findings"][0]["id"] = "rib-evenness-00000000"
+    new["findings"][0]["id"] = "rib-uniformity-00000000"
     document = compared(old, new)
     assert len(document["findings"]["remaining"]) == 1
     assert not document["findings"]["new"]
@@ -150,7 +150,7 @@ def test_the_worst_place_alone_does_not_make_two_findings_one():
     assert rules(compared(old, new), "new") == ["rib-width"]
     new = reviewed("wide")
     new["findings"][0]["value"] = 0.9
-    assert rules(compared(old, new), "new") == ["rib-evenness"]
+    assert rules(compared(old, new), "new") == ["rib-uniformity"]
 
 
 @settings(max_examples=10)
@@ -174,19 +174,19 @@ def test_a_finding_on_a_stretch_that_is_gone_is_fixed_because_the_seam_is_gone()
 
 
 def test_a_limit_that_was_loosened_fixes_nothing():
-    new = reviewed("wide", rib_evenness__share=0.3, rib_evenness__attention=0.3)
+    new = reviewed("wide", rib_uniformity__share=0.3, rib_uniformity__attention=0.3)
     document = compared(reviewed("wide"), new)
     assert not document["findings"]["fixed"]
     assert [e["how"] for e in document["findings"]["dropped"]] == ["limit"]
     assert [(e["rule"], e["name"], e["old"], e["new"]) for e in document["limits"]] == [
-        ("rib-evenness", "attention", 0.1, 0.3),
-        ("rib-evenness", "share", 0.2, 0.3),
+        ("rib-uniformity", "attention", 0.1, 0.3),
+        ("rib-uniformity", "share", 0.2, 0.3),
     ]
     assert "like with like" in document["warnings"][0]
 
 
 def test_a_rule_that_was_switched_off_fixes_nothing():
-    document = compared(reviewed("wide"), reviewed("wide", rib_evenness__severity="off"))
+    document = compared(reviewed("wide"), reviewed("wide", rib_uniformity__severity="off"))
     assert not document["findings"]["fixed"]
     assert [e["how"] for e in document["findings"]["dropped"]] == ["rule-off"]
     assert ("must-fix", "off") in [(e["old"], e["new"]) for e in document["limits"]]
@@ -224,7 +224,7 @@ def test_what_was_not_reviewed_is_not_compared(old, new):
 
 
 def test_attention_counts_as_worse_only_where_it_is_asked_for():
-    document = compared(reviewed("plain"), reviewed("wide", rib_evenness__severity="attention"))
+    document = compared(reviewed("plain"), reviewed("wide", rib_uniformity__severity="attention"))
     assert document["outcome"] == "not-worse"
     assert len(worse(document["findings"], ("must-fix", "attention"))) == 1
 
@@ -246,7 +246,7 @@ def test_both_models_are_reviewed_with_the_settings_beside_the_new_one(tmp_path,
     monkeypatch.setattr("seamcheck.pipeline.review", review_here)
     new = tmp_path / "new.step"
     new.write_bytes(file_of("wide").read_bytes())
-    (tmp_path / "seamcheck.toml").write_text("[limits.rib-evenness]\nshare = 0.3\nattention = 0.3\n")
+    (tmp_path / "seamcheck.toml").write_text("[limits.rib-uniformity]\nshare = 0.3\nattention = 0.3\n")
     comparison = seamcheck.compare(file_of("plain"), new)
     assert not comparison.document["limits"]
     assert not comparison.new

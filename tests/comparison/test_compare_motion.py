@@ -9,8 +9,8 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from scipy.spatial.transform import Rotation
 
-from seamcheck.comparison.feet import find_feet
 from seamcheck.comparison.motion import SAME, find_motion
+from seamcheck.comparison.nearest import find_nearest
 from seamcheck.comparison.paths import seam_paths
 from seamcheck.comparison.rigid import Rigid
 
@@ -99,7 +99,7 @@ def test_the_nearest_place_on_a_circle_is_where_it_should_be(angle, away, radius
     line = circle(radius)
     paths = seam_paths(document(line))
     point = (radius + away * radius) * np.array([[np.cos(angle), np.sin(angle), 0.0]])
-    feet = find_feet(point, paths, reach=100.0)
+    feet = find_nearest(point, paths, reach=100.0)
     # right beside the curve it is the curve's own; farther off, at worst the chord's: off by its sagitta d²/8R
     allowed = 2e-4 if abs(away) < 0.02 else 0.5**2 / (8 * radius)
     assert feet.distance[0] == pytest.approx(abs(away) * radius, abs=allowed)
@@ -114,6 +114,6 @@ def test_a_place_ahead_of_an_end_has_no_counterpart():
     (path,) = seam_paths(document_)
     tangent = path.tangents[-1:]
     ahead, beside = path.points[-1:] + 2.0 * tangent, path.points[-5:-4] + 2.0 * path.u[-5:-4]
-    assert not find_feet(ahead, [path], tangents=tangent).found[0]
-    assert find_feet(beside, [path], tangents=tangent).distance[0] == pytest.approx(2.0, abs=0.02)
-    assert not find_feet(beside + 4 * path.u[-5:-4], [path], tangents=tangent).found[0]  # beyond 5 mm
+    assert not find_nearest(ahead, [path], tangents=tangent).found[0]
+    assert find_nearest(beside, [path], tangents=tangent).distance[0] == pytest.approx(2.0, abs=0.02)
+    assert not find_nearest(beside + 4 * path.u[-5:-4], [path], tangents=tangent).found[0]  # beyond 5 mm

@@ -200,16 +200,16 @@ def test_both_sections_are_walked_together(tmp_path):
         assert "No quantity differs here" in window.text(".walk tbody")
         old, new = window.run(shown)
         assert [old, new] != first
-        window.click("[data-step='before']")
-        assert "rib width" in window.text(".walk tbody")
+        window.click("[data-step='before']")  # the last place at which something changed
+        assert "No quantity differs here" not in window.text(".walk tbody")
         assert window.complaints() == []
 
 
 def test_compare_takes_answers_of_the_page(tmp_path):
     """An accepted finding of the new model is waived, and no longer makes the comparison worse."""
-    finding = next(f for f in reviewed("wide")["findings"] if f["rule"] == "rib-evenness")
+    finding = next(f for f in reviewed("wide")["findings"] if f["rule"] == "rib-uniformity")
     place = {"joint": finding["joint"], "contour": finding["contour"], "from_s": 0.0, "to_s": 200.0}
-    decision = {"id": finding["id"], "rule": "rib-evenness", "place": place, "decision": "accept"}
+    decision = {"id": finding["id"], "rule": "rib-uniformity", "place": place, "decision": "accept"}
     decision |= {"text": "ejector pad, tried", "by": "A. Weld", "date": "2027-06-30"}
     answers = tmp_path / "answers.json"
     answers.write_text(json.dumps({"document": "seamcheck-answers", "schema_version": 1, "findings": [decision]}))
@@ -247,7 +247,7 @@ def test_the_command_compares_a_document_with_a_model(tmp_path):
     assert done.output.startswith("WORSE  1 must-fix finding is new.")
     document = json.loads(outputs["json"].read_text("utf-8"))
     Draft202012Validator(schema()).validate(document)
-    assert document["findings"]["new"][0]["new"]["rule"] == "rib-evenness"
+    assert document["findings"]["new"][0]["new"]["rule"] == "rib-uniformity"
     assert outputs["html"].read_text("utf-8").startswith("<!doctype html>")
 
 
@@ -272,7 +272,7 @@ def test_exit_codes_of_the_command(old, new, options, code, tmp_path):
 
 
 def test_strict_counts_attention(tmp_path):
-    new = reviewed("wide", rib_evenness__severity="attention")
+    new = reviewed("wide", rib_uniformity__severity="attention")
     (tmp_path / "new.json").write_text(to_json(new), "utf-8")
     old = written(tmp_path, "plain")
     assert run("compare", old, tmp_path / "new.json", "-q").exit_code == 0

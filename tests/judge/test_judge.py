@@ -45,17 +45,17 @@ CASES = [
     ("rib-width", "rib_width", 0.55, "must-fix", 0.6),
     ("rib-width", "rib_width", 2.05, "attention", 2.0),
     ("rib-width", "rib_width", 2.55, "must-fix", 2.0),
-    ("rib-evenness", "rib_width", 1.05, "attention", 1.08),
-    ("rib-evenness", "rib_width", 1.35, "attention", 1.32),
-    ("rib-evenness", "rib_width", 0.95, "must-fix", 1.08),
-    ("rib-evenness", "rib_width", 1.45, "must-fix", 1.32),
+    ("rib-uniformity", "rib_width", 1.05, "attention", 1.08),
+    ("rib-uniformity", "rib_width", 1.35, "attention", 1.32),
+    ("rib-uniformity", "rib_width", 0.95, "must-fix", 1.08),
+    ("rib-uniformity", "rib_width", 1.45, "must-fix", 1.32),
     ("rib-height", "rib_height", 0.55, "must-fix", 0.6),
     ("trap-room", "trap_room", 1.15, "must-fix", 1.2),
     ("clamp-land", "clamp_land", 0.95, "must-fix", 1.0),
     ("cover-thickness", "cover_thickness_min", 0.75, "must-fix", 0.8),
     ("cover-thickness", "cover_thickness_max", 3.1, "must-fix", 3.0),
-    ("cover-evenness", "cover_thickness_min", 1.65, "must-fix", 1.7),
-    ("cover-evenness", "cover_thickness_max", 2.35, "must-fix", 2.3),
+    ("cover-uniformity", "cover_thickness_min", 1.65, "must-fix", 1.7),
+    ("cover-uniformity", "cover_thickness_max", 2.35, "must-fix", 2.3),
     ("contact-gap", "gap_max", 0.15, "attention", 0.1),
     ("contact-gap", "gap_min", -0.15, "attention", -0.1),
     ("contact-gap", "gap_max", 0.25, "must-fix", 0.1),
@@ -127,10 +127,10 @@ def test_a_lap_keeps_the_strict_gap():
 def test_a_step_of_the_cover_between_two_halves_is_found():
     """2.0 mm on one part, 2.4 mm on the other: a median between them would be within 0.3 mm of both."""
     step = [(f"cover_thickness_{end}", 0, 58, 2.4) for end in ("min", "max")]
-    hits = [f for f in found(circle(*step)) if f.rule == "cover-evenness"]
+    hits = [f for f in found(circle(*step)) if f.rule == "cover-uniformity"]
     assert [(f.value, f.limit) for f in hits] == [(2.4, pytest.approx(2.3))]
     within = [(f"cover_thickness_{end}", 0, 58, 2.3) for end in ("min", "max")]
-    assert [f for f in found(circle(*within)) if f.rule == "cover-evenness"] == []
+    assert [f for f in found(circle(*within)) if f.rule == "cover-uniformity"] == []
 
 
 def test_a_cover_that_grows_thicker_is_uneven_at_its_ends():
@@ -138,7 +138,7 @@ def test_a_cover_that_grows_thicker_is_uneven_at_its_ends():
     path = path_survey(closed=False, length=100.0, n=401)
     for end in ("min", "max"):
         path.columns[f"cover_thickness_{end}"][:] = np.linspace(2.0, 2.5, 401)
-    hits = [f for f in found(joint(path)) if f.rule == "cover-evenness"]
+    hits = [f for f in found(joint(path)) if f.rule == "cover-uniformity"]
     assert [(f.value, round(f.limit, 2)) for f in hits] == [(2.0, 2.1), (2.5, 2.4)]
 
 
@@ -206,11 +206,11 @@ def test_slenderness_beyond_two_says_so():
     assert "Beyond 2.00 a change is due in any case." in grave.message
 
 
-def test_evenness_is_against_the_whole_seam_not_one_path():
+def test_uniformity_is_against_the_whole_seam_not_one_path():
     wide = path_survey("c1", length=300.0, n=600)
     narrow = path_survey("c2", closed=False, ends=("junction:J1", "junction:J2"), length=40, n=81,
                          changes=[("rib_width", 0, 40, 1.0)])  # fmt: skip
-    hits = [f for f in found(joint(wide, narrow)) if f.rule == "rib-evenness"]
+    hits = [f for f in found(joint(wide, narrow)) if f.rule == "rib-uniformity"]
     assert [(f.contour, f.limit) for f in hits] == [("c2", pytest.approx(1.08))]
 
 
@@ -302,7 +302,7 @@ def test_a_hole_in_the_cover_is_one_finding():
 def test_where_no_cover_is_nothing_else_about_the_cover_is_judged():
     hole = [(c, 30, 33, "hole") for c in ("cover_thickness", "cover_thickness_min", "cover_thickness_max")]
     there = [("clamp_land", 30, 33, 0.0), ("trap_room", 30, 33, 0.0), ("rib_width", 30, 33, 0.5)]
-    assert [f.rule for f in found(circle(*hole, *there))] == ["rib-width", "rib-evenness", "cover-hole"]
+    assert [f.rule for f in found(circle(*hole, *there))] == ["rib-width", "rib-uniformity", "cover-hole"]
 
 
 def test_a_rib_that_faces_nothing_is_an_interruption_and_no_gap():
@@ -343,7 +343,7 @@ def test_an_interruption_is_one_finding_that_names_the_others():
     assert hits[0].length_mm == 3.0
     assert hits[0].at == (-1.5, 0.0, 0.0)
     assert hits[0].quantity == "rib_height"
-    assert set(hits[0].also) == {"rib-missing", "rib-height", "rib-width", "rib-evenness"}
+    assert set(hits[0].also) == {"rib-missing", "rib-height", "rib-width", "rib-uniformity"}
 
 
 def test_a_fault_further_away_is_not_swallowed_by_an_interruption():
@@ -392,13 +392,13 @@ def test_a_lap_has_one_finding_that_says_what_it_is_and_whether_a_rib_has_room()
     (roomy,) = found(replace(lap, band_width=2.4))
     assert "a flash trap of 0.70 mm on each side" in roomy.remedy
     accepted = Settings().changed({"rib-missing.severity": "off"})
-    assert [f.rule for f in found(lap, settings=accepted)] == ["cover-thickness", "cover-evenness"]
+    assert [f.rule for f in found(lap, settings=accepted)] == ["cover-thickness", "cover-uniformity"]
 
 
 def test_a_plain_wall_is_not_judged_by_the_shoulders_of_a_rib():
     low = [("rib_height", 0, 120, 0.1), ("slenderness", 0, 120, 9.0), ("trap_room", 0, 120, 0.1)]
     wall = joint(path_survey(changes=[*low, ("rib_width", 30, 34, 0.5)]), kind="plain-wall")
-    assert {f.rule for f in found(wall)} == {"rib-width", "rib-evenness", "traps-missing"}
+    assert {f.rule for f in found(wall)} == {"rib-width", "rib-uniformity", "traps-missing"}
 
 
 def test_a_joint_that_was_left_out_is_no_pass():
@@ -474,7 +474,7 @@ def test_a_severity_can_be_changed():
 @given(
     st.integers(0, 239),
     st.integers(1, 80),
-    st.sampled_from([c for c in CASES if c[0] not in ("rib-evenness", "cover-evenness")]),
+    st.sampled_from([c for c in CASES if c[0] not in ("rib-uniformity", "cover-uniformity")]),
     st.integers(0, 239),
 )
 def test_a_seeded_fault_is_found_where_it_is_wherever_the_path_starts(begin, count, case, turn):

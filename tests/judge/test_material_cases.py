@@ -49,11 +49,11 @@ def test_a_thick_clear_cover_that_was_measured_is_not_too_thick():
     thickness = np.full(401, 3.4)
     thickness[100:120] = 3.9
     found, _ = reviewed({"cover": "PMMA", "base": "PMMA", "plaques": [[3.4, 91.6]]}, thickness=thickness)
-    assert not {"cover-thickness", "cover-evenness", "energy-evenness", "transmission"} & set(found)
+    assert not {"cover-thickness", "cover-uniformity", "energy-uniformity", "transmission"} & set(found)
     # Without materials geometry judges as ever.
     whole = survey(run(length=200.0, n=401, thickness=thickness), travel=1.0)
     joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), whole)
-    assert {"cover-thickness", "cover-evenness"} <= {f.rule for f in judge([joint], Settings()).findings}
+    assert {"cover-thickness", "cover-uniformity"} <= {f.rule for f in judge([joint], Settings()).findings}
 
 
 def test_a_small_pad_on_a_dark_cover_is_uneven_energy():
@@ -62,13 +62,13 @@ def test_a_small_pad_on_a_dark_cover_is_uneven_energy():
     thickness = np.full(401, 2.0)
     thickness[100:120] = 2.28
     found, _ = reviewed(PBT, thickness=thickness)
-    assert "cover-evenness" not in found
+    assert "cover-uniformity" not in found
     surfaces = (1 - ((1.55 - 1) / (1.55 + 1)) ** 2) ** 2
     k, s = -np.log(0.13 / surfaces) / 2.0, (surfaces / 0.13 - 1.0) / 2.0
     both = np.exp(k * 0.28), (1.0 + 2.28 * s) / (1.0 + 2.0 * s)
     assert both == pytest.approx((1.31, 1.12), abs=0.01)
-    assert found["energy-evenness"].value == pytest.approx(np.sqrt(both[0] * both[1]), rel=1e-3)
-    assert found["energy-evenness"].severity == "attention"
+    assert found["energy-uniformity"].value == pytest.approx(np.sqrt(both[0] * both[1]), rel=1e-3)
+    assert found["energy-uniformity"].severity == "attention"
 
 
 @pytest.mark.parametrize("power", [100, 150])

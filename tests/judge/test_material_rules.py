@@ -69,11 +69,11 @@ def test_scarce_light_asks_for_attention():
     assert (dim.rule, dim.severity) == ("transmission", "attention")
     # Before and behind the thick stretch 1.53 times its light arrives: e^K.
     for uneven in (before, behind):
-        assert (uneven.rule, uneven.severity) == ("energy-evenness", "must-fix")
+        assert (uneven.rule, uneven.severity) == ("energy-uniformity", "must-fix")
         assert uneven.value == pytest.approx(np.exp(0.423814), rel=1e-5)
     assert "0.41 mm" in dim.remedy  # 3 - 2.592983
     # With a limit of one's own the advice follows it: ln(0.2356 / 0.20) is less than nothing.
-    even = {"energy-evenness.severity": "off"}
+    even = {"energy-uniformity.severity": "off"}
     own = Settings().changed({"transmission.min": "20 %", **even})
     assert judged(run(thickness=thickness), TABLE, own) == []
     stricter = Settings().changed({"transmission.min": 30, **even})

@@ -89,7 +89,7 @@ def typed(points: np.ndarray, closed: bool, width: float, *others: np.ndarray):
                  np.zeros((len(line), 2)))
         )  # fmt: skip
     frame = Frame(np.zeros(3), np.eye(3))
-    return SimpleNamespace(frame=frame, up=1.0), Contour(tuple(paths), {}, width)
+    return SimpleNamespace(frame=frame, up=1.0, view=frame), Contour(tuple(paths), {}, width)
 
 
 @pytest.mark.parametrize(("radius", "rise", "waves"), [(25.0, 1.5, 1), (30.0, 0.8, 2), (40.0, 3.0, 3)])

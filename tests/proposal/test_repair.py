@@ -14,7 +14,7 @@ SAMPLES = {sample.name: sample for sample in samples()}
 MENDED = {
     "rib-width": "the rib is wider",
     "rib-height": "the outer trap's floor is deeper",
-    "rib-evenness": "a raised place is taken away",
+    "rib-uniformity": "a raised place is taken away",
     "slenderness": "the rib is wider",
     "trap-room": "the inner trap's floor is deeper",
     "trap-side": "the inner trap is wider",
@@ -26,11 +26,10 @@ MENDED = {
     "contact-gap": "a recess or groove is filled",
     "turn-radius": "the joint is drawn anew",
     "cover-thickness": "the cover's face towards the light is lowered",
-    "cover-evenness": "a raised place is taken away",
+    "cover-uniformity": "a raised place is taken away",
     "transmission": "a raised place is taken away",
     "clamp-land": "the chamfer that ends the land is taken away",
     "clamp-tilt": "the land that falls off is filled level",
-    "parts-overlap": "a face is moved out of the other part",
     "intended-stop": "the stop is raised",
 }
 """Sample -> what is moved; each breaks one rule by its geometry."""

@@ -308,7 +308,7 @@ def housing_path(step: float, clean: bool) -> tuple[PathSurvey, list[dict]]:
 
 def waived(settings: Settings) -> Settings:
     """The recess of the cover, accepted."""
-    waiver = Waiver(rule="cover-evenness", reason="Local recess for the label, trial-welded.")
+    waiver = Waiver(rule="cover-uniformity", reason="Local recess for the label, trial-welded.")
     return replace(settings, waivers=(waiver,))
 
 

@@ -106,7 +106,7 @@ def test_states_follow_the_findings_and_not_a_comparison_of_their_own():
         assert (state[i] == bands.BROKEN) == (finding["from_s"] <= value <= finding["to_s"])
     assert rows["clamp-land"].words == "at least 1 mm"
     assert rows["rib-width"].words == "0.6 to 2 mm"
-    assert rows["rib-evenness"].words == "1.35 to 1.65 mm"  # 10 % of the median of 1.5
+    assert rows["rib-uniformity"].words == "1.35 to 1.65 mm"  # 10 % of the median of 1.5
     document["findings"] = []
     assert bands.BROKEN not in bands.track(document, joint, contour, rows["clamp-land"])
 

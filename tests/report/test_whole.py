@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.report.whole import interface_rows
+from seamcheck.report.interface import interface_rows
 
 INTERFACE = {
     "lip_widest": {"value": 0.25, "at": [1.0, -0.001, 3.0], "why": "On the inner side."},

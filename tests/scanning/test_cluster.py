@@ -84,6 +84,7 @@ def test_odd_names_of_files_give_the_same_documents(tmp_path):
         (tmp_path / "in" / name).write_bytes(copy)
     seamcheck.scan(tmp_path / "in", tmp_path / "home")
     with cluster(tmp_path, workers=1, ttl="600s") as (address, _):
+        _wait_for_workers(address, 1)
         seamcheck.scan(tmp_path / "in", tmp_path / "out", cluster=address)
     assert not rows(tmp_path / "out", "SELECT path, reason FROM results WHERE reason_code = 'crashed'")
     assert len(dump(tmp_path / "home")["reviews"]) == len(ODD) + 1
@@ -145,7 +146,7 @@ def _wait_for_workers(address: str, count: int) -> None:
     from distributed import Client
 
     with Client(address, set_as_default=False) as client:
-        client.wait_for_workers(count, timeout=60)
+        client.wait_for_workers(count, timeout=300)
 
 
 def _children_of_killed(pid: int) -> list[int]:

@@ -187,7 +187,7 @@ def test_settings_that_change_a_review_change_its_key():
     from dataclasses import replace
     from datetime import date
 
-    from seamcheck.scanning.going_by import settings_hash
+    from seamcheck.scanning.review_settings import settings_hash
     from seamcheck.settings.waivers import Waiver
 
     plain = seamcheck.Settings()

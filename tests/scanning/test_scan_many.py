@@ -177,7 +177,7 @@ def test_ctrl_c_and_sigterm_say_how_to_go_on(small_place):
         scan.send_signal(number)
         _, told = scan.communicate(timeout=60)
         assert scan.returncode == 130
-        assert "the same command goes on from there" in told
+        assert "the same command resumes there" in told
         assert "Traceback" not in told
         assert "stopped before its end" in (small_place / "stopped/index.html").read_text()
         _gone(family)

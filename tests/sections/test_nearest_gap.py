@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 import shapely
 
-from seamcheck.sections.facing import Sheet, gaps
+from seamcheck.sections.face_gaps import Sheet, gaps
 
 
 def wavy(level: float, height: float, count: int, seed: int) -> Sheet:

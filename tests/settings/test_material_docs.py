@@ -26,7 +26,7 @@ def test_every_example_is_accepted(text):
 def test_the_page_names_every_entry_symbol_and_cell():
     for word in (*(e.name for e in MATERIAL), *polymer_table().polymers, *CELLS):
         assert f"`{word}`" in PAGE, word
-    for key in ("transmission", "energy-evenness", "plaque-range", "thickness-of-class", "weld-start"):
+    for key in ("transmission", "energy-uniformity", "plaque-range", "thickness-of-class", "weld-start"):
         assert key in {rule.key for rule in MATERIAL_RULES}
         assert f"`{key}`" in PAGE
     assert "Class 4" in PAGE

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.comparison.overlay import Overlay, Place
-from seamcheck.comparison.tolerances import tolerance
+from seamcheck.comparison.tolerances import PAD, tolerance
 from seamcheck.document.view import BASE, COVER
 from seamcheck.report.facts import number_text
 from seamcheck.report.section import solids
@@ -35,7 +35,7 @@ def _walk(document: Mapping[str, Any], overlay: Overlay) -> dict[str, Any]:
         "contour": overlay.contour,
         "worst": overlay.worst,
         "window": _window(overlay),
-        "places": [_place(track, place) for place in overlay.places],
+        "places": [_place(track, place, _changed(joint, overlay.contour, place.s)) for place in overlay.places],
     }
 
 
@@ -48,13 +48,29 @@ def _window(overlay: Overlay) -> list[float]:
     return [round(left, 2), round(-high, 2), round(right - left, 2), round(high - low, 2)]
 
 
-def _place(track: Mapping[str, Any] | None, place: Place) -> dict[str, Any]:
+def _changed(joint: Mapping[str, Any], contour: str, s: float) -> set[str]:
+    """Keys of the quantities of which the comparison says that they changed at a place of a path."""
+    return {
+        quantity["quantity"]
+        for quantity in joint["quantities"]
+        for change in quantity["changes"]
+        if change["contour"] == contour and (change["is_whole"] or _lies_in(s, change["from_s"], change["to_s"]))
+    }
+
+
+def _lies_in(s: float, start: float, end: float) -> bool:
+    """Whether an arc length lies in a stretch; one that runs over the path's start ends before it begins."""
+    start, end = start - PAD, end + PAD
+    return start <= s <= end if start <= end else s >= start or s <= end
+
+
+def _place(track: Mapping[str, Any] | None, place: Place, changed: set[str]) -> dict[str, Any]:
     rows = []
     if track is not None and track["s"]:
         i = int(np.argmin(np.abs(np.asarray(track["s"], dtype=float) - place.s)))
         for key, column in track["columns"].items():
             old, new = column["old"][i], column["new"][i]
-            if key in QUANTITIES and _differs(key, old, new):
+            if key in QUANTITIES and key in changed and _differs(key, old, new):
                 rows.append([QUANTITIES[key].title, number_text(old, key), number_text(new, key)])
     return {
         "s": round(place.s, 2),

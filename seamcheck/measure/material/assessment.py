@@ -59,7 +59,7 @@ def assess(
 
     Notes
     -----
-    The way of the light through the cover is the surveyed cover thickness, lengthened by the slant of the ray where
+    The light path through the cover is the surveyed cover thickness, lengthened by the slant of the ray where
     the survey has path_in_cover (a scanner was given). Where the survey has no areas at other collapses, a closed-form
     section fitted to the surveyed values stands in, which the document says.
     """

@@ -17,7 +17,7 @@ COMFORTABLE = 0.28
 """Transmission from which surface burning is not much of a worry. Common practice, no published source."""
 
 EXTRAPOLATION = 1.5
-"""A light path longer than this many times the thickest plaque is marked as carried on. Assumption."""
+"""A light path longer than this many times the thickest plaque is marked as extrapolated. Assumption."""
 
 SURFACE_SCATTER = 0.03
 """Relative standard deviation of the surface term when it comes from the index alone. Assumption."""
@@ -60,7 +60,7 @@ class TransmissionFit:
 
     @property
     def reach(self) -> float:
-        """Longest light path (mm) that is not marked as carried on beyond the plaques."""
+        """Longest light path (mm) that is not marked as extrapolated beyond the plaques."""
         return EXTRAPOLATION * self.plaques[-1].thickness
 
     def at(self, path: ArrayLike) -> np.ndarray:
@@ -103,7 +103,7 @@ class TransmissionFit:
         return float(np.log(self.surface_term / wanted) / self.extinction) if self.extinction > 0.0 else np.inf
 
     def is_beyond(self, path: ArrayLike) -> np.ndarray:
-        """Where the light path is so long that the value is only carried on beyond the plaques."""
+        """Where the light path is so long that the value is extrapolated beyond the plaques."""
         return np.asarray(path, dtype=float) > self.reach
 
 

@@ -33,13 +33,13 @@ from seamcheck.report.html.skeleton import asset, policy
 from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
 from seamcheck.report.html.translated import environment
 from seamcheck.report.inputs import in_one_line, input_rows, origin_word
+from seamcheck.report.interface import interface_rows
 from seamcheck.report.joint_drawing import joint_drawing
 from seamcheck.report.plan import sections_of
 from seamcheck.report.reading_svg import reading_svg
 from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
 from seamcheck.report.text import drawn_word
-from seamcheck.report.whole import interface_rows
 
 _HERE = "seamcheck.report.html"
 

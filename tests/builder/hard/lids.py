@@ -51,7 +51,7 @@ def gate_stub() -> HardModel:
     base, cover = _plain(TRACK, thick=2.2)
     cover = fuse(cover, cylinder((7.3, -22.05, 2.0), 1.5, 0.6))
     values = {k: v for k, v in _values(thick=2.2).items() if k not in ("cover_thickness", "clamp_land", "clamp_tilt")}
-    seam = SeamTruth(1, 0, (along(TRACK, values),), rules=("cover-evenness",), may=("clamp-land",))
+    seam = SeamTruth(1, 0, (along(TRACK, values),), rules=("cover-uniformity",), may=("clamp-land",))
     return _model(base, cover, "The stub of a gate over the seam.", seam)
 
 

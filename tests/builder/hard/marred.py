@@ -141,7 +141,7 @@ def lowered_rib() -> HardModel:
     base, cover = _plain(TRACK)
     base = cut(base, stretch(TRACK, TRACK.middle_of_run(0), 8.0, rectangle(0.0, 0.7, -0.25, 0.1)))
     x, y = TRACK.at(np.array([TRACK.middle_of_run(0)]))[0][0]
-    seam = _seam(_values(), (float(x), float(y), 0, 6.0), rules=("rib-evenness",))
+    seam = _seam(_values(), (float(x), float(y), 0, 6.0), rules=("rib-uniformity",))
     return _model(base, cover, "Half of the rib is lower along a stretch.", seam)
 
 

@@ -88,7 +88,7 @@ def eccentric_rib() -> HardModel:
 
     length = 4 * a * float(ellipe(1 - (b / a) ** 2))
     path = PathTruth(points, True, length, _few(spec, rib_width=width, rib_height=spec.rib_height))
-    return _model(cover, base, "The rib's width changes smoothly.", path, rules=("rib-evenness",))
+    return _model(cover, base, "The rib's width changes smoothly.", path, rules=("rib-uniformity",))
 
 
 def _along(p: np.ndarray, n: np.ndarray, radius: float) -> np.ndarray:

@@ -102,7 +102,7 @@ def rubber_feet() -> JointCase:
     """Four feet of 8 mm under a closed box: discs that cover nothing."""
     body = cut(box((-40, -30, 0), (40, 30, 20)), box((-38, -28, 2), (38, 28, 18)))
     feet = [cylinder((x, y, -3), 4, 3) for x in (-32, 32) for y in (-22, 22)]
-    return case([body, *feet], note="Feet under a box.", says=(r"broad|wide|lies|rests|contact",), **NONE)
+    return case([body, *feet], note="NearestPoints under a box.", says=(r"broad|wide|lies|rests|contact",), **NONE)
 
 
 def lid_open_on_its_hinge() -> JointCase:

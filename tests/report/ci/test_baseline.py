@@ -54,7 +54,7 @@ def test_without_a_baseline_every_finding_counts():
 
 
 def test_strict_counts_attention_as_well():
-    document = reviewed("wide", rib_evenness__severity="attention")
+    document = reviewed("wide", rib_uniformity__severity="attention")
     assert (exit_code(document), exit_code(document, strict=True)) == (0, 1)
     known = with_baseline(document, document, "old.json")
     assert exit_code(known, strict=True) == 0
@@ -63,7 +63,7 @@ def test_strict_counts_attention_as_well():
 def test_what_is_fixed_is_told():
     document = held("plain", "wide")
     assert document["run"]["baseline"]["fixed"] == [reviewed("wide")["findings"][0]["id"]]
-    assert any(line.startswith("  fixed: rib-evenness-") for line in baseline_lines(document))
+    assert any(line.startswith("  fixed: rib-uniformity-") for line in baseline_lines(document))
 
 
 def test_other_settings_than_the_baselines_are_told():

@@ -229,7 +229,7 @@ def test_outputs_that_hold_one_model_become_folders(tmp_path, monkeypatch):
     done = run("review", "--each", "models", "--json", "reviews", "--csv", "tables")
     assert done.exit_code == 1
     assert done.output.startswith("FAIL  models/wide.step  1 place breaks a must-fix limit.\n")
-    assert "must-fix rib-evenness: " in done.output
+    assert "must-fix rib-uniformity: " in done.output
     assert json.loads(Path("reviews/models/wide.step.json").read_text())["verdict"] == "fail"
     assert "joint,path,station" in Path("tables/models/wide.step.csv").read_text()
 

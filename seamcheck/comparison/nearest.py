@@ -27,7 +27,7 @@ _NEIGHBOURS = 12
 
 
 @dataclass(frozen=True, eq=False)
-class Feet:
+class NearestPoints:
     """For each of m points its nearest place on some paths.
 
     Attributes
@@ -51,12 +51,12 @@ class Feet:
         return self.path >= 0
 
 
-def find_feet(
+def find_nearest(
     points: np.ndarray,
     paths: Sequence[SeamPath],
     reach: float = REACH,
     tangents: np.ndarray | None = None,
-) -> Feet:
+) -> NearestPoints:
     """The place nearest to each point on the chains through the stations of some paths.
 
     Parameters
@@ -75,7 +75,7 @@ def find_feet(
     leaves an arc by less than a thousandth of that; at sharp corners it is left out.
     """
     count = len(points)
-    best = Feet(
+    best = NearestPoints(
         np.full(count, -1),
         np.full(count, np.nan),
         np.full((count, 3), np.nan),
@@ -125,7 +125,7 @@ def find_feet(
 
 
 def _move_onto_curve(
-    feet: Feet, points: np.ndarray, paths: Sequence[SeamPath], chord: np.ndarray, share: np.ndarray
+    feet: NearestPoints, points: np.ndarray, paths: Sequence[SeamPath], chord: np.ndarray, share: np.ndarray
 ) -> None:
     """Put feet from their chords onto the curve through the stations."""
     here = np.flatnonzero(feet.found)
@@ -160,7 +160,7 @@ def _all_but_first(rows: np.ndarray) -> np.ndarray:
     return rows[1:]
 
 
-def _drop_beyond_ends(feet: Feet, points: np.ndarray, tangents: np.ndarray) -> None:
+def _drop_beyond_ends(feet: NearestPoints, points: np.ndarray, tangents: np.ndarray) -> None:
     """Take away feet that lie ahead or behind instead of beside: the other seam has ended there."""
     far = feet.found & (feet.distance > BESIDE)
     along = np.abs(np.einsum("ij,ij->i", feet.points - points, tangents))
