@@ -147,6 +147,17 @@ NOTES: dict[str, str] = {
         "Not taken for a seam: {part} also carries a band {length:0 mm} long that faces {opposite}. Name the two with "
         "--cover and --base to have it reviewed."
     ),
+    "joint.beside.level": (
+        "Not part of the seam: a face of {part}, {width:.2 mm} wide and {length:0 mm} long ({area:0 mm²}), faces "
+        "{opposite} at another level, {gap:.2 mm} from it."
+    ),
+    "joint.beside.pad": (
+        "Not part of the seam: {part} also lies on {opposite} with a broad face of {area:0 mm²}, {gap:.2 mm} from it."
+    ),
+    "joint.beside.strip": (
+        "Not part of the seam: {part} also lies on {opposite} along a strip {width:.2 mm} wide and {length:0 mm} long, "
+        "{gap:.2 mm} from it."
+    ),
     # evidence for and against a reading
     "evidence.rib": "A floor lies {height:.2 mm} lower beside {share:0 %} of the border: a weld rib.",
     "evidence.no-floor": "Beside {share:0 %} of the border there is no trap floor: {kind:word}.",

@@ -15,12 +15,12 @@ from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.joint.beam import light_axis
 from seamcheck.joint.candidates import is_free, read_pair
 from seamcheck.joint.choose import choose, doubtful
-from seamcheck.joint.constants import LARGEST_GAP, SMALL, TOUCHING
+from seamcheck.joint.constants import LARGEST_GAP, SAME_LEVEL, SMALL, TOUCHING
 from seamcheck.joint.evidence import weigh
 from seamcheck.joint.explain import no_joint, too_far
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.joint import Joint
-from seamcheck.joint.meeting import Meeting, without
+from seamcheck.joint.meeting import Meeting, is_broad, opposed_area, without
 from seamcheck.joint.names import Names, named_part
 from seamcheck.joint.pictured import pictured
 from seamcheck.joint.reading import Reading, readings_of
@@ -28,6 +28,9 @@ from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet, diagonal
 from seamcheck.settings.settings import Settings
+
+_TENTH = 0.1  # of the largest face that is opposed: a smaller one needs no word
+_SAME_WAY = 0.99  # cosine between two directions that are one
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -126,9 +129,38 @@ def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
     if not chosen.readings:
         why = no_joint(looked.pairs, readings, looked.meetings, looked.bodies, names)
         raise NotReviewed(why.code, why.message, pictured(_best(readings), looked.bodies, names))
-    joints = [_joint(f"j{i}", reading, looked, names) for i, reading in enumerate(chosen.readings, 1)]
+    joints = [
+        replace(joint, why=(*joint.why, *_beside_the_seam(reading, looked.meetings, names)))
+        for reading in chosen.readings
+        for joint in [_joint(f"j{chosen.readings.index(reading) + 1}", reading, looked, names)]
+    ]
     joints[0] = replace(joints[0], why=(*joints[0].why, *chosen.passed_over), left_out=chosen.unresolved)
     return [replace(joint, other_ribs=_other_ribs(joint, joints)) for joint in joints]
+
+
+def _beside_the_seam(reading: Reading, meetings: list[Meeting], names: Names) -> list[str]:
+    """Other faces of the same parts in the same direction that are worth a word, each with why it is no part of it."""
+    candidate = reading.candidate
+    told: list[str] = []
+    for meeting in meetings:
+        same = (meeting.one, meeting.other) == (candidate.carrier, candidate.counter)
+        if not same or meeting.frame.axes[2] @ candidate.frame.axes[2] < _SAME_WAY:
+            continue
+        least = _TENTH * max(opposed_area(patch) for patch in meeting.patches)
+        for patch in meeting.seated:
+            if opposed_area(patch) < least or set(patch.faces) <= set(candidate.faces):
+                continue
+            if abs(patch.gap - candidate.gap) > SAME_LEVEL:
+                why = "joint.beside.level"
+            else:
+                why = "joint.beside.pad" if is_broad(patch) else "joint.beside.strip"
+            told.append(
+                say(
+                    why, part=names(meeting.one), opposite=names(meeting.other), area=opposed_area(patch),
+                    width=patch.width, length=patch.length, gap=patch.gap,
+                )
+            )  # fmt: skip
+    return told
 
 
 def _best(readings: list[Reading]) -> list[Reading]:

@@ -1,0 +1,67 @@
+"""Graded weights, and what of a band lies bare, on typed numbers."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+import shapely
+
+from seamcheck.joint.contact import Surface
+from seamcheck.joint.evidence import graded
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.kind import kind_of
+from seamcheck.joint.meeting import bare
+from seamcheck.joint.profile import EDGE, TRAP, Beside
+
+FRAME = Frame.along(np.array([0.0, 0.0, 1.0]), np.zeros(3))
+
+
+@pytest.mark.parametrize(("value", "weight"), [(0.0, 0.4), (0.2, 0.4), (0.5, 0.7), (0.8, 1.0), (2.0, 1.0)])
+def test_a_weight_runs_straight_between_its_two_values(value, weight):
+    assert graded(value, 0.2, 0.8, 0.4) == pytest.approx(weight)
+
+
+def test_what_is_better_small_is_graded_by_its_negative():
+    assert graded(-0.16, -0.16, -0.05, 0.45) == pytest.approx(0.45)
+    assert graded(-0.05, -0.16, -0.05, 0.45) == pytest.approx(1.0)
+
+
+def above(*boxes, z=0.0):
+    """Facets that look down at height z, two for each box (x0, y0, x1, y1)."""
+    corners = []
+    for x0, y0, x1, y1 in boxes:
+        a, b, c, d = (x0, y0, z), (x1, y0, z), (x1, y1, z), (x0, y1, z)
+        corners += [[a, c, b], [a, d, c]]
+    count = len(corners)
+    return Surface(np.array(corners, float), np.tile([0.0, 0.0, -1.0], (count, 1)), np.ones(count), np.arange(count))
+
+
+RING = shapely.box(0, 0, 60, 40).difference(shapely.box(2, 2, 58, 38))
+
+
+@pytest.mark.parametrize(
+    ("covers", "z", "area"),
+    [
+        ([(-1, -1, 61, 41)], 0.0, 0.0),
+        ([(-1, -1, 30, 41)], 0.0, 30 * 40 - 28 * 36),  # half of the ring
+        ([(-1, -1, 30, 41), (36, -1, 61, 41)], 0.0, 0.0),  # an opening of 6 mm is three widths: a notch, no end
+        ([(0.5, 0.5, 59.5, 39.5)], 0.0, 0.0),  # play at the edge is no bare stretch
+        ([(-1, -1, 61, 41)], 1.5, RING.area),  # further than parts that face each other
+    ],
+)  # fmt: skip
+def test_long_stretches_under_nothing_are_bare(covers, z, area):
+    found = bare(RING, 0.5, 0.0, above(*covers, z=z), FRAME)
+    assert found.area == pytest.approx(area, abs=1.0)
+
+
+def test_a_wall_in_a_channel_of_the_lid_stays_a_wall():
+    share = np.eye(6)[EDGE]
+    assert kind_of(Beside(share, 1.0, np.nan, np.nan, channel=1.0), 1.0, 2.0) == "plain-wall"
+    assert kind_of(Beside(share, 1.0, np.nan, np.nan, channel=0.0), 1.0, 2.0) == "stepped-lap"
+
+
+def test_a_high_wall_behind_a_skirt_is_no_rib():
+    share = 0.5 * np.eye(6)[EDGE] + 0.5 * np.eye(6)[TRAP]
+    assert kind_of(Beside(share, 0.0, 1.8, np.nan, skirted=0.5), 1.0, 1.0) != "weld-rib"
+    assert kind_of(Beside(share, 0.0, 1.8, np.nan, skirted=0.0), 1.0, 1.0) == "weld-rib"
+    assert kind_of(Beside(share, 0.0, 0.9, np.nan, skirted=0.5), 1.0, 1.2) == "weld-rib"
