@@ -16,7 +16,7 @@ from builder.hard.truth import motion
 from builder.joints import JOINTS
 from builder.joints.compare import HONEST, RIGHT, row
 from builder.joints.truth import JointTruth, case
-from builder.ops import box
+from builder.ops import box, cut
 from seamcheck.pipeline import review_model
 from seamcheck.settings.settings import Settings
 
@@ -40,6 +40,18 @@ def test_the_joint_is_recognised(name, tmp_path):
     drawn = JOINTS[name]()
     found = row(review_model([write_model(tmp_path / f"{name}.step", drawn)], Settings()), drawn)
     assert found.outcome in (RIGHT, HONEST), f"{found.outcome}: {'; '.join(found.why)}"
+
+
+def test_a_strip_along_one_side_is_a_seam_only_where_its_parts_are_named(tmp_path):
+    wall = cut(box((-30, -20, 0), (30, 20, 15)), box((-28, -18, 2), (28, 18, 16)), box((-31, -21, 13), (31, 17, 16)))
+    model = write_model(
+        tmp_path / "strip.step", case([wall, box((-30, -20, 15), (30, 20, 17))], note="One wall stands.")
+    )
+    refused = review_model([model], Settings())
+    assert "--cover" in refused["reason"]["message"]
+    (joint,) = review_model([model], Settings(cover="p2", base="p1"))["joints"]
+    assert joint["kind"] == "plain-wall"
+    assert not joint["contours"][0]["closed"]
 
 
 # -- the comparison itself, with documents typed in -----------------------------------------------------

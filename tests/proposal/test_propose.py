@@ -219,7 +219,7 @@ CASES = {
 @pytest.mark.parametrize("name", CASES)
 def test_every_case_ends_in_a_proposal_that_holds_or_in_the_true_reason(name, turned, tmp_path):
     if name.startswith("ellipse"):
-        pytest.skip("the kernel takes more than ten minutes to cut a joint along an ellipse")
+        pytest.xfail("cutting a joint along an ellipse was never seen to finish")
     draw, fits = CASES[name]
     result = propose(write(draw(), tmp_path / "case.step", turned))
     said = (result.outcome, result.document.message, result.document.kept_from)
