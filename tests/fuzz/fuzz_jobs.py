@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import resource
 from pathlib import Path
 from typing import Any
 
 SPACING = 2.0
 """mm between stations: where a limit is broken stations come closer anyway."""
+
+
+PLAIN_READER_S = 20
+"""CPU seconds; a sound file takes a tenth of one."""
 
 
 def review_facts(path: str, progress: Any) -> dict[str, Any]:
@@ -44,7 +49,11 @@ def review_facts(path: str, progress: Any) -> dict[str, Any]:
 
 def plain_facts(path: str) -> list[tuple[Any, ...]] | None:
     """(volume, faces, box) of every solid as the kernel's plain reader gives them, sorted; None where the reader
-    refuses, gives anything else besides solids, or a solid that the kernel's own check finds not valid."""
+    refuses, gives anything else besides solids, or a solid that the kernel's own check finds not valid.
+
+    On some files the plain reader never ends; it is killed after ``PLAIN_READER_S`` of CPU.
+    """
+    resource.setrlimit(resource.RLIMIT_CPU, (PLAIN_READER_S, PLAIN_READER_S))
     from OCP.Bnd import Bnd_Box
     from OCP.BRepBndLib import BRepBndLib
     from OCP.BRepCheck import BRepCheck_Analyzer
