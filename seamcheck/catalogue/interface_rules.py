@@ -196,8 +196,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 upper=Bound(
                     "max",
                     "The cover and another part are drawn {value} into each other; it should be at most {limit}. {why}",
-                    "Take {value} off one of the two here, or move them apart. If a press fit or a thread is meant, "
-                    "make sure that it lets the cover sink, and waive this.",
+                    "Take material off one of the two here[, {value} deep], or move them apart. If a press fit or a "
+                    "thread is meant, make sure that it lets the cover sink, and waive this.",
                 ),
             ),
         ),

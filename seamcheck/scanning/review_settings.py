@@ -19,7 +19,7 @@ def reviewers_settings(
 ) -> tuple[Settings, Path | None, list[Path]]:
     """The settings, the file they are of, and files passed over because they lie in a scanned folder.
 
-    Enumerated for in ``out``, then in the working folder; only ``file`` itself may lie in a scanned folder.
+    Looked for in ``out``, then in the working folder; only ``file`` itself may lie in a scanned folder.
     """
     if file is not None:
         return read_settings(file), file, []

@@ -29,7 +29,7 @@ PLACES = {
 
 
 def findings(parts):
-    settings = Settings()
+    settings = Settings().changed({"beam-margin": 0.0})  # land from the rib's edge, as the defects are drawn
     results = []
     for joint in find_joints(assembly(parts), settings):
         survey = survey_joint(joint, trace_contour(joint), settings)

@@ -120,7 +120,7 @@ def test_flash_would_reach_the_board_that_stands_inside():
     board = box((-19, -4, -6), (-15, 4, -4))
     _, found = interface(assemble(spec, *draw(spec), ("sensor board", board, None)).parts)
     why = found["flash_open_inner"]["why"]
-    assert why.startswith("Flash would reach the inside of the housing; nearest there: 'sensor board', ")
+    assert why.startswith("Flash would reach the inside of the housing. Nearest there: 'sensor board', ")
     assert found["flash_open_outer"] == {"value": 0.0, "at": None, "why": ""}
 
 

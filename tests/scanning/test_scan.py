@@ -188,6 +188,7 @@ def test_settings_that_change_a_review_change_its_key():
     from datetime import date
 
     from seamcheck.scanning.review_settings import settings_hash
+    from seamcheck.settings.material import MaterialSettings
     from seamcheck.settings.waivers import Waiver
 
     plain = seamcheck.Settings()
@@ -198,7 +199,7 @@ def test_settings_that_change_a_review_change_its_key():
         plain.changed({"rib-width.min": 0.61}),
         plain.changed({"cover": "lid"}),
         plain.changed({"turn-radius.severity": "note"}),
-        replace(plain, material={"cover": {"polymer": "PC"}}),
+        replace(plain, material=MaterialSettings(None, None, ((2.0, 40.0),))),
         waived,
         replace(waived, today=date(2027, 7, 1)),
     ]

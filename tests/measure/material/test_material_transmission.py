@@ -135,7 +135,7 @@ def test_plaques_that_point_above_the_surfaces_are_reported():
 
 def test_an_outlier_is_named():
     fit = fit_transmission(plaques((1, 0.55), (2, 0.36), (3, 0.30), (4, 0.154)), 1.5)
-    assert any("3 mm plaque" in note for note in fit.notes)
+    assert any("3.00 mm plaque" in note for note in fit.notes)
 
 
 @pytest.mark.parametrize(
