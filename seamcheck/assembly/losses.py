@@ -19,10 +19,18 @@ _SHAPES = re.compile(
     rb"#(\d{1,9})\s*=\s*(?:ADVANCED_FACE|CLOSED_SHELL|OPEN_SHELL|MANIFOLD_SOLID_BREP|BREP_WITH_VOIDS"
     rb"|FACETED_BREP)\s*\("
 )
+_CURVES_OF_EDGES = re.compile(
+    rb"(?:EDGE_CURVE\s*\(\s*(?:'(?:[^']|'')*'|\$)\s*,\s*#\d+\s*,\s*#\d+"
+    rb"|(?:SURFACE|SEAM|INTERSECTION)_CURVE\s*\(\s*(?:'(?:[^']|'')*'|\$))\s*,\s*#(\d{1,9})"
+)
+_NO_CURVES = re.compile(
+    rb"#(\d{1,9})\s*=\s*(?:CARTESIAN_POINT|VERTEX_POINT|DIRECTION|VECTOR|AXIS2_PLACEMENT_3D|PLANE)\s*\("
+)
 
 
 def damaged_records(name: str, text: StepText) -> list[str]:
-    """Sentences on records that are missing in the text, stand there twice, are broken or belong to nothing, if any."""
+    """Sentences on records that are missing in the text, stand there twice, are broken, belong to nothing, or are not
+    what refers to them needs, if any."""
     found: list[str] = []
     missing, repeated = text.missing(), text.repeated()
     if missing:
@@ -35,7 +43,14 @@ def damaged_records(name: str, text: StepText) -> list[str]:
     loose = text.unreferred([int(number[1]) for number in _SHAPES.finditer(text.data)])
     if loose:
         found.append(_of_records("file.loose", name, loose))
+    bare = _numbers(_CURVES_OF_EDGES, text) & _numbers(_NO_CURVES, text)
+    if bare:  # the kernel makes a curve of its own and says nothing
+        found.append(_of_records("file.no-curve", name, sorted(bare)))
     return found
+
+
+def _numbers(pattern: re.Pattern[bytes], text: StepText) -> set[int]:
+    return {int(number[1]) for number in pattern.finditer(text.data)}
 
 
 def _of_records(key: str, name: str, numbers: list[int]) -> Sentence:

@@ -43,6 +43,14 @@ NOTES: dict[str, str] = {
         "{file} holds {count:0} record ({records}) of faces, shells or solids that belong to nothing: it is damaged "
         "or cut. Export it again."
     ),
+    "file.no-curve": (
+        "{file} gives edges no curve: {count:0} records ({records}) that should hold one hold a point, a direction or "
+        "a plane. It is damaged; export it again."
+    ),
+    "file.no-curve.one": (
+        "{file} gives edges no curve: {count:0} record ({records}) that should hold one holds a point, a direction or "
+        "a plane. It is damaged; export it again."
+    ),
     "file.faces-lost": (
         "{file} lists {faces:0} faces of solid bodies; {lost:0} of them could not be read. Check the bodies in CAD and "
         "export the file again."

@@ -103,6 +103,14 @@ def test_a_solid_that_belongs_to_nothing_is_a_doubt(model):
     assert any(f"#{solid})" in doubt and "belong to nothing" in doubt for doubt in assembly.doubts)
 
 
+@pytest.mark.parametrize("keyword", ["CARTESIAN_POINT", "PLANE"])
+def test_an_edge_without_a_curve_is_a_doubt(model, keyword):
+    """The kernel takes another curve and says nothing."""
+    circle = first_of(model, "CIRCLE")
+    replace(model, rf"#{circle} = CIRCLE", f"#{circle} = {keyword}")
+    assert any(f"#{circle})" in doubt and "no curve" in doubt for doubt in read_assembly(model).doubts)
+
+
 @pytest.mark.parametrize("away", [0.005, 0.5])
 def test_a_corner_beside_its_edges_is_a_doubt_beyond_the_tolerance(model, away):
     """A corner is moved, its edges and faces are not: they miss each other by as much."""
