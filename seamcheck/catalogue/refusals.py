@@ -178,8 +178,8 @@ REFUSALS: dict[str, str] = {
         "and --base."
     ),
     "no-seam.side-by-side": (
-        "{one} and {other} stand side by side[ {distance:.2 mm} apart]: only their sides, or open strips along them, face "
-        "each other, and no cover closes the other part. Move the cover to its assembled position."
+        "{one} and {other} stand side by side[ {distance:.2 mm} apart]: only their sides, or open strips along them, "
+        "face each other, and no cover closes the other part. Move the cover to its assembled position."
     ),
     "no-seam.overlap": (
         "{cover} and {base} are not assembled: flat faces of the two run {depth:.2 mm} into each other, with no weld "

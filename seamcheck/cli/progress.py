@@ -9,7 +9,7 @@ from rich.console import Console
 from rich.markup import escape
 from rich.progress import Progress, SpinnerColumn, TextColumn, TimeElapsedColumn
 
-from seamcheck.isolation.outcome import DOING
+from seamcheck.catalogue.notes import STAGES
 
 
 @contextmanager
@@ -20,6 +20,6 @@ def shown_progress(console: Console, name: str) -> Iterator[Callable[..., None]]
         task = line.add_task(f"{escape(name)}: starting", total=None)
 
         def show(stage: str, *_: object) -> None:
-            line.update(task, description=f"{escape(name)}: {DOING.get(stage, stage)}")
+            line.update(task, description=f"{escape(name)}: {STAGES.get(stage, stage)}")
 
         yield show

@@ -20,17 +20,6 @@ _NOT_INSTALLED = ("ImportError", "ModuleNotFoundError")
 STARTING = "starting"
 """The stage before a job tells its first one: the model was not opened yet."""
 
-DOING = {
-    "starting": "starting",
-    "reading": "reading the file",
-    "transferring": "transferring the bodies",
-    "checking": "checking the bodies",
-    "finding": "finding the seam",
-    "tracing": "tracing the contour",
-    "measuring": "measuring the seam",
-    "judging": "judging the values",
-}
-
 
 class Watch:
     """The limits of one child and the stage it is in."""
