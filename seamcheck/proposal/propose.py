@@ -153,6 +153,9 @@ def propose(
     assert drawn is not None
     joints, after, step, tools = drawn.joints, drawn.after, drawn.step, drawn.tools
     kept, named = _held(joints, before, after)
+    remedies = _remedies(joints, before, after)
+    if remedies and all(one.fits == "no" for one in remedies):
+        kept = (*kept, "nothing that the model breaks is mended by it.")
     outcome = "not-held" if kept else "proposed"
     message = (
         "The joint was drawn, but its review finds what keeps it from being a proposal: " + kept[0]
@@ -160,7 +163,6 @@ def propose(
         else "The proposed model was reviewed: no must-fix limit is broken."
     )
     comparison = compare(before, after, settings).document
-    remedies = _remedies(joints, before, after)
     document = _document(paths, outcome, message, joints, kept, named, remedies, after.document, dict(comparison))
     as_drawn = None
     if with_view and after.verdict != "not-reviewed":
