@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.say import say
 from seamcheck.catalogue.setting import Setting
 
 
@@ -189,7 +190,7 @@ MATERIAL: tuple[Setting, ...] = (
     _material("laser", "spot", "mm", "width of the light spot at the rib", 0.05, 20),
     _material(
         "laser", "use", "1", "share of the light that arrives at the rib and becomes heat there", 0.05, 1, 0.6,
-        "assumption", "losses, reflection at the base, light beside the rib", 0.4, 0.7,
+        "assumption", say("known.use"), 0.4, 0.7,
     ),
     _material(
         "laser", "absorption_depth", "mm", "depth of the base in which the light turns to heat", 0.005, 2, 0.1,
@@ -213,7 +214,7 @@ MATERIAL: tuple[Setting, ...] = (
     _material("process", "longest_heating", "s", "a weld that takes longer is given up", 1, 3600, 300.0),
     _material(
         "process", "air_loss", "W/(m²·K)", "heat that free surfaces lose to the air", 0, 1000, 10.0,
-        "from memory", "free convection of air", 2, 25,
+        "from memory", say("known.air-loss"), 2, 25,
     ),
     _material(
         "process", "tool_loss", "W/(m²·K)",
@@ -226,11 +227,11 @@ MATERIAL: tuple[Setting, ...] = (
     ),
     _material(
         "process", "travel_reserve", "mm", "free travel that must be left after the collapse", 0.0, 2,
-        RULES["sink-travel"].limit("reserve").default, "assumption", "as sink-travel",
+        RULES["sink-travel"].limit("reserve").default, "assumption", say("known.travel-reserve"),
     ),
     _material(
         "process", "height_reserve", "mm", "rib height that must be left after the collapse", 0.0, 5,
-        RULES["rib-height"].limit("reserve").default, "assumption", "as rib-height",
+        RULES["rib-height"].limit("reserve").default, "assumption", say("known.height-reserve"),
     ),
     _material("samples", "count", "1", "tolerance combinations to try", 100, 200000, 2000.0),
     _material("samples", "seed", "1", "start of the random numbers", 0, 2**31, 1.0),
