@@ -125,6 +125,74 @@ LOAD: dict[str, Setting] = _by_name(
 )
 """What the weld has to hold; nothing has a default."""
 
+TRIAL: dict[str, Setting] = _by_name(
+    (
+        Setting(
+            "speed", None, "mm/s", "most speed of the spot or the robot; left out: material.laser.speed, else 1000 "
+            "(assumption)", 0.1, 1e5, "your own", table="trial",
+        ),
+        Setting(
+            "acceleration", None, "mm/s²", "most acceleration of spot or robot, along and across the path; left "
+            "out: material.laser.acceleration, else corners do not slow the path", 1.0, 1e9, "your own", table="trial",
+        ),
+        Setting(
+            "laps", None, "1", "how often the path is passed; left out: as often as the heat model's weld takes, "
+            "else once", 1, 10000, "your own", table="trial",
+        ),
+        Setting(
+            "overlap", 5.0, "mm", "beyond the start of a closed path, over which the power falls", 0.0, 100.0,
+            "assumption", "about three rib widths; try it", table="trial",
+        ),
+        Setting(
+            "power", None, "W", "most power of the laser at the cover; left out: material.laser.power", 0.1, 1e5,
+            "your own", table="trial",
+        ),
+        Setting(
+            "frame-width", 8.0, "mm", "width of the clamp's walls beside the light", 1.0, 100.0,
+            "assumption", "stiff enough for a clamp of tool steel over a part of hand size", table="trial",
+        ),
+        Setting(
+            "clearance", 0.2, "mm", "between clamp and light, and around what rises over the cover", 0.0, 10.0,
+            "assumption", "what clamp and part may be off together", table="trial",
+        ),
+        Setting("nest-grip", 6.0, "mm", "depth of the nest's pocket", 0.5, 200.0, "assumption", table="trial"),
+        Setting(
+            "nest-play", 0.1, "mm", "between base and pocket, on each side", 0.0, 5.0,
+            "assumption", "more where the base shrinks unevenly", table="trial",
+        ),
+        Setting(
+            "nest-draft", 3.0, "°", "by which the pocket's walls open for insertion", 0.0, 20.0, "assumption",
+            table="trial",
+        ),
+        Setting(
+            "plate-thickness", None, "mm", "of a transparent plate that presses in place of a frame", 0.1, 100.0,
+            "your own", table="trial",
+        ),
+        Setting(
+            "plate-index", None, "1", "refractive index of that plate at the weld's wavelength", 1.01, 3.0,
+            "your own", table="trial",
+        ),
+        Setting(
+            "cooling", None, "s", "under pressure after the light; left out: the heat model's cooling time, or "
+            "material.process.hold where that is longer", 0.0, 3600.0, "your own", table="trial",
+        ),
+        Setting(
+            "handling", None, "s", "to take out one part and put in the next; left out: material.process.handling",
+            0.0, 3600.0, "your own", table="trial",
+        ),
+        Setting("hours", None, "h", "hours of work in a year", 1.0, 8784.0, "your own", table="trial"),
+        Setting(
+            "used", 1.0, "1", "share of these hours in which parts are made", 0.01, 1.0,
+            "assumption", "no stops at all; set your own", table="trial",
+        ),
+        Setting("parts", None, "1", "parts wanted in a year", 1.0, 1e10, "your own", table="trial"),
+    )
+)  # fmt: skip
+"""What ``seamcheck prepare`` goes by; a review takes no notice of it."""
+
+USUAL_SPEED = 1000.0
+"""mm/s where no speed is given (assumption: of the order that mirrors move a spot at)."""
+
 FLATNESS: dict[str, str] = {
     "flatness_cover": "flatness of the cover's underside over the whole seam",
     "flatness_rib": "flatness of the rib's top over the whole seam",
@@ -248,11 +316,18 @@ WAIVER: dict[str, Setting] = _by_name(
 
 SETTINGS: dict[str, Setting] = {
     setting.key: setting
-    for setting in (*NUMBERS.values(), *SCANNER.values(), *CLAMP.values(), *LOAD.values(), *MATERIAL)
+    for setting in (
+        *NUMBERS.values(),
+        *SCANNER.values(),
+        *CLAMP.values(),
+        *LOAD.values(),
+        *MATERIAL,
+        *TRIAL.values(),
+    )
 }
 """Dotted name -> setting, limits of rules left out."""
 
-TABLES = ("joint", "limits", "scanner", "clamp", "load", "tolerance", "material", "waivers")
+TABLES = ("joint", "limits", "scanner", "clamp", "load", "tolerance", "material", "trial", "waivers")
 """Tables of the settings file, in the order in which they are written."""
 
 RENAMED: dict[str, str] = {

@@ -29,7 +29,7 @@ class HeatFound:
     entries: list[dict[str, Any]]
     interface: dict[str, Value]
     column: dict[str, np.ndarray]
-    """(n,) over all stations: melting_start (s, inf where it never melts) and least_power (W)."""
+    """(n,) over all stations: melting_start (s, inf where it never melts), least_power (W), energy_in_step (J/mm)."""
 
 
 def light_share(width: np.ndarray, settings: MaterialSettings) -> np.ndarray:
@@ -244,7 +244,22 @@ def _many_passes(
             "collapse_mm": [rounded(float(c), 4) for c in weld.sunk],
         },
     }
-    return HeatFound(section, entries, interface, {"melting_start": found.start, "least_power": power * found.least})
+    column = {"melting_start": found.start, "least_power": power * found.least}
+    return HeatFound(section, entries, interface, column | {"energy_in_step": _in_step(found, heating, power, length)})
+
+
+def _in_step(found: Course, heating: Heating, power: float, length: float) -> np.ndarray:
+    """(n,) J/mm of light over the whole weld with which every place melts when the slowest does at even power.
+
+    Notes
+    -----
+    Until a place melts its rise is in proportion to its power: the heat that it needs is that of an even weld times
+    the rise to melting over its own rise in the slowest one's time. NaN where no weld is finished.
+    """
+    even = power * found.weld.finish / length
+    rise = heating.power * found.responses.rise(heating.width, float(found.start[found.slowest]))
+    with np.errstate(invalid="ignore", divide="ignore"):
+        return np.asarray(even * max(heating.melting) / rise)
 
 
 def _reached(found: Course, heating: Heating, room: float) -> str:
@@ -335,7 +350,9 @@ def _one_pass(
             "value": limit.value - peak, "at": _place(tracks, int(bright)), "why": say("heat.peak", peak=peak),
         }  # fmt: skip
     section = {"kind": "single pass", "says": says, "with": used, "not_evaluated": missing}
-    return HeatFound(section, entries, interface, {})
+    with np.errstate(invalid="ignore", divide="ignore"):
+        alike = line * arriving[dim] / arriving  # as much light onto the rib as the dimmest place gets
+    return HeatFound(section, entries, interface, {"energy_in_step": alike})
 
 
 def _place(tracks: Sequence[Track], station: int) -> list[float | None]:
