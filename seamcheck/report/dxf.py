@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 from collections.abc import Mapping
 from typing import Any
 
@@ -11,8 +10,8 @@ import shapely
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.document.view import BASE, COVER, unpack_view
-from seamcheck.errors import SeamcheckError
 from seamcheck.report import facts, plan
+from seamcheck.report.dxf_text import dxf_text, plain
 from seamcheck.report.facts import Document
 from seamcheck.report.loosened import loosened
 from seamcheck.report.section import SectionShapes, section_shapes
@@ -45,17 +44,6 @@ LAYERS: dict[str, tuple[int, str]] = {
 """Layer -> colour number of the format, and what stands on it."""
 
 
-class MissingLibrary(SeamcheckError):
-    """An output needs a library that is not installed."""
-
-    def __init__(self, what: str, extra: str) -> None:
-        super().__init__(what, extra)
-        self.what, self.extra = what, extra
-
-    def __str__(self) -> str:
-        return f"{self.what} needs a library that is not installed: install weld-seamcheck with [{self.extra}]."
-
-
 def render_dxf(document: Document) -> str:
     """The drawing as DXF text (R2010), millimetres, x and y in the plane normal to the beam.
 
@@ -64,26 +52,10 @@ def render_dxf(document: Document) -> str:
     MissingLibrary
         Without ezdxf.
     """
-    try:
-        import ezdxf
-    except ImportError:
-        raise MissingLibrary("A DXF drawing", "dxf") from None
-    before = ezdxf.options.write_fixed_meta_data_for_testing
-    ezdxf.options.write_fixed_meta_data_for_testing = True  # the same bytes for the same document
-    try:
-        drawing = ezdxf.new("R2010", setup=False)
-        _draw(drawing, document)
-        out = io.StringIO()
-        drawing.write(out)
-    finally:
-        ezdxf.options.write_fixed_meta_data_for_testing = before
-    return out.getvalue()
+    return dxf_text(lambda drawing: _draw(drawing, document))
 
 
 def _draw(drawing: Any, document: Document) -> None:
-    from ezdxf import units
-
-    drawing.units = units.MM
     for name, (colour, what) in LAYERS.items():
         drawing.layers.add(name, color=colour).description = what
     space = drawing.modelspace()
@@ -131,12 +103,6 @@ def _add_style(drawing: Any) -> None:
     for name, value in (("dimtxt", 0.36), ("dimasz", 0.26), ("dimexe", 0.12), ("dimexo", 0.06), ("dimgap", 0.08),
                         ("dimdec", 3), ("dimtad", 1), ("dimscale", 1.0), ("dimzin", 0)):  # fmt: skip
         style.set_dxf_attrib(name, value)
-
-
-def plain(text: Any) -> str:
-    """Text that a drawing program shows as it stands: no codes, no line breaks."""
-    shown = "".join(c if c.isprintable() else " " for c in str(text))
-    return shown.replace("\\", "/").replace("%%", "% %").replace("^", "'")
 
 
 def _draw_path(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any]) -> None:
