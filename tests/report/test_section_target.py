@@ -40,7 +40,8 @@ def test_on_a_leaning_top_the_target_leans_with_it():
 
 def test_of_two_floors_the_one_of_the_lower_side_moves():
     (target,) = targets(finding("rib_height", 0.9, 0.8), site())
-    assert len(target.lines) == 1 and target.lines[0][0] == (-0.25, -0.9)
+    assert len(target.lines) == 1
+    assert target.lines[0][0] == (-0.25, -0.9)
 
 
 @pytest.mark.parametrize(
@@ -66,7 +67,8 @@ def test_a_flank_of_other_draft_has_its_root_there():
 def test_a_trap_too_small_moves_its_wall_as_the_remedy_says():
     by = {"by": {"value": 0.1, "unit": "mm", "decimals": 2}}
     (target,) = targets(finding("trap_room_outer", 1.0, 0.8, unit="1", args=by), site())
-    assert target.moves[0][0][0] == 1.25 and target.moves[0][1][0] == pytest.approx(1.35)
+    assert target.moves[0][0][0] == 1.25
+    assert target.moves[0][1][0] == pytest.approx(1.35)
 
 
 def test_what_holds_its_limit_or_names_no_number_has_no_target():
@@ -76,5 +78,6 @@ def test_what_holds_its_limit_or_names_no_number_has_no_target():
 
 def test_labels_keep_their_order_and_do_not_touch():
     middles = apart([5.0, 5.5, 30.0], [4.0, 4.0, 4.0], 1.0, 0.0, 40.0)
-    assert middles[2] == 30.0 and middles[1] - middles[0] >= 5.0
+    assert middles[2] == 30.0
+    assert middles[1] - middles[0] >= 5.0
     assert apart([39.0, 39.5], [4.0, 4.0], 1.0, 0.0, 40.0) == [33.0, 38.0]
