@@ -117,6 +117,15 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=0,
         ),
         Quantity(
+            "energy_in_step",
+            "energy to melt in step",
+            "J/mm",
+            "Light on one millimetre of the seam here over the whole weld with which, by the heat model, this place "
+            "melts at the same moment as the slowest one does at even power and speed. In a single pass: with which "
+            "its rib gets as much light as that of the dimmest place.",
+            decimals=3,
+        ),
+        Quantity(
             "power_reserve",
             "laser power over the least power",
             "1",
