@@ -543,7 +543,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
 INTERFACE_REASONS: dict[str, str] = {
     "no-scanner": "The settings give no scanner: the beam angle is not evaluated. field_circle, field_length and "
     "field_width are the scan field that the seam needs.",
-    "no-stiffness": "Modulus of the cover and pressure of the clamp are not both given: the clamp is taken to press nothing flat.",
+    "no-stiffness": "Cover modulus and clamp pressure are not both given: the clamp is taken to press nothing flat.",
     "no-plate": "The cover is no plate (it has ribs or a skirt): what the clamp presses flat is not evaluated.",
     "no-strength": "Strength and weld factor are not both given in the settings: not evaluated.",
     "no-single-loop": "Load and moment are evaluated for a seam of one closed path only.",

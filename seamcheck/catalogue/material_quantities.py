@@ -147,6 +147,17 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=0,
         ),
         Quantity(
+            "energy_in_step",
+            "energy to melt in step",
+            "J/mm",
+            "Light per millimetre of seam, over the whole weld, at which this place melts together with the slowest one.",
+            detail=(
+                "By the heat model; the slowest place gets constant power and speed. In a single pass: the light with "
+                "which the rib here gets as much as that of the dimmest place."
+            ),
+            decimals=3,
+        ),
+        Quantity(
             "power_reserve",
             "laser power over the least power",
             "1",

@@ -32,3 +32,11 @@ class Quantity:
     def whole_definition(self) -> str:
         """Definition and detail in one text."""
         return f"{self.definition} {self.detail}".rstrip()
+
+    @property
+    def scale(self) -> str:
+        """What it shares the scale of its chart with: the same length on the other side, its least and its most."""
+        return self.key.rpartition("_")[0] if self.key.endswith(_ASPECTS) else self.key
+
+
+_ASPECTS = ("_inner", "_outer", "_min", "_max", "_least", "_most", "_top", "_mid", "_root")
