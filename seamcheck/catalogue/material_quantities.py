@@ -150,7 +150,7 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "energy_in_step",
             "energy to melt in step",
             "J/mm",
-            "Light per millimetre of seam, over the whole weld, at which this place melts together with the slowest one.",
+            "Light per millimetre of seam, over the whole weld, with which this place melts as soon as the slowest.",
             detail=(
                 "By the heat model; the slowest place gets constant power and speed. In a single pass: the light with "
                 "which the rib here gets as much as that of the dimmest place."
