@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 from seamcheck.assembly.source import Given, file_facts
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
+from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.warm import REVIEW_MODULES
 from seamcheck.settings.file import find_settings_file, read_found, read_settings
 from seamcheck.settings.settings import Settings
@@ -29,7 +30,7 @@ Progress = Callable[..., None]
 IN_MEMORY = "in memory"
 """Stands for the file's name where the model was no file."""
 
-TIME_LIMIT, MEMORY_LIMIT = 600.0, 4096.0
+TIME_LIMIT, MEMORY_LIMIT = TIME_LIMIT_S, MEMORY_LIMIT_MB
 """Seconds and MB that one review may take unless other limits are given."""
 
 

@@ -17,8 +17,9 @@ from typing import Any
 
 from seamcheck.catalogue.say import refused
 from seamcheck.isolation.frames import messages_from, tail, write_message
-from seamcheck.isolation.fresh import MEMORY_LIMIT_MB, TIME_LIMIT_S, run_isolated
+from seamcheck.isolation.fresh import run_isolated
 from seamcheck.isolation.imports import child_command, child_environment
+from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.outcome import Watch, ended_from_outside
 
 REVIEW_MODULES = (
