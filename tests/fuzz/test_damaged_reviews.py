@@ -17,8 +17,8 @@ from pathlib import Path
 import damage
 import fuzz_run
 import pytest
-from fuzz_options import OPTIONS
 from fuzz_models import MODELS, target
+from fuzz_options import OPTIONS
 
 from seamcheck.version import __version__
 
