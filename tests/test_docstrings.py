@@ -17,7 +17,7 @@ PACKAGE = Path(seamcheck.__file__).parent
 ROOMS = ("measure", "sections", "contour", "joint", "kernel")
 SHAPE = re.compile(r"\((?:\.\.\.|[a-z]|\d+),(?: ?\w+)?(?:, ?\w+)*\)|any shape")
 UNIT = re.compile(
-    r"\b(?:mm|1/mm|degrees|rad|radians|J|J/mm|J/g|W|W/mm|N|N/mm|MPa|K|s|bool|share|ratio|count|dimensionless)\b|mm²|mm³|°|"
+    r"\b(?:mm|1/mm|degrees|rad|radians|J|J/mm|J/g|W|W/mm|N|N/mm|MPa|K|s|bool|[Ss]hare|ratio|count|dimensionless)\b|mm²|mm³|°|"
     r"\b(?:[Uu]nit vectors?|[Ii]ndex|[Ii]ndices|reasons?|(?:in|of) (?:the|its|their|any|one) unit)\b|\b[Mm]ask\b"
 )
 
