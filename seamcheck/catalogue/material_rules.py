@@ -204,8 +204,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "power_reserve",
                 lower=Bound(
                     "min",
-                    "The laser brings the interface to {value} times the rise that it takes to melt, so no weld starts: "
-                    "{why}.",
+                    "The laser brings the interface to {value} times the rise that it takes to melt, so no weld "
+                    "starts: {why}.",
                     "More power, a cover that passes more light, a narrower rib, or a shorter seam for one laser.",
                 ),
             ),
