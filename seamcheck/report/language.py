@@ -38,6 +38,7 @@ def catalogue_texts() -> dict[str, str]:
         texts[f"quantity/{quantity.key}"] = quantity.title
         if quantity.key in IN_GLOSSARY:
             texts[f"definition/{quantity.key}"] = quantity.definition
+            texts[f"detail/{quantity.key}"] = quantity.detail
     for rule in RULES.values():
         texts[f"rule/{rule.key}"] = rule.title
         texts[f"what/{rule.key}"] = rule.what
@@ -215,6 +216,11 @@ def reason(code: str, english: str = "") -> str:
 def definition(key: str) -> str:
     """Definition of a quantity."""
     return translated(f"definition/{key}", QUANTITIES[key].definition)
+
+
+def detail(key: str) -> str:
+    """What else decides the value of a quantity; '' where nothing does."""
+    return translated(f"detail/{key}", QUANTITIES[key].detail) if QUANTITIES[key].detail else ""
 
 
 def known_word(standing: str) -> str:

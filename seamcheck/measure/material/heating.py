@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -16,7 +16,7 @@ from seamcheck.measure.additions import Columns, Value
 from seamcheck.measure.material.energy import first_pass_rise
 from seamcheck.measure.material.heat.along import FINE, REACH, Course, Heating, course, model_at
 from seamcheck.measure.material.heat.grid import Body, Surroundings
-from seamcheck.measure.material.heat.weld import Pass, Process, single_pass
+from seamcheck.measure.material.heat.weld import Pass, Process, pass_rows, single_pass
 from seamcheck.measure.material.track import Track
 from seamcheck.settings.material import MaterialSettings
 
@@ -33,7 +33,7 @@ class HeatFound:
 
 
 def light_share(width: np.ndarray, settings: MaterialSettings) -> np.ndarray:
-    """(n,) share of the light that falls onto the rib: all of it, or rib width over spot where that is wider.
+    """(n,) share of the light that falls on the rib: 1, or rib width over spot where that is wider; NaN without a rib.
 
     The spot is taken as evenly bright over its width.
     """
@@ -72,7 +72,7 @@ def heat_of(
     melting = (_softening(rib) - room, _softening(other) - room)
     share = light_share(width, settings)
     arriving = through * share * number["laser.use"] * number["laser.power"]
-    bodies = (_body(rib), _body(other))
+    bodies = (body_of(rib), body_of(other))
     around = _around(number)
     heating = Heating(
         power=arriving / float(length.sum()),
@@ -120,7 +120,8 @@ def _softening(compound: Compound) -> float:
     return compound.polymer.window[0] if known is None else known.value
 
 
-def _body(compound: Compound) -> Body:
+def body_of(compound: Compound) -> Body:
+    """Conductivity, heat and heat of fusion of a compound by volume."""
     density = compound.density().value * 1e-3  # g/mm³
     return Body(
         conductivity=compound.conductivity().value * 1e-3,
@@ -321,7 +322,9 @@ def _one_pass(
     passes: dict[str, Pass] = {}
     for name, i in (("dim", dim), ("bright", bright)):
         process = Process(float(arriving[i]) / spot, heating.depth, heating.melting, heating.leaving, 0.0)
-        passes[name] = single_pass(model_at(heating, int(i), fine=heating.depth / 4.0), process, spot / speed)
+        rows = pass_rows(heating.depth, heating.base, spot / speed)
+        model = replace(model_at(heating, int(i), fine=rows), removable=0.0)
+        passes[name] = single_pass(model, process, spot / speed)
     standing = weakest((settings.numbers["laser.use"], settings.numbers["laser.absorption_depth"]))
     low, high = passes["dim"], passes["bright"]
     entries = [
