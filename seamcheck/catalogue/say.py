@@ -19,7 +19,7 @@ from seamcheck.catalogue.cautions import REMARKS
 from seamcheck.catalogue.kinds import KIND_NAMES
 from seamcheck.catalogue.material_notes import CLASS_WORDS, MATERIAL_NOTES
 from seamcheck.catalogue.message import Amount, Message, Sentence, message_of
-from seamcheck.catalogue.notes import NOTES, STAGES
+from seamcheck.catalogue.notes import CALL_OUTS, NOTES, STAGES
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.refusals import MISTAKES, REFUSALS
 from seamcheck.catalogue.rules import RULES
@@ -39,6 +39,7 @@ WORDS: dict[str, str] = {
     **KIND_NAMES,
     **STAGES,
     **MISTAKES,
+    **CALL_OUTS,
     **CLASS_WORDS,
     "inner": "inner",
     "outer": "outer",
