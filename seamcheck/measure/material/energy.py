@@ -130,48 +130,6 @@ def estimate(inputs: EnergyInputs) -> dict[str, np.ndarray]:
     return out
 
 
-RESULTS: dict[str, tuple[str, str, str]] = {
-    "energy_per_length": (
-        "J/mm",
-        "energy to melt one millimetre of seam",
-        "density · melted area · (mean heat · rise + heat of fusion), no losses",
-    ),
-    "melt_energy": ("J", "energy to melt the whole seam", "energy per length over the whole path"),
-    "laser_energy": (
-        "J",
-        "laser energy, dosed along the seam as each place needs, if no heat were conducted away",
-        "energy to melt / (transmission of the place · share of the light on the rib · share that becomes heat)",
-    ),
-    "laser_energy_even": (
-        "J",
-        "laser energy at even power and speed until the slowest place has melted, if no heat were conducted away",
-        "largest need of any place, over the whole path",
-    ),
-    "least_time": (
-        "s",
-        "least time with the laser on, if no heat were conducted away",
-        "laser energy (even) / power: a lower bound; the heat model gives the time",
-    ),
-    "pass_time": ("s", "time of one pass", "length / speed, without jumps and slow corners"),
-    "first_pass_rise": (
-        "K",
-        "rise of the base's surface in one pass, where it is highest",
-        "power · transmission / (speed · width of the light · absorption depth · density · heat)",
-    ),
-    "cooling_depth": (
-        "mm",
-        "depth that heat reaches between two passes",
-        "√(4 · diffusivity · pass time); much more than the absorption depth: the rib does not melt all at once",
-    ),
-    "clamp_force": ("N", "clamp force", "pressure · rib width · length"),
-    "steady_layer": (
-        "mm",
-        "melt layer while the rib collapses",
-        "where pressing out and melting without losses are equally fast: (speed · viscosity · width² / pressure)^(1/3)",
-    ),
-}
-"""Results of :func:`estimate`: unit, what it is, how it is computed."""
-
 SENSITIVE = (
     "density",
     "heat",
