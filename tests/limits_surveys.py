@@ -43,7 +43,6 @@ SOUND = {
     "wall_width": 2.5,
     "support_offset": 0.0,
     "turn_radius": 40.0,
-    "root_to_plate": 0.6,
 }
 
 

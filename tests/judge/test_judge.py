@@ -73,7 +73,6 @@ CASES = [
     ("turn-radius", "turn_radius", 2.9, "attention", 3.0),
     ("support-offset", "support_offset", 0.65, "attention", 0.6),
     ("clamp-tilt", "clamp_tilt", 2.5, "attention", 2.0),
-    ("sink-mark", "root_to_plate", 0.8, "note", 0.7),
     ("flank-draft", "draft_inner", 0.0, "note", 0.5),
     ("flank-draft", "draft_outer", 3.5, "note", 3.0),
 ]
@@ -513,12 +512,19 @@ def test_a_ledge_beside_its_wall_is_said_once():
 def circle_with(*changes):
     """A circle with columns that only the whole interface adds."""
     path = circle().survey.paths[0]
-    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth")}
+    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth", "root_to_plate")}
     columns = {**{key: values.copy() for key, values in path.columns.items()}, **zeros}
     for key, low, high, value in changes:
         columns[key][(path.s >= low) & (path.s <= high)] = value
     empty = {key: np.full(len(path.s), "") for key in zeros}
     return joint(replace(path, columns=columns, reasons={**path.reasons, **empty}))
+
+
+def test_a_root_that_is_thick_for_its_plate_is_a_note():
+    hits = found(circle_with(("root_to_plate", 30, 34, 0.8)))
+    assert [(f.rule, f.severity, f.value, f.limit) for f in hits] == [("sink-mark", "note", 0.8, 0.7)]
+    assert "to 1.78 mm" in hits[0].remedy  # root 1.24 mm / 0.7, rounded up
+    assert not found(circle_with(("root_to_plate", 30, 34, 0.7)))
 
 
 def test_a_stop_that_is_never_met_is_missing():

@@ -9,8 +9,9 @@ from interface_models import interface
 from telling import telling
 
 from seamcheck.measure.rework import collapse_left
-from seamcheck.pipeline import review_model
+from seamcheck.pipeline import remembered, review_model
 from seamcheck.settings.file import parse_settings
+from seamcheck.settings.settings import Settings
 
 COLLAPSE, WIDTH, HEIGHT = 0.4, 1.2, 0.9
 STRAIGHT = {"track": rounded_rectangle(40, 30, 8), "draft_inner": 0.0, "draft_outer": 0.0, "rib_width": WIDTH}
@@ -55,9 +56,10 @@ def test_the_first_zero_counts_and_the_rib_ends_it():
 def test_it_is_judged_where_a_second_collapse_is_planned(tmp_path):
     """Travel of 0.2 mm is left: 0.2 mm with 0.1 in reserve do not fit, 0.1 do; without a plan it is only shown."""
     file = build(Spec(**{**STRAIGHT, "draft_inner": 1.0, "draft_outer": 1.0})).write(tmp_path / "m.step")
+    review_model([file], Settings(), cache=tmp_path / "kept")
     for planned, rules in ((0.2, ["second-collapse"]), (0.1, []), (None, [])):
         text = "" if planned is None else f"second-collapse = {planned}\n"
-        document = review_model([file], parse_settings(text), cache=tmp_path / "kept")
+        document = remembered([file], parse_settings(text), None, False, tmp_path / "kept")
         assert [f["rule"] for f in document["findings"]] == rules
         assert document["settings"]["second_collapse_mm"] == (planned or 0.0)
         assert document["joints"][0]["interface"]["second_collapse"]["value"] == pytest.approx(0.2, abs=1e-3)
