@@ -291,7 +291,16 @@ def _draft(guides: list[_Guide], joint: Joint) -> Value:
 
 
 def draft_of(body: Body, face: int, up: np.ndarray) -> float:
-    """Degrees between a direction (3,) and a face, where it is least; exact, as facets of a cone lean unlike it."""
+    """Angle between a direction and a face, where it is least, in °.
+
+    Parameters
+    ----------
+    up : (3,) unit vector
+
+    Notes
+    -----
+    From the exact surface: facets of a cone lean unlike it.
+    """
     plane = body.planes[face, :3]
     normals = plane[None] if np.isfinite(plane).all() else spread_normals(body.faces[face])[0]
     return float(np.degrees(np.arcsin(np.clip(np.abs(normals @ up).min(), 0.0, 1.0))))
