@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING, Any
 from seamcheck.assembly.source import Given, file_facts
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
+from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.warm import REVIEW_MODULES
-from seamcheck.settings.file import find_settings_file, read_settings
+from seamcheck.settings.file import find_settings_file, read_found, read_settings
 from seamcheck.settings.settings import Settings
 
 if TYPE_CHECKING:
@@ -29,7 +30,7 @@ Progress = Callable[..., None]
 IN_MEMORY = "in memory"
 """Stands for the file's name where the model was no file."""
 
-TIME_LIMIT, MEMORY_LIMIT = 600.0, 4096.0
+TIME_LIMIT, MEMORY_LIMIT = TIME_LIMIT_S, MEMORY_LIMIT_MB
 """Seconds and MB that one review may take unless other limits are given."""
 
 
@@ -90,8 +91,10 @@ def _cache_folder(cache: bool | str | PathLike[str]) -> Path | None:
 
 def settings_for(paths: Sequence[Path], file: Path | None = None, look: bool = True) -> Settings:
     """Settings of a given file, of the nearest one beside or above the model, or the defaults."""
-    found = file or (find_settings_file(paths[0]) if look and paths else None)
-    return read_settings(found) if found else Settings()
+    if file:
+        return read_settings(file)
+    found = find_settings_file(paths[0]) if look and paths else None
+    return read_found(found) if found else Settings()
 
 
 def review_model(

@@ -11,12 +11,12 @@ import click
 from seamcheck.cli import review as one
 from seamcheck.cli.ci import CI
 from seamcheck.cli.shared import (
-    Amount,
     SectionedCommand,
     SectionedOption,
     check_can_write,
     one_sentence,
     option,
+    run_limits,
     show,
     write_file,
 )
@@ -64,10 +64,7 @@ def settings_options(command: Any) -> Any:
     section=one.SHOW,
     help="Exit with 1 also for new or worse findings that ask for attention.",
 )
-@option("--time-limit", metavar="SECONDS", type=Amount(), section=one.RUN,
-        help="Stop each review after so long. [default: 600]")  # fmt: skip
-@option("--memory-limit", metavar="MB", type=Amount(), section=one.RUN,
-        help="Stop each review beyond so much memory. [default: 4096]")  # fmt: skip
+@run_limits(one.RUN, "each review")
 @option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
 @one_sentence
 def command(

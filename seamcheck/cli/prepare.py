@@ -9,47 +9,37 @@ import click
 
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
-from seamcheck.cli.shared import Amount, SectionedCommand, one_sentence, option
+from seamcheck.cli.shared import SectionedCommand, one_sentence, option, run_limits
+from seamcheck.settings.declared import TRIAL
 
 PATH, TOOLS, CYCLE = "Weld path", "Clamp and nest", "Cycle"
+SECTIONS = {
+    **dict.fromkeys(("speed", "acceleration", "laps", "overlap", "power"), PATH),
+    **dict.fromkeys(("cooling", "handling", "hours", "used", "parts"), CYCLE),
+}
+"""Heading of each setting of ``[trial]``; the others are of clamp and nest."""
+
+
+def _trial_options(command: Any) -> Any:
+    """An option for each setting of ``[trial]``: its help is what the setting is."""
+    for setting in reversed(TRIAL.values()):
+        default = "" if setting.default is None else f" [default: {setting.default:g}]"
+        unit = "NUMBER" if setting.unit == "1" else setting.unit.upper().replace("°", "DEGREES").replace("²", "2")
+        command = option(
+            f"--{setting.name}", f"trial_{setting.attribute}", metavar=unit, section=SECTIONS.get(setting.name, TOOLS),
+            help=f"{setting.what[0].upper()}{setting.what[1:]}.{default}",
+        )(command)  # fmt: skip
+    return command
 
 
 @click.command(cls=SectionedCommand, name="prepare", short_help="Clamp, nest and weld path of a model as files.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @option("--into", "folder", required=True, metavar="FOLDER", type=click.Path(path_type=Path), section="Write to files",
         help="Folder for all files; it may not hold anything yet.")  # fmt: skip
-@option("--speed", metavar="MM/S", type=float, default=1000.0, show_default=True, section=PATH, help="Most speed.")
-@option("--acceleration", metavar="MM/S2", type=float, section=PATH,
-        help="Most acceleration of spot or robot; corners are taken slower.")  # fmt: skip
-@option("--laps", type=int, default=1, show_default=True, section=PATH, help="How often the path is passed.")
-@option("--overlap", metavar="MM", type=float, default=5.0, show_default=True, section=PATH,
-        help="Beyond the start, over which the power falls.")  # fmt: skip
-@option("--clockwise", is_flag=True, section=PATH, help="Seen against the light.")
-@option("--power", metavar="W", type=float, section=PATH, help="Of the laser; says how many laps it needs at least.")
-@option("--plate", nargs=2, metavar="MM INDEX", type=float, section=TOOLS,
-        help="Press through a transparent plate of this thickness and refractive index, not with a frame.")  # fmt: skip
-@option("--frame-width", metavar="MM", type=float, default=8.0, show_default=True, section=TOOLS,
-        help="Width of the clamp's frame beside the light.")  # fmt: skip
-@option("--clearance", metavar="MM", type=float, default=0.2, show_default=True, section=TOOLS,
-        help="Between clamp and light, and around what rises over the cover.")  # fmt: skip
-@option("--modulus", metavar="MPA", type=float, section=TOOLS, help="Of the cover, for how far it bends.")
-@option("--nest-grip", metavar="MM", type=float, default=6.0, show_default=True, section=TOOLS,
-        help="Depth of the nest's pocket.")  # fmt: skip
-@option("--nest-play", metavar="MM", type=float, default=0.1, show_default=True, section=TOOLS,
-        help="Between base and pocket.")  # fmt: skip
-@option("--nest-draft", metavar="DEGREES", type=float, default=3.0, show_default=True, section=TOOLS,
-        help="By which the pocket opens for insertion.")  # fmt: skip
-@option("--cooling", metavar="S", type=float, section=CYCLE, help="Time under pressure after welding.")
-@option("--handling", metavar="S", type=float, section=CYCLE, help="Time to take out one part and put in the next.")
-@option("--hours", metavar="H", type=float, section=CYCLE, help="Hours of work in a year.")
-@option("--used", metavar="SHARE", type=float, default=1.0, show_default=True, section=CYCLE,
-        help="Share of these hours in which parts are made.")  # fmt: skip
-@option("--parts", type=float, section=CYCLE, help="Parts wanted in a year; says how many stations they take.")
+@option("--clockwise", is_flag=True, section=PATH, help="Weld clockwise, seen against the light.")
+@_trial_options
 @settings_options
-@option("--time-limit", metavar="SECONDS", type=Amount(), section=one.RUN,
-        help="Stop each step after so long. [default: 600]")  # fmt: skip
-@option("--memory-limit", metavar="MB", type=Amount(), section=one.RUN,
-        help="Stop each step beyond so much memory. [default: 4096]")  # fmt: skip
+@run_limits(one.RUN)
 @option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
 @one_sentence
 def command(
@@ -57,7 +47,7 @@ def command(
     folder: Path,
     settings_file: Path | None,
     no_settings_file: bool,
-    plate: tuple[float, float] | None,
+    clockwise: bool,
     time_limit: float | None,
     memory_limit: float | None,
     debug: bool,
@@ -78,23 +68,15 @@ def command(
     Exit code: 0 written, 2 nothing written, with the reason.
     """
     from seamcheck.pipeline import settings_for
-    from seamcheck.preparation.blocks import Blocks
-    from seamcheck.preparation.path import Drive
     from seamcheck.preparation.prepare import prepare
-    from seamcheck.preparation.rows import Tooling
 
-    settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
-    settings = one._on_day(settings, options["today"])
-    drive = Drive(options["speed"], options["acceleration"], options["overlap"], options["laps"], options["clockwise"])
-    blocks = Blocks(
-        settings.clamp.height, options["frame_width"], options["clearance"], options["nest_grip"], options["nest_play"],
-        options["nest_draft"],
-    )  # fmt: skip
-    asked = {name: options[name] for name in ("modulus", "power", "cooling", "handling", "hours", "used", "parts")}
+    given = {f"trial.{s.name}": options[f"trial_{s.attribute}"] for s in TRIAL.values()}
+    changes = one._changes(options) | {key: value for key, value in given.items() if value is not None}
+    settings = one._on_day(settings_for(models, settings_file, not no_settings_file).changed(changes), options["today"])
     with one._progress(models) as progress:
         made = prepare(
-            list(models), folder, settings, drive=drive, tooling=Tooling(blocks, plate or None, **asked),
-            progress=progress, time_limit=time_limit, memory_limit=memory_limit,
+            list(models), folder, settings, clockwise=clockwise, progress=progress,
+            time_limit=time_limit, memory_limit=memory_limit,
         )  # fmt: skip
     for name in sorted(made.files):
         click.echo(f"Written: {folder / name}")

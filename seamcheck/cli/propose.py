@@ -9,7 +9,7 @@ import click
 
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
-from seamcheck.cli.shared import Amount, SectionedCommand, check_can_write, one_sentence, option, show, write_file
+from seamcheck.cli.shared import SectionedCommand, check_can_write, one_sentence, option, run_limits, show, write_file
 
 WRITE = "Write to files"
 JOINT = "The joint (chosen if not given)"
@@ -59,10 +59,7 @@ def _output_options(command: Any) -> Any:
 @_output_options
 @settings_options
 @option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
-@option("--time-limit", metavar="SECONDS", type=Amount(), section=one.RUN,
-        help="Stop each step after so long. [default: 600]")  # fmt: skip
-@option("--memory-limit", metavar="MB", type=Amount(), section=one.RUN,
-        help="Stop each step beyond so much memory. [default: 4096]")  # fmt: skip
+@run_limits(one.RUN, "each step")
 @option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
 @one_sentence
 def command(

@@ -11,13 +11,13 @@ import click
 from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
 from seamcheck.cli.shared import (
-    Amount,
     SectionedCommand,
     make_console,
     one_sentence,
     option,
     read_day,
     read_pairs,
+    run_limits,
     show_review,
     tell_unused_cache,
 )
@@ -101,20 +101,7 @@ RUN = "Run"
 @option("--quiet", "-q", is_flag=True, section=SHOW, help="Only the verdict, in one line.")
 @option("--verbose", "-v", is_flag=True, section=SHOW, help="All tables: quantities, limits, places, questions to ask.")
 @option("--strict", is_flag=True, section=SHOW, help="Exit with 1 also for findings that ask for attention.")
-@option(
-    "--time-limit",
-    metavar="SECONDS",
-    type=Amount(),
-    section=RUN,
-    help="Stop after so long. [default: 600]",
-)
-@option(
-    "--memory-limit",
-    metavar="MB",
-    type=Amount(),
-    section=RUN,
-    help="Stop beyond so much memory. [default: 4096]",
-)
+@run_limits(RUN, "each review")
 @option(
     "--no-cache",
     is_flag=True,

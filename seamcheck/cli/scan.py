@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from seamcheck.cli import review as one
-from seamcheck.cli.shared import Amount, SectionedCommand, SectionedOption, one_sentence, option
+from seamcheck.cli.shared import Amount, SectionedCommand, SectionedOption, one_sentence, option, run_limits
 
 if TYPE_CHECKING:
     from seamcheck.scanning.result import ScanResult
@@ -71,14 +71,7 @@ SHARED_OPTIONS = [
     "--jobs", "-j", metavar="N", type=click.IntRange(min=1), section=RUN,
     help="Reviews at a time. [default: one for each processor]",
 )  # fmt: skip
-@option(
-    "--time-limit", metavar="SECONDS", type=Amount(), section=RUN,
-    help="Of each review. [default: 600]",
-)  # fmt: skip
-@option(
-    "--memory-limit", metavar="MB", type=Amount(), section=RUN,
-    help="Of each review. [default: 4096]",
-)  # fmt: skip
+@run_limits(RUN, "each review")
 @option(
     "--unpack-limit", metavar="MB", type=Amount(), section=RUN,
     help="What one model in an archive may unpack to. [default: 1000]",

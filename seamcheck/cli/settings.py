@@ -31,7 +31,7 @@ def command(model: Path | None, target: Path | None, settings_file: Path | None,
     from seamcheck.settings.writing import as_toml
 
     found = settings_file or (find_settings_file(model) if model is not None else None)
-    text = as_toml(settings_for([], found))
+    text = as_toml(settings_for([model] if model is not None else [], settings_file))
     if model is not None:
         click.echo(f"For {model}: {found if found else 'no settings file found, the defaults'}", err=True)
     if target is None:

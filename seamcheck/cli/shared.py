@@ -63,6 +63,19 @@ def option(*names: str, section: str, **more: Any) -> Callable[[Callable[..., An
     return click.option(*names, cls=SectionedOption, section=section, **more)
 
 
+def run_limits(section: str, what: str = "each step") -> Callable[[Callable[..., Any]], Callable[..., Any]]:
+    """The options --time-limit and --memory-limit; without them the pipeline's own limits hold."""
+    from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
+
+    def decorate(command: Callable[..., Any]) -> Callable[..., Any]:
+        time = f"Stop {what} after so long. [default: {TIME_LIMIT_S:g}]"
+        memory = f"Stop {what} beyond so much memory. [default: {MEMORY_LIMIT_MB:g}]"
+        command = option("--memory-limit", metavar="MB", type=Amount(), section=section, help=memory)(command)
+        return option("--time-limit", metavar="SECONDS", type=Amount(), section=section, help=time)(command)
+
+    return decorate
+
+
 def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
     """Errors of seamcheck become one sentence on standard error and exit code 2; with --debug a traceback."""
 

@@ -25,7 +25,7 @@ class Chain:
 
 
 def skeleton(region: Polygon, width: float) -> tuple[list[Chain], dict[int, np.ndarray]]:
-    """Chains of the medial axis of one polygon, and the places of its junctions.
+    """Chains of the medial axis of one polygon, and the places (2,) mm of its junctions by number.
 
     Parameters
     ----------

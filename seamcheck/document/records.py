@@ -142,7 +142,7 @@ def _stations_schema() -> dict[str, Any]:
     number, place = {"type": ["number", "null"]}, {"type": "array", "items": {"type": "number"}}
     column = {"type": "array", "items": number}
     known = {
-        key: {**column, "description": f"{q.title}, {q.unit}: {q.definition}"}
+        key: {**column, "description": f"{q.title}, {q.unit}: {q.whole_definition}"}
         for key, q in QUANTITIES.items()
         if q.per == "station"
     }

@@ -11,10 +11,8 @@ from typing import Any
 
 from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.imports import child_command, child_environment
+from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.outcome import Watch
-
-TIME_LIMIT_S = 600.0
-MEMORY_LIMIT_MB = 4096.0
 
 
 def run_isolated(

@@ -19,7 +19,8 @@ _GRID = 1e-6  # mm, on which corners are put where slivers hinder a union
 class HasOutlines(Protocol):
     """What this module needs of a body."""
 
-    def outline(self, face_index: int, tolerance: float) -> list[np.ndarray]: ...
+    def outline(self, face_index: int, tolerance: float) -> list[np.ndarray]:
+        """Rings (n, 3) mm of a face's outline."""
 
 
 def face_region(body: HasOutlines, face: int, frame: Frame, tolerance: float = OUTLINE_TOLERANCE) -> BaseGeometry:

@@ -13,7 +13,7 @@ import numpy as np
 from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.joint.frame import Frame
 from seamcheck.preparation.path import WeldPath
-from seamcheck.report.dxf import MissingLibrary, plain
+from seamcheck.report.dxf_text import dxf_text, plain
 from seamcheck.sections.pieces import ring_through
 
 FORM = "weld-path"
@@ -79,15 +79,8 @@ def drawing(
     layers : name -> rings (n, 3) mm in the model's coordinates, the first point not repeated or repeated alike
     fitted : layers whose curves are drawn as lines and arcs
     """
-    try:
-        import ezdxf
-    except ImportError:
-        raise MissingLibrary("A DXF drawing", "dxf") from None
-    before = ezdxf.options.write_fixed_meta_data_for_testing
-    ezdxf.options.write_fixed_meta_data_for_testing = True  # the same bytes for the same input
-    try:
-        dxf = ezdxf.new("R2010", setup=False)
-        dxf.units = ezdxf.units.MM
+
+    def draw(dxf: Any) -> None:
         space = dxf.modelspace()
         low = 0.0
         for colour, (name, rings) in enumerate(layers.items(), 1):
@@ -102,11 +95,8 @@ def drawing(
         for k, text in enumerate((title, *notes, *CAUTIONS)):
             note = space.add_text(plain(text), height=1.2, dxfattribs={"layer": "NOTES"})
             note.dxf.insert = (0.0, low - 6.0 - 2.2 * k)
-        out = io.StringIO()
-        dxf.write(out)
-    finally:
-        ezdxf.options.write_fixed_meta_data_for_testing = before
-    return out.getvalue()
+
+    return dxf_text(draw)
 
 
 def _curve(space: Any, local: np.ndarray, layer: str, as_arcs: bool) -> None:

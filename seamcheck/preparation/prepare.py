@@ -23,6 +23,7 @@ from seamcheck.preparation.path import Drive, WeldPath, numbers, weld_path
 from seamcheck.preparation.rows import Tooling, sheet_of
 from seamcheck.preparation.scanner import Field, field_coordinates
 from seamcheck.preparation.tools import corridor_of, land_of, path_points, press_frame
+from seamcheck.settings.declared import USUAL_SPEED
 from seamcheck.settings.settings import Settings
 
 if TYPE_CHECKING:
@@ -63,8 +64,7 @@ def prepare(
     folder: str | PathLike[str],
     settings: Settings | str | PathLike[str] | None = None,
     *,
-    drive: Drive | None = None,
-    tooling: Tooling | None = None,
+    clockwise: bool = False,
     progress: Progress | None = None,
     time_limit: float | None = None,
     memory_limit: float | None = None,
@@ -76,8 +76,7 @@ def prepare(
     model : STEP file, or several that share a frame
     folder : that does not exist yet, or is empty; all files come into it at once, or none
     settings : as for ``seamcheck.review``
-    drive : speed, acceleration, laps and overlap of the weld path
-    tooling : dimensions of clamp and nest, and what time, power and stiffness are asked about
+    clockwise : the way round, seen against the light
 
     Raises
     ------
@@ -88,8 +87,15 @@ def prepare(
     if not isinstance(settings, Settings):
         settings = settings_for(paths, None if settings is None else Path(settings))
     target = check_folder(Path(folder), paths)
-    drive, tooling = drive or Drive(1000.0), tooling or Tooling(Blocks(settings.clamp.height))
-    check_numbers(drive, tooling)
+    trial = settings.trial
+    drive = Drive(trial.speed or USUAL_SPEED, trial.acceleration, trial.overlap, int(trial.laps or 1), clockwise)
+    blocks = Blocks(
+        settings.clamp.height, trial.frame_width, trial.clearance, trial.nest_grip, trial.nest_play, trial.nest_draft
+    )
+    tooling = Tooling(
+        blocks, trial.plate, settings.clamp.modulus, trial.power, trial.cooling, trial.handling, trial.hours,
+        trial.used, trial.parts,
+    )  # fmt: skip
     run: dict[str, Any] = {"progress": progress, "time_limit": time_limit, "memory_limit": memory_limit}
     before = review(paths, settings, **run)
     joints = check_review(before)
@@ -141,27 +147,6 @@ def check_folder(folder: Path, models: Sequence[Path]) -> Path:
     return folder
 
 
-def check_numbers(drive: Drive, tooling: Tooling) -> None:
-    """UsageError for numbers out of range."""
-    b = tooling.blocks
-    wanted: list[tuple[str, float | None, float, float]] = [
-        ("The speed", drive.speed, 0.1, 1e5), ("The acceleration", drive.acceleration, 1.0, 1e9),
-        ("The overlap", drive.overlap, 0.0, 100.0), ("The number of laps", drive.laps, 1, 10000),
-        ("The clamp's height", b.height, 1.0, 300.0), ("The width of the clamp's frame", b.wide, 1.0, 100.0),
-        ("The clearance", b.clear, 0.0, 10.0), ("The nest's grip", b.grip, 0.5, 200.0),
-        ("The nest's play", b.play, 0.0, 5.0), ("The nest's draft", b.draft, 0.0, 20.0),
-        ("The modulus", tooling.modulus, 1.0, 1e6), ("The power", tooling.power, 0.1, 1e5),
-        ("The cooling time", tooling.cooling, 0.0, 3600.0), ("The handling time", tooling.handling, 0.0, 3600.0),
-        ("The hours in a year", tooling.hours, 1.0, 8784.0), ("The used share of time", tooling.used, 0.01, 1.0),
-        ("The parts in a year", tooling.parts, 1.0, 1e10),
-        ("The plate's thickness", tooling.plate and tooling.plate[0], 0.1, 100.0),
-        ("The plate's refractive index", tooling.plate and tooling.plate[1], 1.01, 3.0),
-    ]  # fmt: skip
-    for what, value, low, high in wanted:
-        if value is not None and not low <= value <= high:
-            raise UsageError(f"{what} must lie between {low:g} and {high:g}; got {value:g}.")
-
-
 def check_review(before: Review) -> list[Mapping[str, Any]]:
     """The joints of a review from which tools can be made; NotPrepared otherwise."""
     document = before.document
@@ -195,7 +180,7 @@ def check_land(joint: Mapping[str, Any], frame: Frame, settings: Settings, block
             raise NotPrepared(
                 f"The light with {blocks.clear:g} mm beside it leaves no land {settings.clamp.width:g} mm wide on the "
                 f"cover of seam {joint['id']}: make the spot narrower or the cover wider, or press through a plate "
-                "(--plate)."
+                "(--plate-thickness, --plate-index)."
             )
 
 

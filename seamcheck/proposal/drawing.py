@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import io
 import math
 from typing import Any
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.proposal.records import JointProposal, ProposalDocument
-from seamcheck.report.dxf import MissingLibrary, plain
+from seamcheck.report.dxf_text import dxf_text, plain
 
 LIP = 1.0
 """mm of the land that is drawn beside each trap."""
@@ -34,25 +33,14 @@ def outline(joint: JointProposal) -> list[tuple[float, float]]:
 
 def render_dxf(document: ProposalDocument) -> str:
     """The sections as DXF text (R2010, mm); MissingLibrary without ezdxf."""
-    try:
-        import ezdxf
-    except ImportError:
-        raise MissingLibrary("A DXF drawing", "dxf") from None
 
-    before = ezdxf.options.write_fixed_meta_data_for_testing
-    ezdxf.options.write_fixed_meta_data_for_testing = True  # the same bytes for the same document
-    try:
-        drawing = ezdxf.new("R2010", setup=True)
-        drawing.units = ezdxf.units.MM
+    def draw(drawing: Any) -> None:
         for name, colour in LAYERS.items():
             drawing.layers.add(name, color=colour)
         for k, joint in enumerate(j for j in document.joints if j.state == "cut"):
             _section(drawing.modelspace(), joint, -8.0 * k)
-        out = io.StringIO()
-        drawing.write(out)
-    finally:
-        ezdxf.options.write_fixed_meta_data_for_testing = before
-    return out.getvalue()
+
+    return dxf_text(draw, setup=True)
 
 
 def _section(space: Any, joint: JointProposal, level: float) -> None:

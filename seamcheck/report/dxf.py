@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 from collections.abc import Mapping
 from typing import Any
 
@@ -11,8 +10,8 @@ import shapely
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.document.view import BASE, COVER, unpack_view
-from seamcheck.errors import SeamcheckError
 from seamcheck.report import facts, plan
+from seamcheck.report.dxf_text import dxf_text, plain
 from seamcheck.report.facts import Document
 from seamcheck.report.loosened import loosened
 from seamcheck.report.section import SectionShapes, section_shapes
@@ -39,20 +38,10 @@ LAYERS: dict[str, tuple[int, str]] = {
     "SECTION_COVER": (140, "outline of the cover in these sections"),
     "SECTION_OTHER": (8, "outlines of other parts in these sections"),
     "SECTION_DIMENSIONS": (7, "what was measured in these sections, as dimensions and as a list"),
+    "SECTION_TARGET": (1, "where edges of these sections should lie, and from where they move"),
     "NOTES": (7, "title, axes and cautions"),
 }
 """Layer -> colour number of the format, and what stands on it."""
-
-
-class MissingLibrary(SeamcheckError):
-    """An output needs a library that is not installed."""
-
-    def __init__(self, what: str, extra: str) -> None:
-        super().__init__(what, extra)
-        self.what, self.extra = what, extra
-
-    def __str__(self) -> str:
-        return f"{self.what} needs a library that is not installed: install weld-seamcheck with [{self.extra}]."
 
 
 def render_dxf(document: Document) -> str:
@@ -63,26 +52,10 @@ def render_dxf(document: Document) -> str:
     MissingLibrary
         Without ezdxf.
     """
-    try:
-        import ezdxf
-    except ImportError:
-        raise MissingLibrary("A DXF drawing", "dxf") from None
-    before = ezdxf.options.write_fixed_meta_data_for_testing
-    ezdxf.options.write_fixed_meta_data_for_testing = True  # the same bytes for the same document
-    try:
-        drawing = ezdxf.new("R2010", setup=False)
-        _draw(drawing, document)
-        out = io.StringIO()
-        drawing.write(out)
-    finally:
-        ezdxf.options.write_fixed_meta_data_for_testing = before
-    return out.getvalue()
+    return dxf_text(lambda drawing: _draw(drawing, document))
 
 
 def _draw(drawing: Any, document: Document) -> None:
-    from ezdxf import units
-
-    drawing.units = units.MM
     for name, (colour, what) in LAYERS.items():
         drawing.layers.add(name, color=colour).description = what
     space = drawing.modelspace()
@@ -130,12 +103,6 @@ def _add_style(drawing: Any) -> None:
     for name, value in (("dimtxt", 0.36), ("dimasz", 0.26), ("dimexe", 0.12), ("dimexo", 0.06), ("dimgap", 0.08),
                         ("dimdec", 3), ("dimtad", 1), ("dimscale", 1.0), ("dimzin", 0)):  # fmt: skip
         style.set_dxf_attrib(name, value)
-
-
-def plain(text: Any) -> str:
-    """Text that a drawing program shows as it stands: no codes, no line breaks."""
-    shown = "".join(c if c.isprintable() else " " for c in str(text))
-    return shown.replace("\\", "/").replace("%%", "% %").replace("^", "'")
 
 
 def _draw_path(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any]) -> None:
@@ -201,13 +168,14 @@ def _draw_finding(
         across = across / (np.hypot(*across) or 1.0)
     layer = "WAIVED" if numbered.is_waived else str(finding["severity"]).upper().replace("-", "_")
     attributes = {"layer": f"FINDING_{layer}" if f"FINDING_{layer}" in LAYERS else "FINDING_NOTE"}
-    for side in (1, -1):
-        space.add_line(
-            tuple(place + side * size * across),
-            tuple(place + side * 2.2 * size * across),
-            dxfattribs=attributes,
-        )
-    space.add_point((float(place[0]), float(place[1])), dxfattribs=attributes)
+    _draw_mark(space, place, across, size, attributes)
+    for path, station in facts.spots(document, numbered)[1:]:
+        further = next(c for c in joint["contours"] if c["id"] == path)
+        beside = frame.flat(np.asarray([further["stations"]["u"][station]], dtype=float))[0]
+        spot = frame.flat(facts.points_of(further)[station : station + 1])[0]
+        _draw_mark(space, spot, beside / (np.hypot(*beside) or 1.0), size, attributes)
+        x, y = spot + 2.6 * size * beside
+        _write(space, str(numbered.number), float(x), float(y), size * 0.8, attributes)
     value = facts.value_text(finding)
     text = f"{numbered.number} {facts.finding_title(finding)}" + ("" if value == "–" else f" {value}")
     spot = place + 2.6 * size * across
@@ -217,6 +185,14 @@ def _draw_finding(
     taken.append((x, y))
     label = space.add_text(plain(text), height=size * 0.8, dxfattribs=attributes)
     label.dxf.insert = (x, y)
+
+
+def _draw_mark(space: Any, place: np.ndarray, across: np.ndarray, size: float, attributes: Mapping[str, str]) -> None:
+    """Two strokes across the seam and a point on it."""
+    for side in (1, -1):
+        ends = tuple(place + side * size * across), tuple(place + side * 2.2 * size * across)
+        space.add_line(*ends, dxfattribs=dict(attributes))
+    space.add_point((float(place[0]), float(place[1])), dxfattribs=dict(attributes))
 
 
 def _draw_sections(space: Any, document: Document) -> None:
@@ -263,9 +239,8 @@ def _draw_section(space: Any, shapes: SectionShapes, numbered: facts.Numbered, x
     over, beside = 0, {-1: 0, 1: 0}
     for rows, dimension in enumerate(shapes.dimensions, 1):
         (a, b), (c, d) = dimension.start, dimension.end
-        is_across = dimension.column in ("rib_width", "clamp_land")
-        side = -1 if dimension.column.endswith("inner") or dimension.column == "gap" else 1
-        if is_across:
+        side = dimension.side
+        if not side:
             over += 1
             base = (x + a, v1 + 0.4 + 0.75 * over)
         else:
@@ -273,10 +248,13 @@ def _draw_section(space: Any, shapes: SectionShapes, numbered: facts.Numbered, x
             base = (x + (u0 if side < 0 else u1) + side * (0.1 + 0.75 * beside[side]), b)
         if np.hypot(c - a, d - b) > 1e-3:
             space.add_linear_dim(
-                base=base, p1=(x + a, b), p2=(x + c, d), angle=0 if is_across else 90, dimstyle=DIMENSION_STYLE,
+                base=base, p1=(x + a, b), p2=(x + c, d), angle=90 if side else 0, dimstyle=DIMENSION_STYLE,
                 dxfattribs=attributes,
             ).render()  # fmt: skip
         _write(space, f"{dimension.text}", x + u0, v0 - 0.7 * rows, 0.45, attributes)
+    for target in shapes.targets:
+        for (a, b), (c, d) in (*target.lines, *target.moves):
+            space.add_line((x + a, b), (x + c, d), dxfattribs={"layer": "SECTION_TARGET"})
     for pin in shapes.pins:
         space.add_circle((x + pin.at[0], pin.at[1]), 0.35, dxfattribs=attributes)
         _write(space, str(pin.number), x + pin.at[0] + 0.5, pin.at[1], 0.45, attributes)

@@ -11,7 +11,7 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.document.view import Mesh, unpack_view
 from seamcheck.errors import UsageError
 from seamcheck.report import bands, facts, plan
-from seamcheck.report.dxf import MissingLibrary
+from seamcheck.report.dxf_text import MissingLibrary
 from seamcheck.report.facts import Document
 
 _RGBA = {

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.say import say
 from seamcheck.catalogue.setting import Setting
 
 
@@ -124,6 +125,74 @@ LOAD: dict[str, Setting] = _by_name(
 )
 """What the weld has to hold; nothing has a default."""
 
+TRIAL: dict[str, Setting] = _by_name(
+    (
+        Setting(
+            "speed", None, "mm/s", "most speed of the spot or the robot; left out: material.laser.speed, else 1000 "
+            "(assumption)", 0.1, 1e5, "your own", table="trial",
+        ),
+        Setting(
+            "acceleration", None, "mm/s²", "most acceleration of spot or robot, along and across the path; left "
+            "out: material.laser.acceleration, else corners do not slow the path", 1.0, 1e9, "your own", table="trial",
+        ),
+        Setting(
+            "laps", None, "1", "how often the path is passed; left out: as often as the heat model's weld takes, "
+            "else once", 1, 10000, "your own", table="trial",
+        ),
+        Setting(
+            "overlap", 5.0, "mm", "beyond the start of a closed path, over which the power falls", 0.0, 100.0,
+            "assumption", "about three rib widths; try it", table="trial",
+        ),
+        Setting(
+            "power", None, "W", "most power of the laser at the cover; left out: material.laser.power", 0.1, 1e5,
+            "your own", table="trial",
+        ),
+        Setting(
+            "frame-width", 8.0, "mm", "width of the clamp's walls beside the light", 1.0, 100.0,
+            "assumption", "stiff enough for a clamp of tool steel over a part of hand size", table="trial",
+        ),
+        Setting(
+            "clearance", 0.2, "mm", "between clamp and light, and around what rises over the cover", 0.0, 10.0,
+            "assumption", "what clamp and part may be off together", table="trial",
+        ),
+        Setting("nest-grip", 6.0, "mm", "depth of the nest's pocket", 0.5, 200.0, "assumption", table="trial"),
+        Setting(
+            "nest-play", 0.1, "mm", "between base and pocket, on each side", 0.0, 5.0,
+            "assumption", "more where the base shrinks unevenly", table="trial",
+        ),
+        Setting(
+            "nest-draft", 3.0, "°", "by which the pocket's walls open for insertion", 0.0, 20.0, "assumption",
+            table="trial",
+        ),
+        Setting(
+            "plate-thickness", None, "mm", "of a transparent plate that presses in place of a frame", 0.1, 100.0,
+            "your own", table="trial",
+        ),
+        Setting(
+            "plate-index", None, "1", "refractive index of that plate at the weld's wavelength", 1.01, 3.0,
+            "your own", table="trial",
+        ),
+        Setting(
+            "cooling", None, "s", "under pressure after the light; left out: the heat model's cooling time, or "
+            "material.process.hold where that is longer", 0.0, 3600.0, "your own", table="trial",
+        ),
+        Setting(
+            "handling", None, "s", "to take out one part and put in the next; left out: material.process.handling",
+            0.0, 3600.0, "your own", table="trial",
+        ),
+        Setting("hours", None, "h", "hours of work in a year", 1.0, 8784.0, "your own", table="trial"),
+        Setting(
+            "used", 1.0, "1", "share of these hours in which parts are made", 0.01, 1.0,
+            "assumption", "no stops at all; set your own", table="trial",
+        ),
+        Setting("parts", None, "1", "parts wanted in a year", 1.0, 1e10, "your own", table="trial"),
+    )
+)  # fmt: skip
+"""What ``seamcheck prepare`` goes by; a review takes no notice of it."""
+
+USUAL_SPEED = 1000.0
+"""mm/s where no speed is given (assumption: of the order that mirrors move a spot at)."""
+
 FLATNESS: dict[str, str] = {
     "flatness_cover": "flatness of the cover's underside over the whole seam",
     "flatness_rib": "flatness of the rib's top over the whole seam",
@@ -189,7 +258,7 @@ MATERIAL: tuple[Setting, ...] = (
     _material("laser", "spot", "mm", "width of the light spot at the rib", 0.05, 20),
     _material(
         "laser", "use", "1", "share of the light that arrives at the rib and becomes heat there", 0.05, 1, 0.6,
-        "assumption", "losses, reflection at the base, light beside the rib", 0.4, 0.7,
+        "assumption", say("known.use"), 0.4, 0.7,
     ),
     _material(
         "laser", "absorption_depth", "mm", "depth of the base in which the light turns to heat", 0.005, 2, 0.1,
@@ -213,7 +282,7 @@ MATERIAL: tuple[Setting, ...] = (
     _material("process", "longest_heating", "s", "a weld that takes longer is given up", 1, 3600, 300.0),
     _material(
         "process", "air_loss", "W/(m²·K)", "heat that free surfaces lose to the air", 0, 1000, 10.0,
-        "from memory", "free convection of air", 2, 25,
+        "from memory", say("known.air-loss"), 2, 25,
     ),
     _material(
         "process", "tool_loss", "W/(m²·K)",
@@ -226,11 +295,11 @@ MATERIAL: tuple[Setting, ...] = (
     ),
     _material(
         "process", "travel_reserve", "mm", "free travel that must be left after the collapse", 0.0, 2,
-        RULES["sink-travel"].limit("reserve").default, "assumption", "as sink-travel",
+        RULES["sink-travel"].limit("reserve").default, "assumption", say("known.travel-reserve"),
     ),
     _material(
         "process", "height_reserve", "mm", "rib height that must be left after the collapse", 0.0, 5,
-        RULES["rib-height"].limit("reserve").default, "assumption", "as rib-height",
+        RULES["rib-height"].limit("reserve").default, "assumption", say("known.height-reserve"),
     ),
     _material("samples", "count", "1", "tolerance combinations to try", 100, 200000, 2000.0),
     _material("samples", "seed", "1", "start of the random numbers", 0, 2**31, 1.0),
@@ -247,11 +316,18 @@ WAIVER: dict[str, Setting] = _by_name(
 
 SETTINGS: dict[str, Setting] = {
     setting.key: setting
-    for setting in (*NUMBERS.values(), *SCANNER.values(), *CLAMP.values(), *LOAD.values(), *MATERIAL)
+    for setting in (
+        *NUMBERS.values(),
+        *SCANNER.values(),
+        *CLAMP.values(),
+        *LOAD.values(),
+        *MATERIAL,
+        *TRIAL.values(),
+    )
 }
 """Dotted name -> setting, limits of rules left out."""
 
-TABLES = ("joint", "limits", "scanner", "clamp", "load", "tolerance", "material", "waivers")
+TABLES = ("joint", "limits", "scanner", "clamp", "load", "tolerance", "material", "trial", "waivers")
 """Tables of the settings file, in the order in which they are written."""
 
 RENAMED: dict[str, str] = {

@@ -9,6 +9,7 @@ from typing import Any
 from seamcheck.catalogue.known import Known, assumed, given
 from seamcheck.catalogue.pairs import own_pairs
 from seamcheck.catalogue.polymers import Compound, PolymerTable, polymer_table
+from seamcheck.catalogue.say import say
 from seamcheck.errors import UsageError
 from seamcheck.settings.declared import FLATNESS, MATERIAL, MATERIAL_SECTIONS
 from seamcheck.settings.plaques import Plaque, check_plaques, read_plaques
@@ -62,7 +63,7 @@ class MaterialSettings:
             return self.numbers["light.index"]
         if self.cover is not None:
             return self.cover.polymer.get("index")
-        return assumed(1.55, "1", "no cover polymer named; plastics lie between 1.42 and 1.65", 1.42, 1.65)
+        return assumed(1.55, "1", say("known.index-unnamed"), 1.42, 1.65)
 
     def optics(self) -> dict[str, tuple[float | None, float | None]]:
         """Joint id, '' for every other one -> width of the spot (mm) and index of the cover; None where not given."""

@@ -12,7 +12,18 @@ from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.setting import Setting
 from seamcheck.errors import UsageError
-from seamcheck.settings.declared import CLAMP, LOAD, MATERIAL, NUMBERS, RENAMED, SCANNER, TABLES, TEXTS, USUAL_INDEX
+from seamcheck.settings.declared import (
+    CLAMP,
+    LOAD,
+    MATERIAL,
+    NUMBERS,
+    RENAMED,
+    SCANNER,
+    TABLES,
+    TEXTS,
+    TRIAL,
+    USUAL_INDEX,
+)
 from seamcheck.settings.reading import (
     SettingFault,
     Table,
@@ -24,7 +35,18 @@ from seamcheck.settings.reading import (
     text,
     unknown,
 )
-from seamcheck.settings.tables import Clamp, Light, Load, Scanner, read_clamp, read_load, read_scanner, read_tolerances
+from seamcheck.settings.tables import (
+    Clamp,
+    Light,
+    Load,
+    Scanner,
+    Trial,
+    read_clamp,
+    read_load,
+    read_scanner,
+    read_tolerances,
+    read_trial,
+)
 from seamcheck.settings.waivers import Waiver, read_waivers
 
 if TYPE_CHECKING:
@@ -59,6 +81,7 @@ class Settings:
     scanner : where the light comes from, None without a ``[scanner]`` table
     clamp : the clamp tool
     load : what the weld has to hold, None without a ``[load]`` table
+    trial : what tools, path and cycle of a trial go by; a review takes no notice of it
     optics : joint id, '' for every other joint -> (spot mm, index of the cover), each None where the materials give
         none; follows from ``material``, and is all of it that measuring goes by
     tolerances : quantity -> how far (+-) it may differ from the drawing
@@ -82,6 +105,7 @@ class Settings:
     scanner: Scanner | None = None
     clamp: Clamp = field(default_factory=Clamp)
     load: Load | None = None
+    trial: Trial = field(default_factory=Trial)
     optics: Mapping[str, Optics] = field(default_factory=dict)
     tolerances: Mapping[str, float] = field(default_factory=dict)
     origins: Mapping[str, str] = field(default_factory=dict)
@@ -125,7 +149,7 @@ class Settings:
         if table == "material":
             found = None if self.material is None else self.material.get(f"{section}.{setting.name}")
             return setting.default if found is None else found.value
-        holder = {"scanner": self.scanner, "clamp": self.clamp, "load": self.load}.get(table, self)
+        holder = {"scanner": self.scanner, "clamp": self.clamp, "load": self.load, "trial": self.trial}.get(table, self)
         return setting.default if holder is None else getattr(holder, setting.attribute)
 
     def severity(self, rule: str) -> str:
@@ -165,7 +189,8 @@ class Settings:
         ----------
         values : key -> value; keys as in the settings file ('collapse', 'beam', 'rib-width.min',
             'rib-width.severity', 'scanner.distance'), '_' counts as '-'; numbers may be text with a unit. The
-            tables 'scanner', 'clamp', 'load', 'tolerance' and 'material' also whole, as a mapping; None takes one away
+            tables 'scanner', 'clamp', 'load', 'trial', 'tolerance' and 'material' also whole, as a mapping; None takes
+            one away
         origin : what is remembered about them
 
         Raises
@@ -181,7 +206,7 @@ class Settings:
                 inner = table
                 for key in path[:-1]:
                     inner = inner.setdefault(key, {})
-                is_typed = isinstance(value, Scanner | Clamp | Load)
+                is_typed = isinstance(value, Scanner | Clamp | Load | Trial)
                 inner[path[-1]] = value.as_table() if is_typed else value
         return read(table, self, origin)
 
@@ -190,6 +215,7 @@ _AS_TABLE: dict[str, Callable[[Settings], dict[str, Any]]] = {
     "scanner": lambda settings: settings.scanner.as_table() if settings.scanner else {},
     "clamp": lambda settings: settings.clamp.as_table(),
     "load": lambda settings: settings.load.as_table() if settings.load else {},
+    "trial": lambda settings: settings.trial.as_table(),
     "tolerance": lambda settings: dict(settings.tolerances),
     "material": lambda settings: {} if settings.material is None else _copy(settings.material.written),
 }
@@ -255,6 +281,7 @@ def read(
         ("scanner", "scanner", read_scanner),
         ("clamp", "clamp", read_clamp),
         ("load", "load", read_load),
+        ("trial", "trial", read_trial),
         ("tolerance", "tolerances", lambda written: read_tolerances(written, folder)),
     ):
         if key in table:
@@ -304,7 +331,7 @@ def path_of(key: str) -> tuple[str, ...]:
 
 _TABLE_KEYS: tuple[str, ...] = (
     *_AS_TABLE,
-    *(setting.key for setting in (*SCANNER.values(), *CLAMP.values(), *LOAD.values(), *MATERIAL)),
+    *(setting.key for setting in (*SCANNER.values(), *CLAMP.values(), *LOAD.values(), *TRIAL.values(), *MATERIAL)),
     "scanner.axis",
     "scanner.telecentric",
 )

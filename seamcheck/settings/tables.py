@@ -1,4 +1,4 @@
-"""The ``[scanner]``, ``[clamp]`` and ``[tolerance]`` tables: what they hold, read and checked."""
+"""The ``[scanner]``, ``[clamp]``, ``[trial]`` and ``[tolerance]`` tables: what they hold, read and checked."""
 
 from __future__ import annotations
 
@@ -10,7 +10,16 @@ from typing import Any
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.errors import UsageError
-from seamcheck.settings.declared import CLAMP, FLATNESS, LOAD, PROCESS_TOLERANCES, SCANNER, USUAL_INDEX, tolerance
+from seamcheck.settings.declared import (
+    CLAMP,
+    FLATNESS,
+    LOAD,
+    PROCESS_TOLERANCES,
+    SCANNER,
+    TRIAL,
+    USUAL_INDEX,
+    tolerance,
+)
 from seamcheck.settings.guard import below, text_of
 from seamcheck.settings.reading import SettingFault, Table, flag, nearest, number, point, text, unknown
 
@@ -18,6 +27,7 @@ _EXAMPLES = {
     "scanner": "distance = 300 (scanner.distance=300)",
     "clamp": "height = 20 (clamp.height=20)",
     "load": "pressure = 0.1 (load.pressure=0.1)",
+    "trial": "speed = 2000 (trial.speed=2000)",
     "tolerance": "rib_width = 0.05 (tolerance.rib_width=0.05)",
 }
 
@@ -95,7 +105,41 @@ class Load:
         return _entries(self)
 
 
-def _entries(thing: Scanner | Clamp | Load) -> dict[str, Any]:
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """What tools, path and cycle of a trial go by, see declared.TRIAL; mm, degrees, s, W; None where not given."""
+
+    speed: float | None = None
+    acceleration: float | None = None
+    laps: float | None = None
+    overlap: float = TRIAL["overlap"].default or 0.0
+    power: float | None = None
+    frame_width: float = TRIAL["frame-width"].default or 0.0
+    clearance: float = TRIAL["clearance"].default or 0.0
+    nest_grip: float = TRIAL["nest-grip"].default or 0.0
+    nest_play: float = TRIAL["nest-play"].default or 0.0
+    nest_draft: float = TRIAL["nest-draft"].default or 0.0
+    plate_thickness: float | None = None
+    plate_index: float | None = None
+    cooling: float | None = None
+    handling: float | None = None
+    hours: float | None = None
+    used: float = TRIAL["used"].default or 0.0
+    parts: float | None = None
+
+    @property
+    def plate(self) -> tuple[float, float] | None:
+        """Thickness (mm) and refractive index of a transparent plate; None for a frame."""
+        if self.plate_thickness is None or self.plate_index is None:
+            return None
+        return self.plate_thickness, self.plate_index
+
+    def as_table(self) -> dict[str, Any]:
+        """The table that it is read from."""
+        return _entries(self)
+
+
+def _entries(thing: Scanner | Clamp | Load | Trial) -> dict[str, Any]:
     return {key.replace("_", "-"): value for key, value in asdict(thing).items() if value is not None}
 
 
@@ -119,6 +163,18 @@ def read_clamp(written: Any) -> Clamp:
     table = Table.of({} if written is None else written, ("clamp",), _EXAMPLES["clamp"])
     table.only(CLAMP)
     return Clamp(**{setting.attribute: table.number(setting) for setting in CLAMP.values()})
+
+
+def read_trial(written: Any) -> Trial:
+    """What a trial goes by, of a ``[trial]`` table. SettingFault for what can't be taken."""
+    table = Table.of({} if written is None else written, ("trial",), _EXAMPLES["trial"])
+    table.only(TRIAL)
+    trial = Trial(**{setting.attribute: table.number(setting) for setting in TRIAL.values()})
+    if (trial.plate_thickness is None) != (trial.plate_index is None):
+        raise SettingFault(table.path, "A plate needs both plate-thickness, in mm, and plate-index.")
+    if trial.laps is not None and trial.laps != round(trial.laps):
+        raise SettingFault((*table.path, "laps"), f"trial.laps is a whole number; got {trial.laps:g}.")
+    return trial
 
 
 def read_load(written: Any) -> Load | None:

@@ -18,6 +18,7 @@ from seamcheck.settings.declared import (
     PROCESS_TOLERANCES,
     SCANNER,
     TEXTS,
+    TRIAL,
 )
 from seamcheck.settings.settings import Settings
 from seamcheck.settings.tables import Load, Scanner
@@ -43,6 +44,10 @@ def as_toml(settings: Settings | None = None) -> str:
         *(_entry(setting, getattr(settings.clamp, setting.attribute), "2.0") for setting in CLAMP.values()),
         "",
         *_load(settings.load),
+        "# What `seamcheck prepare` makes clamp, nest, weld path and cycle by; a review takes no notice of it.",
+        "[trial]",
+        *(_entry(setting, getattr(settings.trial, setting.attribute), "1.0") for setting in TRIAL.values()),
+        "",
         *_tolerances(settings),
         *_waivers(settings),
         *_material(settings),

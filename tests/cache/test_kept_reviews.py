@@ -25,7 +25,7 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.samples import samples
 from seamcheck.settings.material import read_material
 from seamcheck.settings.settings import Settings
-from seamcheck.settings.tables import Clamp, Load, Scanner
+from seamcheck.settings.tables import Clamp, Load, Scanner, Trial
 from seamcheck.settings.waivers import Waiver
 
 SAMPLES = Path(pipeline.__file__).parents[1] / "sample_models"
@@ -131,7 +131,8 @@ def test_sections_are_kept_for_materials_and_measured_for_them_where_they_are_no
 OTHER = {
     "collapse": 0.35, "beam_margin": 0.1, "station_spacing": 0.25, "lateral_play": 0.1, "intended_stop": 0.3,
     "cover": "lid", "base": "case", "beam": (0.0, 0.0, -1.0), "scanner": Scanner(distance=300.0),
-    "clamp": Clamp(reach=4.0), "load": Load(pressure=0.1), "tolerances": {"rib-width": 0.05},
+    "clamp": Clamp(reach=4.0), "load": Load(pressure=0.1), "trial": Trial(speed=500.0),
+    "tolerances": {"rib-width": 0.05},
     "limits": {**Settings().limits, "rib-width.min": 0.7}, "severities": {**Settings().severities, "rib-width": "note"},
     "waivers": (Waiver(reason="seen", rule="rib-width"),), "material": read_material({"cover": "PC"}),
     "optics": {"": (2.0, None)}, "origins": {"collapse": "file"},

@@ -118,7 +118,7 @@ def test_a_model_named_like_an_option_is_a_model_to_the_hook(tmp_path):
 ODD = ["a:b.step", "CON.step", "a?.step", "a|b.step", "x" * 230 + ".step", " lead.step", "two\nlines.step", "..step"]
 
 
-@pytest.mark.parametrize("name", telling(ODD, ODD[::3]))
+@pytest.mark.parametrize("name", telling(ODD, ["two\nlines.step"]))
 def test_a_file_that_was_sent_or_unpacked_keeps_its_name(tmp_path, name, monkeypatch):
     """A cluster's worker and a local scan write the same document; neither writes the model to the disk."""
     data = SOUND.read_bytes()

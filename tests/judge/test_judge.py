@@ -274,7 +274,7 @@ def test_accepted_reasons_pass(column, reason):
 def test_several_columns_lost_at_one_place_are_one_finding():
     hits = found(*[circle(*[(c, 30, 33, "broken-geometry") for c in ("rib_width", "rib_height", "gap_min")])])
     assert len(hits) == 1
-    for title in ("rib width", "rib height", "gap, least"):
+    for title in ("rib width", "rib height", "smallest gap"):
         assert title in hits[0].message
 
 

@@ -16,10 +16,7 @@ from click.testing import CliRunner
 
 from seamcheck.cli.group import cli
 from seamcheck.measure.material.optics import refract
-from seamcheck.preparation.blocks import Blocks
-from seamcheck.preparation.path import Drive
 from seamcheck.preparation.prepare import prepare
-from seamcheck.preparation.rows import Tooling
 from seamcheck.samples import FOLDER
 from seamcheck.settings.settings import Settings
 
@@ -28,9 +25,10 @@ NAMES = {"clamp.step", "clamp.dxf", "nest.step", "nest.dxf", "path.csv", "path.d
 
 
 def made_from(model, folder, **settings):
-    given = Settings().changed({"clamp": {"pressure": 2.0}, **settings})
-    tooling = Tooling(Blocks(20.0), modulus=2300.0, cooling=2.0, handling=8.0, hours=4000.0, parts=1e6)
-    return prepare(model, folder, given, drive=Drive(1000.0, 2.0e5, laps=10), tooling=tooling)
+    trial = {"acceleration": 2.0e5, "laps": 10, "cooling": 2.0, "handling": 8.0, "hours": 4000.0, "parts": 1e6}
+    return prepare(
+        model, folder, Settings().changed({"clamp": {"pressure": 2.0, "modulus": 2300.0}, "trial": trial, **settings})
+    )
 
 
 @pytest.fixture(scope="module")
@@ -144,7 +142,7 @@ def _length(polyline):
         ("rib-height", (), "breaks 1 must-fix limit (rib-height)"),
         ("sound", ("--scanner", "half-angle=3"), "either distance"),
         ("sound", ("--clearance", "6"), "leaves no land"),
-        ("sound", ("--speed", "0"), "The speed must lie between"),
+        ("sound", ("--speed", "0"), "trial.speed must be between"),
     ],
 )
 def test_what_can_not_be_prepared_is_one_sentence_and_leaves_nothing(tmp_path, model, options, says):
@@ -176,7 +174,7 @@ def test_round_and_l_shaped_housings_get_a_clamp_that_their_review_holds_clear(t
 
 @pytest.mark.thorough
 def test_a_plate_presses_without_land(tmp_path):
-    options = ["--plate", "5", "1.49", "--scanner", "distance=300"]
+    options = ["--plate-thickness", "5", "--plate-index", "1.49", "--scanner", "distance=300"]
     done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
     assert done.exit_code == 0, done.output
     assert not (tmp_path / "t" / "clamp.step").exists()

@@ -111,6 +111,13 @@ class Responses:
             start[i] = np.interp(wanted, rises, roots, right=np.inf) ** 2
         return start, least
 
+    def rise(self, width: np.ndarray, time: float) -> np.ndarray:
+        """(n,) K, how much 1 W/mm warms ribs of these widths (n,) mm up in a time (s); NaN where one is not known."""
+        found, root = np.full(len(width), np.nan), np.sqrt(time)
+        for i in np.flatnonzero(np.isfinite(width)):
+            found[i] = np.interp(root, np.sqrt(self.times), self._between(float(width[i]))[0])
+        return found
+
     def _between(self, width: float) -> tuple[np.ndarray, float]:
         k = int(np.clip(np.searchsorted(self.widths, width), 1, len(self.widths)))
         if k == len(self.widths):
