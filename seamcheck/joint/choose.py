@@ -89,11 +89,9 @@ def _worth_of(readings: Sequence[Reading], bodies: Mapping[str, Body]) -> Callab
 def _next(reading: Reading, ranked: Sequence[Reading]) -> Reading | None:
     """The best reading after this one that would be another joint of one of its parts in its place."""
     later = ranked[next(i for i, r in enumerate(ranked) if r is reading) + 1 :]
-    for other in later:
-        if other.pair & reading.pair and (other.cover, other.base) != (reading.cover, reading.base):
-            if not _side_by_side(reading, other):
-                return other
-    return None
+    own = (reading.cover, reading.base)
+    others = (r for r in later if r.pair & reading.pair and (r.cover, r.base) != own)
+    return next((r for r in others if not _side_by_side(reading, r)), None)
 
 
 def _with_margin(reading: Reading, share: float) -> Reading:
