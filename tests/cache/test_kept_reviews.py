@@ -130,6 +130,7 @@ def test_sections_are_kept_for_materials_and_measured_for_them_where_they_are_no
 
 OTHER = {
     "collapse": 0.35, "beam_margin": 0.1, "station_spacing": 0.25, "lateral_play": 0.1, "intended_stop": 0.3,
+    "second_collapse": 0.2,
     "cover": "lid", "base": "case", "beam": (0.0, 0.0, -1.0), "scanner": Scanner(distance=300.0),
     "clamp": Clamp(reach=4.0), "load": Load(pressure=0.1), "trial": Trial(speed=500.0),
     "tolerances": {"rib-width": 0.05},
