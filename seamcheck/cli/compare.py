@@ -18,6 +18,7 @@ from seamcheck.cli.shared import (
     option,
     run_limits,
     show,
+    tell,
     write_file,
 )
 
@@ -131,7 +132,7 @@ def command(
         else:
             write_file(path, content)
             if not quiet:
-                click.echo(f"Written: {path}", err=takes_stdout)
+                tell(f"Written: {path}", err=takes_stdout)
     counted = ("must-fix", "attention") if strict else ("must-fix",)
     is_worse = result.exit_code == 0 and bool(worse(result.document["findings"], counted))
     raise SystemExit(1 if is_worse else result.exit_code)
