@@ -18,7 +18,8 @@ OUTLINE_TOLERANCE = 0.0005  # mm, chord error of discretised edges
 class HasOutlines(Protocol):
     """What this module needs of a body."""
 
-    def outline(self, face_index: int, tolerance: float) -> list[np.ndarray]: ...
+    def outline(self, face_index: int, tolerance: float) -> list[np.ndarray]:
+        """Rings (n, 3) mm of a face's outline."""
 
 
 def face_region(body: HasOutlines, face: int, frame: Frame, tolerance: float = OUTLINE_TOLERANCE) -> BaseGeometry:

@@ -150,7 +150,7 @@ def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> float | None:
 
 
 def lies_within(a: np.ndarray, b: np.ndarray) -> bool:
-    """Whether most of the smaller one of two boxes (6,) lies in the larger one."""
+    """Whether most of the smaller one of two boxes (6,), mm, lies in the larger one."""
     low, high = np.maximum(a[:3], b[:3]), np.minimum(a[3:], b[3:])
     smaller = min(float(np.prod(box[3:] - box[:3])) for box in (a, b))
     return bool(np.prod(np.maximum(high - low, 0.0)) > 0.5 * smaller)

@@ -140,6 +140,10 @@ def measure_land(
     up : +1 where the light comes from +w
     level : (n,) height of the rib top, only what lies on its light side counts
 
+    Returns
+    -------
+    Width (n,) mm and tilt (n,) degrees; NaN with a reason where there is no land or ``start`` is NaN.
+
     Notes
     -----
     From the corridor's edge outward over the topmost lines that face the light, to the first bend, step or end;

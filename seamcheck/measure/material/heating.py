@@ -33,7 +33,7 @@ class HeatFound:
 
 
 def light_share(width: np.ndarray, settings: MaterialSettings) -> np.ndarray:
-    """(n,) share of the light that falls onto the rib: all of it, or rib width over spot where that is wider.
+    """(n,) share of the light that falls on the rib: 1, or rib width over spot where that is wider; NaN without a rib.
 
     The spot is taken as evenly bright over its width.
     """

@@ -123,8 +123,12 @@ def weld(model: Model, process: Process, sink: tuple[np.ndarray, np.ndarray] | N
 
     Parameters
     ----------
-    sink : times (s) and collapse (mm) of the cover where another place of the seam holds it up; None: this
-        section sinks as it melts
+    sink : times (n,) s and collapse (n,) mm of the cover where another place of the seam holds it up; None:
+        this section sinks as it melts
+
+    Returns
+    -------
+    NaN for every time and temperature but ``steady`` where the section never melts.
 
     Notes
     -----
