@@ -214,6 +214,7 @@ NOTES: dict[str, str] = {
     "evidence.open-within": "Both parts are open over {share:0 %} of what it encloses.",
     "evidence.room": "It closes a cavity.",
     "evidence.solid-within": "What it encloses is solid: there is no cavity that it could close.",
+    "evidence.margin": "The next way to read the same parts is worth {share:0 %} of this one.",
     "evidence.parts": "Both parts are more than the band itself.",
     "evidence.ring": "One of the parts is nothing but the band: a rib or a gasket drawn by itself.",
     # within findings
