@@ -88,8 +88,8 @@ def test_half_of_the_combinations_without_a_weld_is_no_pass():
 
 
 def test_a_travel_that_is_too_short_counts_once():
-    # Travel 0.65 ± 0.3 evenly. The combinations want 0.4 + 0.2: (0.3 - 0.05) / 0.6 of the parts have less; of these 25 %
-    # of all break sink-travel too, 0.4 + 0.1.
+    # Travel 0.65 ± 0.3 evenly. The combinations want 0.4 + 0.2: (0.3 - 0.05) / 0.6 of the parts have less. The limit of
+    # sink-travel, 0.4 + 0.1, is broken in 25 % of all, and they are among them.
     tolerances = {"free_travel": 0.3}
     one = joint(run(), tolerances, 0.65)
     seam = JudgedSeam(one, Settings().changed({"tolerance": tolerances}))
