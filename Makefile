@@ -37,7 +37,7 @@ bench: $(VENV)/installed-dev
 	$(BIN)/python -m benchmarks $(BENCH)
 
 fuzz: $(VENV)/installed-dev
-	$(BIN)/pytest -s -m thorough tests/fuzz -k thousands --variants $(or $(VARIANTS),1500) --keep "$(KEEP)" --seconds $(or $(SECONDS),30) $(PYTEST)
+	$(BIN)/pytest -s -m thorough tests/fuzz -k thousands --variants $(or $(VARIANTS),1500) --keep "$(KEEP)" --seconds $(or $(SECONDS),30) --workers $(or $(WORKERS),2) $(PYTEST)
 
 page:
 	cd frontend && npm ci --no-audit --no-fund && npm run check && npm run build

@@ -4,8 +4,8 @@ import uPlot from "uplot";
 
 import type { Atlas } from "./atlas";
 import { clear, h, px, svg, theme, whenNear } from "./dom";
-import type { Band, Edge, Finding, Side } from "./types";
-import type { Place, Walk } from "./walk";
+import type { Band, Edge, Finding, Side, Spot } from "./types";
+import { spotsOf, type Place, type Stretch, type Walk } from "./walk";
 import { numbersOf } from "./words";
 import { inVoice, num, oneLength, tr } from "./voice";
 
@@ -30,9 +30,11 @@ export class Charts {
     const rules = new Set(this.atlas.payload.findings.filter((f) => f.joint === this.walk.joint.id).map((f) => f.rule));
     const broken = columns.filter((c) => this.walk.facts.bands.some((b) => rules.has(b.rule) && b.columns.includes(c)));
     const rest = Object.keys(this.atlas.payload.quantities).filter((c) => !columns.includes(c) && this.isThere(c));
+    const ranges = this.ranges([...columns, ...rest]);
+    this.judged.classList.toggle("small-multiples", broken.length > 2);
     for (const [host, list] of [[this.judged, broken], [this.within, columns.filter((c) => !broken.includes(c))], [this.further, rest]] as const) {
       for (const column of list) {
-        const chart = new Chart(column, this.atlas, this.walk);
+        const chart = new Chart(column, this.atlas, this.walk, ranges.get(this.scale(column))!);
         this.charts.push(chart);
         host.append(chart.root);
         chart.later();
@@ -42,6 +44,18 @@ export class Charts {
     if (fold) fold.hidden = broken.length === columns.length;
     if (columns.length && !broken.length) this.judged.append(h("p", null, tr("Every judged quantity is within its limits everywhere.")));
     if (!columns.length) this.judged.append(h("p", null, tr("No judged quantity was measured along this seam.")));
+  }
+
+  private scale(column: string): string { return this.atlas.payload.quantities[column]?.scale ?? column; }
+
+  /** The range of every scale: where all its quantities and their limits have room. */
+  private ranges(columns: string[]): Map<string, [number, number]> {
+    const result = new Map<string, [number, number]>();
+    for (const column of columns) {
+      const own = rangeOf(column, this.walk), scale = this.scale(column), other = result.get(scale) ?? own;
+      result.set(scale, [Math.min(own[0], other[0]), Math.max(own[1], other[1])]);
+    }
+    return result;
   }
 
   private isThere(column: string): boolean {
@@ -69,9 +83,9 @@ class Chart {
   private readonly edges: Edge[];
   private readonly findings: Finding[];
 
-  constructor(private readonly column: string, private readonly atlas: Atlas, private readonly walk: Walk) {
+  constructor(private readonly column: string, private readonly atlas: Atlas, private readonly walk: Walk, private readonly range: [number, number]) {
     const bands: Band[] = walk.facts.bands.filter((b) => b.columns.includes(column));
-    this.edges = bands.flatMap((b) => b.edges).filter((e) => e.judged === column);
+    this.edges = edgesOf(column, walk);
     const rules = new Set(bands.map((b) => b.rule));
     this.findings = atlas.payload.findings.filter((f) => f.joint === walk.joint.id && (f.quantity === column || (rules.has(f.rule) && !bands.some((b) => b.columns.length > 1))));
     const words = atlas.words;
@@ -116,25 +130,6 @@ class Chart {
     return [xs, ys];
   }
 
-  private range(ys: (number | null)[]): [number, number] {
-    const known = ys.filter((y): y is number => y !== null);
-    let [low, high] = [Math.min(...known), Math.max(...known)];
-    for (const edge of this.edges) {
-      const floor = least(edge.low), roof = most(edge.high);
-      if (floor !== null) { low = Math.min(low, floor); high = Math.max(high, floor); }
-      if (roof !== null && roof - high < 2 * Math.max(high - low, Math.abs(high) * 0.3)) { high = Math.max(high, roof); low = Math.min(low, roof); }
-    }
-    // Where there is no upper limit, values far above the lower one (a turn that is nearly straight) leave the chart.
-    const floors = this.edges.map((e) => most(e.low)).filter((v): v is number => v !== null && v > 0);
-    if (floors.length && this.edges.every((e) => e.high === null)) high = Math.min(high, Math.max(12 * Math.max(...floors), 2 * low));
-    const { tolerances } = this.walk.facts;
-    const half = tolerances[this.column] ?? 0;
-    low -= half;
-    high += half;
-    const pad = Math.max((high - low) * 0.12, Math.abs(high) * 0.02, 0.01);
-    return [low - pad, high + pad];
-  }
-
   /** A bound as pixel points along the chart; a straight line where it is the same everywhere. */
   private line(u: uPlot, side: Side): [number, number][] {
     const { left, width } = u.bbox;
@@ -156,7 +151,7 @@ class Chart {
 
   private draw(): void {
     const data = this.data();
-    const [low, high] = this.range(data[1]);
+    const [low, high] = this.range;
     const width = Math.max(200, this.plotHost.getBoundingClientRect().width || 600);
     const decimals = this.atlas.payload.quantities[this.column]?.decimals ?? 3, own = this.atlas.payload.quantities[this.column]?.unit ?? "";
     const options: uPlot.Options = {
@@ -277,12 +272,9 @@ class Chart {
     ctx.font = `600 ${11 * sharp}px ${FAMILY}`;
     const labels: { x: number; findings: Finding[]; colour: string }[] = [];
     for (const finding of this.findings) {
-      const k = this.walk.joint.contours.findIndex((c) => c.id === finding.contour);
-      if (k < 0 || finding.from_s === null || finding.to_s === null || finding.severity === "note") continue;
-      const start = stretches[k].start;
-      const stretchesOf = finding.from_s <= finding.to_s ? [[finding.from_s, finding.to_s]] : [[finding.from_s, this.walk.joint.contours[k].length_mm], [0, finding.to_s]];
-      for (const [from, to] of stretchesOf) {
-        const x0 = u.valToPos(start + from, "x", true), x1 = Math.max(u.valToPos(start + to, "x", true), x0 + 3 * sharp);
+      if (finding.severity === "note") continue;
+      for (const [from, to] of spotsOf(finding).flatMap((spot) => this.unrolled(spot, stretches))) {
+        const x0 = u.valToPos(from, "x", true), x1 = Math.max(u.valToPos(to, "x", true), x0 + 3 * sharp);
         if (x1 < u.bbox.left || x0 > u.bbox.left + u.bbox.width) continue;
         ctx.fillStyle = theme(finding.waived ? "waived" : finding.severity === "must-fix" ? "broken" : "near");
         ctx.fillRect(x0, top + height - 4 * sharp, x1 - x0, 4 * sharp);
@@ -298,6 +290,15 @@ class Chart {
       ctx.fillText(numbersOf(findings), x, top + 11 * sharp);
     }
     ctx.restore();
+  }
+
+  /** Where a place of a finding lies on the unrolled seam: one stretch, two where it passes the start of the path. */
+  private unrolled({ contour, from_s: from, to_s: to }: Spot, stretches: Stretch[]): [number, number][] {
+    const k = this.walk.joint.contours.findIndex((c) => c.id === contour);
+    if (k < 0) return [];
+    const { start, length } = stretches[k];
+    if (from === null || to === null) return [];
+    return from <= to ? [[start + from, start + to]] : [[start + from, start + length], [start, start + to]];
   }
 
   private drawSpread(ys: (number | null)[], low: number, high: number): void {
@@ -351,6 +352,35 @@ class Chart {
   remove(): void { this.plot?.destroy(); }
 }
 
+const edgesOf = (column: string, walk: Walk): Edge[] =>
+  walk.facts.bands.filter((b) => b.columns.includes(column)).flatMap((b) => b.edges).filter((e) => e.judged === column);
+
+/** From where to where a quantity is drawn: its values and the limits that lie near them. */
+function rangeOf(column: string, walk: Walk): [number, number] {
+  const edges = edgesOf(column, walk);
+  let low = Infinity, high = -Infinity;
+  for (const contour of walk.joint.contours) {
+    for (const value of (contour.stations[column] as (number | null)[] | undefined) ?? []) {
+      if (value === null) continue;
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
+  }
+  for (const edge of edges) {
+    const floor = least(edge.low), roof = most(edge.high);
+    if (floor !== null) { low = Math.min(low, floor); high = Math.max(high, floor); }
+    if (roof !== null && roof - high < 2 * Math.max(high - low, Math.abs(high) * 0.3)) { high = Math.max(high, roof); low = Math.min(low, roof); }
+  }
+  // Where there is no upper limit, values far above the lower one (a turn that is nearly straight) leave the chart.
+  const floors = edges.map((e) => most(e.low)).filter((v): v is number => v !== null && v > 0);
+  if (floors.length && edges.every((e) => e.high === null)) high = Math.min(high, Math.max(12 * Math.max(...floors), 2 * low));
+  const half = walk.facts.tolerances[column] ?? 0;
+  low -= half;
+  high += half;
+  const pad = Math.max((high - low) * 0.12, Math.abs(high) * 0.02, 0.01);
+  return [low - pad, high + pad];
+}
+
 /** What stands at the ticks: no '-0', and no number twice where the quantity has too few decimals for them. */
 function labels(ticks: number[], decimals: number): string[] {
   const d = digits(ticks, decimals);
@@ -365,8 +395,8 @@ function digits(ticks: number[], most: number): number {
 }
 
 const values = (side: Side): number[] => (side === null ? [] : typeof side === "number" ? [side] : Object.values(side).flat().filter((v): v is number => v !== null));
-const least = (side: Side): number | null => (values(side).length ? Math.min(...values(side)) : null);
-const most = (side: Side): number | null => (values(side).length ? Math.max(...values(side)) : null);
+const least = (side: Side): number | null => values(side).reduce<number | null>((a, v) => (a === null || v < a ? v : a), null);
+const most = (side: Side): number | null => values(side).reduce<number | null>((a, v) => (a === null || v > a ? v : a), null);
 
 const FAMILY = '"Barlow Semi Condensed", "Arial Narrow", sans-serif';
 const FONT = `500 12px ${FAMILY}`;

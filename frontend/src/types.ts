@@ -22,7 +22,8 @@ export type Contour =
 export type Joint =
   Pick<JointRecord, "id" | "cover" | "base" | "rib_on" | "beam" | "summary"> & { contours: Contour[] };
 
-export interface Quantity { title: string; unit: string; decimals: number }
+/** `scale`: quantities of one scale are drawn to one scale. */
+export interface Quantity { title: string; unit: string; decimals: number; scale: string }
 
 /** One number for the whole seam, a list for every path where it changes by place, or none. */
 export type Side = number | Record<string, (number | null)[]> | null;

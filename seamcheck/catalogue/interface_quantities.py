@@ -11,9 +11,10 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "field_circle",
             "scan field, diameter of the circle",
             "mm",
-            "Diameter of the smallest circle around the mid-line, seen along the light: the round field "
-            "that a "
-            "scanner needs. Its place is the circle's centre.",
+            (
+                "Diameter of the smallest circle round the mid-line, seen along the light: the round field that a "
+                "scanner needs, placed at its centre."
+            ),
             per="interface",
             decimals=2,
         ),
@@ -21,7 +22,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "field_length",
             "scan field, long side",
             "mm",
-            "Long side of the smallest rectangle, turned as it fits best, around the mid-line, seen along the light.",
+            ("Long side of the smallest rectangle round the mid-line, in any orientation, seen along the light."),
             per="interface",
             decimals=2,
         ),
@@ -35,9 +36,9 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "seam_rise",
-            "rise of the seam",
+            "height range of the seam",
             "mm",
-            "Difference of the highest and the lowest place of the mid-line, along the light.",
+            "Height difference along the light between the highest and the lowest point of the mid-line.",
             per="interface",
         ),
         Quantity(
@@ -50,19 +51,23 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "seam_step",
-            "step of the seam",
+            "step in the seam",
             "mm",
-            "Largest difference in height, along the light, of two places of the mid-line that are one rib width "
-            "apart along the seam.",
+            (
+                "Largest height difference along the light between two points of the mid-line that are one rib "
+                "width w apart along the seam."
+            ),
             per="interface",
         ),
         Quantity(
             "path_distance",
-            "distance of neighbouring stretches",
+            "distance between stretches of the seam",
             "mm",
-            "Smallest distance, mid-line to mid-line, of two stretches of the seam of which the way from "
-            "one to "
-            "the other along the seam is more than three times their distance; looked for up to 30 mm.",
+            (
+                "Smallest distance, mid-line to mid-line, of two stretches of the seam more than three times as "
+                "far apart along the seam."
+            ),
+            detail="Searched up to 30 mm.",
             per="interface",
             decimals=2,
         ),
@@ -70,79 +75,97 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "stop_difference",
             "travel beyond the intended stop",
             "mm",
-            "Free travel over the whole interface less the travel at which a stop is meant to end the "
-            "collapse; "
-            "negative where something stops the cover before.",
+            (
+                "Free travel of the whole interface less the travel at which the stop should end the collapse; "
+                "negative where it ends earlier."
+            ),
             per="interface",
         ),
         Quantity(
             "stop_collapse",
             "intended stop beyond the planned collapse",
             "mm",
-            "Travel at which a stop is meant to end the collapse, less the planned collapse.",
+            "Travel at which the stop should end the collapse, less the planned collapse c.",
             per="interface",
         ),
         Quantity(
             "rib_hole",
-            "hole in the rib's top",
+            "hole in the rib top",
             "mm",
-            "Width of a hole that opens in the rib's top: diameter of the largest circle that fits into it. An opening "
-            "wider than the rib, or longer than five rib widths, is no hole but a room that the rib runs round.",
+            "Width of a hole that opens in the rib top: diameter of the largest circle that fits into it.",
+            detail=(
+                "An opening wider than the rib, or longer than five rib widths, is no hole but an area that the "
+                "rib runs round."
+            ),
             per="interface",
             decimals=2,
         ),
         Quantity(
             "overlap",
-            "parts drawn into each other",
+            "overlap of parts as drawn",
             "mm",
-            "Depth of the room that the cover and another part both claim, elsewhere than at the rib: at places along "
-            "its border the shortest way through both, square to one of the faces that cross along it; the longest of "
-            "these. Of a part that lies in the cover's plastic as a whole, its smallest size. What the cover is drawn "
-            "into along the light stands under free_travel, as a negative value.",
+            "Depth to which the cover and another part interpenetrate as drawn, elsewhere than at the rib.",
+            detail=(
+                "At points along the border of the overlap, the shortest distance through both parts, normal to "
+                "one of the faces that intersect there; the largest of these. For a part that lies wholly in the "
+                "cover's plastic, its smallest dimension. What the cover penetrates along the light stands under "
+                "free_travel, as a negative value."
+            ),
             per="interface",
             decimals=2,
         ),
         Quantity(
             "beam_angle",
-            "angle of the light",
+            "beam angle",
             "°",
-            "Angle in air between the ray to P from the scanner and the normal of the cover's top where the ray "
-            "enters, with the ray refracted there.",
+            ("Angle in air between the ray from the scanner to P and the normal of the cover's top where it enters."),
+            detail="The ray is refracted at the cover's top.",
             decimals=2,
         ),
         Quantity(
             "spot_offset",
-            "shift of the light by the cover",
+            "shift of the beam by the cover",
             "mm",
-            "How far the cover moves the ray at the level of P against a straight one: t (tan a - tan b), with the "
-            "depth t below the top, the angle a in air and b in the plastic; towards the optical axis.",
+            (
+                "Sideways shift of the ray by refraction, at the level of P, towards the optical axis: z (tan α - "
+                "tan β)."
+            ),
+            detail="z is the depth of P below the cover's top, α the angle in air and β the angle in the plastic.",
         ),
         Quantity(
             "spot_stretch",
-            "stretch of the light spot",
+            "elongation of the spot",
             "1",
-            "Length of the spot along its tilt over its diameter: 1 / cos of the angle in air.",
+            "Length of the spot along its tilt over its diameter: 1 / cos α, with the angle α in air.",
         ),
         Quantity(
             "path_in_cover",
-            "way of the ray in the cover",
+            "beam path in the cover, refracted",
             "mm",
-            "Way of the refracted ray through the plastic, from the cover's top to P.",
+            "Length of the refracted ray in the plastic, from the cover's top to P.",
         ),
         Quantity(
             "light_lean",
-            "lean of the light in the section",
+            "lean of the beam in the section",
             "°",
-            "Angle in the section between the ray to P, in air, and the beam; positive where it comes from the outer "
-            "side.",
+            (
+                "Angle in the section between the beam and the ray to P, in air; positive where it comes from the "
+                "outer side."
+            ),
             decimals=2,
         ),
         Quantity(
             "light_enters_inner",
             "light on the cover's top, inner edge",
             "mm",
-            "Where the light's inner edge enters the cover, with its cone, bent there: distance from P along u, "
-            "negative on the inner side. The light is as wide as the spot, or as the rib's top where no spot is given.",
+            (
+                "Where the inner edge of the light enters the cover: distance from P along u, negative on the "
+                "inner side."
+            ),
+            detail=(
+                "With the beam's cone, refracted at the cover's top. The light is as wide as the spot, or as the "
+                "rib top where no spot is given."
+            ),
         ),
         Quantity(
             "light_enters_outer",
@@ -154,69 +177,95 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "light_width",
             "width of the light at the rib",
             "mm",
-            "Width of the light in the section at the level of the rib's top: the spot's over the cosine of the "
-            "light's lean in the section; the rib's where no spot is given.",
+            "Width of the light in the section at the level of the rib top.",
+            detail=(
+                "The spot's width over the cosine of the light's lean in the section; the rib's width where no "
+                "spot is given."
+            ),
         ),
         Quantity(
             "light_clear",
             "light reaching the rib from the scanner",
             "1",
-            "Share of rays from the scanner to the middle and both edges of the light at the level of the rib's top "
-            "(as wide as the spot, or as the rib where none is given), and round the rim of its cone, that enter "
-            "through the cover's light-side face and meet no part before.",
+            (
+                "Share of rays from the scanner to the rib top that enter through the cover's light-side face and "
+                "meet no part before."
+            ),
+            detail=(
+                "The rays go to the middle and both edges of the light at the level of the rib top (as wide as "
+                "the spot, or as the rib where none is given) and round the rim of its cone."
+            ),
             decimals=2,
         ),
         Quantity(
             "pressed_flat",
-            "flatness of the cover that the clamp presses flat",
+            "cover flatness that the clamp presses flat",
             "mm",
-            "Flatness given for the cover, times the line load of the clamp (its pressure times the rib's mean width) "
-            "over that which bends the cover by its flatness, at most 1: a plate as thick as over the seam, bowed over "
-            "the shorter side of the seam's rectangle, 384/5 D f / l^4 times half of the longer side. Not for covers "
-            "with ribs or skirts, which are stiffer.",
+            (
+                "Part of the cover's given flatness that the clamp presses flat; the cover is taken as a plate as "
+                "thick as over the seam."
+            ),
+            detail=(
+                "The flatness times the clamp's line load (its pressure times the rib's mean width) over the line "
+                "load that bends the plate by its flatness, at most 1. That line load is 384/5 D δ / a⁴ times "
+                "half the longer side of the seam's rectangle, for a plate of stiffness D bowed by the flatness δ "
+                "over the shorter side a. Not for covers with ribs or skirts, which are stiffer."
+            ),
             per="interface",
         ),
         Quantity(
             "local_collapse_left",
-            "collapse left by flatness",
+            "collapse left after flatness",
             "mm",
-            "Planned collapse less the flatness of cover and rib as given, plus what the clamp is given, or else "
-            "computed (pressed_flat), to press flat: what melts at the lowest place in the worst case.",
+            (
+                "Planned collapse c less the flatness of cover and rib, plus what the clamp presses flat: melt "
+                "depth at the lowest place, worst case."
+            ),
+            detail="What the clamp presses flat is given as flattened, or else computed (pressed_flat).",
             per="interface",
         ),
         Quantity(
             "clamp_area",
-            "area for the clamp",
+            "clamp area",
             "mm²",
-            "Area, seen along the light, of light-side faces of the cover that are level all over (within 5°, at any "
-            "height, tops of bosses as well) from the edge of what the light takes (the spot, or the rib's top where "
-            "none is given, and the beam margin; from a scanner refracted at the cover's top, with its cone) out to "
-            "the clamp's reach, with nothing of any part standing on or over them up to the clamp's height.",
+            (
+                "Area, seen along the light, of level light-side faces of the cover from the beam corridor out to "
+                "the clamp's reach."
+            ),
+            detail=(
+                "A face is level where it lies within 5° all over, at any height, tops of bosses included. The "
+                "beam corridor is the spot (the rib top where none is given) plus the beam margin; from a scanner "
+                "refracted at the cover's top, with its cone. Nothing of any part may stand on or over the area "
+                "up to the clamp's height."
+            ),
             per="interface",
             decimals=1,
         ),
         Quantity(
             "clamp_area_inner",
-            "area for the clamp, inner side",
+            "clamp area, inner side",
             "mm²",
-            "The part of clamp_area inside the seam.",
+            "Part of clamp_area inside the seam.",
             per="interface",
             decimals=1,
         ),
         Quantity(
             "clamp_area_outer",
-            "area for the clamp, outer side",
+            "clamp area, outer side",
             "mm²",
-            "The part of clamp_area outside the seam.",
+            "Part of clamp_area outside the seam.",
             per="interface",
             decimals=1,
         ),
         Quantity(
             "clamp_share",
-            "seam with clamp land near",
+            "share of the seam with clamp area",
             "1",
-            "Share of the seam's length that has, square to the seam, on one side at least and within the clamp's "
-            "reach, area for the clamp (see clamp_area) as wide as the clamp's setting 'width'.",
+            (
+                "Share of the seam's length with clamp area as wide as the clamp's 'width', square to the seam "
+                "within its reach, on either side."
+            ),
+            detail="Measured as clamp_area; one side is enough.",
             per="interface",
             decimals=3,
         ),
@@ -224,9 +273,15 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "tool_setback_inner",
             "clearance of a tall clamp, inner side",
             "mm",
-            "How far an upright side of the clamp on the inner side must stand back from what the light takes of the "
-            "cover's top so as not to shade it: height of the clamp times the tangent of the beam's half-angle and the "
-            "light's largest lean from that side together; 0 where the light leans away from it everywhere.",
+            (
+                "Setback from the light on the cover's top that an upright clamp wall on the inner side needs so "
+                "as not to shade it."
+            ),
+            detail=(
+                "Height of the clamp times the tangent of the beam's half-angle and the light's largest lean from "
+                "that side together; 0 where the light leans away from it everywhere. Counted from the beam "
+                "corridor (see clamp_area)."
+            ),
             per="interface",
             decimals=2,
         ),
@@ -242,7 +297,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "enclosed_area",
             "area inside the seam",
             "mm²",
-            "Area that the mid-line encloses, seen along the light: on it a pressure inside pushes the cover off.",
+            ("Area enclosed by the mid-line, seen along the light; an internal pressure on it pushes the cover off."),
             per="interface",
             decimals=0,
         ),
@@ -250,52 +305,62 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "load_force",
             "force on the cover",
             "N",
-            "Force given in the settings, or pressure given there times enclosed_area.",
+            "Force given in the settings, or the pressure given there times enclosed_area.",
             per="interface",
             decimals=1,
         ),
         Quantity(
             "line_load_mean",
-            "mean load along the seam",
+            "mean line load",
             "N/mm",
-            "load_force over the length of the seam.",
+            "load_force divided by the length of the seam.",
             per="interface",
             decimals=2,
         ),
         Quantity(
             "line_load",
-            "load along the seam",
+            "line load along the seam",
             "N/mm",
-            "Load that the cover, as a plate of even thickness over the area inside the seam, hands on to each "
-            "millimetre of seam: the larger one of a plate hinged on the seam and one clamped by it.",
+            (
+                "Load per millimetre of seam from the cover as a plate of constant thickness: hinged on the seam "
+                "or clamped by it, whichever is larger."
+            ),
+            detail="The plate spans the area inside the seam.",
             decimals=2,
         ),
         Quantity(
             "peel_moment",
             "peel moment along the seam",
             "N",
-            "Moment (N·mm for each mm of seam) at the edge of that plate where the seam clamps it; 0 where it is "
-            "hinged: the truth lies between, as stiff as the wall is.",
+            (
+                "Bending moment per millimetre of seam at the edge of the cover, taken as a plate clamped by the "
+                "seam, in N·mm/mm."
+            ),
+            detail=(
+                "The plate is that of line_load. 0 where it is hinged: the truth lies between, as stiff as the wall is."
+            ),
             decimals=1,
         ),
         Quantity(
             "weld_stress_least",
-            "tension in the weld, at least",
+            "weld stress, at least",
             "MPa",
-            "Load along the seam of the plate hinged on it, over the rib's width. Of the whole interface the largest.",
+            "Load of the plate hinged on the seam over the rib width w. Of the whole interface the largest.",
             decimals=2,
         ),
         Quantity(
             "weld_stress_most",
-            "tension in the weld, at most",
+            "weld stress, at most",
             "MPa",
-            "line_load over the rib's width w, and 6 peel_moment / w² where the weld is peeled. Of the whole interface "
-            "the largest.",
+            (
+                "line_load over the rib width w, plus 6 peel_moment / w² where the weld is peeled. Of the whole "
+                "interface the largest."
+            ),
             decimals=1,
         ),
         Quantity(
             "weld_use_least",
-            "tension over what the weld bears, at least",
+            "weld stress over strength, at least",
             "1",
             "weld_stress_least over the strength times the weld factor that the settings give.",
             per="interface",
@@ -303,7 +368,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "weld_use_most",
-            "tension over what the weld bears, at most",
+            "weld stress over strength, at most",
             "1",
             "weld_stress_most over the strength times the weld factor that the settings give.",
             per="interface",
@@ -311,10 +376,12 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "neighbour_distance",
-            "distance of other parts",
+            "distance to other parts",
             "mm",
-            "Shortest distance from the rib's seam faces to a part that is neither cover nor base; looked "
-            "for up to 10 mm.",
+            (
+                "Shortest distance from the light on the rib (spot or rib width, with beam margin) to a part that is "
+                "neither cover nor base; searched up to 10 mm."
+            ),
             per="interface",
             decimals=2,
         ),
@@ -322,26 +389,35 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "support_depth",
             "material below the rib",
             "mm",
-            "Way along the light from P through the base's material down to where it first ends. The one value of "
-            "the whole interface is the smallest.",
+            (
+                "Distance along the light from P through the base's material down to where it first ends; for the "
+                "whole interface the smallest."
+            ),
             decimals=2,
         ),
         Quantity(
             "overhang",
             "overhang below the rib",
             "mm",
-            "Where the material straight below P ends: the way square to the seam to where material that hangs "
-            "together with it goes on down, looked for up to four rib widths to both sides, one rib width below the "
-            "end (in a slit halfway down); 0 where nothing beside goes on. The one value of the whole interface is "
-            "the largest.",
+            (
+                "Where the material below P ends: distance square to the seam to connected material that "
+                "continues downward; 0 where none does."
+            ),
+            detail=(
+                "Searched up to four rib widths w to both sides, one rib width below the end (in a slit halfway "
+                "down). The value of the whole interface is the largest."
+            ),
             decimals=2,
         ),
         Quantity(
             "support_open",
             "seam over openings",
             "mm",
-            "Length of the seam below which, at any depth, the base's material ends, nothing that hangs together "
-            "with it carries on beside (see overhang), and more of the base begins below the air.",
+            (
+                "Length of seam below which the base's material ends, with no connected material beside it, and "
+                "begins again below the air."
+            ),
+            detail="At any depth; what continues beside is found as for overhang.",
             per="interface",
             decimals=2,
         ),
@@ -349,34 +425,45 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "nest_area",
             "area for the nest",
             "mm²",
-            "Area straight below the rib's top of level faces (within 5°) on which the base's material "
-            "below it ends: there a nest carries it.",
+            (
+                "Area straight below the rib top of level faces (within 5°) on which the base's material ends: "
+                "there a nest supports it."
+            ),
             per="interface",
             decimals=1,
         ),
         Quantity(
             "parts_outside",
-            "parts outside",
+            "share of parts outside limits",
             "%",
-            "Share of parts in which a limit breaks that the drawing holds, or no collapse suits, with the "
-            "tolerances of the settings: one deviation moves a quantity along the whole seam, different quantities "
-            "are independent.",
+            (
+                "Share of parts in which a limit breaks that the drawing holds, or no collapse suits, with the "
+                "tolerances of the settings."
+            ),
+            detail="One deviation moves a quantity along the whole seam; different quantities are independent.",
             per="interface",
             decimals=2,
         ),
         Quantity(
             "wall_to_rib",
-            "wall to rib",
+            "wall width over rib width",
             "1",
-            "Smallest ratio of the width of the wall that carries the rib to the rib's width at half height.",
+            "Smallest ratio of wall_width, the wall that carries the rib, to the rib's width at half height.",
             per="interface",
             decimals=2,
         ),
         Quantity(
+            "root_to_plate",
+            "rib root over plate",
+            "1",
+            "Width of the rib at its root over the thickness of its plate; not where a wall goes on below it.",
+            decimals=2,
+        ),
+        Quantity(
             "flash_open_inner",
-            "open flash trap, inner side",
+            "length of open flash trap, inner side",
             "mm",
-            "Length of the seam on which nothing closes the inner flash trap; with what flash would reach there.",
+            ("Length of the seam on which nothing closes the inner flash trap; with what flash would reach there."),
             per="interface",
             decimals=2,
         ),
@@ -384,9 +471,15 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "trap_volume_inner",
             "flash trap volume, inner side",
             "mm³",
-            "trap_area_inner along the trap's own way: the sum over the seam of area times length of mid-line, times "
-            "1 - d / R on the inside of a turn and 1 + d / R on its outside (see trap_turn_inner). Places without a "
-            "section count as the average of the others.",
+            (
+                "trap_area_inner times the trap's own length, shorter than the mid-line on the inside of a "
+                "corner, longer on its outside."
+            ),
+            detail=(
+                "Sum over the seam of area times length of mid-line, times 1 - d / R on the inside of a corner "
+                "and 1 + d / R on its outside (see trap_turn_inner). Places without a section count as the "
+                "average of the others."
+            ),
             per="interface",
             decimals=1,
         ),
@@ -394,16 +487,19 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "corner_loss_inner",
             "trap volume lost in corners, inner side",
             "1",
-            "Largest share of the inner flash trap's section that a turn takes away: d / R where the line turns "
-            "toward this side (see trap_turn_inner); 0 where it never does.",
+            (
+                "Largest share of the inner flash trap that a corner takes away: d / R where the seam bends "
+                "towards this side, else 0."
+            ),
+            detail="d and R as in trap_turn_inner.",
             per="interface",
             decimals=3,
         ),
         Quantity(
             "flash_open_outer",
-            "open flash trap, outer side",
+            "length of open flash trap, outer side",
             "mm",
-            "Length of the seam on which nothing closes the outer flash trap; with what flash would reach there.",
+            ("Length of the seam on which nothing closes the outer flash trap; with what flash would reach there."),
             per="interface",
             decimals=2,
         ),
@@ -411,9 +507,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "trap_volume_outer",
             "flash trap volume, outer side",
             "mm³",
-            "trap_area_outer along the trap's own way: the sum over the seam of area times length of mid-line, times "
-            "1 - d / R on the inside of a turn and 1 + d / R on its outside (see trap_turn_outer). Places without a "
-            "section count as the average of the others.",
+            "As trap_volume_inner, on the outer side.",
             per="interface",
             decimals=1,
         ),
@@ -421,47 +515,112 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "corner_loss_outer",
             "trap volume lost in corners, outer side",
             "1",
-            "Largest share of the outer flash trap's section that a turn takes away: d / R where the line turns "
-            "toward this side (see trap_turn_outer); 0 where it never does.",
+            "As corner_loss_inner, on the outer side.",
             per="interface",
             decimals=3,
         ),
         Quantity(
             "melt_volume",
-            "volume of the melt",
+            "melt volume",
             "mm³",
-            "melt_area along the mid-line. Places without a section count as the average of the others.",
+            (
+                "melt_area times the length of the mid-line; places without a section count as the average of the "
+                "others."
+            ),
             per="interface",
             decimals=1,
         ),
         Quantity(
             "lip_tightest",
-            "tightest lip",
+            "smallest lip gap",
             "mm",
-            "Smallest lip gap after the collapse, on both sides of the whole seam.",
+            "Smallest lip gap b after the collapse, on both sides of the whole seam.",
             per="interface",
         ),
         Quantity(
             "lip_widest",
-            "widest lip",
+            "largest lip gap",
             "mm",
-            "Largest lip gap after the collapse, on both sides of the whole seam.",
+            "Largest lip gap b after the collapse, on both sides of the whole seam.",
+            per="interface",
+        ),
+        Quantity(
+            "guide_play",
+            "play of guiding flanks",
+            "mm",
+            "Smallest sideways distance, after the collapse, of flanks of cover and base within 0.3 mm of each other; "
+            "negative: they collide.",
+            per="interface",
+        ),
+        Quantity(
+            "guide_depth",
+            "depth of guiding flanks at first touch",
+            "mm",
+            "Height that such flanks have in common when the cover first touches the rib; negative: they meet later.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "guide_draft",
+            "draft of guiding flanks",
+            "°",
+            "Smallest angle between the light and such a flank, of those at least 3 mm high.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "lead_in",
+            "lead-in of guiding flanks",
+            "mm",
+            "How far chamfers or roundings at the ends of two such flanks that meet first stand back sideways, "
+            "together.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "travel_left",
+            "travel left for a second melting",
+            "mm",
+            "Free travel over the whole interface less the planned collapse.",
+            per="interface",
+        ),
+        Quantity(
+            "trap_filled",
+            "flash traps filled",
+            "1",
+            "Volume of the melt over the volume of both flash traps, after the planned collapse.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "collapse_left",
+            "collapse left in the section",
+            "mm",
+            "Further collapse, beyond the planned one, until the melt of both fills the two flash traps or the rib is "
+            "melted down to their floor.",
+        ),
+        Quantity(
+            "second_collapse",
+            "second collapse that fits",
+            "mm",
+            "The smaller of travel_left and the smallest collapse_left: what a second melting may melt down.",
             per="interface",
         ),
     )
 }
 
 INTERFACE_REASONS: dict[str, str] = {
-    "no-scanner": "No scanner is given in the settings: the angle of the light is not evaluated. The seam "
-    "needs "
-    "the scan field given as field_circle, field_length and field_width.",
-    "no-stiffness": "Modulus of the cover and pressure of the clamp are not both given: nothing counts as pressed "
-    "flat.",
+    "no-scanner": "The settings give no scanner: the beam angle is not evaluated. field_circle, field_length and "
+    "field_width are the scan field that the seam needs.",
+    "no-stiffness": "Cover modulus and clamp pressure are not both given: the clamp is taken to press nothing flat.",
     "no-plate": "The cover is no plate (it has ribs or a skirt): what the clamp presses flat is not evaluated.",
     "no-strength": "Strength and weld factor are not both given in the settings: not evaluated.",
     "no-single-loop": "Load and moment are evaluated for a seam of one closed path only.",
-    "no-plate-edge": "The area inside the seam could not be divided into elements.",
-    "no-neighbour": "No other stretch of the seam comes near.",
+    "no-plate-edge": "The area inside the seam could not be meshed.",
+    "no-neighbour": "No other stretch of the seam is near.",
     "no-neighbour-part": "No part but cover and base comes within 10 mm of the seam.",
+    "no-guide": "No flanks of cover and base stand within 0.3 mm of each other: nothing guides the cover.",
+    "low-guides": "All guiding flanks are lower than 3 mm: their draft makes no difference.",
+    "wall-below": "The rib ends a wall: no face lies straight opposite, where a sink mark could show.",
     "no-inside": "The seam encloses nothing.",
 }

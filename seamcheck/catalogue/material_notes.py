@@ -64,6 +64,7 @@ MATERIAL_NOTES: dict[str, str] = {
     "material.no-wavelength": "The wavelength of the plaques is not given (material.light.wavelength).",
     "material.class": "The cover, {cover}, is {kind:word}.",
     "material.no-flatness": "Flatness is not given (tolerance.flatness_cover, flatness_rib): parts as drawn.",
+    "material.nothing-flat": "Nothing is taken as pressed flat by the clamp.",
     "material.no-gap": "No gap was measured: what closes it is not known.",
     "material.no-traps": "Melt or trap areas were measured nowhere: what the traps hold is not known.",
     "material.no-travel": "Free travel is not known: {why:reasons}.",
@@ -94,6 +95,22 @@ MATERIAL_NOTES: dict[str, str] = {
     "heat.no-number": "Single pass not evaluated: {setting} is not given.",
     "heat.no-temperature": "Weld time not evaluated: no temperature of the melt is known.",
     "heat.no-decomposition": "Burning not evaluated: material.process.decomposition is not given.",
+    "heat.with": "{inputs:list}",
+    "heat.with.rise": "from {room:0} to {melt:0 °C} (ΔT {rise:0 K})",
+    "heat.with.material": (
+        "{name}: ρ {density:.2 g/cm³}, cp {heat:.2 J/(g·K)}, k {conductivity:.2 W/(m·K)}, fusion {fusion:0 J/g}, "
+        "begins to flow at {flows:0 °C}"
+    ),
+    "heat.with.light": ("η {use:.2}, transmission {least:0} to {most:0 %}, absorption depth {depth:.2 mm}"),
+    "heat.with.losses": "losses {air:0 W/(m²·K)} to air, {tool:0 W/(m²·K)} to the tool",
+    "heat.with.losses-unknown": (
+        "losses {air:0 W/(m²·K)} to air, to the tool as to air (material.process.tool_loss is not given)"
+    ),
+    # light
+    "light.below": "below {percent:0 %}",
+    "light.burns": "below it the cover's surface is more prone to burn",
+    "light.comfortable": "common practice, no published source",
+    "light.reach": "{times:.1} times the thickest plaque; assumption of this project",
     # pairs of polymers
     "pair.is.same polymer": "Both parts are of the same polymer. Trial weld required.",
     "pair.is.common component": "One polymer is a component of the other. Trial weld required.",
@@ -131,7 +148,7 @@ MATERIAL_NOTES: dict[str, str] = {
 }
 
 CLASS_WORDS: dict[str, str] = {
-    "class-filled": "with glass, mineral or carbon",
+    "class-filled": "filled with glass, mineral or carbon",
     "class-semi-crystalline": "semi-crystalline and unfilled",
     "class-amorphous": "amorphous and unfilled",
 }

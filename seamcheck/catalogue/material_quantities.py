@@ -12,52 +12,69 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
     for q in (
         Quantity(
             "light_path",
-            "light path in the cover",
+            "beam path in the cover",
             "mm",
-            "Way of the light through the plastic above the rib, the longest over the strip of its top: the "
-            "largest cover thickness, divided by the cosine of the angle in the plastic where the angle is "
-            "known.",
+            (
+                "Longest path of the light through the plastic above the rib top: the largest cover thickness "
+                "over the cosine of its angle."
+            ),
+            detail="The angle is that in the plastic; it counts where it is known.",
         ),
         Quantity(
             "transmission",
             "transmission",
             "%",
-            "Share of the light that passes the cover here, by the curve T0 e^(-K l) through the measured plaques at "
-            "the local light path l; for one plaque of a cover that scatters by the geometric mean of that and the "
-            "diffuse curve T0 / (1 + S l).",
+            (
+                "Share of the light that passes the cover here, by the curve T0 e^(-K x) through the measured "
+                "plaques at the local beam path x."
+            ),
+            detail=(
+                "For one plaque of a cover that scatters: the geometric mean of that and the diffuse curve T0 / "
+                "(1 + S x)."
+            ),
             decimals=1,
         ),
         Quantity(
             "extinction",
             "apparent extinction",
             "1/mm",
-            "How fast the light falls off in the cover at the local light path l: K of the curve T0 e^(-K l) through "
-            "the measured plaques, the same at every station; for one plaque of a cover that scatters the slope of "
-            "the curve between the exponential and the diffuse one.",
+            (
+                "How fast the light fades in the cover: K of the curve T0 e^(-K x) through the measured plaques, "
+                "the same at every station."
+            ),
+            detail=(
+                "For one plaque of a cover that scatters: the slope, at the local beam path x, of the curve "
+                "between the exponential and the diffuse one."
+            ),
         ),
         Quantity(
             "local_collapse",
             "local collapse",
             "mm",
-            "How far the rib melts down here when the cover sinks by the planned collapse from initial contact: "
-            "the "
-            "collapse less what the gap is larger here than at its smallest.",
+            (
+                "How far the rib melts down here when the cover sinks by c from initial contact: c less how much "
+                "g exceeds its smallest."
+            ),
         ),
         Quantity(
             "trap_fill",
             "flash trap fill",
             "1",
-            "Expanded melt of this section at the planned collapse divided by the room of both flash traps, "
-            "bends taken into account.",
+            (
+                "Expanded melt of this section at the planned collapse c over the area A of both flash traps, "
+                "corners taken into account."
+            ),
             decimals=2,
         ),
         Quantity(
             "trap_fill_inner",
             "flash trap fill, inner side",
             "1",
-            "Half of the expanded melt of this section at the planned collapse divided by the room of the "
-            "inner "
-            "flash trap, bends taken into account. That the melt divides evenly is an assumption.",
+            (
+                "Half the expanded melt of this section at the planned collapse c over the inner flash trap's "
+                "area A, corners taken into account."
+            ),
+            detail="That the melt divides evenly is an assumption.",
             decimals=2,
         ),
         Quantity(
@@ -71,84 +88,107 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "trap_holds_up_to",
             "collapse that the traps hold",
             "mm",
-            "Largest collapse at which the room of both flash traps here still holds the expanded melt.",
+            "Largest collapse at which both flash traps here still hold the expanded melt.",
         ),
         Quantity(
             "energy_need",
             "energy to melt",
             "J/mm",
-            "Energy that melts one millimetre of the seam here, without any loss: density times melted area "
-            "times "
-            "heat to the melt.",
+            (
+                "Energy that melts one millimetre of seam here without losses: density times melted area times "
+                "enthalpy to the melt."
+            ),
             decimals=3,
         ),
         Quantity(
             "energy_surplus",
             "energy surplus",
             "1",
-            "Light that arrives at this place at even power and speed (transmission, share of the spot on the rib) "
-            "over the area of rib that it has to melt, divided by the smallest such ratio of the seam: 1 there, more "
-            "elsewhere.",
+            (
+                "Light arriving here per area of rib to melt, at constant power and speed, over its smallest "
+                "value along the seam."
+            ),
+            detail=(
+                "What arrives is the transmission times the share of the spot on the rib. 1 at the place with the "
+                "smallest value, more elsewhere."
+            ),
             decimals=2,
         ),
         Quantity(
             "corner_dose",
             "corner dose",
             "1",
-            "How much longer the light stays here than on a straight run, if the scanner slows down to keep "
-            "its "
-            "largest acceleration: planned speed divided by √(acceleration · turn radius), at least 1.",
+            (
+                "Dwell of the light here over that on a straight run, if the scanner slows down to keep its "
+                "largest acceleration."
+            ),
+            detail="Planned speed divided by √(acceleration · R), with the radius R of the corner; at least 1.",
             decimals=2,
         ),
         Quantity(
             "melting_start",
             "time to melting",
             "s",
-            "Time with the laser on, at even power and speed, until the mean of the interface here reaches the melting "
-            "point, by the heat model; heat of fusion and collapse come after that.",
+            (
+                "Time with the laser on, at constant power and speed, until the mean of the interface reaches the "
+                "melting point by the heat model."
+            ),
+            detail="Heat of fusion and collapse come after that.",
             decimals=1,
         ),
         Quantity(
             "least_power",
             "least power",
             "W",
-            "Laser power at which this place reaches its melting point at all, against the heat that air and tool "
-            "take.",
+            (
+                "Laser power at which this place only just reaches its melting point, against the heat that air "
+                "and tool take."
+            ),
             decimals=0,
         ),
         Quantity(
             "energy_in_step",
             "energy to melt in step",
             "J/mm",
-            "Light on one millimetre of the seam here over the whole weld with which, by the heat model, this place "
-            "melts at the same moment as the slowest one does at even power and speed. In a single pass: with which "
-            "its rib gets as much light as that of the dimmest place.",
+            "Light per millimetre of seam, over the whole weld, with which this place melts as soon as the slowest.",
+            detail=(
+                "By the heat model; the slowest place gets constant power and speed. In a single pass: the light with "
+                "which the rib here gets as much as that of the dimmest place."
+            ),
             decimals=3,
         ),
         Quantity(
             "power_reserve",
             "laser power over the least power",
             "1",
-            "Rise of the interface that the laser reaches at the slowest place in the end (in a single pass: at the "
-            "end of the pass), divided by the rise to melting. Below 1 the seam does not melt.",
+            (
+                "Final temperature rise of the interface at its slowest place over the rise to melting; below 1 "
+                "the seam does not melt."
+            ),
+            detail="In a single pass: the rise at the end of the pass.",
             per="interface",
             decimals=2,
         ),
         Quantity(
             "decomposition_margin",
-            "decomposition above the highest temperature",
+            "margin to decomposition",
             "K",
-            "Temperature given as material.process.decomposition less the highest that the heat model finds in the "
-            "seam.",
+            (
+                "Temperature given as material.process.decomposition less the highest that the heat model finds "
+                "in the seam."
+            ),
             per="interface",
             decimals=0,
         ),
         Quantity(
             "first_pass_rise",
-            "rise in one pass",
+            "temperature rise in one pass",
             "K",
-            "Rise of the base's surface while the spot passes once, where most light arrives: all of it turns to heat "
-            "within the absorption depth, over the width of the spot (of the rib where no spot is given).",
+            "Temperature rise of the base's surface in one pass of the spot, where most light arrives.",
+            detail=(
+                "All of the light turns to heat within the absorption depth, over the width of the spot (of the "
+                "rib where no spot is given)."
+            ),
             per="interface",
             decimals=0,
         ),
@@ -156,28 +196,30 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "collapse_window",
             "collapse window",
             "mm",
-            "Largest collapse that flash traps, free travel and rib height allow, less the smallest that "
-            "closes "
-            "the worst gap and the flatness. Negative: no collapse suits this geometry.",
+            (
+                "Largest collapse that flash traps, free travel and rib height allow, less the smallest that "
+                "closes worst gap and flatness."
+            ),
+            detail="Negative: no collapse suits this geometry.",
             per="interface",
         ),
         Quantity(
             "collapse_above_lowest",
-            "collapse above its lowest",
+            "planned collapse above the lowest",
             "mm",
-            "Planned collapse less the smallest that closes the worst gap and the flatness.",
+            "Planned collapse c less the smallest that closes the worst gap and the flatness.",
             per="interface",
         ),
         Quantity(
             "collapse_below_highest",
-            "collapse below its highest",
+            "planned collapse below the highest",
             "mm",
-            "Largest collapse that flash traps, free travel and rib height allow, less the planned one.",
+            ("Largest collapse that flash traps, free travel and rib height allow, less the planned collapse c."),
             per="interface",
         ),
         Quantity(
             "pair_grade",
-            "pair of polymers",
+            "grade of the polymer pair",
             "1",
             "2: same polymer, common component or listed; 1: conditional, doubtful or unknown; 0: listed as "
             "not "
@@ -187,16 +229,21 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "thickness_of_class",
-            "cover thickness for its class",
+            "cover thickness over the limit of its class",
             "1",
-            "Largest cover thickness over the strip, divided by the thickness up to which covers of its class "
-            "(unfilled semi-crystalline, filled, clear amorphous) are usually welded. Only where no plaque was "
-            "measured.",
+            (
+                "Largest cover thickness over the width of the rib top, divided by the usual limit of its class "
+                "of material."
+            ),
+            detail=(
+                "The limit is the thickness up to which covers of that class (unfilled semi-crystalline, filled, "
+                "clear amorphous) are usually welded. Only where no plaque was measured."
+            ),
             decimals=2,
         ),
         Quantity(
             "transmission_doubt",
-            "doubt about the transmission",
+            "uncertainty of the transmission",
             "1",
             "0: plaques were measured, or no cover is named; 1: a clear amorphous cover without plaques; 2: a "
             "semi-crystalline or filled one without plaques.",
@@ -207,16 +254,18 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "combinations_outside",
             "tolerance combinations without a weld",
             "%",
-            "Share of the random tolerance combinations in which the collapse does not close the worst gap, or travel, "
-            "rib height or flash traps have no room for it.",
+            (
+                "Share of random tolerance combinations in which the collapse leaves the worst gap open or "
+                "exceeds travel, rib height or flash traps."
+            ),
             per="interface",
             decimals=2,
         ),
         Quantity(
             "path_over_plaques",
-            "light path against plaques",
+            "beam path over thickest plaque",
             "1",
-            "Longest light path divided by the thickness of the thickest measured plaque.",
+            "Longest beam path in the cover divided by the thickness of the thickest measured plaque.",
             per="interface",
             decimals=2,
         ),

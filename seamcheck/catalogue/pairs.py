@@ -133,7 +133,7 @@ def _verdict(
         if set(entry["symbols"]) == names:
             return (
                 entry["verdict"],
-                "given in the settings",
+                say("pair.source.own"),
                 (entry.get("why") or say("pair.own"),),
             )
     if cover.symbol == base.symbol:
@@ -147,8 +147,8 @@ def _verdict(
         if set(entry["symbols"]) == names:
             return (
                 entry["verdict"],
-                data["sources"][entry["source"]],
-                (entry["why"],) if "why" in entry else (),
+                say(f"pair.source.{entry['source']}"),
+                (say(f"pair.why.{entry['why']}"),) if "why" in entry else (),
             )
     if base.symbol in cover.components or cover.symbol in base.components:
         return "common component", "assumption", (say("pair.blend"),)
@@ -159,7 +159,8 @@ def _verdict(
                 and other not in entry["members"]
                 and (entry["against"] == "others" or other in entry["against"])
             ):
-                return entry["verdict"], data["sources"][entry["source"]], (entry["why"],)
+                source, reason = say(f"pair.source.{entry['source']}"), say(f"pair.why.{entry['why']}")
+                return entry["verdict"], source, (reason,)
     if difference is None:
         return "unknown", "assumption", (say("pair.no-solubility"),)
     why = (

@@ -6,12 +6,13 @@ import difflib
 import re
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from typing import Any
 
 from seamcheck.catalogue.known import Known, assumed, given, remembered
+from seamcheck.catalogue.say import say
 from seamcheck.errors import UsageError
 
 CELLS: dict[str, tuple[str, float, float]] = {
@@ -48,10 +49,10 @@ OTHER_SPELLINGS: dict[str, str] = {
 }
 """Spellings that are not in the standard, for the hint in an error message; never taken silently."""
 
-GLASS_DENSITY = remembered(2.55, "g/cm³", "glass fibre")
-MINERAL_DENSITY = remembered(2.75, "g/cm³", "mineral filler")
-FILLER_CONDUCTIVITY = remembered(1.0, "W/(m·K)", "glass fibre")
-FILLER_HEAT = remembered(0.8, "J/(g·K)", "glass and mineral filler")
+GLASS_DENSITY = remembered(2.55, "g/cm³", say("known.glass"))
+MINERAL_DENSITY = remembered(2.75, "g/cm³", say("known.mineral"))
+FILLER_CONDUCTIVITY = remembered(1.0, "W/(m·K)", say("known.glass"))
+FILLER_HEAT = remembered(0.8, "J/(g·K)", say("known.filler"))
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -86,26 +87,22 @@ class Polymer:
         if cell in self.cells:
             return self.cells[cell]
         if cell == "index":
-            return assumed(1.55, "1", "no index known; plastics lie between 1.42 and 1.65", 1.42, 1.65)
+            return assumed(1.55, "1", say("known.index"), 1.42, 1.65)
         if cell == "heat_to_melt":
             heat = self.cells["heat"]
-            return assumed(
-                1.3 * heat.value, "J/(g·K)", "1.3 times the heat at 20 °C", 1.1 * heat.value, 1.5 * heat.value
-            )
+            return assumed(1.3 * heat.value, "J/(g·K)", say("known.heat-to-melt"), 1.1 * heat.value, 1.5 * heat.value)
         if cell == "fusion" and self.kind in ("amorphous", "blend"):
-            return Known(0.0, "J/g", "computed", "an amorphous polymer has no heat of fusion")
+            return Known(0.0, "J/g", "computed", say("known.no-fusion"))
         if cell == "crystallinity" and self.kind in ("amorphous", "blend"):
-            return Known(0.0, "1", "computed", "an amorphous polymer has no crystals")
+            return Known(0.0, "1", "computed", say("known.no-crystals"))
         if cell == "crystallinity":
-            return assumed(0.4, "1", "no crystallinity known", 0.2, 0.7)
+            return assumed(0.4, "1", say("known.crystallinity"), 0.2, 0.7)
         if cell == "conductivity":
-            return assumed(
-                0.2, "W/(m·K)", "no conductivity known; unfilled plastics lie between 0.15 and 0.3", 0.15, 0.3
-            )
+            return assumed(0.2, "W/(m·K)", say("known.conductivity"), 0.15, 0.3)
         if cell == "expansion" and self.kind in ("amorphous", "blend"):
-            return assumed(1.1, "1", "typical of amorphous polymers", 1.05, 1.15)
+            return assumed(1.1, "1", say("known.expansion-amorphous"), 1.05, 1.15)
         if cell == "expansion":
-            return assumed(1.2, "1", "typical of semi-crystalline polymers", 1.1, 1.25)
+            return assumed(1.2, "1", say("known.expansion"), 1.1, 1.25)
         raise KeyError(cell)
 
     def melt_expansion(self, temperature: float) -> Known:
@@ -121,9 +118,9 @@ class Polymer:
         if not value > 0.8:
             return self.get("expansion")
         if start <= temperature <= end:
-            source = f"{_sources()['s']}, at {temperature:g} °C"
+            source = say("source.s", temperature=temperature)
             return Known(value, "1", "source", source, value * 0.98, value * 1.02)
-        source = f"{_sources()['s']}, extrapolated from {start:g}..{end:g} °C to {temperature:g} °C"
+        source = say("source.s.beyond", start=start, end=end, temperature=temperature)
         return assumed(value, "1", source, value * 0.95, value * 1.05)
 
 
@@ -167,7 +164,7 @@ class Compound:
             mixed(own.value),
             "g/cm³",
             "from memory",
-            f"mixture of specific volumes; polymer {own.value:g}",
+            say("mixed.density", polymer=own.value),
             mixed(own.low),
             mixed(own.high),
         )
@@ -194,7 +191,7 @@ class Compound:
             mixed(own.value),
             "W/(m·K)",
             "from memory",
-            f"mixed logarithmically by volume; polymer {own.value:g}, filler {filler:g}",
+            say("mixed.conductivity", polymer=own.value, filler=filler),
             mixed(own.low),
             max((1.0 - part) * own.high + part * filler, mixed(own.high)),
         )
@@ -218,7 +215,7 @@ class Compound:
             mixed(own.value),
             "J/(g·K)",
             own.standing,
-            f"mixed by mass; polymer {own.value:g}",
+            say("mixed.heat", polymer=own.value),
             mixed(own.low),
             mixed(own.high),
         )
@@ -232,7 +229,7 @@ class Compound:
             rest * share.value * full.value,
             "J/g",
             standing,
-            f"crystallinity {share.value:g} of {full.value:g} J/g",
+            say("mixed.fusion", share=share.value, full=full.value),
             rest * share.low * full.low,
             rest * share.high * full.high,
         )
@@ -252,7 +249,7 @@ class Compound:
             mixed(own.value),
             "1",
             own.standing,
-            f"{own.source}; fillers do not expand".lstrip("; "),
+            say("mixed.expansion", own=[own.source]) if own.source else say("mixed.expansion-only"),
             mixed(own.low),
             mixed(own.high),
         )
@@ -260,10 +257,9 @@ class Compound:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class PolymerTable:
-    """All polymers that are known, by symbol, and the sources of the cells."""
+    """All polymers that are known, by symbol."""
 
     polymers: Mapping[str, Polymer]
-    sources: Mapping[str, str] = field(default_factory=dict)
 
     def find(self, symbol: str) -> Polymer:
         """Return the polymer with this symbol; UsageError with the nearest symbols when there is none."""
@@ -314,7 +310,7 @@ class PolymerTable:
         own = dict(self.polymers)
         for symbol, row in rows.items():
             own[symbol] = _own_row(symbol, row, own.get(symbol))
-        return PolymerTable(own, self.sources)
+        return PolymerTable(own)
 
 
 _FILLED = re.compile(r"^(?P<symbol>.+?)[-\s]\(?(?P<fillers>[A-Za-z]{1,2}\d+(?:\+[A-Za-z]{1,2}\d+)*)\)?$")
@@ -330,14 +326,9 @@ def _data() -> dict[str, Any]:
     return tomllib.loads(resources.files("seamcheck.catalogue").joinpath("data/polymers.toml").read_text("utf-8"))
 
 
-def _sources() -> dict[str, str]:
-    return dict(_data()["sources"])
-
-
 @cache
 def polymer_table() -> PolymerTable:
     """Return the table that ships with seamcheck."""
-    sources = _sources()
     polymers = {}
     for symbol, row in _data()["polymer"].items():
         cells = {}
@@ -346,7 +337,7 @@ def polymer_table() -> PolymerTable:
                 value, letter, *ends = row[name]
                 standing = "source" if letter else "from memory"
                 low, high = ends if ends else (float("nan"), float("nan"))
-                cells[name] = Known(float(value), unit, standing, sources[letter] if letter else "", low, high)
+                cells[name] = Known(float(value), unit, standing, say(f"source.{letter}") if letter else "", low, high)
         volume = row.get("melt_volume")
         polymers[symbol] = Polymer(
             symbol,
@@ -358,7 +349,7 @@ def polymer_table() -> PolymerTable:
             bool(row.get("opaque", False)),
             tuple(volume) if volume else None,
         )
-    return PolymerTable(polymers, sources)
+    return PolymerTable(polymers)
 
 
 def _own_row(symbol: str, row: Mapping[str, Any], base: Polymer | None) -> Polymer:

@@ -22,111 +22,131 @@ MEASURED: dict[str, Quantity] = {
             "rib",
             "weld rib",
             "1",
-            "Whether a weld rib stands between cover and base at all; the seam as a whole.",
+            "Whether there is a weld rib between cover and base at all; for the seam as a whole.",
             per="contour",
         ),
         Quantity(
             "rib_width",
             "rib width",
             "mm",
-            "Width of the rib at the contact plane; equal to rib_width_top. This one is judged.",
+            "Rib width w at the contact plane; equal to rib_width_top. This is the one that is judged.",
         ),
         Quantity(
             "rib_width_top",
             "rib width at the top",
             "mm",
-            "Distance along u between the two flanks at the contact plane, between the tangent points of "
-            "the top fillets: the chord of the rib top's flat region through P.",
+            (
+                "Rib width w: along u between the tangent points of the top fillets, at the contact plane; the "
+                "flat of the rib top through P."
+            ),
         ),
         Quantity(
             "rib_width_mid",
             "rib width at half height",
             "mm",
-            "Distance along u between the two flanks at half the rib height below the contact plane.",
+            "Distance along u between the flanks at half the rib height h below the contact plane.",
         ),
         Quantity(
             "rib_width_root",
             "rib width at the root",
             "mm",
-            "Distance along u between the two flank lines, extended straight to the level one rib height "
-            "below the contact plane; root fillets are left out.",
+            (
+                "Distance along u between the flanks, extended straight to the depth h below the contact plane; "
+                "root fillets are ignored."
+            ),
         ),
-        Quantity("rib_height", "rib height", "mm", "The smaller of the inner and the outer rib height that exist."),
+        Quantity(
+            "rib_height",
+            "rib height",
+            "mm",
+            "Rib height h: the smaller of the inner and the outer rib height, of those that exist.",
+        ),
         Quantity(
             "rib_height_inner",
             "rib height, inner side",
             "mm",
-            "Along v from the trap floor on the inner side up to P's contact plane. The floor is the "
-            "nearest surface facing the light beside the flank, root fillet excluded.",
+            "Height along v from the floor of the inner trap to the contact plane at P.",
+            detail=(
+                "The floor is the nearest surface beside the flank that faces the light; root fillets are left out."
+            ),
         ),
         Quantity(
             "rib_height_outer",
             "rib height, outer side",
             "mm",
-            "Along v from the trap floor on the outer side up to P's contact plane. The floor is the "
-            "nearest surface facing the light beside the flank, root fillet excluded.",
+            "Height along v from the floor of the outer trap to the contact plane at P.",
+            detail=(
+                "The floor is the nearest surface beside the flank that faces the light; root fillets are left out."
+            ),
         ),
-        Quantity("slenderness", "slenderness", "1", "Rib height divided by the rib width at half height."),
+        Quantity("slenderness", "slenderness", "1", "Rib height h divided by the rib width at half height."),
         Quantity(
             "draft_inner",
             "flank draft, inner side",
             "°",
-            "Angle between the inner flank at half height and v; positive when the rib widens downward.",
+            ("Angle between the inner flank at half height and v; positive where the rib widens towards its root."),
             decimals=2,
         ),
         Quantity(
             "draft_outer",
             "flank draft, outer side",
             "°",
-            "Angle between the outer flank at half height and v; positive when the rib widens downward.",
+            ("Angle between the outer flank at half height and v; positive where the rib widens towards its root."),
             decimals=2,
         ),
         Quantity(
             "melt_area",
             "melt area",
             "mm²",
-            "Area of the rib's section above the level c below the contact plane, with draft and fillets.",
+            "Area of the rib's section above the level c below the contact plane, draft and fillets included.",
         ),
         Quantity(
             "trap_area_inner",
             "flash trap area, inner side",
             "mm²",
-            "Area between base and cover beside the rib with the cover lowered by c from initial contact, from "
-            "the flank out to the place where the wall or lip that closes the trap comes nearest (a lip "
-            "rises at least 0.2 mm above the floor, or hangs down as much). Beside a wall the cover's "
-            "underside is continued straight across the slit (up to 0.5 mm wide) between the cover's edge "
-            "and the wall. Where nothing closes it: out to the edge of the floor or of the cover, whichever "
-            "comes first. Where another rib of the same seam closes it, both share the room: half of it counts.",
+            (
+                "Area A between base and cover, lowered by c from initial contact, from the inner flank to the "
+                "lip or wall that closes the trap."
+            ),
+            detail=(
+                "The trap ends where lip or wall comes nearest to the opposite part; a lip rises at least 0.2 mm "
+                "above the floor, or hangs down as much. At a wall the underside of the cover is extended "
+                "straight across the slit (up to 0.5 mm wide) between the cover's edge and the wall. An open trap "
+                "ends at the edge of the floor or of the cover, whichever comes first. A trap that another rib of "
+                "the same seam closes counts half: both ribs share it."
+            ),
         ),
         Quantity("trap_area_outer", "flash trap area, outer side", "mm²", "As trap_area_inner, on the outer side."),
         Quantity(
             "trap_room",
             "flash trap volume over melt",
             "1",
-            "Both flash trap areas together divided by the melt area.",
+            "Flash trap areas A of both sides together, divided by the melt area.",
             decimals=2,
         ),
         Quantity(
             "trap_room_inner",
             "flash trap volume over melt, inner side",
             "1",
-            "Flash trap area of the inner side divided by half the melt area.",
+            "Flash trap area A of the inner side divided by half the melt area.",
             decimals=2,
         ),
         Quantity(
             "trap_room_outer",
             "flash trap volume over melt, outer side",
             "1",
-            "Flash trap area of the outer side divided by half the melt area.",
+            "Flash trap area A of the outer side divided by half the melt area.",
             decimals=2,
         ),
         Quantity(
             "trap_turn_inner",
             "flash trap volume over melt in corners, inner side",
             "1",
-            "trap_room_inner counted on the trap's own way round a turn: times 1 - d / R on the inside of the "
-            "turn, 1 + d / R on its outside, with the distance d from P to the middle of the trap's area and the "
-            "turn radius R; on a straight run equal to trap_room_inner.",
+            "trap_room_inner along the trap's own path round a corner: times 1 - d / R inside it, 1 + d / R outside.",
+            detail=(
+                "d is the distance from P to the middle of the trap's area, R the radius of the corner. On a "
+                "straight run it equals trap_room_inner."
+            ),
             decimals=2,
         ),
         Quantity(
@@ -138,119 +158,147 @@ MEASURED: dict[str, Quantity] = {
         ),
         Quantity(
             "trap_open_inner",
-            "trap open, inner side",
+            "open flash trap, inner side",
             "1",
-            "1 where no wall or lip closes the inner trap, 0 where one does.",
+            "1 where no lip or wall closes the inner trap, 0 where one does.",
             decimals=0,
         ),
         Quantity(
             "trap_open_outer",
-            "trap open, outer side",
+            "open flash trap, outer side",
             "1",
-            "1 where no wall or lip closes the outer trap, 0 where one does.",
+            "1 where no lip or wall closes the outer trap, 0 where one does.",
             decimals=0,
         ),
         Quantity(
             "lip_gap_inner",
             "lip gap, inner side",
             "mm",
-            "Shortest distance between the two parts at the exit of the inner trap with the cover lowered "
-            "by c from initial contact: along v over a lip, along u between the cover's edge and a wall. "
-            "Negative: the parts would meet there first.",
+            (
+                "Lip gap b: shortest distance between the parts at the exit of the inner trap, cover lowered by c "
+                "from initial contact."
+            ),
+            detail=(
+                "Along v over a lip, along u between the cover's edge and a wall. Negative: the parts would meet "
+                "there first."
+            ),
         ),
         Quantity("lip_gap_outer", "lip gap, outer side", "mm", "As lip_gap_inner, on the outer side."),
         Quantity(
             "clamp_land",
             "clamp land",
             "mm",
-            "Width along u of the cover's light-side face from the edge of the beam corridor (the spot as it enters "
-            "the cover, with lean and cone, or the rib's top where no spot is given; plus the beam margin) toward the "
-            "cover's free edge, as long as it goes on without edge, step or bend of more than 5° (a chamfer or fillet "
-            "ends it at its start) and nothing lies above it.",
+            (
+                "Clamp land l: flat width along u of the cover's light-side face, from the beam corridor towards "
+                "the cover's free edge."
+            ),
+            detail=(
+                "The beam corridor is the spot as it enters the cover, with lean and cone (the rib top where no "
+                "spot is given), plus the beam margin. The land ends at an edge, a step or a bend of more than 5° "
+                "(a chamfer or fillet ends it where it begins) and under anything that lies above it."
+            ),
         ),
         Quantity(
             "clamp_tilt",
             "clamp land tilt",
             "°",
-            "Largest angle between the clamp land and the plane normal to the beam, in the section.",
+            "Largest angle in the section between the clamp land l and the plane normal to the beam.",
             decimals=2,
         ),
         Quantity(
             "cover_thickness",
             "cover thickness",
             "mm",
-            "Plastic of the cover along v above P; with the rib on the cover, down to the contact plane.",
+            ("Cover thickness t: plastic along v above P; with the rib on the cover, down to the contact plane."),
         ),
         Quantity(
             "cover_thickness_min",
-            "cover thickness, least",
+            "smallest cover thickness",
             "mm",
-            "Smallest plastic of the cover along v over the strip of the rib top.",
+            "Smallest cover thickness t along v over the width of the rib top.",
         ),
         Quantity(
             "cover_thickness_max",
-            "cover thickness, most",
+            "largest cover thickness",
             "mm",
-            "Largest plastic of the cover along v over the strip of the rib top.",
+            "Largest cover thickness t along v over the width of the rib top.",
         ),
         Quantity(
             "gap",
             "gap",
             "mm",
-            "Along v from the rib top to the opposite part at P. Negative: they overlap as drawn.",
+            (
+                "Gap g as drawn: along v from the rib top at P to the opposite part. Negative: the parts overlap "
+                "as drawn."
+            ),
         ),
         Quantity(
             "gap_min",
-            "gap, least",
+            "smallest gap",
             "mm",
-            "Smallest gap over the strip of the rib top; at the mid-line where the top is rounded and has no flat.",
+            ("Smallest gap g over the width of the rib top; at the mid-line where the top is rounded and has no flat."),
         ),
         Quantity(
             "gap_max",
-            "gap, most",
+            "largest gap",
             "mm",
-            "Largest gap over the strip of the rib top; at the mid-line where the top is rounded and has no flat.",
+            ("Largest gap g over the width of the rib top; at the mid-line where the top is rounded and has no flat."),
         ),
         Quantity(
             "free_travel",
             "free travel",
             "mm",
-            "How far the cover sinks from initial contact (the smallest gap of the whole seam) until, within "
-            "this section and as far as the rib's wall reaches on both sides, it touches anything but a rib of "
-            "the seam. 'free' where nothing is in the way. The one value of the whole interface looks everywhere "
-            "and at every other part that does not hang on the cover alone, over all positions that the lateral play "
-            "allows; features beyond the regular flank are not part of the rib, its own chamfered or lowered top is.",
+            (
+                "Free travel f: how far the cover sinks from initial contact until, within this section, it "
+                "touches anything but a rib of the seam."
+            ),
+            detail=(
+                "Initial contact is the smallest gap g of the whole seam. The section counts as far as the rib's "
+                "wall reaches on both sides; 'free' where nothing is in the way. The value of the whole interface "
+                "is taken everywhere, against every other part that does not hang on the cover alone, over all "
+                "positions that the lateral play allows. Features beyond the regular flank are not part of the "
+                "rib; its own chamfered or lowered top is."
+            ),
         ),
         Quantity(
             "beam_clear",
             "light reaching the rib",
             "1",
-            "Share of the light's width (the spot's, or the rib top's where no spot is given) that reaches the rib's "
-            "level along the beam through exactly one stretch of cover and nothing else of the assembly. A hole "
-            "through the cover over the rib counts as clear.",
+            (
+                "Share of the light's width that reaches the rib top along the beam through exactly one thickness "
+                "of cover and nothing else."
+            ),
+            detail=(
+                "The light is as wide as the spot, or as the rib top where no spot is given. Every part of the "
+                "assembly counts as an obstacle. A hole through the cover over the rib counts as clear."
+            ),
             decimals=2,
         ),
         Quantity(
             "wall_width",
             "wall width",
             "mm",
-            "Thickness along u of the wall that carries the rib, just below the trap floors (0.2 mm); where "
-            "the rib stands on a broad floor it is not measured.",
+            "Thickness along u of the wall that carries the rib, 0.2 mm below the trap floors.",
+            detail="Not measured where the rib stands on a broad floor.",
         ),
         Quantity(
             "support_offset",
             "support offset",
             "mm",
-            "Size along u from P to the middle of the material met one rib width below the trap floor, "
-            "nearest to P; 0 when the material reaches beyond both flanks by more than one rib width. Not measured "
-            "where nothing of the part is met at that level.",
+            ("Distance along u from P to the middle of the nearest material one rib width w below the trap floor."),
+            detail=(
+                "0 where the material reaches beyond both flanks by more than one rib width. Not measured where "
+                "the part has no material at that level."
+            ),
         ),
         Quantity(
             "turn_radius",
             "turn radius",
             "mm",
-            "Radius of the turn that the mid-line makes at the station, seen along the beam; infinite (not "
-            "judged) on a straight run.",
+            (
+                "Radius R of the mid-line at the station, seen along the beam; infinite on a straight run, which "
+                "is not judged."
+            ),
             decimals=2,
         ),
     )

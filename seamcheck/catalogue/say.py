@@ -2,9 +2,10 @@
 
 A place in a template is ``{name}`` for words, ``{name:.2 mm}`` for a number of that unit shown with two decimals and
 ``{count:0}`` for a count. Other types of a place hold keys, and the sentence their words: ``word`` a term of ``WORDS``,
-``quantity`` and ``title`` a quantity (within and at the beginning of a sentence), ``rules`` rules and ``reasons``
-reasons, several with commas between them; ``list`` holds sentences with semicolons between them. A [part] stays away
-where one of its values is missing. A key with ``.one`` behind it is what is said where ``count`` is 1.
+``quantity`` and ``title`` a quantity (within and at the beginning of a sentence), ``rules`` rules, ``reasons``
+reasons, several with commas between them, and ``known`` where a number comes from; ``list`` holds sentences with
+semicolons between them. A [part] stays away where one of its values is missing. A key with ``.one`` behind it is what
+is said where ``count`` is 1.
 """
 
 from __future__ import annotations
@@ -16,10 +17,13 @@ from functools import cache
 from msgspec import UNSET
 
 from seamcheck.catalogue.cautions import REMARKS
+from seamcheck.catalogue.compare_notes import COMPARE_NOTES
 from seamcheck.catalogue.kinds import KIND_NAMES
 from seamcheck.catalogue.material_notes import CLASS_WORDS, MATERIAL_NOTES
+from seamcheck.catalogue.material_results import RESULT_TEXTS, TERMS
+from seamcheck.catalogue.material_sources import SOURCES, WHY
 from seamcheck.catalogue.message import Amount, Message, Sentence, message_of
-from seamcheck.catalogue.notes import NOTES, STAGES
+from seamcheck.catalogue.notes import CALL_OUTS, NOTES, STAGES
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.refusals import MISTAKES, REFUSALS
 from seamcheck.catalogue.rules import RULES
@@ -32,14 +36,19 @@ Value = str | float | Amount | Iterable[str]
 ALL = "all"
 """Key of sentences one after the other."""
 
-TEXTS: dict[str, str] = {**REMARKS, **NOTES, **REFUSALS, **MATERIAL_NOTES, ALL: "{sentences}"}
+TEXTS: dict[str, str] = {
+    **REMARKS, **NOTES, **REFUSALS, **MATERIAL_NOTES, **SOURCES, **WHY, **RESULT_TEXTS, **COMPARE_NOTES,
+}  # fmt: skip
+TEXTS[ALL] = "{sentences}"
 """Key -> English template, of everything but findings (catalogue/messages.py)."""
 
 WORDS: dict[str, str] = {
     **KIND_NAMES,
     **STAGES,
     **MISTAKES,
+    **CALL_OUTS,
     **CLASS_WORDS,
+    **TERMS,
     "inner": "inner",
     "outer": "outer",
     "cover-hole": "a hole",
@@ -48,6 +57,7 @@ WORDS: dict[str, str] = {
 """Key -> English term, for places of the type ``word``."""
 
 _PLACE = re.compile(r"\{(\w+)(?::([^}]*))?\}")
+_KEPT = 6  # decimals, as many as a document keeps: a text made again from it is the same
 _NUMBER = re.compile(r"\.?(\d)(?: (\S+))?")
 
 
@@ -121,6 +131,7 @@ _IN_WORDS: dict[str, Callable[[str], str]] = {
     "title": lambda key: _capital(QUANTITIES[key].title),
     "rules": lambda keys: ", ".join(RULES[key].title.lower() for key in keys.split(",")),
     "reasons": _reasons,
+    "known": str,
 }
 
 
@@ -128,7 +139,7 @@ def _amount(value: float, kind: str) -> Amount:
     found = _NUMBER.fullmatch(kind)
     if found is None:
         raise ValueError(f"a number stands where the catalogue has {kind or 'words'!r}")
-    return Amount(value, found[2] or "", int(found[1]))
+    return Amount(round(value, _KEPT), found[2] or "", int(found[1]))
 
 
 def together(*sentences: str) -> str:

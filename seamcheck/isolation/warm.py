@@ -25,14 +25,19 @@ from seamcheck.isolation.outcome import Watch, ended_from_outside
 REVIEW_MODULES = (
     "seamcheck.pipeline",
     "seamcheck.assembly.read",
-    "seamcheck.joint",
+    "seamcheck.assembly.explain",
+    "seamcheck.cache.key",
+    "seamcheck.cache.measured",
+    "seamcheck.joint.find",
+    "seamcheck.joint.pieces",
     "seamcheck.contour",
-    "seamcheck.measure",
+    "seamcheck.measure.seam",
+    "seamcheck.measure.interface",
     "seamcheck.judge.judge",
     "seamcheck.measure.material",
     "seamcheck.document.make",
 )
-"""What a review loads."""
+"""What every review loads: later it would be loaded anew in each forked child, and a failure be laid to the model."""
 
 CAN_FORK_WARM = sys.platform.startswith("linux")
 """Elsewhere a fork without exec is missing (Windows) or not dependable with loaded libraries (macOS): there

@@ -65,7 +65,7 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
 
 
 def light_axis(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
-    """The axis of the light: the pull of the flanks; a plane seam that lies nearly square to it has its normal.
+    """(3,) unit vector, axis of the light: the pull of the flanks, or the normal of a plane seam nearly square to it.
 
     Flanks of a seam that runs aslant lie steep to its normal: then the pull is sought from the part's own walls.
 

@@ -50,7 +50,7 @@ class Coverage:
 
 
 def near_surface(body: Body, other_box: np.ndarray, reach: float = NEAR) -> Surface:
-    """Facets of the faces whose boxes come within reach of the other body's box."""
+    """Facets of the faces whose boxes come within ``reach`` (mm) of the other body's box (6,)."""
     near = np.flatnonzero(boxes_meet(body.boxes, other_box, reach))
     facets = body.facets(near, _DEFLECTION, _ANGLE)
     across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
@@ -60,7 +60,7 @@ def near_surface(body: Body, other_box: np.ndarray, reach: float = NEAR) -> Surf
 
 
 def directions(a: Surface, b: Surface, most: int = 6) -> list[np.ndarray]:
-    """Unit directions from a to b in which faces of the two oppose, the largest common area first."""
+    """Unit vectors (3,) from a to b along which faces of the two oppose each other, the largest common area first."""
     normals, weights = a.normal, a.area.copy()
     found: list[tuple[float, np.ndarray]] = []
     total = weights.sum()

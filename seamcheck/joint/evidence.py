@@ -247,7 +247,7 @@ def between(ring: str, reading: Reading, bodies: Mapping[str, Body]) -> list[str
 
 
 def spread(region: shapely.Geometry, most: int) -> np.ndarray:
-    """(n, 2) points of a square grid inside a region."""
+    """(n, 2) mm, points of a square grid inside a region."""
     if region.is_empty or region.area <= 0:
         return np.empty((0, 2))
     x0, y0, x1, y1 = region.bounds

@@ -22,7 +22,7 @@ class Frame:
 
     @staticmethod
     def along(z: np.ndarray, origin: np.ndarray) -> Frame:
-        """Frame with the given z; x is the assembly axis most across z, made square to it."""
+        """Frame at the origin (3,) mm with z along (3,), of any length; x is the assembly axis most across z."""
         z = np.asarray(z, dtype=float) / np.linalg.norm(z)
         seed = np.eye(3)[int(np.argmin(np.abs(z)))]
         x = seed - (seed @ z) * z
@@ -30,11 +30,11 @@ class Frame:
         return Frame(np.asarray(origin, dtype=float), np.array([x, np.cross(z, x), z]))
 
     def local(self, points: np.ndarray) -> np.ndarray:
-        """Assembly coordinates (..., 3) to frame coordinates (..., 3)."""
+        """Assembly coordinates (n, 3) or (..., 3) to frame coordinates, mm."""
         return np.asarray((np.asarray(points) - self.origin) @ self.axes.T)
 
     def world(self, points: np.ndarray) -> np.ndarray:
-        """Frame coordinates (..., 3) to assembly coordinates (..., 3)."""
+        """Frame coordinates (n, 3) or (..., 3) to assembly coordinates, mm."""
         return np.asarray(np.asarray(points) @ self.axes + self.origin)
 
     @property
@@ -53,9 +53,9 @@ class Frame:
         return np.hstack([centre - half, centre + half])
 
     def local_vectors(self, vectors: np.ndarray) -> np.ndarray:
-        """Directions (..., 3) from assembly to frame coordinates."""
+        """Directions (n, 3) or (..., 3), unit vectors as a rule, from assembly to frame coordinates."""
         return np.asarray(np.asarray(vectors) @ self.axes.T)
 
     def world_vectors(self, vectors: np.ndarray) -> np.ndarray:
-        """Directions (..., 3) from frame to assembly coordinates."""
+        """Directions (n, 3) or (..., 3), unit vectors as a rule, from frame to assembly coordinates."""
         return np.asarray(np.asarray(vectors) @ self.axes)

@@ -50,11 +50,11 @@ def highest_at(points: np.ndarray, corners: np.ndarray) -> np.ndarray:
 
 
 def tree_of(corners: np.ndarray) -> shapely.STRtree:
-    """The boxes of all facets seen along z, to ask heights_at several times."""
+    """Tree of the boxes of facets (n, 3, 3) mm seen along z, for asking heights_at several times."""
     low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
     return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
 
 
 def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    """(k,) of vectors (k, 2)."""
+    """(k,) cross products of vectors (k, 2), in mm² for mm."""
     return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])

@@ -28,7 +28,7 @@ class LightSide:
 
 
 def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body], frame: Frame) -> LightSide:
-    """Look from points of the seam along sign * z through one part.
+    """Look from points of the seam along sign * z through one part; the thickness is NaN where none lies there.
 
     Parameters
     ----------
@@ -50,7 +50,7 @@ def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body
 
 
 def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
-    """(n, 2) points well inside a region, spread along it."""
+    """(n, 2) mm, points well inside a region, spread along it."""
     width = 2 * region.area / max(region.length, 1e-9)
     inside = region
     for part in (0.4, 0.25, 0.1):
@@ -65,7 +65,7 @@ def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
 
 
 def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
-    """Stretches of the body above each point, and their summed thickness in mm."""
+    """How often the body lies above each of the points (n, 2), a count (n,), and its summed thickness (n,) mm."""
     facets = body.facets(_boxes_over(body.boxes, points, frame), 0.05, 0.35, lambda b: _boxes_over(b, points, frame))
     corners = frame.local(facets.corners)
     across = sign * np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])[:, 2]
@@ -109,7 +109,7 @@ def _boxes_over(boxes: np.ndarray, points: np.ndarray, frame: Frame) -> np.ndarr
 
 
 def flat_boxes(boxes: np.ndarray, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
-    """Boxes (n, 6) in assembly coordinates to the bounds (n, 2), (n, 2) of their projection along z."""
+    """Boxes (n, 6), mm, in assembly coordinates to the bounds (n, 2), (n, 2) of their projection along z."""
     centre = frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, :2]
     half = ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(frame.axes[:2]).T
     return centre - half, centre + half

@@ -83,7 +83,7 @@ def readings_of(candidate: Candidate, cover: Part | None, base: Part | None, bea
 
     Parameters
     ----------
-    cover, base : parts that the user named; beam : (3,) direction that the user gave
+    cover, base : parts that the user named; beam : (3,) unit vector, direction that the user gave
     """
     both = [
         Reading(candidate, through, side.thickness)

@@ -97,7 +97,7 @@ class Body:
 
     @cached_property
     def box(self) -> np.ndarray:
-        """(6,) mm, box of the whole body, without meshing it."""
+        """(6,) mm, box of the whole body, without meshing it; NaN where it is empty."""
         box = Bnd_Box()
         BRepBndLib.Add_s(self.shape, box, False)
         return np.full(6, np.nan) if box.IsVoid() else np.array(box.Get())
@@ -142,7 +142,7 @@ class Body:
 
     @cached_property
     def planes(self) -> np.ndarray:
-        """(n, 4) outward unit normal and offset (n . x = d) of every planar face; NaN for the others."""
+        """(n, 4) outward unit vector and offset d in mm (n · x = d) of every planar face; NaN for the others."""
         found, rows = [], []
         for i, (face, surface) in enumerate(zip(self.faces, self._surfaces, strict=True)):
             kind = surface.GetType()

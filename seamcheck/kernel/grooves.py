@@ -47,6 +47,7 @@ class Axes:
     axes: np.ndarray
 
     def point(self, xy: Sequence[float] | np.ndarray, z: float) -> gp_Pnt:
+        """The point at xy (2,) and z, mm along these axes."""
         return gp_Pnt(*map(float, np.array([xy[0], xy[1], z]) @ self.axes + self.origin))
 
     def along(self, z: float) -> gp_Vec:

@@ -39,7 +39,7 @@ def border_of(mesh: SurfaceMesh) -> Border:
 
 
 def joined_border(lines: list[tuple[np.ndarray, np.ndarray]]) -> Border | None:
-    """The border from the nodes (k, 3) and parameters (k, 2) of its edges; None where it is not closed."""
+    """The border from nodes (k, 3), mm, and parameters (k, 2) of its edges; None where it is not closed."""
     nodes, uv = (np.concatenate(parts) for parts in zip(*lines, strict=True))
     place = np.round(_unit(uv), _SAME)
     last = np.cumsum([len(line) for line, _ in lines]) - 1

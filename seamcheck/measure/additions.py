@@ -26,12 +26,12 @@ class Column:
 
     @staticmethod
     def of(values: np.ndarray, reason: str | np.ndarray = "broken-geometry") -> Column:
-        """Values with one reason, or (n,) reasons, for those that are NaN."""
+        """Values (n,) in the unit of their quantity, with one reason or (n,) reasons for those that are NaN."""
         values = np.asarray(values, dtype=float)
         return Column(values, np.where(np.isnan(values), reason, "").astype(str))
 
     def without(self, where: np.ndarray, reason: str | np.ndarray) -> Column:
-        """The same, not measured where ``where`` (n,) is true, for one reason or (n,) reasons."""
+        """The same column, NaN where the mask (n,) is true, for one reason or (n,) reasons."""
         return Column(np.where(where, np.nan, self.values), np.where(where, reason, self.reasons).astype(str))
 
 

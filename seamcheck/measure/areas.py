@@ -32,6 +32,7 @@ class SideSections:
 
     @staticmethod
     def of(side: Side, edge: np.ndarray, floor: Floor, other: np.ndarray, unknown: np.ndarray) -> SideSections:
+        """Sections of one side: edge (n,) mm; masks other (n, k) of another rib, unknown (n,) of no value."""
         nothing = np.empty((len(edge), 0))
         used = replace(
             side, floor_face=nothing, roof_face=nothing, plastic_a=nothing, plastic_b=nothing, stretches=nothing,

@@ -56,7 +56,7 @@ class Entries:
     spread: float = 0.0
 
     def columns(self, path: PathSurvey) -> dict[str, np.ndarray]:
-        """What the light takes of the cover's top and at the rib, in the section: mm from P, with its cone."""
+        """Columns (n,), mm from P along u: where both edges of the light, cone included, enter the cover; its width."""
         inner, outer = (((x - path.points) * path.u).sum(axis=1) for x in (self.inner, self.outer))
         wider = self.way * self.spread
         return {"light_enters_inner": inner - wider, "light_enters_outer": outer + wider, "light_width": self.width}
@@ -89,9 +89,9 @@ def _entries(path: PathSurvey, top: Top, source: Source, joint: Joint, given: Li
 
 
 def light_width(path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light) -> np.ndarray:
-    """(n,) mm, of the light at the level of the rib's top, in the section; the rib's where no spot is given.
+    """(n,) mm, width of the light at the rib top in the section; NaN where no ray meets P; the rib's without a spot.
 
-    A spot of the width d that comes from aside is an ellipse there; its width in the section is d / cos of the light's
+    A spot of width d that arrives at an angle is an ellipse there, its width in the section d / cos of the light's
     lean in the section.
     """
     if given.spot is None:
@@ -141,7 +141,7 @@ def _source(joint: Joint, contour: Contour, scanner: Scanner, view: Frame, tops:
 
 
 def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: Frame) -> np.ndarray:
-    """(2,) the optical axis in the view: as given, else over the middle of the seam."""
+    """(2,) mm, the optical axis in the view: as given, else over the middle of the seam."""
     if scanner.axis is not None:
         return view.local(np.array(scanner.axis))[:2]
     return field_circle(Course.of(joint, contour, view).points[:, :2])[0]
@@ -213,7 +213,16 @@ def aim(targets: np.ndarray, top: Top, source: Source, index: float) -> tuple[np
 
 
 def enter(targets: np.ndarray, top: Top, direction: np.ndarray, index: float) -> tuple[np.ndarray, np.ndarray]:
-    """Where rays of a direction in air (n, 3) enter the top so that they meet targets (n, 3), and the way on."""
+    """Where rays enter the top, (n, 3) mm, and their length in the plastic, (n,) mm.
+
+    Parameters
+    ----------
+    targets : (n, 3) mm, what the refracted rays meet
+    direction : (n, 3) unit vectors in air
+    index : refractive index of the cover
+
+    NaN or infinite where a refracted ray runs along the top.
+    """
     inside = refract(direction, top.normal, index)
     depth = ((targets - top.place) * top.normal).sum(axis=1)
     with np.errstate(invalid="ignore", divide="ignore"):

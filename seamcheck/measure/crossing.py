@@ -13,7 +13,7 @@ DEFLECTION, ANGLE = 0.002, 0.2  # mm, radians
 
 
 def face_pairs(one: Body, other: Body) -> tuple[np.ndarray, np.ndarray]:
-    """Faces of both of which the boxes reach through each other, and neither lies on one side of the other's plane."""
+    """Indices (k,), (k,) of faces of both whose boxes overlap, where neither lies on one side of the other's plane."""
     mine, theirs = (np.flatnonzero(_meets(x.boxes, y.box)) for x, y in ((one, other), (other, one)))
     if not len(mine) or not len(theirs):
         return np.empty(0, int), np.empty(0, int)
@@ -58,7 +58,7 @@ def _through_plane(planes: np.ndarray, boxes: np.ndarray) -> np.ndarray:
 def crossings(
     one: Body, other: Body, a: np.ndarray, b: np.ndarray
 ) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """Where edges of facets go through facets of the other body: place (k, 3), pair of facets (k,), faces (k,)."""
+    """Where edges of facets pass through facets of the other body: place (k, 3) mm, pair of facets (k,), faces (k,)."""
     first, second = _facets(one, a, other.box), _facets(other, b, one.box)
     wanted = np.unique(a.astype(np.int64) * len(other.faces) + b)
     low, high = (x.corners.min(axis=1) for x in (first, second)), (x.corners.max(axis=1) for x in (first, second))
@@ -111,7 +111,7 @@ def _edge_through(start: np.ndarray, end: np.ndarray, corners: np.ndarray) -> tu
 
 
 def lines_of(place: np.ndarray, pair: np.ndarray) -> list[np.ndarray]:
-    """Crossings that hang together: those of one pair of facets, and those at one place."""
+    """Connected crossings, as indices (k,) each: those of one pair of facets, and those at one place (n, 3) mm."""
     if not len(place):
         return []
     from scipy.sparse import coo_matrix

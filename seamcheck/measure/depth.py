@@ -46,7 +46,12 @@ class Overlap:
 def deepest(
     one: str, other: str, cover: Body, body: Body, place: np.ndarray, upper: np.ndarray, lower: np.ndarray
 ) -> Overlap | None:
-    """The overlap that a line of crossings belongs to; None where nothing lies in both bodies beside it."""
+    """The overlap that a line of crossings belongs to; None where nothing beside it lies in both bodies.
+
+    Parameters
+    ----------
+    place : (n, 3) mm, the crossings; upper, lower : (n,) indices of the faces of both bodies that cross there
+    """
     spots: list[_Spot] = []
     ways: list[np.ndarray] = []
     for k in np.unique(np.linspace(0, len(place) - 1, _PLACES).round().astype(int)):

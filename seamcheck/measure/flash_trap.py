@@ -40,12 +40,12 @@ class Trap:
 def trap_columns(
     traps: Mapping[str, Trap], melt: np.ndarray, bend: np.ndarray, in_corner: Mapping[str, np.ndarray]
 ) -> Columns:
-    """Area, openness and lip of the traps on both sides, and their volume against that of the melt.
+    """Area, openness and lip gap of both traps, and their volume over that of the melt; NaN with a reason.
 
     Parameters
     ----------
     melt : (n,) mm² of the melt
-    bend : (n,) 1/mm, of the mid-line, positive where it turns toward the outer side
+    bend : (n,) 1/mm, of the mid-line, positive where it bends toward the outer side
     in_corner : (n,) bool by side, where the trap leads into that of another stretch of the seam
     """
     columns: dict[str, Column] = {}
@@ -95,7 +95,7 @@ def measure_trap(
     deepest: np.ndarray,
     other: np.ndarray,
 ) -> Trap:
-    """Room beside the rib with the opposite part lowered by drop.
+    """Flash trap beside the rib with the opposite part lowered by drop; NaN with a reason where there is none.
 
     Parameters
     ----------

@@ -48,7 +48,7 @@ def path_values(joint: Joint, contour: Contour) -> Additions:
 
 
 def field_circle(flat: np.ndarray) -> tuple[np.ndarray, float]:
-    """Centre (2,) and radius of the smallest circle around points (n, 2)."""
+    """Centre (2,) and radius, mm, of the smallest circle round points (n, 2)."""
     points = shapely.MultiPoint(flat).convex_hull
     centre = shapely.get_coordinates(shapely.minimum_bounding_circle(points).centroid)[0]
     return centre, float(shapely.minimum_bounding_radius(points))

@@ -28,7 +28,7 @@ class Edge:
     load_hinged: np.ndarray
 
     def at(self, values: np.ndarray, s: np.ndarray, length: float) -> np.ndarray:
-        """(m,) one of the arrays at arc lengths (m,) of the closed outline."""
+        """(m,) one of the arrays, in its unit, at arc lengths (m,) mm of the closed outline."""
         around = np.concatenate([self.s - length, self.s, self.s + length])
         return np.asarray(np.interp(s, around, np.tile(values, 3)))
 

@@ -31,12 +31,12 @@ rib's own, chamfered or lowered, and no floor beside it."""
 
 
 def rib_faces(joint: Joint) -> np.ndarray:
-    """Faces of the rib: its top, and from there the flanks and fillets down to the first face that is flat."""
+    """Indices (k,) of the rib's faces: its top, then flanks and fillets down to the first face that is flat."""
     return ridge(joint.rib, joint.rib_faces, joint.frame.axes[2])
 
 
 def ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
-    """A rib's top faces with what goes down from them to the first faces that lie as flat as the top does.
+    """Indices (k,) of a rib's top faces and of those below them, down to the first faces that lie as flat as the top.
 
     Notes
     -----

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Additions, value_of
 from seamcheck.settings.settings import Settings
 
@@ -45,5 +46,5 @@ def flatness_stack(settings: Settings, pressed: Mapping[str, Any] | None = None)
     computed = (pressed or {}).get("value")
     flat = given.get("flattened", computed or 0.0)
     left = settings.collapse - max(0.0, sum(off) - flat)
-    why = "" if "flattened" in given or computed is not None else "Nothing is taken as pressed flat by the clamp."
+    why = "" if "flattened" in given or computed is not None else say("material.nothing-flat")
     return Additions({"local_collapse_left": value_of(left, why=why)})

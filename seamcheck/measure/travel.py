@@ -29,7 +29,7 @@ _DRAWN_INTO = -1e-3  # mm
 def travel_columns(
     section: Section, floors: Mapping[str, Floor], others: Mapping[str, np.ndarray], contact: float, reach: float
 ) -> Columns:
-    """Smallest gap beside the rib over the wall's own width, less the gap at initial contact.
+    """Smallest gap beside the rib over the wall's own width, less the gap at initial contact; NaN where nothing is met.
 
     Parameters
     ----------

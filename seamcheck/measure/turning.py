@@ -10,13 +10,13 @@ STRAIGHT = 2000.0  # mm: beyond this radius a run counts as straight
 
 
 def turn_columns(radius: np.ndarray) -> Columns:
-    """The turn radius as a column: radius (n,) mm as of turn_radius."""
+    """The corner radius as a column: radius (n,) mm as of turn_radius; NaN on a straight run and at an end."""
     straight = np.isinf(radius)
     return {"turn_radius": Column.of(np.where(straight, np.nan, radius), np.where(straight, "straight", "end"))}
 
 
 def turn_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, at: np.ndarray) -> np.ndarray:
-    """Radius of the turn that a line makes, seen along the beam, at given arc lengths.
+    """Corner radius of a line, seen along the beam, at given arc lengths.
 
     Parameters
     ----------
@@ -24,7 +24,7 @@ def turn_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, 
 
     Returns
     -------
-    (m,) float, mm; ``inf`` on a straight run, ``nan`` too near to an open end
+    (m,) float, mm; ``inf`` on a straight run, NaN too near an open end
 
     Notes
     -----

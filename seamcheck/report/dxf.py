@@ -38,6 +38,7 @@ LAYERS: dict[str, tuple[int, str]] = {
     "SECTION_COVER": (140, "outline of the cover in these sections"),
     "SECTION_OTHER": (8, "outlines of other parts in these sections"),
     "SECTION_DIMENSIONS": (7, "what was measured in these sections, as dimensions and as a list"),
+    "SECTION_TARGET": (1, "where edges of these sections should lie, and from where they move"),
     "NOTES": (7, "title, axes and cautions"),
 }
 """Layer -> colour number of the format, and what stands on it."""
@@ -167,13 +168,14 @@ def _draw_finding(
         across = across / (np.hypot(*across) or 1.0)
     layer = "WAIVED" if numbered.is_waived else str(finding["severity"]).upper().replace("-", "_")
     attributes = {"layer": f"FINDING_{layer}" if f"FINDING_{layer}" in LAYERS else "FINDING_NOTE"}
-    for side in (1, -1):
-        space.add_line(
-            tuple(place + side * size * across),
-            tuple(place + side * 2.2 * size * across),
-            dxfattribs=attributes,
-        )
-    space.add_point((float(place[0]), float(place[1])), dxfattribs=attributes)
+    _draw_mark(space, place, across, size, attributes)
+    for path, station in facts.spots(document, numbered)[1:]:
+        further = next(c for c in joint["contours"] if c["id"] == path)
+        beside = frame.flat(np.asarray([further["stations"]["u"][station]], dtype=float))[0]
+        spot = frame.flat(facts.points_of(further)[station : station + 1])[0]
+        _draw_mark(space, spot, beside / (np.hypot(*beside) or 1.0), size, attributes)
+        x, y = spot + 2.6 * size * beside
+        _write(space, str(numbered.number), float(x), float(y), size * 0.8, attributes)
     value = facts.value_text(finding)
     text = f"{numbered.number} {facts.finding_title(finding)}" + ("" if value == "–" else f" {value}")
     spot = place + 2.6 * size * across
@@ -183,6 +185,14 @@ def _draw_finding(
     taken.append((x, y))
     label = space.add_text(plain(text), height=size * 0.8, dxfattribs=attributes)
     label.dxf.insert = (x, y)
+
+
+def _draw_mark(space: Any, place: np.ndarray, across: np.ndarray, size: float, attributes: Mapping[str, str]) -> None:
+    """Two strokes across the seam and a point on it."""
+    for side in (1, -1):
+        ends = tuple(place + side * size * across), tuple(place + side * 2.2 * size * across)
+        space.add_line(*ends, dxfattribs=dict(attributes))
+    space.add_point((float(place[0]), float(place[1])), dxfattribs=dict(attributes))
 
 
 def _draw_sections(space: Any, document: Document) -> None:
@@ -229,9 +239,8 @@ def _draw_section(space: Any, shapes: SectionShapes, numbered: facts.Numbered, x
     over, beside = 0, {-1: 0, 1: 0}
     for rows, dimension in enumerate(shapes.dimensions, 1):
         (a, b), (c, d) = dimension.start, dimension.end
-        is_across = dimension.column in ("rib_width", "clamp_land")
-        side = -1 if dimension.column.endswith("inner") or dimension.column == "gap" else 1
-        if is_across:
+        side = dimension.side
+        if not side:
             over += 1
             base = (x + a, v1 + 0.4 + 0.75 * over)
         else:
@@ -239,10 +248,13 @@ def _draw_section(space: Any, shapes: SectionShapes, numbered: facts.Numbered, x
             base = (x + (u0 if side < 0 else u1) + side * (0.1 + 0.75 * beside[side]), b)
         if np.hypot(c - a, d - b) > 1e-3:
             space.add_linear_dim(
-                base=base, p1=(x + a, b), p2=(x + c, d), angle=0 if is_across else 90, dimstyle=DIMENSION_STYLE,
+                base=base, p1=(x + a, b), p2=(x + c, d), angle=90 if side else 0, dimstyle=DIMENSION_STYLE,
                 dxfattribs=attributes,
             ).render()  # fmt: skip
         _write(space, f"{dimension.text}", x + u0, v0 - 0.7 * rows, 0.45, attributes)
+    for target in shapes.targets:
+        for (a, b), (c, d) in (*target.lines, *target.moves):
+            space.add_line((x + a, b), (x + c, d), dxfattribs={"layer": "SECTION_TARGET"})
     for pin in shapes.pins:
         space.add_circle((x + pin.at[0], pin.at[1]), 0.35, dxfattribs=attributes)
         _write(space, str(pin.number), x + pin.at[0] + 0.5, pin.at[1], 0.45, attributes)

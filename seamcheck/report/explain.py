@@ -131,7 +131,9 @@ def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
     q = QUANTITIES[key]
     yield Text(f"{q.key}: {q.title}{'' if q.unit == '1' else f', {q.unit}'}", style="bold")
     yield Text(q.definition)
-    if letters := letters_in(q.definition):
+    if q.detail:
+        yield Text(q.detail)
+    if letters := letters_in(q.whole_definition):
         yield Text(f"{'; '.join(letters)} (drawn in docs/joint.svg).", style="dim")
     places = {
         "station": "at every station",

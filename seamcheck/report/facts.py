@@ -94,6 +94,15 @@ def role_word(role: str) -> str:
     return words.get(role, role)
 
 
+def length_unit_word(name: str) -> str:
+    """A file's unit of length in the language of the report."""
+    words = {
+        "millimetre": tr("millimetre"), "centimetre": tr("centimetre"), "metre": tr("metre"), "inch": tr("inch"),
+        "foot": tr("foot"),
+    }  # fmt: skip
+    return words.get(name, name)
+
+
 def verdict_headline(verdict: str) -> str:
     """A verdict as a headline."""
     words = {
@@ -238,6 +247,14 @@ def _place(document: Document, finding: Mapping[str, Any]) -> tuple[str | None, 
         if len(distance) and float(distance.min()) < best[0]:
             best = (float(distance.min()), contour["id"], int(distance.argmin()))
     return best[1], best[2]
+
+
+def spots(document: Document, numbered: Numbered) -> list[tuple[str, int]]:
+    """Path and station of every place of a finding, its own first."""
+    finding = numbered.finding
+    further = [_place(document, {**finding, "places": (), **place}) for place in finding.get("places") or ()]
+    found = [(numbered.contour, numbered.station), *further]
+    return [(contour, station) for contour, station in found if contour is not None and station is not None]
 
 
 def stations_of_finding(document: Document, finding: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:
@@ -476,6 +493,12 @@ def change_of(finding: Mapping[str, Any]) -> float | None:
     """How much to change, mm, as the remedy says; None where it names no length."""
     by = (finding.get("args") or {}).get("by")
     return float(by["value"]) if isinstance(by, Mapping) and by.get("unit") == "mm" else None
+
+
+def plain_limit(finding: Mapping[str, Any]) -> float | None:
+    """The limit where it is one number that a length, an angle or a ratio can be drawn to."""
+    limit = finding.get("limit")
+    return float(limit) if isinstance(limit, int | float) and finding.get("unit") in ("mm", "°", "1") else None
 
 
 def target_text(finding: Mapping[str, Any]) -> str:

@@ -21,10 +21,12 @@ LETTERS: dict[str, str] = {
     "h": "rib height, from the trap floor to P",
     "g": "gap between rib top and opposite part as drawn",
     "t": "cover thickness over the rib",
-    "A": "flash trap, after the collapse",
+    "A": "flash trap area, after the collapse",
     "b": "lip gap that closes the trap, after the collapse",
     "l": "clamp land beside the light",
-    "f": "free travel of the cover until it meets anything but the rib",
+    "f": "free travel of the cover until it touches anything but the rib",
+    "R": "corner radius of the mid-line, seen along the light",
+    "d": "distance from P to the middle of the flash trap's area",
 }
 """Letter -> what it stands for; the definitions of quantities use the same ones."""
 
@@ -76,19 +78,20 @@ def joint_drawing(with_style: bool = True) -> Markup:
         f'<circle class="line" cx="{_X}" cy="{_Y}" r="3"/>',
         _letter("g", -0.4, 0.12),
         _axes(),
-        _name(tr("cover, lets the light pass"), -3.45, _T - 0.35),
+        _corner(),
+        _name(tr("cover, transmits the light"), -3.45, _T - 0.35),
         _name(tr("base"), -1.9, -_H - 0.6),
         _name(tr("weld rib"), -0.45, -1.0),
         _name(tr("light"), -half + 0.1, _T + 0.72),
         _name(tr("dashed: after the collapse"), -3.45, _T - 0.78),
     ]
     legend = "".join(
-        f'<text x="690" y="{60 + 27 * k}">{letter}<tspan class="name" dx="12">{escape(tr(text))}</tspan></text>'
+        f'<text x="690" y="{44 + 27 * k}">{letter}<tspan class="name" dx="12">{escape(tr(text))}</tspan></text>'
         for k, (letter, text) in enumerate(LETTERS.items())
     )
     style = f"<style>{_STYLE}</style>" if with_style else ""
     return Markup(
-        f'<svg class="joint" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1180 400" role="img" '
+        f'<svg class="joint" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1180 420" role="img" '
         f'aria-label="{escape(tr("The joint in section, with the letters that definitions use"))}">'
         f"{style}{''.join(parts)}{legend}</svg>"
     )
@@ -96,7 +99,7 @@ def joint_drawing(with_style: bool = True) -> Markup:
 
 def letters_in(text: str) -> list[str]:
     """'P: station ...' for every letter of the drawing that a definition uses as a word of its own."""
-    words = set(re.findall(r"(?<![A-Za-z'])[A-Za-z](?![A-Za-z])", text)) - {"A", "a", "I"}
+    words = set(re.findall(r"(?<![A-Za-z'])[B-Zb-z](?![A-Za-z])|(?<=[a-z] )A(?![A-Za-z])", text))
     return [f"{letter}: {meaning}" for letter, meaning in LETTERS.items() if letter in words]
 
 
@@ -132,6 +135,19 @@ def _along(letter: str, foot: float, u: float, v0: float, v1: float) -> str:
     feet = f'<path class="thin" d="M{_at(foot, v0)}L{_at(u, v0)}M{_at(foot, v1)}L{_at(u, v1)}"/>'
     line = f'<path class="line" d="M{_at(u, v0)}L{_at(u, v1)}{_tick(u, v0, 0.06, 0.06)}{_tick(u, v1, 0.06, 0.06)}"/>'
     return feet + line + _letter(letter, u + 0.1, (v0 + v1) / 2 - 0.08)
+
+
+def _corner() -> str:
+    """A corner of the seam, seen along the light: the mid-line and the outer flash trap's middle."""
+    x, y, radius, out = 572, 402, 62, 24
+    mid, trap = radius, radius + out
+    near, far = (f"{x + 0.5 * r:.1f} {y - 0.866 * r:.1f}" for r in (mid, trap))
+    return (
+        f'<path class="line" d="M{x} {y - mid}A{mid} {mid} 0 0 1 {x + mid} {y}M{x} {y}L{near}"/>'
+        f'<path class="moved" d="M{x} {y - trap}A{trap} {trap} 0 0 1 {x + trap} {y}"/>'
+        f'<path class="thin" d="M{near}L{far}"/><circle class="line" cx="{x}" cy="{y}" r="2"/>'
+        f'<text x="{x + 22}" y="{y - 20}">R</text><text x="{x + 52}" y="{y - 40}">d</text>'
+    )
 
 
 def _axes() -> str:

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
-from seamcheck.catalogue.known import OF_DEFAULTS
-from seamcheck.catalogue.message import Amount, Message
+from seamcheck.catalogue.known import STANDINGS
+from seamcheck.catalogue.message import Amount, Message, Sentence
 from seamcheck.catalogue.messages import WORDINGS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
@@ -38,13 +38,14 @@ def catalogue_texts() -> dict[str, str]:
         texts[f"quantity/{quantity.key}"] = quantity.title
         if quantity.key in IN_GLOSSARY:
             texts[f"definition/{quantity.key}"] = quantity.definition
+            texts[f"detail/{quantity.key}"] = quantity.detail
     for rule in RULES.values():
         texts[f"rule/{rule.key}"] = rule.title
         texts[f"what/{rule.key}"] = rule.what
         texts[f"standing/{rule.key}"] = rule.standing_text
     texts |= {f"reason/{code}": text for code, text in REASONS.items()}
     texts |= {f"word/{key}": text for key, text in WORDS.items()}
-    texts |= {f"known/{key}": key for key in OF_DEFAULTS}
+    texts |= {f"known/{key}": key for key in STANDINGS}
     return {key: text for key, text in texts.items() if text}
 
 
@@ -58,7 +59,7 @@ def spoken(document: Mapping[str, Any]) -> Mapping[str, Any]:
     reasons = {code: translated(f"reason/{code}", text) for code, text in (document.get("reasons") or {}).items()}
     result = {
         **document,
-        "findings": [_finding(finding) for finding in document["findings"]],
+        "findings": [spoken_finding(finding) for finding in document["findings"]],
         "limits": [_limit(entry) for entry in document["limits"]],
         "reasons": reasons,
         "model": {
@@ -86,7 +87,8 @@ def _all(messages: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
     return [{**message, "text": said(message)} for message in messages]
 
 
-def _finding(finding: Mapping[str, Any]) -> dict[str, Any]:
+def spoken_finding(finding: Mapping[str, Any]) -> dict[str, Any]:
+    """A finding with its sentences in the language and units of the report."""
     messages = _all(finding["messages"])
     return {
         **finding,
@@ -146,6 +148,11 @@ def said(message: Mapping[str, Any]) -> str:
     return _spoken(msgspec.convert(record, Message))
 
 
+def spoken_sentence(sentence: Sentence) -> str:
+    """A sentence in the language and unit of the report."""
+    return _spoken(sentence.message)
+
+
 def _spoken(message: Message) -> str:
     english = WORDINGS[message.key].says if message.key in WORDINGS else TEXTS.get(message.key)
     if english is None:  # of another version: its text is all there is
@@ -169,6 +176,8 @@ def _in_words(value: str, kind: str) -> str:
     """The word of a key, for a place that holds one."""
     if kind == "word":
         return translated(f"word/{value}", WORDS.get(value, value))
+    if kind == "known":
+        return known_word(value)
     if kind in ("quantity", "title"):
         title = quantity_title(value)
         return title[:1].upper() + title[1:] if kind == "title" else title
@@ -209,9 +218,20 @@ def definition(key: str) -> str:
     return translated(f"definition/{key}", QUANTITIES[key].definition)
 
 
+def detail(key: str) -> str:
+    """What else decides the value of a quantity; '' where nothing does."""
+    return translated(f"detail/{key}", QUANTITIES[key].detail) if QUANTITIES[key].detail else ""
+
+
 def known_word(standing: str) -> str:
     """Where a number comes from: 'common practice'."""
     return translated(f"known/{standing}", standing)
+
+
+def term(family: str, key: str) -> str:
+    """What a key of the part "material" is called: of a family of catalogue/material_results.py, such as 'input'."""
+    english = WORDS.get(f"{family}-{key}", key)
+    return translated(f"word/{family}-{key}", english)
 
 
 def kind_title(kind: str) -> str:

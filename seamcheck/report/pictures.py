@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -13,11 +13,14 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.voice import tr, unit_in_voice
 from seamcheck.document.view import BASE, COVER, FIRST_OTHER, SectionSet, unpack_view
 from seamcheck.report import bands, facts, plan
 from seamcheck.report.dxf_text import MissingLibrary
 from seamcheck.report.facts import Document
+from seamcheck.report.labels import apart
 from seamcheck.report.section import Dimension, SectionShapes, section_shapes
+from seamcheck.report.section_target import Target
 
 INK, SOFT, PAPER = "#18222a", "#52606a", "#fdfcf8"
 _BODY = {BASE: ("#ddd4c3", "#4a3f2d", "////"), COVER: ("#cfe4ec", "#2b6377", "")}
@@ -27,6 +30,11 @@ _STATE = {
     bands.NOTED: ("#28705f", 1.8),
 }  # fmt: skip
 _TONE = {"must-fix": "#b0103f", "attention": "#8a5f00", "note": SOFT, "waived": "#6a56a0"}
+
+
+_SIZE = (10.4, 6.2)  # of the picture, inches
+_SECTION = (0.02, 0.13, 0.58, 0.68)  # where the section lies in it: left, bottom, width, height as shares
+_LINE_INCHES = 0.155  # from line to line of a label
 
 
 def render_pictures(document: Document, dpi: int = 150) -> dict[str, bytes]:
@@ -69,30 +77,30 @@ def _picture(document: Document, numbered: facts.Numbered, sections: tuple[Secti
     joint = next(j for j in facts.joints(document) if j["id"] == finding["joint"])
     contour = next(c for c in joint["contours"] if c["id"] == numbered.contour)
     place = _Place(joint, contour, int(numbered.station or 0))
-    figure = Figure(figsize=(10.4, 6.2), dpi=dpi, facecolor=PAPER)
-    left = figure.add_axes((0.02, 0.13, 0.58, 0.68))
+    figure = Figure(figsize=_SIZE, dpi=dpi, facecolor=PAPER)
+    left = figure.add_axes(_SECTION)
     right = figure.add_axes((0.62, 0.42, 0.36, 0.39))
     _draw_section(left, document, place, plan.sections_of(sections, joint["id"], contour["id"]))
     _draw_plan(right, document, place)
     tone = _TONE.get(finding["severity"], SOFT)
-    waived = ", waived" if numbered.is_waived else ""
+    severity = facts.severity_word(finding["severity"]) + (f", {tr('waived')}" if numbered.is_waived else "")
     title = f"{numbered.number}  {facts.finding_title(finding)}"
     figure.text(0.025, 0.945, _plain(title), size=17, weight="bold", color=tone, va="top")
     mark = facts.MARKS.get(finding["severity"], "")
-    figure.text(0.975, 0.945, f"{mark} {finding['severity']}{waived}", size=11, color=tone, va="top", ha="right")
+    figure.text(0.975, 0.945, f"{mark} {severity}", size=11, color=tone, va="top", ha="right")
     s = contour["stations"]["s"][place.station]
-    at = ", ".join(f"{axis} {contour['stations'][axis][place.station]:.2f}" for axis in "xyz")
+    at = "  ".join(f"{axis} {facts.coordinate(contour['stations'][axis][place.station])}" for axis in "xyz")
     figure.text(0.025, 0.875, _plain(finding["message"]), size=10.5, color=INK, va="top", wrap=True)
     lines = [
         f"{facts.quantity_title(finding)}: {facts.value_text(finding)}",
-        f"limit: {facts.limit_words(document, finding)}" if finding.get("limit") is not None else "",
-        f"s = {s:.2f} mm; {at} mm",
+        f"{tr('limit')}: {facts.limit_words(document, finding)}" if finding.get("limit") is not None else "",
+        f"s = {facts.mm(s, 2)};  {at} {unit_in_voice('mm')}",
         document["model"]["file"],
     ]
     for k, line in enumerate(part for part in lines if part):
         figure.text(0.64, 0.38 - 0.042 * k, _plain(line)[:64], size=10, va="top", color=tone if k == 0 else INK)
     figure.text(0.64, 0.2, _folded(_plain(finding["remedy"]), 46), size=10, color=INK, va="top")
-    figure.text(0.025, 0.055, _folded(SHORT_CAUTION, 150), size=6.8, color=SOFT, va="center")
+    figure.text(0.025, 0.055, _folded(tr(SHORT_CAUTION), 150), size=6.8, color=SOFT, va="center")
     out = io.BytesIO()
     figure.savefig(out, format="png", metadata={"Software": None})
     return out.getvalue()
@@ -103,13 +111,13 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
     axes.axis("off")
     shapes = section_shapes(document, place.joint, place.contour, place.station, sections)
     u0, v0, u1, v1 = shapes.window
-    axes.set_xlim(u0 - 2.3, u1 + 2.1)
+    axes.set_xlim(u0 - 3.0, u1 + 2.9)
     axes.set_ylim(v0, v1 + 0.9)
     window = shapely.box(u0, v0, u1, v1)
     if shapes.light is not None:
         _fill(axes, shapes.light.intersection(window), "#ffd23d", "#ffd23d", "", 0.4, thick=0.0)
     if not shapes.bodies:
-        axes.text(0, 0, "The document carries no section here.", ha="center", color=SOFT)
+        axes.text(0, 0, tr("The document carries no section here."), ha="center", color=SOFT)
         return shapes
     for shape in shapes.traps.values():
         _fill(axes, shape, "#d9cdf0", "#7d67b5", "---", 1.0, thick=0.0)
@@ -124,8 +132,13 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
         _fill(axes, shape.intersection(window), "#737b80", "#737b80", "", 0.6, thick=0.0)
     if shapes.caster:
         axes.text(0, v1 + 0.55, _plain(shapes.caster), size=9, weight="bold", color=INK, ha="center")
-    for k, dimension in enumerate(shapes.dimensions):
-        _draw_dimension(axes, dimension, shapes.window, k)
+    for dimension in shapes.dimensions:
+        if not dimension.side:
+            _draw_over(axes, dimension, shapes.window)
+    for side in (-1, 1):
+        _draw_beside(axes, [one for one in shapes.dimensions if one.side == side], shapes.window)
+    for target in shapes.targets:
+        _draw_target(axes, target)
     for pin in shapes.pins:
         tone = _TONE.get(pin.tone, SOFT)
         mark = {"boxstyle": "circle,pad=0.25", "facecolor": PAPER, "edgecolor": tone, "lw": 1.4}
@@ -136,37 +149,59 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
     return shapes
 
 
-def _draw_dimension(axes: Any, dimension: Dimension, window: tuple[float, float, float, float], k: int) -> None:
-    """Arrows between both points, beside the section or over it, and the text in the tone of its finding."""
-    u0, v0, u1, v1 = window
+def _draw_target(axes: Any, target: Target) -> None:
+    """Dashed where an edge should lie, and an arrow from where it is."""
+    tone = _TONE.get(target.tone, INK)
+    for (a, b), (c, d) in target.lines:
+        axes.plot([a, c], [b, d], color=tone, lw=1.6, ls=(0, (4, 2)), zorder=5)
+    for start, end in target.moves:
+        arrows = {"arrowstyle": "-|>", "color": tone, "lw": 1.6, "shrinkA": 0, "shrinkB": 0, "mutation_scale": 9}
+        axes.annotate("", end, start, arrowprops=arrows, zorder=6)
+
+
+def _draw_over(axes: Any, dimension: Dimension, window: tuple[float, float, float, float]) -> None:
+    """A width: arrows and text over the section."""
     (a, b), (c, d) = dimension.start, dimension.end
     tone = _TONE.get(dimension.tone, INK)
-    arrows = {"arrowstyle": "<|-|>", "color": tone, "lw": 0.9, "shrinkA": 0, "shrinkB": 0}
-    box = {"facecolor": PAPER, "edgecolor": "none", "pad": 0.8}
-    bold = "bold" if dimension.tone else "normal"
-    if abs(a - c) > abs(b - d) or dimension.column == "rib_width":  # across: over the section
-        row = v1 - (0.15 if dimension.column == "rib_width" else 0.62)
-        axes.annotate("", (a, row), (c, row), arrowprops=arrows)
-        for u, v in ((a, b), (c, d)):
-            axes.plot([u, u], [v, row], color=SOFT, lw=0.5)
-        axes.text((a + c) / 2, row + 0.2, dimension.text, size=9, color=tone, weight=bold, ha="center", bbox=box)
-        return
-    told = dimension.text.replace(" (", "\n(")
-    left = dimension.column.endswith("inner") or dimension.column == "gap"
-    edge = (u0 - 0.1) if left else (u1 + 0.1)
-    if dimension.column.startswith("lip"):
-        axes.annotate(
-            told, ((a + c) / 2, (b + d) / 2), (edge, v0 + 0.25), size=9, color=tone, weight=bold,
-            ha="right" if left else "left", arrowprops={"arrowstyle": "-", "color": SOFT, "lw": 0.5}, bbox=box,
-        )  # fmt: skip
-        return
-    axes.annotate("", (edge, b), (edge, d), arrowprops=arrows)
+    row = window[3] - (0.15 if dimension.column == "rib_width" else 0.62)
+    axes.annotate("", (a, row), (c, row), arrowprops=_arrows(tone))
     for u, v in ((a, b), (c, d)):
-        axes.plot([u, edge], [v, v], color=SOFT, lw=0.5)
-    axes.text(
-        edge - 0.08 if left else edge + 0.08, (b + d) / 2, told, size=9, color=tone, weight=bold,
-        ha="right" if left else "left", va="center", bbox=box,
+        axes.plot([u, u], [v, row], color=SOFT, lw=0.5)
+    axes.text((a + c) / 2, row + 0.2, dimension.text, ha="center", **_lettering(dimension))
+
+
+def _draw_beside(axes: Any, dimensions: Sequence[Dimension], window: tuple[float, float, float, float]) -> None:
+    """Heights: arrows at one edge of the section, and their texts beside them, kept apart."""
+    line = _LINE_INCHES * max(
+        float(np.ptp(axes.get_xlim())) / (_SIZE[0] * _SECTION[2]),
+        float(np.ptp(axes.get_ylim())) / (_SIZE[1] * _SECTION[3]),
+    )  # mm of the section
+    middles = apart(
+        [(one.start[1] + one.end[1]) / 2 for one in dimensions], [line * len(one.rows) for one in dimensions],
+        0.06, window[1] - 0.6, window[3],
     )  # fmt: skip
+    for dimension, middle in zip(dimensions, middles, strict=True):
+        (a, b), (c, d) = dimension.start, dimension.end
+        left = dimension.side < 0
+        edge = (window[0] - 0.1) if left else (window[2] + 0.1)
+        axes.annotate("", (edge, b), (edge, d), arrowprops=_arrows(_TONE.get(dimension.tone, INK)))
+        for u, v in ((a, b), (c, d)):
+            axes.plot([u, edge], [v, v], color=SOFT, lw=0.5)
+        out = edge - 0.12 if left else edge + 0.12
+        if abs(middle - (b + d) / 2) > line / 2:
+            axes.plot([edge, out], [(b + d) / 2, middle], color=SOFT, lw=0.5)
+        told = "\n".join(dimension.rows)
+        axes.text(out, middle, told, ha="right" if left else "left", va="center", **_lettering(dimension))
+
+
+def _arrows(tone: str) -> dict[str, Any]:
+    return {"arrowstyle": "<|-|>", "color": tone, "lw": 0.9, "shrinkA": 0, "shrinkB": 0}
+
+
+def _lettering(dimension: Dimension) -> dict[str, Any]:
+    box = {"facecolor": PAPER, "edgecolor": "none", "pad": 0.8}
+    weight = "bold" if dimension.tone else "normal"
+    return {"size": 9, "color": _TONE.get(dimension.tone, INK), "weight": weight, "bbox": box}
 
 
 def _draw_plan(axes: Any, document: Document, place: _Place) -> None:

@@ -13,7 +13,7 @@ from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.explain import bounds_in_words, judged_by, limits_in_words, without_amount
-from seamcheck.report.joint_drawing import joint_drawing
+from seamcheck.report.joint_drawing import LETTERS, joint_drawing
 from seamcheck.settings.declared import RENAMED, SETTINGS
 from seamcheck.settings.settings import Settings
 
@@ -64,9 +64,11 @@ def quantities_page() -> str:
         "![The joint in section, with the letters that definitions use](joint.svg)",
         "",
     ]
+    lines += ["Letters stand for what the drawing shows:", ""]
+    lines += [f"- `{letter}`: {meaning}" for letter, meaning in LETTERS.items()]
     lines += [
-        "`P` is the station on the mid-line of the rib's top, `u` points across the seam (+u outer), `v` "
-        "against the light; `c` is the planned collapse. With the rib on the cover everything is mirrored.",
+        "",
+        "With the rib on the cover everything is mirrored. What else decides a value stands [below](#in-detail).",
         "",
         "| key | unit | definition | judged by |",
         "|---|---|---|---|",
@@ -74,6 +76,8 @@ def quantities_page() -> str:
     for q in QUANTITIES.values():
         rules = ", ".join(f"[{key}](rules.md#{key})" for key in judged_by(q.key))
         lines.append(f"| `{q.key}` | {'' if q.unit == '1' else q.unit} | {q.definition} | {rules} |")
+    lines += ["", "## In detail", ""]
+    lines += [f"- `{q.key}`: {q.detail}" for q in QUANTITIES.values() if q.detail]
     lines += ["", "## Why something is not measured", ""]
     lines += [f"- `{key}`: {text}" for key, text in REASONS.items()]
     return "\n".join(lines) + "\n"

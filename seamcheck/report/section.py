@@ -19,19 +19,44 @@ from seamcheck.document.view import BASE, COVER, SectionSet
 from seamcheck.report import facts
 from seamcheck.report.facts import Document, Numbered
 from seamcheck.report.plan import land_side
-
-Point = tuple[float, float]
+from seamcheck.report.section_target import Point, Site, Target, targets, travel
 
 
 @dataclass(frozen=True, slots=True)
 class Dimension:
-    """A length between two points, mm; ``tone`` is the severity of the finding that it shows, or ''."""
+    """A length between two points, mm; where it shows a finding with its severity, limit and what it should become."""
 
     column: str
-    text: str
+    title: str
+    value: str
     start: Point
     end: Point
     tone: str = ""
+    limit: str = ""
+    target: str = ""
+
+    @property
+    def measure(self) -> str:
+        """'0.55 mm', or '0.55 mm → 0.6 mm' where it should change."""
+        return f"{self.value} → {self.target}" if self.target else self.value
+
+    @property
+    def side(self) -> int:
+        """Where it is written: over the section (0), beside it inward (-1) or outward (1)."""
+        if self.column in ("rib_width", "clamp_land"):
+            return 0
+        return -1 if self.column.endswith("inner") or self.column == "gap" else 1
+
+    @property
+    def rows(self) -> list[str]:
+        """Its lines beside the section."""
+        told = [self.title, self.measure, self.limit] if self.tone else [self.text]
+        return [row for row in told if row]
+
+    @property
+    def text(self) -> str:
+        """All of it in one line."""
+        return f"{self.title} {self.measure}" + (f" ({self.limit})" if self.limit else "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +85,7 @@ class SectionShapes:
     window: tuple[float, float, float, float]  # u0, v0, u1, v1
     dimensions: list[Dimension] = field(default_factory=list)
     pins: list[Pin] = field(default_factory=list)
+    targets: list[Target] = field(default_factory=list)
     findings: list[Numbered] = field(default_factory=list)
 
 
@@ -93,7 +119,43 @@ def section_shapes(
     light, shade, caster = _light(document, values, half, slope, up, window, sections, station)
     shapes = SectionShapes(bodies, moved, melt, traps, light, shade, caster, window, findings=here)
     _dimension(shapes, document, joint, contour, values, half, slope, up, ribless)
+    _travel(shapes, document, joint, contour, station, Site(values.__getitem__, half, slope, up, traps, None, 0.0))
+    land = next(((d.start[0], d.end[0]) for d in shapes.dimensions if d.column == "clamp_land"), None)
+    site = Site(values.__getitem__, half, slope, up, traps, land, _lip_gap(contour))
+    shapes.targets.extend(targets(here, site))
     return shapes
+
+
+def _travel(
+    shapes: SectionShapes, document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], station: int,
+    site: Site,
+) -> None:  # fmt: skip
+    """How far the cover can sink, where a finding says that it meets something, and how far it should."""
+    numbered = next((n for n in shapes.findings if n.finding.get("quantity") == "free_travel"), None)
+    limit = None if numbered is None else facts.plain_limit(numbered.finding)
+    way = None if numbered is None or limit is None else travel(numbered, joint, contour, station, site)
+    if numbered is None or limit is None or way is None:
+        return
+    start, end = way
+    if not shapes.window[0] < start[0] < shapes.window[2]:
+        return
+    tone, words = tone_of(numbered), facts.limit_words(document, numbered.finding)
+    told = facts.number_text(start[1] - end[1], "free_travel")
+    shapes.dimensions.append(
+        Dimension("free_travel", tr("free travel"), told, start, end, tone, words, facts.target_text(numbered.finding))
+    )
+    u, low = start[0], start[1] - limit
+    shapes.targets.append(Target(tone, (((u - 0.4, low), (u + 0.4, low)),), (((u, end[1]), (u, low)),)))
+    shapes.pins[:] = [pin for pin in shapes.pins if pin.number != numbered.number]
+
+
+def _lip_gap(contour: Mapping[str, Any]) -> float:
+    """The middle of the limits of a lip's gap, mm; the document's own where it states both as one number."""
+    for bound in contour.get("bounds") or ():
+        low, high = bound["low"], bound["high"]
+        if bound["rule"] == "lip-gap" and isinstance(low, int | float) and isinstance(high, int | float):
+            return float(low + high) / 2
+    return 0.2
 
 
 def findings_at(
@@ -104,7 +166,6 @@ def findings_at(
         n
         for n in facts.numbered_findings(document)
         if n.finding.get("joint") == joint["id"]
-        and n.contour == contour["id"]
         and bool(facts.stations_of_finding(document, n.finding, contour)[station])
     ]
 
@@ -255,18 +316,21 @@ def _dimension(
     shown: set[int] = set()
 
     def add(column: str, title: str, start: Point, end: Point) -> None:
-        names = (column, *_SAME.get(column, ()))
+        is_higher = column.startswith("rib_height_") and values[column] != values["rib_height"]  # judged is the lower
+        names = (column, *(() if is_higher else _SAME.get(column, ())))
         found = next(
             (n for n in shapes.findings if n.finding.get("column") in names or n.finding.get("quantity") in names), None
         )
-        text = f"{title} {facts.number_text(values[column], column)}"
-        tone = ""
-        if found is not None:
-            shown.add(found.number)
-            tone = tone_of(found)
-            limit = facts.limit_words(document, found.finding)
-            text = f"{title} {facts.value_text(found.finding)}" + (f" ({limit})" if limit else "")
-        shapes.dimensions.append(Dimension(column, text, start, end, tone))
+        if found is None:
+            text = facts.number_text(values[column], column)
+            shapes.dimensions.append(Dimension(column, title, text, start, end))
+            return
+        shown.add(found.number)
+        own = str(found.finding.get("column") or "")
+        is_worst = found.station == values.station or values[own] is None
+        text = facts.value_text(found.finding) if is_worst else facts.number_text(values[own], own)
+        limit, target = facts.limit_words(document, found.finding), facts.target_text(found.finding)
+        shapes.dimensions.append(Dimension(column, title, text, start, end, tone_of(found), limit, target))
 
     margin, thick, gap = facts.beam_margin(document), values["cover_thickness"], values["gap"]
     low = gap or 0.0 if up > 0 else 0.0

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 import numpy as np
@@ -11,10 +12,13 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.voice import tr
 from seamcheck.document.view import BASE, COVER
+from seamcheck.report.labels import apart
 from seamcheck.report.section import Dimension, SectionShapes
+from seamcheck.report.section_target import Move, Target
 
 _SCALE = 60.0  # pixels for each mm
 _SIDE, _HEAD = 150.0, 34.0  # pixels beside and over the section, for its labels
+_LINE = 15.0  # pixels from line to line of a label
 
 
 def section_svg(shapes: SectionShapes) -> Markup:
@@ -45,7 +49,10 @@ def section_svg(shapes: SectionShapes) -> Markup:
         layers += [(f"body {kind}", shapes.bodies[owner]), (f"outline {kind}", shapes.bodies[owner])]
     layers += [("melt", shapes.melt), *(("shade", shape) for shape in shapes.shade), ("moved", shapes.moved)]
     drawn = [f'<path class="{name}" fill-rule="evenodd" d="{d}"/>' for name, shape in layers if (d := path(shape))]
-    drawn += [_dimension(dimension, at, width) for dimension in shapes.dimensions]
+    drawn += [_over(one, at) for one in shapes.dimensions if not one.side]
+    for side, edge in ((-1, _SIDE - 8), (1, width - _SIDE + 8)):
+        drawn += _beside([one for one in shapes.dimensions if one.side == side], at, edge, height)
+    drawn += [_target(target, at) for target in shapes.targets]
     for pin in shapes.pins:
         x, y = at(*pin.at)
         drawn.append(
@@ -61,25 +68,64 @@ def section_svg(shapes: SectionShapes) -> Markup:
     )
 
 
-def _dimension(dimension: Dimension, at: Any, width: float) -> str:
+def _over(dimension: Dimension, at: Any) -> str:
+    """A width, written over the section."""
     (x0, y0), (x1, y1) = at(*dimension.start), at(*dimension.end)
-    text = escape(dimension.text)
-    group = f'<g class="dim-label {dimension.tone}">'
-    label = group + '<text class="dim-value" x="{:.1f}" y="{:.1f}" text-anchor="{}">'
-    across = dimension.column in ("rib_width", "clamp_land")
-    if across:
-        row = 22.0 if dimension.column == "rib_width" else 44.0
-        line = f'<path class="dim {dimension.tone}" d="M{x0:.1f} {row}H{x1:.1f}"/>'
-        feet = f'<path class="extension" d="M{x0:.1f} {y0:.1f}V{row - 4}M{x1:.1f} {y1:.1f}V{row - 4}"/>'
-        return feet + line + label.format((x0 + x1) / 2, row - 6, "middle") + f"{text}</text></g>"
-    left = dimension.column.endswith("inner") or dimension.column == "gap"
-    edge = _SIDE - 8 if left else width - _SIDE + 8
-    shift = 22 if dimension.column.startswith("lip") else 0
-    line = f'<path class="dim {dimension.tone}" d="M{edge:.1f} {y0:.1f}V{y1:.1f}"/>'
-    feet = f'<path class="extension" d="M{x0:.1f} {y0:.1f}H{edge:.1f}M{x1:.1f} {y1:.1f}H{edge:.1f}"/>'
-    where = (edge - 5 if left else edge + 5, (y0 + y1) / 2 + 5 + shift, "end" if left else "start")
-    told, found, limit = dimension.text.partition(" (")
-    x, y, anchor = where
-    below = f'<text class="dim-limit" x="{x:.1f}" y="{y + 15:.1f}" text-anchor="{anchor}">'
-    more = f"{below}{escape(limit.rstrip(')'))}</text>" if found else ""
-    return feet + line + label.format(*where) + f"{escape(told)}</text>{more}</g>"
+    row = 22.0 if dimension.column == "rib_width" else 44.0
+    return (
+        f'<path class="extension" d="M{x0:.1f} {y0:.1f}V{row - 4}M{x1:.1f} {y1:.1f}V{row - 4}"/>'
+        f'<path class="dim {dimension.tone}" d="M{x0:.1f} {row}H{x1:.1f}"/><g class="dim-label {dimension.tone}">'
+        f'<text class="dim-value" x="{(x0 + x1) / 2:.1f}" y="{row - 6}" text-anchor="middle">{escape(dimension.text)}'
+        "</text></g>"
+    )
+
+
+def _beside(dimensions: Sequence[Dimension], at: Any, edge: float, height: float) -> Iterator[str]:
+    """Heights, written in one margin, whose line stands at ``edge``, without touching each other."""
+    ends = [(at(*one.start), at(*one.end)) for one in dimensions]
+    heights = [_LINE * len(one.rows) for one in dimensions]
+    middles = apart([(start[1] + end[1]) / 2 for start, end in ends], heights, 4.0, 4.0, height)
+    for dimension, ((x0, y0), (x1, y1)), middle in zip(dimensions, ends, middles, strict=True):
+        side = dimension.side
+        yield f'<path class="extension" d="M{x0:.1f} {y0:.1f}H{edge:.1f}M{x1:.1f} {y1:.1f}H{edge:.1f}"/>'
+        yield f'<path class="dim {dimension.tone}" d="M{edge:.1f} {y0:.1f}V{y1:.1f}"/>'
+        if abs(middle - (y0 + y1) / 2) > _LINE / 2:
+            yield f'<path class="leader" d="M{edge:.1f} {(y0 + y1) / 2:.1f}L{edge + 7 * side:.1f} {middle:.1f}"/>'
+        rows = dimension.rows
+        names = ("dim-title", "dim-value", "dim-limit") if len(rows) > 1 else ("dim-value",)
+        top, anchor = middle - _LINE * len(rows) / 2, "end" if side < 0 else "start"
+        yield f'<g class="dim-label {dimension.tone}">'
+        for k, (name, row) in enumerate(zip(names, rows, strict=False)):
+            yield (
+                f'<text class="{name}" x="{edge + 9 * side:.1f}" y="{top + _LINE * k + 11:.1f}" '
+                f'text-anchor="{anchor}">{escape(row)}</text>'
+            )
+        yield "</g>"
+
+
+def _target(target: Target, at: Any) -> str:
+    """Dashed where an edge should lie, and an arrow from where it is."""
+
+    def data(pairs: Iterable[Move]) -> str:
+        ends = [(at(*start), at(*end)) for start, end in pairs]
+        return "".join(f"M{x0:.1f} {y0:.1f}L{x1:.1f} {y1:.1f}" for (x0, y0), (x1, y1) in ends)
+
+    lines = f'<path class="ghost {target.tone}" d="{data(target.lines)}"/>' if target.lines else ""
+    moves = "".join(
+        f'<path class="change {target.tone}" d="{data([move])}{_head(at(*move[0]), at(*move[1]))}"/>'
+        for move in target.moves
+    )
+    return lines + moves
+
+
+def _head(start: tuple[float, float], end: tuple[float, float]) -> str:
+    """The head of an arrow, in pixels; none on one too short for it."""
+    (x0, y0), (x1, y1) = start, end
+    length = float(np.hypot(x1 - x0, y1 - y0))
+    if length < 3.0:
+        return ""
+    along = np.array([x1 - x0, y1 - y0]) / length
+    across = np.array([-along[1], along[0]])
+    size = min(7.0, length)
+    a, b = (np.array([x1, y1]) - size * along + k * 0.5 * size * across for k in (1, -1))
+    return f"M{a[0]:.1f} {a[1]:.1f}L{x1:.1f} {y1:.1f}L{b[0]:.1f} {b[1]:.1f}"

@@ -10,7 +10,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
-from seamcheck.settings.file import NAME, read_settings
+from seamcheck.settings.file import NAME, first_in, read_found, read_settings
 from seamcheck.settings.settings import Settings
 
 
@@ -26,12 +26,13 @@ def reviewers_settings(
     passed = []
     for folder in (out, Path.cwd()) if look else ():
         candidate = folder / NAME
-        if not candidate.is_file():
+        if first_in([folder]) is None:
             continue
-        if any(candidate.resolve().is_relative_to(scanned.resolve()) for scanned in folders):
+        places = (folder.resolve(), candidate.resolve())  # the file, or a link to it: either may be a stranger's
+        if any(place.is_relative_to(scanned.resolve()) for place in places for scanned in folders):
             passed.append(candidate)
             continue
-        return read_settings(candidate), candidate, passed
+        return read_found(candidate), candidate, passed
     return Settings(), None, list(dict.fromkeys(passed))
 
 

@@ -5,7 +5,14 @@ from contextlib import suppress
 
 from seamcheck.isolation.warm import REVIEW_MODULES
 
-for _name in (*REVIEW_MODULES, "seamcheck.document.take_view", "seamcheck.report.html.page", "seamcheck.scanning.job"):
+_OTHERS = (
+    "seamcheck.document.take_view",
+    "seamcheck.measure.material.assessment",
+    "seamcheck.report.html.page",
+    "seamcheck.scanning.job",
+)
+
+for _name in (*REVIEW_MODULES, *_OTHERS):
     with suppress(Exception):  # a review that needs it fails with its own words
         importlib.import_module(_name)
 with suppress(Exception):

@@ -102,7 +102,7 @@ def _by_fineness(body: Body, faces: np.ndarray, owner: int, joint: Joint) -> lis
 
 
 def path_line(path: Path) -> np.ndarray:
-    """(n, 2) line of a path; a loop returns to its start."""
+    """(n, 2) mm, line of a path; a loop returns to its start."""
     flat = path.points[:, :2]
     return np.vstack([flat, flat[:1]]) if path.closed else flat
 

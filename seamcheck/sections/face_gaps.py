@@ -42,7 +42,7 @@ class FaceList:
 
     @staticmethod
     def of(bodies: dict[str, Body], view: Frame, sense: float | None, zone: np.ndarray) -> FaceList:
-        """Faces that can look along ``sense`` times up (None: anywhere), with boxes in a zone (6,) of the view."""
+        """Faces that can look along ``sense`` times up (None: anywhere), with boxes in a zone (6,) of the view, mm."""
         parts, faces, boxes = [], [], []
         for i, body in enumerate(bodies.values()):
             if not np.isfinite(body.box).all() or not boxes_meet(view.boxes(body.box[None]), zone)[0]:
@@ -68,6 +68,7 @@ class FaceList:
         )
 
     def take(self, index: np.ndarray) -> FaceList:
+        """The faces of an index or mask (k,)."""
         return FaceList(self.ids, self.bodies, self.part[index], self.face[index], self.box[index])
 
     def facets(self, view: Frame, sense: float | None, where: BaseGeometry | None = None) -> Sheet:
@@ -112,7 +113,7 @@ class Sheet:
     face: np.ndarray
 
     def height(self, facet: np.ndarray, xy: np.ndarray) -> np.ndarray:
-        """(k,) height of the planes of facets (k,) over places (k, 2)."""
+        """(k,) mm, height of the planes of facets (k,) over places (k, 2)."""
         return plane_heights(self.corners[facet], xy)
 
     def triangles(self, shift: np.ndarray) -> np.ndarray:
@@ -121,9 +122,11 @@ class Sheet:
         return np.asarray(shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1)))
 
     def where(self, mask: np.ndarray) -> Sheet:
+        """The facets where the mask (n,) is true."""
         return Sheet(self.corners[mask], self.normal[mask], self.part[mask], self.face[mask])
 
     def boxes(self) -> tuple[np.ndarray, np.ndarray]:
+        """Least and largest coordinates of the facets, (n, 3) mm each."""
         return self.corners.min(axis=1), self.corners.max(axis=1)
 
 
@@ -145,7 +148,7 @@ class Gaps:
 
 
 def face_pairs(upper: FaceList, lower: FaceList, most: float, play: float) -> tuple[np.ndarray, np.ndarray]:
-    """Faces (indices into both lists) of which some pair can come nearer than ``most`` mm."""
+    """Pairs of faces, indices (k,) into both lists, that can come nearer than ``most`` mm."""
     if not len(upper.face) or not len(lower.face):
         return np.empty(0, int), np.empty(0, int)
     a, b = upper.box, lower.box

@@ -59,7 +59,7 @@ def decompose(
     Parameters
     ----------
     segments : w measured from the rib top at the station
-    extra : (stations, k) further break points, mm, NaN to leave one out
+    extra : (n, k) mm, further break points of each station, NaN to leave one out
     rib_owner : BASE or COVER; up : +1 where the light comes from +w, -1 where from -w
     """
     owner_of_roof = COVER if rib_owner == BASE else BASE

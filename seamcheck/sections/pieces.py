@@ -180,11 +180,11 @@ def rings_of(region: BaseGeometry, tolerance: float = 0.001) -> list[tuple[Ring,
 
 
 def ring_through(points: np.ndarray, tolerance: float = 0.001) -> Ring:
-    """The ring of lines and arcs through the points (n, 2) of a closed curve; the first is not repeated.
+    """The ring of lines and arcs through the points (n, 2), mm, of a closed curve; the first is not repeated.
 
     Notes
     -----
-    Long sides are divided first: three points, two of them far apart, lie on an arc always.
+    Long sides are divided first: three points, two of them far apart, lie always on an arc.
     """
     points = np.asarray(points, dtype=float)
     if not shapely.LinearRing(points).is_ccw:

@@ -6,20 +6,20 @@ import numpy as np
 
 
 def value_before(values: np.ndarray, index: np.ndarray) -> np.ndarray:
-    """Value of the interval before the given one; NaN where there is none."""
+    """(n,) value, of any unit, of the interval before the given one, from values (n, k); NaN where there is none."""
     known = index > 0
     return np.where(known, take(values, np.maximum(index - 1, 0)), np.nan)
 
 
 def shifted(values: np.ndarray, first: float) -> np.ndarray:
-    """Every column one place further out; the first column gets the given value."""
+    """Values (n, k) of any unit with every column one place further out; the first column gets the given value."""
     out = np.full_like(values, first)
     out[:, 1:] = values[:, :-1]
     return out
 
 
 def first_true(mask: np.ndarray) -> np.ndarray:
-    """(n,) number of the first true column in each row, -1 where none is."""
+    """(n,) index of the first true column in each row, -1 where none is."""
     return np.where(mask.any(axis=1), np.argmax(mask, axis=1), -1)
 
 

@@ -112,6 +112,7 @@ class Cutter:
         self.junctions = np.array([p[:2] for p in contour.junctions.values()]).reshape(-1, 2)
 
     def cut(self, path: Path, s: np.ndarray) -> _Cut:
+        """Section at each arc length (n,) mm of a path."""
         flat, u = place_on(path, s, self.border, self.width, self.junctions)
         inner_edge, outer_edge = self.border.chord(flat, u, max(4.0 * self.width, 6.0))
         return _Cut(s, flat, u, inner_edge, outer_edge, cut(self.soup, flat, u, self.reach, self.tree))
@@ -186,12 +187,12 @@ def _gaps(inner: Side, outer: Side, found: _Cut, joint: Joint) -> tuple[np.ndarr
 
 
 def within_strip(side: Side, edge: np.ndarray) -> np.ndarray:
-    """Intervals over the rib top. What lies wholly at its edge is where two faces' facets meet inexactly."""
+    """Mask (n, k) of intervals over the rib top; what lies wholly at its edge is an inexact meeting of facets."""
     return (side.b <= edge[:, None] + 2e-5) & (side.a < edge[:, None] - _EDGE)
 
 
 def extreme_of(function: np.ufunc, values: np.ndarray) -> np.ndarray:
-    """(n,) smallest or largest (fmin, fmax) over both ends of all intervals, of values (2, n, k)."""
+    """(n,) mm, smallest or largest (fmin, fmax) over both ends of all intervals of values (2, n, k); NaN is skipped."""
     return np.asarray(function.reduce(function.reduce(values, axis=0), axis=1))
 
 

@@ -36,6 +36,7 @@ class Soup:
 
     @staticmethod
     def of(corners: np.ndarray, owner: np.ndarray, face: np.ndarray) -> Soup:
+        """The facets with corners (n, 3, 3) mm, owner (n,) and face index (n,); those without area are left out."""
         across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
         length = np.linalg.norm(across, axis=1)
         keep = length > 1e-12
@@ -85,7 +86,7 @@ class Segments:
 
         Parameters
         ----------
-        stations : how many these are; order (n,) : of these and then the further ones, as they stand afterwards
+        stations : count of these; order : (n,) indices of these and then the further ones, as they stand afterwards
         """
         place = np.empty(len(order), dtype=np.int64)
         place[order] = np.arange(len(order))

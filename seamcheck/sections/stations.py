@@ -71,7 +71,7 @@ def _spans(group: np.ndarray, where: np.ndarray, period: float | None) -> tuple[
 
 
 def merge(path: Path, *places: np.ndarray) -> np.ndarray:
-    """Sorted places along the path, none nearer than 0.05 mm to the next; the earlier lists go first."""
+    """(n,) mm, sorted places along the path, none nearer than 0.05 mm to the next; earlier lists take precedence."""
     kept = np.empty(0)
     for extra in places:
         extra = np.mod(extra, path.length) if path.closed else extra[(extra >= 0) & (extra <= path.length)]

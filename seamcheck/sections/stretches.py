@@ -121,7 +121,7 @@ def bridged(
 
 
 def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:
-    """Median of what is measured, each value counting as long as its part of the path; NaN without any.
+    """Median of values (n,), in their unit, each counting by its part of the path, weights (n,) mm; NaN without any.
 
     Equal weights give the usual median.
     """
@@ -129,7 +129,7 @@ def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:
 
 
 def weighted_quantile(values: np.ndarray, weights: np.ndarray, share: float) -> float:
-    """The value that a share of the measured length lies at or below; NaN without any.
+    """The one of values (n,) that a share of the measured length, weights (n,) mm, lies at or below; NaN without any.
 
     Notes
     -----

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.say import say
 from seamcheck.catalogue.setting import Setting
 
 
@@ -32,6 +33,10 @@ NUMBERS: dict[str, Setting] = _by_name(
         ),
         Setting(
             "intended-stop", 0.0, "mm", "travel at which a stop is meant to end the collapse; 0 where there is none",
+            0.0, 5.0, "your own",
+        ),
+        Setting(
+            "second-collapse", 0.0, "mm", "further collapse planned for welding a leaking part again; 0 where none is",
             0.0, 5.0, "your own",
         ),
     )
@@ -257,7 +262,7 @@ MATERIAL: tuple[Setting, ...] = (
     _material("laser", "spot", "mm", "width of the light spot at the rib", 0.05, 20),
     _material(
         "laser", "use", "1", "share of the light that arrives at the rib and becomes heat there", 0.05, 1, 0.6,
-        "assumption", "losses, reflection at the base, light beside the rib", 0.4, 0.7,
+        "assumption", say("known.use"), 0.4, 0.7,
     ),
     _material(
         "laser", "absorption_depth", "mm", "depth of the base in which the light turns to heat", 0.005, 2, 0.1,
@@ -281,7 +286,7 @@ MATERIAL: tuple[Setting, ...] = (
     _material("process", "longest_heating", "s", "a weld that takes longer is given up", 1, 3600, 300.0),
     _material(
         "process", "air_loss", "W/(m²·K)", "heat that free surfaces lose to the air", 0, 1000, 10.0,
-        "from memory", "free convection of air", 2, 25,
+        "from memory", say("known.air-loss"), 2, 25,
     ),
     _material(
         "process", "tool_loss", "W/(m²·K)",
@@ -294,11 +299,11 @@ MATERIAL: tuple[Setting, ...] = (
     ),
     _material(
         "process", "travel_reserve", "mm", "free travel that must be left after the collapse", 0.0, 2,
-        RULES["sink-travel"].limit("reserve").default, "assumption", "as sink-travel",
+        RULES["sink-travel"].limit("reserve").default, "assumption", say("known.travel-reserve"),
     ),
     _material(
         "process", "height_reserve", "mm", "rib height that must be left after the collapse", 0.0, 5,
-        RULES["rib-height"].limit("reserve").default, "assumption", "as rib-height",
+        RULES["rib-height"].limit("reserve").default, "assumption", say("known.height-reserve"),
     ),
     _material("samples", "count", "1", "tolerance combinations to try", 100, 200000, 2000.0),
     _material("samples", "seed", "1", "start of the random numbers", 0, 2**31, 1.0),

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import os
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from pathlib import Path
 
@@ -16,11 +17,17 @@ NAME = "seamcheck.toml"
 
 
 def find_settings_file(model: Path) -> Path | None:
-    """The nearest ``seamcheck.toml`` beside the model or in a folder above it."""
-    for folder in model.resolve().parents:
-        if (folder / NAME).is_file():
-            return folder / NAME
-    return None
+    """The nearest ``seamcheck.toml`` beside the model or in a folder above it.
+
+    Whatever bears the name counts, a link that leads nowhere too: read, it is refused, for to pass it by would be to
+    judge by other limits than were meant.
+    """
+    return first_in(model.resolve().parents)
+
+
+def first_in(folders: Iterable[Path]) -> Path | None:
+    """The first ``seamcheck.toml`` in these folders, whatever it is."""
+    return next((folder / NAME for folder in folders if os.path.lexists(folder / NAME)), None)
 
 
 def table_named_by(path: Path) -> Path | None:
@@ -45,6 +52,25 @@ def read_settings(path: Path) -> Settings:
     """
     text = text_of(path, "the settings file")
     return parse_settings(text, str(path), path.name)
+
+
+def read_found(path: Path) -> Settings:
+    """As ``read_settings``, for a file that was found, not named: may be a stranger's link to something else.
+
+    Raises
+    ------
+    UsageError : as ``read_settings``; of a link into another folder the sentence tells nothing that the file holds
+    """
+    try:
+        return read_settings(path)
+    except UsageError:
+        target = Path(os.path.realpath(path))
+        if target.parent == Path(os.path.realpath(path.parent)):
+            raise
+        raise UsageError(
+            f"{path}: this is a link to a file elsewhere that holds no good settings. To see what is wrong, name it: "
+            f"--settings {path}."
+        ) from None
 
 
 def parse_settings(text: str, where: str = NAME, name: str = NAME) -> Settings:

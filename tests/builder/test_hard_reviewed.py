@@ -14,32 +14,18 @@ from seamcheck.settings.settings import Settings
 
 QUICK = {
     "recessed-turned",
-    "flush-inside",
-    "hanging-lip-outside",
     "rib-on-cover-circle",
     "shaded-by-a-frame",
-    "sharp-ridge",
     "rounded-top",
     "one-cover-on-two-bases",
-    "small-8",
     "tight-corners",
     "dividing-wall",
     "interrupted-three-times",
     "flat-on-flat",
-    "post-below-the-cover",
-    "inside-out",
     "cover-in-two-pieces",
-    "cut-cover-and-base-in-one-product",
     "blind-hole",
-    "rounded-t-junctions",
-    "chamfered-rib",
     "mitred-with-lips",
-    "one-part",
-    "tube-in-a-socket",
-    "housing-of-forty-metres",
     "light-from-either-side",
-    "bar-that-looks-out",
-    "rib-over-a-gap",
 }
 
 FROM_THE_RIB = Settings().changed({"beam-margin": 0.0})

@@ -6,6 +6,7 @@ import sys
 
 import jsonschema
 import pytest
+from telling import telling
 
 from seamcheck.document.make import schema
 
@@ -64,7 +65,7 @@ def test_sections_and_meshes_hold_the_schema(models):
     assert len(segments) > 8
 
 
-@pytest.mark.parametrize("content", [b"", b"hello", b"ISO-10303-21;", b"\x00" * 1000])
+@pytest.mark.parametrize("content", telling([b"", b"hello", b"ISO-10303-21;", b"\x00" * 1000], [b"hello"]))
 def test_what_is_no_model_is_one_sentence(tmp_path, content):
     file = tmp_path / "model.step"
     file.write_bytes(content)

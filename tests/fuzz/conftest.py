@@ -1,10 +1,8 @@
-"""How many variants the long run reviews."""
+"""How many variants the long run reviews, and how."""
 
-VARIANTS = 1500
+from fuzz_options import OPTIONS
 
 
 def pytest_addoption(parser):
-    parser.addoption("--variants", type=int, default=VARIANTS, help=f"damaged files of the long run ({VARIANTS})")
-    parser.addoption("--keep", default="", help="file for what the long run found, as JSON")
-    parser.addoption("--seconds", type=float, default=0.0, help="after which a variant counts as hanging (300)")
-    parser.addoption("--first", type=int, default=10_000, help="seed of its first one (10000)")
+    for name, (default, meaning) in OPTIONS.items():
+        parser.addoption(f"--{name}", type=type(default), default=default, help=f"{meaning} ({default})")

@@ -18,22 +18,28 @@ import damage
 import fuzz_run
 import pytest
 from fuzz_models import MODELS, target
+from fuzz_options import OPTIONS
 
 from seamcheck.version import __version__
 
 EACH = len(damage.DAMAGES)  # of every model, in the thorough suite: one of each way
 FEW = -(-EACH // len(MODELS))  # of every model, in the quick suite: together one of each way
 SEEDS_APART = 61  # from one model's first seed to the next one's
-ROUND = 72  # variants of a model before the next one's turn in the long run: two of each way
+ROUND = EACH  # variants of a model before the next one's turn in the long run
 LEAST_REVIEWED = 0.35  # a reader that refuses everything would pass the rest of these tests
 
 # The seed of one variant and what is wrong with it; empty: nothing known. A new fault fails the tests.
 KNOWN: dict[tuple[str, str, int], str] = {}
 
 
+def option(request, name):
+    """An option of conftest.py, which pytest takes only where this folder is named on its command line."""
+    return request.config.getoption(f"--{name}", default=OPTIONS[name][0])
+
+
 @pytest.fixture(scope="module")
 def pool(request):
-    with fuzz_run.workers(2, request.config.getoption("--seconds", default=None) or fuzz_run.TIME_LIMIT_S) as running:
+    with fuzz_run.workers(option(request, "workers"), option(request, "seconds") or fuzz_run.TIME_LIMIT_S) as running:
         yield running
 
 
@@ -111,16 +117,31 @@ def test_a_file_that_leaves_open_what_it_means_is_told_from_one_that_is_only_dam
     assert not fuzz_run.leaves_open(whole.replace(b"#7)", b"(#7)"))
 
 
+def test_a_run_that_was_broken_off_goes_on_where_it_ended(tmp_path, request):
+    end = fuzz_run.End("box", "truncate", 10_000, "not-reviewed", "unreadable", "Cut.", ("no plain sentence",))
+    nothing, first = summary([], request, 0), summary([end], request, 3)
+    assert kept_before(tmp_path / "kept.json", nothing) == nothing
+    assert together(nothing, first) == first
+    (tmp_path / "kept.json").write_text(json.dumps(together(first, first)))
+    kept = kept_before(tmp_path / "kept.json", nothing)
+    assert (kept["variants"], kept["by model"]["box"], kept["seconds"], kept["other faults"]) == (2, 2, 6, 2)
+    assert kept["verdicts"] == {"not-reviewed unreadable": 2}
+    (tmp_path / "kept.json").write_text(json.dumps(kept | {"first seed": 7}))
+    with pytest.raises(AssertionError, match="holds another run"):
+        kept_before(tmp_path / "kept.json", nothing)
+
+
 @pytest.mark.thorough
 def test_thousands_of_damaged_models(pool, tmp_path, request):
-    count, first = (
-        request.config.getoption("--variants", default=1500),
-        request.config.getoption("--first", default=10_000),
-    )
+    count, first = option(request, "variants"), option(request, "first")
     each, ends, began = -(-count // len(MODELS)), [], time.monotonic()
-    keep = request.config.getoption("--keep")
+    keep = Path(option(request, "keep") or tmp_path / "kept.json")
+    before = kept_before(keep, summary([], request, 0))
+    kept = before
     for done in range(0, each, ROUND):  # round by round, so that a run that is broken off has looked at every model
         for number, name in enumerate(MODELS):
+            if done < before["by model"][name]:
+                continue
             folder = tmp_path / f"{number}-{done}"
             folder.mkdir()
             some = min(ROUND, each - done)
@@ -129,20 +150,39 @@ def test_thousands_of_damaged_models(pool, tmp_path, request):
                 if end.faults:
                     print(f"\n{end}", flush=True)
             shutil.rmtree(folder)
-            kept = summary(ends, request, first, time.monotonic() - began)
-            if keep:
-                Path(keep).write_text(json.dumps(kept, indent=1) + "\n", encoding="utf-8")
+            kept = together(before, summary(ends, request, time.monotonic() - began))
+            keep.write_text(json.dumps(kept, indent=1) + "\n", encoding="utf-8")
     print(f"\n{json.dumps(kept, indent=1)}")
+    assert sum(kept["by model"].values()) >= count
     assert [str(end) for end in ends if end.faults and (end.target, end.way, end.seed) not in KNOWN] == []
 
 
-def summary(ends, request, first, seconds):
+def kept_before(file, nothing):
+    """What an earlier, broken-off run of the same variants kept; a new run goes on behind it."""
+    if not file.exists():
+        return nothing
+    kept = json.loads(file.read_text(encoding="utf-8"))
+    for same in ("seamcheck", "asked for", "first seed"):
+        assert kept[same] == nothing[same], f"{file} holds another run ({same}); name another file"
+    return kept
+
+
+def together(one, two):
+    """Two summaries of parts of one run."""
+    added = {"variants", "seconds", "kernel crashes", "time limit reached", "false passes", "other faults", "faults"}
+    counted = {key: dict(Counter(one[key]) + Counter(two[key])) for key in ("verdicts", "by way of damage")}
+    by_model = {name: one["by model"][name] + two["by model"][name] for name in MODELS}
+    return two | {key: one[key] + two[key] for key in added} | counted | {"by model": by_model}
+
+
+def summary(ends, request, seconds):
     """What a long run found, to be kept."""
     return {
         "seamcheck": __version__,
+        "asked for": option(request, "variants"),
         "variants": len(ends),
-        "first seed": first,
-        "seconds for each": request.config.getoption("--seconds"),
+        "first seed": option(request, "first"),
+        "seconds for each": option(request, "seconds"),
         "seconds": round(seconds),
         "verdicts": dict(Counter(f"{end.verdict} {end.reason}".strip() for end in ends).most_common()),
         "kernel crashes": sum(end.reason == "crashed" for end in ends),

@@ -9,6 +9,7 @@ import zipfile
 
 import pytest
 from guard_runs import seamcheck
+from telling import telling
 
 from seamcheck.cli.outputs import OUTPUTS
 from seamcheck.samples import samples
@@ -20,7 +21,7 @@ TEXTS = [output.name for output in OUTPUTS if output.name not in ("pdf", "pictur
 
 def review(folder, data, *options, name="m.step"):
     (folder / name).write_bytes(data)
-    return seamcheck("review", name, *options, cwd=folder, SEAMCHECK_CACHE="")
+    return seamcheck("review", name, *options, cwd=folder)
 
 
 def named(new: bytes) -> bytes:
@@ -89,7 +90,7 @@ def referring(place: bytes) -> bytes:
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no named pipes")
-@pytest.mark.parametrize("place", ["pipe.step", "other.step"])
+@pytest.mark.parametrize("place", telling(["pipe.step", "other.step"], ["pipe.step"]))
 def test_a_file_that_a_model_names_is_never_opened(tmp_path, place):
     os.mkfifo(tmp_path / "pipe.step")  # whoever opens it hangs
     (tmp_path / "other.step").write_bytes(SOUND.replace(LID, b"a part from elsewhere"))

@@ -73,7 +73,6 @@ RUNS = [*((name, "as installed") for name in COMMANDS), *((name, "working folder
 QUICK = [
     ("review", "working folder first"),
     ("scan", "as installed"),
-    ("compare", "as installed"),
     ("help", "as installed"),
 ]
 

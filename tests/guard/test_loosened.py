@@ -45,7 +45,7 @@ def outputs(tmp_path_factory):
         else:
             (folder / "seamcheck.toml").unlink()
         wanted = [word for name in OUTPUTS for word in (f"--{name}", f"out.{name}")]
-        done = seamcheck("review", "model.step", *wanted, "--json", "out.json", cwd=folder, SEAMCHECK_CACHE="")
+        done = seamcheck("review", "model.step", *wanted, "--json", "out.json", cwd=folder)
         assert done.returncode in (0, 1), done.stderr.decode()
         texts = {name: (folder / f"out.{name}").read_text("utf-8") for name in (*OUTPUTS, "json")}
         texts["terminal"] = done.stdout.decode()
@@ -53,7 +53,7 @@ def outputs(tmp_path_factory):
             ("quiet", ("--quiet",)), ("plain", ("--annotations", "plain")), ("workflow", ("--annotations", "workflow")),
         ):  # fmt: skip
             texts[name] = seamcheck("report", "out.json", *words, cwd=folder).stdout.decode()
-        done = seamcheck("review", ".", "--each", cwd=folder, SEAMCHECK_CACHE="")
+        done = seamcheck("review", ".", "--each", cwd=folder)
         texts["each"] = done.stdout.decode()
         found[kind] = texts
     return found

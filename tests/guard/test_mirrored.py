@@ -6,6 +6,7 @@ import copy
 import math
 
 import pytest
+from telling import telling
 
 from seamcheck.comparison.document import compare_documents
 from seamcheck.comparison.text import whole
@@ -66,7 +67,15 @@ def drawn(tmp_path_factory):
 
 @pytest.mark.parametrize(
     ("name", "said"),
-    [("mirrored", "may be mirrored"), ("mirrored elsewhere", "mirrored"), ("turned over", "turned over, or mirrored")],
+    telling(
+        [
+            ("mirrored", "may be mirrored"),
+            ("mirrored elsewhere", "mirrored"),
+            ("turned over", "turned over, or mirrored"),
+        ],
+        [("mirrored", "may be mirrored")],
+        several=True,
+    ),
 )
 def test_a_step_file_mirrored_along_the_light_is_told(drawn, name, said):
     (old,), (new,) = (drawn[which]["joints"] for which in ("old", name))

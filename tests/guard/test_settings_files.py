@@ -9,6 +9,8 @@ import pytest
 from guard_runs import seamcheck
 
 from seamcheck.errors import UsageError
+from seamcheck.pipeline import settings_for
+from seamcheck.scanning.review_settings import reviewers_settings
 from seamcheck.settings.file import parse_settings, read_settings
 from seamcheck.settings.guard import MOST_BYTES
 from seamcheck.settings.settings import Settings
@@ -88,6 +90,41 @@ def test_the_parent_never_hangs_on_a_pipe_beside_a_model(tmp_path):
     done = seamcheck("review", "model.step", cwd=tmp_path, timeout=300)
     assert done.returncode == 2
     assert b"no plain file" in done.stderr
+
+
+@pytest.mark.parametrize("kind", ["broken link", "device", "folder"])
+def test_what_bears_the_name_is_never_passed_by(tmp_path, kind):
+    """Passed by, a file of sharper limits that an archive holds as a broken link would be a pass under the defaults."""
+    place = tmp_path / "seamcheck.toml"
+    place.mkdir() if kind == "folder" else place.symlink_to("/dev/zero" if kind == "device" else "gone.toml")
+    with pytest.raises(UsageError, match=r"seamcheck\.toml: "):
+        settings_for([tmp_path / "model.step"])
+    with pytest.raises(UsageError, match=r"seamcheck\.toml: "):
+        reviewers_settings(None, tmp_path, [tmp_path / "models"])
+
+
+@pytest.mark.parametrize("holds", [f"password = {SECRET}", f"{SECRET} = 1", f'collapse = "{SECRET}"', "[[["])
+def test_what_a_link_leads_to_is_never_shown(tmp_path, holds):
+    (tmp_path / "secret").write_text(holds)
+    (tmp_path / "models").mkdir()
+    (tmp_path / "models/seamcheck.toml").symlink_to(tmp_path / "secret")
+    for read in (
+        lambda: settings_for([tmp_path / "models/model.step"]),
+        lambda: reviewers_settings(None, tmp_path / "models", [tmp_path / "others"]),
+    ):
+        with pytest.raises(UsageError, match="a link to a file elsewhere") as caught:
+            read()
+        assert SECRET not in str(caught.value)
+        assert "'" not in str(caught.value)  # not a character, not a key of it
+
+
+def test_a_link_to_good_settings_is_read_and_passed_over_in_a_scanned_folder(tmp_path):
+    (tmp_path / "common.toml").write_text("collapse = 0.3\n")
+    (tmp_path / "models").mkdir()
+    (tmp_path / "models/seamcheck.toml").symlink_to(tmp_path / "common.toml")
+    assert settings_for([tmp_path / "models/model.step"]).collapse == 0.3
+    settings, used, passed = reviewers_settings(None, tmp_path / "models", [tmp_path / "models"])
+    assert (settings.collapse, used, passed) == (0.4, None, [tmp_path / "models/seamcheck.toml"])
 
 
 def test_a_settings_file_has_a_size(tmp_path):

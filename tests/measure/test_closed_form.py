@@ -38,8 +38,7 @@ SPECS = {
 
 
 QUICK = (
-    "unequal drafts", "unequal heights", "open inside", "recessed", "welded state", "turned in space",
-    "chamfered cover", "circle", "narrow wall below", "C", "narrow rib",
+    "unequal drafts", "unequal heights", "open inside", "recessed", "turned in space", "C", "narrow rib",
 )  # fmt: skip
 
 

@@ -37,7 +37,9 @@ from seamcheck.proposal.drawing import outline, render_dxf
 def ring(tmp_path_factory):
     """A round case with a wall of 4 mm: middle line of radius 28."""
     folder = tmp_path_factory.mktemp("ring")
-    return propose(write(pair(circle(30), 4.0), folder / "round.step", turned=True))
+    return propose(
+        write(pair(circle(30), 4.0), folder / "round.step", turned=True), fixed={"rib_width": 1.2}, with_view=True
+    )
 
 
 def test_a_flat_lap_gets_a_joint_that_its_review_proves(ring):
@@ -130,13 +132,18 @@ def test_a_rib_that_holds_its_limits_is_left_alone(tmp_path):
     assert not (tmp_path / "new.step").exists()
 
 
-def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(tmp_path):
-    model = write(pair(rectangle(50, 34), 4.0, 6.0), tmp_path / "box.step")
+def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(ring, tmp_path, monkeypatch):
+    asked = {}
+    monkeypatch.setattr("seamcheck.proposal.propose.propose", lambda models, settings, **how: asked.update(how) or ring)
+    (tmp_path / "round.step").write_bytes(b"")
     files = {name: tmp_path / f"out.{name}" for name in ("json", "step", "dxf", "html")}
     options = [part for name, file in files.items() for part in (f"--{name}", str(file))]
-    done = CliRunner().invoke(cli, ["propose", str(model), "--rib-width", "1.2", *options])
+    done = CliRunner().invoke(cli, ["propose", str(tmp_path / "round.step"), "--rib-width", "1.2", *options])
     assert done.exit_code == 0, done.output
     assert done.output.startswith("PROPOSED")
+    assert asked["fixed"] == {"rib_width": 1.2}
+    assert asked["with_view"]
+    assert files["step"].read_bytes() == ring.step
     document = json.loads(files["json"].read_text("utf-8"))
     assert document["outcome"] == "proposed"
     assert next(d["value"] for d in document["joints"][0]["dimensions"] if d["key"] == "rib_width") == 1.2

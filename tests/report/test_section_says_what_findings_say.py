@@ -15,7 +15,7 @@ from seamcheck.report.section import section_shapes
 from seamcheck.report.section_svg import section_svg
 from seamcheck.samples import samples
 
-QUICK = {"beam-path", "rib-missing", "trap-side", "near-parts"}
+QUICK = {"rib-missing", "near-parts"}
 SAMPLES = [pytest.param(s, id=s.name, marks=[] if s.name in QUICK else [pytest.mark.thorough]) for s in samples()]
 
 

@@ -29,10 +29,10 @@ def test_rows_come_in_the_declared_order_with_everything_that_is_met():
         ("free travel, whole interface", "0.20 mm", "(9.00, 2.00, -0.20)"),
         ("  then", "0.35 mm", "(0.00, 5.00, -0.35)"),
         (QUANTITIES["path_distance"].title, "not measured", ""),
-        ("area for the clamp", "1000.0 mm²", ""),
+        ("clamp area", "1000.0 mm²", ""),
         ("  force over the rib", "400 N", ""),
         ("  pressure on all of that area", "0.40 MPa", ""),
-        ("widest lip", "0.25 mm", "(1.00, 0.00, 3.00)"),
+        ("largest lip gap", "0.25 mm", "(1.00, 0.00, 3.00)"),
     ]
     assert rows[1][3] == "There 'lid' meets 'box'."
     assert rows[2][3] == REASONS["no-neighbour"]

@@ -10,7 +10,7 @@ import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
 import { markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
 import { chain, isClosed, levelled, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
-import { mm, num, squareMm, tr } from "../voice";
+import { mm, mmUnit, num, oneLength, squareMm, tr } from "../voice";
 
 export interface SectionRequest {
   joint: Joint; facts: JointFacts; contour: Contour; station: number; sections: Sections | null;
@@ -190,11 +190,13 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     const height = get(`rib_height_${name}`);
     const foot = half === null ? 0 : side * half;
     if (height !== null && height < 6) {
-      dims.along(side, at(foot, 0), at(foot, -height * up), { column: `rib_height_${name}`, title: tr("rib height"), judged: ["rib_height"] });
-      ghost(dims, "rib_height", (limit) => [[at(foot, -limit * up), at(foot + side * 1.2, -limit * up)]],
+      // Judged is the lower side; the other one has its own height.
+      const judged = height === get("rib_height");
+      dims.along(side, at(foot, 0), at(foot, -height * up), { column: `rib_height_${name}`, title: tr("rib height"), judged: judged ? ["rib_height"] : [] });
+      if (judged) ghost(dims, "rib_height", (limit) => [[at(foot, -limit * up), at(foot + side * 1.2, -limit * up)]],
         (limit) => [[at(foot + side * 0.6, -height * up), at(foot + side * 0.6, -limit * up)]], [`rib_height_${name}`]);
       const middle = get("rib_width_mid");
-      if (middle !== null) {
+      if (middle !== null && judged) {
         ghost(dims, "slenderness", (limit) => [[at(foot, -limit * middle * up), at(foot + side * 1.2, -limit * middle * up)]],
           (limit) => [[at(foot + side * 0.6, -height * up), at(foot + side * 0.6, -limit * middle * up)]]);
       }
@@ -357,12 +359,14 @@ function hatch(id: string, name: string, gap: number, angle: number): SVGElement
     svg("line", { class: name, x1: 0, y1: 0, x2: 0, y2: gap }));
 }
 
+/** A bar of a round length, in the unit of the page. */
 function scaleBar(x: number, y: number, scale: number): SVGElement[] {
-  const length = scale * 4 > 140 ? 1 : scale * 4 > 40 ? 2 : 5;
+  const unit = oneLength() * scale, rounds = oneLength() === 1 ? [1, 2, 5, 10] : [0.02, 0.05, 0.1, 0.2, 0.5];
+  const length = rounds.find((round) => round * unit > 35) ?? rounds[rounds.length - 1];
   const result: SVGElement[] = [];
   for (let i = 0; i < 4; i++) {
-    result.push(svg("rect", { class: i % 2 ? "scale-light" : "scale-dark", x: px(x + (i * length * scale) / 4), y, width: px((length * scale) / 4), height: 4 }));
+    result.push(svg("rect", { class: i % 2 ? "scale-light" : "scale-dark", x: px(x + (i * length * unit) / 4), y, width: px((length * unit) / 4), height: 4 }));
   }
-  result.push(svg("text", { class: "side", x: px(x + length * scale + 6), y: y + 5 }, `${length} mm`));
+  result.push(svg("text", { class: "side scale-length", x: px(x + length * unit + 6), y: y + 5 }, `${num(length, length < 1 ? (length < 0.1 ? 2 : 1) : 0)} ${mmUnit()}`));
   return result;
 }

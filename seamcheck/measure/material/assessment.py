@@ -129,7 +129,7 @@ def _add_melt(
     expansion = (
         rib.melt_expansion(temperature.value)
         if rib is not None and temperature is not None
-        else assumed(1.15, "1", "no polymer named; melts take 5 to 25 % more room", 1.05, 1.25)
+        else assumed(1.15, "1", say("known.expansion-unnamed"), 1.05, 1.25)
     )
     grids = add_melt_columns(tracks, survey.initial_contact, collapse, expansion, areas_at, columns)
     everything = me.joined(grids) if grids else None
@@ -205,11 +205,11 @@ def melt_temperature(settings: MaterialSettings, pair: PairCheck | None) -> Know
         return chosen
     if pair is not None and pair.overlap > 0.0:
         low, high = pair.window
-        return assumed((low + high) / 2.0, "°C", "middle of the melt window that both share", low, high)
+        return assumed((low + high) / 2.0, "°C", say("known.window"), low, high)
     for compound in (settings.base, settings.cover):
         if compound is not None:
             low, high = compound.polymer.window
-            return assumed((low + high) / 2.0, "°C", f"middle of the melt window of {compound.name}", low, high)
+            return assumed((low + high) / 2.0, "°C", say("known.window-one", name=compound.name), low, high)
     return None
 
 

@@ -12,19 +12,19 @@ Numbers = float | np.ndarray
 
 
 def melted_area(displaced: Numbers, layer: Numbers, width: Numbers) -> np.ndarray:
-    """Area (mm²) of the section that melts: what is displaced and a layer left on each side of the seam."""
+    """Melted section, mm², any shape: what is displaced (mm²) and a layer (mm) on both sides of the width (mm)."""
     return np.asarray(
         np.asarray(displaced, dtype=float) + 2.0 * np.asarray(layer, dtype=float) * np.asarray(width, dtype=float)
     )
 
 
 def heat_to_weld(heat: Numbers, rise: Numbers, fusion: Numbers) -> np.ndarray:
-    """Heat (J/g) that melts the polymer: mean cp (J/(g·K)) times rise (K), and fusion (J/g)."""
+    """Heat that melts the polymer, J/g, any shape: mean cp (J/(g·K)) times rise (K), plus fusion (J/g)."""
     return np.asarray(np.asarray(heat, dtype=float) * rise + fusion)
 
 
 def energy_per_length(density: Numbers, area: Numbers, heat: Numbers) -> np.ndarray:
-    """Energy (J per mm of seam) that melts ``area`` (mm²): density (g/cm³) times area times heat (J/g).
+    """Energy per mm of seam, J/mm, any shape: density (g/cm³) times melted area (mm²) times heat (J/g).
 
     No heat is lost to the surroundings: a lower bound.
     """
@@ -32,7 +32,7 @@ def energy_per_length(density: Numbers, area: Numbers, heat: Numbers) -> np.ndar
 
 
 def steady_layer(speed: Numbers, pressure: Numbers, viscosity: Numbers, width: Numbers) -> np.ndarray:
-    """Melt layer (mm) at which as much is pressed out as melts at ``speed`` (mm/s).
+    """Melt layer, mm, any shape, at which as much is pressed out as melts at ``speed`` (mm/s).
 
     A layer h is pressed out of a strip at p h³ / (μ w²): Newtonian lubrication film, F/L = μ w³ V / h³.
     """
@@ -40,14 +40,14 @@ def steady_layer(speed: Numbers, pressure: Numbers, viscosity: Numbers, width: N
 
 
 def cooling_depth(diffusivity: Numbers, time: Numbers) -> np.ndarray:
-    """Depth (mm) that heat reaches in ``time`` (s): √(4 a t), diffusivity in mm²/s."""
+    """Depth that heat reaches in ``time`` (s), mm, any shape: √(4 a t), diffusivity a in mm²/s."""
     return np.asarray(np.sqrt(4.0 * np.asarray(diffusivity, dtype=float) * time))
 
 
 def first_pass_rise(
     power: float, transmission: Numbers, speed: float, width: Numbers, depth: float, density: float, heat: float
 ) -> np.ndarray:
-    """Rise (K) of the base's surface in one pass, all heat in ``width`` times ``depth`` (mm)."""
+    """Rise of the base's surface in one pass, K, any shape; all heat stays within ``width`` times ``depth`` (mm)."""
     share = np.asarray(transmission, dtype=float)
     return power * share / (speed * np.asarray(width, dtype=float) * depth * density * 1e-3 * heat)
 
@@ -90,9 +90,9 @@ def melt_energy(inputs: EnergyInputs) -> np.ndarray:
 
 
 def estimate(inputs: EnergyInputs) -> dict[str, np.ndarray]:
-    """Return every result that the inputs suffice for, each () or, of m combinations, (m,).
+    """Every result that the inputs suffice for, each () or, of m combinations, (m,), in the units of EnergyInputs.
 
-    Stations without a value are taken as the mean of the others, weighted by their length.
+    Stations without a value (NaN) count as the mean of the others, weighted by their length.
     """
     n = {key: np.asarray(value, dtype=float) for key, value in inputs.numbers.items()}
     out: dict[str, np.ndarray] = {}
@@ -129,48 +129,6 @@ def estimate(inputs: EnergyInputs) -> dict[str, np.ndarray]:
         out["steady_layer"] = steady_layer(speed, n["pressure"], n["viscosity"], width)
     return out
 
-
-RESULTS: dict[str, tuple[str, str, str]] = {
-    "energy_per_length": (
-        "J/mm",
-        "energy to melt one millimetre of seam",
-        "density · melted area · (mean heat · rise + heat of fusion), no losses",
-    ),
-    "melt_energy": ("J", "energy to melt the whole seam", "energy per length over the whole path"),
-    "laser_energy": (
-        "J",
-        "laser energy, dosed along the seam as each place needs, if no heat were conducted away",
-        "energy to melt / (transmission of the place · share of the light on the rib · share that becomes heat)",
-    ),
-    "laser_energy_even": (
-        "J",
-        "laser energy at even power and speed until the slowest place has melted, if no heat were conducted away",
-        "largest need of any place, over the whole path",
-    ),
-    "least_time": (
-        "s",
-        "least time with the laser on, if no heat were conducted away",
-        "laser energy (even) / power: a lower bound; the heat model gives the time",
-    ),
-    "pass_time": ("s", "time of one pass", "length / speed, without jumps and slow corners"),
-    "first_pass_rise": (
-        "K",
-        "rise of the base's surface in one pass, where it is highest",
-        "power · transmission / (speed · width of the light · absorption depth · density · heat)",
-    ),
-    "cooling_depth": (
-        "mm",
-        "depth that heat reaches between two passes",
-        "√(4 · diffusivity · pass time); much more than the absorption depth: the rib does not melt all at once",
-    ),
-    "clamp_force": ("N", "clamp force", "pressure · rib width · length"),
-    "steady_layer": (
-        "mm",
-        "melt layer while the rib collapses",
-        "where pressing out and melting without losses are equally fast: (speed · viscosity · width² / pressure)^(1/3)",
-    ),
-}
-"""Results of :func:`estimate`: unit, what it is, how it is computed."""
 
 SENSITIVE = (
     "density",

@@ -3,52 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 
 from seamcheck.catalogue.known import Known, rounded, weakest
+from seamcheck.catalogue.material_results import OF_HEAT
 from seamcheck.catalogue.polymers import Compound
 from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Columns, Value
 from seamcheck.measure.material.energy import first_pass_rise
 from seamcheck.measure.material.heat.along import FINE, REACH, Course, Heating, course, model_at
 from seamcheck.measure.material.heat.grid import Body, Surroundings
-from seamcheck.measure.material.heat.weld import Pass, Process, single_pass
+from seamcheck.measure.material.heat.weld import Pass, Process, pass_rows, single_pass
 from seamcheck.measure.material.track import Track
 from seamcheck.settings.material import MaterialSettings
-
-RESULTS: dict[str, tuple[str, str]] = {
-    "plane_time": ("s", "time to melting if no heat left sideways: a lower bound"),
-    "start_time": ("s", "time until the slowest place of the seam melts"),
-    "weld_time": ("s", "time with the laser on, until the planned collapse is reached"),
-    "passes": ("1", "passes round the seam"),
-    "cycle_time": ("s", "cycle: weld, hold and handling"),
-    "least_power": ("W", "least power at which the whole seam melts at all"),
-    "melting_speed": ("mm/s", "mean speed of the collapse"),
-    "peak_temperature": ("°C", "highest temperature in the seam"),
-    "cover_surface": ("°C", "highest temperature at the cover's light side"),
-    "cooling_time": ("s", "time without light until the seam is solid"),
-    "melted_base": ("mm", "depth that melts in the base, mean over the light's width"),
-    "melted_cover": ("mm", "depth that melts in the cover, mean over the light's width"),
-}
-"""Results of the heat model: unit, title."""
-
-HOW: dict[str, str] = {
-    "plane_time": "π (ΔT (e1 + e2) / (2 q))², e = √(k ρ cp): plane source between two half-spaces",
-    "start_time": "until the mean of the interface reaches the melting point, at even power and speed",
-    "weld_time": "melt is pressed out as soon as the residual layer below the interface is as hot as the melt",
-    "passes": "weld time · speed / length, rounded up",
-    "cycle_time": "weld time + hold + handling",
-    "least_power": "steady state against the losses to air and tool",
-    "melting_speed": "collapse / (weld time - time to melting)",
-    "peak_temperature": "at the place that gets hottest until the slowest has collapsed, with the rise of one pass",
-    "cover_surface": "by conduction alone; light that the cover itself absorbs is not in it",
-    "cooling_time": "until the interface's mean is below the melting point",
-    "melted_base": "one passage of the spot",
-    "melted_cover": "one passage of the spot",
-}
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -63,7 +33,7 @@ class HeatFound:
 
 
 def light_share(width: np.ndarray, settings: MaterialSettings) -> np.ndarray:
-    """(n,) share of the light that falls onto the rib: all of it, or rib width over spot where that is wider.
+    """(n,) share of the light that falls on the rib: 1, or rib width over spot where that is wider; NaN without a rib.
 
     The spot is taken as evenly bright over its width.
     """
@@ -102,7 +72,7 @@ def heat_of(
     melting = (_softening(rib) - room, _softening(other) - room)
     share = light_share(width, settings)
     arriving = through * share * number["laser.use"] * number["laser.power"]
-    bodies = (_body(rib), _body(other))
+    bodies = (body_of(rib), body_of(other))
     around = _around(number)
     heating = Heating(
         power=arriving / float(length.sum()),
@@ -150,7 +120,8 @@ def _softening(compound: Compound) -> float:
     return compound.polymer.window[0] if known is None else known.value
 
 
-def _body(compound: Compound) -> Body:
+def body_of(compound: Compound) -> Body:
+    """Conductivity, heat and heat of fusion of a compound by volume."""
     density = compound.density().value * 1e-3  # g/mm³
     return Body(
         conductivity=compound.conductivity().value * 1e-3,
@@ -176,37 +147,34 @@ def _with(
     rib: Compound, other: Compound, temperature: Known, room: float, settings: MaterialSettings, through: np.ndarray
 ) -> str:
     """The inputs that a time or temperature hangs on, to be printed with it."""
-    parts = [f"from {room:g} to {temperature.value:g} °C (ΔT {temperature.value - room:.0f} K)"]
-    for one in dict.fromkeys((rib.name, other.name)):
-        compound = rib if one == rib.name else other
-        parts.append(
-            f"{one}: ρ {compound.density().value:.2f} g/cm³, cp {compound.heat_to_melt().value:.2f} J/(g·K), "
-            f"k {compound.conductivity().value:.2f} W/(m·K), fusion {compound.fusion().value:.0f} J/g, begins to "
-            f"flow at {_softening(compound):.0f} °C"
-        )
-    parts.append(
-        f"η {settings.numbers['laser.use'].value:g}, transmission {100 * np.nanmin(through):.0f} to "
-        f"{100 * np.nanmax(through):.0f} %, absorption depth {settings.numbers['laser.absorption_depth'].value:g} mm"
-    )
+
+    def of(compound: Compound) -> str:
+        return say(
+            "heat.with.material", name=compound.name, density=compound.density().value,
+            heat=compound.heat_to_melt().value, conductivity=compound.conductivity().value,
+            fusion=compound.fusion().value, flows=_softening(compound),
+        )  # fmt: skip
+
     tool = settings.get("process.tool_loss")
-    parts.append(
-        f"losses {settings.numbers['process.air_loss'].value:g} W/(m²·K) to air, "
-        + (
-            "to the tool as to air (material.process.tool_loss is not given)"
-            if tool is None
-            else f"{tool.value:g} to the tool"
-        )
+    light = say(
+        "heat.with.light", use=settings.numbers["laser.use"].value, least=100 * float(np.nanmin(through)),
+        most=100 * float(np.nanmax(through)), depth=settings.numbers["laser.absorption_depth"].value,
+    )  # fmt: skip
+    air = settings.numbers["process.air_loss"].value
+    losses = (
+        say("heat.with.losses-unknown", air=air) if tool is None else say("heat.with.losses", air=air, tool=tool.value)
     )
-    return "; ".join(parts)
+    bodies = [of(rib)] if rib.name == other.name else [of(rib), of(other)]
+    heated = say("heat.with.rise", room=room, melt=temperature.value, rise=temperature.value - room)
+    return say("heat.with", inputs=[heated, *bodies, light, losses])
 
 
 def _entry(
     key: str, value: float, standing: str, low: float | None = None, high: float | None = None
 ) -> dict[str, Any]:
-    unit, title = RESULTS[key]
     entry = {
-        "key": key, "value": rounded(value), "unit": unit, "title": title, "how": HOW[key],
-        "inputs": ["heat model"], "standing": f"computed; its weakest input: {standing}",
+        "key": key, "value": rounded(value), "unit": OF_HEAT[key][0], "title": say(f"result.{key}"),
+        "how": say(f"how.{key}"), "inputs": ["heat model"], "standing": say("result.standing", standing=standing),
     }  # fmt: skip
     if low is not None and high is not None and np.isfinite([low, high]).all():
         entry |= {"low": rounded(low), "high": rounded(high)}
@@ -354,7 +322,9 @@ def _one_pass(
     passes: dict[str, Pass] = {}
     for name, i in (("dim", dim), ("bright", bright)):
         process = Process(float(arriving[i]) / spot, heating.depth, heating.melting, heating.leaving, 0.0)
-        passes[name] = single_pass(model_at(heating, int(i), fine=heating.depth / 4.0), process, spot / speed)
+        rows = pass_rows(heating.depth, heating.base, spot / speed)
+        model = replace(model_at(heating, int(i), fine=rows), removable=0.0)
+        passes[name] = single_pass(model, process, spot / speed)
     standing = weakest((settings.numbers["laser.use"], settings.numbers["laser.absorption_depth"]))
     low, high = passes["dim"], passes["bright"]
     entries = [

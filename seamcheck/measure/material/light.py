@@ -135,7 +135,7 @@ def transmission_section(
             places.append(
                 {
                     "contour": track.id,
-                    "what": "below 28 %",
+                    "what": say("light.below", percent=100 * COMFORTABLE),
                     "from_s_mm": rounded(stretch.start),
                     "to_s_mm": rounded(stretch.end),
                     "length_mm": rounded(stretch.length),
@@ -161,12 +161,12 @@ def transmission_section(
         "limits": [
             {
                 "percent": 28.0,
-                "standing": "common practice, no published source",
-                "meaning": "below it the cover's surface is more prone to burn",
+                "standing": say("light.comfortable"),
+                "meaning": say("light.burns"),
             },
         ],
         "reach_mm": rounded(fit.reach),
-        "reach_standing": f"{EXTRAPOLATION:g} times the thickest plaque; assumption of this project",
+        "reach_standing": say("light.reach", times=EXTRAPOLATION),
         "contours": contours,
         "places": places,
         "notes": [*fit.notes, *_light_notes(settings)],

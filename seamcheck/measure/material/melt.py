@@ -36,7 +36,7 @@ class RibSection:
     radius: np.ndarray
 
     def displaced(self, depth: ArrayLike) -> np.ndarray:
-        """Area (mm²) of the section above ``depth`` (mm below the top); 0 for a depth of 0 or less."""
+        """Section area above ``depth`` (mm below the top), mm², of any shape; 0 for a depth of 0 or less."""
         deep = np.maximum(np.asarray(depth, dtype=float), 0.0)
         area = self.width * deep + deep**2 * (self.tan_inner + self.tan_outer) / 2.0
         for tan in (self.tan_inner, self.tan_outer):
@@ -60,9 +60,9 @@ class RibSection:
 def rib_section(
     top: np.ndarray, mid: np.ndarray, height: np.ndarray, draft_inner: np.ndarray, draft_outer: np.ndarray
 ) -> RibSection:
-    """Return the section that fits the surveyed widths at the top and at half height, and the drafts (°).
+    """The section that fits surveyed widths at the top and at half height (n,) mm and drafts (n,) degrees.
 
-    The fillets are those that explain what the top is narrower than the extended flank lines (both alike).
+    Fillets of both sides alike explain by how much the top is narrower than the extended flank lines.
     """
     tan_inner, tan_outer = np.tan(np.radians(draft_inner)), np.tan(np.radians(draft_outer))
     virtual = mid - height / 2.0 * (tan_inner + tan_outer)
@@ -85,7 +85,7 @@ class TrapSection:
     tan: np.ndarray
 
     def area(self, depth: ArrayLike) -> np.ndarray:
-        """Room (mm²) with the cover's underside ``depth`` mm below the rib's top; 0 on the floor."""
+        """Trap area with the cover's underside ``depth`` mm below the rib top, mm², of any shape; 0 on the floor."""
         deep = np.minimum(np.asarray(depth, dtype=float), self.height)
         return np.asarray(
             np.maximum(self.wall * (self.height - deep) - self.tan * (self.height**2 - deep**2) / 2.0, 0.0)
@@ -93,7 +93,7 @@ class TrapSection:
 
 
 def trap_section(area: np.ndarray, depth: np.ndarray, height: np.ndarray, draft: np.ndarray) -> TrapSection:
-    """Return the trap with the surveyed ``area`` (mm²) at ``depth`` mm of the cover below the rib's top."""
+    """The trap of ``area`` (n,) mm² with the cover ``depth`` (n,) mm below the rib top; NaN where there is none."""
     tan = np.tan(np.radians(draft))
     with np.errstate(divide="ignore", invalid="ignore"):
         left = height - depth
@@ -102,7 +102,10 @@ def trap_section(area: np.ndarray, depth: np.ndarray, height: np.ndarray, draft:
 
 
 def fill(melt: np.ndarray, room: np.ndarray, expansion: float, share: float = 1.0) -> np.ndarray:
-    """Share of a trap's room that the melt takes: expansion · share · melt / room, at most FULL."""
+    """Share of a trap that the melt fills, any shape; NaN where there is no trap.
+
+    expansion · share · melt / room (mm²), at most FULL
+    """
     with np.errstate(divide="ignore", invalid="ignore"):
         value = expansion * share * np.asarray(melt, dtype=float) / np.asarray(room, dtype=float)
     value = np.where((np.asarray(room) <= 0.0) & (np.asarray(melt) > 0.0), FULL, value)
@@ -110,13 +113,16 @@ def fill(melt: np.ndarray, room: np.ndarray, expansion: float, share: float = 1.
 
 
 def both_rooms(inner: np.ndarray, outer: np.ndarray) -> np.ndarray:
-    """Room (mm²) of both traps; NaN only where neither side has one."""
+    """(n,) mm², area of both traps; NaN only where neither side has one."""
     neither = np.isnan(inner) & np.isnan(outer)
     return np.where(neither, np.nan, np.nan_to_num(inner) + np.nan_to_num(outer))
 
 
 def bend_factor(curvature: np.ndarray, offset: np.ndarray) -> np.ndarray:
-    """Length along the path at ``offset`` mm beside it, for each mm of the path: 1 - κ u, at least 0."""
+    """Length along the path at ``offset`` (n,) mm beside it, per mm of path; never below 0.
+
+    1 - κ u, with the curvature κ (n,) in 1/mm
+    """
     return np.asarray(np.maximum(1.0 - curvature * offset, 0.0))
 
 
@@ -191,7 +197,7 @@ def closed_form(
 
 
 def area_grid(areas_at: AreasAt, collapses: np.ndarray) -> AreaGrid:
-    """Return the areas at all ``collapses`` (mm, ascending)."""
+    """Areas (mm²) at all ``collapses`` (m,), mm, ascending."""
     melt, inner, outer = (np.array(rows) for rows in zip(*(areas_at(float(c)) for c in collapses), strict=True))
     return AreaGrid(np.asarray(collapses, dtype=float), melt, inner, outer)
 

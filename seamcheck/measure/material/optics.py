@@ -14,13 +14,13 @@ Array = np.ndarray
 
 
 def normal_reflectance(n: ArrayLike) -> Array:
-    """Share of light that one surface reflects at normal incidence: ((n - 1) / (n + 1))²."""
+    """Share of light that one surface reflects at normal incidence, any shape: ((n - 1) / (n + 1))²."""
     n = np.asarray(n, dtype=float)
     return ((n - 1.0) / (n + 1.0)) ** 2
 
 
 def refraction_angle(incidence: ArrayLike, n: ArrayLike) -> Array:
-    """Angle in the plastic (rad) for an angle of incidence in air (rad): sin θ1 = n sin θ2 (Snell)."""
+    """Angle in the plastic, rad, any shape, for an angle of incidence in air (rad): sin θ1 = n sin θ2 (Snell)."""
     return np.asarray(np.arcsin(np.sin(np.asarray(incidence, dtype=float)) / np.asarray(n, dtype=float)))
 
 
@@ -50,13 +50,13 @@ def refract(directions: ArrayLike, normals: ArrayLike, n: ArrayLike) -> Array:
 
 
 def surface_limit(n: ArrayLike) -> Array:
-    """Most that a plate without any absorption or back-scatter passes: 2n / (n² + 1)."""
+    """Largest share that a plate without absorption or back-scatter transmits, any shape: 2n / (n² + 1)."""
     n = np.asarray(n, dtype=float)
     return 2.0 * n / (n**2 + 1.0)
 
 
 def cover_shift(incidence: ArrayLike, thickness: ArrayLike, n: ArrayLike) -> Array:
-    """How far a plane cover moves the ray, at its underside (mm): t (tan θ1 - tan θ2)."""
+    """How far a plane cover shifts the ray, at its underside, mm, any shape: t (tan θ1 - tan θ2); angle in rad."""
     incidence = np.asarray(incidence, dtype=float)
     return np.asarray(np.asarray(thickness, dtype=float) * (np.tan(incidence) - np.tan(refraction_angle(incidence, n))))
 
@@ -76,7 +76,7 @@ def scanner_entry(
     Returns
     -------
     (entry, incidence, refracted, path) : mm from the foot of the pivot; rad in air; rad in the plastic; mm in
-        the plastic. Broadcast over the arguments.
+        the plastic. The arguments have any shape and are broadcast.
 
     Notes
     -----
@@ -142,5 +142,5 @@ def entry_points(
 
 
 def spot_stretch(incidence: ArrayLike) -> Array:
-    """Length of the light spot along the tilt against its diameter: 1 / cos θ1."""
+    """Length of the tilted spot over its diameter, a ratio, any shape: 1 / cos θ1, angle of incidence in rad."""
     return np.asarray(1.0 / np.cos(np.asarray(incidence, dtype=float)))

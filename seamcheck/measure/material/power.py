@@ -8,6 +8,7 @@ from typing import Any
 import numpy as np
 
 from seamcheck.catalogue.known import Known, assumed, rounded, weakest
+from seamcheck.catalogue.material_results import BOUNDS
 from seamcheck.catalogue.polymers import Compound
 from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Column, Columns
@@ -60,7 +61,7 @@ def energy_inputs(
     if rib is not None:
         used["diffusivity"] = diffusivity(rib)
     elif "speed" in used:
-        used["diffusivity"] = assumed(0.11, "mm²/s", "typical of unfilled plastics", 0.08, 0.16)
+        used["diffusivity"] = assumed(0.11, "mm²/s", say("known.diffusivity"), 0.08, 0.16)
     if grid is None or not tracks or ("density" not in used and "pressure" not in used and "speed" not in used):
         return None, used
     length = np.concatenate([track.length for track in tracks])
@@ -83,7 +84,7 @@ def diffusivity(rib: Compound) -> Known:
         k.value / (rho.value * cp.value),
         "mm²/s",
         weakest((k, rho, cp)),
-        f"conductivity {k.value:.2f} W/(m·K) / (density {rho.value:.2f} g/cm³ · heat {cp.value:.2f} J/(g·K))",
+        say("mixed.diffusivity", conductivity=k.value, density=rho.value, heat=cp.value),
         k.low / (rho.high * cp.high),
         k.high / (rho.low * cp.low),
     )
@@ -110,7 +111,7 @@ def energy_section(
         results["first_pass_rise"] = np.asarray(np.nanmax(rise))
     section: dict[str, Any] = {"results": [], "inputs": {name: known.as_dict() for name, known in sorted(used.items())}}
     moved_by = en.sensitivity(inputs)
-    for key, (unit, title, how) in en.RESULTS.items():
+    for key, (unit, _, _) in BOUNDS.items():
         if key in results:
             names = [name for name, moved in moved_by.items() if key in moved]
             standing = weakest(used[name] for name in names if name in used)
@@ -119,10 +120,10 @@ def energy_section(
                     "key": key,
                     "value": rounded(results[key]),
                     "unit": unit,
-                    "title": title,
-                    "how": how,
+                    "title": say(f"result.{key}"),
+                    "how": say(f"how.{key}"),
                     "inputs": names,
-                    "standing": f"computed; its weakest input: {standing}",
+                    "standing": say("result.standing", standing=standing),
                     **_range(chances, key),
                 }
             )
@@ -251,7 +252,7 @@ def _corners(
         "at": track.point(i),
         "contour": track.id,
         "acceleration_mm_s2": rounded(speed.value**2 / least) if least > 0 else None,
-        "how": "speed² / turn radius; a scanner that can't follow slows down and gives more energy there",
+        "how": say("how.turn"),
     }
     if most is not None:
         entry["slowed_to_mm_s"] = rounded(min(speed.value, float(np.sqrt(most.value * least))))

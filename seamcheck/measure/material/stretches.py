@@ -23,7 +23,7 @@ class Stretch:
 
 
 def stretches_below(track: Track, values: np.ndarray, bound: float) -> list[Stretch]:
-    """Return the stretches of the path on which ``values`` lie below ``bound``, in order along the path."""
+    """Stretches on which ``values`` (n,) lie below ``bound``, in its unit, in order along the path; NaN is in none."""
     low = np.nan_to_num(values, nan=np.inf) < bound
     if not low.any():
         return []

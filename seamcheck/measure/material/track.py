@@ -33,17 +33,17 @@ class Track:
     survey: PathSurvey
 
     def column(self, key: str) -> np.ndarray:
-        """Return a surveyed column; all NaN where the survey has none of that name."""
+        """(n,) surveyed column in the unit of its quantity; all NaN where the survey has none of that name."""
         values = self.survey.columns.get(key)
         return np.full(len(self.s), np.nan) if values is None else np.asarray(values, dtype=float)
 
     def width(self) -> np.ndarray:
-        """Return the rib's width (mm); that at half height where its top has no flat."""
+        """(n,) mm, rib width; that at half height where the top has no flat."""
         width = self.column("rib_width")
         return np.where(np.isfinite(width), width, self.column("rib_width_mid"))
 
     def reason(self, values: np.ndarray, *sources: str) -> np.ndarray:
-        """Return why stations have no value: the reason of the first of the ``sources`` that has one."""
+        """(n,) reasons for NaN among ``values`` of any unit: that of the first of the ``sources`` that has one."""
         why = np.full(len(values), "", dtype="U24")
         missing = ~np.isfinite(values)
         for source in sources:
@@ -53,7 +53,7 @@ class Track:
         return np.where(missing & (why == ""), "depends", why)
 
     def because(self, values: np.ndarray, *sources: str) -> Column:
-        """Return values (n,) as a column; where NaN, for the reason of the first of ``sources`` that has one."""
+        """Values (n,) of any unit as a column; NaN for the reason of the first of ``sources`` that has one."""
         return Column(values, self.reason(values, *sources))
 
     def point(self, station: int) -> list[float | None]:
@@ -61,11 +61,11 @@ class Track:
         return [rounded(x, 9) for x in self.points[station]]
 
     def curvature(self) -> np.ndarray:
-        """Curvature at each station (1/mm), positive when the centre lies on the outer side.
+        """(n,) 1/mm, curvature at each station, positive where the centre lies on the outer side.
 
-        Its size is that of the surveyed turn radius, found over a millimetre or so: between stations that lie close
-        together, as at joints of lines and arcs, the angle of two chords tells of nothing but their noise. The side is
-        that to which the path turns within a millimetre.
+        Its size is that of the surveyed corner radius, found over a millimetre or so: between stations close
+        together, as at joints of lines and arcs, the angle of two chords is mere noise. The side is that to which
+        the path bends within a millimetre.
         """
         radius = self.column("turn_radius")
         with np.errstate(invalid="ignore", divide="ignore"):
@@ -85,7 +85,7 @@ class Track:
         return np.asarray(sums[last] - sums[first])
 
     def volume(self, area: np.ndarray, offset: np.ndarray) -> float:
-        """Volume (mm³) swept by a section of ``area`` (n,) mm² with its centroid ``offset`` (n,) mm along u.
+        """Volume (mm³) swept by a section of ``area`` (n,) mm², centroid ``offset`` (n,) mm along u; NaN without any.
 
         Second theorem of Pappus and Guldinus, station by station: dV = A (ds - u_c dφ). Stations without a
         value are left out and the rest is scaled to the path's whole length.

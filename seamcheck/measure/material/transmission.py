@@ -64,28 +64,28 @@ class TransmissionFit:
         return EXTRAPOLATION * self.plaques[-1].thickness
 
     def at(self, path: ArrayLike) -> np.ndarray:
-        """Transmission (share 0..1) for a light path in mm; NaN stays NaN."""
+        """Transmission (share 0 to 1) for beam paths in mm, of any shape; NaN stays NaN."""
         one = self.exponential_at(path)
         return np.sqrt(one * self.diffuse_at(path)) if self.is_between else one
 
     def exponential_at(self, path: ArrayLike) -> np.ndarray:
-        """Transmission by the exponential form."""
+        """Transmission (share 0 to 1) by the exponential form, for beam paths in mm, any shape."""
         return np.minimum(self.surface_term * np.exp(-self.extinction * np.asarray(path, dtype=float)), self.cap)
 
     def falls_by(self, path: ArrayLike) -> np.ndarray:
-        """How fast the transmission falls off there: -d ln T / dl, 1/mm."""
+        """How fast the transmission falls, -d ln T / dx, 1/mm, at beam paths in mm, any shape; NaN stays NaN."""
         path, scatter = np.asarray(path, dtype=float), self.diffuse[1]
         if self.is_between:
             return np.asarray((self.extinction + scatter / (1.0 + scatter * path)) / 2.0)
         return np.where(np.isfinite(path), self.extinction, np.nan)
 
     def diffuse_at(self, path: ArrayLike) -> np.ndarray:
-        """Transmission by the diffuse form; tells how much the choice of the form matters."""
+        """Transmission (share 0 to 1) by the diffuse form, any shape; shows how much the form matters."""
         start, scatter = self.diffuse
         return np.minimum(start / (1.0 + scatter * np.asarray(path, dtype=float)), self.cap)
 
     def interval(self, path: ArrayLike) -> tuple[np.ndarray, np.ndarray]:
-        """Range (5th to 95th percentile) from plaque scatter, widened to cover both forms."""
+        """Range of the transmission (5th to 95th percentile, share), any shape: plaque scatter and both forms."""
         path = np.asarray(path, dtype=float)
         c = self.covariance
         spread = NINETY * np.sqrt(np.maximum(c[0, 0] - 2.0 * path * c[0, 1] + path**2 * c[1, 1], 0.0))
@@ -103,7 +103,7 @@ class TransmissionFit:
         return float(np.log(self.surface_term / wanted) / self.extinction) if self.extinction > 0.0 else np.inf
 
     def is_beyond(self, path: ArrayLike) -> np.ndarray:
-        """Where the light path is so long that the value is extrapolated beyond the plaques."""
+        """Mask of any shape: where the beam path (mm) is so long that the value is extrapolated beyond the plaques."""
         return np.asarray(path, dtype=float) > self.reach
 
 

@@ -84,7 +84,7 @@ class Joint:
 
 
 def deviations(random: np.random.Generator, tolerance: float, cpk: float | None, count: int) -> np.ndarray:
-    """(count,) deviations of parts from the drawing within +- ``tolerance``.
+    """(m,) deviations of m = ``count`` parts from the drawing within ± ``tolerance``, in its unit.
 
     cpk : capability of a centred process: normal, with tolerance / (3 cpk) as standard deviation; None: even between
         the ends, as nothing more than them is known

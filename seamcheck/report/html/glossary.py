@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from markupsafe import Markup
 
 from seamcheck.catalogue.voice import tr
-from seamcheck.report.language import definition, quantity_title
+from seamcheck.report.language import definition, detail, quantity_title
 
 _JOINT = (
     '<path class="g-base" d="M50 34V56H36V43H26V64H46V80H74V64H94V43H84V56H70V34Z"/>'
@@ -17,19 +17,20 @@ _JOINT = (
 
 @dataclass(frozen=True, slots=True)
 class Word:
-    """One entry: the word, what it means, and a drawing (SVG elements in a 120 x 84 window)."""
+    """One entry: the word, what it means, a drawing (SVG elements in a 120 x 84 window) and what else is to know."""
 
     title: str
     text: str
     drawing: Markup
+    detail: str = ""
 
 
-def _word(title: str, text: str, marks: str, joint: str = _JOINT) -> Word:
-    return Word(title, text, Markup(joint + marks))  # constants of this file only
+def _word(title: str, text: str, marks: str, joint: str = _JOINT, detail: str = "") -> Word:
+    return Word(title, text, Markup(joint + marks), detail)  # constants of this file only
 
 
 def _quantity(key: str, marks: str, joint: str = _JOINT) -> Word:
-    return _word(quantity_title(key), definition(key), marks, joint)
+    return _word(quantity_title(key), definition(key), marks, joint, detail(key))
 
 
 def _across(x0: int, x1: int, y: int, foot: int) -> str:
@@ -82,6 +83,7 @@ def glossary() -> tuple[Word, ...]:
             tr("flash trap"),
             definition("trap_area_inner"),
             '<path class="g-mark" d="M36 42H50V56H36ZM70 42H84V56H70Z"/>',
+            detail=detail("trap_area_inner"),
         ),
         _quantity("lip_gap_inner", '<path class="g-mark" d="M26 34H36V43H26ZM84 34H94V43H84Z"/>'),
         _quantity("clamp_land", _across(70, 108, 7, 13) + '<path class="g-heavy" d="M70 13H108"/>'),

@@ -121,7 +121,13 @@ def page_data(document: Document) -> dict[str, Any]:
         ],
         "parts": [{"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()],
         "quantities": {
-            q.key: {"title": language.quantity_title(q.key), "unit": q.unit, "decimals": q.decimals} for q in shown
+            q.key: {
+                "title": language.quantity_title(q.key),
+                "unit": q.unit,
+                "decimals": q.decimals,
+                "scale": q.scale,
+            }
+            for q in shown
         },
         "voice": script_voice(),
         "reasons": document.get("reasons") or REASONS,
@@ -137,7 +143,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "column": n.finding.get("column"),
                 "value": facts.value_text(n.finding),
                 "limit": facts.limit_words(document, n.finding),
-                "limit_at": _plain_limit(n.finding),
+                "limit_at": facts.plain_limit(n.finding),
                 "number": n.finding.get("value"),
                 "also": list(n.finding.get("also") or ()),
                 "change": facts.change_of(n.finding),
@@ -209,12 +215,6 @@ def _static_section(document: Document, numbered: facts.Numbered, sections: tupl
 
 MOST_STATIC = 12
 """So many findings, the gravest, have a drawing that needs no script."""
-
-
-def _plain_limit(finding: Mapping[str, Any]) -> float | None:
-    """The limit where it is one number that a length, an angle or a ratio can be drawn to."""
-    limit = finding.get("limit")
-    return float(limit) if isinstance(limit, int | float) and finding.get("unit") in ("mm", "°", "1") else None
 
 
 def _joint_facts(document: Document, joint: Any) -> dict[str, Any]:

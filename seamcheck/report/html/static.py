@@ -70,14 +70,15 @@ def _marks(
     """Numbers of the findings at one place, the place, and the tone of the gravest."""
     placed: list[tuple[np.ndarray, list[Numbered]]] = []
     for numbered in facts.numbered_findings(document):
-        if numbered.finding.get("joint") != joint["id"] or numbered.station is None:
+        if numbered.finding.get("joint") != joint["id"]:
             continue
-        place = pixels[str(numbered.contour)][numbered.station]
-        near = next((group for spot, group in placed if float(np.hypot(*(spot - place))) < 26.0), None)
-        if near is None:
-            placed.append((place, [numbered]))
-        else:
-            near.append(numbered)
+        for contour, station in facts.spots(document, numbered):
+            place = pixels[contour][station]
+            near = next((group for spot, group in placed if float(np.hypot(*(spot - place))) < 26.0), None)
+            if near is None:
+                placed.append((place, [numbered]))
+            elif numbered not in near:
+                near.append(numbered)
     for place, group in placed:
         numbers = "·".join(str(n.number) for n in group[:3]) + (f" +{len(group) - 3}" if len(group) > 3 else "")
         yield numbers, place, "waived" if group[0].is_waived else str(group[0].finding["severity"])
@@ -110,9 +111,11 @@ def strip_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
                 )
             start += float(contour["length_mm"])
     for numbered in facts.numbered_findings(document):
-        if numbered.finding.get("joint") == joint["id"] and numbered.station is not None:
-            x = _LEFT + scale * _unrolled(joint, str(numbered.contour), numbered.station)
-            tone = "waived" if numbered.is_waived else numbered.finding["severity"]
+        if numbered.finding.get("joint") != joint["id"]:
+            continue
+        tone = "waived" if numbered.is_waived else numbered.finding["severity"]
+        for contour, station in facts.spots(document, numbered):
+            x = _LEFT + scale * _unrolled(joint, contour, station)
             drawn.append(_text(f"static-number {tone}", x, 11, str(numbered.number), "middle"))
     tall = _HEAD + len(rows) * _ROW + 4
     return Markup(
@@ -131,24 +134,39 @@ def _unrolled(joint: Mapping[str, Any], contour: str, station: int) -> float:
 
 
 def charts_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
-    """One chart for each judged quantity with a finding, over the unrolled seam, with its limits."""
+    """One chart for each judged quantity with a finding, over the unrolled seam; what can be compared to one scale."""
     found = {f["rule"] for f in document["findings"] if f["joint"] == joint["id"]}
-    rows = [band for band in bands.bands(document, joint) if band.rule in found]
-    edges = {edge.column: edge for band in rows for edge in band.edges}
-    return Markup("").join(_chart(joint, edge) for edge in edges.values())
+    edges = {edge.column: edge for band in bands.bands(document, joint) for edge in band.edges}
+    broken = {e.column for band in bands.bands(document, joint) if band.rule in found for e in band.edges}
+    ranges: dict[str, tuple[float, float]] = {}
+    for column in edges:
+        if column in QUANTITIES and (own := _range(joint, edges[column])) is not None:
+            low, high = ranges.get(QUANTITIES[column].scale, own)
+            ranges[QUANTITIES[column].scale] = min(low, own[0]), max(high, own[1])
+    drawn = [c for c in edges if c in broken and c in QUANTITIES and QUANTITIES[c].scale in ranges]
+    return Markup("").join(_chart(joint, edges[column], ranges[QUANTITIES[column].scale]) for column in drawn)
 
 
-def _chart(joint: Mapping[str, Any], edge: bands.Edge) -> Markup:
-    columns = [(c, facts.column_of(c, edge.column)) for c in joint["contours"]]
-    known = np.concatenate([v[np.isfinite(v)] for _, v in columns]) if columns else np.array([])
-    if not len(known) or edge.column not in QUANTITIES:
-        return Markup("")
+def _range(joint: Mapping[str, Any], edge: bands.Edge) -> tuple[float, float] | None:
+    """From where to where a quantity is drawn: its values and the limits near them; None where nothing is measured."""
+    values = np.concatenate([facts.column_of(contour, edge.column) for contour in joint["contours"]] or [np.array([])])
+    known = values[np.isfinite(values)]
+    if not len(known):
+        return None
     rows = [row[np.isfinite(row)] for side in (edge.low, edge.high) for row in side.values()]
     bounds = [float(v) for row in rows if len(row) for v in (row.min(), row.max())]
     low, high = float(known.min()), float(known.max())
     for bound in bounds:
         if abs(bound - (low + high) / 2) < 3 * max(high - low, 0.3 * abs(high), 0.05):
             low, high = min(low, bound), max(high, bound)
+    return low, high
+
+
+def _chart(joint: Mapping[str, Any], edge: bands.Edge, drawn_range: tuple[float, float]) -> Markup:
+    columns = [(c, facts.column_of(c, edge.column)) for c in joint["contours"]]
+    if not any(np.isfinite(values).any() for _, values in columns):
+        return Markup("")
+    low, high = drawn_range
     pad = max(0.1 * (high - low), 0.02 * abs(high), 0.01)
     low, high = low - pad, high + pad
     total = sum(float(c["length_mm"]) for c, _ in columns)

@@ -58,7 +58,7 @@ class Field:
         return Field(grid, self.rise[keep], self.molten[keep], self.melting[keep])
 
     def interface(self) -> np.ndarray:
-        """(columns,) K, rise where rib and cover touch, from the middle outward.
+        """(n,) K, rise where rib and cover touch, one a column, from the middle outward.
 
         Straight on from the cover's two lowest rows: no light turns to heat there.
         """

@@ -84,14 +84,14 @@ _TO_EDGE = 1.4  # of the rib's columns toward its edge, where heat turns sideway
 
 
 def graded(length: float, first: float, growth: float = _GROWTH) -> np.ndarray:
-    """Sizes of cells (mm) that begin with about ``first``, grow by ``growth`` and fill ``length``."""
+    """(n,) mm, sizes of cells that begin with about ``first``, grow by the factor ``growth`` and fill ``length``."""
     count = max(1, round(np.log1p(length / first * (growth - 1.0)) / np.log(growth)))
     sizes = growth ** np.arange(count)
     return np.asarray(sizes * (length / sizes.sum()))
 
 
 def lines(section: Section, fine: float, removable: float, columns: int) -> tuple[np.ndarray, np.ndarray, int]:
-    """Widths of the columns, heights of the rows from below (mm), and how many of the rows are the base's.
+    """Widths of the columns (n,) mm, heights of the rows from below (m,) mm, and how many of the rows are the base's.
 
     fine : mm, height of the rows that the rib loses while it collapses, and beside the interface
     removable : mm of rib that are cut into such rows
@@ -126,9 +126,9 @@ def make_grid(
     base_rows: int,
     removed: int = 0,
 ) -> Grid:
-    """Return the cells of a section from whose rib the uppermost ``removed`` rows have gone.
+    """Cells of a section whose rib has lost its uppermost ``removed`` rows; above what is left lie the cover's rows.
 
-    The cover has come down on what is left: the rows above are the cover's.
+    across : (n,) mm, widths of the columns; upward : (m,) mm, heights of the rows from below
     """
     keep = np.ones(len(upward), dtype=bool)
     keep[base_rows - removed : base_rows] = False

@@ -1,0 +1,210 @@
+"""Where an edge of a section should lie for a finding to be gone: drawn beside where it is.
+
+Nothing is decided here: limits, changes and targets are the finding's own, places those of the section.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.report import facts
+from seamcheck.report.facts import Numbered
+
+Point = tuple[float, float]
+Move = tuple[Point, Point]
+
+_LIP = 0.8
+"""How wide a missing lip is drawn, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """Lines where edges should lie, and from where to where they move, mm; in the tone of its finding."""
+
+    tone: str
+    lines: tuple[Move, ...]
+    moves: tuple[Move, ...]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Site:
+    """What a section is drawn from at one station; lengths in mm.
+
+    value : column -> its value, None where not measured
+    half : half the width of the rib's top; slope : of the rib top; up : 1, or -1 with the rib on the cover
+    land : from where to where the clamp land lies along u; margin : of the light beside the rib
+    lip : middle of the limits of a lip's gap
+    """
+
+    value: Callable[[str], float | None]
+    half: float
+    slope: float
+    up: int
+    traps: Mapping[str, BaseGeometry]
+    land: tuple[float, float] | None
+    lip: float
+
+    def at(self, u: float, height: float) -> Point:
+        """A place by its height over the rib's top, which leans where the seam climbs."""
+        return u, height + self.slope * u
+
+    @property
+    def tall(self) -> float:
+        return min(self.value("rib_height") or 0.6, 4.0)
+
+    @property
+    def gap(self) -> float:
+        return (self.value("gap") or 0.0) if self.up > 0 else 0.0
+
+
+def targets(findings: Sequence[Numbered], site: Site) -> list[Target]:
+    """What to change in a section, one entry for each finding that names an edge and where it should be."""
+    result, drawn = [], set()
+    for numbered in findings:
+        name = str(numbered.finding.get("column") or numbered.finding.get("quantity") or "")
+        if name in drawn:
+            continue
+        drawn.add(name)
+        lines, moves = _edges(numbered.finding, name, site)
+        if lines or moves:
+            tone = "waived" if numbered.is_waived else str(numbered.finding["severity"])
+            result.append(Target(tone, tuple(lines), tuple(moves)))
+    return result
+
+
+def _edges(finding: Mapping[str, Any], name: str, site: Site) -> tuple[list[Move], list[Move]]:
+    """Lines and moves of one finding."""
+    base, _, side = name.rpartition("_")
+    sign = {"inner": -1, "outer": 1}.get(side, 0)
+    by = facts.change_of(finding)
+    if base in ("trap_room", "trap_turn", "trap_area") and sign and by is not None:
+        return _trap_wall(site, side, sign, by)
+    if base == "trap_open" and sign:
+        return _lip(site, side, sign)
+    if name == "transmission" and by is not None:
+        return _cover(site, (site.value("cover_thickness") or 0.0) - by)
+    limit = facts.plain_limit(finding)
+    if limit is None or not facts.target_text(finding):
+        return [], []
+    if name in ("rib_width", "rib_width_top") and site.half:
+        root = -site.tall * site.up
+        lines = [(site.at(k * limit / 2, 0.0), site.at(k * limit / 2, root)) for k in (-1, 1)]
+        return lines, [(site.at(k * site.half, 0.75 * root), site.at(k * limit / 2, 0.75 * root)) for k in (-1, 1)]
+    if name.startswith("cover_thickness"):
+        return _cover(site, limit)
+    if name in ("gap", "gap_min", "gap_max"):
+        wide, now = site.half or 0.5, site.value("gap") or 0.0
+        line = site.at(-1.5 * wide, limit * site.up), site.at(1.5 * wide, limit * site.up)
+        return [line], [(site.at(wide / 2, now * site.up), site.at(wide / 2, limit * site.up))]
+    if name == "clamp_land" and site.land is not None:
+        (near, far), roof = site.land, site.gap + (site.value("cover_thickness") or 0.0)
+        end = near + np.sign(far - near) * limit
+        return [(site.at(end, roof - 0.7), site.at(end, roof + 0.25))], [
+            (site.at(far, roof - 0.35), site.at(end, roof - 0.35))
+        ]
+    if name.startswith("rib_height") or name == "slenderness":
+        middle = site.value("rib_width_mid")
+        deep = limit if name != "slenderness" else limit * middle if middle else None
+        both = [(-1, "inner"), (1, "outer")]  # judged is the lower one
+        lower = [(k, way) for k, way in both if site.value(f"rib_height_{way}") == site.value("rib_height")]
+        sides = [(sign, side)] if sign else lower
+        return _floor(site, sides, deep)
+    if base == "draft" and sign:
+        return _flank(site, side, sign, limit)
+    if base == "lip_gap" and sign and side in site.traps:
+        u, roof, _ = _end(site, side, sign)
+        now = roof - site.up * (site.value(name) or 0.0)
+        wanted = roof - site.up * limit
+        x = u + sign * 0.35
+        return [((u, wanted), (u + sign * 0.9, wanted))], [((x, now), (x, wanted))]
+    return [], []
+
+
+def _end(site: Site, side: str, sign: int) -> tuple[float, float, float]:
+    """Where a trap ends outward, the height of its opening there and that of its floor."""
+    u0, v0, u1, v1 = site.traps[side].bounds
+    return (u0 if sign < 0 else u1), (v1 if site.up > 0 else v0), (v0 if site.up > 0 else v1)
+
+
+def _trap_wall(site: Site, side: str, sign: int, by: float) -> tuple[list[Move], list[Move]]:
+    if side not in site.traps:
+        return [], []
+    u, roof, floor = _end(site, side, sign)
+    wall, middle = u + sign * by, (roof + floor) / 2
+    return [((wall, floor), (wall, roof))], [((u, middle), (wall, middle))]
+
+
+def _lip(site: Site, side: str, sign: int) -> tuple[list[Move], list[Move]]:
+    """The lip that is missing, as far from the part opposite as the limits of a lip's gap have it."""
+    if side not in site.traps:
+        return [], []
+    u, roof, floor = _end(site, side, sign)
+    top, far = roof - site.up * site.lip, u + sign * _LIP
+    return [((u, floor), (u, top)), ((u, top), (far, top)), ((far, top), (far, floor))], []
+
+
+def _cover(site: Site, wanted: float) -> tuple[list[Move], list[Move]]:
+    """The side of the cover that the light enters, at another thickness."""
+    thick = site.value("cover_thickness")
+    if thick is None or wanted <= 0:
+        return [], []
+    half = site.half or 0.6
+    line = site.at(-1.6 * half, site.gap + wanted), site.at(1.6 * half, site.gap + wanted)
+    return [line], [(site.at(0.6 * half, site.gap + thick), site.at(0.6 * half, site.gap + wanted))]
+
+
+def _floor(site: Site, sides: Sequence[tuple[int, str]], deep: float | None) -> tuple[list[Move], list[Move]]:
+    """The floor beside the rib at another depth."""
+    lines: list[Move] = []
+    moves: list[Move] = []
+    for sign, side in sides:
+        now = site.value(f"rib_height_{side}")
+        if now is None or now >= 6.0 or deep is None:
+            continue
+        foot = sign * site.half
+        lines.append((site.at(foot, -deep * site.up), site.at(foot + sign * 1.2, -deep * site.up)))
+        u = foot + sign * 0.6
+        moves.append((site.at(u, -now * site.up), site.at(u, -deep * site.up)))
+    return lines, moves
+
+
+def _flank(site: Site, side: str, sign: int, degrees: float) -> tuple[list[Move], list[Move]]:
+    """The flank of the rib at another draft, from the same edge of its top."""
+    tall, lean = site.value(f"rib_height_{side}"), site.value(f"draft_{side}")
+    if tall is None or lean is None:
+        return [], []
+    foot = sign * site.half
+
+    def root(angle: float) -> Point:
+        return site.at(foot + sign * tall * float(np.tan(np.radians(angle))), -tall * site.up)
+
+    return [(site.at(foot, 0.0), root(degrees))], [(root(lean), root(degrees))]
+
+
+def travel(
+    numbered: Numbered, joint: Mapping[str, Any], contour: Mapping[str, Any], station: int, site: Site
+) -> Move | None:
+    """From where to where the cover sinks until it meets something, where that lies in the section; else None.
+
+    The other end of the way that it should have is ``facts.plain_limit`` below the first.
+    """
+    finding, stations = numbered.finding, contour["stations"]
+    value = site.value("free_travel")
+    free = finding.get("value") if numbered.station == station or value is None else value
+    if free is None:
+        return None
+    u, v = 0.0, site.gap
+    if finding.get("at") is not None:
+        here = np.array([stations[axis][station] for axis in "xyz"], dtype=float)
+        away = np.asarray(finding["at"], dtype=float) - here
+        across, beam = np.asarray(stations["u"][station], dtype=float), np.asarray(joint["beam"], dtype=float)
+        place = float(away @ across), float(-away @ beam)
+        along = max(float(away @ away) - place[0] ** 2 - place[1] ** 2, 0.0)
+        if along <= 0.36:  # within 0.6 mm of the section
+            u, v = place
+    return (u, v), (u, v - float(free))

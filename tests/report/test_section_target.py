@@ -1,0 +1,83 @@
+"""What a section draws as the place where an edge should lie, and labels that don't touch."""
+
+import numpy as np
+import pytest
+import shapely
+
+from seamcheck.report.facts import Numbered
+from seamcheck.report.labels import apart
+from seamcheck.report.section_target import Site, targets
+
+VALUES = {
+    "rib_width": 0.5, "rib_width_mid": 0.5, "rib_height": 0.8, "rib_height_inner": 0.8, "rib_height_outer": 1.0,
+    "cover_thickness": 2.0, "gap": 0.1, "lip_gap_outer": 0.5, "draft_outer": 0.0,
+}  # fmt: skip
+
+
+def site(slope=0.0, up=1):
+    traps = {"outer": shapely.box(0.25, -0.8, 1.25, -0.4)}
+    return Site(VALUES.get, 0.25, slope, up, traps, (0.5, 1.5), 0.2)
+
+
+def finding(column, limit, value, unit="mm", **more):
+    record = {
+        "column": column, "quantity": column, "limit": limit, "value": value, "unit": unit, "margin": -1.0,
+        "severity": "must-fix", "args": {}, **more,
+    }  # fmt: skip
+    return [Numbered(1, record, "c1", 0)]
+
+
+def test_a_rib_too_narrow_widens_to_both_sides():
+    (target,) = targets(finding("rib_width", 0.6, 0.5), site())
+    assert [line[0] for line in target.lines] == [(-0.3, 0.0), (0.3, 0.0)]
+    assert [(move[0][0], move[1][0]) for move in target.moves] == [(-0.25, -0.3), (0.25, 0.3)]
+
+
+def test_on_a_leaning_top_the_target_leans_with_it():
+    (target,) = targets(finding("rib_width", 0.6, 0.5), site(slope=0.5))
+    assert target.lines[1][0] == (0.3, 0.15)
+
+
+def test_of_two_floors_the_one_of_the_lower_side_moves():
+    (target,) = targets(finding("rib_height", 0.9, 0.8), site())
+    assert len(target.lines) == 1
+    assert target.lines[0][0] == (-0.25, -0.9)
+
+
+@pytest.mark.parametrize(
+    ("column", "limit", "value", "to"),
+    [
+        ("cover_thickness", 3.0, 2.0, 0.1 + 3.0),  # its top, over the gap
+        ("cover_thickness", 1.5, 2.0, 0.1 + 1.5),
+        ("gap_max", 0.05, 0.1, 0.05),
+        ("lip_gap_outer", 0.3, 0.5, -0.4 - 0.3),  # the lip, below what comes down
+    ],
+)
+def test_where_it_should_go(column, limit, value, to):
+    (target,) = targets(finding(column, limit, value), site())
+    assert target.moves[0][1][1] == pytest.approx(to)
+    assert target.lines[0][0][1] == pytest.approx(to)
+
+
+def test_a_flank_of_other_draft_has_its_root_there():
+    (target,) = targets(finding("draft_outer", 3.0, 0.0, unit="°"), site())
+    assert target.moves[0][1] == pytest.approx((0.25 + np.tan(np.radians(3.0)), -1.0))
+
+
+def test_a_trap_too_small_moves_its_wall_as_the_remedy_says():
+    by = {"by": {"value": 0.1, "unit": "mm", "decimals": 2}}
+    (target,) = targets(finding("trap_room_outer", 1.0, 0.8, unit="1", args=by), site())
+    assert target.moves[0][0][0] == 1.25
+    assert target.moves[0][1][0] == pytest.approx(1.35)
+
+
+def test_what_holds_its_limit_or_names_no_number_has_no_target():
+    assert targets(finding("rib_width", 0.6, 0.5, margin=0.1), site()) == []
+    assert targets(finding("rib_width", None, None), site()) == []
+
+
+def test_labels_keep_their_order_and_do_not_touch():
+    middles = apart([5.0, 5.5, 30.0], [4.0, 4.0, 4.0], 1.0, 0.0, 40.0)
+    assert middles[2] == 30.0
+    assert middles[1] - middles[0] >= 5.0
+    assert apart([39.0, 39.5], [4.0, 4.0], 1.0, 0.0, 40.0) == [33.0, 38.0]
