@@ -379,8 +379,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "distance to other parts",
             "mm",
             (
-                "Shortest distance from the seam faces of the rib to a part that is neither cover nor base; "
-                "searched up to 10 mm."
+                "Shortest distance from the light on the rib (spot or rib width, with beam margin) to a part that is "
+                "neither cover nor base; searched up to 10 mm."
             ),
             per="interface",
             decimals=2,

@@ -49,7 +49,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     found |= clamp_values(joint, contour, survey, settings.clamp, corridor, given.margin)
     half_angle = 0.0 if given.scanner is None else given.scanner.half_angle
     found |= tool_setbacks(found.onto(survey), half_angle, settings.clamp.height)
-    found |= neighbours(joint)
+    found |= neighbours(joint, contour, given)
     if joint.rib_on != "none":
         found |= flash_values(joint, contour, survey, found.values["neighbour_distance"].get("places", ()))
     found |= support_values(joint, contour, survey) | load_values(joint, contour, survey, settings.load)

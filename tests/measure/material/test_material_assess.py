@@ -13,7 +13,7 @@ from material_surveys import ring, run, survey
 from seamcheck.catalogue.material_quantities import MATERIAL_QUANTITIES, MATERIAL_REASONS
 from seamcheck.catalogue.quantities import REASONS
 from seamcheck.document.material import Material
-from seamcheck.measure.material import MaterialSettings, add_to, assess
+from seamcheck.measure.material import MaterialSettings, add_to, assess, balance
 from seamcheck.measure.material.balance import sections
 from seamcheck.measure.material.melt import closed_form
 from seamcheck.measure.material.track import track_of
@@ -133,6 +133,16 @@ def test_a_low_place_collapses_less():
     # Melt of 1.5 x 0.15 against traps of 1.0 x (1.2 - 0.15) each side.
     k = found.document["melt"]["expansion"]["value"]
     assert found.columns["c1"]["trap_fill"].values[410] == pytest.approx(k * 1.5 * 0.15 / 2.1, rel=1e-4)
+
+
+def test_the_rows_of_collapses_are_fine_enough(monkeypatch):
+    """Straight between 31 collapses: as 481 of them within 0.00001 mm, with drafted flanks as well."""
+    seam = survey(run(draft=3.0, trap=0.9, height=1.3, width=np.linspace(1.2, 1.6, 801)))
+    coarse = assess(seam, material(), 0.4).columns["c1"]["trap_holds_up_to"].values
+    monkeypatch.setattr(balance, "ROWS", 481)
+    np.testing.assert_allclose(
+        coarse, assess(seam, material(), 0.4).columns["c1"]["trap_holds_up_to"].values, atol=1e-5
+    )
 
 
 def test_collapse_window_by_hand():
