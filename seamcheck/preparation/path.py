@@ -1,4 +1,4 @@
-"""The weld path: the middle line in the order of welding, with speed, power and the energy that it brings."""
+"""The weld path: the mid-line in the order of welding, with speed, power and the energy that it brings."""
 
 from __future__ import annotations
 
@@ -41,7 +41,7 @@ class WeldPath:
     id : of the contour's path; closed
     s : (n,) mm from the start of welding
     station : (n,) int, station of the review
-    points : (n, 3) mm, on the middle line of the rib's top
+    points : (n, 3) mm, on the mid-line of the rib's top
     tangent, normal : (n, 3) unit; the normal points against the light
     curvature : (n,) 1/mm
     need : (n,) energy that a millimetre asks for, in J/mm where ``is_absolute``, else as a share of the mean

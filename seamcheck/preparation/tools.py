@@ -115,7 +115,7 @@ def _largest(region: BaseGeometry) -> Polygon:
 
 
 def unsupported(points: np.ndarray, s: np.ndarray, support: BaseGeometry, length: float) -> list[tuple[float, float]]:
-    """Stretches (from s, to s) of the middle line below which there is no supporting face.
+    """Stretches (from s, to s) of the mid-line below which there is no supporting face.
 
     Parameters
     ----------

@@ -209,7 +209,7 @@ def test_brackets_so_deep_that_the_kernel_would_crash(tmp_path, sound, depth, cl
     path.write_bytes(sound.replace(b"DATA;", b"DATA;\n" + deep))
     assembly = read_assembly(path)
     assert [part.name for part in assembly.parts] == ["case", "lid"]
-    told = [int(n) for doubt in assembly.doubts for n in re.findall(r"(\d+) brackets within brackets", doubt)]
+    told = [int(n) for doubt in assembly.doubts for n in re.findall(r"nests brackets (\d+) deep", doubt)]
     assert depth < told[0] < depth + 10
 
 
@@ -224,7 +224,7 @@ def test_brackets_in_place_of_a_value_leave_the_record_its_own_last_bracket(tmp_
     assembly = read_assembly(path)
     assert {"case", "lid"} >= {part.name for part in assembly.parts if part.name}
     assert len([part for part in assembly.parts if part.kind == "solid"]) == 2
-    assert any("brackets within brackets" in doubt for doubt in assembly.doubts)
+    assert any("nests brackets" in doubt for doubt in assembly.doubts)
 
 
 def test_brackets_in_no_order_but_too_deep(tmp_path, sound):
