@@ -8,7 +8,7 @@ from typing import Any
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import in_voice, localised, tr, voice
-from seamcheck.report.language import quantity_title
+from seamcheck.report.language import quantity_title, term
 
 Document = Mapping[str, Any]
 Row = tuple[str, str, str]
@@ -119,10 +119,11 @@ def _tolerances(settings: Mapping[str, Any]) -> Iterator[Row]:
     if not tolerances:
         yield tr("tolerances"), tr("none given: judged at nominal dimensions"), ""
     for key, value in tolerances.items():
-        title = quantity_title(key)
-        unit = QUANTITIES[key].unit if key in QUANTITIES else "mm"
+        known = key in QUANTITIES
+        unit = QUANTITIES[key].unit if known else "mm"
+        flatness = term("input", f"tolerance.{key}")
         yield (
-            tr("tolerance of {quantity}", quantity=title),
+            tr("tolerance of {quantity}", quantity=quantity_title(key)) if known else flatness,
             f"±{shown(value, unit)}" if isinstance(value, int | float) else str(value),
             _origin(settings, "tolerance"),
         )

@@ -82,7 +82,7 @@ def _head(document: Document) -> Iterator[Line]:
     for file in model["files"]:
         if file["file"]:
             hash_ = f", SHA-256 {file['sha256'][:12]}" if file["sha256"] else ""
-            unit = f", {clean(file['length_unit'])}" if file["length_unit"] else ""
+            unit = f", {clean(facts.length_unit_word(file['length_unit']))}" if file["length_unit"] else ""
             yield Line(f"{_head_word(tr('Model'))}{clean(file['file'])}{unit}{hash_}", hanging=10)
     for note in facts.texts(model["notes"])[:2]:
         yield Line(f"{_head_word(tr('Note'))}{clean(note)}", style="yellow", hanging=10)

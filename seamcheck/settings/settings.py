@@ -172,9 +172,10 @@ class Settings:
             return None
         from seamcheck.settings.material import completed
 
+        travel, height = self.travel_reserve(), self.limit("rib-height", "reserve")
         reserves = {
-            "process.travel_reserve": self.travel_reserve(),
-            "process.height_reserve": self.limit("rib-height", "reserve"),
+            "process.travel_reserve": (travel, self.origin("sink-travel.reserve") != DEFAULT),
+            "process.height_reserve": (height, self.origin("rib-height.reserve") != DEFAULT),
         }
         return completed(self.material, self.tolerances, self.clamp.pressure, reserves)
 
