@@ -226,7 +226,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "power_reserve",
                 lower=Bound(
                     "min",
-                    "The laser heats the interface to {value} times the rise needed to melt it, so no weld starts: {why}.",
+                    "The laser heats the interface to {value} times the rise needed to melt it, so no weld starts: "
+                    "{why}.",
                     "More power, a cover that transmits more light, a narrower rib, or a shorter seam for one laser.",
                 ),
             ),
