@@ -95,7 +95,10 @@ REMARKS: dict[str, str] = {
         "Clamp tool and nest themselves: their shape, force and shadow. Measured are the clamp land, the free "
         "space above it and the support below the rib."
     ),
-    "not-checked.locating": "Locating of cover and base: pins, play, lead-in.",
+    "not-checked.locating": (
+        "Locating of cover and base beyond play, depth, draft and lead-in of flanks that guide: how the cover is put "
+        "on, and whether several locators bind one another."
+    ),
     "ask.heat-and-flash": (
         "To ask the customer: which parts could heat or stray light damage, and may flash be visible where a trap "
         "is open?"

@@ -20,6 +20,7 @@ from seamcheck.cli.shared import (
     option,
     run_limits,
     show,
+    tell,
     write_file,
 )
 
@@ -138,7 +139,7 @@ def command(
         else:
             write_file(path, content)
             if not quiet:
-                click.echo(written(path, voice), err=takes_stdout)
+                tell(written(path, voice), err=takes_stdout)
     counted = ("must-fix", "attention") if strict else ("must-fix",)
     is_worse = result.exit_code == 0 and bool(worse(result.document["findings"], counted))
     raise SystemExit(1 if is_worse else result.exit_code)

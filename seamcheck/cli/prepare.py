@@ -9,7 +9,7 @@ import click
 
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
-from seamcheck.cli.shared import SectionedCommand, one_sentence, option, run_limits
+from seamcheck.cli.shared import SectionedCommand, one_sentence, option, run_limits, tell
 from seamcheck.settings.declared import TRIAL
 
 PATH, TOOLS, CYCLE = "Weld path", "Clamp and nest", "Cycle"
@@ -78,5 +78,5 @@ def command(
             time_limit=time_limit, memory_limit=memory_limit,
         )  # fmt: skip
     for name in sorted(made.files):
-        click.echo(f"Written: {folder / name}")
+        tell(f"Written: {folder / name}")
     click.echo("A pre-check, never an approval. Class 4 lasers, clamps and fumes injure; trials decide.")

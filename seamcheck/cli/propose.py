@@ -9,7 +9,16 @@ import click
 
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
-from seamcheck.cli.shared import SectionedCommand, check_can_write, one_sentence, option, run_limits, show, write_file
+from seamcheck.cli.shared import (
+    SectionedCommand,
+    check_can_write,
+    one_sentence,
+    option,
+    run_limits,
+    show,
+    tell,
+    write_file,
+)
 
 WRITE = "Write to files"
 JOINT = "The joint (chosen if not given)"
@@ -110,9 +119,9 @@ def command(
         content = _make(name, result)
         if content:
             write_file(path, content)
-            click.echo(f"Written: {path}")
+            tell(f"Written: {path}")
         else:
-            click.echo(f"Not written: {path}, there is no proposed joint.", err=True)
+            tell(f"Not written: {path}, there is no proposed joint.", err=True)
     raise SystemExit(result.exit_code)
 
 

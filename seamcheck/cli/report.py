@@ -10,7 +10,7 @@ import click
 
 from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
-from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show_review
+from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show_review, tell
 
 
 @click.command(cls=SectionedCommand, name="report", short_help="Make reports from a review document.")
@@ -49,6 +49,6 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool
         ci.tell_baseline(review, quiet)
     for line in writers.write(review.document):
         if not quiet:
-            click.echo(line, err=writers.takes_stdout)
+            tell(line, err=writers.takes_stdout)
     ci.annotate(options["annotations"], [ci.reviewed(review, models)], err=writers.takes_stdout)
     raise SystemExit(ci.exit_code(review, strict=False))

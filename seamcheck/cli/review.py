@@ -19,6 +19,7 @@ from seamcheck.cli.shared import (
     read_pairs,
     run_limits,
     show_review,
+    tell,
     tell_unused_cache,
 )
 from seamcheck.errors import UsageError
@@ -185,11 +186,11 @@ def command(
     try:
         for line in writers.write(result.document, debug):
             if not quiet:
-                click.echo(line, err=writers.takes_stdout)
+                tell(line, err=writers.takes_stdout)
     except UsageError as why:  # a broken limit stays one, whatever could not be written
         if code != 1:
             raise
-        click.echo(f"seamcheck: {why}", err=True)
+        tell(f"seamcheck: {why}", err=True)
     ci.annotate(options["annotations"], [ci.reviewed(result, models)], err=writers.takes_stdout)
     raise SystemExit(code)
 

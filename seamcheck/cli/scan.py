@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from seamcheck.cli import review as one
-from seamcheck.cli.shared import Amount, SectionedCommand, SectionedOption, one_sentence, option, run_limits
+from seamcheck.cli.shared import Amount, SectionedCommand, SectionedOption, one_sentence, option, run_limits, tell
 
 if TYPE_CHECKING:
     from seamcheck.scanning.result import ScanResult
@@ -127,7 +127,7 @@ def command(
     with _told(out, quiet) as on_progress:
         result = scan(folders, out, settings, on_progress=on_progress, **options)
     for line in summary(result):
-        click.echo(line)
+        tell(line)
     raise SystemExit(result.exit_code(strict, accept))
 
 
@@ -140,9 +140,9 @@ def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, 
 
     settings, used, passed = reviewers_settings(file, out, folders, look=not no_file)
     for ignored in passed:
-        click.echo(f"Not used: {ignored}, as it lies in a scanned folder; --settings would use it.", err=True)
+        tell(f"Not used: {ignored}, as it lies in a scanned folder; --settings would use it.", err=True)
     if used is not None:
-        click.echo(f"Settings: {used}", err=True)
+        tell(f"Settings: {used}", err=True)
     return one._on_day(settings.changed(one._changes(options)), options["today"])
 
 
@@ -156,7 +156,8 @@ def _told(out: Path, quiet: bool) -> Iterator[Any]:
             with shown(quiet) as on_progress:
                 yield on_progress
         except KeyboardInterrupt:
-            click.echo(f"\nStopped. What was reviewed is kept in {out}; the same command resumes there.", err=True)
+            click.echo(err=True)
+            tell(f"Stopped. What was reviewed is kept in {out}; the same command resumes there.", err=True)
             raise SystemExit(130) from None
 
 

@@ -86,9 +86,7 @@ def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
         except SeamcheckError as error:
             if more.get("debug"):
                 raise
-            from seamcheck.report.ci.escape import one_line
-
-            click.echo(f"seamcheck: {one_line(str(error))}", err=True)
+            tell(f"seamcheck: {error}", err=True)
             raise SystemExit(2) from None
         except RecursionError:
             if more.get("debug"):
@@ -97,6 +95,13 @@ def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
             raise SystemExit(2) from None
 
     return wrapped
+
+
+def tell(sentence: str, err: bool = False) -> None:
+    """Print one line, whatever stands in the names of files in it."""
+    from seamcheck.report.ci.escape import one_line
+
+    click.echo(_no_command(one_line(sentence)), err=err)
 
 
 def make_console(stderr: bool = False) -> Console:
