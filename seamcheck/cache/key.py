@@ -21,7 +21,7 @@ RIB_MISSING = "rib-missing"
 AFTERWARDS = ("second_collapse", "limits", "severities", "waivers", "material", "origins", "file", "today", "trial")
 """Settings that come in after everything is measured; every other one is part of the key."""
 
-_MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely", "networkx")  # libraries that numbers come from
+_MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely")  # libraries that numbers come from
 
 
 def measuring(settings: Settings) -> Settings:
