@@ -72,10 +72,10 @@ def _clamp(axes, trial: Path) -> None:
 def _nest(axes, trial: Path) -> None:
     _fill(axes, curves(trial / "nest.dxf", "NEST_POCKET"), facecolor="#eee5d6", edgecolor="#7a6a4f", label="pocket")
     _fill(
-        axes, curves(trial / "nest.dxf", "SUPPORT"), facecolor="#c8b48a", edgecolor="#7a6a4f", label="carries the base"
+        axes, curves(trial / "nest.dxf", "SUPPORT"), facecolor="#c8b48a", edgecolor="#7a6a4f", label="supports the base"
     )
     for line in curves(trial / "path.dxf", "SEAM_MID_LINE"):
-        axes.plot(*line.T, color="#333333", linewidth=1.0, label="middle line of the seam")
+        axes.plot(*line.T, color="#333333", linewidth=1.0, label="mid-line of the seam")
     _finish(axes, "Nest")
 
 

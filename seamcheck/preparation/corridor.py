@@ -97,7 +97,7 @@ def light_region(joint: Mapping[str, Any], frame: Frame, lamp: Lamp, room: float
 
 
 def edges_of(contour: Mapping[str, Any], side: str) -> np.ndarray:
-    """(n,) mm along u from the middle line to where the light enters the cover; the rib's edge without a scanner."""
+    """(n,) mm along u from the mid-line to where the light enters the cover; the rib's edge without a scanner."""
     sign, half = 1.0 if side == "outer" else -1.0, column(contour["stations"], "rib_width") / 2.0
     half = np.where(np.isnan(half), np.nanmedian(half), half)
     found = column(contour["stations"], f"light_enters_{side}")
@@ -222,7 +222,7 @@ def rings_of(part: Polygon) -> list[np.ndarray]:
 
 
 def unsupported(points: np.ndarray, s: np.ndarray, support: BaseGeometry, length: float) -> list[tuple[float, float]]:
-    """Stretches (from s, to s) of the middle line below which there is no supporting face.
+    """Stretches (from s, to s) of the mid-line below which there is no supporting face.
 
     Parameters
     ----------

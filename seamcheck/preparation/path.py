@@ -1,4 +1,4 @@
-"""The weld path: the middle line in the order of welding, with speed, power and the energy that it brings."""
+"""The weld path: the mid-line in the order of welding, with speed, power and the energy that it brings."""
 
 from __future__ import annotations
 
@@ -64,7 +64,7 @@ class WeldPath:
     id, closed : of the stroke
     s : (n,) mm from the start of welding; length : mm of one lap, without the overlap
     path, station : (n,) number of the contour and its station next to each row
-    points : (n, 3) mm, on the middle line of the rib's top
+    points : (n, 3) mm, on the mid-line of the rib's top
     tangent, normal : (n, 3) unit; the normal is square to the tangent, against the light
     curvature : (n,) 1/mm
     thickness : (n,) mm of the cover over it, with the gap below it
@@ -126,7 +126,7 @@ def weld_path(
     falls from 1 to 0 as it rose over the first stretch, so that both together bring each millimetre its need once. An
     open one runs from end to end; where another stroke has melted its end already it begins behind that one's edge.
     """
-    radius = stroke.column(contours, "turn_radius")
+    radius = stroke.column(contours, "corner_radius")
     bend = 1.0 / np.maximum(np.where(np.isnan(radius), np.inf, radius), 1e-3)
     gap = np.maximum(np.nan_to_num(stroke.column(contours, "gap")), 0.0)
     cover = stroke.filled(stroke.column(contours, "cover_thickness")) + gap

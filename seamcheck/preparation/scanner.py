@@ -1,4 +1,4 @@
-"""What a scanner is told so that its light meets the middle line under the cover: refraction taken into account."""
+"""What a scanner is told so that its light meets the mid-line under the cover: refraction taken into account."""
 
 from __future__ import annotations
 

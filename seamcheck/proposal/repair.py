@@ -33,7 +33,7 @@ SAME = 0.03
 """mm: a face belongs to a floor or a lip where its height is this near to the measured one."""
 
 BAND = 12.0
-"""mm beside the middle line in which floors, lips and lands are looked for."""
+"""mm beside the mid-line in which floors, lips and lands are looked for."""
 
 SEEN = 0.1
 """mm, widest leaning flank or wall seen from above that is closed between two level faces."""
@@ -59,7 +59,7 @@ BY_HAND = {
     "near-parts": "the other part has its place for a reason that the model does not tell",
     "path-distance": "the two seams would have to move apart, and with them the walls below",
     "seam-step": "the whole seam would have to be laid level",
-    "turn-radius": "the wall below the corner would have to turn in a larger radius",
+    "corner-radius": "the wall below the corner would have to turn in a larger radius",
     "rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
 }
 """Rule -> why no move of the joint's own faces mends it."""
@@ -422,7 +422,7 @@ def _side(band: Band, body: Body, summary: Mapping[str, Any], name: str, rib: Ba
     whole = _closed(shapely.union_all([inside, union_region(body, lips, band.frame)])) if lips else inside
     foot = np.concatenate([getattr(measure_room(line, inside), name) for line in band.lines])
     end = np.concatenate([getattr(measure_room(line, whole), name) for line in band.lines])
-    turned, straight = summary.get(f"trap_turn_{name}"), summary.get(f"trap_room_{name}")
+    turned, straight = summary.get(f"trap_corner_{name}"), summary.get(f"trap_room_{name}")
     turn = turned["min"] / straight["min"] if turned and straight and straight["min"] else 1.0
     return Side(
         height=height, foot=float(np.median(foot)), end=float(np.min(end)),
@@ -465,11 +465,11 @@ def _side_of(region: BaseGeometry, lines: Sequence[Line]) -> str:
 def _strips(
     band: Band, side: str, near: tuple[float, float], far: tuple[float, float], depth: float, top: float
 ) -> list[Any]:
-    """Columns beside every middle line, between two distances from it.
+    """Columns beside every mid-line, between two distances from it.
 
     Parameters
     ----------
-    near, far : mm from the middle line, each at the lower and at the upper end
+    near, far : mm from the mid-line, each at the lower and at the upper end
     depth : mm, lower end below the contact
     top : mm, upper end above the contact
     """
