@@ -1,4 +1,4 @@
-"""The nest: a block with a pocket for the base, open by a draft for insertion, and where it supports the base."""
+"""The nest: a block with a pocket for the base, open by a draft for insertion, and where it carries the base."""
 
 from __future__ import annotations
 

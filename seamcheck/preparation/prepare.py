@@ -311,7 +311,7 @@ def files_of(trial: Trial, work: Path) -> dict[str, bytes]:
             "NEST_POCKET": [np.asarray(ring) for ring in drawn.pocket],
             "SUPPORT": [np.asarray(ring) for ring in drawn.support],
         },
-        frame, f"{about}: pocket of the nest and where it supports the base, mm", notes, ("NEST_POCKET",),
+        frame, f"{about}: pocket of the nest and where it carries the base, mm", notes, ("NEST_POCKET",),
     ).encode()  # fmt: skip
     files["sheet.md"] = sheet_of(trial).encode()
     return files

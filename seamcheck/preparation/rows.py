@@ -162,7 +162,7 @@ def _nest_rows(trial: Trial) -> Rows:
             tr("{grip:g} mm deep, {play:g} mm play on each side, walls open by {draft:g}° for insertion",
                grip=own.nest_grip, play=own.nest_play, draft=own.nest_draft),
         ),
-        (tr("supports the base on"), tr("{area:.0f} mm² of level faces", area=support.area)),
+        (tr("carries the base on"), tr("{area:.0f} mm² of level faces", area=support.area)),
     ]  # fmt: skip
     for contour in trial.joint["contours"]:
         points = frame.local(points_of(contour))[:, :2]
@@ -311,7 +311,7 @@ def _remarks(trial: Trial) -> list[str]:
         )
     remarks += [
         tr("How clamp and nest are held and guided, and how stiff they are, is up to the toolmaker."),
-        tr("The nest supports the base on level faces; whether the base is stiff enough is not checked."),
+        tr("The nest carries the base on level faces; whether the base is stiff enough is not checked."),
         tr("Bending and flattening take the cover as a plate of even thickness, Poisson's ratio {ratio:g}.",
            ratio=POISSON),
     ]  # fmt: skip
