@@ -108,7 +108,7 @@ def plan_joints(
             proposal, cut = _joint(joint, settings, wishes, shapes)
             if cut is not None:
                 shapes[_carrier(joint, wishes)[0]] = cut.part
-                tools += [(f"{joint.id} lowering", cut.lowering), (f"{joint.id} flash traps", cut.traps)]
+                tools += [(f"{joint.id} {name}", tool) for name, tool in cut.tools]
         proposals.append(proposal)
     if tools:
         progress("writing")
