@@ -147,7 +147,7 @@ def cut_out(body: Body, tools: Sequence[Any]) -> Any:
     for tool in tools:
         shape, inside = parted(shape, tool)
         shared += volume(inside)
-    solids = list(each_of(shape, TopAbs_SOLID))
+    solids = solids_of(shape)
     if len(solids) != 1:
         raise NotCut(f"it would fall into {len(solids)} pieces.")
     result = merged(solids[0])
@@ -238,6 +238,11 @@ def merged(shape: Any) -> Any:
     joined = ShapeUpgrade_UnifySameDomain(shape, True, True, False)
     joined.Build()
     return joined.Shape()
+
+
+def solids_of(shape: Any) -> list[Any]:
+    """The solids of a shape."""
+    return list(each_of(shape, TopAbs_SOLID))
 
 
 def each_of(shape: Any, kind: Any) -> Any:

@@ -41,7 +41,7 @@ WALL_FIT = 0.002
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Cut:
-    """The part with the joint, and the named bodies that were taken out of it (they reach a little above the contact)."""
+    """The part with the joint, and the named bodies that were taken out of it; they reach above the contact."""
 
     part: Any
     tools: tuple[tuple[str, Any], ...]
@@ -188,9 +188,7 @@ def _stepped_tools(
         if own is None:
             raise NotCut("the middle line leaves the contact.")
         pieces = [piece for piece in pieces if piece is not own]
-        tools.append(
-            ("outside of the rib", _tool(axes, section, (low, middle, high), rib, wide, own, "outer"))
-        )
+        tools.append(("outside of the rib", _tool(axes, section, (low, middle, high), rib, wide, own, "outer")))
         chambers = sorted(wides_inside, key=lambda ring: shapely.Polygon(_points(ring)).area)
         for hole in sorted(ribs_inside, key=lambda ring: shapely.Polygon(_points(ring)).area):
             place = shapely.Polygon(_points(hole)).representative_point()

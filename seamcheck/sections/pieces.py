@@ -31,6 +31,14 @@ class Piece:
         angle = 4 * math.atan(abs(self.bulge))
         return chord / (2 * math.sin(angle / 2)) * angle
 
+    @property
+    def centre(self) -> np.ndarray:
+        """(2,) mm, of an arc."""
+        start, end = np.array(self.start), np.array(self.end)
+        chord = end - start
+        left = np.array([-chord[1], chord[0]])
+        return np.asarray((start + end) / 2.0 + left / (2.0 * math.tan(2.0 * math.atan(self.bulge))))
+
 
 def lines_and_arcs(points: np.ndarray, closed: bool, tolerance: float = 0.003) -> list[Piece]:
     """The path as the longest lines and arcs that stay within a tolerance of all its points.
@@ -193,6 +201,9 @@ def ring_through(points: np.ndarray, tolerance: float = 0.001) -> Ring:
     return Ring(tuple(lines_and_arcs(points, True, tolerance)))
 
 
+MOST_BACK = 1.0
+"""mm that the end of a line is moved along it to where it is tangent to the arc beside it."""
+
 CORNER = 0.1
 """Radians: pieces that meet at less are meant to be tangent."""
 
@@ -202,8 +213,8 @@ def tangent_ring(points: np.ndarray, tolerance: float = 0.001) -> Ring:
 
     Notes
     -----
-    Lines keep their direction. Between two lines an arc's end slides along the second until one arc is tangent to
-    both; elsewhere an arc becomes a biarc (two arcs that meet halfway, tangents of equal length; K. M. Bolton,
+    Lines keep their direction and end where they are tangent to the arcs beside them. Between two lines an arc's end
+    slides along the second until one arc is tangent to both; elsewhere an arc becomes a biarc (two arcs that meet halfway, tangents of equal length; K. M. Bolton,
     Computer-Aided Design 7, 1975) with the mean direction of both neighbours at its ends. A whole circle becomes two
     halves of one circle.
     """
@@ -220,7 +231,7 @@ def _circle(points: np.ndarray, tolerance: float) -> Ring | None:
     system = np.column_stack([2.0 * away, np.ones(len(away))])
     x, y, rest = np.linalg.lstsq(system, np.sum(away**2, axis=1), rcond=None)[0]
     radius = math.sqrt(max(rest + x * x + y * y, 0.0))
-    centre = middle + [x, y]
+    centre = middle + np.array([x, y])
     if len(points) < 12 or np.any(np.abs(np.hypot(*(points - centre).T) - radius) > tolerance):
         return None
     right, left = ((float(centre[0] + way * radius), float(centre[1])) for way in (1.0, -1.0))
@@ -231,6 +242,7 @@ def _tangent(ring: Ring) -> Ring:
     pieces = [half for piece in ring.pieces for half in _halved(piece)]
     count = len(pieces)
     ends = [_end_tangents(piece) for piece in pieces]
+    places = [np.array(piece.start) for piece in pieces]
     for i in range(count):
         before, here = ends[i - 1][1], ends[i][0]
         if abs(math.atan2(before[0] * here[1] - before[1] * here[0], float(before @ here))) > CORNER:
@@ -241,7 +253,10 @@ def _tangent(ring: Ring) -> Ring:
         mean = before if lines[0] else here if lines[1] else (before + here) / np.hypot(*(before + here))
         ends[i - 1] = (ends[i - 1][0], mean)
         ends[i] = (mean, ends[i][1])
-    places = [np.array(piece.start) for piece in pieces]
+        if any(lines):  # a fitted line runs a little into the arc: back to where it is tangent
+            centre = pieces[i].centre if lines[0] else pieces[i - 1].centre
+            by = float((centre - places[i]) @ mean)
+            places[i] = places[i] + (by if abs(by) < MOST_BACK else 0.0) * mean
     for i, piece in enumerate(pieces):
         after = (i + 1) % count
         if piece.bulge and not pieces[i - 1].bulge and not pieces[after].bulge:
@@ -272,9 +287,7 @@ def _biarc(a: np.ndarray, t0: np.ndarray, b: np.ndarray, t1: np.ndarray) -> list
     if abs(float(chord @ (t0 - t1))) < 1e-9 * float(np.hypot(*chord)):
         return [_arc_from(a, t0, b)]
     both = float(chord @ (t0 + t1))
-    reach = float(chord @ chord) / (
-        both + math.sqrt(both**2 + 2.0 * (1.0 - float(t0 @ t1)) * float(chord @ chord))
-    )
+    reach = float(chord @ chord) / (both + math.sqrt(both**2 + 2.0 * (1.0 - float(t0 @ t1)) * float(chord @ chord)))
     first, last = a + reach * t0, b - reach * t1
     joint = (first + last) / 2.0
     return [_arc_from(a, t0, joint), _arc_from(joint, last - first, b)]
