@@ -3,24 +3,24 @@
 import { append, byId, clear, h } from "./dom";
 import { inflate } from "./unpack";
 
-interface Place { s: number; old_s: number; rows: [string, string, string][]; [outline: string]: unknown }
+interface Place { s: number; old_s: number; where: string; rows: [string, string, string][]; [outline: string]: unknown }
 interface Walked { joint: string; contour: string; worst: number; places: Place[] }
 
 const PARTS = ["old_base", "old_cover", "old_other", "new_base", "new_cover", "new_other"];
 
-function wire(walk: Walked, k: number): void {
+function wire(walk: Walked, k: number, same: string): void {
   const figure = byId(`walk-${k}`), slider = byId<HTMLInputElement>(`walk-${k}-slider`);
   if (!figure || !slider) return;
   const caption = figure.querySelector(".walk-caption")!, body = figure.querySelector("tbody")!;
   const show = (i: number) => {
     const at = Math.max(0, Math.min(walk.places.length - 1, i)), place = walk.places[at];
     slider.value = String(at);
-    slider.setAttribute("aria-valuetext", `s = ${place.s.toFixed(2)} mm`);
+    slider.setAttribute("aria-valuetext", place.where);
     for (const part of PARTS) figure.querySelector(`[data-part="${part}"]`)?.setAttribute("d", String(place[part] ?? ""));
-    caption.textContent = `new s = ${place.s.toFixed(2)} mm, old s = ${place.old_s.toFixed(2)} mm`;
+    caption.textContent = place.where;
     clear(body);
     append(body, place.rows.map(([title, old, now]) => h("tr", null, h("th", { scope: "row" }, title), h("td", { class: "num" }, old), h("td", { class: "num" }, now))));
-    if (!place.rows.length) body.append(h("tr", null, h("td", { colspan: 3 }, "No quantity differs here by more than the measuring error.")));
+    if (!place.rows.length) body.append(h("tr", null, h("td", { colspan: 3 }, same)));
   };
   slider.max = String(walk.places.length - 1);
   slider.addEventListener("input", () => show(Number(slider.value)));
@@ -42,7 +42,8 @@ function wire(walk: Walked, k: number): void {
 async function start(): Promise<void> {
   const block = byId("walks");
   if (!block) return;
-  (await inflate<Walked[]>(block)).forEach(wire);
+  const { walks, same } = await inflate<{ walks: Walked[]; same: string }>(block);
+  walks.forEach((walk, k) => wire(walk, k, same));
   document.documentElement.classList.add("alive");
   document.documentElement.dataset.ready = "yes";
 }

@@ -10,6 +10,7 @@ import { bareMm, mm, mmUnit, num, oneLength, tr } from "./voice";
 const word = (state: number): string => [tr("not measured"), tr("within"), tr("close to the limit"), tr("limit broken"), tr("broken, waived"), tr("to be looked at"), tr("noted")][state];
 /** State -> top and height of its mark in a row 14 high: the graver, the taller. */
 const TALL = [[6.5, 1.5], [5.5, 3], [4, 6], [0, 14], [1.5, 11], [2, 10], [4.5, 5]];
+const MOST_ROWS = 10; // shown without asking, unless more have a finding
 const WIDE = 1000; // units of the tracks' own drawing width
 
 export class Strip {
@@ -74,9 +75,10 @@ export class Strip {
       return own.some((f) => f.severity === "must-fix" && !f.waived) ? 0 : own.length ? 1 : isFirst(k) ? 2 : 3;
     };
     const order = facts.bands.map((_, k) => k).sort((a, b) => weight(a) - weight(b));
+    const shown = new Set(order.filter((k, place) => isFirst(k) && (place < MOST_ROWS || weight(k) < 2)));
     for (const k of order) {
       const band = facts.bands[k];
-      const more = isFirst(k) ? "" : " more";
+      const more = shown.has(k) ? "" : " more";
       const track = svg("svg", { viewBox: `0 0 ${WIDE} 14`, preserveAspectRatio: "none", role: "img", "aria-label": this.spoken(k) });
       for (const { contour, start } of stretches) {
         const path = joint.contours[contour];
@@ -96,7 +98,7 @@ export class Strip {
         h("div", { class: `track${more}` }, track), value,
       );
     }
-    const rest = order.filter((k) => !isFirst(k)).length;
+    const rest = order.length - shown.size;
     this.host.append(this.cursor, board);
     document.documentElement.style.setProperty("--strip", `${Math.ceil(board.getBoundingClientRect().height) + (rest ? 38 : 18)}px`);
     if (rest) {

@@ -17,12 +17,13 @@ from functools import cache
 from msgspec import UNSET
 
 from seamcheck.catalogue.cautions import REMARKS
+from seamcheck.catalogue.compare_notes import COMPARE_NOTES
 from seamcheck.catalogue.kinds import KIND_NAMES
 from seamcheck.catalogue.material_notes import CLASS_WORDS, MATERIAL_NOTES
 from seamcheck.catalogue.material_results import RESULT_TEXTS, TERMS
 from seamcheck.catalogue.material_sources import SOURCES, WHY
 from seamcheck.catalogue.message import Amount, Message, Sentence, message_of
-from seamcheck.catalogue.notes import NOTES, STAGES
+from seamcheck.catalogue.notes import CALL_OUTS, NOTES, STAGES
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.refusals import MISTAKES, REFUSALS
 from seamcheck.catalogue.rules import RULES
@@ -35,7 +36,9 @@ Value = str | float | Amount | Iterable[str]
 ALL = "all"
 """Key of sentences one after the other."""
 
-TEXTS: dict[str, str] = {**REMARKS, **NOTES, **REFUSALS, **MATERIAL_NOTES, **SOURCES, **WHY, **RESULT_TEXTS}
+TEXTS: dict[str, str] = {
+    **REMARKS, **NOTES, **REFUSALS, **MATERIAL_NOTES, **SOURCES, **WHY, **RESULT_TEXTS, **COMPARE_NOTES,
+}  # fmt: skip
 TEXTS[ALL] = "{sentences}"
 """Key -> English template, of everything but findings (catalogue/messages.py)."""
 
@@ -43,6 +46,7 @@ WORDS: dict[str, str] = {
     **KIND_NAMES,
     **STAGES,
     **MISTAKES,
+    **CALL_OUTS,
     **CLASS_WORDS,
     **TERMS,
     "inner": "inner",

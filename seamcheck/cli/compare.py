@@ -8,8 +8,10 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from seamcheck.catalogue.voice import Voice, speaking
 from seamcheck.cli import review as one
 from seamcheck.cli.ci import CI
+from seamcheck.cli.outputs import voice_of, voice_options, written
 from seamcheck.cli.shared import (
     SectionedCommand,
     SectionedOption,
@@ -18,6 +20,7 @@ from seamcheck.cli.shared import (
     option,
     run_limits,
     show,
+    tell,
     write_file,
 )
 
@@ -29,7 +32,7 @@ WRITE = "Write to files ('-' is standard output)"
 OUTPUTS = {
     "json": ("seamcheck.document.plain:to_json", "the comparison document, for other programs"),
     "html": ("seamcheck.comparison.html.page:render_html", "a page to read and send, old beside new"),
-    "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for the page of a job or a review"),
+    "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for a job's page or a review"),
 }
 """Kind of file -> what makes it of the comparison document, and its help."""
 
@@ -57,6 +60,7 @@ def settings_options(command: Any) -> Any:
 @click.argument("new", type=click.Path(path_type=Path))
 @_output_options
 @settings_options
+@voice_options("terminal, --html and --markdown")
 @option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
 @option(
     "--strict",
@@ -97,6 +101,7 @@ def command(
     from seamcheck.comparison import text
     from seamcheck.comparison.compare import compare, read_if_document
     from seamcheck.comparison.document import worse
+    from seamcheck.comparison.language import spoken_comparison
     from seamcheck.errors import UsageError
     from seamcheck.pipeline import settings_for
 
@@ -122,16 +127,19 @@ def command(
             with_view="html" in wanted,
         )  # fmt: skip
     takes_stdout = any(str(path) == "-" for path in wanted.values())
+    voice = voice_of(options)
     if not takes_stdout:
-        show(text.one_line(result.document) if quiet else text.whole(result.document))
+        with speaking(voice):
+            told = spoken_comparison(result.document)
+            show(text.one_line(told) if quiet else text.whole(told))
     for name, path in wanted.items():
-        content = _make(name, result)
+        content = _make(name, result, voice)
         if str(path) == "-":
             click.echo(content, nl=False)
         else:
             write_file(path, content)
             if not quiet:
-                click.echo(f"Written: {path}", err=takes_stdout)
+                tell(written(path, voice), err=takes_stdout)
     counted = ("must-fix", "attention") if strict else ("must-fix",)
     is_worse = result.exit_code == 0 and bool(worse(result.document["findings"], counted))
     raise SystemExit(1 if is_worse else result.exit_code)
@@ -152,10 +160,14 @@ def _wanted(options: dict[str, Any], sides: tuple[Path, Path]) -> dict[str, Path
     return wanted
 
 
-def _make(name: str, result: Comparison) -> str:
+def _make(name: str, result: Comparison, voice: Voice) -> str:
     import importlib
+
+    from seamcheck.comparison.language import spoken_comparison
 
     module, _, function = OUTPUTS[name][0].partition(":")
     make = getattr(importlib.import_module(module), function)
-    content: str = make(result.document, result.overlays) if name == "html" else make(result.document)
+    with speaking(voice if name != "json" else Voice()):
+        told = spoken_comparison(result.document)
+        content: str = make(told, result.overlays) if name == "html" else make(told)
     return content

@@ -14,13 +14,12 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from seamcheck.catalogue.voice import LANGUAGES, LENGTHS
+from seamcheck.catalogue.voice import LANGUAGES, LENGTHS, Voice, speaking, tr
 from seamcheck.cli.ci import shown
 from seamcheck.cli.shared import check_can_write, make_folder, option, read_pairs, write_file
 from seamcheck.errors import SeamcheckError, UsageError
 
 if TYPE_CHECKING:
-    from seamcheck.catalogue.voice import Voice
     from seamcheck.report.fields import Fields
 
 _REPORT = "seamcheck.report"
@@ -89,15 +88,15 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output(
         "pictures", f"{_REPORT}.pictures:render_pictures", "a PNG picture of each finding",
-        needs_view=True, needs_seam=True, is_folder=True,
+        needs_view=True, needs_seam=True, is_folder=True, speaks=True,
     ),
-    Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for hosts of code", for_many=True),
+    Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for code hosts", for_many=True),
     Output("junit", f"{_REPORT}.ci.junit:render_junit", "rules as test cases in JUnit XML", for_many=True),
     Output(
         "questions", f"{_REPORT}.letter:render_letter", "the questions to others, as a letter in Markdown", speaks=True
     ),
     Output(
-        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a job",
+        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for a job's page",
         for_many=True, speaks=True,
     ),
 )  # fmt: skip
@@ -105,22 +104,7 @@ OUTPUTS: tuple[Output, ...] = (
 
 def output_options(command: Callable[..., Any]) -> Callable[..., Any]:
     """One option for each kind of file; '-' is standard output. And the paper."""
-    command = option(
-        "--length-unit",
-        type=click.Choice(LENGTHS),
-        default="mm",
-        section=_SHOW,
-        help="Unit of lengths, areas and volumes in what people read: terminal, --html, --pdf, --questions and "
-        "--markdown. [default: mm]",
-    )(command)
-    command = option(
-        "--language",
-        type=click.Choice(list(LANGUAGES)),
-        default="en",
-        section=_SHOW,
-        help="Language of what people read: en (English) or de (German). Keys, documents and what programs read stay "
-        "as they are. [default: en]",
-    )(command)
+    command = voice_options("terminal, --html, --pdf, --pictures, --questions and --markdown")(command)
     command = option(
         "--paper",
         type=click.Choice(PAPERS, case_sensitive=False),
@@ -190,7 +174,8 @@ class Writers:
         failed: list[str] = []
         for output, path in self.wanted:
             if output.needs_seam and not document["joints"]:
-                told.append(f"Not written: {path}, as the model was not reviewed.")
+                with speaking(self.voice):
+                    told.append(tr("Not written: {file}, as the model was not reviewed.", file=path))
                 continue
             try:
                 told += _write(output, path, document, self.models, self.paper, self.fields, self.voice)
@@ -222,7 +207,13 @@ def _write(
     files = {path / file: data for file, data in content.items()} if output.is_folder else {path: content}
     for file, data in files.items():
         write_file(file, data)
-    return [f"Written: {file}" for file in files]
+    return [written(file, voice) for file in files]
+
+
+def written(file: Path, voice: Voice | None = None) -> str:
+    """That a file was written, in the language of the report."""
+    with speaking(voice or Voice()):
+        return tr("Written: {file}", file=file)
 
 
 def fields_of(options: Mapping[str, Any]) -> Fields | None:
@@ -237,10 +228,31 @@ def fields_of(options: Mapping[str, Any]) -> Fields | None:
     return read_fields(pairs, answers=None if answers_file is None else read_answers(answers_file))
 
 
+def voice_options(what: str) -> Callable[[Callable[..., Any]], Callable[..., Any]]:
+    """--language and --length-unit of a command; ``what`` people read of it."""
+
+    def decorated(command: Callable[..., Any]) -> Callable[..., Any]:
+        command = option(
+            "--length-unit",
+            type=click.Choice(LENGTHS),
+            default="mm",
+            section=_SHOW,
+            help=f"Unit of lengths, areas and volumes in what people read: {what}. [default: mm]",
+        )(command)
+        return option(
+            "--language",
+            type=click.Choice(list(LANGUAGES)),
+            default="en",
+            section=_SHOW,
+            help="Language of what people read: en (English) or de (German). Keys, documents and what programs read "
+            "stay as they are. [default: en]",
+        )(command)
+
+    return decorated
+
+
 def voice_of(options: Mapping[str, Any]) -> Voice:
     """The language and the unit of length that were asked for."""
-    from seamcheck.catalogue.voice import Voice
-
     return Voice(options["language"], options["length_unit"])
 
 
@@ -264,7 +276,6 @@ def make(
     """
     if voice is None or not output.speaks:
         return _made(output, content, models, paper, fields)
-    from seamcheck.catalogue.voice import speaking
     from seamcheck.report.language import spoken, spoken_reviews
 
     with speaking(voice):

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from seamcheck.catalogue.say import say
 from seamcheck.settings.declared import NUMBERS
 
 Document = Mapping[str, Any]
@@ -125,19 +126,11 @@ def _only_ones(parts: list[Record]) -> dict[str, Record]:
 
 def warnings(old: Document, new: Document, limits: list[Record], settings: list[Record]) -> list[str]:
     """Sentences about what keeps the comparison from being like with like."""
-    said = []
+    said: list[str] = []
     if old["seamcheck"] != new["seamcheck"]:
-        said.append(
-            f"The reviews were made by different versions of seamcheck ({old['seamcheck']} and {new['seamcheck']}): "
-            "small differences may come from that. Review the old model again to be sure."
-        )
+        said.append(say("compare.versions", old=old["seamcheck"], new=new["seamcheck"]))
     if settings or limits:
-        count = len(settings) + len(limits)
-        said.append(
-            f"The reviews went by different settings ({count} {'differs' if count == 1 else 'differ'}): findings may "
-            "have come or gone for that reason alone. Review both models with the same settings to compare like "
-            "with like."
-        )
+        said.append(say("compare.settings", count=len(settings) + len(limits)))
     return said
 
 

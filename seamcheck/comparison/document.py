@@ -6,10 +6,13 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+import msgspec
 import numpy as np
 
-from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.cautions import CAUTION_TEXTS
+from seamcheck.catalogue.message import Message, Sentence
 from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.say import say, together
 from seamcheck.comparison import background
 from seamcheck.comparison.align import Alignment, JointPair, align
 from seamcheck.comparison.along import Change, changes_of, columns_of, columns_of_either, old_values
@@ -52,10 +55,10 @@ def compare_documents(old: Document, new: Document) -> Record:
         "settings": [_plain(entry) for entry in settings],
         "parts": background.part_differences(old, new),
     }
-    tail = {"cautions": list(CAUTIONS)}
+    tail = {"cautions": [say(key) for key in CAUTION_TEXTS]}
     refused = [(word, side) for word, side in (("old", old), ("new", new)) if side["verdict"] == "not-reviewed"]
     if refused:
-        said = " ".join(f"The {word} model was not reviewed: {side['reason']['message']}" for word, side in refused)
+        said = together(*(say(f"compare.refused-{word}", why=_why(side["reason"])) for word, side in refused))
         nothing: Record = {
             "motion": None,
             "joints": [],
@@ -84,6 +87,12 @@ def compare_documents(old: Document, new: Document) -> Record:
     return head | {"outcome": outcome, "reason": None} | shared | body | tail
 
 
+def _why(reason: Mapping[str, Any]) -> Sentence:
+    """Why a model was not reviewed, as the sentence of its review."""
+    record = {key: reason[key] for key in ("key", "args", "parts") if key in reason}
+    return Sentence.of(msgspec.convert({**record, "text": reason["message"]}, Message))
+
+
 _SAME_LIGHT = 1.0
 """Degrees between old and new direction of the light, beyond which a sentence says so."""
 
@@ -96,22 +105,15 @@ def _turned_light(pairs: Sequence[JointPair], motion: Rigid) -> list[str]:
 
     A seam alone does not tell a mirror image from a model that is turned over: both are said.
     """
-    said = []
+    said: list[str] = []
     for pair in pairs:
         before, after = (np.asarray(side["beam"], dtype=float) for side in (pair.old, pair.new))
         moved, as_drawn = _angle(motion.vectors(before), after), _angle(before, after)
         if moved > _SAME_LIGHT:
-            how = "from the opposite side" if moved > 179.0 else f"from a direction that differs by {moved:.0f}°"
-            said.append(
-                f"The light of seam {pair.new['id']} comes {how} now. If that is not meant, the model may be "
-                "mirrored: check the export."
-            )
+            key = "compare.light-opposite" if moved > 179.0 else "compare.light-turned"
+            said.append(say(key, seam=pair.new["id"], **({} if moved > 179.0 else {"angle": moved})))
         elif as_drawn > _REVERSED:
-            said.append(
-                f"In the model's coordinates the light of seam {pair.new['id']} comes from the opposite side now: the "
-                "model is turned over, or mirrored. Its seam fits both; check a lettering or another feature of one "
-                "side."
-            )
+            said.append(say("compare.light-over", seam=pair.new["id"]))
     return said
 
 
@@ -145,14 +147,12 @@ def _side(document: Document) -> Record:
 
 def _motion(found: Found) -> Record:
     motion = found.motion
-    x, y, z = (f"{c:.2f}" for c in np.round(motion.shift, 2) + 0.0)
-    where = "the model was moved in its coordinates, or the seam within it. Both are compared with that taken out."
-    says = {
+    x, y, z = (float(c) for c in np.round(motion.shift, 2) + 0.0)
+    says: dict[str, str] = {
         "none": "",
-        "moved": f"The seam as a whole lies ({x}, {y}, {z}) mm from where it was: {where}",
-        "turned": f"The seam as a whole is turned by {motion.angle:.2f}° and shifted: {where}",
-        "unlike": "No shift and no turn of the whole brings the old seam onto the new one: both are compared as they "
-        "lie.",
+        "moved": say("compare.moved", x=x, y=y, z=z),
+        "turned": say("compare.turned", angle=float(motion.angle)),
+        "unlike": say("compare.unlike"),
     }
     return {
         "kind": found.kind,

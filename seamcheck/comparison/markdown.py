@@ -6,7 +6,9 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.voice import tr
 from seamcheck.comparison import words
+from seamcheck.report import facts
 from seamcheck.report.ci.escape import code, markdown
 from seamcheck.report.facts import finding_title, value_text
 
@@ -35,57 +37,59 @@ def _lines(document: Document) -> Iterator[str]:
         yield markdown(document["motion"]["says"])
         yield ""
     for warning in document["warnings"]:
-        yield f"> **Note:** {markdown(warning)}"
+        yield f"> **{tr('Note:')}** {markdown(warning)}"
         yield ""
     yield from _findings(document)
     for joint in document["joints"]:
         yield from _joint(joint)
     background = list(words.background_lines(document))
     if background:
-        yield "## Settings, limits and parts"
+        yield f"## {tr('Settings, limits and parts')}"
         yield ""
         yield from (f"- {markdown(line)}" for line in background)
         yield ""
-    yield f"> {markdown(SHORT_CAUTION)}"
+    yield f"> {markdown(tr(SHORT_CAUTION))}"
 
 
 def _sides(document: Document) -> Iterator[str]:
-    yield "|  | old | new |"
+    yield f"|  | {tr('old')} | {tr('new')} |"
     yield "|---|--:|--:|"
     old, new = document["old"], document["new"]
-    yield f"| verdict | {old['verdict']} | {new['verdict']} |"
+    yield f"| {tr('verdict')} | {facts.verdict_word(old['verdict'])} | {facts.verdict_word(new['verdict'])} |"
     for severity in ("must-fix", "attention", "note"):
         counts = (str(s["findings"][severity]) if s["verdict"] != "not-reviewed" else "–" for s in (old, new))
-        yield f"| {severity} | {' | '.join(counts)} |"
-    yield f"| seam, mm | {old['length_mm']:.2f} | {new['length_mm']:.2f} |"
+        yield f"| {facts.severity_word(severity)} | {' | '.join(counts)} |"
+    yield f"| {tr('seam')} | {facts.mm(old['length_mm'], 2)} | {facts.mm(new['length_mm'], 2)} |"
     yield ""
 
 
 def _findings(document: Document) -> Iterator[str]:
     found = document["findings"]
-    rows = [("new", e["new"], words.how_words(e)) for e in found["new"]]
-    rows += [(words.STATES[e["state"]], e["new"], words.remaining_words(e)) for e in found["remaining"]]
-    rows += [("fixed", e["old"], words.how_words(e)) for e in found["fixed"]]
-    rows += [("no longer reported", e["old"], words.how_words(e)) for e in found["dropped"]]
+    rows = [(tr("new"), e["new"], words.how_words(e)) for e in found["new"]]
+    rows += [(words.state_word(e["state"]), e["new"], words.remaining_words(e)) for e in found["remaining"]]
+    rows += [(tr("fixed"), e["old"], words.how_words(e)) for e in found["fixed"]]
+    rows += [(tr("no longer reported"), e["old"], words.how_words(e)) for e in found["dropped"]]
     if not rows:
         return
-    yield "## Findings"
+    yield f"## {tr('Findings')}"
     yield ""
-    yield "|  | finding | value | where | what changed |"
+    yield f"|  | {tr('finding')} | {tr('value')} | {tr('where')} | {tr('what changed')} |"
     yield "|---|---|---|---|---|"
     for state, finding, said in rows[:MOST]:
-        what = f"**{markdown(finding_title(finding))}** ({finding['severity']}): {markdown(finding['message'])}"
+        title, severity = markdown(finding_title(finding)), facts.severity_word(finding["severity"])
+        what = f"**{title}** ({severity}): {markdown(finding['message'])}"
         where = f"{markdown(words.finding_place(finding))}<br>{code(finding['id'])}"
         yield f"| {state} | {what} | {markdown(value_text(finding))} | {where} | {markdown(said)} |"
     yield ""
     if len(rows) > MOST:
-        yield f"{len(rows) - MOST} more are in the comparison document."
+        yield tr("{count} more are in the comparison document.", count=len(rows) - MOST)
         yield ""
 
 
 def _joint(joint: Record) -> Iterator[str]:
     parts = [code(" + ".join(joint[role]["new"] or joint[role]["old"]), in_table=False) for role in ("cover", "base")]
-    yield f"## Seam {markdown(str(joint['new'] or joint['old']))}: {parts[0]} on {parts[1]}"
+    seam = markdown(str(joint["new"] or joint["old"]))
+    yield "## " + tr("Seam {seam}: {cover} on {base}", seam=seam, cover=parts[0], base=parts[1])
     yield ""
     yield from (f"- {markdown(line)}" for line in words.seam_lines(joint))
     yield ""
@@ -96,20 +100,22 @@ def _joint(joint: Record) -> Iterator[str]:
         for quantity, change in changes
     ]
     rows += [
-        f"| whole interface | {markdown(entry['title'])} | {markdown(_values(entry))} |" for entry in joint["interface"]
+        f"| {tr('whole interface')} | {markdown(entry['title'])} | {markdown(_values(entry))} |"
+        for entry in joint["interface"]
     ]
     rows += [
-        f"| {entry['kind']} | {markdown(entry['title'])} | {markdown(words.material_words(entry).partition(': ')[2])} |"
+        f"| {words.kind_word(entry['kind'])} | {markdown(entry['title'])} | "
+        f"{markdown(words.material_words(entry).partition(': ')[2])} |"
         for entry in joint["material"]
     ]
     if not rows:
         return
-    yield "| where | quantity | old → new |"
+    yield f"| {tr('where')} | {tr('quantity')} | {tr('old → new')} |"
     yield "|---|---|---|"
     yield from rows[:MOST]
     yield ""
     if len(rows) > MOST:
-        yield f"{len(rows) - MOST} more are in the comparison document."
+        yield tr("{count} more are in the comparison document.", count=len(rows) - MOST)
         yield ""
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
+from seamcheck.catalogue.material_results import RESULTS
+from seamcheck.catalogue.say import say
 from seamcheck.comparison.background import _differ, _flat
 
 Section = Mapping[str, Any]
@@ -65,7 +67,7 @@ def _inputs(section: Section) -> Iterator[tuple[str, Record]]:
     plaques = settings.get("plaques") or []
     if plaques:
         words = ", ".join(f"{p['thickness_mm']:g} mm: {p['percent']:g} %" for p in plaques)
-        yield "input.plaques", _record("input", "plaques measured", "", words)
+        yield "input.plaques", _record("input", say("compare.plaques"), "", words)
     for key, entry in (settings.get("numbers") or {}).items():
         title = key.replace(".", ", ").replace("_", " ")
         yield f"input.{key}", _record("input", title, str(entry.get("unit") or ""), entry.get("value"))
@@ -74,55 +76,59 @@ def _inputs(section: Section) -> Iterator[tuple[str, Record]]:
 def _pair(section: Section) -> Iterator[tuple[str, Record]]:
     pair = section.get("pair")
     if pair:
-        yield "pair", _record("result", "polymer pair", "", pair["verdict"])
+        yield "pair", _record("result", say("compare.pair"), "", pair["verdict"])
 
 
 def _light(section: Section) -> Iterator[tuple[str, Record]]:
     light = section.get("transmission")
     if not light:
         return
-    yield "light.28", _record("result", "cover that lets 28 % pass", "mm", light["limit_path_28_mm"])
+    yield "light.28", _record("result", say("compare.cover-28"), "mm", light["limit_path_28_mm"])
     # contours are numbered anew in every review, so the seam's least and most are compared
     least = [c["least_percent"] for c in light["contours"] if c["least_percent"] is not None]
     most = [c["most_percent"] for c in light["contours"] if c["most_percent"] is not None]
-    yield "light.least", _record("result", "transmission, least", "%", min(least, default=None))
-    yield "light.most", _record("result", "transmission, most", "%", max(most, default=None))
+    yield "light.least", _record("result", say("compare.least"), "%", min(least, default=None))
+    yield "light.most", _record("result", say("compare.most"), "%", max(most, default=None))
 
 
 def _melt(section: Section) -> Iterator[tuple[str, Record]]:
     melt = section.get("melt")
     if not melt:
         return
-    yield "melt.expansion", _record("result", "expansion of the melt", "", (melt["expansion"] or {}).get("value"))
+    yield "melt.expansion", _record("result", say("compare.expansion"), "", (melt["expansion"] or {}).get("value"))
     for side in ("inner", "outer"):
-        for what, title in (("melt", "melt pressed out"), ("trap", "flash trap area")):
+        for what in ("melt", "trap"):
             values = [c[f"{what}_volume_{side}_mm3"] for c in melt["contours"]]
             known = [v for v in values if v is not None]
             total = sum(known) if known and len(known) == len(values) else None
-            yield f"melt.{what}.{side}", _record("result", f"{title}, {side} side", "mm³", total)
-    for key, title in (
-        ("trap_fill", "fill of both flash traps, most"),
-        ("trap_fill_inner", "fill of the inner flash trap, most"),
-        ("trap_fill_outer", "fill of the outer flash trap, most"),
-    ):
+            yield f"melt.{what}.{side}", _record("result", say(f"compare.{what}-{side}"), "mm³", total)
+    for key in ("trap_fill", "trap_fill_inner", "trap_fill_outer"):
         fills = [(c[key] or {}).get("most") for c in melt["contours"]]
-        yield f"melt.{key}", _record("result", title, "", max((f for f in fills if f is not None), default=None))
+        yield (
+            f"melt.{key}",
+            _record("result", say(f"compare.{key}"), "", max((f for f in fills if f is not None), default=None)),
+        )
 
 
 def _window(section: Section) -> Iterator[tuple[str, Record]]:
     window = section.get("window")
     if not window:
         return
-    for key, title in (("lowest", "least collapse that works"), ("highest", "largest collapse that works")):
-        yield f"window.{key}", _record("result", title, "mm", (window[key] or {}).get("value_mm"))
-    yield "window.place", _record("result", "planned collapse within that window", "", window["place"])
+    for key in ("lowest", "highest"):
+        yield f"window.{key}", _record("result", say(f"compare.{key}"), "mm", (window[key] or {}).get("value_mm"))
+    yield "window.place", _record("result", say("compare.window"), "", window["place"])
 
 
 def _energy(section: Section) -> Iterator[tuple[str, Record]]:
     for entry in (section.get("energy") or {}).get("results", ()):
-        yield f"energy.{entry['key']}", _record("result", entry["title"], entry["unit"], entry["value"])
+        yield f"energy.{entry['key']}", _record("result", _title(entry), entry["unit"], entry["value"])
     ranges = section.get("uncertainty") or {}
     for key, share in (ranges.get("shares") or {}).items():
         if isinstance(share, int | float):
-            title = f"share of combinations within limits: {key.replace('_', ' ')}"
+            title = say("compare.share", what=f"condition-{key}")
             yield f"share.{key}", _record("result", title, "", share)
+
+
+def _title(entry: Mapping[str, Any]) -> str:
+    """Title of a result, also of one by another version."""
+    return say(f"result.{entry['key']}") if entry["key"] in RESULTS else str(entry["title"])

@@ -16,19 +16,11 @@ from seamcheck.comparison.rigid import STILL, Rigid
 from seamcheck.comparison.tolerances import tolerance
 from seamcheck.document.plain import number, numbers
 
-HOW: dict[str, str] = {
-    "value": "the value changed",
-    "limit": "the limit in the settings changed, not the value",
-    "limit-follows": "the limit follows the rest of the seam and changed with it, not the value",
-    "rule-off": "the rule is no longer judged",
-    "rule-on": "the rule was not judged before",
-    "not-measured": "the value is no longer measured there",
-    "was-not-measured": "the value was not measured there before",
-    "seam-gone": "the seam no longer runs there",
-    "seam-new": "the seam did not run there before",
-    "other": "",
-}
-"""Code -> what a report says about it."""
+HOW = (
+    "value", "limit", "limit-follows", "rule-off", "rule-on", "not-measured", "was-not-measured", "seam-gone",
+    "seam-new", "other",
+)  # fmt: skip
+"""Why a finding came or went; a report has words for each (words.py)."""
 
 Document = Mapping[str, Any]
 Finding = Mapping[str, Any]

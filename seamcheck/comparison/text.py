@@ -11,16 +11,14 @@ from rich.table import Table
 from rich.text import Text
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.voice import tr
 from seamcheck.comparison import words
+from seamcheck.report import facts
 
 Document = Mapping[str, Any]
 Record = Mapping[str, Any]
 
-OUTCOMES = {
-    "not-worse": ("NOT WORSE", "bold green"),
-    "worse": ("WORSE", "bold red"),
-    "not-compared": ("NOT COMPARED", "bold magenta"),
-}
+OUTCOMES = {"not-worse": "bold green", "worse": "bold red", "not-compared": "bold magenta"}
 STYLES = {"must-fix": "red", "attention": "yellow", "note": "cyan"}
 MANY = 12
 """So many stretches are shown; the document holds all."""
@@ -31,7 +29,7 @@ def whole(document: Document) -> Iterator[RenderableType]:
     yield from one_line(document)
     yield from _sides(document)
     for warning in document["warnings"]:
-        yield Text(f"Note: {clean(warning)}", style="yellow")
+        yield Text(f"{tr('Note:')} {clean(warning)}", style="yellow")
     if document["motion"] and document["motion"]["says"]:
         yield Text(document["motion"]["says"], style="yellow")
     yield from _findings(document)
@@ -40,15 +38,17 @@ def whole(document: Document) -> Iterator[RenderableType]:
     lines = [clean(line) for line in words.background_lines(document)]
     if lines:
         yield Text()
-        yield Text("Settings, limits and parts", style="bold")
+        yield Text(tr("Settings, limits and parts"), style="bold")
         yield from _listed(lines)
     yield Text()
-    yield Text(SHORT_CAUTION, style="dim")
+    yield Text(tr(SHORT_CAUTION), style="dim")
 
 
 def one_line(document: Document) -> Iterator[RenderableType]:
     """The outcome in one line."""
-    word, style = ("IDENTICAL", "bold green") if document["identical"] else OUTCOMES[document["outcome"]]
+    told = {"not-worse": tr("NOT WORSE"), "worse": tr("WORSE"), "not-compared": tr("NOT COMPARED")}
+    word = tr("IDENTICAL") if document["identical"] else told[document["outcome"]]
+    style = OUTCOMES["not-worse" if document["identical"] else document["outcome"]]
     line = Text.assemble((word, style), "  ", clean(words.headline(document)))
     line.no_wrap = True
     line.overflow = "ignore"
@@ -57,29 +57,31 @@ def one_line(document: Document) -> Iterator[RenderableType]:
 
 def _sides(document: Document) -> Iterator[RenderableType]:
     table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    for heading in ("", "model", "verdict", "must-fix", "attention", "note", "seam, mm", "SHA-256"):
-        table.add_column(
-            heading, justify="right" if heading in ("must-fix", "attention", "note", "seam, mm") else "left"
-        )
+    severities = ("must-fix", "attention", "note")
+    counted = [facts.severity_word(severity) for severity in severities]
+    for k, heading in enumerate(("", tr("model"), tr("verdict"), *counted, tr("seam"), "SHA-256")):
+        table.add_column(heading, justify="right" if 3 <= k <= 6 else "left")
     for role in ("old", "new"):
         side = document[role]
-        counts = [str(side["findings"][severity]) for severity in ("must-fix", "attention", "note")]
+        counts = [str(side["findings"][severity]) for severity in severities]
         if side["verdict"] == "not-reviewed":
             counts = ["-"] * 3
-        length = f"{side['length_mm']:.2f}" if side["length_mm"] else "-"
+        length = facts.mm(side["length_mm"], 2) if side["length_mm"] else "-"
         names = ", ".join(clean(name) for name in side["files"]) or "-"
-        table.add_row(role, names, side["verdict"], *counts, length, side["sha256"][:12])
+        table.add_row(
+            words.side_word(role), names, facts.verdict_word(side["verdict"]), *counts, length, side["sha256"][:12]
+        )
     yield Padding(table, (1, 0))
 
 
 def _findings(document: Document) -> Iterator[RenderableType]:
     found = document["findings"]
     heads = (
-        ("New", [(e["new"], words.how_words(e)) for e in found["new"]]),
-        ("Remaining", [(e["new"], words.remaining_words(e)) for e in found["remaining"]]),
-        ("Fixed", [(e["old"], words.how_words(e)) for e in found["fixed"]]),
+        (tr("New"), [(e["new"], words.how_words(e)) for e in found["new"]]),
+        (tr("Remaining"), [(e["new"], words.remaining_words(e)) for e in found["remaining"]]),
+        (tr("Fixed"), [(e["old"], words.how_words(e)) for e in found["fixed"]]),
         (
-            "No longer reported, for a reason outside the model",
+            tr("No longer reported, for a reason outside the model"),
             [(e["old"], words.how_words(e)) for e in found["dropped"]],
         ),
     )
@@ -93,11 +95,12 @@ def _findings(document: Document) -> Iterator[RenderableType]:
 
 def _finding(finding: Record, said: str) -> RenderableType:
     style = STYLES[finding["severity"]]
-    waived = "  waived" if finding["waived"] else ""
+    waived = f"  {tr('waived')}" if finding["waived"] else ""
+    severity = facts.severity_word(finding["severity"]).upper()
     lines = [
-        Text.assemble((f"{finding['severity'].upper()}  {finding['rule']}", f"bold {style}"), f"{waived}  {said}"),
+        Text.assemble((f"{severity}  {finding['rule']}", f"bold {style}"), f"{waived}  {said}"),
         Text(clean(finding["message"])),
-        Text(f"Where: {clean(words.finding_place(finding))}; id {finding['id']}", style="dim"),
+        Text(f"{tr('Where:')} {clean(words.finding_place(finding))}; id {finding['id']}", style="dim"),
     ]
     return Padding(Group(*lines), (0, 0, 0, 2))
 
@@ -106,26 +109,31 @@ def _joint(joint: Record) -> Iterator[RenderableType]:
     name = " / ".join(str(joint[role]) for role in ("old", "new") if joint[role] is not None)
     parts = [" + ".join(joint[role]["new"] or joint[role]["old"]) for role in ("cover", "base")]
     yield Text()
-    yield Text.assemble((f"Seam {clean(name)}", "bold"), f": cover {clean(parts[0])}, base {clean(parts[1])}")
+    roles = tr("cover {cover}, base {base}", cover=clean(parts[0]), base=clean(parts[1]))
+    yield Text.assemble((tr("Seam {seam}", seam=clean(name)), "bold"), f": {roles}")
     yield from _listed([clean(line) for line in words.seam_lines(joint)])
     if joint["quantities"]:
-        yield Text("What changed along it:")
+        yield Text(tr("What changed along it:"))
         groups = words.by_place(joint)
         for first, changes in groups[:MANY]:
-            yield Padding(Text(f"- {words.stretch(first)}, about {words.place(first['at'])}"), (0, 0, 0, 2))
+            about = tr("{stretch}, about {place}", stretch=words.stretch(first), place=words.place(first["at"]))
+            yield Padding(Text(f"- {about}"), (0, 0, 0, 2))
             yield Padding(_table(changes), (0, 0, 0, 4))
         if len(groups) > MANY:
-            yield from _listed([f"and {len(groups) - MANY} more stretches; the document and the page hold all"])
+            yield from _listed(
+                [tr("and {count} more stretches; the document and the page hold all", count=len(groups) - MANY)]
+            )
     elif joint["old"] is not None and joint["new"] is not None:
-        yield from _listed(["No quantity along it changed."])
+        yield from _listed([tr("No quantity along it changed.")])
     for entry in joint["interface"]:
         key = entry["quantity"]
         by = words.difference(entry["by"], key)
         values = f"{words.amount(entry['old'], key)} → {words.amount(entry['new'], key)}"
-        yield from _listed([f"Whole interface: {entry['title']} {values}{', ' if by else ''}{by}"])
+        told = f"{entry['title']} {values}{', ' if by else ''}{by}"
+        yield from _listed([tr("Whole interface: {value}", value=told)])
     yield from _listed(list(words.known_by_one(joint)))
     if joint["material"]:
-        yield Text("Light, material and melt:")
+        yield Text(tr("Light, material and melt:"))
         yield from _listed([clean(words.material_words(entry)) for entry in joint["material"]])
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
+from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeVertex
 from OCP.BRepClass3d import BRepClass3d_SolidClassifier
 from OCP.BRepExtrema import BRepExtrema_DistShapeShape
 from OCP.gp import gp_Dir, gp_Lin, gp_Pnt
@@ -73,3 +74,9 @@ def shape_distance(a: Any, b: Any) -> tuple[float, np.ndarray, np.ndarray]:
         return float("nan"), np.full(3, np.nan), np.full(3, np.nan)
     p, q = tool.PointOnShape1(1), tool.PointOnShape2(1)
     return tool.Value(), np.array([p.X(), p.Y(), p.Z()]), np.array([q.X(), q.Y(), q.Z()])
+
+
+def point_distance(body: Body, face: int, point: np.ndarray) -> tuple[float, np.ndarray]:
+    """Shortest distance of a point (3,) from one face: mm, and the place (3,) on it; NaN where none is found."""
+    distance, _, at = shape_distance(BRepBuilderAPI_MakeVertex(gp_Pnt(*map(float, point))).Vertex(), body.faces[face])
+    return distance, at

@@ -70,6 +70,12 @@ def light_corridor(joint: Joint, contour: Contour, survey: Survey, view: Frame, 
     return shapely.union_all([*above, shapely.buffer(rest, margin + depth * spread(scanner, given.index))])
 
 
+def light_at_rib(joint: Joint, contour: Contour, view: Frame, given: Light) -> BaseGeometry:
+    """Where the light meets the rib, in the view: the spot or the rib's top, with the margin."""
+    region = rib_region(joint, view) if given.spot is None else _spot_region(joint, contour, view, given.spot)
+    return shapely.buffer(region, given.margin) if given.margin > 0 else region
+
+
 def _spot_region(joint: Joint, contour: Contour, view: Frame, spot: float) -> BaseGeometry:
     """Where a round spot passes that runs along the mid-line, in the view."""
     lines = []

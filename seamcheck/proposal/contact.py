@@ -89,7 +89,7 @@ def _height_reach(joint: Joint, frame: Frame) -> float:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Depth:
-    """Material below the contact along the light: at places s (n,) mm of a middle line, xy (n, 2), depth (n,) mm."""
+    """Material below the contact along the light: at places s (n,) mm of a mid-line, xy (n, 2), depth (n,) mm."""
 
     line: Line
     s: np.ndarray
@@ -98,7 +98,7 @@ class Depth:
 
 
 def depths_below(contact: Contact) -> list[Depth]:
-    """How deep the wall is below every middle line; inf where nothing ends it."""
+    """How deep the wall is below every mid-line; inf where nothing ends it."""
     found = []
     for line in contact.lines:
         s = np.arange(0.0, line.curve.length, DEPTH_SPACING)

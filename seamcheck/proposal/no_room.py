@@ -20,7 +20,7 @@ MOST_DEEPER = 5.0
 def short_stretches(
     contact: Contact, rooms: Sequence[Room], settings: Settings, wishes: Wishes, space: Space
 ) -> tuple[Short, ...]:
-    """The stretches of the middle lines where the contact is narrower than the narrowest section."""
+    """The stretches of the mid-lines where the contact is narrower than the narrowest section."""
     need = dict(zip(("inner", "outer"), narrowest(settings, wishes, space.depth), strict=True))
     found = []
     for room in rooms:
@@ -79,16 +79,16 @@ def why_not(
     if short and short[0].side == "below":
         worst = max(short, key=lambda s: s.missing)
         message = (
-            f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the wall is {worst.missing:.2f} mm too shallow below the "
-            f"contact: {worst.room:.2f} mm deep, {worst.need:.2f} mm are needed for traps with {LEAST_FLOOR:.1f} mm below "
-            "their floors."
+            f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the wall is {worst.missing:.2f} mm too shallow below "
+            f"the contact: {worst.room:.2f} mm deep, {worst.need:.2f} mm are needed for traps with {LEAST_FLOOR:.1f} mm "
+            "below their floors."
         )
         instead.append(f"Move what ends the wall there (an opening, a recess) {worst.missing:.2f} mm down.")
     elif short:
         worst = max(short, key=lambda s: s.missing)
         message = (
             f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the contact is {worst.missing:.2f} mm too narrow on "
-            f"the {worst.side} side: {worst.room:.2f} mm from the middle line, {worst.need:.2f} mm are needed."
+            f"the {worst.side} side: {worst.room:.2f} mm from the mid-line, {worst.need:.2f} mm are needed."
         )
         instead.append(f"Widen the contact there by {worst.missing:.2f} mm on the {worst.side} side.")
     else:

@@ -1,4 +1,4 @@
-"""Where a rib runs along a contact: middle lines and corner radii are tried, the widest margin is taken."""
+"""Where a rib runs along a contact: mid-lines and corner radii are tried, the widest margin is taken."""
 
 from __future__ import annotations
 
@@ -11,13 +11,13 @@ from seamcheck.proposal.room import SPACING, Line, Net, Room, measure_room, nets
 from seamcheck.settings.settings import Settings
 
 RADII = (4.5, 3.3, 3.03)
-"""mm, radii to which corners of the middle line are rounded, the most comfortable first."""
+"""mm, radii to which corners of the mid-line are rounded, the most comfortable first."""
 
 USUAL_HALF = 0.4
 """mm, half the width of a slender rib."""
 
 MOST_AWAY = 5.0
-"""mm that a middle line is moved in from the outer border beyond what the section needs."""
+"""mm that a mid-line is moved in from the outer border beyond what the section needs."""
 
 AWAY_STEPS, FINER = (0.5, 0.1), 4
 """mm, steps in which that distance is tried, and so many fine ones on both sides of the best coarse one."""
@@ -26,7 +26,7 @@ AWAY_STEPS, FINER = (0.5, 0.1), 4
 def best_route(
     contact: Contact, settings: Settings, wishes: Wishes
 ) -> tuple[Design, list[Net], list[Room], float, Space] | None:
-    """The design over the middle lines and corner radii that may be chosen; None where no line runs round closed."""
+    """The design over the mid-lines and corner radii that may be chosen; None where no line runs round closed."""
     depth = min(float(below.depth.min()) for below in depths_below(contact))
     tried = []
     for lines in _middle_lines(contact, settings, wishes, depth):
@@ -90,5 +90,5 @@ def _middle_lines(contact: Contact, settings: Settings, wishes: Wishes, depth: f
 
 
 def _with_land(settings: Settings) -> float:
-    """mm from the middle line to the border that leave land for the clamp beside the light of a slender rib."""
+    """mm from the mid-line to the border that leave land for the clamp beside the light of a slender rib."""
     return USUAL_HALF + settings.beam_margin + settings.limit("clamp-land", "min")

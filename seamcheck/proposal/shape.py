@@ -1,4 +1,4 @@
-"""From a section and middle lines to bodies: what is cut away, and the part that is left."""
+"""From a section and mid-lines to bodies: what is cut away, and the part that is left."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ BEYOND = 1.0
 """mm that a cutting body reaches beyond the contact where the part ends there: its wall meets no wall of the part."""
 
 WALL_FIT = 0.002
-"""mm within which lines and arcs follow the middle line."""
+"""mm within which lines and arcs follow the mid-line."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -89,7 +89,7 @@ def cut_joint(
     ----------
     faces : of the contact
     frame : z out of the part, against the light or along it
-    nets : middle lines of the rib
+    nets : mid-lines of the rib
     section : dimensions
     heights : mm, lowest and highest place of the contact in the frame
     region : the contact in the frame's x, y; the land is lowered there and ``PLAY`` beyond, no further
@@ -186,7 +186,7 @@ def _stepped_tools(
         (rib, ribs_inside), (wide, wides_inside) = ribs[0], wides[0]
         own = next((piece for piece in pieces if piece.intersects(net.outline.curve)), None)
         if own is None:
-            raise NotCut("the middle line leaves the contact.")
+            raise NotCut("the mid-line leaves the contact.")
         pieces = [piece for piece in pieces if piece is not own]
         tools.append(("outside of the rib", _tool(axes, section, (low, middle, high), rib, wide, own, "outer")))
         chambers = sorted(wides_inside, key=lambda ring: shapely.Polygon(_points(ring)).area)
@@ -267,7 +267,7 @@ def _points(ring: Ring) -> np.ndarray:
 
 
 def _strips(nets: Sequence[Net], inner: float, outer: float) -> list[tuple[Ring, tuple[Ring, ...]]]:
-    """The strips that reach ``inner`` and ``outer`` mm to both sides of the middle lines: outline and holes of each.
+    """The strips that reach ``inner`` and ``outer`` mm to both sides of the mid-lines: outline and holes of each.
 
     A loop that stands alone keeps lines and concentric arcs; where walls divide it, all strips are united first.
     """

@@ -94,6 +94,15 @@ def role_word(role: str) -> str:
     return words.get(role, role)
 
 
+def length_unit_word(name: str) -> str:
+    """A file's unit of length in the language of the report."""
+    words = {
+        "millimetre": tr("millimetre"), "centimetre": tr("centimetre"), "metre": tr("metre"), "inch": tr("inch"),
+        "foot": tr("foot"),
+    }  # fmt: skip
+    return words.get(name, name)
+
+
 def verdict_headline(verdict: str) -> str:
     """A verdict as a headline."""
     words = {

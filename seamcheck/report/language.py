@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from seamcheck.catalogue.known import STANDINGS
-from seamcheck.catalogue.message import Amount, Message
+from seamcheck.catalogue.message import Amount, Message, Sentence
 from seamcheck.catalogue.messages import WORDINGS
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
@@ -59,7 +59,7 @@ def spoken(document: Mapping[str, Any]) -> Mapping[str, Any]:
     reasons = {code: translated(f"reason/{code}", text) for code, text in (document.get("reasons") or {}).items()}
     result = {
         **document,
-        "findings": [_finding(finding) for finding in document["findings"]],
+        "findings": [spoken_finding(finding) for finding in document["findings"]],
         "limits": [_limit(entry) for entry in document["limits"]],
         "reasons": reasons,
         "model": {
@@ -87,7 +87,8 @@ def _all(messages: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
     return [{**message, "text": said(message)} for message in messages]
 
 
-def _finding(finding: Mapping[str, Any]) -> dict[str, Any]:
+def spoken_finding(finding: Mapping[str, Any]) -> dict[str, Any]:
+    """A finding with its sentences in the language and units of the report."""
     messages = _all(finding["messages"])
     return {
         **finding,
@@ -145,6 +146,11 @@ def said(message: Mapping[str, Any]) -> str:
     """A message of a document in the language and unit of the report."""
     record = {key: message[key] for key in ("key", "args", "text", "parts") if key in message}
     return _spoken(msgspec.convert(record, Message))
+
+
+def spoken_sentence(sentence: Sentence) -> str:
+    """A sentence in the language and unit of the report."""
+    return _spoken(sentence.message)
 
 
 def _spoken(message: Message) -> str:

@@ -6,6 +6,12 @@ from collections.abc import Callable, Mapping, Sequence
 from html import escape
 from typing import Any
 
+from seamcheck.catalogue.units import shown
+from seamcheck.catalogue.voice import in_voice, localised, tr, unit_in_voice
+from seamcheck.report.facts import mm
+from seamcheck.report.facts import span as between
+from seamcheck.report.language import term
+
 WIDTH, HEIGHT = 640, 300
 LEFT, RIGHT, TOP, BOTTOM = 52, 16, 34, 46
 TOP_FILL = 1.5  # highest trap fill on the axis
@@ -58,22 +64,27 @@ def window_picture(window: Mapping[str, Any]) -> str:
         f'<line class="plan" stroke="currentColor" stroke-dasharray="6 4" '
         f'x1="{x(plan):.1f}" x2="{x(plan):.1f}" y1="{top:.1f}" y2="{floor:.1f}"/>',
     ]
-    for step in range(1 + int(span / _step(span))):
-        c = step * _step(span)
-        parts.append(_text(x(c), floor + 16, f"{c:g}", "middle"))
+    one = 1.0 / in_voice(1.0, "mm", 0)[0]  # mm in the unit of the report
+    for step in range(1 + int(span / one / _step(span / one))):
+        c = step * _step(span / one) * one
+        parts.append(_text(x(c), floor + 16, localised(f"{c / one:g}"), "middle"))
     for fill in (0.0, 0.5, 1.0, 1.5):
-        parts.append(_text(LEFT - 8, y(fill) + 4, f"{fill:g}", "end"))
-    parts.append(_text((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 8, "collapse (mm)", "middle"))
+        parts.append(_text(LEFT - 8, y(fill) + 4, localised(f"{fill:g}"), "end"))
+    parts.append(
+        _text((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 8, tr("collapse, {unit}", unit=unit_in_voice("mm")), "middle")
+    )
     parts += _ends(x, top, low, None if high is None else end)
+    planned = shown(plan, "mm", 2)
     if empty:
-        title = f"No collapse suits, by {low - end:.2f} mm; planned {plan:g} mm"
+        title = tr("No collapse suits, by {length}; planned {planned}", length=mm(low - end, 2), planned=planned)
     else:
-        state = f"{low:.2f} mm {'and more' if high is None else f'to {end:.2f} mm'}"
-        title = f"Collapse window: {state}; planned {plan:g} mm ({window['place']})"
+        reach = tr("{low} and more", low=mm(low, 2)) if high is None else between(mm(low, 2), mm(end, 2))
+        state = term("window", window["place"])
+        title = tr("Collapse window: {ends}; planned {planned} ({state})", ends=reach, planned=planned, state=state)
     parts.append(_text(LEFT, 20, title, "start"))
-    parts.append(_text(WIDTH - RIGHT, floor - 24, "fullest flash traps (1 is full)", "end", LINES["fill"]))
-    parts.append(_text(WIDTH - RIGHT, floor - 8, "share of the seam that is closed", "end", LINES["closed"]))
-    causes = f"from: {window['lowest']['cause']}" + (f"; to: {high['cause']}" if high else "")
+    parts.append(_text(WIDTH - RIGHT, floor - 24, tr("fullest flash traps (1 is full)"), "end", LINES["fill"]))
+    parts.append(_text(WIDTH - RIGHT, floor - 8, tr("share of the seam that is closed"), "end", LINES["closed"]))
+    causes = between(window["lowest"]["cause"], high["cause"] if high else tr("no end found"))
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" role="img" '
         f'font-family="sans-serif" font-size="12" aria-label="{escape(title)}">'
@@ -85,16 +96,18 @@ def window_picture(window: Mapping[str, Any]) -> str:
 def _ends(x: Callable[[float], float], top: float, low: float, high: float | None) -> list[str]:
     """Both ends of the window in words: within it beside its borders, outside where they cross."""
     crossed = high is not None and high < low
-    parts = [_text(x(low) + 5, top + 13, f"closed from {low:.2f} mm", "start")]
+    parts = [_text(x(low) + 5, top + 13, tr("closed from {length}", length=mm(low, 2)), "start")]
     if high is not None:
         at, anchor = (x(high) - 5, "end") if crossed else (x(high) + 5, "start")
-        parts.append(_text(at, top + (13 if crossed else 28), f"room up to {high:.2f} mm", anchor))
+        parts.append(_text(at, top + (13 if crossed else 28), tr("room up to {length}", length=mm(high, 2)), anchor))
     return parts
 
 
 def _step(span: float) -> float:
     """Distance of the marks on the axis: the smallest of a row that gives at most eight."""
-    return next(step for step in (0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, span) if span / step <= 8)
+    return next(
+        step for step in (0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, span) if span / step <= 8
+    )
 
 
 def _text(x: float, y: float, text: str, anchor: str, colour: str = "currentColor") -> str:

@@ -5,6 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from seamcheck.catalogue.units import shown
+from seamcheck.catalogue.voice import in_voice, localised, tr
+from seamcheck.report.facts import mm, span
+from seamcheck.report.language import known_word, term
+
 SHOWN = (
     "melt_energy",
     "laser_energy_even",
@@ -24,21 +29,16 @@ SHOWN = (
 """Results of the energy estimate that the terminal shows; the document holds all."""
 
 
-DRAWN = (
-    "The collapse window takes gap, flatness and rib at their worst at once; these combinations draw each by chance "
-    "within its range, so some can suit where the window is empty."
-)
-
-
 def material_lines(section: Mapping[str, Any]) -> list[str]:
     """Return the lines that the terminal report prints for one joint's "material" section."""
     lines: list[str] = []
     settings = section["settings"]
-    names = " / ".join((settings[part] or {}).get("name", "not named") for part in ("cover", "base"))
-    lines.append(f"Material (cover / base): {names}")
+    names = " / ".join((settings[part] or {}).get("name", tr("not named")) for part in ("cover", "base"))
+    lines.append(tr("Material (cover / base): {names}", names=names))
     if "pair" in section:
         pair = section["pair"]
-        lines.append(f"  Pair: {pair['verdict']} ({pair['standing']}). {pair['message']}")
+        verdict = f"{term('pair', pair['verdict'])} ({known_word(pair['standing'])})"
+        lines.append("  " + tr("Pair: {verdict}. {message}", verdict=verdict, message=pair["message"]))
         lines += [f"    {why}" for why in pair["why"]]
         if pair["verdict"].startswith("estimate"):
             lines += [f"    {limit}" for limit in pair["limits"]]
@@ -52,102 +52,161 @@ def material_lines(section: Mapping[str, Any]) -> list[str]:
         lines += _heat(section["heat"])
     if "uncertainty" in section:
         lines += _chances(section["uncertainty"])
-    lines += [f"  Note: {note}" for note in section["notes"]]
-    lines.append("  Orders of magnitude, no process setting and no approval; a trial weld is required.")
+    lines += ["  " + tr("Note: {note}", note=note) for note in section["notes"]]
+    lines.append("  " + tr("Orders of magnitude, no process setting and no approval; a trial weld is required."))
     return lines
+
+
+def drawn() -> str:
+    """What the shares of random combinations say beside the window."""
+    return tr(
+        "The collapse window takes gap, flatness and rib at their worst at once; these combinations draw each by "
+        "chance within its range, so some can suit where the window is empty."
+    )
+
+
+def plain_number(value: float | None, decimals: int) -> str:
+    """A number without unit, with the decimal sign of the report."""
+    return "–" if value is None else localised(f"{value:.{decimals}f}")
+
+
+def amount(value: float | None, unit: str, bare: bool = False) -> str:
+    """Three digits, never in powers of ten, in the unit of the report; with its unit unless ``bare``."""
+    if value is None:
+        return "–"
+    value, unit, _ = in_voice(value, unit, 0)
+    text = localised(f"{value:.0f}" if abs(value) >= 100.0 else f"{value:.3g}")
+    return text if bare or unit == "1" else f"{text} {unit}"
+
+
+def terms(family: str, keys: Sequence[str]) -> str:
+    """Several keys of the section in words, by commas."""
+    return ", ".join(term(family, key) for key in keys)
+
+
+def corner_sentence(corners: Mapping[str, Any]) -> str:
+    """The tightest turn, the acceleration that the given speed takes there, and what the scanner makes of it."""
+    told = tr(
+        "Tightest turn: R = {radius} on {path}{place}. At the given speed the spot's acceleration there is "
+        "{acceleration} m/s² ({how}).",
+        radius=mm(corners["least_turn_radius_mm"], 2), path=corners["contour"], place=_at(corners["at"]),
+        acceleration=plain_number(corners["acceleration_mm_s2"] / 1000.0, 0), how=corners["how"],
+    )  # fmt: skip
+    slowed = corners.get("slowed_to_mm_s")
+    if slowed is None:
+        return told
+    speed = amount(slowed, "mm/s")
+    return f"{told} " + tr(
+        "With the acceleration given it takes this turn at {speed}; the chart of the corner dose shows what that adds.",
+        speed=speed,
+    )
 
 
 def _light(light: Mapping[str, Any]) -> list[str]:
     lines = []
     for contour in light["contours"]:
-        text = (
-            f"  Transmission {contour['contour']}: least {contour['least_percent']:.1f} % "
-            f"({contour['low_percent']:.0f} to {contour['high_percent']:.0f} %) through "
-            f"{contour['light_path_mm']:.2f} mm at s = {contour['s_mm']:.1f} mm{_at(contour['at'])}"
-        )
+        text = tr(
+            "Transmission {path}: least {least} % ({likely} %) through {length} at s = {s}{place}",
+            path=contour["contour"], least=plain_number(contour["least_percent"], 1),
+            likely=span(plain_number(contour["low_percent"], 0), plain_number(contour["high_percent"], 0)),
+            length=mm(contour["light_path_mm"], 2), s=mm(contour["s_mm"]), place=_at(contour["at"]),
+        )  # fmt: skip
         if contour["carried_on_mm"]:
-            text += (
-                f"; over {contour['carried_on_mm']:.1f} mm of the seam the curve is extrapolated beyond the thickest "
-                f"plaque, up to {contour['farthest_of_plaque']:.2f} times"
-            )
-        lines.append(text)
+            text += tr(
+                "; over {length} of the seam the curve is extrapolated beyond the thickest plaque, up to {times} times",
+                length=mm(contour["carried_on_mm"]), times=plain_number(contour["farthest_of_plaque"], 2),
+            )  # fmt: skip
+        lines.append(f"  {text}")
     limit = light["limit_path_28_mm"]
     if limit is not None:
-        lines.append(f"    28 % is passed up to {limit:.2f} mm (common practice, no published source).")
+        told = tr("28 % is passed up to {length} (common practice, no published source).", length=mm(limit, 2))
+        lines.append(f"    {told}")
     for place in light["places"]:
-        thin = "" if place["thin_by_mm"] is None else f": make it {place['thin_by_mm']:.2f} mm thinner"
-        lines.append(
-            f"    {place['what']} on {place['contour']} from s = {place['from_s_mm']:.1f} to "
-            f"{place['to_s_mm']:.1f} mm, {place['light_path_mm']:.2f} mm of cover{thin}"
-        )
+        thin = place["thin_by_mm"]
+        told = tr(
+            "{what} on {path} from s = {stretch}, {length} of cover",
+            what=place["what"], path=place["contour"], length=mm(place["light_path_mm"], 2),
+            stretch=span(plain_length(place["from_s_mm"], 1), mm(place["to_s_mm"])),
+        )  # fmt: skip
+        lines.append(f"    {told}" + ("" if thin is None else tr(": make it {length} thinner", length=mm(thin, 2))))
     return lines
 
 
 def _melt(melt: Mapping[str, Any], window: Mapping[str, Any]) -> list[str]:
     lines = []
     expansion = melt["expansion"]
-    lines.append(f"  Melt takes {expansion['value']:.2f} times its room while hot ({expansion['standing']}).")
+    lines.append(
+        "  "
+        + tr(
+            "Melt takes {times} times its room while hot ({standing}).",
+            times=plain_number(expansion["value"], 2), standing=known_word(expansion["standing"]),
+        )
+    )  # fmt: skip
     for contour in melt["contours"]:
         fills = [
-            f"{side} {contour[key]['most']:.2f}"
+            f"{side} {plain_number(contour[key]['most'], 2)}"
             for side, key in (
-                ("both traps", "trap_fill"),
-                ("inner", "trap_fill_inner"),
-                ("outer", "trap_fill_outer"),
+                (tr("both traps"), "trap_fill"),
+                (tr("inner"), "trap_fill_inner"),
+                (tr("outer"), "trap_fill_outer"),
             )
             if key in contour
         ]
         if fills:
-            lines.append(f"    Fullest flash trap on {contour['contour']}: {', '.join(fills)} (1 is full)")
+            told = tr(
+                "Fullest flash trap on {path}: {fills} (1 is full)", path=contour["contour"], fills=", ".join(fills)
+            )
+            lines.append(f"    {told}")
     low, high = window["lowest"], window["highest"]
-    text = f"  Collapse window: {low['value_mm']:.2f} mm ({low['cause']}) to "
-    text += "no end found" if high is None else f"{high['value_mm']:.2f} mm ({high['cause']}{_at(high['at'])})"
-    lines.append(f"{text}; planned {window['planned_mm']:g} mm: {window['place']}")
-    return lines + [f"    Not in it: {what}" for what in window["unknown"]]
+    ends = span(
+        f"{mm(low['value_mm'], 2)} ({low['cause']})",
+        tr("no end found") if high is None else f"{mm(high['value_mm'], 2)} ({high['cause']}{_at(high['at'])})",
+    )
+    told = tr(
+        "Collapse window: {ends}; planned {planned}: {state}",
+        ends=ends, planned=shown(window["planned_mm"], "mm", 2), state=term("window", window["place"]),
+    )  # fmt: skip
+    return [*lines, f"  {told}", *("    " + tr("Not in it: {what}", what=what) for what in window["unknown"])]
 
 
 def _energy(energy: Mapping[str, Any]) -> list[str]:
-    lines = ["  Energy and time, orders of magnitude:"]
+    lines = ["  " + tr("Energy and time, orders of magnitude:")]
     for entry in energy["results"]:
         if entry["key"] in SHOWN and entry["value"] is not None:
-            unit = "" if entry["unit"] == "1" else f" {entry['unit']}"
-            span = (
-                f" ({_number(entry['low'])} to {_number(entry['high'])})"
-                if entry.get("low") is not None and entry["low"] != entry["high"]
-                else ""
-            )
-            lines.append(f"    {entry['title']}: {_number(entry['value'])}{unit}{span}; {entry['standing']}")
+            unit, low, high = entry["unit"], entry.get("low"), entry.get("high")
+            likely = f" ({span(amount(low, unit, True), amount(high, unit, True))})" if low not in (None, high) else ""
+            standing = known_word(entry["standing"])
+            lines.append(f"    {entry['title']}: {amount(entry['value'], unit)}{likely}; {standing}")
     corners = energy["corners"]
     if corners is not None and corners["acceleration_mm_s2"] is not None:
-        radius, metres = corners["least_turn_radius_mm"], corners["acceleration_mm_s2"] / 1000.0
-        text = (
-            f"    Tightest turn: R = {radius:.2f} mm on {corners['contour']}{_at(corners['at'])}; the speed there "
-            f"takes {metres:.0f} m/s²"
-        )
-        slowed = corners.get("slowed_to_mm_s")
-        if slowed is not None:
-            text += f"; the scanner's acceleration allows {slowed:.0f} mm/s"
-        lines.append(f"{text}. Slower light gives more energy there (column corner_dose).")
+        lines.append(f"    {corner_sentence(corners)}")
     return lines
 
 
 def _heat(heat: Mapping[str, Any]) -> list[str]:
-    lines = [f"  Heat: {sentence}" for sentence in (*heat["says"], *heat["not_evaluated"])]
-    return [*lines, f"    With: {heat['with']}."] if heat["with"] else lines
+    lines = ["  " + tr("Heat: {sentence}", sentence=sentence) for sentence in (*heat["says"], *heat["not_evaluated"])]
+    return [*lines, "    " + tr("With: {inputs}.", inputs=heat["with"])] if heat["with"] else lines
 
 
 def _chances(chances: Mapping[str, Any]) -> list[str]:
     lines = [
-        f"  In {100 * share:.0f} % of {chances['combinations']} tolerance combinations: {what}"
+        "  "
+        + tr(
+            "In {share} % of {count} tolerance combinations: {what}",
+            share=plain_number(100 * share, 0), count=chances["combinations"], what=term("condition", what),
+        )
         for what, share in chances["shares"].items()
-    ]
-    return [*lines, f"    {DRAWN}"] if lines else []
+    ]  # fmt: skip
+    return [*lines, f"    {drawn()}"] if lines else []
 
 
-def _number(value: float) -> str:
-    """Three digits, never in powers of ten."""
-    return f"{value:.0f}" if abs(value) >= 100.0 else f"{value:.3g}"
+def plain_length(value: float, decimals: int) -> str:
+    """A length given in mm, without its unit."""
+    value, _, more = in_voice(value, "mm", decimals)
+    return plain_number(value, more)
 
 
 def _at(point: Sequence[float] | None) -> str:
-    return "" if point is None else f" at ({', '.join(f'{round(x, 2) + 0.0:.2f}' for x in point)})"
+    if point is None:
+        return ""
+    return tr(" at ({place})", place="; ".join(plain_length(round(x, 2) + 0.0, 2) for x in point))

@@ -13,6 +13,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.voice import tr, unit_in_voice
 from seamcheck.document.view import BASE, COVER, FIRST_OTHER, SectionSet, unpack_view
 from seamcheck.report import bands, facts, plan
 from seamcheck.report.dxf_text import MissingLibrary
@@ -82,24 +83,24 @@ def _picture(document: Document, numbered: facts.Numbered, sections: tuple[Secti
     _draw_section(left, document, place, plan.sections_of(sections, joint["id"], contour["id"]))
     _draw_plan(right, document, place)
     tone = _TONE.get(finding["severity"], SOFT)
-    waived = ", waived" if numbered.is_waived else ""
+    severity = facts.severity_word(finding["severity"]) + (f", {tr('waived')}" if numbered.is_waived else "")
     title = f"{numbered.number}  {facts.finding_title(finding)}"
     figure.text(0.025, 0.945, _plain(title), size=17, weight="bold", color=tone, va="top")
     mark = facts.MARKS.get(finding["severity"], "")
-    figure.text(0.975, 0.945, f"{mark} {finding['severity']}{waived}", size=11, color=tone, va="top", ha="right")
+    figure.text(0.975, 0.945, f"{mark} {severity}", size=11, color=tone, va="top", ha="right")
     s = contour["stations"]["s"][place.station]
-    at = ", ".join(f"{axis} {contour['stations'][axis][place.station]:.2f}" for axis in "xyz")
+    at = "  ".join(f"{axis} {facts.coordinate(contour['stations'][axis][place.station])}" for axis in "xyz")
     figure.text(0.025, 0.875, _plain(finding["message"]), size=10.5, color=INK, va="top", wrap=True)
     lines = [
         f"{facts.quantity_title(finding)}: {facts.value_text(finding)}",
-        f"limit: {facts.limit_words(document, finding)}" if finding.get("limit") is not None else "",
-        f"s = {s:.2f} mm; {at} mm",
+        f"{tr('limit')}: {facts.limit_words(document, finding)}" if finding.get("limit") is not None else "",
+        f"s = {facts.mm(s, 2)};  {at} {unit_in_voice('mm')}",
         document["model"]["file"],
     ]
     for k, line in enumerate(part for part in lines if part):
         figure.text(0.64, 0.38 - 0.042 * k, _plain(line)[:64], size=10, va="top", color=tone if k == 0 else INK)
     figure.text(0.64, 0.2, _folded(_plain(finding["remedy"]), 46), size=10, color=INK, va="top")
-    figure.text(0.025, 0.055, _folded(SHORT_CAUTION, 150), size=6.8, color=SOFT, va="center")
+    figure.text(0.025, 0.055, _folded(tr(SHORT_CAUTION), 150), size=6.8, color=SOFT, va="center")
     out = io.BytesIO()
     figure.savefig(out, format="png", metadata={"Software": None})
     return out.getvalue()
@@ -116,7 +117,7 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
     if shapes.light is not None:
         _fill(axes, shapes.light.intersection(window), "#ffd23d", "#ffd23d", "", 0.4, thick=0.0)
     if not shapes.bodies:
-        axes.text(0, 0, "The document carries no section here.", ha="center", color=SOFT)
+        axes.text(0, 0, tr("The document carries no section here."), ha="center", color=SOFT)
         return shapes
     for shape in shapes.traps.values():
         _fill(axes, shape, "#d9cdf0", "#7d67b5", "---", 1.0, thick=0.0)

@@ -82,7 +82,7 @@ def _head(document: Document) -> Iterator[Line]:
     for file in model["files"]:
         if file["file"]:
             hash_ = f", SHA-256 {file['sha256'][:12]}" if file["sha256"] else ""
-            unit = f", {clean(file['length_unit'])}" if file["length_unit"] else ""
+            unit = f", {clean(facts.length_unit_word(file['length_unit']))}" if file["length_unit"] else ""
             yield Line(f"{_head_word(tr('Model'))}{clean(file['file'])}{unit}{hash_}", hanging=10)
     for note in facts.texts(model["notes"])[:2]:
         yield Line(f"{_head_word(tr('Note'))}{clean(note)}", style="yellow", hanging=10)
@@ -223,7 +223,7 @@ def _tail(document: Document) -> list[Line]:
         more = tr("; {count} more", count=len(missing) - 2) if len(missing) > 2 else ""
         lines.append(Line(tr("Not measured: {what}.", what=f"{told}{more}"), style="dim"))
     if document["joints"]:
-        asks = [m for m in document["not_checked"] if ADDRESSEES.get(m["key"]) in ("moulder", "supplier")]
+        asks = [m for m in document["not_checked"] if m["key"] in ADDRESSEES]
         rest = [m for m in document["not_checked"] if not m["key"].endswith(".answered") and m not in asks]
         heads = [_subject(line) for line in facts.texts(rest)]
         named = [head for head in heads if head][:4]

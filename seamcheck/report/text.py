@@ -98,7 +98,7 @@ def _head(document: Document) -> Iterator[RenderableType]:
     yield Text.assemble((word, style), "  ", headline(document))
     model = document["model"]
     for file in model["files"]:
-        known = [clean(file["step_schema"]), clean(file["length_unit"])]
+        known = [clean(file["step_schema"]), clean(facts.length_unit_word(file["length_unit"]))]
         if file["sha256"]:
             known.append(f"SHA-256 {file['sha256'][:12]}")
         yield Text(f"{tr('Model:')} {clean(file['file'])} ({', '.join(f for f in known if f)})")

@@ -19,8 +19,8 @@ from seamcheck.report.joint_drawing import LETTERS
 from seamcheck.report.language import catalogue_texts
 
 _PACKAGE = Path(str(resources.files("seamcheck")))
-_ROOMS = ("report", "settings", "cli")
-_TEMPLATES = ("page.html", "material.html")
+_ROOMS = ("report", "settings", "comparison", "proposal", "preparation", "cli")
+_TEMPLATES = ("report/html/page.html", "report/html/material.html", "comparison/html/page.html")
 
 Text = tuple[str, str]
 """Key ('' for a fixed text of a report) and English wording."""
@@ -35,7 +35,7 @@ def all_texts() -> list[Text]:
     constants = (SHORT_CAUTION, CAUTION_LINE, PRE_CHECK, *LETTERS.values())
     found |= dict.fromkeys(("", text) for text in constants)
     for name in _TEMPLATES:
-        text = (_PACKAGE / "report" / "html" / name).read_text("utf-8")
+        text = (_PACKAGE / name).read_text("utf-8")
         found |= dict.fromkeys(("", text) for text in texts_of_template(text))
     found |= dict.fromkeys(("", text) for text in texts_of_script())
     return list(found)

@@ -214,9 +214,9 @@ def tangent_ring(points: np.ndarray, tolerance: float = 0.001) -> Ring:
     Notes
     -----
     Lines keep their direction and end where they are tangent to the arcs beside them. Between two lines an arc's end
-    slides along the second until one arc is tangent to both; elsewhere an arc becomes a biarc (two arcs that meet halfway, tangents of equal length; K. M. Bolton,
-    Computer-Aided Design 7, 1975) with the mean direction of both neighbours at its ends. A whole circle becomes two
-    halves of one circle.
+    slides along the second until one arc is tangent to both; elsewhere an arc becomes a biarc (two arcs that meet
+    halfway, tangents of equal length; K. M. Bolton, Computer-Aided Design 7, 1975) with the mean direction of both
+    neighbours at its ends. A whole circle becomes two halves of one circle.
     """
     points = np.asarray(points, dtype=float)
     if not shapely.LinearRing(points).is_ccw:

@@ -14,16 +14,19 @@ from click.testing import CliRunner
 from comparison.compare_models import file_of, reviewed
 from jsonschema import Draft202012Validator
 from markdown_it import MarkdownIt
+from report.german_words import english_words, words_of_page
 from report.report_browser import browser, needs_browser
 from telling import telling
 
 from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
+from seamcheck.catalogue.voice import Voice, speaking
 from seamcheck.cli.group import cli
 from seamcheck.comparison import text
 from seamcheck.comparison.compare import compare
 from seamcheck.comparison.document import compare_documents
 from seamcheck.comparison.html.figures import _round
 from seamcheck.comparison.html.page import render_html
+from seamcheck.comparison.language import spoken_comparison
 from seamcheck.comparison.markdown import render_markdown
 from seamcheck.comparison.schema import schema
 from seamcheck.document.plain import to_json
@@ -100,6 +103,21 @@ def test_the_outputs_say_what_was_drawn():
     page = render_html(document)
     assert "+0.30 mm" in page
     assert 'class="curve now"' in page
+
+
+@pytest.mark.parametrize("pair", telling(PAIRS, [("wide", "gap"), ("plain", "turned")]))
+def test_a_german_comparison_is_german(pair):
+    document = compared(*pair)
+    roles = [joint[role] for joint in document["joints"] for role in ("cover", "base")]
+    names = {name for sides in roles for side in sides.values() for name in side}
+    before = to_json(document)
+    with speaking(Voice("de", "in")):
+        told = spoken_comparison(document)
+        page, markdown = words_of_page(render_html(told)), render_markdown(told)
+        for said in (page, markdown, terminal(told)):
+            assert english_words(said, names) == set()
+            assert " mm" not in said
+    assert to_json(document) == before
 
 
 def test_an_identical_model_is_called_so():

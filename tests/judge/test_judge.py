@@ -100,7 +100,7 @@ def test_one_stretch_beyond_both_bounds_is_one_finding_that_says_how_much_of_it_
     hits = [f for f in found(circle(("rib_width", 30, 40, 2.2), ("rib_width", 34, 36, 2.7))) if f.rule == "rib-width"]
     assert [(f.severity, f.value, f.limit) for f in hits] == [("must-fix", 2.7, 2.5)]
     assert hits[0].length_mm == pytest.approx(10.5)
-    assert hits[0].message.endswith("That holds for 2.50 mm of this stretch; on the rest it is beyond 2.00 mm.")
+    assert hits[0].message.endswith("This applies to 2.50 mm of this stretch; the rest is beyond 2.00 mm.")
 
 
 def test_a_stricter_limit_than_the_attention_bound_is_the_one_that_counts():
@@ -203,7 +203,7 @@ def test_no_sentence_keeps_a_placeholder():
 def test_slenderness_beyond_two_says_so():
     mild, grave = (found(circle(("slenderness", 1, 2, v)))[0] for v in (1.8, 2.2))
     assert "any case" not in mild.message
-    assert "Beyond 2.00 a change is due in any case." in grave.message
+    assert "Above 2.00 a change is needed in any case." in grave.message
 
 
 def test_uniformity_is_against_the_whole_seam_not_one_path():
@@ -512,12 +512,19 @@ def test_a_ledge_beside_its_wall_is_said_once():
 def circle_with(*changes):
     """A circle with columns that only the whole interface adds."""
     path = circle().survey.paths[0]
-    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth")}
+    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth", "root_to_plate")}
     columns = {**{key: values.copy() for key, values in path.columns.items()}, **zeros}
     for key, low, high, value in changes:
         columns[key][(path.s >= low) & (path.s <= high)] = value
     empty = {key: np.full(len(path.s), "") for key in zeros}
     return joint(replace(path, columns=columns, reasons={**path.reasons, **empty}))
+
+
+def test_a_root_that_is_thick_for_its_plate_is_a_note():
+    hits = found(circle_with(("root_to_plate", 30, 34, 0.8)))
+    assert [(f.rule, f.severity, f.value, f.limit) for f in hits] == [("sink-mark", "note", 0.8, 0.7)]
+    assert "to 1.78 mm" in hits[0].remedy  # root 1.24 mm / 0.7, rounded up
+    assert not found(circle_with(("root_to_plate", 30, 34, 0.7)))
 
 
 def test_a_stop_that_is_never_met_is_missing():
@@ -527,6 +534,39 @@ def test_a_stop_that_is_never_met_is_missing():
     hits = found(joint(path, interface=interface), settings=replace(DEFAULTS, intended_stop=0.4))
     assert [f.rule for f in hits] == ["intended-stop"]
     assert "is missing" in hits[0].message
+
+
+@pytest.mark.parametrize(
+    ("key", "bad", "rule", "severity", "just"),
+    [
+        ("guide_play", 0.03, "guide-play", "attention", 0.05),
+        ("guide_depth", -0.15, "guide-depth", "attention", 0.0),
+        ("guide_draft", 0.3, "guide-draft", "note", 0.5),
+        ("second_collapse", 0.25, "second-collapse", "attention", 0.3),
+    ],
+)
+def test_values_of_guides_and_of_a_second_melting(key, bad, rule, severity, just):
+    def hits(value, settings=DEFAULTS):
+        entry = {"value": value, "at": [0.0, 0.0, 0.0], "why": ""}
+        return [f for f in found(joint(path_survey(), interface={key: entry}), settings=settings) if f.rule == rule]
+
+    planned = replace(DEFAULTS, second_collapse=0.2)
+    assert [(f.severity, f.value) for f in hits(bad, planned)] == [(severity, bad)]
+    assert hits(just, planned) == []
+    assert hits(None, planned) == []
+    assert len(hits(bad)) == (rule != "second-collapse")  # judged only where one is planned
+
+
+def test_flanks_that_wedge_where_the_travel_ends_are_told_once():
+    faces = [{"part": "p1", "face": 3}, {"part": "p2", "face": 5}]
+    travel = {"value": 0.2, "at": [9.0, 0.0, 0.0], "why": "There 'lid' meets 'box'.", "faces": faces}
+    play = {"value": -0.02, "at": [9.0, 0.0, 0.0], "why": "", "faces": faces}
+    survey = {"free_travel": {**travel, "places": [travel]}, "guide_play": play}
+    hits = found(joint(path_survey(), interface=survey))
+    assert [(f.rule, f.also) for f in hits] == [("sink-travel", ("guide-play",))]
+    elsewhere = {**play, "faces": [{"part": "p1", "face": 4}, faces[1]]}
+    hits = found(joint(path_survey(), interface={**survey, "guide_play": elsewhere}))
+    assert sorted(f.rule for f in hits) == ["guide-play", "sink-travel"]
 
 
 def test_each_place_of_the_interface_is_a_finding_of_its_own():
@@ -543,5 +583,5 @@ def test_each_place_of_the_interface_is_a_finding_of_its_own():
     assert {f.at for f in hits} == {(0.0, 8.0, 0.0), (0.0, 3.0, 0.0), (2.0, 0.0, 0.0), (4.0, 0.0, 0.0)}
     assert len({f.id for f in hits}) == 4
     assert min(f.message for f in hits if f.rule == "near-parts") == (
-        "Another part stands 2.00 mm from the seam; it should be at least 5.00 mm. 'part 2.0' stands there."
+        "Another part is 2.00 mm from the seam; it should be at least 5.00 mm. 'part 2.0' stands there."
     )

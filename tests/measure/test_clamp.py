@@ -128,6 +128,31 @@ def test_distance_of_other_parts(turn):
     assert BRepExtrema_DistShapeShape(top, near).Value() == pytest.approx(entry["value"], abs=1e-6)
 
 
+@pytest.mark.parametrize(
+    ("spot", "margin", "beside"),
+    [(None, 0.2, 1.8), (2.2, 0.0, 1.5), (2.2, 0.2, 1.3), (0.6, 0.0, 2.3)],
+    ids=["rib with margin", "wide spot", "wide spot with margin", "narrow spot"],
+)
+def test_other_parts_are_measured_from_the_light(spot, margin, beside):
+    """A block 2.0 mm beside the rib's edge (1.2 wide) and 1.5 below its top: closed form; a ball beside it likewise."""
+    spec = Spec(track=rounded_rectangle(60, 40, 8))
+    near = box((-30 + 0.6 + 2.0, -3, -6), (-20, 3, -1.5))
+    model = assemble(spec, *draw(spec), ("filter", near, None))
+    _, values = interface(model.parts, beam_margin=margin, optics={"": (spot, None)})
+    assert values["neighbour_distance"]["value"] == pytest.approx(np.hypot(beside, 1.5), abs=1e-4)
+
+
+@pytest.mark.parametrize("spot", [1.2, 3.2])
+def test_a_round_neighbour_is_nearest_to_the_light_elsewhere_than_to_the_rib(spot):
+    """A ball of radius 1, 4 beside the rib's edge and 3 below its top: from the strip's edge to its middle, less 1."""
+    spec = Spec(track=rounded_rectangle(60, 40, 8))
+    ball = BRepPrimAPI_MakeSphere(gp_Pnt(-30 + 0.6 + 4.0, 0.0, -3.0), 1.0).Shape()
+    model = assemble(spec, *draw(spec), ("bulb", ball, None))
+    _, values = interface(model.parts, beam_margin=0.0, optics={"": (spot, None)})
+    expected = np.hypot(4.0 - (spot - 1.2) / 2, 3.0) - 1.0
+    assert values["neighbour_distance"]["value"] == pytest.approx(expected, abs=1e-4)
+
+
 @pytest.mark.thorough
 def test_alone_there_are_no_neighbours():
     _, found = interface(build(Spec(track=circle(25))).parts)

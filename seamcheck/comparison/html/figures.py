@@ -11,8 +11,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.voice import in_voice, localised, tr, unit_in_voice
 from seamcheck.comparison.along import DOWN, UP
-from seamcheck.comparison.words import amount
+from seamcheck.comparison.words import amount, change_words, difference
+from seamcheck.report.language import rule_title
 
 Record = Mapping[str, Any]
 
@@ -95,10 +97,12 @@ def chart(track: Record, quantity: Record) -> Chart:
         (side, _line(track["s"], _spread(bound, len(track["s"])), track, y, clip=(low, high)))
         for side, bound in _limits(track, key)
     )
-    ticks = tuple(Tick(y(v), amount(v, key).removesuffix(f" {quantity['unit']}")) for v in _round(low, high, 4))
+    ticks = tuple(
+        Tick(y(v), amount(v, key).removesuffix(f" {unit_in_voice(quantity['unit'])}")) for v in _round(low, high, 4)
+    )
     return Chart(
         title=quantity["title"],
-        unit="" if quantity["unit"] == "1" else quantity["unit"],
+        unit="" if quantity["unit"] == "1" else unit_in_voice(quantity["unit"]),
         contour=track["contour"],
         high=CHART_HIGH,
         old=_line(track["s"], columns["old"], track, y),
@@ -116,24 +120,26 @@ def strip(document: Record, joint: Record, track: Record) -> Strip:
     found = document["findings"]
     live = [(e["new"], "new") for e in found["new"]]
     live += [(e["new"], e["state"]) for e in found["remaining"]]
-    for heading, kinds in (("new or worse", ("new", "worse")), ("as before or better", ("same", "better"))):
+    for heading, kinds in ((tr("new or worse"), ("new", "worse")), (tr("as before or better"), ("same", "better"))):
         bars = [
             bar
             for finding, kind in live
             if kind in kinds and finding["joint"] == joint["new"] and finding["contour"] == track["contour"]
-            for bar in _bars(track, finding["from_s"], finding["to_s"], finding["length_mm"], kind, finding["rule"])
+            for bar in _bars(
+                track, finding["from_s"], finding["to_s"], finding["length_mm"], kind, rule_title(finding["rule"])
+            )
         ]
         rows.append((heading, bars))
-    for heading, kind in (("fixed", "fixed"), ("no longer reported", "dropped")):
+    for heading, kind in ((tr("fixed"), "fixed"), (tr("no longer reported"), "dropped")):
         bars = [
-            Bar(_x(track, e["place"]["s"]) - 4, 8.0, kind, e["old"]["rule"])
+            Bar(_x(track, e["place"]["s"]) - 4, 8.0, kind, rule_title(e["old"]["rule"]))
             for e in found[kind]
             if e["place"] and e["place"]["contour"] == track["contour"] and e["old"]["joint"] == joint["old"]
         ]
         rows.append((heading, bars))
     added = [piece for piece in joint["pieces"] if piece["what"] == "added" and piece["contour"] == track["contour"]]
     rows.append(
-        ("seam added", [b for p in added for b in _bars(track, p["from_s"], p["to_s"], p["length_mm"], "added")])
+        (tr("seam added"), [b for p in added for b in _bars(track, p["from_s"], p["to_s"], p["length_mm"], "added")])
     )
     rows = [row for row in rows if row[1]]
     for quantity in joint["quantities"]:
@@ -144,7 +150,7 @@ def strip(document: Record, joint: Record, track: Record) -> Strip:
             if c["contour"] == track["contour"]
             for bar in _bars(
                 track, c["from_s"], c["to_s"], c["length_mm"],
-                {UP: "up", DOWN: "down"}.get(c["kind"], "other"), f"{c['kind']}: {amount(abs(c['by'] or 0), key)}",
+                {UP: "up", DOWN: "down"}.get(c["kind"], "other"), difference(c["by"], key) or change_words(c, key),
             )
         ]  # fmt: skip
         if bars:
@@ -238,7 +244,9 @@ def _bars(track: Record, start: Any, end: Any, length: Any, kind: str, text: str
 
 
 def _ruler(track: Record) -> tuple[Tick, ...]:
-    return tuple(Tick(_x(track, s), f"{s:g}") for s in _round(0.0, track["length_mm"] or 1.0, 9))
+    one = 1.0 / in_voice(1.0, "mm", 0)[0]  # mm in the unit of the report
+    marks = _round(0.0, (track["length_mm"] or 1.0) / one, 9)
+    return tuple(Tick(_x(track, one * s), localised(f"{s:g}")) for s in marks)
 
 
 def _line(

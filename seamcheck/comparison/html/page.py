@@ -12,14 +12,17 @@ from functools import cache
 from typing import Any
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.catalogue.voice import tr, unit_in_voice, voice
 from seamcheck.comparison import words
 from seamcheck.comparison.html import figures
 from seamcheck.comparison.html.sections import walks
 from seamcheck.comparison.overlay import Overlay
 from seamcheck.report import facts
+from seamcheck.report.facts import mm
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.page import pack
-from seamcheck.report.html.skeleton import asset, environment, policy
+from seamcheck.report.html.skeleton import asset, policy
+from seamcheck.report.html.translated import environment
 
 Document = Mapping[str, Any]
 
@@ -33,24 +36,24 @@ def render_html(document: Document, overlays: Sequence[Overlay] = ()) -> str:
     )
     found = document["findings"]
     groups = [
-        ("new", "New", [(None, e["new"], words.how_words(e)) for e in found["new"]]),
+        ("new", tr("New"), [(None, e["new"], words.how_words(e)) for e in found["new"]]),
         *(
             (
                 state,
                 heading,
                 [(e["old"], e["new"], words.remaining_words(e)) for e in found["remaining"] if e["state"] == state],
             )
-            for state, heading in (("worse", "Worse"), ("same", "As before"), ("better", "Better"))
+            for state, heading in (("worse", tr("Worse")), ("same", tr("As before")), ("better", tr("Better")))
         ),
-        ("fixed", "Fixed", [(e["old"], None, words.how_words(e)) for e in found["fixed"]]),
+        ("fixed", tr("Fixed"), [(e["old"], None, words.how_words(e)) for e in found["fixed"]]),
         (
             "dropped",
-            "No longer reported, for a reason outside the model",
+            tr("No longer reported, for a reason outside the model"),
             [(e["old"], None, words.how_words(e)) for e in found["dropped"]],
         ),
     ]
     joints = [_joint(document, joint) for joint in document["joints"]]
-    text: str = _template().render(
+    text: str = _template(voice().language).render(
         d=document,
         facts=facts,
         words=words,
@@ -59,14 +62,19 @@ def render_html(document: Document, overlays: Sequence[Overlay] = ()) -> str:
         groups=[group for group in groups if group[2]],
         joints=joints,
         background=list(words.background_lines(document)),
-        short_caution=SHORT_CAUTION,
+        short_caution=tr(SHORT_CAUTION),
+        language=voice().language,
+        scale=_scale(),
+        unit=unit_in_voice("mm"),
         wide=figures.WIDE,
         left=figures.LEFT,
         right=figures.WIDE - figures.RIGHT,
         row=figures.ROW,
         style=style,
         walks=walked,
-        data=pack(walked) if walked else "",
+        data=pack({"walks": walked, "same": tr("No quantity differs here by more than the measuring error.")})
+        if walked
+        else "",
         script=script,
         policy=policy(style, script),
     )
@@ -99,6 +107,12 @@ def _charts(joint: Mapping[str, Any], quantities: list[Mapping[str, Any]]) -> li
     ]
 
 
+def _scale() -> tuple[float, str]:
+    """The bar beside the sections: how many mm, and what stands there."""
+    return (1.0, mm(1.0, 0)) if voice().length == "mm" else (1.27, mm(1.27, 0))
+
+
 @cache
-def _template() -> Any:
+def _template(spoken: str) -> Any:
+    """The page's template, compiled in a language: the one that holds."""
     return environment().from_string(asset("seamcheck.comparison.html", "page.html"))

@@ -10,10 +10,12 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.voice import tr
 from seamcheck.comparison.overlay import Overlay, Place
 from seamcheck.comparison.tolerances import PAD, tolerance
 from seamcheck.document.view import BASE, COVER
-from seamcheck.report.facts import number_text
+from seamcheck.report.facts import mm, number_text
+from seamcheck.report.language import quantity_title
 from seamcheck.report.section import solids
 
 SIDE, LOW, HIGH = 5.5, -4.0, 4.5
@@ -71,10 +73,11 @@ def _place(track: Mapping[str, Any] | None, place: Place, changed: set[str]) -> 
         for key, column in track["columns"].items():
             old, new = column["old"][i], column["new"][i]
             if key in QUANTITIES and key in changed and _differs(key, old, new):
-                rows.append([QUANTITIES[key].title, number_text(old, key), number_text(new, key)])
+                rows.append([quantity_title(key), number_text(old, key), number_text(new, key)])
     return {
         "s": round(place.s, 2),
         "old_s": round(place.old_s, 2),
+        "where": tr("new s = {new}, old s = {old}", new=mm(place.s, 2), old=mm(place.old_s, 2)),
         "rows": rows,
         **{f"old_{name}": d for name, d in _outlines(*place.old).items()},
         **{f"new_{name}": d for name, d in _outlines(*place.new).items()},

@@ -10,11 +10,12 @@ from typing import Any
 from jinja2 import Undefined
 from markupsafe import Markup
 
-from seamcheck.catalogue.voice import localised, voice
+from seamcheck.catalogue.voice import localised, unit_in_voice, voice
 from seamcheck.report import facts
 from seamcheck.report.html.translated import environment
+from seamcheck.report.language import known_word, term
 from seamcheck.report.material_picture import window_picture
-from seamcheck.report.material_text import DRAWN
+from seamcheck.report.material_text import amount, corner_sentence, drawn, plain_length, plain_number, terms
 
 
 def material_chapter(document: Mapping[str, Any]) -> Markup:
@@ -25,25 +26,28 @@ def material_chapter(document: Mapping[str, Any]) -> Markup:
     pictures = {j["id"]: Markup(window_picture(j["material"].get("window") or {})) for j in joints}
     return Markup(
         _template(voice().language).render(
-            joints=joints, pictures=pictures, figure=_figure, place=_place, drawn=DRAWN, facts=facts
+            joints=joints, pictures=pictures, place=_place, drawn=drawn(), facts=facts, unit=unit_in_voice("mm"),
+            number=plain_number, bare=_bare, signed=_signed, amount=amount, terms=terms, term=term,
+            known_word=known_word, corners=corner_sentence, capital=lambda text: text[:1].upper() + text[1:],
         )
-    )
+    )  # fmt: skip
 
 
-def _figure(value: float | None) -> str:
-    """Three digits, never in powers of ten."""
-    if value is None:
-        return "–"
-    return localised(f"{value:.0f}" if abs(value) >= 100.0 else f"{value:.3g}")
+def _bare(value: float | None, decimals: int) -> str:
+    return "–" if value is None else plain_length(value, decimals)
+
+
+def _signed(value: float, decimals: int) -> str:
+    return localised(f"{value:+.{decimals}f}")
 
 
 def _place(bound: Mapping[str, Any]) -> str:
     at = bound.get("at")
     if not at:
         return "–"
-    x, y, z = at
-    s = f"{bound['contour']}, s = {bound['s_mm']:.1f} mm, " if bound.get("s_mm") is not None else ""
-    return f"{s}x {facts.coordinate(x)}, y {facts.coordinate(y)}, z {facts.coordinate(z)} mm"
+    x, y, z = map(facts.coordinate, at)
+    s = f"{bound['contour']}, s = {facts.mm(bound['s_mm'])}, " if bound.get("s_mm") is not None else ""
+    return f"{s}x {x}, y {y}, z {z} {unit_in_voice('mm')}"
 
 
 @cache

@@ -1,0 +1,61 @@
+"""Sentences of a comparison of two reviews."""
+
+from __future__ import annotations
+
+COMPARE_NOTES: dict[str, str] = {
+    "compare.refused-old": "The old model was not reviewed: {why}",
+    "compare.refused-new": "The new model was not reviewed: {why}",
+    "compare.versions": (
+        "The reviews were made by different versions of seamcheck ({old} and {new}): small differences may "
+        "come from that. Review the old model again to be sure."
+    ),
+    "compare.settings.one": (
+        "The reviews went by different settings ({count:0} differs): findings may have come or gone for that "
+        "reason alone. Review both models with the same settings to compare like with like."
+    ),
+    "compare.settings": (
+        "The reviews went by different settings ({count:0} differ): findings may have come or gone for that "
+        "reason alone. Review both models with the same settings to compare like with like."
+    ),
+    "compare.light-opposite": (
+        "The light of seam {seam} comes from the opposite side now. If that is not meant, the model may be "
+        "mirrored: check the export."
+    ),
+    "compare.light-turned": (
+        "The light of seam {seam} comes from a direction that differs by {angle:0 °} now. If that is not "
+        "meant, the model may be mirrored: check the export."
+    ),
+    "compare.light-over": (
+        "In the model's coordinates the light of seam {seam} comes from the opposite side now: the model is "
+        "turned over, or mirrored. Its seam fits both; check a lettering or another feature of one side."
+    ),
+    "compare.moved": (
+        "The seam as a whole lies x {x:.2 mm}, y {y:.2 mm}, z {z:.2 mm} from where it was: the model was "
+        "moved in its coordinates, or the seam within it. Both are compared with that taken out."
+    ),
+    "compare.turned": (
+        "The seam as a whole is turned by {angle:.2 °} and shifted: the model was moved in its coordinates, "
+        "or the seam within it. Both are compared with that taken out."
+    ),
+    "compare.unlike": (
+        "No shift and no turn of the whole brings the old seam onto the new one: both are compared as they lie."
+    ),
+    "compare.plaques": "plaques measured",
+    "compare.pair": "polymer pair",
+    "compare.cover-28": "cover that lets 28 % pass",
+    "compare.least": "transmission, least",
+    "compare.most": "transmission, most",
+    "compare.expansion": "expansion of the melt",
+    "compare.melt-inner": "melt pressed out, inner side",
+    "compare.melt-outer": "melt pressed out, outer side",
+    "compare.trap-inner": "flash trap area, inner side",
+    "compare.trap-outer": "flash trap area, outer side",
+    "compare.trap_fill": "fill of both flash traps, most",
+    "compare.trap_fill_inner": "fill of the inner flash trap, most",
+    "compare.trap_fill_outer": "fill of the outer flash trap, most",
+    "compare.lowest": "least collapse that works",
+    "compare.highest": "largest collapse that works",
+    "compare.window": "planned collapse within that window",
+    "compare.share": "share of combinations within limits: {what:word}",
+}
+"""Key -> English template: what keeps two reviews from being alike, how the seam moved, values of materials."""
