@@ -80,8 +80,8 @@ def why_not(
         worst = max(short, key=lambda s: s.missing)
         message = (
             f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the wall is {worst.missing:.2f} mm too shallow below "
-            f"the contact: {worst.room:.2f} mm deep, {worst.need:.2f} mm are needed for traps with {LEAST_FLOOR:.1f} mm "
-            "below their floors."
+            f"the contact: {worst.room:.2f} mm deep, {worst.need:.2f} mm are needed for traps with "
+            f"{LEAST_FLOOR:.1f} mm below their floors."
         )
         instead.append(f"Move what ends the wall there (an opening, a recess) {worst.missing:.2f} mm down.")
     elif short:
