@@ -9,12 +9,10 @@ from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-import msgspec
-
 from seamcheck.assembly.names import readable
 from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.comparison.compare import compare
-from seamcheck.document.plain import to_json
+from seamcheck.document.plain import plain, to_json
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.isolation import run_isolated
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT, review, settings_for
@@ -68,8 +66,7 @@ class Proposal:
 
     def to_json(self) -> str:
         """The document as JSON text; the same model, settings and version give the same bytes."""
-        plain: dict[str, Any] = msgspec.to_builtins(self.document)
-        return to_json(plain)
+        return to_json(plain(self.document))
 
 
 def propose(
@@ -145,10 +142,8 @@ def propose(
         return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
     assert drawn is not None
     joints, after, step, tools = drawn.joints, drawn.after, drawn.step, drawn.tools
-    kept, named = held(joints, before, after)
     remedies = remedies_of(joints, before, after)
-    if remedies and all(one.fits == "no" for one in remedies):
-        kept = (*kept, "nothing that the model breaks is mended by it.")
+    kept, named = held(joints, before, after, remedies)
     outcome = "not-held" if kept else "proposed"
     message = (
         "The joint was drawn, but its review finds what keeps it from being a proposal: " + kept[0]

@@ -64,8 +64,10 @@ def short_of_land(after: Review) -> float:
     return max((float(f["limit"]) - float(f["value"]) for f in broken), default=0.0)
 
 
-def held(joints: Sequence[JointProposal], before: Review, after: Review) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """What keeps a cut joint from being a proposal, and attentions that are named only."""
+def held(
+    joints: Sequence[JointProposal], before: Review, after: Review, remedies: Sequence[Remedy]
+) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """What keeps a drawn joint from being a proposal, and attentions that are named only."""
     if after.verdict == "not-reviewed":
         return (str(after.document["reason"]["message"]),), ()
     kept = [joint.message for joint in joints if joint.state not in ("cut", "mended", "sound")]
@@ -77,4 +79,6 @@ def held(joints: Sequence[JointProposal], before: Review, after: Review) -> tupl
         sentence = f"{finding['rule']}: {finding['message']}"
         is_own = finding["rule"] in OWN_RULES and (finding["rule"], finding["quantity"]) not in known
         (kept if finding["severity"] == "must-fix" or is_own else named).append(sentence)
+    if remedies and all(one.fits == "no" for one in remedies):
+        kept.append("nothing that the model breaks is mended by it.")
     return tuple(kept), tuple(named)
