@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 OWN_RULES = frozenset(
     {
-        "rib-missing", "rib-width", "rib-uniformity", "rib-height", "slenderness", "turn-radius", "trap-room",
+        "rib-missing", "rib-width", "rib-uniformity", "rib-height", "slenderness", "corner-radius", "trap-room",
         "trap-side", "trap-corner", "trap-open-inner", "lip-gap", "sink-travel", "seam-open", "parts-overlap",
     }
 )  # fmt: skip
