@@ -20,7 +20,7 @@ from builder.defects import GREY, rectangle  # noqa: E402
 from builder.ops import box, cut, cylinder, fuse, stretch  # noqa: E402
 from builder.relief import Ground, draw_on  # noqa: E402
 from builder.solid import level_face  # noqa: E402
-from builder.variants import bumped, divided, flat_rim, tilted_cover  # noqa: E402
+from builder.variants import bumped, divided, flat_rim, pinned, tilted_cover  # noqa: E402
 from OCP.BRepPrimAPI import BRepPrimAPI_MakePrism  # noqa: E402
 from OCP.gp import gp_Vec  # noqa: E402
 
@@ -136,6 +136,11 @@ def scanner_shadow() -> Model:
     return assemble(BAROMETER, cover, base, ("wind vane mast", mast, GREY))
 
 
+def with_pins(**typed: float) -> Model:
+    """Two locating pins of the lid in posts of the head."""
+    return assemble(RAIN_GAUGE, *pinned(RAIN_GAUGE, *draw(RAIN_GAUGE), [(14.0, 0.0), (-14.0, 0.0)], **typed))
+
+
 MODELS: dict[str, Callable[[], Model]] = {
     "sound": lambda: build(BAROMETER),
     "sound-recessed": lambda: build(RECESSED),
@@ -198,6 +203,11 @@ MODELS: dict[str, Callable[[], Model]] = {
     "scanner-shadow": scanner_shadow,
     "intended-stop": intended_stop,
     "flatness-stack": lambda: build(RECESSED),
+    "guide-play": lambda: with_pins(play=0.03),
+    "guide-depth": lambda: with_pins(tip=-1.45, mouth=-1.3, chamfer=0.3),
+    "guide-draft": lambda: with_pins(draft=0.2),
+    "sink-mark": lambda: build(replace(WIND_SENSOR, rib_on="cover")),
+    "second-collapse": lambda: build(WIND_SENSOR),
     "weld-load": lambda: build(WIND_SENSOR),
     "weld-peel": lambda: build(BAROMETER),
 }

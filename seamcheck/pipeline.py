@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from importlib import import_module
 from os import PathLike
 from pathlib import Path
@@ -126,14 +127,16 @@ def review_model(
         assembly = read_assembly(paths, progress)
         progress("finding")
         assembly = join_pieces(assembly, settings)
-        joints, surveyed = _surveyed(assembly, measuring(settings), progress)
+        joints, surveyed, stated = _surveyed(assembly, measuring(settings), progress)
     except NotReviewed as reason:
         if assembly is None:
             return not_reviewed_document([file_facts(path) for path in paths], reason, settings)
         notes = (*assembly.notes, *assembly.doubts)
         return not_reviewed_document(assembly.files, explained(reason, assembly), settings, notes)
     view, notes = _view(surveyed, progress) if with_view else (None, ())
-    measured = Measured(assembly, joints, view, notes)
+    if assembly.callouts:
+        assembly = replace(assembly, notes=(*assembly.notes, *stated[1]))
+    measured = Measured(assembly, joints, view, notes, stated[0])
     if cache is not None:
         keep(cache if isinstance(cache, Folder) else Folder(cache), measured, settings)
     return _judged(measured, settings, with_view, progress)
@@ -146,8 +149,10 @@ def review_and_keep(
     return review_model(paths, settings, with_view, progress, cache)
 
 
-def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tuple[tuple[JointResult, ...], list[Any]]:
-    """All joints of an assembly, and (joint, contour, survey) of each."""
+def _surveyed(
+    assembly: Assembly, settings: Settings, progress: Progress
+) -> tuple[tuple[JointResult, ...], list[Any], tuple[dict[str, float], list[str]]]:
+    """All joints; joint, contour and survey of each; tolerances that the model states, and sentences on them."""
 
     from seamcheck.assembly.explain import check_size
     from seamcheck.cache.key import RIB_MISSING
@@ -156,9 +161,10 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
     from seamcheck.joint import find_joints
     from seamcheck.judge.findings import JointResult
     from seamcheck.measure import survey_joint
+    from seamcheck.measure.called_out import called_out
     from seamcheck.measure.interface import survey_interface
 
-    results, surveyed = [], []
+    sections = []
     for joint in find_joints(assembly, settings):
         progress("tracing")
         contour = trace_contour(joint)
@@ -167,13 +173,18 @@ def _surveyed(assembly: Assembly, settings: Settings, progress: Progress) -> tup
         if not (settings.cover or settings.base):  # who names the parts has looked at them
             thickness = [path.columns["cover_thickness"] for path in survey.paths]
             check_size(assembly, (*joint.cover, *joint.base), thickness)
+        sections.append((joint, contour, survey))
+    stated = called_out(assembly, [(joint, survey) for joint, _, survey in sections], settings.tolerances)
+    settings = settings.with_called_out(stated[0])
+    results, surveyed = [], []
+    for joint, contour, survey in sections:
         # a lap has one fault, and nothing that follows from it is measured, unless the settings want no rib
         if joint.rib_on != "none" or settings.severity(RIB_MISSING) == OFF:
             survey = survey_interface(joint, contour, survey, settings)
         surveyed.append((joint, contour, survey))
         left_out = joint.left_out if joint.rib_on == "none" else (*joint.left_out, *_untraced(contour))
         results.append(JointResult(**{**joint.facts(), "left_out": left_out}, survey=survey))
-    return tuple(results), surveyed
+    return tuple(results), surveyed, stated
 
 
 def _untraced(contour: Contour) -> tuple[str, ...]:
@@ -187,7 +198,6 @@ def _untraced(contour: Contour) -> tuple[str, ...]:
 
 def _judged(measured: Measured, settings: Settings, with_view: bool, progress: Progress) -> dict[str, Any]:
     """The document of what was measured, now or earlier; needs no kernel."""
-    from dataclasses import replace
 
     from seamcheck.document.make import make_document
     from seamcheck.judge.judge import judge
@@ -195,6 +205,7 @@ def _judged(measured: Measured, settings: Settings, with_view: bool, progress: P
     progress("judging")
     if not measured.joints:
         raise refused("no-seam", "no-seam.nothing-kept")
+    settings = settings.with_called_out(measured.called_out)
     results, materials = list(measured.joints), settings.materials()
     if materials is not None:
         from seamcheck.measure.material import add_to

@@ -54,7 +54,7 @@ def length_units(text: StepText) -> list[LengthUnit]:
     contexts that declare none. Empty where there is no such context."""
     counts: dict[LengthUnit, int] = {}
     for context in _CONTEXT.finditer(text.data):
-        declared = [_length_unit(text.record(number)) for number in text.references(context[1])]
+        declared = [length_unit(text.record(number)) for number in text.references(context[1])]
         found = next((unit for unit in declared if unit is not None), UNDECLARED)
         counts[found] = counts.get(found, 0) + 1
     return sorted(counts, key=lambda unit: (not unit.name, -counts[unit]))
@@ -75,7 +75,7 @@ def damaged_units(name: str, text: StepText) -> list[str]:
     """A sentence on length units that are declared by other units, such as inches, and wrongly; if any."""
     for number, offset in text.records_of(b"CONVERSION_BASED_UNIT"):
         record = text.record_at(offset)
-        unit = _length_unit(record)
+        unit = length_unit(record)
         if unit is None or math.isnan(unit.mm):
             continue
         sizes = [_size_mm(text, text.record(other)) for other in text.references(record)]
@@ -92,13 +92,14 @@ def _size_mm(text: StepText, record: bytes) -> float | None:
     if b"MEASURE_WITH_UNIT" not in record:
         return None
     number = _NUMBER.search(without_strings(record))
-    units = [_length_unit(text.record(other)) for other in text.references(record)]
+    units = [length_unit(text.record(other)) for other in text.references(record)]
     if number is None or not units or units[0] is None:
         return None
     return float(number[0]) * units[0].mm
 
 
-def _length_unit(record: bytes) -> LengthUnit | None:
+def length_unit(record: bytes) -> LengthUnit | None:
+    """The length unit that a record declares; NaN mm for one that is not known, None where it declares none."""
     metre = _SI_METRE.search(record)
     if metre is not None:
         name, size = _PREFIXES.get(metre[1], (metre[1].decode().strip(".").lower() + "metre", float("nan")))

@@ -62,6 +62,25 @@ class ModelFile:
     length_unit: str
 
 
+@dataclass(frozen=True, slots=True)
+class CallOut:
+    """A tolerance that a file states on faces, as data.
+
+    Attributes
+    ----------
+    kind : 'flatness', or 'profile' of a surface
+    value : mm, width of the zone
+    file : index into Assembly.files; number : of its record
+    faces : numbers of the faces' records
+    """
+
+    kind: str
+    value: float
+    file: int
+    number: int
+    faces: tuple[int, ...]
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Assembly:
     """All placed bodies of the model, in mm, in one frame.
@@ -72,9 +91,11 @@ class Assembly:
     notes : what is odd about the files, as sentences
     doubts : those of the notes, and of the parts' notes with the part's name in front, that tell of damage: a
         body that was not read, or not as the file means it. A review in spite of them is no clean pass.
+    callouts : flatness and profile that the files state on faces
     """
 
     files: tuple[ModelFile, ...]
     parts: tuple[Part, ...]
     notes: tuple[str, ...] = field(default=())
     doubts: tuple[str, ...] = field(default=())
+    callouts: tuple[CallOut, ...] = field(default=())

@@ -17,6 +17,7 @@ from OCP.TopAbs import TopAbs_FACE
 from OCP.TopLoc import TopLoc_Location
 
 from seamcheck.assembly.bodies import Body, IsListed, explore, product_bodies, same_solid
+from seamcheck.assembly.callouts import call_outs
 from seamcheck.assembly.colours import Colour, Colours, damaged_colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
 from seamcheck.assembly.declared import UNDECLARED, LengthUnit, damaged_units, length_units, step_schema, unit_notes
@@ -26,7 +27,7 @@ from seamcheck.assembly.losses import ListedSolids, damaged_records
 from seamcheck.assembly.names import readable, short
 from seamcheck.assembly.numbers import absurd_numbers
 from seamcheck.assembly.operators import Operator, marked
-from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+from seamcheck.assembly.parts import Assembly, CallOut, Entity, ModelFile, Part
 from seamcheck.assembly.placements import lost_owners, lost_placements
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Placing, Product, placed_products
@@ -52,6 +53,7 @@ class _Reading:
     damage: list[str] = field(default_factory=list)  # those of the doubts that are about whole files
     places: dict[tuple[float, ...], list[tuple[Part, Body]]] = field(default_factory=dict)  # solids by what they fill
     products: int = 0  # placed so far
+    callouts: list[CallOut] = field(default_factory=list)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -76,6 +78,7 @@ def read_files(paths: Sequence[Path | Given], progress: Callable[[str], None]) -
         tuple(_named_by_file(reading)),
         tuple(reading.notes),
         doubts=tuple(dict.fromkeys(reading.doubts)),
+        callouts=tuple(reading.callouts),
     )
 
 
@@ -150,7 +153,9 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
         *lost_owners(source.name, text),
         *damage,
     ]
-    reading.notes += [*lost, *outside_files(source.name, text)]
+    stated, ignored = call_outs(source.name, text, index)
+    reading.callouts += stated
+    reading.notes += [*lost, *outside_files(source.name, text), *ignored]
     reading.doubts += lost
     reading.damage += lost
 

@@ -18,10 +18,10 @@ from seamcheck.version import __version__
 RIB_MISSING = "rib-missing"
 """The rule that, switched off, says that a lap without a rib is what is wanted: the one that measuring looks at."""
 
-AFTERWARDS = ("limits", "severities", "waivers", "material", "origins", "file", "today", "trial")
+AFTERWARDS = ("second_collapse", "limits", "severities", "waivers", "material", "origins", "file", "today", "trial")
 """Settings that come in after everything is measured; every other one is part of the key."""
 
-_MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely", "networkx")  # libraries that numbers come from
+_MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely")  # libraries that numbers come from
 
 
 def measuring(settings: Settings) -> Settings:

@@ -5,10 +5,10 @@ from __future__ import annotations
 import json
 import zlib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
-from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
+from seamcheck.assembly.parts import Assembly, CallOut, Entity, ModelFile, Part
 from seamcheck.cache.folder import Folder
 from seamcheck.cache.key import key_of
 from seamcheck.cache.plain import plain, restored
@@ -22,8 +22,8 @@ from seamcheck.settings.settings import Settings
 _THINGS = {
     thing.__name__: thing
     for thing in (
-        Assembly, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption, Areas, SideSections, Side, Floor,
-        Shade,
+        Assembly, CallOut, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption, Areas, SideSections, Side,
+        Floor, Shade,
     )
 }  # fmt: skip
 
@@ -45,12 +45,14 @@ class Measured:
     joints : with ``extra`` empty
     view : the document's part "view", None where it was not asked for
     notes : what was odd while the view was made
+    called_out : entries for the tolerance table that the files state, mm, where the settings have none
     """
 
     assembly: Assembly
     joints: tuple[JointResult, ...]
     view: Mapping[str, Any] | None = None
     notes: tuple[str, ...] = ()
+    called_out: Mapping[str, float] = field(default_factory=dict)
 
 
 def to_bytes(measured: Measured, with_areas: bool) -> bytes:
@@ -69,6 +71,7 @@ def to_bytes(measured: Measured, with_areas: bool) -> bytes:
         "joints": plain(joints, _THINGS),
         "view": plain(measured.view, _THINGS),
         "notes": plain(measured.notes, _THINGS),
+        "called_out": plain(measured.called_out, _THINGS),
     }
     text = json.dumps(content, separators=(",", ":")).encode()
     if len(text) > MOST_UNPACKED_BYTES:
@@ -95,6 +98,7 @@ def from_bytes(data: bytes) -> Measured:
         restored(content["joints"], _THINGS),
         restored(content["view"], _THINGS),
         restored(content["notes"], _THINGS),
+        restored(content["called_out"], _THINGS),
     )
 
 

@@ -95,7 +95,10 @@ REMARKS: dict[str, str] = {
         "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room above "
         "it, and what lies below the rib."
     ),
-    "not-checked.locating": "Locating of cover and base: pins, play, lead-in.",
+    "not-checked.locating": (
+        "Locating of cover and base beyond play, depth, draft and lead-in of flanks that guide: how the cover is put "
+        "on, and whether several locators bind one another."
+    ),
     "ask.heat-and-flash": (
         "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for both."
     ),

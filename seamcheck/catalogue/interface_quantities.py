@@ -453,6 +453,13 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
+            "root_to_plate",
+            "rib root over plate",
+            "1",
+            "Width of the rib at its root over the thickness of its plate; not where a wall goes on below it.",
+            decimals=2,
+        ),
+        Quantity(
             "flash_open_inner",
             "length of open flash trap, inner side",
             "mm",
@@ -537,6 +544,68 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "Largest lip gap b after the collapse, on both sides of the whole seam.",
             per="interface",
         ),
+        Quantity(
+            "guide_play",
+            "play of guiding flanks",
+            "mm",
+            "Smallest sideways distance, after the collapse, of flanks of cover and base within 0.3 mm of each other; "
+            "negative: they collide.",
+            per="interface",
+        ),
+        Quantity(
+            "guide_depth",
+            "depth of guiding flanks at first touch",
+            "mm",
+            "Height that such flanks have in common when the cover first touches the rib; negative: they meet later.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "guide_draft",
+            "draft of guiding flanks",
+            "°",
+            "Smallest angle between the light and such a flank, of those at least 3 mm high.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "lead_in",
+            "lead-in of guiding flanks",
+            "mm",
+            "How far chamfers or roundings at the ends of two such flanks that meet first stand back sideways, "
+            "together.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "travel_left",
+            "travel left for a second melting",
+            "mm",
+            "Free travel over the whole interface less the planned collapse.",
+            per="interface",
+        ),
+        Quantity(
+            "trap_filled",
+            "flash traps filled",
+            "1",
+            "Volume of the melt over the volume of both flash traps, after the planned collapse.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "collapse_left",
+            "collapse left in the section",
+            "mm",
+            "Further collapse, beyond the planned one, until the melt of both fills the two flash traps or the rib is "
+            "melted down to their floor.",
+        ),
+        Quantity(
+            "second_collapse",
+            "second collapse that fits",
+            "mm",
+            "The smaller of travel_left and the smallest collapse_left: what a second melting may melt down.",
+            per="interface",
+        ),
     )
 }
 
@@ -550,5 +619,8 @@ INTERFACE_REASONS: dict[str, str] = {
     "no-plate-edge": "The area inside the seam could not be meshed.",
     "no-neighbour": "No other stretch of the seam is near.",
     "no-neighbour-part": "No part but cover and base comes within 10 mm of the seam.",
+    "no-guide": "No flanks of cover and base stand within 0.3 mm of each other: nothing guides the cover.",
+    "low-guides": "All guiding flanks are lower than 3 mm: their draft makes no difference.",
+    "wall-below": "The rib ends a wall: no face lies straight opposite, where a sink mark could show.",
     "no-inside": "The seam encloses nothing.",
 }

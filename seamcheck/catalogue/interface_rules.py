@@ -367,6 +367,130 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         optional=True,
     ),
     Rule(
+        "sink-mark",
+        "Sink mark over the rib",
+        NOTE,
+        "above",
+        "A rib that stands on a plate is narrower at its root than the plate is thick.",
+        "The plate sinks in opposite the rib, and the rib's top with it: light, clamp and seam meet faces that are not "
+        "flat.",
+        "common practice",
+        "0.7; public moulding guides ask for 0.5 to 0.7 where the other side is seen. Walls that end in the rib are "
+        "wall-to-rib's.",
+        (Setting("max", 0.7, "1", "largest width of the rib's root, in thicknesses of its plate", 0.0, 10.0),),
+        (
+            Check(
+                "root_to_plate",
+                accepted_reasons={
+                    "wall-below": "over a wall there is no other side to sink in",
+                    "depends": "where root or plate were not measured, those are told",
+                },
+                upper=Bound(
+                    "max",
+                    "The rib's root is {value} times as wide as its plate is thick; up to {limit} would leave no sink "
+                    "mark.",
+                    "Thicken the plate below the rib[ to {by}], narrow the rib, or core it out from the other side.",
+                    change="rib_width_root / limit",
+                    change_unit="mm",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "guide-play",
+        "Play of guiding flanks",
+        ATTENTION,
+        "below",
+        "Flanks that guide the cover into the base keep some play until the collapse is done.",
+        "The cover wedges before the rib is melted down: the seam stays open, or the parts are strained.",
+        "assumption",
+        "0.05 mm on one side, about what moulded parts differ by; set what yours do.",
+        (Setting("min", 0.05, "mm", "smallest play on one side, at the end of the collapse"),),
+        (
+            Check(
+                "guide_play",
+                lower=Bound(
+                    "min",
+                    "Flanks that guide the cover have only {value} of play left at the end of the collapse; it should "
+                    "be at least {limit}. {why}",
+                    "Set one of the two flanks back[ by {by}], or shorten it so that it lets go before.",
+                    below_zero="Flanks that guide the cover run {size} into each other before the collapse is done; "
+                    "{limit} of play should be left. {why}",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "guide-depth",
+        "Late guiding flanks",
+        ATTENTION,
+        "below",
+        "Flanks that guide the cover into the base have met before the rib begins to melt.",
+        "The cover can stand aside when the melt begins, and a flank that then meets an edge stops it.",
+        "assumption",
+        "They have met when the cover first touches the rib; ask for more where the cover is put on by hand.",
+        (Setting("min", 0.0, "mm", "smallest height that flanks have in common at first touch", -5.0, 50.0),),
+        (
+            Check(
+                "guide_depth",
+                lower=Bound(
+                    "min",
+                    "Flanks that guide the cover have {value} in common when it first touches the rib; it should be at "
+                    "least {limit}. {why}",
+                    "Lengthen one of the two[ by {by}].",
+                    below_zero="Flanks that guide the cover meet only {size} after it touches the rib. {why}",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "guide-draft",
+        "Draft of guiding flanks",
+        NOTE,
+        "below",
+        "Flanks that guide the cover into the base have draft.",
+        "Without draft they drag in the mould: scored and bent flanks hold the cover up while it sinks.",
+        "common practice",
+        "0.5°; public moulding guides ask for 0.5° to 1° on smooth flanks, more on deep or textured ones.",
+        (Setting("min", 0.5, "°", "smallest draft of a guiding flank", 0.0, 15.0),),
+        (
+            Check(
+                "guide_draft",
+                lower=Bound(
+                    "min",
+                    "A flank that guides the cover has {value} of draft; it should have at least {limit}. {why}",
+                    "Give it more draft[, by {by}], and the flank beside it as much, so that the play stays.",
+                ),
+            ),
+        ),
+    ),
+    Rule(
+        "second-collapse",
+        "Second melting",
+        ATTENTION,
+        "below",
+        "Free travel, rib height and flash traps leave room for the second collapse that is planned.",
+        "A leaking part can't be welded again: the cover stops before the rib melts once more, or the melt overflows.",
+        "assumption",
+        "0.1 mm, as sink-travel. The second collapse is yours; without one what fits is shown, not judged. Whether the "
+        "polymer bears a second melting is not asked.",
+        (Setting("reserve", 0.1, "mm", "what must be left beyond the second collapse"),),
+        (
+            Check(
+                "second_collapse",
+                lower=Bound(
+                    "second_collapse + reserve",
+                    "After the planned collapse a second one of {value} fits; the one that is planned needs {limit}. "
+                    "{why}",
+                    "Give free travel, rib and flash traps more room[, by {by}], or plan less collapse.",
+                    below_zero="The planned collapse already goes {size} too far; the second one that is planned needs "
+                    "{limit} more. {why}",
+                ),
+            ),
+        ),
+        optional=True,
+    ),
+    Rule(
         "flatness-stack",
         "Flatness against the collapse",
         ATTENTION,
@@ -401,6 +525,7 @@ NEEDS: dict[str, str] = {
     "flatness-stack": "tolerances",
     "weld-load": "load",
     "weld-peel": "load",
+    "second-collapse": "second_collapse",
 }
 """Rule -> the setting that brings it in; the other optional rules need materials."""
 

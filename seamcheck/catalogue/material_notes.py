@@ -148,7 +148,7 @@ MATERIAL_NOTES: dict[str, str] = {
 }
 
 CLASS_WORDS: dict[str, str] = {
-    "class-filled": "with glass, mineral or carbon",
+    "class-filled": "filled with glass, mineral or carbon",
     "class-semi-crystalline": "semi-crystalline and unfilled",
     "class-amorphous": "amorphous and unfilled",
 }

@@ -204,8 +204,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "power_reserve",
                 lower=Bound(
                     "min",
-                    "The laser brings the interface to {value} times the rise that it takes to melt: no weld starts. "
-                    "{why}",
+                    "The laser brings the interface to {value} times the rise that it takes to melt, so no weld "
+                    "starts: {why}.",
                     "More power, a cover that passes more light, a narrower rib, or a shorter seam for one laser.",
                 ),
             ),
@@ -228,10 +228,10 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "decomposition_margin",
                 lower=Bound(
                     "min",
-                    "The hottest place comes within {value} of the temperature given for decomposition; at least "
-                    "{limit} should be left. {why}",
+                    "The hottest place ({why}) comes within {value} of the temperature given for decomposition; at "
+                    "least {limit} should be left.",
                     "Less power for longer, faster passes, or a more even seam.",
-                    below_zero="The hottest place comes {size} above the temperature given for decomposition. {why}",
+                    below_zero="The hottest place ({why}) comes {size} above the temperature given for decomposition.",
                 ),
             ),
         ),

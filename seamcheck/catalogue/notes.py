@@ -85,6 +85,33 @@ NOTES: dict[str, str] = {
     ),
     "file.large": "{part} measures {size}, far more than a welded housing; it is taken as it is.",
     "file.no-view": "Sections and 3-D pictures could not be made ({error}).",
+    # call-outs
+    "callout.ignored": (
+        "{file} carries call-outs that are not evaluated: {what:list}. Only flatness and profile of a surface on faces "
+        "of the seam are taken; state others in the settings' table of tolerances."
+    ),
+    "callout.kind": "{count:0} of {kind:word}",
+    "callout.drawn": (
+        "{file} carries call-outs only as drawn lines and text: none of them is evaluated. State what counts in the "
+        "settings' table of tolerances."
+    ),
+    "callout.taken": (
+        "{file} calls out {kind:word} of {value:.2 mm} on {what:word}: it counts as {name}, from the model."
+    ),
+    "callout.overruled": (
+        "{file} calls out {kind:word} of {value:.2 mm} on {what:word}; the settings say {name} = {given:.2 mm}, and "
+        "that counts."
+    ),
+    "callout.elsewhere": (
+        "{file} calls out {kind:word} of {value:.2 mm} on faces beside the seam: it is not evaluated."
+    ),
+    "callout.partly": (
+        "{file} calls out {kind:word} of {value:.2 mm} on {share:0 %} of {what:word} only: it is not evaluated."
+    ),
+    "callout.absurd": (
+        "{file} calls out {kind:word} of {value:.2 mm}: that makes no sense, its unit may be wrong; it is not "
+        "evaluated."
+    ),
     # parts
     "part.said": "{part}: {notes}",
     "part.mirrored": "Placed mirrored.",
@@ -187,6 +214,7 @@ NOTES: dict[str, str] = {
     "evidence.open-within": "Both parts are open over {share:0 %} of what it encloses.",
     "evidence.room": "It closes a cavity.",
     "evidence.solid-within": "What it encloses is solid: there is no cavity that it could close.",
+    "evidence.margin": "The next way to read the same parts is worth {share:0 %} of this one.",
     "evidence.parts": "Both parts are more than the band itself.",
     "evidence.ring": "One of the parts is nothing but the band: a rib or a gasket drawn by itself.",
     # within findings
@@ -215,6 +243,11 @@ NOTES: dict[str, str] = {
     "place.tilted-land": (
         "Here {length:.1 mm} of it have a flat that is tilted by {tilt:.1 °} (up to {most:0 °} would do)."
     ),
+    "place.rework.seam": "There the flash traps are full then, or the rib is gone.",
+    "place.guide": "At {count:0} places between {cover} and {base}.",
+    "place.guide.one": "Between {cover} and {base}.",
+    "place.flank": "A flank of {part}, {height:.1 mm} high.",
+    "place.root": "Here the root is {root:.2 mm} wide, the plate {plate:.2 mm} thick.",
     "place.side": "On the {side:word} side.",
     "place.light": "{part} stands in the light.",
     "place.cover-twice": "The light passes the cover more than once here: there is a void, or a ledge above it.",
@@ -226,6 +259,28 @@ NOTES: dict[str, str] = {
     "place.flash.near": "{part}, {distance:.1 mm} from the rib's middle.",
 }
 """Key -> English template (catalogue/say.py)."""
+
+CALL_OUTS: dict[str, str] = {
+    "flatness": "flatness",
+    "profile": "profile of a surface",
+    "flatness-lost": "flatness without a value or a face",
+    "profile-lost": "profile of a surface without a value or a face",
+    "position": "position",
+    "parallelism": "parallelism",
+    "perpendicularity": "perpendicularity",
+    "angularity": "angularity",
+    "cylindricity": "cylindricity",
+    "roundness": "roundness",
+    "straightness": "straightness",
+    "line-profile": "profile of a line",
+    "coaxiality": "coaxiality",
+    "symmetry": "symmetry",
+    "run-out": "run-out",
+    "dimension": "dimension",
+    "rib-top": "the rib's top",
+    "opposite": "the face opposite the rib",
+}
+"""Kind of a call-out, and what it stands on -> how it reads."""
 
 STAGES: dict[str, str] = {
     "starting": "starting",

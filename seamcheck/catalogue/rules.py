@@ -52,7 +52,8 @@ RIB = (
         f"{_NARROW} {_WIDE}",
         "common practice",
         "0.6 to 2.5 mm, attention above 2.0 mm, which a public design guideline for laser-welded ribs calls "
-        "typical. The lower bound is from memory: set your own.",
+        "typical; one for ribs melted by light that falls on them directly names 0.5 to 3.0 mm. The lower bound "
+        "itself is from memory: set your own.",
         (
             Setting("min", 0.6, "mm", "smallest width of the rib at the contact plane"),
             Setting("attention", 2.0, "mm", "width of the rib above which a finding is attention"),
@@ -134,7 +135,8 @@ RIB = (
         "When the rib has melted down by the collapse, the cover sits on the floor of the flash trap: it "
         "stops before the seam is fused, and the melt has nowhere to go.",
         "assumption",
-        "0.2 mm on top of the planned collapse.",
+        "0.2 mm on top of the planned collapse; a public design guideline makes grooves twice as high as the "
+        "collapse, for the flash.",
         (Setting("reserve", 0.2, "mm", "rib height on top of the planned collapse"),),
         (
             Check(
@@ -422,9 +424,10 @@ COVER = (
         "The cover's plastic over the rib is between min and max thick, over the whole width of the rib.",
         f"{_THIN} {_THICK}",
         "from memory",
-        "0.8 to 3.0 mm; about 3 mm is named in a public design guideline for semi-crystalline plastics. Covers with "
-        "glass fibre must be thinner, clear amorphous ones may be thicker. The upper bound stands in for a measured "
-        "transmission, and is not judged where the settings give plaques or name the cover.",
+        "0.8 to 3.0 mm; about 3 mm is named in a public design guideline for semi-crystalline plastics, the lower "
+        "bound is from memory. Covers with glass fibre must be thinner, clear amorphous ones may be thicker. The upper "
+        "bound stands in for a measured transmission, and is not judged where the settings give plaques or name the "
+        "cover.",
         (
             Setting("min", 0.8, "mm", "smallest thickness of the cover over the rib"),
             Setting("max", 3.0, "mm", "largest thickness of the cover over the rib"),
@@ -677,7 +680,8 @@ CONTACT = (
         "assumption",
         "0.2 mm on top of the planned collapse: with two dimensions of ±0.1 mm at Cpk 1 (normal), 1e-5 of the parts "
         "touch too early; with 0.1 mm it would be 1.7 %. Where the settings give a tolerance of free_travel, that is "
-        "judged and the smaller reserve holds, unless you set one.",
+        "judged and the smaller reserve holds, unless you set one. A public design guideline for ribs melted by light "
+        "that falls on them directly keeps 0.25 mm between surfaces that are not welded.",
         (
             Setting("reserve", 0.2, "mm", "free travel on top of the planned collapse"),
             Setting("toleranced", 0.1, "mm", "the same where the settings give a tolerance of free_travel"),

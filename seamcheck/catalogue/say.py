@@ -23,7 +23,7 @@ from seamcheck.catalogue.material_notes import CLASS_WORDS, MATERIAL_NOTES
 from seamcheck.catalogue.material_results import RESULT_TEXTS, TERMS
 from seamcheck.catalogue.material_sources import SOURCES, WHY
 from seamcheck.catalogue.message import Amount, Message, Sentence, message_of
-from seamcheck.catalogue.notes import NOTES, STAGES
+from seamcheck.catalogue.notes import CALL_OUTS, NOTES, STAGES
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.refusals import MISTAKES, REFUSALS
 from seamcheck.catalogue.rules import RULES
@@ -46,6 +46,7 @@ WORDS: dict[str, str] = {
     **KIND_NAMES,
     **STAGES,
     **MISTAKES,
+    **CALL_OUTS,
     **CLASS_WORDS,
     **TERMS,
     "inner": "inner",

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
-import networkx as nx
 import numpy as np
 import shapely
+from scipy.sparse import coo_array
+from scipy.sparse.csgraph import connected_components
 from scipy.spatial import Voronoi
 from shapely import Polygon
 
@@ -37,27 +39,41 @@ def skeleton(region: Polygon, width: float) -> tuple[list[Chain], dict[int, np.n
     The Voronoi vertices of border samples approach the medial axis (Brandt and Algazi, CVGIP: Image
     Understanding 55, 1992). Exactness comes later, from equidistance.
     """
-    graph = _inner_graph(region, width)
+    places, reach, roads = _inner_roads(region, width)
     chains: list[Chain] = []
     nodes: dict[int, np.ndarray] = {}
-    for part in _long_parts(graph):
-        found, junctions = _chains(_prune(part))
+    for part in _long_parts(roads):
+        found, junctions = _chains(_pruned(part, reach), places)
         chains += found
         nodes |= junctions
     return chains, nodes
 
 
-def _long_parts(graph: nx.Graph) -> list[nx.Graph]:
+Roads = dict[int, dict[int, float]]
+"""A graph: node -> its neighbours -> mm to each; nodes in order of their numbers."""
+
+
+def _long_parts(roads: Roads) -> list[Roads]:
     """The connected parts of the graph that are no mere splinters, the longest first."""
-    parts = [graph.subgraph(nodes).copy() for nodes in nx.connected_components(graph)]
-    if not parts:
+    if not roads:
         return []
-    length = [part.size(weight="weight") for part in parts]
+    nodes = np.array(list(roads))
+    start = np.repeat(nodes, [len(ahead) for ahead in roads.values()])
+    end = np.array([node for ahead in roads.values() for node in ahead])
+    graph = coo_array(
+        (np.ones(len(start)), (np.searchsorted(nodes, start), np.searchsorted(nodes, end))), shape=(len(nodes),) * 2
+    )
+    _, label = connected_components(graph, directed=False)
+    parts: list[Roads] = [{} for _ in range(int(label.max()) + 1)]
+    for node, part in zip(nodes.tolist(), label.tolist(), strict=True):
+        parts[part][node] = roads[node]
+    length = [sum(sum(ahead.values()) for ahead in part.values()) / 2 for part in parts]
     order = sorted(range(len(parts)), key=lambda i: -length[i])
     return [parts[i] for i in order if length[i] > _SPLINTER * max(length)]
 
 
-def _inner_graph(region: Polygon, width: float) -> nx.Graph:
+def _inner_roads(region: Polygon, width: float) -> tuple[np.ndarray, dict[int, float], Roads]:
+    """Voronoi vertices (n, 2) mm, of those inside the distance to the border in mm, and the ridges between them."""
     border = shapely.get_coordinates(shapely.segmentize(region.boundary, width / 4))
     border = np.unique(np.round(border, 7), axis=0)
     centre = border.mean(axis=0)
@@ -72,61 +88,62 @@ def _inner_graph(region: Polygon, width: float) -> nx.Graph:
     lines = shapely.linestrings(vertices[ridges])
     ridges = ridges[shapely.covers(region, lines)]
     length = np.linalg.norm(vertices[ridges[:, 0]] - vertices[ridges[:, 1]], axis=1)
-    graph = nx.Graph()
     used = np.unique(ridges)
     reach = shapely.distance(region.boundary, shapely.points(vertices[used]))
-    graph.add_nodes_from((int(i), {"at": vertices[i], "reach": float(r)}) for i, r in zip(used, reach, strict=True))
-    graph.add_weighted_edges_from((int(a), int(b), float(d)) for (a, b), d in zip(ridges, length, strict=True))
-    return graph
+    roads: Roads = {node: {} for node in used.tolist()}
+    for (a, b), d in zip(ridges.tolist(), length.tolist(), strict=True):
+        roads[a][b] = roads[b][a] = d
+    return vertices, dict(zip(used.tolist(), reach.tolist(), strict=True)), roads
 
 
-def _prune(graph: nx.Graph) -> nx.Graph:
-    """Remove the side branches that lead into corners, shortest first."""
-    if not len(graph):
-        return graph
+def _pruned(roads: Roads, reach: Mapping[int, float]) -> Roads:
+    """Without the side branches that lead into corners, shortest first; ``roads`` is used up."""
+    if not roads:
+        return roads
     while True:
         spurs: dict[int, list[tuple[float, list[int]]]] = {}
-        for leaf in [n for n, degree in graph.degree if degree == 1]:
+        for leaf in [node for node, ahead in roads.items() if len(ahead) == 1]:
             branch, length = [leaf], 0.0
-            node, before = leaf, None
-            while graph.degree[node] <= 2:
-                ahead = [n for n in graph.neighbors(node) if n != before]
+            node, before = leaf, -1
+            while len(roads[node]) <= 2:
+                ahead = [n for n in roads[node] if n != before]
                 if not ahead:
                     break
-                length += graph.edges[node, ahead[0]]["weight"]
+                length += roads[node][ahead[0]]
                 before, node = node, ahead[0]
                 branch.append(node)
-            if graph.degree[node] > 2 and length < _SPUR * graph.nodes[node]["reach"]:
+            if len(roads[node]) > 2 and length < _SPUR * reach[node]:
                 spurs.setdefault(node, []).append((length, branch[:-1]))
         # the two corners of an end face go together: one alone would pass for the rib's own end
-        spurs = {node: found for node, found in spurs.items() if graph.degree[node] > len(found)}
+        spurs = {node: found for node, found in spurs.items() if len(roads[node]) > len(found)}
         if not spurs:
-            return graph
+            return roads
         shortest = min(spurs, key=lambda node: (min(spurs[node])[0], node))
         for _, branch in spurs[shortest]:
-            graph.remove_nodes_from(branch)
+            for node in branch:
+                for other in roads.pop(node):
+                    roads[other].pop(node, None)
 
 
-def _chains(graph: nx.Graph) -> tuple[list[Chain], dict[int, np.ndarray]]:
-    at = nx.get_node_attributes(graph, "at")
-    junctions = {n for n, degree in graph.degree if degree > 2}
-    ends = {n for n, degree in graph.degree if degree == 1}
+def _chains(roads: Roads, places: np.ndarray) -> tuple[list[Chain], dict[int, np.ndarray]]:
+    junctions = {node for node, ahead in roads.items() if len(ahead) > 2}
+    ends = {node for node, ahead in roads.items() if len(ahead) == 1}
     chains: list[Chain] = []
     done: set[frozenset[int]] = set()
     for start in sorted(junctions | ends):
-        for ahead in sorted(graph.neighbors(start)):
+        for ahead in sorted(roads[start]):
             if frozenset((start, ahead)) in done:
                 continue
             walk = [start, ahead]
             while walk[-1] not in junctions | ends:
-                walk.append(next(n for n in graph.neighbors(walk[-1]) if n != walk[-2]))
+                walk.append(next(n for n in roads[walk[-1]] if n != walk[-2]))
             done.update(frozenset(pair) for pair in pairwise(walk))
             marks = tuple(n if n in junctions else None for n in (walk[0], walk[-1]))
-            chains.append(Chain(np.array([at[n] for n in walk]), False, (marks[0], marks[1])))
-    if not junctions and not ends and len(graph):
-        walk = [next(iter(graph))]
-        walk.append(next(graph.neighbors(walk[0])))
+            chains.append(Chain(places[walk], False, (marks[0], marks[1])))
+    if not junctions and not ends and roads:
+        walk = [next(iter(roads))]
+        walk.append(next(iter(roads[walk[0]])))
         while walk[-1] != walk[0]:
-            walk.append(next(n for n in graph.neighbors(walk[-1]) if n != walk[-2]))
-        chains.append(Chain(np.array([at[n] for n in walk[:-1]]), True, (None, None)))
-    return chains, {n: at[n] for n in junctions}
+            walk.append(next(n for n in roads[walk[-1]] if n != walk[-2]))
+        chains.append(Chain(places[walk[:-1]], True, (None, None)))
+    return chains, {node: places[node] for node in junctions}

@@ -300,7 +300,8 @@ class WaiverRecord(Record, frozen=True, kw_only=True):
 SettingsRecord: Any = msgspec.defstruct(
     "SettingsRecord",
     [
-        *((f"{number.attribute}_mm", Real) for number in NUMBERS.values()),
+        *((f"{n.attribute}_mm", Real) for n in NUMBERS.values() if n.name != "second-collapse"),
+        ("second_collapse_mm", Real | UnsetType, UNSET),
         ("cover", str | None),
         ("base", str | None),
         ("beam", Point | None),

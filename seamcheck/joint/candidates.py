@@ -28,7 +28,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import highest_at
 from seamcheck.joint.kind import kind_of
 from seamcheck.joint.light import LightSide, inner_points, light_side
-from seamcheck.joint.meeting import Meeting, bare, opposed_area
+from seamcheck.joint.meeting import ALL_OPPOSED, Meeting, along, bare, covered, opposed_area
 from seamcheck.joint.patches import Patch, find_patches
 from seamcheck.joint.profile import Beside, look_beside
 from seamcheck.kernel import Body
@@ -42,7 +42,7 @@ class Candidate:
 
     carrier, counter : part ids; frame : z from carrier into counter
     beside : what lies beside the bands
-    share : 0 to 1 of the region that the other part opposes
+    share : 0 to 1 of the band's length that the other part opposes
     bare : stretches of the bands that have nothing of the other part over them; the region is without them
     patches : the seam's bands; gap : mm, to the opposite face; level : mm, height of the band; length : mm
     through_counter, through_carrier : what the light would meet on the two ways in
@@ -145,10 +145,14 @@ def _read(
     level = _median_height(_on_top(inner_points(whole), own, faces, frame))
     share = float(np.average([p.share for p in chosen], weights=[p.length for p in chosen]))
     rounded = any(p.rounded for p in chosen)
-    left = shapely.Polygon() if rounded else bare(whole, share, level, opposite, frame)
-    region = whole if left.is_empty else whole.difference(left)
-    if region.is_empty:
-        return None
+    left, region = shapely.Polygon(), whole
+    if not rounded and share < ALL_OPPOSED:
+        over = covered(whole, level, opposite, frame)
+        left = bare(whole, over)
+        region = whole if left.is_empty else whole.difference(left)
+        if region.is_empty:
+            return None
+        share = max(share * whole.area / region.area, along(region, over))
     points = _on_top(inner_points(region), own, faces, frame)
     width = float(np.average([p.width for p in chosen], weights=[p.length for p in chosen]))
     return Candidate(
@@ -165,7 +169,7 @@ def _read(
         light_side(points, 1.0, bodies[counter], others, frame),
         light_side(points, -1.0, bodies[carrier], others, frame),
         left,
-        min(1.0, share * whole.area / region.area),
+        min(1.0, share),
     )
 
 

@@ -11,9 +11,10 @@ import shapely
 from seamcheck.assembly.parts import Part
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.constants import CARRIES, EQUALLY_GOOD, MENTIONED, SAME_LEVEL, THIN
+from seamcheck.joint.constants import CARRIES, MARGIN, MENTIONED, SAME_LEVEL, THIN
+from seamcheck.joint.evidence import graded
 from seamcheck.joint.names import Names
-from seamcheck.joint.reading import Reading
+from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
 
 _WORTH_A_WORD = 0.2  # share of the seam's length from which on another rib is mentioned
@@ -38,7 +39,7 @@ class Chosen:
 
 
 def choose(readings: Sequence[Reading], bodies: Mapping[str, Body], parts: Mapping[str, Part], names: Names) -> Chosen:
-    """The readings that are joints."""
+    """The readings that are joints, each with its margin over the next way to read the same parts."""
     worth = _worth_of(readings, bodies)
     ranked = sorted(readings, key=lambda r: (-worth(r), r.cover, r.base))
     chosen: list[Reading] = []
@@ -51,19 +52,19 @@ def choose(readings: Sequence[Reading], bodies: Mapping[str, Body], parts: Mappi
         rivals = [r for r in chosen if r.pair & reading.pair]
         if chosen and not rivals and not reading.candidate.stands_out:
             continue  # parts inside the housing that lie on each other
-        if all(_side_by_side(reading, r) for r in rivals):
-            chosen.append(reading)
-            continue
-        rival = max((r for r in rivals if not _side_by_side(reading, r)), key=worth)
-        if (rival.cover, rival.base) == (reading.cover, reading.base):
-            continue  # another band of the same pair that touches later or is shorter
-        if worth(reading) > EQUALLY_GOOD * worth(rival):
-            settled = _by_transparency(rival, reading, parts, names)
-            if settled is None:
-                return Chosen((), (), (), (rival, reading))
-            chosen[chosen.index(rival)] = settled
-        elif reading.candidate.stands_out and reading.pair != rival.pair:
-            passed.append(_passed_over(reading, names))
+        if not all(_side_by_side(reading, r) for r in rivals):
+            rival = max((r for r in rivals if not _side_by_side(reading, r)), key=worth)
+            if reading.candidate.stands_out and reading.pair != rival.pair:
+                passed.append(_passed_over(reading, names))
+            continue  # another band of the same parts, or another way to read them
+        second = _next(reading, ranked)
+        sure = reading if second is None else _with_margin(reading, worth(second) / worth(reading))
+        if second is not None and sure.confidence < CARRIES:
+            settled = _by_transparency(reading, second, parts, names)
+            if settled is None or settled.confidence < CARRIES:
+                return Chosen((), (), (), (reading, second))
+            sure = settled
+        chosen.append(sure)
     unresolved = [_unresolved(r, names) for r in unsure if chosen and _is_a_joint_of_its_own(r, chosen)]
     return Chosen(tuple(chosen), tuple(dict.fromkeys(passed)), tuple(dict.fromkeys(unresolved)))
 
@@ -83,6 +84,20 @@ def _worth_of(readings: Sequence[Reading], bodies: Mapping[str, Body]) -> Callab
         return float(plain * reading.confidence)
 
     return worth
+
+
+def _next(reading: Reading, ranked: Sequence[Reading]) -> Reading | None:
+    """The best reading after this one that would be another joint of one of its parts in its place."""
+    later = ranked[next(i for i, r in enumerate(ranked) if r is reading) + 1 :]
+    own = (reading.cover, reading.base)
+    others = (r for r in later if r.pair & reading.pair and (r.cover, r.base) != own)
+    return next((r for r in others if not _side_by_side(reading, r)), None)
+
+
+def _with_margin(reading: Reading, share: float) -> Reading:
+    """The reading with what the next one's worth (share of its own, 0 to 1) takes from its confidence."""
+    told = Evidence(graded(-share, *MARGIN), say("evidence.margin", share=100 * share))
+    return replace(reading, evidence=(*reading.evidence, told))
 
 
 def _side_by_side(one: Reading, other: Reading) -> bool:

@@ -130,6 +130,10 @@ ALONG = 0.5
 ON_EACH_OTHER = 0.15
 """mm between faces without a rib that still lie on each other: floating-over-a-wall (0.5) does not."""
 
+MARGIN = (-1.0, -0.5, 0.5)
+"""Minus what the next way to read the same parts is worth over this one: from 0.8 on nothing else may speak against it
+for it to carry (half-shells)."""
+
 VOID = 0.1
 """Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw, axle-in-a-housing)."""
 
@@ -152,9 +156,6 @@ the other part holds from both sides (inlaid-ring) is no cover; snap hooks are l
 THROUGH = 0.02
 """Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and
 press fits share less."""
-
-EQUALLY_GOOD = 0.8
-"""Share of the best reading's worth from which another one of the same parts is a doubt: half-shells."""
 
 TOUCHING = 0.02
 """mm: the modelled state is 'touching' up to this gap or overlap."""

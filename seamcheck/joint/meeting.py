@@ -13,11 +13,13 @@ from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, ON_EACH_OTHE
 from seamcheck.joint.contact import STEEPEST, Surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.patches import Patch
+from seamcheck.joint.regions import seen_facets
 
 _FULL_WIDTH = 0.6  # of the band's width: what lies bare over less of it is an edge, over more a stretch
 _LONG = 6.0  # band widths: a bare stretch that is shorter is a hole or a notch in the other part
 _SLIVER = 0.02  # mm between the facets of one surface
-_ALL_OPPOSED = 0.97  # share of a band from which nothing is bare
+ALL_OPPOSED = 0.97
+"""Share of a band that is opposed, from which nothing is bare."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -58,32 +60,43 @@ def is_broad(patch: Patch) -> bool:
     return patch.length < 4 * patch.width or patch.width > WIDEST_LAP
 
 
-def bare(region: BaseGeometry, share: float, level: float, opposite: Surface, frame: Frame) -> BaseGeometry:
-    """The long stretches of a band that have nothing of the other part over them.
+def covered(region: BaseGeometry, level: float, opposite: Surface, frame: Frame) -> BaseGeometry:
+    """What of a band has the other part right over it.
 
     Parameters
     ----------
-    region : the band seen along the frame's z, mm; share : 0 to 1 of it that is opposed; level : mm, its height
-    opposite : facets of the other part
-
-    Returns
-    -------
-    polygons in the frame; empty where the other part lies over all of it but for holes and edges
+    region : the band seen along the frame's z, mm; level : mm, its height; opposite : facets of the other part
     """
-    if share >= _ALL_OPPOSED or region.is_empty:
-        return shapely.Polygon()
-    width = 2 * region.area / region.length
     corners = frame.local(opposite.corners[opposite.normal @ frame.axes[2] < -STEEPEST])
     height = corners[:, :, 2] - level
     near = (height.max(axis=1) >= -LARGEST_OVERLAP) & (height.min(axis=1) <= LARGEST_GAP)
     x0, y0, x1, y1 = region.bounds
     flat = corners[near][:, :, :2]
     over = (flat.max(axis=1) >= (x0, y0)).all(axis=1) & (flat.min(axis=1) <= (x1, y1)).all(axis=1)
-    triangles = shapely.polygons(flat[over])
-    covered = shapely.union_all(triangles[shapely.area(triangles) > 0]).buffer(_SLIVER)
+    return region.intersection(seen_facets(flat[over]).buffer(_SLIVER))
+
+
+def bare(region: BaseGeometry, over: BaseGeometry) -> BaseGeometry:
+    """The long stretches of a band that have nothing of the other part over them.
+
+    Parameters
+    ----------
+    region : the band; over : what of it has
+
+    Returns
+    -------
+    polygons; empty where the other part lies over all of it but for holes and edges
+    """
+    width = 2 * region.area / region.length
     half = _FULL_WIDTH / 2 * width
-    rest = region.difference(covered).buffer(-half, quad_segs=4).buffer(half, quad_segs=4)  # without strips at an edge
+    rest = region.difference(over).buffer(-half, quad_segs=4).buffer(half, quad_segs=4)  # without strips at an edge
     return shapely.union_all([piece for piece in _parts(rest) if piece.length / 2 > _LONG * width])
+
+
+def along(region: BaseGeometry, over: BaseGeometry) -> float:
+    """Share (0 to 1) of a band's length with the other part over it, be that as wide as the band or not."""
+    reach = region.area / region.length  # half the band's width
+    return float(region.intersection(over.buffer(reach, quad_segs=4)).area / region.area)
 
 
 def _parts(shape: BaseGeometry) -> Iterable[shapely.Polygon]:

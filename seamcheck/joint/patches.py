@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import networkx as nx
 import numpy as np
 import shapely
+from scipy.sparse import coo_array
+from scipy.sparse.csgraph import connected_components
 from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
@@ -85,10 +86,10 @@ def _groups(body: Body, side: Surface, members: list[int], z: np.ndarray, smooth
         mean = np.array([_mean_normal(side, face, z) for face in members])
         planar = np.isfinite(body.planes[members, 0])
         pairs = [(a, b) for a, b in pairs if not (planar[a] and planar[b]) or mean[a] @ mean[b] > SMOOTH]
-    graph = nx.Graph()
-    graph.add_nodes_from(range(len(members)))
-    graph.add_edges_from(pairs)
-    return [[members[i] for i in sorted(group)] for group in nx.connected_components(graph)]
+    one, other = np.array(pairs, dtype=int).reshape(-1, 2).T
+    graph = coo_array((np.ones(len(one)), (one, other)), shape=(len(members), len(members)))
+    count, label = connected_components(graph, directed=False)
+    return [[members[i] for i in np.flatnonzero(label == k)] for k in range(count)]
 
 
 def _mean_normal(side: Surface, face: int, z: np.ndarray) -> np.ndarray:

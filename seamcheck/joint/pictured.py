@@ -14,6 +14,7 @@ from seamcheck.catalogue.say import say
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.names import Names
 from seamcheck.joint.reading import Reading
+from seamcheck.joint.regions import seen_facets
 from seamcheck.kernel import Body
 
 MOST = 2  # readings that are shown
@@ -62,8 +63,7 @@ def _seen(body: Body, frame: Frame) -> BaseGeometry:
     if len(corners) > _MOST_FACETS:
         low, high = corners.min(axis=(0, 1)), corners.max(axis=(0, 1))
         return shapely.box(*low, *high)
-    triangles = shapely.polygons(corners)
-    return shapely.union_all(triangles[shapely.area(triangles) > 1e-9]).buffer(1e-3)
+    return seen_facets(corners).buffer(1e-3)
 
 
 def _lines(shape: BaseGeometry, turn: float) -> list[list[tuple[float, float]]]:

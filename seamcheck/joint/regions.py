@@ -13,6 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.joint.frame import Frame
 
 OUTLINE_TOLERANCE = 0.0005  # mm, chord error of discretised edges
+_GRID = 1e-6  # mm, on which corners are put where slivers hinder a union
 
 
 class HasOutlines(Protocol):
@@ -55,3 +56,13 @@ def union_region(
     if joined.is_empty:
         return joined
     return joined.buffer(0.001, join_style="mitre").buffer(-0.001, join_style="mitre")
+
+
+def seen_facets(corners: np.ndarray) -> BaseGeometry:
+    """Facets (n, 3, 2) mm seen along an axis, joined; those that stand upright vanish."""
+    triangles = shapely.polygons(corners)
+    triangles = triangles[shapely.area(triangles) > 0]
+    try:
+        return shapely.union_all(triangles)
+    except shapely.GEOSException:  # slivers of facets that stand nearly upright
+        return shapely.union_all(triangles, grid_size=_GRID)

@@ -10,7 +10,6 @@ import shapely
 
 from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.candidates import enclosed
 from seamcheck.joint.constants import LARGEST_GAP, SMALL
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.light import flat_boxes
@@ -51,12 +50,12 @@ def outline(meeting: Meeting, bodies: Mapping[str, Body]) -> float:
 def strips(
     pair: tuple[str, str], meetings: Sequence[Meeting], bodies: Mapping[str, Body], names: Names
 ) -> NotReviewed | None:
-    """Parts that lie on each other along strips which run round nothing."""
+    """Parts that lie on each other along strips none of which runs all round."""
     seat = seats(pair, meetings, bodies)
     if seat is None:
         return None
     bands = [p for p in seat.seated if not is_broad(p)]
-    if enclosed(shapely.union_all([p.region for p in bands]), sum(p.length for p in bands)).area > 0:
+    if any(polygon.interiors for p in bands for polygon in shapely.get_parts(p.region)):
         return None
     length = sum(p.length * p.share for p in bands)
     low, high = flat_boxes(np.array([bodies[i].box for i in pair]), seat.frame)

@@ -104,7 +104,8 @@ class JudgedSeam:
         own = {limit.name: self.settings.limit(rule.key, limit.name) for limit in rule.limits}
         if rule.key == "sink-travel":
             own["reserve"] = self._reserve_of_travel()
-        return {"collapse": self.settings.collapse, **own}
+        planned = {"collapse": self.settings.collapse, "second_collapse": self.settings.second_collapse}
+        return {**planned, **own}
 
     def _reserve_of_travel(self) -> float:
         """mm on top of the collapse: none before an intended stop, less where a tolerance of the travel is judged."""

@@ -9,6 +9,7 @@ import msgspec
 import numpy as np
 from msgspec.structs import replace
 
+from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.message import Message
 from seamcheck.catalogue.messages import WORDINGS, message
 from seamcheck.catalogue.rule import Rule
@@ -48,9 +49,11 @@ class JointJudge:
         self.is_flat = self.seam.is_flat
 
     def applies(self, rule: Rule) -> bool:
-        """An optional rule applies where the joint has one of its quantities at all."""
+        """An optional rule applies where the joint has one of its quantities at all, and the settings what it needs."""
         if not rule.optional:
             return True
+        if rule.key in NEEDS and not getattr(self.settings, NEEDS[rule.key]):
+            return False
         survey = self.joint.survey
         return any(
             check.column in survey.interface or any(check.column in path.columns for path in survey.paths)

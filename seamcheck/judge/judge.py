@@ -114,7 +114,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
         drafts += holes(judging)
     drafts = with_places(judging, _without_replaced(judging, drafts))
     if "sink-travel" in on:
-        drafts += interface_travel(judging, drafts)
+        drafts = _without_wedged([*drafts, *interface_travel(judging, drafts)])
     if "not-measured" in on:
         drafts += not_measured(judging, rules, drawn_welded)
     if "parts-outside" in on and judging.settings.tolerances:
@@ -208,6 +208,24 @@ def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> li
         for i, rules in also.items()
     }
     return [named.get(id(draft), draft) for draft in kept]
+
+
+def _without_wedged(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+    """Flanks that run into each other where the free travel ends at the same two faces are told once, by that."""
+    ends = {frozenset(d.finding.faces) for d in drafts if d.finding.rule == "sink-travel"}
+    wedged = {
+        frozenset(d.finding.faces)
+        for d in drafts
+        if d.finding.rule == "guide-play" and (d.finding.value or 0.0) < 0.0 and frozenset(d.finding.faces) in ends
+    }
+    kept = []
+    for draft in drafts:
+        found = draft.finding
+        if frozenset(found.faces) in wedged and found.rule == "sink-travel":
+            found = replace(found, also=tuple(dict.fromkeys((*found.also, "guide-play"))))
+        if frozenset(found.faces) not in wedged or found.rule != "guide-play":
+            kept.append(replace(draft, finding=found))
+    return kept
 
 
 def _is_covered(judging: JointJudge, draft: DraftFinding, graver: DraftFinding) -> bool:

@@ -17,6 +17,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at
 from seamcheck.joint.regions import face_region
 from seamcheck.measure.additions import Additions, Value, value_of
+from seamcheck.measure.clamp_land import STEEPEST_LAND
 from seamcheck.measure.path import Course
 from seamcheck.measure.table import Survey
 from seamcheck.sections.face_gaps import FaceList, Sheet
@@ -25,7 +26,7 @@ from seamcheck.settings.tables import Clamp
 
 _MOST_TILT = 5.0  # degrees from square to the light up to which a flat counts as land over the whole interface
 _LEVEL = np.cos(np.radians(_MOST_TILT))
-_STEEP = np.cos(np.radians(60.0))  # steeper ones are walls, no land at all
+_STEEP = np.cos(np.radians(STEEPEST_LAND))
 _STEP = 0.02  # mm that something must rise above a land to stand in the clamp's way
 _SIMPLE = 0.02  # mm by which outlines in the document are simplified
 

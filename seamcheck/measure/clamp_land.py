@@ -12,11 +12,11 @@ from seamcheck.sections.levels import crossings, nearest_end
 from seamcheck.sections.section import Section
 from seamcheck.sections.slices import COVER, Segments
 
+STEEPEST_LAND = 60.0  # degrees from square to the light: so far an inclined seam keeps its pull; steeper is a wall
 LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
 _BEND = 5.0  # degrees
 _STEP = 0.01  # mm
 _LEAST_RUN = 0.1  # mm over which a slope is taken: shorter lines are cut from facets' tips
-_STEEP = 45.0  # degrees from which on a face is no land
 _JOINED = 1e-5  # mm between the ends of two lines that go on
 _FAR = 1e5  # mm: distance between stations on the common axis of ends
 
@@ -167,7 +167,7 @@ def measure_land(
     place = np.arange(len(walk.along)) - walk.first[walk.owner()]
     walked = (place < lines[walk.owner()]) & (walk.along < end[walk.owner()] - 1e-6)
     steepest = np.maximum.reduceat(np.where(walked | (place == 0), np.abs(slope), 0.0), walk.first)
-    held = np.abs(slope[walk.first]) <= _STEEP
+    held = np.abs(slope[walk.first]) < STEEPEST_LAND
     some = walk.station[held]
     width[some], tilt[some], why[some] = np.maximum(end - begin, 0.0)[held], steepest[held], ""
     return Land(width, tilt, why)

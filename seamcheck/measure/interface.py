@@ -8,14 +8,17 @@ from seamcheck.measure.clamp import clamp_values
 from seamcheck.measure.corridor import light_corridor, tool_setbacks
 from seamcheck.measure.flash import flash_values
 from seamcheck.measure.flattening import pressed_flat
+from seamcheck.measure.guides import guide_values
 from seamcheck.measure.light import light
 from seamcheck.measure.load import load_values
 from seamcheck.measure.moving import Moving
 from seamcheck.measure.neighbours import neighbours
 from seamcheck.measure.overlap import find_overlaps, overlap_value
 from seamcheck.measure.path import path_values
+from seamcheck.measure.rework import rework_values
 from seamcheck.measure.rib_holes import rib_holes
 from seamcheck.measure.shade import shades
+from seamcheck.measure.sink import sink_values
 from seamcheck.measure.stack import flatness_stack, intended_stop
 from seamcheck.measure.support import support_values
 from seamcheck.measure.table import Survey
@@ -38,6 +41,8 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     overlaps = find_overlaps(joint, moving.with_cover)
     found = overlap_value(overlaps, joint) | path_values(joint, contour)
     found |= free_travel(joint, survey, settings, moving, overlaps)
+    if joint.rib_on != "none":
+        found |= guide_values(joint, survey.initial_contact, settings.collapse, overlaps)
     found |= shades(joint, survey) | rib_holes(joint, survey)
     given = settings.light(joint.id)
     found |= light(joint, contour, survey, given)
@@ -52,5 +57,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     found |= neighbours(joint, contour, given)
     if joint.rib_on != "none":
         found |= flash_values(joint, contour, survey, found.values["neighbour_distance"].get("places", ()))
+        found |= rework_values(joint, survey, settings.collapse, found.values)
     found |= support_values(joint, contour, survey) | load_values(joint, contour, survey, settings.load)
+    found |= sink_values(joint, found.onto(survey))
     return found.onto(survey)

@@ -17,7 +17,12 @@ Row = tuple[str, str, str]
 
 def origin_word(origin: str) -> str:
     """Where a number comes from, in the language of the report."""
-    words = {"default": tr("default"), "file": tr("settings file"), "option": tr("command line")}
+    words = {
+        "default": tr("default"),
+        "file": tr("settings file"),
+        "option": tr("command line"),
+        "model": tr("from the model"),
+    }
     return words.get(origin, origin)
 
 
@@ -44,6 +49,7 @@ def _numbers_told() -> tuple[tuple[str, str, str], ...]:
     return (
         ("collapse", tr("planned collapse"), "collapse_mm"),
         ("intended-stop", tr("intended stop"), "intended_stop_mm"),
+        ("second-collapse", tr("planned second collapse"), "second_collapse_mm"),
         ("beam-margin", tr("margin of the beam beside the rib"), "beam_margin_mm"),
         ("lateral-play", tr("lateral play of the cover"), "lateral_play_mm"),
         ("station-spacing", tr("spacing of the stations"), "station_spacing_mm"),
@@ -103,15 +109,16 @@ def _clamp(settings: Mapping[str, Any]) -> Iterator[Row]:
 
 def _load(settings: Mapping[str, Any]) -> Iterator[Row]:
     load = settings.get("load") or {}
-    units = {
-        "pressure": " MPa inside",
-        "force": " N on the cover",
-        "strength": " MPa strength",
-        "weld_factor": " weld factor",
+    values = {key: load.get(key) for key in ("pressure", "force", "strength", "weld_factor")}
+    told = {
+        "pressure": tr("{pressure} inside", pressure=_plain(values["pressure"] or 0.0, "MPa")),
+        "force": tr("{force} on the cover", force=_plain(values["force"] or 0.0, "N")),
+        "strength": tr("strength {strength}", strength=_plain(values["strength"] or 0.0, "MPa")),
+        "weld_factor": tr("weld factor {factor}", factor=_plain(values["weld_factor"] or 0.0)),
     }
-    known = [f"{load[name]:g}{unit}" for name, unit in units.items() if load.get(name) is not None]
+    known = [text for key, text in told.items() if values[key] is not None]
     if known:
-        yield "load", ", ".join(known), _origin(settings, "load")
+        yield tr("load"), "; ".join(known), _origin(settings, "load")
 
 
 def _tolerances(settings: Mapping[str, Any]) -> Iterator[Row]:
@@ -125,7 +132,7 @@ def _tolerances(settings: Mapping[str, Any]) -> Iterator[Row]:
         yield (
             tr("tolerance of {quantity}", quantity=quantity_title(key)) if known else flatness,
             f"±{shown(value, unit)}" if isinstance(value, int | float) else str(value),
-            _origin(settings, "tolerance"),
+            _origin(settings, f"tolerance.{key}", "tolerance"),
         )
 
 

@@ -83,6 +83,10 @@ _SPOILED = {
     "overhang": "Wind sensor head; the rib stands on a ledge 2.3 mm deep that reaches 3.2 mm out from the wall.",
     "trap-corner": "Battery compartment; in its corners the inner flash trap holds only 0.9 of its half of the melt.",
     "clamp-reach": "Wind sensor head under a sun shield; clips on both sides leave no land for the clamp over 9 mm.",
+    "guide-play": "Rain gauge head; the lid's locating pins have 0.02 mm of play left at the end of the collapse.",
+    "guide-depth": "Rain gauge head; the lid's pins reach their holes only 0.15 mm after it touches the rib.",
+    "guide-draft": "Rain gauge head; the lid's locating pins and their holes have a draft of only 0.2°.",
+    "sink-mark": "Wind sensor head with the rib on its lid: 1.23 mm wide at the root, on a plate of 1.1 mm.",
 }
 
 
@@ -93,6 +97,7 @@ _SPOILED_BY_SETTINGS = {
     "flatness-stack": "Rain gauge head; lid and rib are allowed to be 0.35 mm out of flat together.",
     "weld-load": "Wind sensor head; 2 MPa inside pull the weld with more than it bears.",
     "weld-peel": "Barometer housing; at 0.1 MPa inside the bending lid peels the weld in the middle of its long sides.",
+    "second-collapse": "Wind sensor head; a second collapse of 0.2 mm is planned, and just so much travel is left.",
     "transmission": "Barometer housing; within all limits of geometry, but a pad of 0.28 mm on the lid "
     "leaves too little light over 6 mm.",
     "collapse-window": "Barometer housing; within all limits of geometry, but no collapse closes gap and "

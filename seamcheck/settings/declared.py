@@ -35,6 +35,10 @@ NUMBERS: dict[str, Setting] = _by_name(
             "intended-stop", 0.0, "mm", "travel at which a stop is meant to end the collapse; 0 where there is none",
             0.0, 5.0, "your own",
         ),
+        Setting(
+            "second-collapse", 0.0, "mm", "further collapse planned for welding a leaking part again; 0 where none is",
+            0.0, 5.0, "your own",
+        ),
     )
 )  # fmt: skip
 """Numbers at the top of the file; with '_' for '-' they are attributes of Settings."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -199,7 +199,7 @@ def completed(
     material: MaterialSettings,
     tolerances: Mapping[str, float],
     pressure: float | None,
-    reserves: Mapping[str, float] | None = None,
+    reserves: Mapping[str, tuple[float, bool]] | None = None,
 ) -> MaterialSettings:
     """The settings with what they leave out and other tables hold: written once, used twice.
 
@@ -207,7 +207,7 @@ def completed(
     ----------
     tolerances : of ``[tolerance]``: quantity -> +-; flatness and what the clamp presses flat of it, mm
     pressure : of ``[clamp]``, MPa
-    reserves : 'process.travel_reserve' ... -> mm, of the limits that judge the same
+    reserves : 'process.travel_reserve' ... -> mm, of the limits that judge the same, and whether they were set
 
     Notes
     -----
@@ -221,22 +221,24 @@ def completed(
     fed |= {f"tolerance.{key}": value * left / together for key, value in flatness.items() if value > 0.0}
     if pressure is not None:
         fed["process.pressure"] = pressure
-    fed |= reserves or {}
-    return _fed(material, fed)
+    fed |= {key: value for key, (value, _) in (reserves or {}).items()}
+    return _fed(material, fed, {key for key, (_, is_set) in (reserves or {}).items() if not is_set})
 
 
 def _unit(key: str) -> str:
     return {"tolerance.trap": "%", "tolerance.cpk": "1"}.get(key, "mm")
 
 
-def _fed(material: MaterialSettings, fed: Mapping[str, float]) -> MaterialSettings:
+def _fed(material: MaterialSettings, fed: Mapping[str, float], by_default: Collection[str]) -> MaterialSettings:
     numbers = dict(material.numbers)
     numbers |= {key: given(value, _unit(key)) for key, value in fed.items() if key.startswith("tolerance.")}
     for setting in MATERIAL:
         key = setting.key.removeprefix("material.")
         if key in fed and (key not in numbers or numbers[key].standing != "given"):
             value = min(fed[key], setting.most)
-            is_default = key in numbers and numbers[key].value == value
-            numbers[key] = numbers[key] if is_default else given(value, setting.unit)
-    joints = {joint: _fed(own, fed) for joint, own in material.joints.items()}
+            if key in by_default and key in numbers:
+                numbers[key] = replace(numbers[key], value=value, low=value, high=value)
+            elif key not in numbers or numbers[key].value != value:
+                numbers[key] = given(value, setting.unit)
+    joints = {joint: _fed(own, fed, by_default) for joint, own in material.joints.items()}
     return replace(material, numbers=numbers, joints=joints)

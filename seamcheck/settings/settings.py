@@ -55,8 +55,8 @@ if TYPE_CHECKING:
 Optics = tuple[float | None, float | None]
 """Width of the spot at the rib, mm, and refractive index of the cover."""
 
-DEFAULT, FILE, OPTION = "default", "file", "option"
-"""Where a setting comes from; an option wins over the file, the file over the default."""
+DEFAULT, FILE, OPTION, MODEL = "default", "file", "option", "model"
+"""Where a setting comes from; an option wins over the file, the file over the model, the model over the default."""
 
 
 def default_limits() -> dict[str, float]:
@@ -71,7 +71,7 @@ class Settings:
 
     Attributes
     ----------
-    collapse, beam_margin, station_spacing, lateral_play, intended_stop : mm, see declared.NUMBERS
+    collapse, beam_margin, station_spacing, lateral_play, intended_stop, second_collapse : mm, see declared.NUMBERS
     cover, base : part name or id, None to find them
     beam : (3,) direction of the light, not necessarily of length 1; None to find it
     limits : 'rule.name' -> value, all of them
@@ -95,6 +95,7 @@ class Settings:
     station_spacing: float = NUMBERS["station-spacing"].default or 0.0
     lateral_play: float = NUMBERS["lateral-play"].default or 0.0
     intended_stop: float = NUMBERS["intended-stop"].default or 0.0
+    second_collapse: float = NUMBERS["second-collapse"].default or 0.0
     cover: str | None = None
     base: str | None = None
     beam: tuple[float, float, float] | None = None
@@ -172,11 +173,20 @@ class Settings:
             return None
         from seamcheck.settings.material import completed
 
+        travel, height = self.travel_reserve(), self.limit("rib-height", "reserve")
         reserves = {
-            "process.travel_reserve": self.travel_reserve(),
-            "process.height_reserve": self.limit("rib-height", "reserve"),
+            "process.travel_reserve": (travel, self.origin("sink-travel.reserve") != DEFAULT),
+            "process.height_reserve": (height, self.origin("rib-height.reserve") != DEFAULT),
         }
         return completed(self.material, self.tolerances, self.clamp.pressure, reserves)
+
+    def with_called_out(self, stated: Mapping[str, float]) -> Settings:
+        """A copy with tolerances that the model states; those of the settings win."""
+        if not stated:
+            return self
+        new = {key: value for key, value in stated.items() if key not in self.tolerances}
+        origins = {**self.origins, **{f"tolerance.{key}": MODEL for key in new}}
+        return replace(self, tolerances={**self.tolerances, **new}, origins=origins)
 
     def with_part(self, role: str, part: str) -> Settings:
         """A copy that names the part to take as 'cover' or 'base'."""

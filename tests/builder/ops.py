@@ -11,7 +11,12 @@ from OCP.BRep import BRep_Builder
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Cut, BRepAlgoAPI_Fuse
 from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeFace, BRepBuilderAPI_MakePolygon
 from OCP.BRepCheck import BRepCheck_Analyzer
-from OCP.BRepPrimAPI import BRepPrimAPI_MakeCylinder, BRepPrimAPI_MakePrism, BRepPrimAPI_MakeRevol
+from OCP.BRepPrimAPI import (
+    BRepPrimAPI_MakeCone,
+    BRepPrimAPI_MakeCylinder,
+    BRepPrimAPI_MakePrism,
+    BRepPrimAPI_MakeRevol,
+)
 from OCP.gp import gp_Ax1, gp_Ax2, gp_Dir, gp_Pnt, gp_Vec
 from OCP.ShapeUpgrade import ShapeUpgrade_UnifySameDomain
 from OCP.TopAbs import TopAbs_FACE, TopAbs_SOLID
@@ -53,6 +58,14 @@ def box(low: Sequence[float], high: Sequence[float]) -> Any:
 def cylinder(at: Sequence[float], radius: float, height: float) -> Any:
     """An upright cylinder standing on ``at``."""
     return BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(*map(float, at)), gp_Dir(0, 0, 1)), radius, height).Shape()
+
+
+def cone(at: Sequence[float], low: float, high: float, radius_low: float, radius_high: float) -> Any:
+    """An upright cone round (x, y) between two heights, as wide as stated at its ends."""
+    if abs(radius_low - radius_high) < 1e-9:
+        return cylinder((at[0], at[1], low), radius_low, high - low)
+    axis = gp_Ax2(gp_Pnt(at[0], at[1], low), gp_Dir(0.0, 0.0, 1.0))
+    return BRepPrimAPI_MakeCone(axis, radius_low, radius_high, high - low).Shape()
 
 
 def cut(shape: Any, *tools: Any) -> Any:

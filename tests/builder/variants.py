@@ -1,15 +1,16 @@
-"""What a Spec alone does not describe: flat rim, dividing wall, tilted land, low bump (drawing frame)."""
+"""What a Spec alone does not describe: flat rim, dividing wall, tilted land, bump, pins (drawing frame)."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import Any
 
 from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeFace, BRepBuilderAPI_MakePolygon
 from OCP.BRepPrimAPI import BRepPrimAPI_MakePrism
 from OCP.gp import gp_Pnt, gp_Vec
 
-from .ops import fuse, stretch
+from .ops import cone, cut, fuse, stretch
 from .section import chain
 from .solid import swept_solid
 from .spec import Spec
@@ -66,6 +67,44 @@ def bumped(spec: Spec, base: Any, s: float, length: float, o: tuple[float, float
     floor = -spec.rib_height_outer
     outline = [(o[0], floor - 0.3), (o[1], floor - 0.3), (o[1], floor + rise), (o[0], floor + rise)]
     return fuse(base, stretch(spec.track, s, length, outline))
+
+
+def pinned(
+    spec: Spec,
+    cover: Any,
+    base: Any,
+    places: Sequence[tuple[float, float]],
+    *,
+    draft: float = 1.0,
+    play: float = 0.1,
+    tip: float = -5.0,
+    mouth: float = -1.0,
+    radius: float = 2.0,
+    chamfer: float = 0.0,
+) -> tuple[Any, Any]:
+    """Cover with pins and base with posts that hold holes for them, all leaning by ``draft`` degrees.
+
+    Parameters
+    ----------
+    places : (x, y) of the pins
+    play : mm sideways by which holes are wider than pins, as drawn
+    tip, mouth : height of the pins' lower and of the posts' upper end; radius : of a pin at z = 0
+    chamfer : at the pins' tips, 45°
+    """  # fmt: skip
+    lean = math.tan(math.radians(draft))
+    foot = -spec.wall_height + spec.floor_thickness / 2
+
+    def wide(z: float, more: float = 0.0) -> float:
+        return radius + lean * z + more
+
+    for at in places:
+        pin = cone(at, tip + chamfer, 0.5, wide(tip + chamfer), wide(0.5))
+        if chamfer:
+            pin = fuse(pin, cone(at, tip, tip + chamfer, wide(tip + chamfer) - chamfer, wide(tip + chamfer)))
+        post = cone(at, foot, mouth, 2 * radius, 2 * radius)
+        hole = cone(at, foot + 1.0, mouth + 0.1, wide(foot + 1.0, play), wide(mouth + 0.1, play))
+        cover, base = fuse(cover, pin), fuse(base, cut(post, hole))
+    return cover, base
 
 
 def _bar(outline: list[tuple[float, float]], at: float, reach: float, along: str) -> Any:

@@ -45,12 +45,26 @@ AGREED = {
     "trap-side.min": 1.0,
     "trap-corner.min": 1.0,
     "flank-draft.max": 3.0,
+    "sink-mark.max": 0.7,
+    "guide-play.min": 0.05,
+    "guide-depth.min": 0.0,
+    "guide-draft.min": 0.5,
+    "second-collapse.reserve": 0.1,
 }
 MUST_FIX = {
     "rib-width", "rib-uniformity", "rib-height", "trap-room", "clamp-land", "cover-thickness", "cover-uniformity",
     "cover-hole", "contact-gap", "sink-travel", "beam-path", "seam-open", "rib-missing",
 }  # fmt: skip
-NOTES = {"flank-draft", "drawn-welded", "seam-junction", "near-parts", "seam-step", "path-distance"}
+NOTES = {
+    "flank-draft",
+    "drawn-welded",
+    "seam-junction",
+    "near-parts",
+    "seam-step",
+    "path-distance",
+    "sink-mark",
+    "guide-draft",
+}
 
 FILLED = {"value", "limit", "median", "collapse", "size", "size_limit", "percent", "by", "reason"} | {
     "count",
@@ -107,7 +121,7 @@ def test_every_rule_is_whole(rule):
 @pytest.mark.parametrize("rule", RULES.values(), ids=RULES)
 def test_bounds_are_made_from_what_exists(rule):
     known = {limit.name for limit in rule.limits} | set(QUANTITIES)
-    known |= {"collapse", "median", "main_least", "main_most"}
+    known |= {"collapse", "second_collapse", "median", "main_least", "main_most"}
     for bound in rule.bounds():
         for formula in bound.formulas():
             assert set(names(formula)) <= known

@@ -10,8 +10,9 @@ from seamcheck.joint.contact import Surface
 from seamcheck.joint.evidence import graded
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.kind import kind_of
-from seamcheck.joint.meeting import bare
+from seamcheck.joint.meeting import along, bare, covered
 from seamcheck.joint.profile import EDGE, TRAP, Beside
+from seamcheck.joint.regions import seen_facets
 
 FRAME = Frame.along(np.array([0.0, 0.0, 1.0]), np.zeros(3))
 
@@ -50,8 +51,36 @@ RING = shapely.box(0, 0, 60, 40).difference(shapely.box(2, 2, 58, 38))
     ],
 )  # fmt: skip
 def test_long_stretches_under_nothing_are_bare(covers, z, area):
-    found = bare(RING, 0.5, 0.0, above(*covers, z=z), FRAME)
+    found = bare(RING, covered(RING, 0.0, above(*covers, z=z), FRAME))
     assert found.area == pytest.approx(area, abs=1.0)
+
+
+@pytest.mark.parametrize(
+    ("covers", "z", "share"),
+    [
+        ([(-5, -5, 105, 9)], 0.0, 1.0),
+        ([(-5, 1, 105, 9)], 0.0, 1.0),  # narrower than the wall's top, but all along it
+        ([(-5, -5, 50, 9)], 0.0, 0.52),  # half of it, and what lies within half a width
+        ([(-5, -5, 105, 9)], 1.5, 0.0),
+    ],
+)  # fmt: skip
+def test_a_band_is_opposed_along_its_length(covers, z, share):
+    wall = shapely.box(0, 0, 100, 4)
+    assert along(wall, covered(wall, 0.0, above(*covers, z=z), FRAME)) == pytest.approx(share, abs=0.005)
+
+
+def test_facets_seen_from_above_are_joined_even_where_slivers_hinder_it(monkeypatch):
+    corners = np.array([[[0, 0], [4, 0], [4, 2]], [[0, 0], [4, 2], [0, 2]], [[1, 1], [2, 1], [3, 1]]], dtype=float)
+    assert seen_facets(corners).area == pytest.approx(8.0)
+    union = shapely.union_all
+
+    def stumbles(shapes, grid_size=None):
+        if grid_size is None:
+            raise shapely.GEOSException("side location conflict")
+        return union(shapes, grid_size=grid_size)
+
+    monkeypatch.setattr(shapely, "union_all", stumbles)
+    assert seen_facets(corners).area == pytest.approx(8.0)
 
 
 def test_a_wall_in_a_channel_of_the_lid_stays_a_wall():

@@ -512,12 +512,19 @@ def test_a_ledge_beside_its_wall_is_said_once():
 def circle_with(*changes):
     """A circle with columns that only the whole interface adds."""
     path = circle().survey.paths[0]
-    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth")}
+    zeros = {key: np.zeros(len(path.s)) for key in ("overhang", "support_depth", "root_to_plate")}
     columns = {**{key: values.copy() for key, values in path.columns.items()}, **zeros}
     for key, low, high, value in changes:
         columns[key][(path.s >= low) & (path.s <= high)] = value
     empty = {key: np.full(len(path.s), "") for key in zeros}
     return joint(replace(path, columns=columns, reasons={**path.reasons, **empty}))
+
+
+def test_a_root_that_is_thick_for_its_plate_is_a_note():
+    hits = found(circle_with(("root_to_plate", 30, 34, 0.8)))
+    assert [(f.rule, f.severity, f.value, f.limit) for f in hits] == [("sink-mark", "note", 0.8, 0.7)]
+    assert "to 1.78 mm" in hits[0].remedy  # root 1.24 mm / 0.7, rounded up
+    assert not found(circle_with(("root_to_plate", 30, 34, 0.7)))
 
 
 def test_a_stop_that_is_never_met_is_missing():
@@ -527,6 +534,39 @@ def test_a_stop_that_is_never_met_is_missing():
     hits = found(joint(path, interface=interface), settings=replace(DEFAULTS, intended_stop=0.4))
     assert [f.rule for f in hits] == ["intended-stop"]
     assert "is missing" in hits[0].message
+
+
+@pytest.mark.parametrize(
+    ("key", "bad", "rule", "severity", "just"),
+    [
+        ("guide_play", 0.03, "guide-play", "attention", 0.05),
+        ("guide_depth", -0.15, "guide-depth", "attention", 0.0),
+        ("guide_draft", 0.3, "guide-draft", "note", 0.5),
+        ("second_collapse", 0.25, "second-collapse", "attention", 0.3),
+    ],
+)
+def test_values_of_guides_and_of_a_second_melting(key, bad, rule, severity, just):
+    def hits(value, settings=DEFAULTS):
+        entry = {"value": value, "at": [0.0, 0.0, 0.0], "why": ""}
+        return [f for f in found(joint(path_survey(), interface={key: entry}), settings=settings) if f.rule == rule]
+
+    planned = replace(DEFAULTS, second_collapse=0.2)
+    assert [(f.severity, f.value) for f in hits(bad, planned)] == [(severity, bad)]
+    assert hits(just, planned) == []
+    assert hits(None, planned) == []
+    assert len(hits(bad)) == (rule != "second-collapse")  # judged only where one is planned
+
+
+def test_flanks_that_wedge_where_the_travel_ends_are_told_once():
+    faces = [{"part": "p1", "face": 3}, {"part": "p2", "face": 5}]
+    travel = {"value": 0.2, "at": [9.0, 0.0, 0.0], "why": "There 'lid' meets 'box'.", "faces": faces}
+    play = {"value": -0.02, "at": [9.0, 0.0, 0.0], "why": "", "faces": faces}
+    survey = {"free_travel": {**travel, "places": [travel]}, "guide_play": play}
+    hits = found(joint(path_survey(), interface=survey))
+    assert [(f.rule, f.also) for f in hits] == [("sink-travel", ("guide-play",))]
+    elsewhere = {**play, "faces": [{"part": "p1", "face": 4}, faces[1]]}
+    hits = found(joint(path_survey(), interface={**survey, "guide_play": elsewhere}))
+    assert sorted(f.rule for f in hits) == ["guide-play", "sink-travel"]
 
 
 def test_each_place_of_the_interface_is_a_finding_of_its_own():

@@ -2,12 +2,14 @@
 
 import numpy as np
 import pytest
+from builder import Spec, build, rounded_rectangle
 from material_surveys import run, survey
+from measuring import measure
 
 from seamcheck.catalogue.material_rules import MATERIAL_RULES
 from seamcheck.judge.findings import JointResult
 from seamcheck.judge.judge import judge
-from seamcheck.measure.material import MaterialSettings, assess
+from seamcheck.measure.material import MaterialSettings, add_to, assess
 from seamcheck.settings.settings import Settings
 
 
@@ -85,6 +87,33 @@ def test_no_feasible_cycle_of_seconds_for_a_weld_that_hardly_or_never_starts(pow
     else:
         assert values["start_time"] > 150.0
         assert values["least_power"] < 150.0
+
+
+def test_the_inner_trap_of_a_bend_is_as_full_as_its_length_says_and_no_fuller_at_the_joint():
+    # Rib 1.2 wide and 0.9 high, draft 1 degree, trap 1.4 wide at its floor, arcs of 9 mm between lines; PP on PP-GF30.
+    # Fill = k (A_d / 2) / (A_t (1 - u_c / R)), u_c the middle of the trap's area: 0.411 straight, 0.482 in the arc. A
+    # curvature from turns over short stretches gave 0.555 where line and arc meet.
+    found = measure(build(Spec(track=rounded_rectangle(30, 24, 9))).parts)
+    settings = MaterialSettings.from_table({"cover": "PP", "base": "PP-GF30", "samples": {"count": 100}})
+    seam = add_to(found.survey, settings, "j1", 0.4, "base")[0]
+    fill = np.concatenate([path.columns["trap_fill_inner"] for path in seam.paths])
+    tan, left = np.tan(np.radians(1.0)), 0.9 - 0.4
+    melt = 1.2 * 0.4 + 0.4**2 * tan
+    room, at = trapezoid(0.6 + 0.9 * tan, 0.6 + 0.4 * tan, 0.6 + 0.9 * tan + 1.4, left)
+    k = settings.base.melt_expansion(230.0).value
+    straight = k * melt / 2 / room
+    assert fill.min() == pytest.approx(straight, rel=2e-3)
+    assert straight == pytest.approx(0.411, abs=5e-4)
+    assert fill.max() == pytest.approx(straight / (1 - at / 9.0), rel=2e-3)
+    assert fill.max() == pytest.approx(0.482, abs=5e-4)
+
+
+def trapezoid(low, high, wall, height):
+    """Area and middle (across) of a trap between a leaning flank (low and high end) and an upright wall."""
+    lows, highs = np.linspace(low, high, 2001), np.full(2001, wall)
+    width = highs - lows
+    area = np.trapezoid(width, dx=height / 2000)
+    return area, np.trapezoid(width * (lows + highs) / 2, dx=height / 2000) / area
 
 
 def test_light_beside_the_rib_does_not_heat_it():
