@@ -378,10 +378,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "neighbour_distance",
             "distance to other parts",
             "mm",
-            (
-                "Shortest distance from the light on the rib (spot or rib width, with beam margin) to a part that is "
-                "neither cover nor base; searched up to 10 mm."
-            ),
+            "Shortest distance from the light on the rib to a part other than cover and base; searched up to 10 mm.",
+            detail="The light is as wide as the spot, or as the rib where no spot is given, plus the beam margin.",
             per="interface",
             decimals=2,
         ),

@@ -318,7 +318,7 @@ REASONS: dict[str, str] = {
     "free": "Nothing is in the way within this section.",
     "hole": "The cover has a hole over the rib here.",
     "no-cover": "No cover lies over the rib here.",
-    "no-opposite": "Nothing of the opposite part faces the rib here.",
+    "no-opposite": "No opposite part faces the rib here.",
     "rounded-top": "The rib top has no flat.",
     "no-rib": "There is no rib here.",
     "no-edge": "No free edge of the cover was met within the section.",

@@ -90,13 +90,13 @@ OUTPUTS: tuple[Output, ...] = (
         "pictures", f"{_REPORT}.pictures:render_pictures", "a PNG picture of each finding",
         needs_view=True, needs_seam=True, is_folder=True, speaks=True,
     ),
-    Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for hosts of code", for_many=True),
+    Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for code hosts", for_many=True),
     Output("junit", f"{_REPORT}.ci.junit:render_junit", "rules as test cases in JUnit XML", for_many=True),
     Output(
         "questions", f"{_REPORT}.letter:render_letter", "the questions to others, as a letter in Markdown", speaks=True
     ),
     Output(
-        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a job",
+        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for a job's page",
         for_many=True, speaks=True,
     ),
 )  # fmt: skip

@@ -40,7 +40,7 @@ TITLES = {
 """Dimension of a section -> how people call it."""
 
 RADII = (4.5, 3.3, 3.03)
-"""mm, radii to which corners of the middle line are rounded, the most comfortable first."""
+"""mm, radii to which corners of the mid-line are rounded, the most comfortable first."""
 
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
 REDRAWN = frozenset(
@@ -56,7 +56,7 @@ USUAL_HALF = 0.4
 """mm, half the width of a slender rib."""
 
 MOST_AWAY = 5.0
-"""mm that a middle line is moved in from the outer border beyond what the section needs."""
+"""mm that a mid-line is moved in from the outer border beyond what the section needs."""
 
 DEPTH_SPACING = 3.0
 """mm along the seam between the places where the wall's depth is taken."""
@@ -325,7 +325,7 @@ def _fitted(
 def _best(
     contact: _Contact, settings: Settings, wishes: Wishes
 ) -> tuple[Design, list[Net], list[Room], float, Space] | None:
-    """The design over the middle lines and corner radii that may be chosen; None where no line runs round closed."""
+    """The design over the mid-lines and corner radii that may be chosen; None where no line runs round closed."""
     depth = _depth(contact)
     tried = []
     for lines in _middle_lines(contact, settings, wishes, depth):
@@ -378,7 +378,7 @@ def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: 
 
 
 def _with_land(settings: Settings) -> float:
-    """mm from the middle line to the border that leave land for the clamp beside the light of a slender rib."""
+    """mm from the mid-line to the border that leave land for the clamp beside the light of a slender rib."""
     return USUAL_HALF + settings.beam_margin + settings.limit("clamp-land", "min")
 
 
@@ -440,7 +440,7 @@ def _why_not(
         worst = max(short, key=lambda s: s.missing)
         message = (
             f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the contact is {worst.missing:.2f} mm too narrow on "
-            f"the {worst.side} side: {worst.room:.2f} mm from the middle line, {worst.need:.2f} mm are needed."
+            f"the {worst.side} side: {worst.room:.2f} mm from the mid-line, {worst.need:.2f} mm are needed."
         )
         instead.append(f"Widen the contact there by {worst.missing:.2f} mm on the {worst.side} side.")
     else:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
+from seamcheck.assembly.names import readable
 from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.comparison.compare import compare
 from seamcheck.document.plain import to_json
@@ -334,7 +335,8 @@ def _document(
     review: Mapping[str, Any] | None = None, comparison: Mapping[str, Any] | None = None,
 ) -> ProposalDocument:  # fmt: skip
     return ProposalDocument(
-        document=KIND, schema_version=SCHEMA_VERSION, seamcheck=__version__, model=tuple(path.name for path in paths),
+        document=KIND, schema_version=SCHEMA_VERSION, seamcheck=__version__,
+        model=tuple(readable(path.name) for path in paths),
         outcome=outcome, message=message, joints=joints, kept_from=kept, named=named, remedies=remedies,
         review=None if review is None else dict(review), comparison=None if comparison is None else dict(comparison),
         cautions=tuple(CAUTIONS),

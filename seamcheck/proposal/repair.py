@@ -33,7 +33,7 @@ SAME = 0.03
 """mm: a face belongs to a floor or a lip where its height is this near to the measured one."""
 
 BAND = 12.0
-"""mm beside the middle line in which floors, lips and lands are looked for."""
+"""mm beside the mid-line in which floors, lips and lands are looked for."""
 
 SEEN = 0.1
 """mm, widest leaning flank or wall seen from above that is closed between two level faces."""
@@ -465,11 +465,11 @@ def _side_of(region: BaseGeometry, lines: Sequence[Line]) -> str:
 def _strips(
     band: Band, side: str, near: tuple[float, float], far: tuple[float, float], depth: float, top: float
 ) -> list[Any]:
-    """Columns beside every middle line, between two distances from it.
+    """Columns beside every mid-line, between two distances from it.
 
     Parameters
     ----------
-    near, far : mm from the middle line, each at the lower and at the upper end
+    near, far : mm from the mid-line, each at the lower and at the upper end
     depth : mm, lower end below the contact
     top : mm, upper end above the contact
     """

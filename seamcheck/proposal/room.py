@@ -1,4 +1,4 @@
-"""What a joint can use: how far the contact reaches to both sides of the middle line, and how deep the wall is."""
+"""What a joint can use: how far the contact reaches to both sides of the mid-line, and how deep the wall is."""
 
 from __future__ import annotations
 
@@ -11,18 +11,18 @@ from shapely import LinearRing, LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 END_REACH = 4.0
-"""mm that a dividing wall's middle line may end before or beyond the loop it is to meet."""
+"""mm that a dividing wall's mid-line may end before or beyond the loop it is to meet."""
 
 WITHIN = 0.001
 """mm within which the contact's border is taken by straight sides where room is measured."""
 
 SPACING = 0.5
-"""mm between the places along the middle line where room is taken."""
+"""mm between the places along the mid-line where room is taken."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Line:
-    """One middle line in the plane of the press frame.
+    """One mid-line in the plane of the press frame.
 
     Attributes
     ----------
@@ -42,11 +42,11 @@ class Line:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Room:
-    """Room along one middle line, station by station.
+    """Room along one mid-line, station by station.
 
     Attributes
     ----------
-    line : of this middle line
+    line : of this mid-line
     s : (n,) mm, arc length
     at : (n, 2) mm in the plane of the press frame
     u : (n, 2) unit, across the line; +u is outer
@@ -70,19 +70,19 @@ class Room:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Net:
-    """One loop and the dividing walls inside it, whose middle lines end on the loop or on each other."""
+    """One loop and the dividing walls inside it, whose mid-lines end on the loop or on each other."""
 
     outline: Line
     walls: tuple[Line, ...] = ()
 
     @property
     def length(self) -> float:
-        """mm, of all middle lines."""
+        """mm, of all mid-lines."""
         return float(sum(line.curve.length for line in (self.outline, *self.walls)))
 
     @property
     def chambers(self) -> list[Polygon]:
-        """What the middle lines enclose."""
+        """What the mid-lines enclose."""
         lines = shapely.union_all([LinearRing(self.outline.points), *(wall.curve for wall in self.walls)])
         return list(shapely.polygonize([lines]).geoms)
 
@@ -168,7 +168,7 @@ def rounded(line: Line, radius: float) -> Line:
 
 
 def measure_room(line: Line, contact: BaseGeometry, spacing: float = SPACING, reach: float = 50.0) -> Room:
-    """How far the contact reaches to both sides of a middle line.
+    """How far the contact reaches to both sides of a mid-line.
 
     Parameters
     ----------

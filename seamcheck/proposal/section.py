@@ -67,7 +67,7 @@ class Section:
 
         Parameters
         ----------
-        radius_inner, radius_outer : mm, smallest radius of the middle line in turns whose inside is the inner or the
+        radius_inner, radius_outer : mm, smallest radius of the mid-line in turns whose inside is the inner or the
             outer side; inf where there is none
         """
         areas = {side: self.trap_area(side) for side in ("inner", "outer")}

@@ -1,4 +1,4 @@
-"""From a section and middle lines to bodies: what is cut away, and the part that is left."""
+"""From a section and mid-lines to bodies: what is cut away, and the part that is left."""
 
 from __future__ import annotations
 
@@ -79,7 +79,7 @@ def cut_joint(
     ----------
     faces : of the contact
     frame : z out of the part, against the light or along it
-    nets : middle lines of the rib
+    nets : mid-lines of the rib
     section : dimensions
     heights : mm, lowest and highest place of the contact in the frame
     region : the contact in the frame's x, y; the land is lowered there and ``PLAY`` beyond, no further
@@ -111,7 +111,7 @@ def cut_joint(
 
 
 def _strips(nets: Sequence[Net], inner: float, outer: float) -> list[tuple[Ring, tuple[Ring, ...]]]:
-    """The strips that reach ``inner`` and ``outer`` mm to both sides of the middle lines: outline and holes of each.
+    """The strips that reach ``inner`` and ``outer`` mm to both sides of the mid-lines: outline and holes of each.
 
     A loop that stands alone keeps lines and concentric arcs; where walls divide it, all strips are united first.
     """

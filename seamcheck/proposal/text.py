@@ -93,7 +93,7 @@ def _dimensions(joint: JointProposal) -> Table:
     for one in joint.dimensions:
         table.add_row(one.title, f"{one.value:.2f} {one.unit}", "" if one.tolerance is None else f"{one.tolerance:.2f}")
     if joint.corner_radius is not None:
-        table.add_row("least radius of the middle line", f"{joint.corner_radius:.2f} mm", "")
+        table.add_row("least radius of the mid-line", f"{joint.corner_radius:.2f} mm", "")
     return table
 
 

@@ -100,7 +100,7 @@ def test_one_stretch_beyond_both_bounds_is_one_finding_that_says_how_much_of_it_
     hits = [f for f in found(circle(("rib_width", 30, 40, 2.2), ("rib_width", 34, 36, 2.7))) if f.rule == "rib-width"]
     assert [(f.severity, f.value, f.limit) for f in hits] == [("must-fix", 2.7, 2.5)]
     assert hits[0].length_mm == pytest.approx(10.5)
-    assert hits[0].message.endswith("That holds for 2.50 mm of this stretch; on the rest it is beyond 2.00 mm.")
+    assert hits[0].message.endswith("This applies to 2.50 mm of this stretch; the rest is beyond 2.00 mm.")
 
 
 def test_a_stricter_limit_than_the_attention_bound_is_the_one_that_counts():
@@ -203,7 +203,7 @@ def test_no_sentence_keeps_a_placeholder():
 def test_slenderness_beyond_two_says_so():
     mild, grave = (found(circle(("slenderness", 1, 2, v)))[0] for v in (1.8, 2.2))
     assert "any case" not in mild.message
-    assert "Beyond 2.00 a change is due in any case." in grave.message
+    assert "Above 2.00 a change is needed in any case." in grave.message
 
 
 def test_uniformity_is_against_the_whole_seam_not_one_path():
@@ -583,5 +583,5 @@ def test_each_place_of_the_interface_is_a_finding_of_its_own():
     assert {f.at for f in hits} == {(0.0, 8.0, 0.0), (0.0, 3.0, 0.0), (2.0, 0.0, 0.0), (4.0, 0.0, 0.0)}
     assert len({f.id for f in hits}) == 4
     assert min(f.message for f in hits if f.rule == "near-parts") == (
-        "Another part stands 2.00 mm from the seam; it should be at least 5.00 mm. 'part 2.0' stands there."
+        "Another part is 2.00 mm from the seam; it should be at least 5.00 mm. 'part 2.0' stands there."
     )

@@ -35,7 +35,7 @@ from seamcheck.proposal.drawing import outline, render_dxf
 
 @pytest.fixture(scope="module")
 def ring(tmp_path_factory):
-    """A round case with a wall of 4 mm: middle line of radius 28."""
+    """A round case with a wall of 4 mm: mid-line of radius 28."""
     folder = tmp_path_factory.mktemp("ring")
     return propose(
         write(pair(circle(30), 4.0), folder / "round.step", turned=True), fixed={"rib_width": 1.2}, with_view=True
