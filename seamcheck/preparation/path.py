@@ -123,7 +123,7 @@ def weld_path(
     falls from 1 to 0 as it rose over the first stretch, so that both together bring each millimetre its need once. An
     open one runs from end to end; where another stroke has melted its end already it begins behind that one's edge.
     """
-    radius = stroke.column(contours, "turn_radius")
+    radius = stroke.column(contours, "corner_radius")
     bend = 1.0 / np.maximum(np.where(np.isnan(radius), np.inf, radius), 1e-3)
     gap = np.maximum(np.nan_to_num(stroke.column(contours, "gap")), 0.0)
     cover = stroke.filled(stroke.column(contours, "cover_thickness")) + gap

@@ -44,7 +44,7 @@ RADII = (4.5, 3.3, 3.03)
 
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
 REDRAWN = frozenset(
-    {"turn-radius", "trap-corner", "seam-open", "rib-missing", "rib-width", "rib-height", "slenderness", "trap-room",
+    {"corner-radius", "trap-corner", "seam-open", "rib-missing", "rib-width", "rib-height", "slenderness", "trap-room",
      "trap-side", "lip-gap", "sink-travel", "trap-open-inner", "rib-uniformity"}
 )  # fmt: skip
 """Rules on the joint itself: where no move mends one, the joint is drawn anew."""

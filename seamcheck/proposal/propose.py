@@ -38,7 +38,7 @@ SIDES = ("inner", "outer")
 CARRIERS = ("base", "cover")
 OWN_RULES = frozenset(
     {
-        "rib-missing", "rib-width", "rib-uniformity", "rib-height", "slenderness", "turn-radius", "trap-room",
+        "rib-missing", "rib-width", "rib-uniformity", "rib-height", "slenderness", "corner-radius", "trap-room",
         "trap-side", "trap-corner", "trap-open-inner", "lip-gap", "sink-travel", "seam-open", "parts-overlap",
     }
 )  # fmt: skip

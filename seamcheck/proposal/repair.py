@@ -59,7 +59,7 @@ BY_HAND = {
     "near-parts": "the other part has its place for a reason that the model does not tell",
     "path-distance": "the two seams would have to move apart, and with them the walls below",
     "seam-step": "the whole seam would have to be laid level",
-    "turn-radius": "the wall below the corner would have to turn in a larger radius",
+    "corner-radius": "the wall below the corner would have to turn in a larger radius",
     "rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
 }
 """Rule -> why no move of the joint's own faces mends it."""
@@ -422,7 +422,7 @@ def _side(band: Band, body: Body, summary: Mapping[str, Any], name: str, rib: Ba
     whole = _closed(shapely.union_all([inside, union_region(body, lips, band.frame)])) if lips else inside
     foot = np.concatenate([getattr(measure_room(line, inside), name) for line in band.lines])
     end = np.concatenate([getattr(measure_room(line, whole), name) for line in band.lines])
-    turned, straight = summary.get(f"trap_turn_{name}"), summary.get(f"trap_room_{name}")
+    turned, straight = summary.get(f"trap_corner_{name}"), summary.get(f"trap_room_{name}")
     turn = turned["min"] / straight["min"] if turned and straight and straight["min"] else 1.0
     return Side(
         height=height, foot=float(np.median(foot)), end=float(np.min(end)),
