@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import product
 from typing import Any
 
+import msgspec
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.message import Message, Sentence
+from seamcheck.catalogue.say import TEXTS, say
 from seamcheck.contour import trace_contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
@@ -44,26 +46,6 @@ LIP_GAP = 0.2
 
 PLAY = 0.1
 """mm that two parts are kept apart where they overlapped. Assumption."""
-
-BY_HAND = {
-    "cover-hole": "the hole has a purpose that the model does not tell; move it[ {by} mm] out of the light by hand",
-    "beam-path": "what shades the seam has a purpose that the model does not tell; move it by hand",
-    "light-clear": "what shades the seam has a purpose that the model does not tell; move it[ {by} mm] by hand",
-    "scanner-shadow": "it is decided by the scanner's place and by what stands beside the seam, not by the joint",
-    "beam-angle": "it is decided by the scanner's place and field[, {by}° too far], not by the joint",
-    "clamp-reach": "what stands on the land has a purpose that the model does not tell; move it[ {by} mm] by hand",
-    "wall-opening": "the opening has a purpose that the model does not tell; move it by hand",
-    "flatness-stack": "it is decided by the tolerances of the parts[, {by} mm too wide], not by their drawn shape",
-    "support-offset": "the wall below the seam would have to move[ by {by} mm], and with it the housing's inside",
-    "wall-to-rib": "the wall below the seam would have to grow, and with it the housing's inside or outside",
-    "overhang": "the wall below the seam would have to move[ by {by} mm], and with it the housing's inside",
-    "near-parts": "the other part has its place for a reason that the model does not tell[; {by} mm are missing]",
-    "path-distance": "the two seams would have to move[ {by} mm] apart, and with them the walls below",
-    "seam-step": "the whole seam would have to be laid level",
-    "corner-radius": "the wall below the corner would have to turn in a larger radius[, by {by} mm]",
-    "rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
-}
-"""Rule -> why no move of the joint's own faces mends it; in brackets what is said where the finding has a number."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -139,27 +121,20 @@ def _one(work: _Mending, finding: Mapping[str, Any]) -> None:
     try:
         ways[rule](work, finding)
     except NotCut as why:
-        _leave(work, finding, f"it was tried, but {why.why}")
+        _leave(work, finding, say("propose.tried", why=why.why))
 
 
 def by_hand(finding: Mapping[str, Any]) -> str:
     """Why no move of the joint's own faces mends a finding, with what was measured there."""
-    said = BY_HAND.get(str(finding["rule"]), "no move of the joint's own faces is known to mend it")
-    value, limit, unit = finding["value"], finding["limit"], finding.get("unit")
-    known = value is not None and limit is not None and (unit in ("mm", "°") or "{by}" in said)
-    said = re.sub(r"\[(.*?)\]", r"\1" if known else "", said)
-    said = said.format(by=f"{abs(float(value) - float(limit)):.2f}") if known else said
-    return said + _place(finding)
-
-
-def _place(finding: Mapping[str, Any]) -> str:
-    """Where along the seam a finding lies, as the end of a sentence."""
+    key, value, limit = f"propose.hand.{finding['rule']}", finding["value"], finding["limit"]
+    known = value is not None and limit is not None
+    said = say(key if key in TEXTS else "propose.hand", **({"by": abs(float(value) - float(limit))} if known else {}))
     start, end = finding.get("from_s"), finding.get("to_s")
     if start is None or end is None:
-        return ""
+        return said
     if abs(float(end) - float(start)) < 0.1:
-        return f" (at s = {float(start):.1f} mm)"
-    return f" (over s = {float(start):.1f} to {float(end):.1f} mm)"
+        return say("propose.at", what=said, s=float(start))
+    return say("propose.over", what=said, start=float(start), end=float(end))
 
 
 def _leave(work: _Mending, finding: Mapping[str, Any], why: str) -> None:
@@ -182,7 +157,7 @@ def _smooth(work: _Mending, finding: Mapping[str, Any]) -> None:
     on_cover = finding["rule"] in ("contact-gap", "cover-uniformity", "transmission", "collapse-window")
     cover, base = work.joint.cover[0], work.joint.base[0]
     order = (cover, base) if on_cover else (work.joint.rib_part,)
-    why = NotCut("no small feature was found there.")
+    why = NotCut(say("propose.cut.no-feature"))
     for part, beyond in product(order, (2.0, 4.0, 8.0)):
         body = Body(work.shapes[part])
         for faces in _small_faces(work, body, finding, beyond):
@@ -194,8 +169,8 @@ def _smooth(work: _Mending, finding: Mapping[str, Any]) -> None:
             change = Body(shape).volume - body.volume
             if abs(change) < 1e-4:
                 continue
-            what = "a raised place is taken away" if change < 0 else "a recess or groove is filled"
-            _moved(work, part, shape, f"{what} beside s = {_at_s(finding):.1f} mm", None, [finding])
+            what = "propose.levelled" if change < 0 else "propose.filled"
+            _moved(work, part, shape, say(what, s=_at_s(finding)), None, [finding])
             return
     raise why
 
@@ -207,13 +182,17 @@ def _window(work: _Mending, finding: Mapping[str, Any]) -> None:
     except NotCut:
         window = work.record["interface"].get("collapse_window") or {}
         travel, most = _travel_asked(window, finding), work.settings.collapse + work.settings.limit("lip-gap", "max")
-        why = f"no pad or recess makes the gap; no collapse is left between {window.get('why', 'both limits')}"
+        ends = _sentence_of(window)
         if travel is not None and travel > most:
-            why += (
-                f"; the land would have to lie {travel:.2f} mm below the contact, where the lips then leave more than "
-                f"lip-gap allows ({most:.2f} mm)"
-            )
-        _leave(work, finding, why)
+            _leave(work, finding, say("propose.window-land", ends=ends, travel=travel, most=most))
+        else:
+            _leave(work, finding, say("propose.window", ends=ends))
+
+
+def _sentence_of(window: Mapping[str, Any]) -> Sentence:
+    """What the review says of the collapse window's ends, as a sentence that knows its key."""
+    said = window.get("said")
+    return Sentence.of(msgspec.convert(said, Message)) if said else say("propose.both-limits")
 
 
 def _travel_asked(window: Mapping[str, Any], finding: Mapping[str, Any]) -> float | None:
@@ -257,9 +236,9 @@ def _cut_back(work: _Mending, finding: Mapping[str, Any]) -> None:
     try:
         for part, faces in by_part.items():
             shape = pulled(Body(work.shapes[part]), sorted(set(faces)), -np.asarray(work.joint.beam), -missing)
-            _moved(work, part, shape, "what the cover meets first is cut back", missing, [finding])
+            _moved(work, part, shape, say("propose.cut-back"), missing, [finding])
     except NotCut as why:
-        _leave(work, finding, f"it was tried, but {why.why}")
+        _leave(work, finding, say("propose.tried", why=why.why))
 
 
 def _set_stop(work: _Mending, finding: Mapping[str, Any]) -> None:
@@ -268,10 +247,12 @@ def _set_stop(work: _Mending, finding: Mapping[str, Any]) -> None:
     stop = work.settings.intended_stop
     face = next((f for f in travel["faces"] if f["part"] in work.joint.base), None)
     if not stop or face is None:
-        raise NotCut("the stop's face is not known.")
+        raise NotCut(say("propose.cut.no-stop"))
     by = float(travel["value"]) - float(stop)
     shape = pulled(Body(work.shapes[face["part"]]), [int(face["face"])], -np.asarray(work.joint.beam), by)
-    _moved(work, face["part"], shape, "the stop is " + ("raised" if by > 0 else "lowered"), abs(by), [finding])
+    _moved(
+        work, face["part"], shape, say("propose.stop-raised" if by > 0 else "propose.stop-lowered"), abs(by), [finding]
+    )
 
 
 def _part(work: _Mending, finding: Mapping[str, Any]) -> None:
@@ -282,15 +263,15 @@ def _part(work: _Mending, finding: Mapping[str, Any]) -> None:
         pair = {face["part"] for face in place.get("faces") or []}
         covers, others = pair & set(work.joint.cover), pair - set(work.joint.cover)
         if len(covers) != 1 or len(others) != 1:
-            raise NotCut("the overlap is not one of the cover with one other part.")
+            raise NotCut(say("propose.cut.overlap-of"))
         (part,), (other,) = covers, others
         moved, by = _freed(tried[part], tried[other], np.asarray(place["at"], dtype=float))
         tried[part] = moved
         moves.append((part, by))
     if not moves:
-        raise NotCut("no overlap was found again.")
+        raise NotCut(say("propose.cut.no-overlap"))
     for part, by in moves:
-        _moved(work, part, tried[part], "a face is moved out of the other part", by, [finding])
+        _moved(work, part, tried[part], say("propose.moved-out"), by, [finding])
 
 
 def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
@@ -302,7 +283,7 @@ def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
     """
     shared = [Body(solid) for solid in solids_of(common(shape, other))]
     if not shared:
-        raise NotCut("the parts touch there without sharing any volume.")
+        raise NotCut(say("propose.cut.touch"))
     one = min(shared, key=lambda b: float(np.linalg.norm(np.maximum(0.0, np.maximum(b.box[:3] - at, at - b.box[3:])))))
     points = one.facets(range(len(one.faces)), 0.01).corners.reshape(-1, 3)
     body, ways = Body(shape), []
@@ -319,7 +300,7 @@ def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
             continue
         if volume(common(moved, one.shape)) < 1e-6:
             return moved, by
-    raise NotCut("no plane face of the cover frees it on its own.")
+    raise NotCut(say("propose.cut.no-plane"))
 
 
 def _thickness(work: _Mending, finding: Mapping[str, Any]) -> None:
@@ -328,11 +309,11 @@ def _thickness(work: _Mending, finding: Mapping[str, Any]) -> None:
     body = Body(work.shapes[part])
     faces = _lit(work, body, 0.999)
     if not faces:
-        raise NotCut("no level face of the cover lies over the seam.")
+        raise NotCut(say("propose.cut.no-level"))
     by = float(finding["limit"]) - float(finding["value"])
     by = float(by + np.sign(by) * 0.01)
     shape = pulled(body, faces, work.light_side, by)
-    what = "the cover's face towards the light is " + ("raised" if by > 0 else "lowered")
+    what = say("propose.cover-raised" if by > 0 else "propose.cover-lowered")
     _moved(work, part, shape, what, abs(by), [finding])
 
 
@@ -343,8 +324,8 @@ def _land(work: _Mending, finding: Mapping[str, Any]) -> None:
     top = _lit(work, body, 0.999)
     beside = [i for i in body.neighbours(set(top)) if 0.05 < _slope(body, i, work.light_side) < 0.97]
     if not beside:
-        raise NotCut("the land is not ended by a chamfer or rounding of the cover; its border would have to move out.")
-    _moved(work, part, without_faces(body, beside), "the chamfer that ends the land is taken away", None, [finding])
+        raise NotCut(say("propose.cut.no-chamfer"))
+    _moved(work, part, without_faces(body, beside), say("propose.chamfer"), None, [finding])
 
 
 def _level_land(work: _Mending, finding: Mapping[str, Any]) -> None:
@@ -353,10 +334,10 @@ def _level_land(work: _Mending, finding: Mapping[str, Any]) -> None:
     body = Body(work.shapes[part])
     falling = [i for i in _lit(work, body, 0.94) if _slope(body, i, work.light_side) < 0.9995]
     if not falling:
-        raise NotCut("the land belongs to a seam that is itself inclined.")
+        raise NotCut(say("propose.cut.inclined"))
     level = max(float((body.facets([i], 0.02).corners @ work.light_side).max()) for i in falling)
     shape = filled(body, falling, work.light_side, level)
-    _moved(work, part, shape, "the land that falls off is filled level", None, [finding])
+    _moved(work, part, shape, say("propose.land-level"), None, [finding])
 
 
 def _lit(work: _Mending, body: Body, least: float) -> list[int]:
@@ -437,32 +418,20 @@ def _section(work: _Mending, findings: Sequence[Mapping[str, Any]]) -> None:
             present = closed(present, "inner", work.lip, lip)
         moves = fewest_moves(present, bounds, [f["rule"] for f in findings], work.lip)
         if moves is None:
-            raise NotCut("no move of up to three dimensions of rib, traps and lips brings all limits in.")
+            raise NotCut(say("propose.cut.no-move"))
         shape = work.shapes[part]
         if lip is not None:
             shape = _with_lip(shape, band, "inner", present, lip)
         shape = _with_moves(shape, band, present, moves)
     except NotCut as why:
         for finding in findings:
-            _leave(work, finding, why.why.rstrip("."))
+            _leave(work, finding, why.why)
         return
     if lip is not None:
-        what = f"a lip {work.lip:.2f} mm wide, {lip:.2f} mm below the contact, closes the inner flash trap"
+        what = say("propose.lip", width=work.lip, below=lip)
         _moved(work, part, shape, what, None, findings)
     for name, by in moves.items():
-        _moved(work, part, shape, SENTENCES[name][by > 0], abs(by), findings)
-
-
-SENTENCES = {
-    "rib": ("the rib is narrower", "the rib is wider"),
-    "floor_inner": ("the inner trap's floor is higher", "the inner trap's floor is deeper"),
-    "floor_outer": ("the outer trap's floor is higher", "the outer trap's floor is deeper"),
-    "wall_inner": ("the inner trap is narrower", "the inner trap is wider"),
-    "wall_outer": ("the outer trap is narrower", "the outer trap is wider"),
-    "lip_inner": ("the inner lip is higher", "the inner lip is lower"),
-    "lip_outer": ("the outer lip is higher", "the outer lip is lower"),
-}
-"""Move -> what it is called where it is negative and where it is positive."""
+        _moved(work, part, shape, say(f"propose.{name}-{'more' if by > 0 else 'less'}"), abs(by), findings)
 
 
 def read_present(joint: Joint, record: Mapping[str, Any], settings: Settings, body: Body) -> tuple[Band, Present]:
@@ -475,7 +444,7 @@ def read_present(joint: Joint, record: Mapping[str, Any], settings: Settings, bo
     band = _band(joint)
     summary = record["summary"]
     if any(not summary.get(key) for key in ("rib_width", "trap_area_inner", "trap_area_outer")):
-        raise NotCut("there is no flash trap whose dimensions could move.")
+        raise NotCut(say("propose.cut.no-trap"))
     rib = union_region(body, joint.rib_faces, joint.frame) if joint.rib_faces else joint.region
     sides = {name: _side(band, body, summary, name, rib, settings.collapse) for name in SIDES}
     width = summary["rib_width"]
@@ -493,7 +462,7 @@ def _side(band: Band, body: Body, summary: Mapping[str, Any], name: str, rib: Ba
     lip = None if gap is None else float(gap["median"]) + collapse
     floors = band.level_faces(body, name, height)
     if not floors:
-        raise NotCut(f"the floor of the {name} flash trap is not level.")
+        raise NotCut(say("propose.cut.floor", side=name))
     lips = () if lip is None else band.level_faces(body, name, lip)
     inside = _closed(shapely.union_all([rib, union_region(body, floors, band.frame)]))
     whole = _closed(shapely.union_all([inside, union_region(body, lips, band.frame)])) if lips else inside
@@ -525,10 +494,10 @@ def _depth(band: Band, body: Body) -> float:
 def _band(joint: Joint) -> Band:
     paths = trace_contour(joint).paths
     if not all(path.closed for path in paths):
-        raise NotCut("the seam does not run round closed, or branches: its dimensions are not moved as a whole.")
+        raise NotCut(say("propose.cut.branches"))
     heights = np.concatenate([path.points[:, 2] for path in paths])
     if float(np.ptp(heights)) > LEVEL:
-        raise NotCut("the seam is not level: its floors and lips have no one height.")
+        raise NotCut(say("propose.cut.not-level"))
     lines = tuple(Line(path.id, True, path.points[:, :2]) for path in paths)
     return Band(joint.frame, lines, float(np.median(heights)))
 
