@@ -475,7 +475,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             ),
             detail=(
                 "Sum over the seam of area times length of mid-line, times 1 - d / R on the inside of a corner "
-                "and 1 + d / R on its outside (see trap_turn_inner). Places without a section count as the "
+                "and 1 + d / R on its outside (see trap_corner_inner). Places without a section count as the "
                 "average of the others."
             ),
             per="interface",
@@ -489,7 +489,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
                 "Largest share of the inner flash trap that a corner takes away: d / R where the seam bends "
                 "towards this side, else 0."
             ),
-            detail="d and R as in trap_turn_inner.",
+            detail="d and R as in trap_corner_inner.",
             per="interface",
             decimals=3,
         ),

@@ -139,7 +139,7 @@ MEASURED: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
-            "trap_turn_inner",
+            "trap_corner_inner",
             "flash trap volume over melt in corners, inner side",
             "1",
             "trap_room_inner along the trap's own path round a corner: times 1 - d / R inside it, 1 + d / R outside.",
@@ -150,10 +150,10 @@ MEASURED: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
-            "trap_turn_outer",
+            "trap_corner_outer",
             "flash trap volume over melt in corners, outer side",
             "1",
-            "As trap_turn_inner, on the outer side.",
+            "As trap_corner_inner, on the outer side.",
             decimals=2,
         ),
         Quantity(
@@ -292,7 +292,7 @@ MEASURED: dict[str, Quantity] = {
             ),
         ),
         Quantity(
-            "turn_radius",
+            "corner_radius",
             "turn radius",
             "mm",
             (

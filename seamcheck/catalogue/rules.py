@@ -215,7 +215,7 @@ RIB = (
         ),
     ),
     Rule(
-        "turn-radius",
+        "corner-radius",
         "Corner radius of the seam",
         ATTENTION,
         "below",
@@ -229,7 +229,7 @@ RIB = (
         ),
         (
             Check(
-                "turn_radius",
+                "corner_radius",
                 value_for_reason={"corner": 0.0},
                 lower=Bound(
                     "larger(widths * rib_width, min)",
@@ -299,7 +299,7 @@ TRAPS = (
         (Setting("min", 1.0, "1", "smallest volume of one flash trap in a corner, divided by half the melt"),),
         tuple(
             Check(
-                f"trap_turn_{side}",
+                f"trap_corner_{side}",
                 lower=Bound(
                     "min",
                     f"In this corner the {side} flash trap, on the inside of the bend, holds {{value}} times its half "

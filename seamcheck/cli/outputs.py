@@ -239,16 +239,21 @@ def voice_options(what: str) -> Callable[[Callable[..., Any]], Callable[..., Any
             section=_SHOW,
             help=f"Unit of lengths, areas and volumes in what people read: {what}. [default: mm]",
         )(command)
-        return option(
-            "--language",
-            type=click.Choice(list(LANGUAGES)),
-            default="en",
-            section=_SHOW,
-            help="Language of what people read: en (English) or de (German). Keys, documents and what programs read "
-            "stay as they are. [default: en]",
-        )(command)
+        return language_option(command)
 
     return decorated
+
+
+def language_option(command: Callable[..., Any]) -> Callable[..., Any]:
+    """--language of a command."""
+    return option(
+        "--language",
+        type=click.Choice(list(LANGUAGES)),
+        default="en",
+        section=_SHOW,
+        help="Language of what people read: en (English) or de (German). Keys, documents and what programs read stay "
+        "as they are. [default: en]",
+    )(command)
 
 
 def voice_of(options: Mapping[str, Any]) -> Voice:

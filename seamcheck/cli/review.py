@@ -48,7 +48,7 @@ RUN = "Run"
 )  # fmt: skip
 @option(
     "--severity", "severities", multiple=True, metavar="RULE=SEVERITY", section=LIMITS,
-    help="must-fix, attention, note or off, such as turn-radius=note. Repeat it for more.",
+    help="must-fix, attention, note or off, such as corner-radius=note. Repeat it for more.",
 )  # fmt: skip
 @option(
     "--scanner", "scanners", multiple=True, metavar="NAME=VALUE", section=MACHINE,
@@ -210,7 +210,7 @@ def _changes(options: dict[str, Any]) -> dict[str, Any]:
     ):
         pairs = read_pairs(options[name], f"--{table}", example)
         changes |= {f"{table}.{key}": value for key, value in pairs.items()}
-    severities = read_pairs(options["severities"], "--severity", "turn-radius=note")
+    severities = read_pairs(options["severities"], "--severity", "corner-radius=note")
     return changes | {f"{rule}.severity": value for rule, value in severities.items()}
 
 

@@ -11,7 +11,8 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
+from seamcheck.catalogue.cautions import CAUTION_TEXTS, CAUTIONS, SHORT_CAUTION
+from seamcheck.catalogue.voice import tr, translated
 from seamcheck.joint.frame import Frame
 from seamcheck.preparation.path import AREA, WeldPath
 from seamcheck.preparation.pressing import Pressing
@@ -194,13 +195,14 @@ def _curve(space: Any, local: np.ndarray, layer: str, as_arcs: bool, may_close: 
 
 def sheet(title: str, chapters: Mapping[str, Sequence[tuple[str, str]]], remarks: Sequence[str]) -> str:
     """What people read, as Markdown: a table for each chapter, then assumptions and cautions."""
-    lines = [f"# {title}", "", f"> {SHORT_CAUTION}", ""]
+    lines = [f"# {title}", "", f"> {tr(SHORT_CAUTION)}", ""]
     for heading, rows in chapters.items():
-        lines += [f"## {heading}", "", "| what | value |", "|---|---|"]
+        lines += [f"## {heading}", "", f"| {tr('what')} | {tr('value')} |", "|---|---|"]
         lines += [f"| {_cell(what)} | {_cell(value)} |" for what, value in rows]
         lines.append("")
-    lines += ["## Assumptions and what is not in here", "", *(f"- {remark}" for remark in remarks), ""]
-    lines += ["## Cautions", "", *(f"- {caution}" for caution in CAUTIONS), ""]
+    lines += [f"## {tr('Assumptions and what is not in here')}", "", *(f"- {remark}" for remark in remarks), ""]
+    cautions = [translated(f"say/{key}", caution) for key, caution in CAUTION_TEXTS.items()]
+    lines += [f"## {tr('Cautions')}", "", *(f"- {caution}" for caution in cautions), ""]
     return "\n".join(lines)
 
 

@@ -16,6 +16,9 @@ TURNS = 50.0
 UNKNOWN = 0.2
 """Share of a stroke whose need may be put in between what is known; beyond it the need is taken from what is drawn."""
 
+APART = 0.05
+"""mm: a station nearer to where a start, overlap or lap ends gives way to that."""
+
 HEAT, MELT, AREA = "heat model", "energy to melt", "melted area"
 """Where a need comes from, the best first."""
 
@@ -123,7 +126,7 @@ def weld_path(
     falls from 1 to 0 as it rose over the first stretch, so that both together bring each millimetre its need once. An
     open one runs from end to end; where another stroke has melted its end already it begins behind that one's edge.
     """
-    radius = stroke.column(contours, "turn_radius")
+    radius = stroke.column(contours, "corner_radius")
     bend = 1.0 / np.maximum(np.where(np.isnan(radius), np.inf, radius), 1e-3)
     gap = np.maximum(np.nan_to_num(stroke.column(contours, "gap")), 0.0)
     cover = stroke.filled(stroke.column(contours, "cover_thickness")) + gap
@@ -161,9 +164,9 @@ def _rows(
         own = np.concatenate([own, own + stroke.length])
     else:
         own = stroke.s - start
-    own = own[(own > 1e-3) & (own < end - 1e-3) & (np.abs(own - lap) > 1e-3)]
-    own = own[np.abs(own - (end - lap)) > 1e-3]
-    s = np.unique(np.concatenate([[0.0, end - lap, lap, end], own]))
+    marks = np.unique([0.0, end - lap, lap, end])
+    own = own[(own > 0.0) & (own < end) & (np.abs(own[:, None] - marks).min(axis=1) > APART)]
+    s = np.unique(np.concatenate([marks, own]))
     at = start + sense * s
     if stroke.closed:
         at = np.mod(at, stroke.length)

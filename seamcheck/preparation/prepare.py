@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
+from seamcheck.catalogue.voice import Voice, speaking
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import run_isolated
 from seamcheck.joint.frame import Frame
@@ -21,7 +22,7 @@ from seamcheck.preparation.blocks import CLAMP, NEST, PLATE, Drawn, draw_blocks
 from seamcheck.preparation.clamp import LEVEL
 from seamcheck.preparation.corridor import Lamp, land_of, light_region, press_frame, tops_of
 from seamcheck.preparation.files import Program, clamp_csv, drawing, path_csv, path_json
-from seamcheck.preparation.given import drive_of, index_of, laps_of
+from seamcheck.preparation.given import drive_of, index_of, laps_of, pressure_of
 from seamcheck.preparation.path import WeldPath, in_shares, needs_of, weld_path
 from seamcheck.preparation.pressing import pressing
 from seamcheck.preparation.rows import Trial, sheet_of
@@ -68,6 +69,7 @@ def prepare(
     settings: Settings | str | PathLike[str] | None = None,
     *,
     clockwise: bool = False,
+    language: str = "en",
     progress: Progress | None = None,
     time_limit: float | None = None,
     memory_limit: float | None = None,
@@ -80,6 +82,7 @@ def prepare(
     folder : that does not exist yet, or is empty; all files come into it at once, or none
     settings : as for ``seamcheck.review``
     clockwise : the way round, seen against the light
+    language : of the sheet, a key of ``seamcheck.catalogue.voice.LANGUAGES``; what programs read stays English
 
     Raises
     ------
@@ -124,12 +127,12 @@ def prepare(
                 )  # fmt: skip
                 check_shadow(before, clamped[-1], settings)
             ahead = f"{joint['id']}-" if len(joints) > 1 else ""
+            pressed = [pressing(contour, settings, pressure_of(settings, joint)) for contour in joint["contours"]]
             trial = Trial(
                 str(before.document["model"]["file"]), joint, site.frame, settings,
-                drive_of(settings, joint, clockwise), drawn,
-                [pressing(contour, settings) for contour in joint["contours"]], program, _accepted(before, settings),
+                drive_of(settings, joint, clockwise), drawn, pressed, program, _accepted(before, settings),
             )  # fmt: skip
-            files |= {ahead + key: value for key, value in files_of(trial, work).items()}
+            files |= {ahead + key: value for key, value in files_of(trial, work, Voice(language)).items()}
             welded += program.paths
     write_all(target, files)
     return Preparation(files, tuple(welded), before, tuple(clamped))
@@ -279,7 +282,7 @@ def _named(settings: Settings, joint: Mapping[str, Any], before: Review) -> Sett
 # -- files ------------------------------------------------------------------------------------------------
 
 
-def files_of(trial: Trial, work: Path) -> dict[str, bytes]:
+def files_of(trial: Trial, work: Path, voice: Voice) -> dict[str, bytes]:
     """Name -> content of every file of one joint."""
     joint, frame, program, drawn = trial.joint, trial.frame, trial.program, trial.drawn
     kind = CLAMP if trial.settings.trial.plate is None else PLATE
@@ -313,7 +316,8 @@ def files_of(trial: Trial, work: Path) -> dict[str, bytes]:
         },
         frame, f"{about}: pocket of the nest and where it carries the base, mm", notes, ("NEST_POCKET",),
     ).encode()  # fmt: skip
-    files["sheet.md"] = sheet_of(trial).encode()
+    with speaking(voice):
+        files["sheet.md"] = sheet_of(trial).encode()
     return files
 
 

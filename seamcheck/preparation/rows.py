@@ -10,18 +10,19 @@ from typing import Any
 import numpy as np
 import shapely
 
-from seamcheck.catalogue.voice import tr
+from seamcheck.catalogue.voice import decimal_sign, localised, tr
 from seamcheck.joint.frame import Frame
 from seamcheck.measure.flattening import POISSON
 from seamcheck.preparation.blocks import Drawn
 from seamcheck.preparation.corridor import column, unsupported
 from seamcheck.preparation.cycle import Times
 from seamcheck.preparation.files import Program, lap_energy, sheet
-from seamcheck.preparation.given import cooling_of, handling_of, laps_of, power_of, speed_of
+from seamcheck.preparation.given import cooling_of, handling_of, laps_of, power_of, pressure_of, speed_of
 from seamcheck.preparation.path import AREA, HEAT, Drive, WeldPath
 from seamcheck.preparation.pressing import Pressing
 from seamcheck.preparation.scanner import plate_transmission
 from seamcheck.preparation.strokes import points_of
+from seamcheck.report.language import rule_title
 from seamcheck.settings.settings import Settings
 
 Rows = list[tuple[str, str]]
@@ -76,7 +77,7 @@ def _clamp_rows(trial: Trial) -> Rows:
                 share=100 * plate_transmission(index))),
         ]  # fmt: skip
         if trial.accepted:
-            rows.append((tr("limits that the plate does without"), ", ".join(trial.accepted)))
+            rows.append((tr("limits that the plate does without"), ", ".join(map(rule_title, trial.accepted))))
     else:
         rows.append(
             (tr("kind"), tr("{count} bodies {high:g} mm high, {clear:g} mm clear of the light", count=len(drawn.feet),
@@ -104,17 +105,17 @@ def _force_rows(trial: Trial) -> Rows:
     force = np.concatenate([own.force for own in trial.pressed])
     if not np.isfinite(force).any():
         return [(tr("force"), tr("not evaluated: no pressure is given (--clamp pressure=MPA)"))]
-    pressure = trial.settings.clamp.pressure
+    pressure = pressure_of(trial.settings, trial.joint)
     whole = float(np.nanmean(force)) * float(trial.joint["length_mm"])
     rows = [
-        (tr("pressure over the rib"), f"{pressure:g} MPa"),
+        (tr("pressure over the rib"), tr("{pressure:g} MPa", pressure=pressure)),
         (tr("clamping force"), tr("{whole:.0f} N in all, {low:.2f} to {high:.2f} N/mm along the seam", whole=whole,
                                   low=np.nanmin(force), high=np.nanmax(force))),
     ]  # fmt: skip
     if trial.settings.trial.plate is not None:
         return [*rows, (tr("bending of the cover"), tr("none between rib and land: the plate presses over the seam"))]
     area = sum(trial.drawn.pressed.values())
-    rows.append((tr("pressure on that land"), f"{whole / area:.2f} MPa"))
+    rows.append((tr("pressure on that land"), tr("{pressure:.2f} MPa", pressure=whole / area)))
     return [*rows, _bending_row(trial), _flattening_row(trial)]
 
 
@@ -168,7 +169,7 @@ def _nest_rows(trial: Trial) -> Rows:
         points = frame.local(points_of(contour))[:, :2]
         s = np.asarray(contour["stations"]["s"], dtype=float)
         bare = unsupported(points, s, support.buffer(0.3), float(contour["length_mm"]))
-        said = "; ".join(f"s = {a:.1f} to {b:.1f} mm" for a, b in bare[:MANY])
+        said = "; ".join(f"s = {_span(a, b, '.1f')} mm" for a, b in bare[:MANY])
         if len(bare) > MANY:
             said = tr("{places} and {count} more", places=said, count=len(bare) - MANY)
         length = sum(b - a for a, b in bare)
@@ -204,14 +205,20 @@ def _path_rows(trial: Trial) -> Rows:
 
 def _span(low: float, high: float, form: str) -> str:
     """'800 to 1000', or one number where both look alike."""
-    one, other = format(low, form), format(high, form)
+    one, other = localised(format(low, form)), localised(format(high, form))
     return one if one == other else tr("{low} to {high}", low=one, high=other)
 
 
+def _point(at: np.ndarray) -> str:
+    """(3,) mm as '1.00, 2.00, 3.00', with semicolons where a comma stands before the decimals."""
+    between = ", " if decimal_sign() == "." else "; "
+    return between.join(localised(f"{x + 0.0:.2f}") for x in at)
+
+
 def _stroke_words(path: WeldPath, drive: Drive) -> str:
-    start = ", ".join(f"{x + 0.0:.2f}" for x in path.points[0])
+    start = _point(path.points[0])
     if not path.closed:
-        end = ", ".join(f"{x + 0.0:.2f}" for x in path.points[-1])
+        end = _point(path.points[-1])
         return tr("{length:.1f} mm from {start} to {end}", length=path.length, start=start, end=end)
     way = tr("clockwise") if drive.clockwise else tr("counter-clockwise")
     over = float(path.s[-1]) - path.length
@@ -255,7 +262,7 @@ def _energy_rows(trial: Trial) -> Rows:
         )  # fmt: skip
     between = sum(path.need.between for path in program.paths)
     if between >= 0.05:
-        rows.append((tr("need put in between what is known"), f"{between:.1f} mm"))
+        rows.append((tr("need put in between what is known"), tr("{length:.1f} mm", length=between)))
     return rows
 
 
@@ -269,9 +276,9 @@ def _cycle_rows(trial: Trial) -> Rows:
         return [*rows, (tr("cycle"), tr("not evaluated: no cooling or handling time is given (--cooling, --handling)"))]
     times = Times(welding, cooling.value, handling.value, own.hours, own.used, own.parts)
     rows += [
-        (tr("cooling"), f"{cooling.value:.2f} s ({cooling.source})"),
-        (tr("handling"), f"{handling.value:.2f} s ({handling.source})"),
-        (tr("cycle"), f"{times.cycle:.2f} s"),
+        (tr("cooling"), tr("{time:.2f} s ({source})", time=cooling.value, source=cooling.source)),
+        (tr("handling"), tr("{time:.2f} s ({source})", time=handling.value, source=handling.source)),
+        (tr("cycle"), tr("{time:.2f} s", time=times.cycle)),
     ]
     if times.parts_a_year is None:
         return [*rows, (tr("parts a year"), tr("not evaluated: no hours of work are given (--hours)"))]

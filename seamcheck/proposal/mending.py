@@ -128,7 +128,7 @@ def columns(present: Present, moves: Mapping[str, Any]) -> dict[str, tuple[Any, 
         heights.append(height)
         areas.append(area)
         found[f"trap_room_{name}"] = (2.0 * area / melt,) * 2
-        found[f"trap_turn_{name}"] = (2.0 * area * side.turn / melt,) * 2
+        found[f"trap_corner_{name}"] = (2.0 * area * side.turn / melt,) * 2
         travels.append(height)
         if side.lip is not None:
             lip = side.lip + moves.get(f"lip_{name}", 0.0)

@@ -13,6 +13,7 @@ import pytest
 import trimesh
 from builder import Spec, build, circle, l_shape
 from click.testing import CliRunner
+from report.german_words import english_words
 from scipy.spatial.transform import Rotation
 
 from seamcheck.cli.group import cli
@@ -211,3 +212,14 @@ def test_a_plate_presses_without_land(tmp_path):
     assert done.exit_code == 0, done.output
     assert not (tmp_path / "t" / "clamp.step").exists()
     assert "92.5 %" in (tmp_path / "t" / "sheet.md").read_text("utf-8")
+
+
+@pytest.mark.thorough
+def test_the_sheet_speaks_german_on_demand(tmp_path):
+    options = ["--plate-thickness", "5", "--plate-index", "1.49", "--clamp", "pressure=2", "--language", "de"]
+    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
+    assert done.exit_code == 0, done.output
+    assert english_words(done.output.replace(str(tmp_path), "")) == set()
+    sheet = (tmp_path / "t" / "sheet.md").read_text("utf-8")
+    assert english_words(sheet) == set()
+    assert "92,5 %" in sheet

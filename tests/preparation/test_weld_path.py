@@ -29,7 +29,7 @@ def contour(points, radius=None, closed=True, ends=(), name="c1", **columns):
     s = np.append(0.0, np.cumsum(lengths[:-1]))
     stations = {
         "s": s.tolist(), "x": points[:, 0].tolist(), "y": points[:, 1].tolist(), "z": [0.0] * n,
-        "turn_radius": radius or [None] * n, "melt_area": [0.5] * n, "cover_thickness": [2.0] * n, "gap": [0.0] * n,
+        "corner_radius": radius or [None] * n, "melt_area": [0.5] * n, "cover_thickness": [2.0] * n, "gap": [0.0] * n,
         "rib_width": [1.2] * n,
         **{key: list(values) for key, values in columns.items()},
     }  # fmt: skip
