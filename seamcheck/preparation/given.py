@@ -71,6 +71,11 @@ def power_of(settings: Settings, joint: Mapping[str, Any]) -> float | None:
     return settings.trial.power or number_of(joint, "laser.power")
 
 
+def pressure_of(settings: Settings, joint: Mapping[str, Any]) -> float | None:
+    """MPa over the rib's top; None where nothing gives it."""
+    return settings.clamp.pressure or number_of(joint, "process.pressure")
+
+
 def cooling_of(settings: Settings, joint: Mapping[str, Any]) -> Sourced:
     """s under pressure after the light."""
     if settings.trial.cooling is not None:

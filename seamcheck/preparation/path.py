@@ -16,6 +16,9 @@ TURNS = 50.0
 UNKNOWN = 0.2
 """Share of a stroke whose need may be put in between what is known; beyond it the need is taken from what is drawn."""
 
+APART = 0.05
+"""mm: a station nearer to where a start, overlap or lap ends gives way to that."""
+
 HEAT, MELT, AREA = "heat model", "energy to melt", "melted area"
 """Where a need comes from, the best first."""
 
@@ -161,9 +164,9 @@ def _rows(
         own = np.concatenate([own, own + stroke.length])
     else:
         own = stroke.s - start
-    own = own[(own > 1e-3) & (own < end - 1e-3) & (np.abs(own - lap) > 1e-3)]
-    own = own[np.abs(own - (end - lap)) > 1e-3]
-    s = np.unique(np.concatenate([[0.0, end - lap, lap, end], own]))
+    marks = np.unique([0.0, end - lap, lap, end])
+    own = own[(own > 0.0) & (own < end) & (np.abs(own[:, None] - marks).min(axis=1) > APART)]
+    s = np.unique(np.concatenate([marks, own]))
     at = start + sense * s
     if stroke.closed:
         at = np.mod(at, stroke.length)

@@ -22,7 +22,7 @@ from seamcheck.preparation.blocks import CLAMP, NEST, PLATE, Drawn, draw_blocks
 from seamcheck.preparation.clamp import LEVEL
 from seamcheck.preparation.corridor import Lamp, land_of, light_region, press_frame, tops_of
 from seamcheck.preparation.files import Program, clamp_csv, drawing, path_csv, path_json
-from seamcheck.preparation.given import drive_of, index_of, laps_of
+from seamcheck.preparation.given import drive_of, index_of, laps_of, pressure_of
 from seamcheck.preparation.path import WeldPath, in_shares, needs_of, weld_path
 from seamcheck.preparation.pressing import pressing
 from seamcheck.preparation.rows import Trial, sheet_of
@@ -127,10 +127,10 @@ def prepare(
                 )  # fmt: skip
                 check_shadow(before, clamped[-1], settings)
             ahead = f"{joint['id']}-" if len(joints) > 1 else ""
+            pressed = [pressing(contour, settings, pressure_of(settings, joint)) for contour in joint["contours"]]
             trial = Trial(
                 str(before.document["model"]["file"]), joint, site.frame, settings,
-                drive_of(settings, joint, clockwise), drawn,
-                [pressing(contour, settings) for contour in joint["contours"]], program, _accepted(before, settings),
+                drive_of(settings, joint, clockwise), drawn, pressed, program, _accepted(before, settings),
             )  # fmt: skip
             files |= {ahead + key: value for key, value in files_of(trial, work, Voice(language)).items()}
             welded += program.paths

@@ -29,8 +29,8 @@ class Pressing:
     land: np.ndarray
 
 
-def pressing(contour: Mapping[str, Any], settings: Settings) -> Pressing:
-    """What a clamp beside the light does along a contour."""
+def pressing(contour: Mapping[str, Any], settings: Settings, pressure: float | None) -> Pressing:
+    """What a clamp beside the light does along a contour; ``pressure`` in MPa over the rib."""
     stations, clamp, trial = contour["stations"], settings.clamp, settings.trial
     width, land = column(stations, "rib_width"), column(stations, "clamp_land")
     side = 1.0 if contour.get("clamp_side") != "inner" else -1.0
@@ -38,7 +38,7 @@ def pressing(contour: Mapping[str, Any], settings: Settings) -> Pressing:
     edge = np.where(np.isnan(edge), width / 2.0, edge)
     pressed = np.clip(land - trial.clearance, 0.0, trial.frame_width)
     arm = edge - width / 2.0 + settings.beam_margin + trial.clearance + pressed / 2.0
-    force = np.full(len(width), np.nan) if clamp.pressure is None else clamp.pressure * width
+    force = np.full(len(width), np.nan) if pressure is None else pressure * width
     bends = np.full(len(width), np.nan)
     if clamp.modulus is not None:
         bends = bending(force, arm, column(stations, "cover_thickness"), clamp.modulus)

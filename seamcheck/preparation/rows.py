@@ -17,7 +17,7 @@ from seamcheck.preparation.blocks import Drawn
 from seamcheck.preparation.corridor import column, unsupported
 from seamcheck.preparation.cycle import Times
 from seamcheck.preparation.files import Program, lap_energy, sheet
-from seamcheck.preparation.given import cooling_of, handling_of, laps_of, power_of, speed_of
+from seamcheck.preparation.given import cooling_of, handling_of, laps_of, power_of, pressure_of, speed_of
 from seamcheck.preparation.path import AREA, HEAT, Drive, WeldPath
 from seamcheck.preparation.pressing import Pressing
 from seamcheck.preparation.scanner import plate_transmission
@@ -105,7 +105,7 @@ def _force_rows(trial: Trial) -> Rows:
     force = np.concatenate([own.force for own in trial.pressed])
     if not np.isfinite(force).any():
         return [(tr("force"), tr("not evaluated: no pressure is given (--clamp pressure=MPA)"))]
-    pressure = trial.settings.clamp.pressure
+    pressure = pressure_of(trial.settings, trial.joint)
     whole = float(np.nanmean(force)) * float(trial.joint["length_mm"])
     rows = [
         (tr("pressure over the rib"), tr("{pressure:g} MPa", pressure=pressure)),
