@@ -243,8 +243,9 @@ def _finding_faults(document: Document, parts: set[str]) -> Iterator[tuple[str, 
                 continue
             if finding.station is not None and finding.station >= len(contour.stations["s"]):
                 yield f"{place}.station", f"the contour has {len(contour.stations['s'])} stations"
-        if (finding.from_s is None) != (finding.to_s is None):
-            yield f"{place}.from_s", "a stretch has a start and an end"
+        for where, one in ((place, finding), *((f"{place}.places[{k}]", p) for k, p in enumerate(finding.places))):
+            if (one.from_s is None) != (one.to_s is None) or (one.from_s is not None and one.length_mm is None):
+                yield f"{where}.from_s", "a stretch has a start, an end and a length"
         for k, face in enumerate(finding.faces):
             if face.part not in parts:
                 yield f"{place}.faces[{k}].part", f"the model has no part {_short(repr(face.part))}"
