@@ -32,7 +32,7 @@ WRITE = "Write to files ('-' is standard output)"
 OUTPUTS = {
     "json": ("seamcheck.document.plain:to_json", "the comparison document, for other programs"),
     "html": ("seamcheck.comparison.html.page:render_html", "a page to read and send, old beside new"),
-    "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for the page of a job or a review"),
+    "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for a job's page or a review"),
 }
 """Kind of file -> what makes it of the comparison document, and its help."""
 

@@ -90,9 +90,9 @@ def command(
     MODEL is one assembly or several files that share a frame. The rib is cut out of the base along the whole contact:
     the land beside it is lowered so that the cover can sink, and a flash trap runs on each side. Dimensions are chosen
     for the widest margin to the nearest limit of the rules, then for the least material cut away. The proposed model
-    is reviewed as any other; only one that breaks no must-fix limit is called a proposal. Where it does not fit, the
-    answer says where, how many millimetres it lacks, and what would help. Where a rib stands already, only what
-    breaks a limit is moved: a trap's floor or wall, a lip, the rib's width, the cover over it.
+    is reviewed as any other; only one that breaks no must-fix limit is called a proposal. Where there is no
+    room, the answer says where, how many millimetres are missing, and what would help. Where there is a rib already,
+    only what breaks a limit is changed: a trap's floor or wall, a lip, the rib's width, the cover over it.
 
     \b
     seamcheck propose housing.step --step proposed.step --dxf section.dxf

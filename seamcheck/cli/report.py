@@ -29,7 +29,7 @@ from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show_re
 )
 @one_sentence
 def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool, **options: Any) -> None:
-    """Show a review document again, and make other reports from it; nothing is measured anew.
+    """Show a review document again, and make other reports from it; nothing is measured again.
 
     \b
     seamcheck report review.json

@@ -74,13 +74,13 @@ SHARED_OPTIONS = [
 @run_limits(RUN, "each review")
 @option(
     "--unpack-limit", metavar="MB", type=Amount(), section=RUN,
-    help="What one model in an archive may unpack to. [default: 1000]",
+    help="Largest unpacked size of one model in an archive. [default: 1000]",
 )  # fmt: skip
-@option("--again", is_flag=True, section=RUN, help="Review everything anew, also what has not changed.")
+@option("--again", is_flag=True, section=RUN, help="Review everything again, even what has not changed.")
 @option(
     "--no-cache", "keep_measured", is_flag=True, flag_value=False, default=True, section=RUN,
-    help="Measure anew and keep nothing. Without it what is measured is kept in DIR/measured (up to 2000 MB), so that "
-    "a scan with other limits or materials goes through unchanged models many times faster.",
+    help="Measure again and keep nothing. Without it what is measured is kept in DIR/measured (up to 2000 MB), so "
+         "that a scan with other limits or materials goes through unchanged models many times faster.",
 )  # fmt: skip
 @option(
     "--cluster", metavar="ADDRESS", section=RUN,

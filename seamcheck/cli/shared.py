@@ -68,8 +68,8 @@ def run_limits(section: str, what: str = "each step") -> Callable[[Callable[...,
     from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 
     def decorate(command: Callable[..., Any]) -> Callable[..., Any]:
-        time = f"Stop {what} after so long. [default: {TIME_LIMIT_S:g}]"
-        memory = f"Stop {what} beyond so much memory. [default: {MEMORY_LIMIT_MB:g}]"
+        time = f"Stop {what} after this time. [default: {TIME_LIMIT_S:g}]"
+        memory = f"Stop {what} at this much memory. [default: {MEMORY_LIMIT_MB:g}]"
         command = option("--memory-limit", metavar="MB", type=Amount(), section=section, help=memory)(command)
         return option("--time-limit", metavar="SECONDS", type=Amount(), section=section, help=time)(command)
 

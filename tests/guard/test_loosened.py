@@ -16,7 +16,7 @@ beam-margin = 0.1
 [limits.rib-width]
 min = 0.1
 severity = "note"
-[limits.turn-radius]
+[limits.corner-radius]
 severity = "off"
 [limits.cover-thickness]
 min = 1.0
@@ -27,8 +27,8 @@ radius = 500.0
 reason = "we know better"
 """
 SAYS = (
-    "The settings file seamcheck.toml loosens 1 limit (rib-width.min), switches 1 rule (turn-radius) off, makes 1 rule "
-    "(rib-width) less severe, looks at the seam only every 0.6 mm, keeps only 0.10 mm free beside the beam and waives "
+    "The settings file seamcheck.toml loosens 1 limit (rib-width.min), switches 1 rule (corner-radius) off, makes 1 "
+    "rule (rib-width) less severe, looks at the seam only every 0.6 mm, keeps only 0.10 mm free beside the beam and waives "
     "1 place (rib-width)."
 )
 
