@@ -28,8 +28,8 @@ reason = "we know better"
 """
 SAYS = (
     "The settings file seamcheck.toml loosens 1 limit (rib-width.min), switches 1 rule (corner-radius) off, makes 1 "
-    "rule (rib-width) less severe, looks at the seam only every 0.6 mm, keeps only 0.10 mm free beside the beam and waives "
-    "1 place (rib-width)."
+    "rule (rib-width) less severe, looks at the seam only every 0.6 mm, keeps only 0.10 mm free beside the beam and "
+    "waives 1 place (rib-width)."
 )
 
 OUTPUTS = ("html", "csv", "dxf", "step", "sarif", "junit", "markdown")
