@@ -65,7 +65,7 @@ def command(
 
     \b
     seamcheck prepare housing.step --into trial
-    seamcheck prepare housing.step --into trial --scanner distance=300 --laps 12 --acceleration 200000
+    seamcheck prepare housing.step --into trial --scanner distance=300 --laps 12 --acceleration 4000000
 
     Exit code: 0 written, 2 nothing written, with the reason.
     """
