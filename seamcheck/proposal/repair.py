@@ -61,6 +61,11 @@ BY_HAND = {
     "path-distance": "the two seams would have to move[ {by} mm] apart, and with them the walls below",
     "seam-step": "the whole seam would have to be laid level",
     "corner-radius": "the wall below the corner would have to turn in a larger radius[, by {by} mm]",
+    "guide-play": "which of the two flanks may give way is not told by the model; set one back by hand",
+    "guide-depth": "which of the two flanks may grow is not told by the model; lengthen one by hand",
+    "guide-draft": "the draft hangs on how both parts are moulded, which the model does not tell",
+    "sink-mark": "the plate below the rib would have to grow, and with it the part's other side",
+    "second-collapse": "it is decided by the collapses that are planned, not by a fault of the joint",
     "rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
 }
 """Rule -> why no move of the joint's own faces mends it; in brackets what is said where the finding has a number."""
