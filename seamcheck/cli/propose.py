@@ -114,7 +114,7 @@ def command(
             progress=progress,
             time_limit=time_limit, memory_limit=memory_limit, with_view="html" in wanted,
         )  # fmt: skip
-    show(text.one_line(result.document) if quiet else text.whole(result.document))
+    show(text.one_line(result.document) if quiet else text.full_report(result.document))
     for name, path in wanted.items():
         content = _make(name, result)
         if content:
