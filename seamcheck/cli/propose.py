@@ -151,4 +151,5 @@ def _make(name: str, result: Any) -> str | bytes:
         return render_dxf(result.document)
     from seamcheck.report.html import render_html
 
-    return render_html(result.review.document, as_drawn=result.as_drawn)
+    remedies = [(one.rule, one.fits, one.says) for one in result.document.remedies]
+    return render_html(result.review.document, as_drawn=result.as_drawn, remedies=remedies)
