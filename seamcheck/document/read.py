@@ -243,8 +243,10 @@ def _finding_faults(document: Document, parts: set[str]) -> Iterator[tuple[str, 
                 continue
             if finding.station is not None and finding.station >= len(contour.stations["s"]):
                 yield f"{place}.station", f"the contour has {len(contour.stations['s'])} stations"
-        for where, one in ((place, finding), *((f"{place}.places[{k}]", p) for k, p in enumerate(finding.places))):
-            if (one.from_s is None) != (one.to_s is None) or (one.from_s is not None and one.length_mm is None):
+        ends = [(place, finding.from_s, finding.to_s, finding.length_mm)]
+        ends += [(f"{place}.places[{k}]", p.from_s, p.to_s, p.length_mm) for k, p in enumerate(finding.places)]
+        for where, start, end, length in ends:
+            if (start is None) != (end is None) or (start is not None and length is None):
                 yield f"{where}.from_s", "a stretch has a start, an end and a length"
         for k, face in enumerate(finding.faces):
             if face.part not in parts:
