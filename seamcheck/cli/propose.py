@@ -121,7 +121,7 @@ def command(
     voice = voice_of(options)
     with speaking(voice):
         told = spoken_proposal(result.document)
-        show(text.one_line(told) if quiet else text.whole(told))
+        show(text.one_line(told) if quiet else text.full_report(told))
     for name, path in wanted.items():
         content = _make(name, result, voice)
         if content:
@@ -157,8 +157,11 @@ def _make(name: str, result: Any, voice: Voice) -> str | bytes:
         from seamcheck.proposal.drawing import render_dxf
 
         return render_dxf(result.document)
+    from seamcheck.proposal.language import spoken_proposal
     from seamcheck.report.html import render_html
     from seamcheck.report.language import spoken
 
     with speaking(voice):
-        return render_html(spoken(result.review.document), as_drawn=result.as_drawn)
+        remedies = [(one.rule, one.fits, one.says) for one in spoken_proposal(result.document).remedies]
+        reviewed = spoken(result.review.document)
+        return render_html(reviewed, as_drawn=result.as_drawn, remedies=remedies)

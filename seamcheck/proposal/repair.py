@@ -20,13 +20,14 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import depth_inside
-from seamcheck.kernel.grooves import ABOVE, Axes, Column, NotCut, column, common, slab, solids_of, united, volume
+from seamcheck.kernel.grooves import ABOVE, Axes, NotCut, common, slab, solids_of, united, volume
 from seamcheck.kernel.moving import BURIED, added, filled, pulled, taken, without_faces
+from seamcheck.kernel.stepped import Flat, Wall, stepped
 from seamcheck.proposal.mending import SECTION_RULES, SIDES, Bounds, Present, Side, closed, fewest_moves
 from seamcheck.proposal.records import Change, Left
 from seamcheck.proposal.room import Line, measure_room
-from seamcheck.proposal.shape import as_line
-from seamcheck.sections.pieces import ring_through
+from seamcheck.proposal.shape import WALL_FIT, as_line
+from seamcheck.sections.pieces import tangent_ring
 from seamcheck.settings.settings import Settings
 
 LEVEL = 0.2
@@ -523,16 +524,14 @@ def _strips(
     low, high = band.contact - depth, band.contact + top
     found = []
     for line in band.lines:
-        ring = ring_through(line.points)
+        ring = tangent_ring(line.points, WALL_FIT)
         sign = 1.0 if side == "outer" else -1.0
         a, b = [ring.offset(sign * x) for x in near], [ring.offset(sign * x) for x in far]
         outline, hole = (b, a) if side == "outer" else (a, b)
-        found.append(
-            column(
-                axes,
-                Column(low, high, as_line(outline[0]), as_line(outline[1]), (as_line(hole[0]),), (as_line(hole[1]),)),
-            )
-        )
+        lines = [[as_line(one) for one in ends] for ends in (outline, hole)]
+        walls = [Wall(low, high, *ends) for ends in lines]
+        flats = [Flat(z, lines[0][k], (lines[1][k],)) for k, z in enumerate((low, high))]
+        found.append(stepped(axes, walls, flats))
     return found
 
 

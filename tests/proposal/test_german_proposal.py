@@ -36,7 +36,7 @@ def typed(**more):
 def printed(document):
     console = Console(width=100, highlight=False)
     with console.capture() as captured:
-        for part in text.whole(document):
+        for part in text.full_report(document):
             console.print(part)
     return captured.get()
 
