@@ -177,7 +177,7 @@ def _length(polyline):
     [
         ("rib-height", (), "breaks 1 must-fix limit (rib-height)"),
         ("sound", ("--scanner", "half-angle=3"), "either distance"),
-        ("sound", ("--clearance", "6"), "leave no land"),
+        pytest.param("sound", ("--clearance", "6"), "leave no land", marks=pytest.mark.thorough),
         ("sound", ("--speed", "0"), "trial.speed must be between"),
     ],
 )
