@@ -144,6 +144,15 @@ PROPOSE_NOTES: dict[str, str] = {
         "side: {room:.2 mm} from the mid-line, {need:.2 mm} are needed."
     ),
     "propose.widen": "Widen the contact there by {missing:.2 mm} on the {side:word} side.",
+    "propose.narrow-both": (
+        "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the {side:word} side: "
+        "{room:.2 mm} from the mid-line, {need:.2 mm} are needed. On the {other:word} side {opposite:.2 mm} "
+        "are missing."
+    ),
+    "propose.widen-both": (
+        "Widen the contact there by {missing:.2 mm} on the {side:word} side, and by {opposite:.2 mm} on the "
+        "{other:word} side."
+    ),
     "propose.limit": "The nearest limit can't be held: {rule}, {quantity} {value} against {bound}.",
     "propose.leave-lip": (
         "Leave out the {side:word} lip ({option}): it would fit; flash then shows on the {side:word} side."

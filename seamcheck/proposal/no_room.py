@@ -90,8 +90,14 @@ def why_not(
         message = say("propose.shallow", **lack, floor=LEAST_FLOOR)
         instead.append(say("propose.down", missing=worst.missing))
     elif short:
-        message = say("propose.narrow", **lack, side=worst.side)
-        instead.append(say("propose.widen", missing=worst.missing, side=worst.side))
+        opposite = max((s.missing for s in short if s.side != worst.side), default=None)
+        if opposite is None:
+            message = say("propose.narrow", **lack, side=worst.side)
+            instead.append(say("propose.widen", missing=worst.missing, side=worst.side))
+        else:
+            both = {"side": worst.side, "other": "outer" if worst.side == "inner" else "inner", "opposite": opposite}
+            message = say("propose.narrow-both", **lack, **both)
+            instead.append(say("propose.widen-both", missing=worst.missing, **both))
     else:
         least = chosen.least
         value, bound = f"{least.value:.2f}", f"{least.bound:.2f}"

@@ -22,9 +22,10 @@ from seamcheck.proposal.design import VARIABLES, Design, Wishes
 from seamcheck.proposal.no_room import shallow_stretches, short_stretches, why_not
 from seamcheck.proposal.proving import said_of
 from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal
-from seamcheck.proposal.repair import filled_to_contact, mend
+from seamcheck.proposal.repair import mend
 from seamcheck.proposal.route import best_route
 from seamcheck.proposal.shape import Cut, cut_joint
+from seamcheck.proposal.whole_section import filled_to_contact
 from seamcheck.settings.settings import Settings
 
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
