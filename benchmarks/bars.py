@@ -141,4 +141,4 @@ def _page(model: Path, faces: int, folder: Path, tell: Tell) -> Iterator[Row]:
     _, with_page = shell("review", str(model), "--no-cache", "--html", str(page))
     size = page.stat().st_size / 1e6
     yield within(f"more for the page, {faces} faces", with_page - without, 0.5)
-    yield Row(f"size of the page, {faces} faces", size, "MB", "<= 6", size <= 6.0)
+    yield Row(f"size of the page, {faces} faces", size, "MB", "<= 1.5", size <= 1.5)

@@ -173,7 +173,7 @@ MODELS: dict[str, Callable[[], Model]] = {
         )
     ),
     "flank-draft": lambda: build(replace(RAIN_GAUGE, draft_outer=4.0)),
-    "turn-radius": lambda: build(BATTERY),
+    "corner-radius": lambda: build(BATTERY),
     "trap-room": lambda: build(replace(WIND_SENSOR, trap_width_inner=0.527, trap_width_outer=0.527)),
     "trap-side": lambda: build(replace(RAIN_GAUGE, trap_width_inner=0.382)),
     "trap-open-inner": lambda: build(replace(RAIN_GAUGE, inner="open")),

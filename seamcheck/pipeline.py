@@ -60,7 +60,7 @@ def review(
         environment variable SEAMCHECK_CACHE names (empty: nowhere), else in the user's cache folder; or a folder;
         or False. The result is the same.
     overrides : single settings: ``collapse=0.35``, ``cover="lid"``, ``beam=(0, 0, -1)``, and
-        ``limits={"rib-width.min": 0.7, "turn-radius.severity": "note"}``
+        ``limits={"rib-width.min": 0.7, "corner-radius.severity": "note"}``
 
     Returns
     -------

@@ -24,8 +24,8 @@ SOUND = {
     "trap_room": 2.08,
     "trap_room_inner": 2.08,
     "trap_room_outer": 2.08,
-    "trap_turn_inner": 2.0,
-    "trap_turn_outer": 2.1,
+    "trap_corner_inner": 2.0,
+    "trap_corner_outer": 2.1,
     "trap_open_inner": 0.0,
     "trap_open_outer": 0.0,
     "lip_gap_inner": 0.2,
@@ -42,7 +42,7 @@ SOUND = {
     "beam_clear": 1.0,
     "wall_width": 2.5,
     "support_offset": 0.0,
-    "turn_radius": 40.0,
+    "corner_radius": 40.0,
 }
 
 

@@ -38,7 +38,7 @@ def section_columns(
         "gap": gap,
         "gap_min": gap,
         "gap_max": gap,
-        "turn_radius": radius,
+        "corner_radius": radius,
         "clamp_land": 2.5,
         "beam_clear": 1.0,
         "free_travel": 0.8,
@@ -50,7 +50,7 @@ def section_columns(
 def path_survey(name, points, u, s, length, closed, columns) -> PathSurvey:
     n = len(s)
     reasons = {key: np.where(np.isfinite(v), "", "no-cover").astype("U24") for key, v in columns.items()}
-    reasons["turn_radius"] = np.where(np.isfinite(columns["turn_radius"]), "", "straight").astype("U24")
+    reasons["corner_radius"] = np.where(np.isfinite(columns["corner_radius"]), "", "straight").astype("U24")
     return PathSurvey(
         name,
         closed,

@@ -115,7 +115,7 @@ export class Strip {
 
   private turns(ruler: SVGElement, contour: number, start: number, X: (p: number) => number): void {
     const { stations, length_mm } = this.walk.joint.contours[contour];
-    const radius = stations.turn_radius as (number | null)[] | undefined;
+    const radius = stations.corner_radius as (number | null)[] | undefined;
     if (!radius) return;
     for (let i = 0; i < radius.length; i++) {
       if (radius[i] === null || radius[i]! > 60) continue;

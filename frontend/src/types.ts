@@ -1,9 +1,11 @@
-import type { ContourRecord, JointRecord, PackedMesh, PackedSections as Packed } from "./document";
+import type { ContourRecord, JointRecord, PackedMesh as Mesh, PackedSections as Packed } from "./document";
 
-export type { PackedMesh };
+/** As report/html/packing.py packs them: `step` is mm for each unit of lengths. */
+export type PackedMesh = Mesh & { step: number };
 
 /** Rows of the shade: station, low, high, share, u, v, along, part, leans. */
-export type PackedSections = Omit<Packed, "shade"> & {
+export type PackedSections = Omit<Packed, "shade" | "face"> & {
+  step: number;
   shade?: [number, number, number, number, number | null, number | null, number | null, string, boolean][];
 };
 

@@ -1,4 +1,4 @@
-/** Arrays of the document's part "view": base64 text of little-endian bytes. */
+/** Arrays of the document's part "view" as the page carries them (report/html/packing.py): base64 text of bytes. */
 
 import type { PackedMesh, PackedSections, Payload } from "./types";
 
@@ -19,6 +19,22 @@ function words(text: string): ArrayBuffer {
   }
   return buffer;
 }
+
+/** Integers of three bytes each, the least first, with their sign. */
+function wholeNumbers(text: string): Int32Array {
+  const raw = new Uint8Array(bytes(text)), count = raw.length / 3;
+  const result = new Int32Array(count);
+  for (let i = 0; i < count; i++) result[i] = ((raw[3 * i] | (raw[3 * i + 1] << 8) | (raw[3 * i + 2] << 16)) << 8) >> 8;
+  return result;
+}
+
+/** Sums of differences, `wide` columns beside each other; as whole numbers of three bytes they wrap round. */
+function summed(differences: Int32Array, wide: number): Int32Array {
+  for (let i = wide; i < differences.length; i++) differences[i] = ((differences[i - wide] + differences[i]) << 8) >> 8;
+  return differences;
+}
+
+const lengths = (steps: Int32Array, step: number): Float32Array => Float32Array.from(steps, (n) => n * step);
 
 /** A strip of the rib top that not all of the light reaches, mm; u, v, along: where the first ray is stopped. */
 export interface Strip {
@@ -42,7 +58,7 @@ export class Sections {
 
   constructor(packed: PackedSections) {
     this.offsets = new Uint32Array(words(packed.offsets));
-    this.segments = new Float32Array(words(packed.segments));
+    this.segments = lengths(wholeNumbers(packed.segments), packed.step);
     this.owner = new Uint8Array(bytes(packed.owner));
     this.slopes = packed.slope ? [...new Float32Array(words(packed.slope))] : packed.stations.map(() => 0);
     this.shade = (packed.shade ?? []).map(([station, low, high, share, u, v, along, part, leans]) => ({ station, low, high, share, u, v, along, part, leans }));
@@ -92,9 +108,9 @@ export interface Mesh { part: string; positions: Float32Array; triangles: Uint32
 export function unpackMesh(packed: PackedMesh): Mesh {
   return {
     part: packed.part,
-    positions: new Float32Array(words(packed.positions)),
-    triangles: new Uint32Array(words(packed.triangles)),
-    face: new Int32Array(words(packed.face)),
+    positions: lengths(summed(wholeNumbers(packed.positions), 3), packed.step),
+    triangles: new Uint32Array(summed(wholeNumbers(packed.triangles), 1)),
+    face: summed(wholeNumbers(packed.face), 1),
     leftOut: packed.left_out ?? 0,
   };
 }

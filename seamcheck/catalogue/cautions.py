@@ -56,7 +56,7 @@ REMARKS: dict[str, str] = {
     ),
     NO_RIB: "Rib, flash traps and travel of {joint}: there is no weld rib to measure.",
     "not-checked.material": (
-        "Whether the cover lets the laser's light pass, its colour, and whether both materials weld to each other: "
+        "Whether the cover transmits the laser light, its colour, and whether both materials weld to each other: "
         "the settings name no materials."
     ),
     "not-checked.no-scanner": (
@@ -85,22 +85,23 @@ REMARKS: dict[str, str] = {
     ),
     "ask.pigments": (
         "To ask the material's supplier: which colours and pigments do both parts have, and how much light of the "
-        "weld's wavelength passes the cover in that colour? A colour in CAD proves nothing."
+        "weld wavelength does the cover transmit in that colour? A colour in CAD proves nothing."
     ),
     "ask.moisture": (
         "To ask the moulder: how is moisture kept low until the weld (polyamides, polyesters, polycarbonate take it "
         "up), and how much glass fibre lies in the seam, in which direction?"
     ),
     "not-checked.clamp-tool": (
-        "Clamp tool and nest themselves: their shape, force and shadow. Measured are the land, the free room above "
-        "it, and what lies below the rib."
+        "Clamp tool and nest themselves: their shape, force and shadow. Measured are the clamp land, the free "
+        "space above it and the support below the rib."
     ),
     "not-checked.locating": (
         "Locating of cover and base beyond play, depth, draft and lead-in of flanks that guide: how the cover is put "
         "on, and whether several locators bind one another."
     ),
     "ask.heat-and-flash": (
-        "Which parts heat or stray light could harm, and whether flash may be seen where a trap is open: ask for both."
+        "To ask the customer: which parts could heat or stray light damage, and may flash be visible where a trap "
+        "is open?"
     ),
     "assumed.as-drawn": "The model is taken as drawn: nominal dimensions, no shrinkage, warp, tolerance or flatness.",
     "assumed.tolerances": (
@@ -111,8 +112,8 @@ REMARKS: dict[str, str] = {
         "The light travels parallel to the beam direction; refraction and the angle of a scanner are left out."
     ),
     "assumed.load": (
-        "What the weld holds is an estimate from a plate of even thickness, hinged on the seam or clamped by it; it is "
-        "no proof of strength and no design calculation. Pressure-tight parts need tests."
+        "The load on the weld is estimated from a plate of constant thickness, hinged on the seam or clamped by "
+        "it; it is no proof of strength and no design calculation. Pressure-tight parts need tests."
     ),
     "not-checked.weld-strength": (
         "Whether the weld holds the load is not evaluated: strength and weld factor ([load]) are not both given."

@@ -394,10 +394,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "neighbour_distance",
             "distance to other parts",
             "mm",
-            (
-                "Shortest distance from the light on the rib (spot or rib width, with beam margin) to a part that is "
-                "neither cover nor base; searched up to 10 mm."
-            ),
+            "Shortest distance from the light on the rib to a part other than cover and base; searched up to 10 mm.",
+            detail="The light is as wide as the spot, or as the rib where no spot is given, plus the beam margin.",
             per="interface",
             decimals=2,
         ),
@@ -493,7 +491,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             ),
             detail=(
                 "Sum over the seam of area times length of mid-line, times 1 - d / R on the inside of a corner "
-                "and 1 + d / R on its outside (see trap_turn_inner). Places without a section count as the "
+                "and 1 + d / R on its outside (see trap_corner_inner). Places without a section count as the "
                 "average of the others."
             ),
             per="interface",
@@ -507,7 +505,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
                 "Largest share of the inner flash trap that a corner takes away: d / R where the seam bends "
                 "towards this side, else 0."
             ),
-            detail="d and R as in trap_turn_inner.",
+            detail="d and R as in trap_corner_inner.",
             per="interface",
             decimals=3,
         ),

@@ -13,9 +13,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Intended stop",
         MUST_FIX,
         "outside",
-        "A stop that is meant to end the collapse is what the cover meets first, and it does so at the "
-        "planned "
-        "collapse.",
+        "The cover meets the intended stop first, and does so at the planned collapse.",
         "Too early, the rib is not melted down and the seam is not fused; too late, the stop does nothing.",
         "assumption",
         "0.1 mm to both sides.",
@@ -24,7 +22,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "within",
                 0.1,
                 "mm",
-                "how far the stop may lie off the planned collapse, or off its own travel",
+                "how far the stop may be off the planned collapse, or off the travel given for it",
             ),
         ),
         (
@@ -33,12 +31,12 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "-within",
                     "Something stops the cover {size} before the intended stop engages (tolerance {size_limit}). {why}",
-                    "Cut back what the cover meets first, or state the stop where it is.",
+                    "Cut back what the cover meets first, or correct intended-stop in the settings.",
                 ),
                 upper=Bound(
                     "within",
                     "The intended stop engages {value} late (tolerance {limit}). {why}",
-                    "Raise the stop[ by {by}], or state it where it is.",
+                    "Raise the stop[ by {by}], or correct intended-stop in the settings.",
                 ),
                 failing_reasons={"free": "Nothing stops the cover: the stop that should end the collapse is missing."},
             ),
@@ -60,16 +58,16 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "beam-angle",
-        "Angle of the light",
+        "Beam angle",
         ATTENTION,
         "above",
-        "The light meets the cover's top at a small angle.",
-        "The spot is shifted and stretched, more light is reflected, and features beside the seam shade it.",
+        "The beam meets the cover's top at a small angle of incidence.",
+        "The spot is shifted and elongated, more light is reflected, and features beside the seam shade it.",
         "common practice",
-        "15°; beyond 25° (from memory) a weld is unlikely to be even.",
+        "15°; beyond 25° (from memory) a uniform weld is unlikely.",
         (
-            Setting("max", 15.0, "°", "largest angle of the light in air", 0.0, 90.0),
-            Setting("grave", 25.0, "°", "angle from which on the finding says more", 0.0, 90.0),
+            Setting("max", 15.0, "°", "largest angle of incidence, in air", 0.0, 90.0),
+            Setting("grave", 25.0, "°", "angle above which the finding adds a warning", 0.0, 90.0),
         ),
         (
             Check(
@@ -77,10 +75,10 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 accepted_reasons=_UNCOVERED,
                 upper=Bound(
                     "max",
-                    "The light meets the cover's top at {value}; it should be at most {limit}.",
+                    "The angle of incidence on the cover's top is {value}; it should be at most {limit}.",
                     "Put the scanner higher or over the middle of the seam, tilt the part, or use telecentric optics.",
                     grave="grave",
-                    grave_says="That is beyond {grave}, too.",
+                    grave_says="Above {grave} a uniform weld is unlikely.",
                 ),
             ),
         ),
@@ -92,8 +90,11 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Shadow on the rib",
         MUST_FIX,
         "below",
-        "From the scanner, the whole width of the light comes freely to the cover's light-side face over the rib.",
-        "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
+        (
+            "From the scanner, the light reaches the cover's light-side face over the rib unobstructed, in its whole "
+            "width."
+        ),
+        "An obstacle in the beam absorbs it and burns, and the rib stays cold in the shadow.",
         "assumption",
         "All rays of the cone, at the middle and both edges of the spot, or of the rib where no spot is given.",
         (Setting("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
@@ -103,7 +104,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min",
-                    "Of the rays from the scanner {percent} reach the rib here.",
+                    "Only {percent} of the rays from the scanner reach the rib here.",
                     "Move what stands in the light, put the scanner higher, or shift its axis.",
                 ),
             ),
@@ -120,14 +121,14 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Where no clamp presses near the rib, the cover bends away from it.",
         "assumption",
         "The whole seam; the clamp's reach of 5 mm and height of 20 mm are settings.",
-        (Setting("min", 1.0, "1", "smallest share of the seam with land near", 0.0, 1.0),),
+        (Setting("min", 1.0, "1", "smallest share of the seam with clamp land within reach", 0.0, 1.0),),
         (
             Check(
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "{percent} of the seam has land square to the light within the clamp's reach; it should be all of "
-                    "it. {why}",
+                    "{percent} of the seam has land square to the light within the clamp's reach; all of it "
+                    "should. {why}",
                     "Give the cover a flat beside the seam, square to the light, and keep the room above it free.",
                 ),
             ),
@@ -139,8 +140,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Other parts near the seam",
         NOTE,
         "below",
-        "Parts that heat or stray light could harm stand away from the seam.",
-        "Stray and scattered light, more than heat, can harm what stands near.",
+        "Parts that heat or stray light could damage keep a distance from the seam.",
+        "Stray and scattered light, more than heat, can damage parts nearby.",
         "assumption",
         "5 mm; which parts are sensitive is not in CAD.",
         (Setting("min", 5.0, "mm", "smallest distance of another part from the seam"),),
@@ -149,7 +150,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "neighbour_distance",
                 lower=Bound(
                     "min",
-                    "Another part stands {value} from the seam; it should be at least {limit}. {why}",
+                    "Another part is {value} from the seam; it should be at least {limit}. {why}",
                     "Where that part is sensitive to heat or light, shield or move it.",
                 ),
             ),
@@ -158,22 +159,22 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "rib-hole",
-        "Hole in the rib's top",
+        "Hole in the rib top",
         MUST_FIX,
         "above",
-        "No hole opens in the rib's top.",
-        "The rib doesn't melt where it has a hole, and air shut in there blows through the melt; a hole that goes "
-        "through is a leak across the seam.",
+        "No hole opens in the rib top.",
+        "At a hole there is no rib to melt, and trapped air blows through the melt; a through hole is a leak "
+        "across the seam.",
         "common practice",
         "No hole at all.",
-        (Setting("max", 0.0, "mm", "largest width of a hole in the rib's top"),),
+        (Setting("max", 0.0, "mm", "largest width of a hole in the rib top"),),
         (
             Check(
                 "rib_hole",
                 upper=Bound(
                     "max",
-                    "A hole {value} wide opens in the rib's top. {why}",
-                    "Close the hole, or lead the seam round it.",
+                    "A hole {value} wide opens in the rib top. {why}",
+                    "Close the hole, or route the seam round it.",
                 ),
             ),
         ),
@@ -181,23 +182,23 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "parts-overlap",
-        "Parts drawn into each other",
+        "Interpenetrating parts",
         ATTENTION,
         "above",
         "Except at the rib, the cover and the other parts do not interpenetrate.",
-        "A press fit holds the cover up while it should sink, and strains both parts; and where it is a mistake, the "
+        "A press fit holds the cover up while it should sink, and strains both parts; where it is a mistake, the "
         "review measured a model that can't be built.",
         "assumption",
-        "0.02 mm, beside the light's direction; what the cover is drawn into along the light breaks sink-travel.",
-        (Setting("max", 0.02, "mm", "largest depth to which parts may be drawn into each other"),),
+        "0.02 mm, across the light's direction; what the cover penetrates along the light breaks sink-travel.",
+        (Setting("max", 0.02, "mm", "largest depth to which parts may interpenetrate"),),
         (
             Check(
                 "overlap",
                 upper=Bound(
                     "max",
-                    "The cover and another part are drawn {value} into each other; it should be at most {limit}. {why}",
-                    "Take material off one of the two here[, {value} deep], or move them apart. If a press fit or a "
-                    "thread is meant, make sure that it lets the cover sink, and waive this.",
+                    "The cover and another part interpenetrate by {value}; it should be at most {limit}. {why}",
+                    "Remove material from one of the two here[, {value} deep], or move them apart. If a press fit "
+                    "or a thread is intended, make sure that the cover can still sink, and waive this.",
                 ),
             ),
         ),
@@ -205,22 +206,25 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "seam-step",
-        "Steps of the seam",
+        "Steps in the seam",
         NOTE,
         "above",
         "The seam's height changes little within one rib width.",
-        "In a step the clamp presses askew, the light's focus lies off and its way through the cover grows longer: the "
-        "place is welded unlike the rest.",
+        "At a step the clamp presses at an angle, the focus is off and the beam path in the cover is longer: the "
+        "place welds differently from the rest.",
         "assumption",
-        "0.5 mm within one rib width; no general limit is known: set what your scanner's focus and clamp bear.",
+        (
+            "0.5 mm within one rib width; no general limit is known: set what your scanner's focus and your clamp "
+            "tolerate."
+        ),
         (Setting("max", 0.5, "mm", "largest change of the seam's height within one rib width"),),
         (
             Check(
                 "seam_step",
                 upper=Bound(
                     "max",
-                    "The seam rises or falls by {value} within one rib width; up to {limit} would be gentle.",
-                    "Spread the step over a longer way, or keep the seam level.",
+                    "The seam rises or falls by {value} within one rib width; it should be at most {limit}.",
+                    "Spread the step over a longer distance, or keep the seam level.",
                 ),
             ),
         ),
@@ -230,8 +234,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Neighbouring stretches of the seam",
         NOTE,
         "below",
-        "Stretches of the seam that are far from each other along it keep a distance.",
-        "Each heats the other, their flash traps share one room, and no clamp presses between them.",
+        "Stretches of the seam that are far apart along it keep a distance from each other.",
+        "Each heats the other, they share a flash trap, and no clamp presses between them.",
         "assumption",
         "3 mm from mid-line to mid-line; no general limit is known: set what suits your ribs and traps.",
         (Setting("min", 3.0, "mm", "smallest distance of neighbouring stretches, mid-line to mid-line"),),
@@ -240,9 +244,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "path_distance",
                 lower=Bound(
                     "min",
-                    "Two stretches of the seam run {value} from each other, mid-line to mid-line; {limit} would keep "
-                    "them apart.",
-                    "Move them apart[ by {by}], or take both as one weld, with room for the melt of both.",
+                    "Two stretches of the seam run {value} apart, mid-line to mid-line; it should be at least {limit}.",
+                    "Move them apart[ by {by}], or treat both as one weld, with flash traps for the melt of both.",
                 ),
             ),
         ),
@@ -252,19 +255,19 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Opening below the rib",
         ATTENTION,
         "above",
-        "Below the rib no air lies between the material that carries it and more of the base.",
+        "The base below the rib is solid: no opening goes through the material that carries it.",
         "Over an opening the rib gives way under the clamp, and the pressure on the seam is lost.",
         "common practice",
         "No opening at all; set the length that your parts can bear.",
-        (Setting("max", 0.0, "mm", "largest length of the seam over openings, in all"),),
+        (Setting("max", 0.0, "mm", "largest length of the seam over openings, in total"),),
         (
             Check(
                 "support_open",
                 upper=Bound(
                     "max",
-                    "Below {value} of the seam an opening goes through the wall; it should be at most {limit}.",
-                    "Carry the wall over the opening in the nest, move the opening away from the seam, or put it "
-                    "lower.",
+                    "An opening goes through the wall below {value} of the seam; it should be at most {limit}.",
+                    "Support the wall over the opening with the nest, move the opening away from the seam, or "
+                    "lower it.",
                 ),
             ),
         ),
@@ -275,7 +278,10 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         ATTENTION,
         "below",
         "The wall that carries the rib is at least as wide as the rib.",
-        "A narrower wall gives way sideways under the clamp, and takes away less heat than the rib brings: it softens.",
+        (
+            "A narrower wall gives way sideways under the clamp, and conducts away less heat than the rib brings: it "
+            "softens."
+        ),
         "assumption",
         "As wide as the rib. A rib on the side of a wall wants a wall 1.7 times as thick as its root, against sink "
         "marks (common practice); this is about walls that end in the rib.",
@@ -307,9 +313,12 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "overhang",
                 upper=Bound(
                     "share * support_depth",
-                    "The rib stands on a ledge, {value} from where the material below carries on; it should be at "
-                    "most {limit}, as deep as the ledge is.",
-                    "Put the wall below the rib, deepen the ledge, or carry it in the nest where that can reach it.",
+                    "The rib stands on a ledge that reaches {value} beyond the material below; for its depth it "
+                    "should be at most {limit}.",
+                    (
+                        "Put the wall below the rib, deepen the ledge, or support it with the nest where that can "
+                        "reach it."
+                    ),
                 ),
             ),
         ),
@@ -319,20 +328,24 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Weld under load",
         MUST_FIX,
         "above",
-        "The weld bears the load along the seam, even if nothing peels it.",
+        "The weld carries the line load, even without any peel.",
         "The cover comes off under the load given.",
         "assumption",
         "Load, strength and weld factor are yours; without them it is not evaluated. An estimate, no proof of "
         "strength: no ageing, temperature, notches or shocks.",
-        (Setting("max", 1.0, "1", "largest tension by the load alone, over strength times weld factor", 0.01, 10.0),),
+        (
+            Setting(
+                "max", 1.0, "1", "largest stress by the line load alone, over strength times weld factor", 0.01, 10.0
+            ),
+        ),
         (
             Check(
                 "weld_use_least",
                 upper=Bound(
                     "max",
-                    "By the load alone the weld is pulled with {value} times what it bears; it should be at most "
-                    "{limit} times.",
-                    "Widen the rib, take a stronger polymer, or lower the load on the cover.",
+                    "The line load alone stresses the weld to {value} times what it can carry; it should be at "
+                    "most {limit} times.",
+                    "Widen the rib, choose a stronger polymer, or lower the load on the cover.",
                 ),
             ),
         ),
@@ -343,23 +356,19 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Weld under load and peel",
         ATTENTION,
         "above",
-        "The weld bears the load along the seam together with the moment of the bending cover.",
+        "The weld carries the line load together with the moment of the bending cover.",
         "The weld begins to peel from inside: it leaks, then the cover comes off.",
         "assumption",
-        "As weld-load. The moment is that of a cover clamped by the weld, the most that it can be; a wall that gives "
-        "way takes less.",
-        (
-            Setting(
-                "max", 1.0, "1", "largest tension with the peel moment, over strength times weld factor", 0.01, 10.0
-            ),
-        ),
+        "As weld-load. The moment is that of a cover clamped by the weld, an upper bound; a wall that gives way "
+        "takes less.",
+        (Setting("max", 1.0, "1", "largest stress with the peel moment, over strength times weld factor", 0.01, 10.0),),
         (
             Check(
                 "weld_use_most",
                 upper=Bound(
                     "max",
-                    "With the moment of the bending cover the weld is pulled with up to {value} times what it bears; "
-                    "it should be at most {limit} times.",
+                    "With the moment of the bending cover the weld is stressed to up to {value} times what it can "
+                    "carry; it should be at most {limit} times.",
                     "Stiffen the cover's middle or support it there, widen the rib, or prove it by tests.",
                 ),
             ),

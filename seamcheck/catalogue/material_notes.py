@@ -4,8 +4,8 @@ from __future__ import annotations
 
 MATERIAL_NOTES: dict[str, str] = {
     "material.caution.orders": (
-        "Light, melt, energy and time are orders of magnitude from typical values; they are no process setting and no "
-        "approval. A trial weld with the very grades is required."
+        "Light, melt, energy and time are orders of magnitude from typical values; they are no process setting and "
+        "no approval. A trial weld with the actual grades is required."
     ),
     "material.caution.laser": (
         "Laser sources for plastic welding are normally Class 4 (IEC 60825-1): direct and scattered light endangers "
@@ -14,13 +14,15 @@ MATERIAL_NOTES: dict[str, str] = {
     "material.caution.critical": (
         "Pressure-tight, medical, food, fuel, battery and safety-related parts need a validated process."
     ),
-    "material.no-rib": "No weld rib stands between the parts: no melt, collapse window or energy.",
+    "material.no-rib": "There is no weld rib between the parts: no melt, collapse window or energy.",
     "material.carbon": "The cover, {cover}, holds carbon, which absorbs the light: it can't be welded through.",
     "material.fitted": (
-        "Melt and flash traps at other collapses than the planned one come from plain sections fitted to the measured "
-        "areas: straight flanks, flat floors, upright walls."
+        "Melt and flash traps at other collapses than the planned one come from simple sections fitted to the "
+        "measured areas: straight flanks, flat floors, upright walls."
     ),
-    "material.divides": "That the melt divides evenly to both sides is an assumption; unlike drafts and gaps shift it.",
+    "material.divides": (
+        "That the melt divides evenly to both sides is an assumption; unequal drafts and gaps shift it."
+    ),
     "material.expansion": "The expansion is temporary: it counts for the traps while the melt is hot.",
     "material.unmeasured": (
         "{unknown:.1 mm} of {length:.1 mm} of the seam were not measured; there the mean of the rest is taken for "
@@ -46,11 +48,13 @@ MATERIAL_NOTES: dict[str, str] = {
         "The cover scatters: at other thicknesses than the plaque's the value lies in the middle of an exponential and "
         "a diffuse curve, and the range reaches over both."
     ),
-    "material.no-loss": ("The thicker plaques pass as much as the thin ones within the scatter: no loss in the bulk."),
+    "material.no-loss": (
+        "The thicker plaques transmit as much as the thin ones within the scatter: no loss in the bulk."
+    ),
     "material.start": (
-        "Extrapolated to zero thickness the plaques pass {start:0 %}, more than the surfaces leave ({surface:0 %}): "
-        "the plaques may differ in grade, colour or surface, or scatter strongly. Values below the thinnest plaque are "
-        "then too high."
+        "Extrapolated to zero thickness the plaques transmit {start:0 %}, more than the surfaces leave ({surface:0 "
+        "%}): the plaques may differ in grade, colour or surface, or scatter strongly. Values below the thinnest "
+        "plaque are then too high."
     ),
     "material.plaque-off": "The {plaque:.2 mm} plaque is off the fitted line by {off:0 %}.",
     "material.plaques": (
@@ -64,7 +68,7 @@ MATERIAL_NOTES: dict[str, str] = {
     "material.no-wavelength": "The wavelength of the plaques is not given (material.light.wavelength).",
     "material.class": "The cover, {cover}, is {kind:word}.",
     "material.no-flatness": "Flatness is not given (tolerance.flatness_cover, flatness_rib): parts as drawn.",
-    "material.nothing-flat": "Nothing is taken as pressed flat by the clamp.",
+    "material.nothing-flat": "The clamp is taken to press nothing flat.",
     "material.no-gap": "No gap was measured: what closes it is not known.",
     "material.no-traps": "Melt or trap areas were measured nowhere: what the traps hold is not known.",
     "material.no-travel": "Free travel is not known: {why:reasons}.",
@@ -79,14 +83,14 @@ MATERIAL_NOTES: dict[str, str] = {
     "cause.both": "highest: {high}; lowest: {low}",
     # the heat model
     "heat.wanted": "the slowest place has to reach {wanted:0 °C}",
-    "heat.reached": "at the slowest place the interface comes to {comes:0 °C}, it has to reach {wanted:0 °C}",
+    "heat.reached": "at the slowest place the interface reaches {comes:0 °C} of the {wanted:0 °C} that it needs",
     "heat.never": "The seam does not melt: {why}. It takes at least {power:0 W}.",
     "heat.long": "The seam does not melt: {why}. It would take longer than {time:0 s}.",
     "heat.grids": (
         "The two grids of the heat model differ by {error:0 %} in the weld time ({rows:.3 mm} rows; extrapolated)."
     ),
     "heat.not-reached": "The planned collapse is not reached within {time:0 s}.",
-    "heat.comes": "the interface comes to {comes:0 °C}, it has to reach {wanted:0 °C}",
+    "heat.comes": "the interface reaches {comes:0 °C} of the {wanted:0 °C} that it needs",
     "heat.one-pass": "One pass at {speed:0 mm/s}: line energy {energy:.2 J/mm}.",
     "heat.least-place": "The seam does not melt at the place that gets least: {why}.",
     "heat.peak": "{peak:0 °C}",
@@ -123,15 +127,15 @@ MATERIAL_NOTES: dict[str, str] = {
     ),
     "pair.is.estimate: unlikely": "The estimate speaks against the pair. Trial weld required.",
     "pair.is.not weldable": "The pair is listed as not weldable. Trial weld required.",
-    "pair.is.unknown": "Nothing is known that an estimate could be made from. Trial weld required.",
+    "pair.is.unknown": "Too little is known for an estimate. Trial weld required.",
     "pair.limit.estimate": (
         "The estimate can reject a pair, it can't approve one: long chains (1000 units) mix fully only below a "
         "difference of about 0.29 MPa^0.5, which is less than the scatter of published solubility parameters (0.5 "
         "to 1, from memory)."
     ),
     "pair.limit.wrong": (
-        "It is known to be wrong: PE with PP and PS with PMMA look good and do not weld reliably; PC with PMMA "
-        "looks doubtful and is welded in some grades."
+        "Known failures: PE with PP and PS with PMMA look good and do not weld reliably; PC with PMMA looks "
+        "doubtful and is welded in some grades."
     ),
     "pair.limit.grades": (
         "Colour, fillers, moisture, flow and additives of the grades decide as well and are not in it."
@@ -143,8 +147,8 @@ MATERIAL_NOTES: dict[str, str] = {
     "pair.difference": (
         "Difference of the solubility parameters {difference:.1} MPa^0.5 (estimate: up to 2.5 by trial)."
     ),
-    "pair.share": "The melt windows share {overlap:0 K}.",
-    "pair.miss": "The melt windows miss each other by {gap:0 K}.",
+    "pair.share": "The melt windows overlap by {overlap:0 K}.",
+    "pair.miss": "The melt windows are {gap:0 K} apart.",
 }
 
 CLASS_WORDS: dict[str, str] = {

@@ -11,17 +11,17 @@ BOUNDS: dict[str, tuple[str, str, str]] = {
     "melt_energy": ("J", "energy to melt the whole seam", "energy per length over the whole path"),
     "laser_energy": (
         "J",
-        "laser energy, dosed along the seam as each place needs, if no heat were conducted away",
+        "laser energy adapted along the seam to the need of each place, without conduction",
         "energy to melt / (transmission of the place · share of the light on the rib · share that becomes heat)",
     ),
     "laser_energy_even": (
         "J",
-        "laser energy at even power and speed until the slowest place has melted, if no heat were conducted away",
+        "laser energy at constant power and speed until the slowest place has melted, without conduction",
         "largest need of any place, over the whole path",
     ),
     "least_time": (
         "s",
-        "least time with the laser on, if no heat were conducted away",
+        "least time with the laser on, without conduction",
         "laser energy (even) / power: a lower bound; the heat model gives the time",
     ),
     "pass_time": ("s", "time of one pass", "length / speed, without jumps and slow corners"),
@@ -39,7 +39,10 @@ BOUNDS: dict[str, tuple[str, str, str]] = {
     "steady_layer": (
         "mm",
         "melt layer while the rib collapses",
-        "where pressing out and melting without losses are equally fast: (speed · viscosity · width² / pressure)^(1/3)",
+        (
+            "where melt is squeezed out as fast as it forms without losses: (speed · viscosity · width² / "
+            "pressure)^(1/3)"
+        ),
     ),
 }
 """Bounds without conduction, and what needs no heat model: key -> unit, what it is, how it is computed."""
@@ -47,13 +50,13 @@ BOUNDS: dict[str, tuple[str, str, str]] = {
 OF_HEAT: dict[str, tuple[str, str, str]] = {
     "plane_time": (
         "s",
-        "time to melting if no heat left sideways: a lower bound",
+        "time to melting without lateral conduction: a lower bound",
         "π (ΔT (e1 + e2) / (2 q))², e = √(k ρ cp): plane source between two half-spaces",
     ),
     "start_time": (
         "s",
         "time until the slowest place of the seam melts",
-        "until the mean of the interface reaches the melting point, at even power and speed",
+        "until the mean of the interface reaches the melting point, at constant power and speed",
     ),
     "weld_time": (
         "s",
@@ -83,8 +86,8 @@ OF_HEAT: dict[str, tuple[str, str, str]] = {
         "time without light until the seam is solid",
         "until the interface's mean is below the melting point",
     ),
-    "melted_base": ("mm", "depth that melts in the base, mean over the light's width", "one passage of the spot"),
-    "melted_cover": ("mm", "depth that melts in the cover, mean over the light's width", "one passage of the spot"),
+    "melted_base": ("mm", "depth that melts in the base, mean over the light's width", "one pass of the spot"),
+    "melted_cover": ("mm", "depth that melts in the cover, mean over the light's width", "one pass of the spot"),
 }
 """Results of the heat model, in the same shape."""
 
@@ -93,7 +96,7 @@ RESULTS = {**BOUNDS, **OF_HEAT}
 RESULT_TEXTS: dict[str, str] = {
     **{f"result.{key}": title for key, (_, title, _) in RESULTS.items()},
     **{f"how.{key}": how for key, (_, _, how) in RESULTS.items()},
-    "how.turn": "speed² / turn radius; a scanner that can't follow slows down and gives more energy there",
+    "how.turn": "speed² / corner radius; a scanner that can't follow slows down and delivers more energy there",
     "result.standing": "computed; its weakest input: {standing:known}",
 }
 
@@ -135,7 +138,7 @@ CONDITIONS: dict[str, str] = {
     "gap closed by the collapse": "gap closed by the collapse",
     "travel left after the collapse": "travel left after the collapse",
     "traps hold the melt": "traps hold the melt",
-    "a collapse exists that suits": "a collapse exists that suits",
+    "a collapse exists that suits": "there is a suitable collapse",
     "all of them but the transmission": "all of them but the transmission",
     "all of them": "all of them",
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Rule
 from seamcheck.catalogue.setting import Setting
 
-_THINNER = "Thin the cover over the seam here[ by {by}], or take a grade or colour that passes more light."
+_THINNER = "Thin the cover over the seam here[ by {by}], or choose a grade or colour that transmits more light."
 _THIN_BY = "log(limit / value) / extinction"  # from T = T0 e^(-K l)
 _UNCOVERED = {"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"}
 
@@ -17,7 +17,7 @@ def _trap_side(side: str) -> Rule:
         ATTENTION,
         "above",
         f"Half of the expanded melt fits into the {side} flash trap.",
-        f"Melt comes out on the {side} side, or has to press to the other one.",
+        f"Melt comes out on the {side} side, or is pushed across to the other.",
         "assumption",
         "1, without reserve. That the melt divides evenly is an assumption too.",
         (
@@ -48,15 +48,15 @@ def _trap_side(side: str) -> Rule:
 MATERIAL_RULES: tuple[Rule, ...] = (
     Rule(
         "transmission",
-        "Light through the cover",
+        "Transmission of the cover",
         ATTENTION,
         "below",
-        "So much light passes the cover over the rib that its surface is in little danger.",
-        "The surface of the cover is more prone to burn, and the weld takes longer, or does not start at all.",
+        "The cover over the rib transmits so much light that its surface is in little danger.",
+        "The cover's surface burns more easily, and the weld takes longer, or does not start at all.",
         "common practice",
-        "28 %, no published source; of the total transmission at the weld wavelength. Covers with less are welded: a "
-        "PBT-GF30 made for laser welding is published with 13 % at 2 mm. The heat model tells what your laser does "
-        "with it.",
+        "28 %, no published source; of the total transmission at the weld wavelength. Covers with less are welded: "
+        "a PBT-GF30 made for laser welding is published with 13 % at 2 mm. The heat model tells what that means "
+        "for your laser.",
         (
             Setting(
                 "min",
@@ -73,7 +73,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min",
-                    "The cover passes {value} of the light here; from {limit} on its surface is in little danger.",
+                    ("The cover transmits {value} of the light here; from {limit} on its surface is in little danger."),
                     _THINNER,
                     change=_THIN_BY,
                     change_unit="mm",
@@ -89,12 +89,21 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         ATTENTION,
         "above",
         "The transmission of the cover is measured, where it can't be taken for granted.",
-        "Nobody knows how much light reaches the rib: the same polymer lets through a fifth or four fifths, "
-        "depending on crystals, filler, colour and thickness.",
+        "How much light reaches the rib is unknown: the same polymer transmits a fifth or four fifths, depending "
+        "on crystallinity, filler, colour and thickness.",
         "common practice",
-        "A semi-crystalline or filled cover needs plaques. A clear amorphous one loses little but what its surfaces "
-        "reflect: rule transmission-untold.",
-        (Setting("max", 1.0, "1", "largest doubt: 2 is a semi-crystalline or filled cover without plaques", 0.0, 2.0),),
+        "A semi-crystalline or filled cover needs plaques. A clear amorphous one loses little more than its "
+        "surfaces reflect: rule transmission-untold.",
+        (
+            Setting(
+                "max",
+                1.0,
+                "1",
+                "largest uncertainty: 2 is a semi-crystalline or filled cover without plaques",
+                0.0,
+                2.0,
+            ),
+        ),
         (
             Check(
                 "transmission_doubt",
@@ -115,10 +124,10 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         NOTE,
         "above",
         "The transmission of a clear cover is given too.",
-        "Colour and additives may take light that the clear polymer passes.",
+        "Colour and additives may absorb light that the clear polymer transmits.",
         "common practice",
         "Follows from the job; no number.",
-        (Setting("max", 0.0, "1", "largest doubt: 1 is a clear amorphous cover without plaques", 0.0, 2.0),),
+        (Setting("max", 0.0, "1", "largest uncertainty: 1 is a clear amorphous cover without plaques", 0.0, 2.0),),
         (
             Check(
                 "transmission_doubt",
@@ -134,7 +143,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "thickness-of-class",
-        "Thickness of the cover for its class",
+        "Cover thickness for its class",
         ATTENTION,
         "above",
         "As long as the transmission is not measured, the cover is no thicker than covers of its class usually are.",
@@ -162,14 +171,18 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Uniformity of the energy",
         MUST_FIX,
         "above",
-        "At even power and speed every place gets about as much energy as it needs.",
-        "By the time the last place has melted, this one burns, or its melt runs away.",
+        "At constant power and speed every place gets about as much energy as it needs.",
+        "By the time the last place has melted, this one burns, or its melt flows off.",
         "assumption",
-        "1.5 times the place that gets least for its need, attention from 1.2 times on. Power or speed that follow the "
-        "need of each place make up for it: waive it, or set your own.",
+        "1.5 times the place that gets least for its need, attention from 1.2 times on. Power or speed adapted "
+        "along the seam makes up for it: waive it, or set your own.",
         (
             Setting(
-                "attention", 1.2, "1", "energy over that of the scarcest place, above which a finding is attention", 1.0
+                "attention",
+                1.2,
+                "1",
+                ("energy over that of the place that gets least for its need, above which a finding is attention"),
+                1.0,
             ),
             Setting("max", 1.5, "1", "largest energy over that of the place that gets least for its need", 1.0),
         ),
@@ -179,9 +192,9 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 accepted_reasons=_UNCOVERED,
                 upper=Bound(
                     "max",
-                    "This place gets {value} times the energy that the scarcest place gets for its need; up to {limit} "
-                    "times would be even.",
-                    "Even out the cover's thickness and the rib's width, or dose the power along the seam.",
+                    "For its need this place gets {value} times the energy of the place that gets least; it should "
+                    "be at most {limit} times.",
+                    "Even out the cover's thickness and the rib's width, or adapt the power along the seam.",
                     attention="attention",
                 ),
             ),
@@ -195,18 +208,27 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         ATTENTION,
         "below",
         "The laser brings the whole seam to its melting point.",
-        "Heat flows off as fast as the light brings it: that place never melts, however long the laser is on.",
+        "Heat is lost as fast as the light brings it: that place never melts, however long the laser is on.",
         "assumption",
         "1.0; by the heat model from the settings' numbers, some of them from memory. Near 1 the weld takes very long.",
-        (Setting("min", 1.0, "1", "smallest rise of the interface, in rises to its melting point", 0.0, 100.0),),
+        (
+            Setting(
+                "min",
+                1.0,
+                "1",
+                "smallest rise of the interface, as a multiple of the rise to its melting point",
+                0.0,
+                100.0,
+            ),
+        ),
         (
             Check(
                 "power_reserve",
                 lower=Bound(
                     "min",
-                    "The laser brings the interface to {value} times the rise that it takes to melt, so no weld "
-                    "starts: {why}.",
-                    "More power, a cover that passes more light, a narrower rib, or a shorter seam for one laser.",
+                    "The laser heats the interface to {value} times the rise needed to melt it, so no weld starts: "
+                    "{why}.",
+                    "More power, a cover that transmits more light, a narrower rib, or a shorter seam for one laser.",
                 ),
             ),
         ),
@@ -240,22 +262,22 @@ MATERIAL_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "first-pass-rise",
-        "Rise in one pass",
+        "Temperature rise in one pass",
         ATTENTION,
         "above",
-        "One pass of the spot heats the base's surface only a little of the way.",
+        "One pass of the spot heats the base's surface only a little.",
         "The surface chars under the spot while the rib below is still cold.",
         "assumption",
-        "300 K in one pass of many; a sign, no limit of a standard. A single pass is judged by its highest "
-        "temperature.",
+        "300 K in one pass of many; an indication, not a limit of a standard. A single pass is judged by its "
+        "highest temperature.",
         (Setting("max", 300.0, "K", "largest rise of the base's surface in one pass", 1.0, 5000.0),),
         (
             Check(
                 "first_pass_rise",
                 upper=Bound(
                     "max",
-                    "Each pass heats the base's surface by {value}; up to {limit} would be gentle.",
-                    "Move the spot faster, widen it, or take less power and more passes.",
+                    "Each pass heats the base's surface by {value}; it should be at most {limit}.",
+                    "Move the spot faster, widen it, or use less power and more passes.",
                 ),
             ),
         ),
@@ -271,14 +293,23 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Where the spot slows down it brings more energy: the corner burns.",
         "assumption",
         "1.2 times; where the power follows the speed, switch it off.",
-        (Setting("max", 1.2, "1", "largest time of the light at a place, in times of a straight run", 1.0, 100.0),),
+        (
+            Setting(
+                "max",
+                1.2,
+                "1",
+                "largest dwell of the spot at a place, as a multiple of that on a straight run",
+                1.0,
+                100.0,
+            ),
+        ),
         (
             Check(
                 "corner_dose",
                 upper=Bound(
                     "max",
-                    "With the acceleration given the spot stays {value} times as long here as on a straight run; up to "
-                    "{limit} times would be even.",
+                    "With the acceleration given the spot stays {value} times as long here as on a straight run; "
+                    "it should be at most {limit} times.",
                     "Round the corner, move the spot slower, or let the power follow the speed.",
                 ),
             ),
@@ -291,18 +322,18 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Range of the measured plaques",
         ATTENTION,
         "above",
-        "The light path in the cover is not much longer than the thickest plaque that was measured.",
+        "The beam path in the cover is not much longer than the thickest plaque that was measured.",
         "The transmission is extrapolated beyond what was measured; the curve is known to be inaccurate there.",
         "assumption",
         "1.5 times the thickest plaque.",
-        (Setting("max", 1.5, "1", "longest light path divided by the thickest plaque", 0.5, 10.0),),
+        (Setting("max", 1.5, "1", "longest beam path divided by the thickest plaque", 0.5, 10.0),),
         (
             Check(
                 "path_over_plaques",
                 upper=Bound(
                     "max",
-                    "The light path is {value} times as long as the thickest plaque; it should be at "
-                    "most {limit} times.",
+                    "The beam path is {value} times as long as the thickest plaque; it should be at most {limit} "
+                    "times.",
                     "Measure a plaque at least as thick as the cover over the seam.",
                 ),
             ),
@@ -318,7 +349,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The expanded melt of the planned collapse fits into both flash traps together.",
         "The melt has nowhere to go: it holds the cover up, or comes out as flash.",
         "assumption",
-        "1, both traps full to the brim.",
+        "1: both traps full.",
         (Setting("max", 1.0, "1", "largest share of both flash traps that the melt may fill", 0.1, 10.0),),
         (
             Check(
@@ -339,7 +370,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Collapse window",
         MUST_FIX,
         "below",
-        "Some collapse closes every gap and still finds room for its melt.",
+        "There is a collapse that closes every gap and leaves room for its melt.",
         "Whatever collapse is chosen, the seam stays open at its lowest place, or flash comes out.",
         "assumption",
         "Any width; what limits its ends is printed with it.",
@@ -349,8 +380,11 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "collapse_window",
                 lower=Bound(
                     "min",
-                    "No collapse suits this geometry: what closes every gap and what has room are {by} apart ({why}).",
-                    "Reduce gap and flatness, or make room in flash traps, travel or rib height[: {by} more].",
+                    (
+                        "No collapse suits this geometry: the least that closes every gap is {by} more than there is "
+                        "room for ({why})."
+                    ),
+                    "Reduce gap and flatness, or enlarge flash traps, travel or rib height[: {by} more].",
                 ),
             ),
         ),
@@ -380,20 +414,20 @@ MATERIAL_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "collapse-high",
-        "Planned collapse against the room",
+        "Planned collapse against its room",
         ATTENTION,
         "below",
         "Flash traps, free travel and rib height have room for the planned collapse.",
         "The melt finds no room, or the cover comes to rest on something else before the collapse is done.",
         "assumption",
-        "Traps not over the brim, 0.2 mm of travel and of rib height left, as in sink-travel and rib-height.",
+        "Traps no more than full, 0.2 mm of travel and of rib height left, as in sink-travel and rib-height.",
         (Setting("min", 0.0, "mm", "planned collapse below the largest that has room", 0.0, 5.0),),
         (
             Check(
                 "collapse_below_highest",
                 lower=Bound(
                     "min",
-                    "The planned collapse of {collapse} is {by} larger than what has room ({why}).",
+                    "The planned collapse of {collapse} is {by} more than there is room for ({why}).",
                     "Plan less collapse[ by {by}], or give flash traps, travel or rib height more room.",
                 ),
             ),
@@ -402,20 +436,20 @@ MATERIAL_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "pair",
-        "Pair of polymers",
+        "Polymer pair",
         MUST_FIX,
         "below",
         "The two polymers are not listed as not weldable to each other.",
         "The weld does not hold, or separates at the interface.",
         "common practice",
-        "The list and its sources are printed with the pair; your own pairs win.",
+        "The list and its sources are printed with the pair; your own pairs take precedence.",
         (Setting("min", 1.0, "1", "smallest grade of the pair: 0 is listed as not weldable", 0.0, 2.0),),
         (
             Check(
                 "pair_grade",
                 lower=Bound(
                     "min",
-                    "Cover and base are of polymers that don't weld to each other. {why}",
+                    "The polymers of cover and base don't weld to each other. {why}",
                     "Choose another polymer for one of the parts, or enter your own trial welds under material.pairs.",
                 ),
             ),
@@ -425,21 +459,21 @@ MATERIAL_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "pair-doubt",
-        "Pair of polymers in doubt",
+        "Doubtful polymer pair",
         ATTENTION,
         "below",
         "The two polymers are the same, or listed as weldable to each other.",
         "Whether the weld holds is not known.",
         "assumption",
         "Estimates can reject a pair, never approve it.",
-        (Setting("min", 2.0, "1", "grade from which a pair is in no special doubt: 2", 0.0, 2.0),),
+        (Setting("min", 2.0, "1", "grade from which a pair does not count as doubtful: 2", 0.0, 2.0),),
         (
             Check(
                 "pair_grade",
                 lower=Bound(
                     "min",
                     "Whether the polymers of cover and base weld to each other is in doubt. {why}",
-                    "Make trial welds with the very grades before a tool is ordered.",
+                    "Make trial welds with the actual grades before ordering a tool.",
                 ),
             ),
         ),

@@ -97,17 +97,18 @@ def _wordings() -> dict[str, Wording]:
     open_seam = RULES["seam-open"]
     put(OPEN_PLACE, Wording("The rib is interrupted for {length}.", open_seam.remedy, open_seam.harm))
     put(RIB_GONE, Wording("The rib is missing for {length}.", open_seam.remedy, open_seam.harm))
-    alone = "The seam is interrupted for {length}: nothing of the opposite part faces the rib there."
-    put(NO_COUNTERPART, Wording(alone, "Let the opposite part run on below the rib all the way.", open_seam.harm))
+    alone = "The seam is interrupted for {length}: no opposite part faces the rib there."
+    put(NO_COUNTERPART, Wording(alone, "Extend the opposite part along the whole rib.", open_seam.harm))
     put(
         AT_RISK,
         Wording(
-            "{name:title} is {value} as drawn and holds the limit of {limit}; with the tolerance of ±{tolerance} the "
-            "worst case is {worst_case}, which does not. Of parts spread {spread} over it {share} lie outside."
+            "{name:title} is {value} as drawn and holds the limit of {limit}; with the tolerance of ±{tolerance} "
+            "the worst case is {worst_case}, which does not. Of parts distributed {spread} over it, {share} lie "
+            "outside."
         ),
     )
     put(SAME_ELSEWHERE, Wording("Broken in the same way, {count} more: {where:list}."))
-    put(GROUPED, Wording("They are told as one, because there are {count} in all."))
+    put(GROUPED, Wording("They are reported as one finding, because there are {count} in all."))
     put(ALONG_PATHS, Wording("The same holds along {where}."))
     lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."
     room = "The band has room for a rib of {rib} with a flash trap of {trap} on each side."
@@ -118,7 +119,7 @@ def _wordings() -> dict[str, Wording]:
     put(LAP_STEP, Wording("The step beside it is {step} high."))
     for kind, what in KINDS.items():
         put(lap_kind(kind), Wording(what))
-    put(PARTLY, Wording("That holds for {length} of this stretch; on the rest it is beyond {limit}."))
+    put(PARTLY, Wording("This applies to {length} of this stretch; the rest is beyond {limit}."))
     return found
 
 

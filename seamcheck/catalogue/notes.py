@@ -16,7 +16,7 @@ NOTES: dict[str, str] = {
         "{file} has damaged colours (record {record} on line {line:0}); it is read without colours. Export it again."
     ),
     "file.nesting": (
-        "{file} has {depth:0} brackets within brackets, which no CAD program writes: it is damaged. Export it again."
+        "{file} nests brackets {depth:0} deep, which no CAD program does: it is damaged. Export it again."
     ),
     "file.missing": (
         "{file} refers to {count:0} records ({records}) that it does not hold: it is damaged. What is missing may "
@@ -34,14 +34,14 @@ NOTES: dict[str, str] = {
         "{file} holds {count:0} record ({records}) more than once: it is damaged. The last one is taken; export it "
         "again."
     ),
-    "file.unfinished": ("{file} is damaged on line {line:0}: what stands there is no whole record. Export it again."),
+    "file.unfinished": ("{file} is damaged on line {line:0}: the record there is incomplete. Export it again."),
     "file.loose": (
-        "{file} holds {count:0} records ({records}) of faces, shells or solids that belong to nothing: it is damaged "
-        "or cut. Export it again."
+        "{file} holds {count:0} records ({records}) of faces, shells or solids that belong to no body: it is "
+        "damaged or cut off. Export it again."
     ),
     "file.loose.one": (
-        "{file} holds {count:0} record ({records}) of faces, shells or solids that belong to nothing: it is damaged "
-        "or cut. Export it again."
+        "{file} holds {count:0} record ({records}) of faces, shells or solids that belong to no body: it is "
+        "damaged or cut off. Export it again."
     ),
     "file.no-curve": (
         "{file} gives edges no curve: {count:0} records ({records}) that should hold one hold a point, a direction or "
@@ -56,8 +56,8 @@ NOTES: dict[str, str] = {
         "export the file again."
     ),
     "file.solids-lost": (
-        "{file} lists {solids:0} solid bodies; {lost:0} of them[ ({which})] could not be read as solid, so the review "
-        "goes without. Check it in CAD and export the file again."
+        "{file} lists {solids:0} solid bodies; {lost:0} of them[ ({which})] could not be read as solids and are "
+        "left out of the review. Check them in CAD and export the file again."
     ),
     "file.cut": ("{file} ends without its last line END-ISO-10303-21: it may be cut off. Copy or export it again."),
     "file.placements-lost": (
@@ -72,11 +72,11 @@ NOTES: dict[str, str] = {
         "stand in the wrong place. Export it again."
     ),
     "file.absurd": (
-        "{file} has {count:0} coordinates or sizes that no model has (line {line:0}[, of {products}]): it is damaged. "
+        "{file} has {count:0} implausible coordinates or sizes (line {line:0}[, of {products}]): it is damaged. "
         "Check the body in CAD and export the file again."
     ),
     "file.absurd.one": (
-        "{file} has a coordinate or size that no model has (line {line:0}[, of {products}]): it is damaged. Check the "
+        "{file} has an implausible coordinate or size (line {line:0}[, of {products}]): it is damaged. Check the "
         "body in CAD and export the file again."
     ),
     "file.repaired": (
@@ -117,7 +117,7 @@ NOTES: dict[str, str] = {
     "part.mirrored": "Placed mirrored.",
     "part.scaled": "Placed with a scale of {scale}.",
     "part.open-near": "It is open near ({place}) mm.",
-    "part.absurd": "Some of its coordinates make no sense (line {line:0}); it is left out.",
+    "part.absurd": "Some of its coordinates are implausible (line {line:0}); it is left out.",
     "part.twice": "It stands in the same place as {first} and has the same shape; it is left out.",
     "part.twice.doubt": (
         "{part}: It stands in the same place as {first} and has the same shape; it is left out. Delete one of them in "
@@ -125,9 +125,9 @@ NOTES: dict[str, str] = {
     ),
     "part.triangles": "Holds only triangles, no exact faces; it is left out.",
     "part.no-faces": "Has no faces; it is left out.",
-    "part.endless": "Its coordinates make no sense (beyond 10 km or endless); it is left out.",
-    "part.inside-out": "Its faces pointed inward; they were turned.",
-    "part.no-inside": "Its faces don't agree on what is inside; what is measured near such faces can be wrong.",
+    "part.endless": "Its coordinates are implausible (beyond 10 km or infinite); it is left out.",
+    "part.inside-out": "Its faces pointed inward; they were reversed.",
+    "part.no-inside": "Its faces are oriented inconsistently; what is measured near them can be wrong.",
     "part.faces-left-out": (
         "{count:0} of its faces have outlines so damaged that they are left out[ near ({place})]; values can be "
         "missing there."
@@ -145,7 +145,8 @@ NOTES: dict[str, str] = {
     ),
     "part.sewn": "Its shell was not closed; cracks of up to {width:.2 mm} were sewn.",
     "part.loose": (
-        "Its faces, edges and corners miss each other by up to {gap}; what is measured there can be that far off."
+        "Its faces, edges and corners are up to {gap} apart where they should meet; what is measured there can be "
+        "that far off."
     ),
     "part.outlines": (
         "{broken:0} of its {faces:0} faces have a damaged outline[, the first near ({place})]; what is measured there "
@@ -164,7 +165,7 @@ NOTES: dict[str, str] = {
     "joint.cover": (
         "{cover} is the cover: {thickness:.2 mm} thick over the seam, with a free beam path over {free:0 %} of it."
     ),
-    "joint.base": "{base} is the base: on its side the light would have to pass {thickness:.1 mm}.",
+    "joint.base": "{base} is the base: on its side the light would have to pass through {thickness:.1 mm}.",
     "joint.base.blocked": "{base} is the base: on its side the beam path is blocked.",
     "joint.light.given": "The light's direction was given.",
     "joint.light.square": "The light runs square to the seam faces (the flanks leave the direction open).",
@@ -172,7 +173,7 @@ NOTES: dict[str, str] = {
     "joint.for": "For: {evidence}",
     "joint.against": "Against: {evidence}",
     "joint.see-through": (
-        "By geometry {other} could be the cover as well; {cover} is drawn see-through (a hint, no proof)."
+        "By geometry {other} could be the cover as well; {cover} is drawn transparent (a hint, no proof)."
     ),
     "joint.shaded": "Other parts stand in the beam path through the cover; no other side lets light in.",
     "joint.left-out": (
@@ -204,12 +205,12 @@ NOTES: dict[str, str] = {
     "evidence.blocked": "The beam path is blocked.",
     "evidence.light": "Light passes {thickness:.2 mm} of plastic, with a free beam path over {free:0 %} of it.",
     "evidence.contact": "The other part lies over {share:0 %} of the band, {gap:.2 mm} from it.",
-    "evidence.small": "One of the parts is as small as a screw or a nut beside the others.",
+    "evidence.small": "Compared with the others, one of the parts is as small as a screw or a nut.",
     "evidence.size": "Both parts are of a housing's size.",
     "evidence.tall": "Along the light the cover measures {times:.1} times its shorter side.",
-    "evidence.inlaid": "Over {share:0 %} of the band's area the parts also lie on each other from the other side.",
+    "evidence.inlaid": "Over {share:0 %} of the band's area the parts also touch on the opposite side.",
     "evidence.held": "The base lies wholly inside the outline of the cover.",
-    "evidence.reaches-out": "The base reaches out of the outline of the cover.",
+    "evidence.reaches-out": "The base extends beyond the outline of the cover.",
     "evidence.room-unknown": "Whether it encloses a cavity can't be told.",
     "evidence.open-within": "Both parts are open over {share:0 %} of what it encloses.",
     "evidence.room": "It closes a cavity.",
@@ -222,7 +223,7 @@ NOTES: dict[str, str] = {
     "share.percent": "{share:0 %}",
     "share.million": "{count:0} in a million",
     "share.less": "fewer than one in a million",
-    "spread.even": "evenly",
+    "spread.even": "uniformly",
     "spread.normal": "normally with Cpk {cpk:.2}",
     "spot.station": "{path} at s = {start:.1 mm}",
     "spot.stretch": "{path} at s = {start:.1 mm} to {end:.1 mm}",
@@ -231,28 +232,26 @@ NOTES: dict[str, str] = {
     "spot.seam": "the whole seam",
     "spot.more": "{count:0} more",
     # what was seen at a place of the whole interface
-    "place.through": "It goes right through.",
+    "place.through": "It is a through hole.",
     "place.deep": "It is {depth:.2 mm} deep.",
     "place.meets": "There {cover} meets {other}.",
-    "place.into": "There {cover} is drawn {depth:.2 mm} into {other}.",
+    "place.into": "There {cover} penetrates {other} by {depth:.2 mm} as drawn.",
     "place.overlap": "{one} and {other} interpenetrate here.",
     "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",
     "place.stands": "{part} stands there.",
-    "place.no-land": "Here {length:.1 mm} of it have none.",
+    "place.no-land": "Over {length:.1 mm} here there is none.",
     "place.narrow-wall": "Here the wall is {wall:.2 mm} wide, the rib {rib:.2 mm}.",
-    "place.tilted-land": (
-        "Here {length:.1 mm} of it have a flat that is tilted by {tilt:.1 °} (up to {most:0 °} would do)."
-    ),
+    "place.tilted-land": ("Over {length:.1 mm} here the flat is tilted by {tilt:.1 °} (allowed: {most:0 °})."),
     "place.rework.seam": "There the flash traps are full then, or the rib is gone.",
     "place.guide": "At {count:0} places between {cover} and {base}.",
     "place.guide.one": "Between {cover} and {base}.",
     "place.flank": "A flank of {part}, {height:.1 mm} high.",
     "place.root": "Here the root is {root:.2 mm} wide, the plate {plate:.2 mm} thick.",
     "place.side": "On the {side:word} side.",
-    "place.light": "{part} stands in the light.",
+    "place.light": "{part} is in the beam path.",
     "place.cover-twice": "The light passes the cover more than once here: there is a void, or a ledge above it.",
     "place.cover-beside": "The light spot reaches past the edge of the cover, or over a hole in it.",
-    "place.flash.no-inside": "The seam encloses nothing: the sides are those of its direction.",
+    "place.flash.no-inside": "The seam encloses nothing: inner and outer follow its direction.",
     "place.flash.inside": "Flash would reach the inside of the housing.[ Nearest there: {parts}]",
     "place.flash.outside": "Flash would reach the visible outside.[ Nearest there: {parts}]",
     "place.flash.opening": "Flash would reach the opening that the seam runs round.[ Nearest there: {parts}]",

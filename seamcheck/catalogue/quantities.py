@@ -139,7 +139,7 @@ MEASURED: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
-            "trap_turn_inner",
+            "trap_corner_inner",
             "flash trap volume over melt in corners, inner side",
             "1",
             "trap_room_inner along the trap's own path round a corner: times 1 - d / R inside it, 1 + d / R outside.",
@@ -150,10 +150,10 @@ MEASURED: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
-            "trap_turn_outer",
+            "trap_corner_outer",
             "flash trap volume over melt in corners, outer side",
             "1",
-            "As trap_turn_inner, on the outer side.",
+            "As trap_corner_inner, on the outer side.",
             decimals=2,
         ),
         Quantity(
@@ -292,7 +292,7 @@ MEASURED: dict[str, Quantity] = {
             ),
         ),
         Quantity(
-            "turn_radius",
+            "corner_radius",
             "turn radius",
             "mm",
             (
@@ -318,7 +318,7 @@ REASONS: dict[str, str] = {
     "free": "Nothing is in the way within this section.",
     "hole": "The cover has a hole over the rib here.",
     "no-cover": "No cover lies over the rib here.",
-    "no-opposite": "Nothing of the opposite part faces the rib here.",
+    "no-opposite": "No opposite part faces the rib here.",
     "rounded-top": "The rib top has no flat.",
     "no-rib": "There is no rib here.",
     "no-edge": "No free edge of the cover was met within the section.",

@@ -54,10 +54,10 @@ REFUSALS: dict[str, str] = {
     "unreadable.folder": "{file} is a folder. Name the STEP file in it, or use `seamcheck scan` for all of them.",
     "unreadable.device": "{file} is a device or a pipe. Save the model as a file and name that.",
     "unreadable.changes": "{file} changes while it is read. Wait until the export or copy is done and try again.",
-    "unreadable.name": "{file} can't be the name of a file.",
+    "unreadable.name": "{file} is not a valid file name.",
     "unreadable.absent": "There is no file {file}. Check the name and the folder.",
     "unreadable.permission": "{file} can't be opened: no permission to read it. Ask its owner for it.",
-    "unreadable.long-name": "{file}... is too long for the name of a file.",
+    "unreadable.long-name": "{file}... is too long for a file name.",
     "unreadable.error": "{file} can't be read: {error}.",
     "unreadable.unpack": "{file} can't be unpacked: {error}.",
     "unreadable.archive": "{why}",
@@ -132,35 +132,35 @@ REFUSALS: dict[str, str] = {
         "apart, the search stops at {most:.2 mm}. Move the cover to its welded position."
     ),
     "no-seam.through": (
-        "{one} and {other} are not assembled: they run through each other by {volume:0 mm³}, about ({place}). Moved by "
-        "{distance:.2 mm} along {axis} {other} would be clear of {one}. Bring both into their assembled position and "
-        "export again."
+        "{one} and {other} are not assembled: they interpenetrate by {volume:0 mm³} near ({place}). Moved by "
+        "{distance:.2 mm} along {axis} {other} would be clear of {one}. Bring both into their assembled position "
+        "and export again."
     ),
     "no-seam.plug-round": (
-        "{one} and {other} only face each other all round their sides: a plug or snap fit. Nothing lies on top of each "
-        "other that light could weld. Give the joint a land with a weld rib under the cover."
+        "{one} and {other} only face each other all round their sides: a plug or snap fit. No faces lie on top of "
+        "each other there that light could weld. Give the joint a land with a weld rib under the cover."
     ),
     "no-seam.plug": (
-        "{one} and {other} only face each other at their sides, with {play:.2 mm} of play: a plug or snap fit. Nothing "
-        "lies on top of each other there that light could weld; the longest side face is {width:.2 mm} wide and "
-        "{length:0 mm} long.[ Along the way in, the faces that look at each other stay {gap:.2 mm} apart: no seat is "
-        "reached.] Give the joint a land with a weld rib under the cover."
+        "{one} and {other} only face each other at their sides, with {play:.2 mm} of play: a plug or snap fit. No "
+        "faces lie on top of each other there that light could weld; the longest side face is {width:.2 mm} wide "
+        "and {length:0 mm} long.[ In the direction of insertion the opposing faces stay {gap:.2 mm} apart: the "
+        "part is not seated.] Give the joint a land with a weld rib under the cover."
     ),
     "no-seam.plug-resting": (
-        "{one} and {other} face each other at their sides, with {play:.2 mm} of play: a plug or snap fit. The places "
-        "where they lie on each other ({places:0}, {area:0 mm²} in all) don't run round anything; the longest side "
-        "face is {width:.2 mm} wide and {length:0 mm} long.[ Along the way in, the faces that look at each other stay "
-        "{gap:.2 mm} apart.] Give the joint a land with a weld rib under the cover."
+        "{one} and {other} face each other at their sides, with {play:.2 mm} of play: a plug or snap fit. The "
+        "places where they lie on each other ({places:0}, {area:0 mm²} in all) don't form a closed line; the "
+        "longest side face is {width:.2 mm} wide and {length:0 mm} long.[ In the direction of insertion the "
+        "opposing faces stay {gap:.2 mm} apart.] Give the joint a land with a weld rib under the cover."
     ),
     "no-seam.strips": (
-        "{one} and {other} lie on each other along {count:0} strips, {length:0 mm} long in all and {width:.2 mm} wide, "
-        "which don't run round: they close no cavity. A seam needs a land that runs round the opening; if an open seam "
-        "along these faces is meant, name the parts with --cover and --base."
+        "{one} and {other} lie on each other along {count:0} strips, {length:0 mm} long in all and {width:.2 mm} "
+        "wide, which don't form a closed line: they enclose no cavity. A seam needs a land that runs round the "
+        "opening; if an open seam along these faces is meant, name the parts with --cover and --base."
     ),
     "no-seam.strips.one": (
-        "{one} and {other} lie on each other along one strip, {length:0 mm} long and {width:.2 mm} wide, which doesn't "
-        "run round: it closes no cavity. A seam needs a land that runs round the opening; if an open seam along these "
-        "faces is meant, name the parts with --cover and --base."
+        "{one} and {other} lie on each other along one strip, {length:0 mm} long and {width:.2 mm} wide, which is "
+        "not closed: it encloses no cavity. A seam needs a land that runs round the opening; if an open seam along "
+        "these faces is meant, name the parts with --cover and --base."
     ),
     "no-seam.pads": (
         "{one} and {other} lie on each other with {count:0} broad faces, the largest {size} mm ({area:0 mm²} of "
@@ -173,16 +173,16 @@ REFUSALS: dict[str, str] = {
         "cover."
     ),
     "no-seam.dark": (
-        "{cover} is seated on {base} along {band}, but no side lets light in: it would have to pass {thickness:.1 mm} "
-        "of plastic. Weld through a cover of at most {most:0 mm} over the joint, or name cover and base with --cover "
-        "and --base."
+        "{cover} is seated on {base} along {band}, but no side lets light in: it would have to pass through "
+        "{thickness:.1 mm} of plastic. Weld through a cover of at most {most:0 mm} over the joint, or name cover "
+        "and base with --cover and --base."
     ),
     "no-seam.side-by-side": (
         "{one} and {other} stand side by side[ {distance:.2 mm} apart]: only their sides, or open strips along them, "
         "face each other, and no cover closes the other part. Move the cover to its assembled position."
     ),
     "no-seam.overlap": (
-        "{cover} and {base} are not assembled: flat faces of the two run {depth:.2 mm} into each other, with no weld "
+        "{cover} and {base} are not assembled: flat faces of the two interpenetrate by {depth:.2 mm}, with no weld "
         "rib between them. Bring both into their assembled position."
     ),
     "no-seam.not-seated": (
@@ -204,7 +204,7 @@ REFUSALS: dict[str, str] = {
     ),
     "any.band": "a band {width:.2 mm} wide and {length:0 mm} long ({kind:word})",
     "any.reading": "{cover} as cover on {base}, {band}",
-    "no-seam.no-line": "The faces between cover and base have no centre line that could be followed.",
+    "no-seam.no-line": "The faces between cover and base have no centre line that could be traced.",
     "no-seam.no-station": "No station of any seam was measured, so there is nothing to judge.",
     "no-seam.nothing-kept": ("Nothing was measured, so nothing can be judged. Review it again with --no-cache."),
     "unsupported.ring": (
@@ -220,9 +220,9 @@ REFUSALS: dict[str, str] = {
         "can't be joined here. Unite them in CAD and export again, so that the seam is followed over all of it."
     ),
     "unsupported.colours": (
-        "Over the seam the light passes {count:0} solids of the cover {part} one behind the other ({pieces}), drawn in "
-        "different colours: whether each of them lets the light through, geometry can't tell. Give them one colour if "
-        "they are of one plastic, or leave out of the model what does not stand in the light."
+        "Over the seam the light passes {count:0} solids of the cover {part} one behind the other ({pieces}), "
+        "drawn in different colours: geometry can't tell whether each of them transmits the light. Give them one "
+        "colour if they are of one plastic, or leave out of the model what is not in the beam path."
     ),
     "ambiguous.two": (
         "Two readings are about equally good: {first}; or {second}. Say which one with --cover and --base (and --beam, "
@@ -234,8 +234,8 @@ REFUSALS: dict[str, str] = {
         "and limits of the shell (ulimit -v)."
     ),
     "not-started.process": (
-        "This machine could not start the review: {why}.[ A memory limit of {shell:0 MB} is set (ulimit -v).] Nothing "
-        "is known of the model; try again with more memory or time."
+        "This machine could not start the review: {why}.[ A memory limit of {shell:0 MB} is set (ulimit -v).] "
+        "Nothing was learnt about the model; try again with more memory or time."
     ),
     "why.ended": "the system ended its process",
     "why.slow": "its process was not ready after {limit:0 s}",
@@ -244,20 +244,20 @@ REFUSALS: dict[str, str] = {
     "why.status": "its process ended with {how}",
     "why.error": "{error}",
     "timeout.limit": (
-        "Not finished after {limit:0 s}, while {stage:word}. Give it more time with --time-limit, or leave out bodies "
-        "that have nothing to do with the seam.[ That may be why: {remark}]"
+        "Not finished after {limit:0 s}, while {stage:word}. Give it more time with --time-limit, or leave out "
+        "bodies that have nothing to do with the seam.[ Possible cause: {remark}]"
     ),
     "out-of-memory.machine": (
-        "More memory was needed than the machine has, while {stage:word}. Allow more with --memory-limit, or leave out "
-        "bodies that have nothing to do with the seam.[ That may be why: {remark}]"
+        "More memory was needed than the machine has, while {stage:word}. Allow more with --memory-limit, or leave "
+        "out bodies that have nothing to do with the seam.[ Possible cause: {remark}]"
     ),
     "out-of-memory.limit": (
-        "More memory was needed than the limit of {limit:0 MB}, while {stage:word}. Allow more with --memory-limit, or "
-        "leave out bodies that have nothing to do with the seam.[ That may be why: {remark}]"
+        "More memory was needed than the limit of {limit:0 MB}, while {stage:word}. Allow more with "
+        "--memory-limit, or leave out bodies that have nothing to do with the seam.[ Possible cause: {remark}]"
     ),
     "out-of-memory.shell": (
         "More memory was needed than the {limit:0 MB} that the shell allows (ulimit -v), while {stage:word}. Allow "
-        "more with --memory-limit, or leave out bodies that have nothing to do with the seam.[ That may be why: "
+        "more with --memory-limit, or leave out bodies that have nothing to do with the seam.[ Possible cause: "
         "{remark}]"
     ),
     "out-of-memory.ended": (

@@ -15,7 +15,7 @@ SEVERITIES = (MUST_FIX, ATTENTION, NOTE, OFF)
 SLACK = {"mm": 0.002, "mm²": 0.002, "1": 0.001, "°": 0.01, "%": 0.01}
 """Unit -> how far a value may lie beyond a bound and still count as holding it: less can't be measured."""
 
-_SLACK_OF = {"turn_radius": 0.03}  # mm: a curvature is less exact than a length; 3 mm are known to 1 %
+_SLACK_OF = {"corner_radius": 0.03}  # mm: a curvature is less exact than a length; 3 mm are known to 1 %
 
 
 def slack_of(column: str, unit: str) -> float:
@@ -47,7 +47,7 @@ ACCEPTED_EVERYWHERE = {
     "junction": "where seams meet, a section across one of them has no meaning; the junction is listed",
     "end": "at an open end the section is not whole; the open end is a finding of its own",
     "rib-hole": "where a hole opens in the rib's top, that is a finding of its own",
-    "corner": "at a sharp corner a section has no meaning; the corner is a finding of turn-radius",
+    "corner": "at a sharp corner a section has no meaning; the corner is a finding of corner-radius",
     "no-rib": "where the rib is missing, that is a finding of its own",
 }
 """Reasons for which no quantity is reported as not measured, and why."""

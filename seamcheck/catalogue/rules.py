@@ -16,15 +16,15 @@ from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, NOTE, Bound, Check, Ru
 from seamcheck.catalogue.setting import Setting
 
 _NARROW = "A narrow rib welds weakly, and the light falls beside it into the flash traps."
-_WIDE = "A wide rib asks for much power, and the melt in its middle is not squeezed out."
-_NO_DRAFT = "A flank without draft does not leave the mould well and may be scored."
-_MUCH_DRAFT = "Much draft makes the weld wider as the rib melts down."
+_WIDE = "A wide rib needs more power, and the melt in its middle is not squeezed out."
+_NO_DRAFT = "A flank without draft releases badly from the mould and may be scored."
+_MUCH_DRAFT = "A large draft widens the weld as the rib melts down."
 _LIP_SHUT = "Too little: the lip stops the cover before the rib has melted down."
 _LIP_WIDE = "Too much: flash escapes over the lip."
 _THIN = "A thin cover bends under the clamp and burns through."
-_THICK = "A thick cover takes and scatters the light: little energy arrives, in a widened spot."
-_APART = "Where they stand apart no heat reaches the cover: the rib burns and does not weld."
-_OVERLAP = "Where they overlap the cover rests first, and the rest of the seam stays open."
+_THICK = "A thick cover absorbs and scatters the light: little energy arrives, in a widened spot."
+_APART = "Across a gap no heat reaches the cover: the rib burns and does not weld."
+_OVERLAP = "Where they overlap, the cover comes to rest first, and the rest of the seam stays open."
 
 
 def _both_sides(column: str, lower: Bound | None = None, upper: Bound | None = None) -> tuple[Check, ...]:
@@ -88,7 +88,7 @@ RIB = (
         "The rib's width stays near the median of the whole seam.",
         "The rib melts unevenly: where it is wider the weld stays cold, where it is narrower it burns.",
         "assumption",
-        "20 % of the median, attention from 10 % on; where the energy along the seam is known, that tells more.",
+        "20 % of the median, attention from 10 % on; where the energy along the seam is known, that says more.",
         (
             Setting(
                 "attention",
@@ -110,7 +110,7 @@ RIB = (
                 lower=Bound(
                     "median * (1 - share)",
                     "The rib is {value} wide against a median of {median}; it should be at least {limit}.",
-                    "Widen the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
+                    "Widen the rib[ by {by}] here, or offset both flanks from one mid-line all the way round.",
                     change="median - value",
                     attention="median * (1 - attention)",
                     stands_in_for=("energy_surplus",),
@@ -118,7 +118,7 @@ RIB = (
                 upper=Bound(
                     "median * (1 + share)",
                     "The rib is {value} wide against a median of {median}; it should be at most {limit}.",
-                    "Narrow the rib[ by {by}] here, or offset both flanks from one middle line all the way round.",
+                    "Narrow the rib[ by {by}] here, or offset both flanks from one mid-line all the way round.",
                     change="value - median",
                     attention="median * (1 + attention)",
                     stands_in_for=("energy_surplus",),
@@ -158,14 +158,14 @@ RIB = (
         "The rib is not much higher than it is wide at half its height.",
         "A slender rib bends sideways when it is soft, and is hard to mould full.",
         "common practice",
-        "1.5; beyond 2.0 a change is asked for in any case; partly from memory.",
+        "1.5; above 2.0 a change is needed in any case; partly from memory.",
         (
             Setting("max", 1.5, "1", "largest rib height divided by the width at half height"),
             Setting(
                 "grave",
                 2.0,
                 "1",
-                "slenderness beyond which the finding says that a change is due in any case",
+                "slenderness above which a change is needed in any case",
             ),
         ),
         (
@@ -175,11 +175,11 @@ RIB = (
                     "max",
                     "The rib is {value} times as high as it is wide at half height; it should be at most "
                     "{limit} times.",
-                    "Make the rib or its trap less deep[ by {by}], or widen the rib.",
+                    "Make the rib lower or its trap shallower[ by {by}], or widen the rib.",
                     change="(value - limit) * rib_width_mid",
                     change_unit="mm",
                     grave="grave",
-                    grave_says="Beyond {grave} a change is due in any case.",
+                    grave_says="Above {grave} a change is needed in any case.",
                 ),
             ),
         ),
@@ -189,10 +189,10 @@ RIB = (
         "Draft of the rib's flanks",
         NOTE,
         "outside",
-        "The rib's flanks have draft, but not much of it.",
+        "The rib's flanks have a small draft.",
         f"{_NO_DRAFT} {_MUCH_DRAFT}",
         "common practice",
-        "0.5° to 2° is usual; no draft and more than 3° are pointed out.",
+        "0.5° to 2° is usual; no draft and more than 3° are reported.",
         (
             Setting("min", 0.1, "°", "draft below which a flank counts as having none", -90.0, 90.0),
             Setting("max", 3.0, "°", "largest draft of a flank", -90.0, 90.0),
@@ -215,26 +215,26 @@ RIB = (
         ),
     ),
     Rule(
-        "turn-radius",
-        "Radius in which the seam turns",
+        "corner-radius",
+        "Corner radius of the seam",
         ATTENTION,
         "below",
-        "The seam's middle line turns in a radius of at least so many rib widths, and at least min.",
-        "In a tight turn the inner side is overheated, its flash trap is scarce, and the light slows down.",
+        "The corner radius of the mid-line is at least so many rib widths, and at least min.",
+        "In a tight corner the inner side overheats, its flash trap is small, and the spot slows down.",
         "common practice",
         "Two rib widths, at least 3 mm; partly from memory.",
         (
-            Setting("widths", 2.0, "1", "smallest radius of the middle line, in rib widths"),
-            Setting("min", 3.0, "mm", "smallest radius of the middle line in any case"),
+            Setting("widths", 2.0, "1", "smallest corner radius of the mid-line, in rib widths"),
+            Setting("min", 3.0, "mm", "smallest corner radius of the mid-line in any case"),
         ),
         (
             Check(
-                "turn_radius",
+                "corner_radius",
                 value_for_reason={"corner": 0.0},
                 lower=Bound(
                     "larger(widths * rib_width, min)",
-                    "The seam turns in a radius of {value}; it should be at least {limit}.",
-                    "Round the turn: make the radius of the middle line[ {by}] larger.",
+                    "The seam has a corner radius of {value}; it should be at least {limit}.",
+                    "Enlarge the corner radius of the mid-line[ by {by}].",
                 ),
             ),
         ),
@@ -248,7 +248,7 @@ TRAPS = (
         MUST_FIX,
         "below",
         "Both flash traps together hold the melt of the planned collapse, with some to spare.",
-        "The melt fills the traps before the collapse is done: it holds the cover up, or comes out as flash.",
+        "The melt fills the traps before the collapse is complete: it holds the cover up, or comes out as flash.",
         "assumption",
         "1.2 times the melt area, for the melt's expansion and uneven sides.",
         (Setting("min", 1.2, "1", "smallest area of both flash traps together, divided by the melt area"),),
@@ -272,7 +272,7 @@ TRAPS = (
         ATTENTION,
         "below",
         "The flash trap of each side holds its half of the melt.",
-        "Melt comes out on this side, or has to press to the other one.",
+        "Melt comes out on this side, or is pushed across to the other.",
         "assumption",
         "Half of the melt to each side, without reserve.",
         (Setting("min", 1.0, "1", "smallest area of one flash trap, divided by half the melt area"),),
@@ -292,17 +292,17 @@ TRAPS = (
         "Flash trap volume in corners",
         ATTENTION,
         "below",
-        "On the inside of a turn, where its way is shorter, the flash trap still holds its half of the melt.",
-        "In the corner the melt finds no room on the inside: it comes out there, or holds the cover up.",
+        "On the inside of a corner, where it is shorter, the flash trap still holds its half of the melt.",
+        "On the inside of the corner the melt has nowhere to go: it comes out there, or holds the cover up.",
         "assumption",
         "Half of the melt to each side, without reserve. Where trap-side is broken as well, only that is reported.",
-        (Setting("min", 1.0, "1", "smallest room of one flash trap in a turn, divided by half the melt"),),
+        (Setting("min", 1.0, "1", "smallest volume of one flash trap in a corner, divided by half the melt"),),
         tuple(
             Check(
-                f"trap_turn_{side}",
+                f"trap_corner_{side}",
                 lower=Bound(
                     "min",
-                    f"In this corner the {side} flash trap, on the inside of the curve, holds {{value}} times its half "
+                    f"In this corner the {side} flash trap, on the inside of the bend, holds {{value}} times its half "
                     "of the melt; it should be at least {limit} times.",
                     f"Give the corner a larger radius, or widen the {side} flash trap there[ by {{by}} at least].",
                     change=f"(limit / value - 1) * trap_room_{side} * melt_area / 2 / (rib_height_{side} - collapse)",
@@ -338,7 +338,7 @@ TRAPS = (
         "Gap at the lip of a flash trap",
         ATTENTION,
         "outside",
-        "What stays open at the lip after the collapse lies between min and max.",
+        "The lip gap left after the collapse lies between min and max.",
         f"{_LIP_SHUT} {_LIP_WIDE}",
         "from memory",
         "0.1 to 0.3 mm after the collapse.",
@@ -353,8 +353,8 @@ TRAPS = (
                 "The SIDE lip gap is {value} after the collapse; it should be at least {limit}.",
                 "Cut the SIDE lip back[ by {by}].",
                 harm=_LIP_SHUT,
-                below_zero="The SIDE lip meets the other part {size} before the collapse is done; {limit} should stay "
-                "open after it.",
+                below_zero="The SIDE lip meets the other part {size} before the collapse is complete; {limit} "
+                "should stay open after it.",
             ),
             upper=Bound(
                 "max",
@@ -381,14 +381,12 @@ COVER = (
             Check(
                 "clamp_land",
                 value_for_reason={"no-land": 0.0},
-                accepted_reasons={
-                    "no-edge": "the cover continues on both sides; clamp-reach looks for room for the clamp"
-                },
+                accepted_reasons={"no-edge": "the cover continues on both sides; clamp-reach looks for clamp area"},
                 lower=Bound(
                     "min",
                     "The clamp land is {value} wide; it should be at least {limit}.",
-                    "Widen the flat of the cover beside the seam[ by {by}]: move the edge, step or rounding "
-                    "that ends it, or take away what stands on it.",
+                    "Widen the flat of the cover beside the seam[ by {by}]: move the edge, step or rounding that "
+                    "ends it, or remove what stands on it.",
                 ),
             ),
         ),
@@ -421,7 +419,7 @@ COVER = (
         "Thickness of the cover over the rib",
         MUST_FIX,
         "outside",
-        "The cover's plastic over the rib is between min and max thick, over the whole width of the rib.",
+        "The cover is between min and max thick over the whole width of the rib.",
         f"{_THIN} {_THICK}",
         "from memory",
         "0.8 to 3.0 mm; about 3 mm is named in a public design guideline for semi-crystalline plastics, the lower "
@@ -465,8 +463,8 @@ COVER = (
         MUST_FIX,
         "uniformity",
         "The largest and the smallest thickness of the cover over the rib differ by no more than max along the seam.",
-        "The light that arrives falls off steeply with thickness: the seam burns at the thin place and "
-        "stays cold at the thick one.",
+        "Transmission drops steeply with thickness: the seam burns where the cover is thin and stays cold where it "
+        "is thick.",
         "assumption",
         "0.3 mm between the thinnest and the thickest place. A finding marks what lies outside the span of that width "
         "that holds most of the seam. Not judged where the energy along the seam is known (rule energy-uniformity).",
@@ -504,13 +502,13 @@ COVER = (
         "Hole in the cover over the rib",
         MUST_FIX,
         "flag",
-        "Plastic of the cover lies over the rib everywhere.",
+        "The cover lies over the rib everywhere.",
         "There is nothing to weld to: the seam is open here.",
         "common practice",
         "Follows from the job; no number.",
         quantity="cover_thickness",
-        says="No plastic of the cover lies over the rib here ({reason:word}).",
-        remedy="Close the hole in the cover or extend it over the rib, or lead the seam round it.",
+        says="There is no cover over the rib here ({reason:word}).",
+        remedy="Close the hole in the cover or extend it over the rib, or route the seam round it.",
         for_flat_overlap=True,
     ),
     Rule(
@@ -518,8 +516,8 @@ COVER = (
         "Beam path",
         MUST_FIX,
         "below",
-        "The light reaches the rib over its whole width through one stretch of cover and nothing else.",
-        "What stands in the light takes it: it burns there, and the rib stays cold in the shadow.",
+        "The light reaches the rib over its whole width through one thickness of cover and nothing else.",
+        "An obstacle in the beam absorbs it and burns, and the rib stays cold in the shadow.",
         "assumption",
         "The whole width of the spot, or of the rib where no spot is given; light along the beam.",
         (Setting("min", 1.0, "1", "smallest share of the light's width that arrives", 0.0, 1.0),),
@@ -529,7 +527,7 @@ COVER = (
                 accepted_reasons={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
                 lower=Bound(
                     "min",
-                    "Of the width of the light {percent} reach the rib.",
+                    "Only {percent} of the light's width reaches the rib.",
                     "Clear the beam path over the rib: move what stands in it, or fill the void in the cover.",
                 ),
             ),
@@ -544,8 +542,8 @@ CONTACT = (
         "Gap between rib and opposite part",
         MUST_FIX,
         "size-above",
-        "As drawn, rib and opposite part neither stand apart nor overlap by more than a share of the planned collapse, "
-        "over the whole width of the rib; a lap without collapse by no more than flat.",
+        "As drawn, gap and overlap of rib and opposite part stay within a share of the planned collapse over the "
+        "whole width of the rib, or within flat for a lap without collapse.",
         f"{_APART} {_OVERLAP}",
         "common practice",
         "Half of the collapse, attention above 0.10 mm; a lap has no collapse that closes a gap, its limit is 0.10 mm. "
@@ -553,7 +551,7 @@ CONTACT = (
         "2011, doi 10.1002/pen.21943; by thermal expansion alone PVC bridged 0.025 mm, doi 10.1115/1.2769731.",
         (
             Setting("attention", 0.1, "mm", "gap or overlap as drawn above which a finding is attention"),
-            Setting("share", 0.5, "1", "largest gap, and largest overlap, as drawn, in planned collapses"),
+            Setting("share", 0.5, "1", "largest gap and largest overlap as drawn, in planned collapses"),
             Setting("flat", 0.1, "mm", "largest gap of a flat or stepped lap, which has no collapse"),
         ),
         (
@@ -568,7 +566,7 @@ CONTACT = (
                 lower=Bound(
                     "-share * collapse",
                     "Rib and opposite part overlap by {size} as drawn; it should be at most {size_limit}.",
-                    "Lower the rib here[ by {by}], or move the parts to the position in which they are put together.",
+                    "Lower the rib here[ by {by}], or move the parts to their assembled position.",
                     change="-value",
                     harm=_OVERLAP,
                     attention="-attention",
@@ -578,11 +576,11 @@ CONTACT = (
             Check(
                 "gap_max",
                 "gap",
-                failing_reasons={"no-opposite": "Nothing of the opposite part faces the rib here."},
+                failing_reasons={"no-opposite": "No opposite part faces the rib here."},
                 accepted_reasons={"hole": "reported by cover-hole", "no-cover": "reported by cover-hole"},
                 upper=Bound(
                     "share * collapse",
-                    "Rib and opposite part stand {value} apart; it should be at most {limit}.",
+                    "The gap between rib and opposite part is {value}; it should be at most {limit}.",
                     "Close the gap here[ by {by}].",
                     change="value",
                     harm=_APART,
@@ -598,31 +596,30 @@ CONTACT = (
         "Parts outside their limits",
         ATTENTION,
         "above",
-        "With the tolerances given, nearly all parts hold every limit that must be held, and find a collapse that "
-        "suits.",
+        "With the tolerances given, nearly all parts keep every limit that must be kept, and some collapse suits them.",
         "Some of the parts leak, or are never fused, though the drawing is sound.",
         "common practice",
-        "0.27 %, what a centred process with Cpk 1 leaves outside. Judged only where the settings give tolerances, and "
-        "told where no finding of its own tells of what breaks.",
-        (Setting("max", 0.27, "%", "largest share of parts in which something breaks", 0.0, 100.0),),
+        "0.27 %, what a centred process with Cpk 1 leaves outside. Judged only where the settings give tolerances, "
+        "and reported where no other finding reports what breaks.",
+        (Setting("max", 0.27, "%", "largest share of parts outside their limits", 0.0, 100.0),),
         quantity="parts_outside",
-        says="In {percent} of parts something breaks that holds as drawn: {what:rules}.",
-        remedy="Give what breaks more room, or hold its dimensions closer.",
+        says="{percent} of parts break limits that hold as drawn: {what:rules}.",
+        remedy="Give these dimensions more reserve, or tighten their tolerances.",
         for_flat_overlap=True,
     ),
     Rule(
         "model-doubt",
-        "Damage of the model",
+        "Damaged model",
         ATTENTION,
         "flag",
-        "The file was read, but something in it is lost, doubled or does not close.",
+        "The file was read whole: nothing in it is lost, duplicated or left open.",
         "What was lost may be what breaks a limit: a review of a damaged model is no proof.",
         "assumption",
         "Any sign of damage counts.",
         (),
         quantity="rib",
         says="The model shows signs of damage: {what}",
-        remedy="Export the model anew and review that file.",
+        remedy="Export the model again and review that file.",
         for_flat_overlap=True,
     ),
     Rule(
@@ -630,10 +627,10 @@ CONTACT = (
         "No flash traps",
         ATTENTION,
         "flag",
-        "Flash traps lie beside what melts.",
+        "Flash traps lie beside the rib or wall that melts.",
         "The melt leaves the joint on both sides: flash shows outside, and particles can come loose inside.",
         "common practice",
-        "The top of a plain wall has none by its kind; a part whose flash may show can do without.",
+        "A plain wall has none by design; where flash may show, it can do without.",
         (),
         quantity="rib",
         says="The top of a plain wall melts with open sides: nothing beside it holds the flash.",
@@ -641,17 +638,19 @@ CONTACT = (
     ),
     Rule(
         "joint-left-out",
-        "A joint that was not reviewed",
+        "Joint not reviewed",
         ATTENTION,
         "flag",
         "Every joint of the model was reviewed.",
-        "What was not looked at can leak: a review of the other joints says nothing about it.",
+        "What was not reviewed can leak: the review of the other joints says nothing about it.",
         "assumption",
-        "A rib under a cover of its own counts that has a fifth of the longest seam's length.",
+        "A rib under a cover of its own counts from a fifth of the longest seam's length on.",
         (),
         quantity="rib",
         says="{what}.",
-        remedy="Name its cover and base and review it by itself; where a band was not followed, give it even sides.",
+        remedy=(
+            "Name its cover and base and review it by itself; where a band could not be traced, give it even sides."
+        ),
         for_flat_overlap=True,
     ),
     Rule(
@@ -667,7 +666,7 @@ CONTACT = (
         quantity="gap",
         says="The parts are drawn in the welded position: they overlap by about the planned collapse of "
         "{collapse} along the whole seam. The gap is not judged.",
-        remedy="Nothing to change, if that is what the model means to show.",
+        remedy="Nothing to change if the model is meant to show the welded position.",
     ),
     Rule(
         "sink-travel",
@@ -716,7 +715,7 @@ CONTACT = (
                 "support_offset",
                 upper=Bound(
                     "share * rib_width",
-                    "The material below the rib stands {value} beside it; it should be at most {limit}.",
+                    "The material that carries the rib is offset by {value}; it should be at most {limit}.",
                     "Put the wall below the rib, or move the rib over the wall[ by {by}].",
                 ),
             ),
@@ -730,13 +729,13 @@ SEAM = (
         "Seam open",
         MUST_FIX,
         "flag",
-        "The rib runs on without an interruption and without an open end.",
+        "The rib runs without interruption and without an open end.",
         "The housing is open here: it leaks.",
         "common practice",
         "Follows from the job; no number.",
         quantity="rib_height",
-        says="The rib ends here and does not go on.",
-        remedy="Close the seam: let the rib run on to where it started, or into another rib.",
+        says="The rib ends here.",
+        remedy="Close the seam: continue the rib to its start, or into another rib.",
     ),
     Rule(
         "rib-missing",
@@ -748,17 +747,17 @@ SEAM = (
         "common practice",
         "Welding flat on flat is another kind of joint, with far stricter gaps; it is not reviewed here.",
         quantity="rib",
-        says="Cover and base lie flat on each other; nothing between them stands up like a weld rib.",
+        says="Cover and base lie flat on each other without a weld rib between them.",
         remedy="Add a weld rib with flash traps, on the base or on the cover.",
         for_flat_overlap=True,
     ),
     Rule(
         "seam-junction",
-        "Seams meet",
+        "Junction of seams",
         ATTENTION,
         "flag",
-        "Where paths of the seam meet the rib melts through, and the flash traps hold its melt.",
-        "Light passes here more than once, the rib is wider, and the melt is blocked from two sides.",
+        "Where paths of the seam meet, the rib melts through, and the flash traps hold its melt.",
+        "The beam passes here more than once, the rib is wider, and the melt is blocked from two sides.",
         "assumption",
         "The limits that hold along the seam; a junction that keeps them is a note.",
         (
@@ -770,7 +769,7 @@ SEAM = (
                 "junction_gap",
                 upper=Bound(
                     "apart",
-                    "Where paths of the seam meet the cover stays {value} off the rib (limit {limit}).",
+                    "Where paths of the seam meet, the cover stays {value} off the rib (limit {limit}).",
                     "Bring the rib's top at the junction to the height of the rest.",
                 ),
             ),
@@ -778,16 +777,15 @@ SEAM = (
                 "junction_room",
                 lower=Bound(
                     "room",
-                    "Where paths of the seam meet the flash traps hold {value} times the melt; it should be at least "
+                    "Where paths of the seam meet, the flash traps hold {value} times the melt; it should be at least "
                     "{limit} times.",
-                    "Give the flash traps more room in the corners of the junction, or round these less.",
+                    "Enlarge the flash traps in the corners of the junction, or round these less.",
                 ),
             ),
         ),
         quantity="rib",
         says="{count} paths of the seam meet here.",
-        remedy="Keep junctions few, give the flash traps more room beside them, and mind the order in which "
-        "the light passes.",
+        remedy="Keep junctions few, enlarge the flash traps beside them, and plan the order of the passes.",
     ),
     Rule(
         "not-measured",

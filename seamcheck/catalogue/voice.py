@@ -12,6 +12,7 @@ from contextvars import ContextVar
 from dataclasses import dataclass
 from functools import cache
 from importlib import resources
+from string import Formatter
 from typing import Any
 
 LANGUAGES = {"en": "English", "de": "Deutsch"}
@@ -71,9 +72,19 @@ def tr(english: str, /, **values: object) -> str:
     Parameters
     ----------
     english : as it is written in the code; it is what a language without this text shows
+    values : by the names of its places; a number whose place says how it is written gets the language's decimal sign
     """
     text = translated("", english)
-    return text.format_map(values) if values else text
+    return _FILLING.vformat(text, (), values) if values else text
+
+
+class _Filling(Formatter):
+    def format_field(self, value: object, format_spec: str) -> str:
+        text = format(value, format_spec)
+        return localised(text) if format_spec and isinstance(value, int | float) else text
+
+
+_FILLING = _Filling()
 
 
 def translated(key: str, english: str) -> str:

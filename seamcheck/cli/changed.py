@@ -13,6 +13,7 @@ from seamcheck.settings.file import NAME, find_settings_file, table_named_by
 
 ENDINGS = (".step", ".stp", ".p21")
 _SECONDS = 120
+_MOST_LINKS = 40  # a circle of links ends there
 
 
 def models_below(places: Sequence[Path]) -> list[Path]:
@@ -36,38 +37,44 @@ def changed_since(
     revision: str,
     given: Sequence[Path] = (),
     tell: Callable[[str], None] = lambda sentence: None,
+    *,
+    settings: Path | None = None,
 ) -> list[Path]:
     """The models that differ from where their branch left ``revision``, committed or not, in their order.
 
     A model counts as changed as well where something else changed that decides about its verdict: a file that is
-    given (settings, a table of tolerances), else any ``seamcheck.toml`` beside it or above it; the table that such a
-    file names; what a link leads to; the commit of a submodule. What lies outside of the repository can't be told, so
-    it counts as changed.
+    given (settings, a table of tolerances, answers), without given settings any ``seamcheck.toml`` beside it or above
+    it; the table that settings name; every link on the way to them; the commit of a submodule. What lies outside of the
+    repository, or is ignored by git, can't be told, so it counts as changed; a model that git ignores is none.
 
     Parameters
     ----------
-    given : files named on the command line
+    given : files named on the command line, other than settings
+    settings : settings file named there, in place of those beside the models
     tell : gets a sentence where more is reviewed than what changed
 
     Raises
     ------
     UsageError : no git, no repository, no such revision, no common history
     """
+    tops = _Tops()
+    decides = {model: list(_what_decides(model, tops.of(_real(model).parent), given, settings)) for model in models}
     changed: dict[Path, set[str] | None] = {}
     told: set[str] = set()
     result = []
     for model in models:
-        top = _top_of(_real(model).parent)
+        top = tops.of(_real(model).parent)
         if top not in changed:
-            changed[top] = _changed(top, revision, tell)
-        names, decides = changed[top], list(_what_decides(_real(model), top, given))
-        outside = [path for path in decides if not path.is_relative_to(top)]
+            beside = {path for paths in decides.values() for path in paths} - {_real(model) for model in models}
+            changed[top] = _changed(top, revision, tell, beside)
+        names = changed[top]
+        outside = [path for path in decides[model] if not path.is_relative_to(top)]
         for path in outside:
             sentence = f"{path} lies outside of {top}: whether it changed can't be told, so all is reviewed."
             if sentence not in told:
                 told.add(sentence)
                 tell(sentence)
-        if names is None or outside or any(_is_in(path, names, top) for path in decides):
+        if names is None or outside or any(_is_in(path, names, top) for path in decides[model]):
             result.append(model)
     return result
 
@@ -82,19 +89,42 @@ def _real(path: Path) -> Path:
     return Path(os.path.realpath(path.parent)) / path.name
 
 
-def _what_decides(model: Path, top: Path, given: Sequence[Path]) -> Iterator[Path]:
-    """The model, its settings and their tables, and what those of them that are links lead to."""
-    files = [model, *map(_real, given)]
-    if not given:
-        files += [folder / NAME for folder in model.parents if folder.is_relative_to(top)]
-        nearest = find_settings_file(model)
-        files += [] if nearest is None or nearest.parent.is_relative_to(top) else [nearest]
-    for file in files:
-        yield file
-        if file.is_symlink():
-            yield Path(os.path.realpath(file))
-        if file.suffix == ".toml" and (table := table_named_by(file)) is not None:
-            yield _real(table)
+def _what_decides(model: Path, top: Path, given: Sequence[Path], settings: Path | None) -> Iterator[Path]:
+    """The model, its settings and their tables, what else was named, and every link on the way to them."""
+    real = _real(model)
+    own = (
+        [settings] if settings is not None else [folder / NAME for folder in real.parents if folder.is_relative_to(top)]
+    )
+    nearest = find_settings_file(model) if settings is None else None
+    own += [] if nearest is None or nearest in own else [nearest]
+    tables = [table for file in own if (table := table_named_by(file)) is not None]
+    for file in (model, *given, *own, *tables):
+        yield _real(file)
+        yield from _links(file, top)
+
+
+def _links(path: Path, top: Path) -> Iterator[Path]:
+    """What a file that is a link leads to, step by step, and links among its folders within the repository."""
+    for folder in Path(os.path.abspath(path)).parents:
+        if folder.is_symlink() and _real(folder).is_relative_to(top):
+            yield _real(folder)
+    for _ in range(_MOST_LINKS):
+        if not path.is_symlink():
+            return
+        path = _real(path.parent / os.readlink(path))
+        yield path
+
+
+class _Tops:
+    """The repository that holds a folder; git is asked once for each folder."""
+
+    def __init__(self) -> None:
+        self._known: dict[Path, Path] = {}
+
+    def of(self, folder: Path) -> Path:
+        if folder not in self._known:
+            self._known[folder] = _top_of(folder)
+        return self._known[folder]
 
 
 def _top_of(folder: Path) -> Path:
@@ -122,8 +152,11 @@ def _repository_of(folder: Path) -> Path:
     return Path(os.path.realpath(os.fsdecode(out.rstrip(b"\n"))))
 
 
-def _changed(top: Path, revision: str, tell: Callable[[str], None]) -> set[str] | None:
-    """Absolute paths of all files that differ from the fork point, also deleted and untracked ones; None for all."""
+def _changed(top: Path, revision: str, tell: Callable[[str], None], decides: set[Path]) -> set[str] | None:
+    """Absolute paths of all files that differ from the fork point, also deleted and untracked ones; None for all.
+
+    decides : files beside the models that decide about them; of what git ignores these alone count
+    """
     code, out, _ = _git(top, "rev-parse", "--verify", "--quiet", "--end-of-options", f"{revision}^{{commit}}")
     if code:
         _, known, _ = _git(top, "for-each-ref", "--count=1", "refs/remotes")
@@ -146,13 +179,27 @@ def _changed(top: Path, revision: str, tell: Callable[[str], None]) -> set[str] 
     for arguments in (
         ("diff", "--name-only", "-z", "--no-renames", "--no-ext-diff", "--ignore-submodules=none", base, "--"),
         ("ls-files", "-z", "--others", "--exclude-standard", "--"),
-        ("ls-files", "-z", "--others", "--ignored", "--exclude-standard", "--", f"*{NAME}"),
+        (
+            "ls-files",
+            "-z",
+            "--others",
+            "--ignored",
+            "--exclude-standard",
+            "--",
+            *(_like(decides, top) or [f":(literal){NAME}"]),
+        ),
     ):
         code, out, _ = _git(top, *arguments)
         if code:
             raise UsageError(f"git {arguments[0]} failed in {top}.")
         names |= {os.path.join(str(top), os.fsdecode(name)) for name in out.split(b"\0") if name}
     return names
+
+
+def _like(files: set[Path], top: Path) -> list[str]:
+    """Patterns of git that hold these files alone, and one at least."""
+    inside = sorted(path.relative_to(top).as_posix() for path in {*files, top / NAME} if path.is_relative_to(top))
+    return [f":(literal){path}" for path in inside]
 
 
 def _is_shallow(top: Path) -> bool:

@@ -26,8 +26,8 @@ def ci_options(command: Callable[..., Any]) -> Callable[..., Any]:
     )(command)  # fmt: skip
     return option(
         "--baseline", metavar="REVIEW", type=click.Path(path_type=Path), section=CI,
-        help="Earlier review document: what it has already and is no worse is known, and only new or worse findings "
-        "make the exit code 1.",
+        help="Earlier review document: findings that it has already and that are no worse are known; only new or "
+             "worse ones make the exit code 1.",
     )(command)  # fmt: skip
 
 

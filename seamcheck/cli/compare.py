@@ -20,6 +20,7 @@ from seamcheck.cli.shared import (
     option,
     run_limits,
     show,
+    tell,
     write_file,
 )
 
@@ -31,7 +32,7 @@ WRITE = "Write to files ('-' is standard output)"
 OUTPUTS = {
     "json": ("seamcheck.document.plain:to_json", "the comparison document, for other programs"),
     "html": ("seamcheck.comparison.html.page:render_html", "a page to read and send, old beside new"),
-    "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for the page of a job or a review"),
+    "markdown": ("seamcheck.comparison.markdown:render_markdown", "a summary for a job's page or a review"),
 }
 """Kind of file -> what makes it of the comparison document, and its help."""
 
@@ -138,7 +139,7 @@ def command(
         else:
             write_file(path, content)
             if not quiet:
-                click.echo(written(path, voice), err=takes_stdout)
+                tell(written(path, voice), err=takes_stdout)
     counted = ("must-fix", "attention") if strict else ("must-fix",)
     is_worse = result.exit_code == 0 and bool(worse(result.document["findings"], counted))
     raise SystemExit(1 if is_worse else result.exit_code)

@@ -11,7 +11,7 @@ import click
 from seamcheck.cli import ci
 from seamcheck.cli.changed import changed_since, models_below
 from seamcheck.cli.outputs import OUTPUTS, Output, fields_of, make, voice_of
-from seamcheck.cli.shared import check_can_write, make_folder, show, write_file
+from seamcheck.cli.shared import check_can_write, make_folder, show, tell, write_file
 from seamcheck.errors import SeamcheckError, UsageError
 
 
@@ -106,12 +106,12 @@ def _models(places: Sequence[Path], options: Mapping[str, Any], settings_file: P
         raise UsageError(f"There is no STEP file below {', '.join(map(str, places))}.")
     if revision is None:
         return models
-    given = [] if settings_file is None else [settings_file]
     pairs = [text.partition("=") for text in options["tolerances"]]
-    given += [Path(value.strip()) for key, _, value in pairs if key.strip() == "file"]
-    changed = changed_since(models, revision, given, tell=lambda sentence: click.echo(sentence, err=True))
+    given = [Path(value.strip()) for key, _, value in pairs if key.strip() == "file"]
+    given += [] if options["answers_file"] is None else [options["answers_file"]]
+    changed = changed_since(models, revision, given, lambda sentence: tell(sentence, err=True), settings=settings_file)
     if not quiet:
-        click.echo(f"Changed since {revision}: {len(changed)} of {len(models)} models.", err=True)
+        tell(f"Changed since {revision}: {len(changed)} of {len(models)} models.", err=True)
     return changed
 
 
@@ -131,9 +131,9 @@ def _baseline_of(model: Path, baseline: Path | None) -> Path | None:
 
         if read_file(found)["verdict"] != "not-reviewed":
             return found
-        click.echo(f"{ci.shown(model)} was not reviewed for the baseline: all its findings are new.", err=True)
+        tell(f"{ci.shown(model)} was not reviewed for the baseline: all its findings are new.", err=True)
         return None
-    click.echo(f"No baseline for {ci.shown(model)}: all its findings are new.", err=True)
+    tell(f"No baseline for {ci.shown(model)}: all its findings are new.", err=True)
     return None
 
 

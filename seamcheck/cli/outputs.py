@@ -90,13 +90,13 @@ OUTPUTS: tuple[Output, ...] = (
         "pictures", f"{_REPORT}.pictures:render_pictures", "a PNG picture of each finding",
         needs_view=True, needs_seam=True, is_folder=True, speaks=True,
     ),
-    Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for hosts of code", for_many=True),
+    Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for code hosts", for_many=True),
     Output("junit", f"{_REPORT}.ci.junit:render_junit", "rules as test cases in JUnit XML", for_many=True),
     Output(
         "questions", f"{_REPORT}.letter:render_letter", "the questions to others, as a letter in Markdown", speaks=True
     ),
     Output(
-        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a job",
+        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for a job's page",
         for_many=True, speaks=True,
     ),
 )  # fmt: skip
@@ -239,16 +239,21 @@ def voice_options(what: str) -> Callable[[Callable[..., Any]], Callable[..., Any
             section=_SHOW,
             help=f"Unit of lengths, areas and volumes in what people read: {what}. [default: mm]",
         )(command)
-        return option(
-            "--language",
-            type=click.Choice(list(LANGUAGES)),
-            default="en",
-            section=_SHOW,
-            help="Language of what people read: en (English) or de (German). Keys, documents and what programs read "
-            "stay as they are. [default: en]",
-        )(command)
+        return language_option(command)
 
     return decorated
+
+
+def language_option(command: Callable[..., Any]) -> Callable[..., Any]:
+    """--language of a command."""
+    return option(
+        "--language",
+        type=click.Choice(list(LANGUAGES)),
+        default="en",
+        section=_SHOW,
+        help="Language of what people read: en (English) or de (German). Keys, documents and what programs read stay "
+        "as they are. [default: en]",
+    )(command)
 
 
 def voice_of(options: Mapping[str, Any]) -> Voice:

@@ -7,9 +7,11 @@ from typing import Any
 
 import click
 
+from seamcheck.catalogue.voice import Voice, speaking, tr
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
-from seamcheck.cli.shared import SectionedCommand, one_sentence, option, run_limits
+from seamcheck.cli.outputs import language_option, written
+from seamcheck.cli.shared import SectionedCommand, one_sentence, option, run_limits, tell
 from seamcheck.settings.declared import TRIAL
 
 PATH, TOOLS, CYCLE = "Weld path", "Clamp and nest", "Cycle"
@@ -39,6 +41,7 @@ def _trial_options(command: Any) -> Any:
 @option("--clockwise", is_flag=True, section=PATH, help="Weld clockwise, seen against the light.")
 @_trial_options
 @settings_options
+@language_option
 @run_limits(one.RUN)
 @option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
 @one_sentence
@@ -53,13 +56,12 @@ def command(
     debug: bool,
     **options: Any,
 ) -> None:
-    """Write what a toolmaker and a laser operator need for a trial weld of a model whose review holds.
+    """Write what a toolmaker and a laser operator need for a trial weld of a model that keeps its limits.
 
-    FOLDER gets: clamp.step, clamp.dxf (the frame beside the light and the core within it, walls leaning as the light
-    does), nest.step, nest.dxf, path.csv, path.dxf, path.json (the middle line in the order of welding, with speed and
-    shares of power, and what the scanner is told so that the light meets it under the cover), and sheet.md with what
-    was assumed. The model is reviewed once more with the clamp on it: no shade, no collision. Nothing is a machine's
-    recipe.
+    FOLDER gets: clamp.step, clamp.dxf (a frame beside the light and a core within it, walls inclined as the light
+    is), nest.step, nest.dxf, path.csv, path.dxf, path.json (the mid-line in the order of welding, with speed, power
+    share and scanner coordinates that allow for refraction in the cover), and sheet.md with what was assumed. The
+    model is reviewed once more with the clamp on it: no shadow, no collision. Nothing is a machine's recipe.
 
     \b
     seamcheck prepare housing.step --into trial
@@ -73,11 +75,13 @@ def command(
     given = {f"trial.{s.name}": options[f"trial_{s.attribute}"] for s in TRIAL.values()}
     changes = one._changes(options) | {key: value for key, value in given.items() if value is not None}
     settings = one._on_day(settings_for(models, settings_file, not no_settings_file).changed(changes), options["today"])
+    voice = Voice(options["language"])
     with one._progress(models) as progress:
         made = prepare(
-            list(models), folder, settings, clockwise=clockwise, progress=progress,
-            time_limit=time_limit, memory_limit=memory_limit,
+            list(models), folder, settings, clockwise=clockwise, language=options["language"],
+            progress=progress, time_limit=time_limit, memory_limit=memory_limit,
         )  # fmt: skip
     for name in sorted(made.files):
-        click.echo(f"Written: {folder / name}")
-    click.echo("A pre-check, never an approval. Class 4 lasers, clamps and fumes injure; trials decide.")
+        tell(written(folder / name, voice))
+    with speaking(voice):
+        click.echo(tr("A pre-check, never an approval. Class 4 lasers, clamps and fumes injure; trials decide."))

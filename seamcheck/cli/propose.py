@@ -9,7 +9,16 @@ import click
 
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
-from seamcheck.cli.shared import SectionedCommand, check_can_write, one_sentence, option, run_limits, show, write_file
+from seamcheck.cli.shared import (
+    SectionedCommand,
+    check_can_write,
+    one_sentence,
+    option,
+    run_limits,
+    show,
+    tell,
+    write_file,
+)
 
 WRITE = "Write to files"
 JOINT = "The joint (chosen if not given)"
@@ -81,9 +90,9 @@ def command(
     MODEL is one assembly or several files that share a frame. The rib is cut out of the base along the whole contact:
     the land beside it is lowered so that the cover can sink, and a flash trap runs on each side. Dimensions are chosen
     for the widest margin to the nearest limit of the rules, then for the least material cut away. The proposed model
-    is reviewed as any other; only one that breaks no must-fix limit is called a proposal. Where it does not fit, the
-    answer says where, how many millimetres it lacks, and what would help. Where a rib stands already, only what
-    breaks a limit is moved: a trap's floor or wall, a lip, the rib's width, the cover over it.
+    is reviewed as any other; only one that breaks no must-fix limit is called a proposal. Where there is no
+    room, the answer says where, how many millimetres are missing, and what would help. Where there is a rib already,
+    only what breaks a limit is changed: a trap's floor or wall, a lip, the rib's width, the cover over it.
 
     \b
     seamcheck propose housing.step --step proposed.step --dxf section.dxf
@@ -110,9 +119,9 @@ def command(
         content = _make(name, result)
         if content:
             write_file(path, content)
-            click.echo(f"Written: {path}")
+            tell(f"Written: {path}")
         else:
-            click.echo(f"Not written: {path}, there is no proposed joint.", err=True)
+            tell(f"Not written: {path}, there is no proposed joint.", err=True)
     raise SystemExit(result.exit_code)
 
 

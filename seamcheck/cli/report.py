@@ -10,7 +10,7 @@ import click
 
 from seamcheck.cli import ci
 from seamcheck.cli.outputs import Writers, output_options
-from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show_review
+from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show_review, tell
 
 
 @click.command(cls=SectionedCommand, name="report", short_help="Make reports from a review document.")
@@ -29,7 +29,7 @@ from seamcheck.cli.shared import SectionedCommand, one_sentence, option, show_re
 )
 @one_sentence
 def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool, **options: Any) -> None:
-    """Show a review document again, and make other reports from it; nothing is measured anew.
+    """Show a review document again, and make other reports from it; nothing is measured again.
 
     \b
     seamcheck report review.json
@@ -49,6 +49,6 @@ def command(document: Path, models: tuple[Path, ...], quiet: bool, verbose: bool
         ci.tell_baseline(review, quiet)
     for line in writers.write(review.document):
         if not quiet:
-            click.echo(line, err=writers.takes_stdout)
+            tell(line, err=writers.takes_stdout)
     ci.annotate(options["annotations"], [ci.reviewed(review, models)], err=writers.takes_stdout)
     raise SystemExit(ci.exit_code(review, strict=False))

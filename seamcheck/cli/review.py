@@ -19,6 +19,7 @@ from seamcheck.cli.shared import (
     read_pairs,
     run_limits,
     show_review,
+    tell,
     tell_unused_cache,
 )
 from seamcheck.errors import UsageError
@@ -36,7 +37,7 @@ RUN = "Run"
 
 @click.command(cls=SectionedCommand, name="review", short_help="Review the weld seam of one assembly.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
-@option("--cover", metavar="PART", section=ROLES, help="Name or id of the part that the light passes.")
+@option("--cover", metavar="PART", section=ROLES, help="Name or id of the part that transmits the light.")
 @option("--base", metavar="PART", section=ROLES, help="Name or id of the part below the seam.")
 @option("--beam", metavar="X,Y,Z", section=ROLES, help="Direction of the light, from cover into base; also '-z'.")
 @option("--collapse", metavar="MM", section=LIMITS, help="Planned collapse of the rib. [default: 0.4]")
@@ -47,7 +48,7 @@ RUN = "Run"
 )  # fmt: skip
 @option(
     "--severity", "severities", multiple=True, metavar="RULE=SEVERITY", section=LIMITS,
-    help="must-fix, attention, note or off, such as turn-radius=note. Repeat it for more.",
+    help="must-fix, attention, note or off, such as corner-radius=note. Repeat it for more.",
 )  # fmt: skip
 @option(
     "--scanner", "scanners", multiple=True, metavar="NAME=VALUE", section=MACHINE,
@@ -60,8 +61,8 @@ RUN = "Run"
 )  # fmt: skip
 @option(
     "--load", "loads", multiple=True, metavar="NAME=VALUE", section=MACHINE,
-    help="What the weld has to hold: pressure=MPA inside or force=N on the cover; strength=MPA of the weaker polymer, "
-    "weld-factor=SHARE. Repeat it for more.",
+    help="Load on the weld: pressure=MPA inside or force=N on the cover; strength=MPA of the weaker polymer, "
+         "weld-factor=SHARE. Repeat it for more.",
 )  # fmt: skip
 @option(
     "--tolerance", "tolerances", multiple=True, metavar="QUANTITY=VALUE", section=MACHINE,
@@ -87,7 +88,7 @@ RUN = "Run"
     metavar="DAY",
     callback=read_day,
     section=LIMITS,
-    help="Day that decides about ended waivers. [default: the clock]",
+    help="Date against which the ends of waivers are held. [default: today]",
 )
 @output_options
 @option(
@@ -106,7 +107,7 @@ RUN = "Run"
     "--no-cache",
     is_flag=True,
     section=RUN,
-    help="Measure anew and keep nothing. Without it an unchanged model is measured once for any number of limits "
+    help="Measure again and keep nothing. Without it an unchanged model is measured once for any number of limits "
     "and materials; what is measured is kept in the folder SEAMCHECK_CACHE, else in the user's cache folder.",
 )
 @option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
@@ -185,11 +186,11 @@ def command(
     try:
         for line in writers.write(result.document, debug):
             if not quiet:
-                click.echo(line, err=writers.takes_stdout)
+                tell(line, err=writers.takes_stdout)
     except UsageError as why:  # a broken limit stays one, whatever could not be written
         if code != 1:
             raise
-        click.echo(f"seamcheck: {why}", err=True)
+        tell(f"seamcheck: {why}", err=True)
     ci.annotate(options["annotations"], [ci.reviewed(result, models)], err=writers.takes_stdout)
     raise SystemExit(code)
 
@@ -209,7 +210,7 @@ def _changes(options: dict[str, Any]) -> dict[str, Any]:
     ):
         pairs = read_pairs(options[name], f"--{table}", example)
         changes |= {f"{table}.{key}": value for key, value in pairs.items()}
-    severities = read_pairs(options["severities"], "--severity", "turn-radius=note")
+    severities = read_pairs(options["severities"], "--severity", "corner-radius=note")
     return changes | {f"{rule}.severity": value for rule, value in severities.items()}
 
 

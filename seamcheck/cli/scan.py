@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from seamcheck.cli import review as one
-from seamcheck.cli.shared import Amount, SectionedCommand, SectionedOption, one_sentence, option, run_limits
+from seamcheck.cli.shared import Amount, SectionedCommand, SectionedOption, one_sentence, option, run_limits, tell
 
 if TYPE_CHECKING:
     from seamcheck.scanning.result import ScanResult
@@ -74,13 +74,13 @@ SHARED_OPTIONS = [
 @run_limits(RUN, "each review")
 @option(
     "--unpack-limit", metavar="MB", type=Amount(), section=RUN,
-    help="What one model in an archive may unpack to. [default: 1000]",
+    help="Largest unpacked size of one model in an archive. [default: 1000]",
 )  # fmt: skip
-@option("--again", is_flag=True, section=RUN, help="Review everything anew, also what has not changed.")
+@option("--again", is_flag=True, section=RUN, help="Review everything again, even what has not changed.")
 @option(
     "--no-cache", "keep_measured", is_flag=True, flag_value=False, default=True, section=RUN,
-    help="Measure anew and keep nothing. Without it what is measured is kept in DIR/measured (up to 2000 MB), so that "
-    "a scan with other limits or materials goes through unchanged models many times faster.",
+    help="Measure again and keep nothing. Without it what is measured is kept in DIR/measured (up to 2000 MB), so "
+         "that a scan with other limits or materials goes through unchanged models many times faster.",
 )  # fmt: skip
 @option(
     "--cluster", metavar="ADDRESS", section=RUN,
@@ -127,7 +127,7 @@ def command(
     with _told(out, quiet) as on_progress:
         result = scan(folders, out, settings, on_progress=on_progress, **options)
     for line in summary(result):
-        click.echo(line)
+        tell(line)
     raise SystemExit(result.exit_code(strict, accept))
 
 
@@ -140,9 +140,9 @@ def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, 
 
     settings, used, passed = reviewers_settings(file, out, folders, look=not no_file)
     for ignored in passed:
-        click.echo(f"Not used: {ignored}, as it lies in a scanned folder; --settings would use it.", err=True)
+        tell(f"Not used: {ignored}, as it lies in a scanned folder; --settings would use it.", err=True)
     if used is not None:
-        click.echo(f"Settings: {used}", err=True)
+        tell(f"Settings: {used}", err=True)
     return one._on_day(settings.changed(one._changes(options)), options["today"])
 
 
@@ -156,7 +156,8 @@ def _told(out: Path, quiet: bool) -> Iterator[Any]:
             with shown(quiet) as on_progress:
                 yield on_progress
         except KeyboardInterrupt:
-            click.echo(f"\nStopped. What was reviewed is kept in {out}; the same command resumes there.", err=True)
+            click.echo(err=True)
+            tell(f"Stopped. What was reviewed is kept in {out}; the same command resumes there.", err=True)
             raise SystemExit(130) from None
 
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from seamcheck.cli.shared import make_console
+from seamcheck.cli.shared import make_console, tell
 
 if TYPE_CHECKING:
     from seamcheck.scanning.run import Progress
@@ -41,7 +41,7 @@ class Lines:
 
     def __call__(self, progress: Progress) -> None:
         if progress.note:
-            click.echo(progress.note, err=True)
+            tell(progress.note, err=True)
         now = time.monotonic()
         is_new = progress.stage != self._stage
         if is_new or now >= self._next:

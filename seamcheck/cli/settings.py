@@ -6,7 +6,7 @@ from pathlib import Path
 
 import click
 
-from seamcheck.cli.shared import check_can_write, one_sentence, write_file
+from seamcheck.cli.shared import check_can_write, one_sentence, tell, write_file
 
 
 @click.command(name="settings", short_help="Print or write the settings file, every limit explained.")
@@ -33,7 +33,7 @@ def command(model: Path | None, target: Path | None, settings_file: Path | None,
     found = settings_file or (find_settings_file(model) if model is not None else None)
     text = as_toml(settings_for([model] if model is not None else [], settings_file))
     if model is not None:
-        click.echo(f"For {model}: {found if found else 'no settings file found, the defaults'}", err=True)
+        tell(f"For {model}: {found if found else 'no settings file found, the defaults'}", err=True)
     if target is None:
         click.echo(text, nl=False)
         return
@@ -41,4 +41,4 @@ def command(model: Path | None, target: Path | None, settings_file: Path | None,
     if target.exists() and not force:
         raise UsageError(f"{target} exists. Name another file, or overwrite it with --force.")
     write_file(target, text)
-    click.echo(f"Written: {target}")
+    tell(f"Written: {target}")

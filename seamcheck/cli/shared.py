@@ -68,8 +68,8 @@ def run_limits(section: str, what: str = "each step") -> Callable[[Callable[...,
     from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 
     def decorate(command: Callable[..., Any]) -> Callable[..., Any]:
-        time = f"Stop {what} after so long. [default: {TIME_LIMIT_S:g}]"
-        memory = f"Stop {what} beyond so much memory. [default: {MEMORY_LIMIT_MB:g}]"
+        time = f"Stop {what} after this time. [default: {TIME_LIMIT_S:g}]"
+        memory = f"Stop {what} at this much memory. [default: {MEMORY_LIMIT_MB:g}]"
         command = option("--memory-limit", metavar="MB", type=Amount(), section=section, help=memory)(command)
         return option("--time-limit", metavar="SECONDS", type=Amount(), section=section, help=time)(command)
 
@@ -86,9 +86,7 @@ def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
         except SeamcheckError as error:
             if more.get("debug"):
                 raise
-            from seamcheck.report.ci.escape import one_line
-
-            click.echo(f"seamcheck: {one_line(str(error))}", err=True)
+            tell(f"seamcheck: {error}", err=True)
             raise SystemExit(2) from None
         except RecursionError:
             if more.get("debug"):
@@ -97,6 +95,13 @@ def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
             raise SystemExit(2) from None
 
     return wrapped
+
+
+def tell(sentence: str, err: bool = False) -> None:
+    """Print one line, whatever stands in the names of files in it."""
+    from seamcheck.report.ci.escape import one_line
+
+    click.echo(_no_command(one_line(sentence)), err=err)
 
 
 def make_console(stderr: bool = False) -> Console:

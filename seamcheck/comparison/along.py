@@ -134,7 +134,7 @@ def _changes(pair: JointPair, path: SeamPath, places: Places, key: str) -> Itera
             UP: (new_low - old_high, whole & (new_low - old_high > least)),
             DOWN: (old_low - new_high, whole & (old_low - new_high > least)),
         }
-    if key == "turn_radius":  # compared by its inverse
+    if key == "corner_radius":  # compared by its inverse
         marks = {UP: marks[DOWN], DOWN: marks[UP]}
     marks[MEASURED] = (np.ones(len(places.s)), paired & old_all & ~new_none)
     marks[LOST] = (np.ones(len(places.s)), paired & new_all & ~old_none)

@@ -29,9 +29,11 @@ STATION = 1.0
 PAD = 0.05
 """mm: how far along the seam a step may seem to lie elsewhere because both seams have their own stations."""
 
-FROM_TURNS = ("turn_radius", "trap_turn_inner", "trap_turn_outer", "trap_fill", "trap_fill_inner", "trap_fill_outer",
-              "trap_holds_up_to")  # fmt: skip
-"""Quantities made from the turn of the mid-line, which comes from stations on both sides of a place ..."""
+FROM_CORNERS = (
+    "corner_radius", "trap_corner_inner", "trap_corner_outer", "trap_fill", "trap_fill_inner", "trap_fill_outer",
+    "trap_holds_up_to",
+)  # fmt: skip
+"""Quantities made from the curvature of the mid-line, which comes from stations on both sides of a place ..."""
 
 TURN_PAD = 1.0
 """mm: ... so that these may seem to begin and end so much elsewhere."""
@@ -42,7 +44,7 @@ _WITHOUT_SHARE = ("°", "mm")
 def tolerance(key: str, values: np.ndarray | float) -> np.ndarray:
     """(n,) or a single number: smallest change of a quantity at these values that counts, in its unit."""
     size = np.abs(np.asarray(values, dtype=float))
-    if key == "turn_radius":
+    if key == "corner_radius":
         return np.asarray(np.fmax(CURVATURE * size**2, CURVATURE_SHARE * size))
     if key in BY_STATIONS:
         return np.full(size.shape, STATION)
@@ -54,19 +56,19 @@ def tolerance(key: str, values: np.ndarray | float) -> np.ndarray:
 
 def comparable_tolerance(key: str, values: np.ndarray) -> np.ndarray:
     """(n,) the same for values as ``comparable`` gives them."""
-    if key == "turn_radius":
+    if key == "corner_radius":
         return np.asarray(np.fmax(CURVATURE, CURVATURE_SHARE * np.abs(values)))
     return tolerance(key, values)
 
 
 def pad(key: str) -> float:
     """mm along the seam within which a step of a quantity may lie."""
-    return TURN_PAD if key in FROM_TURNS else PAD
+    return TURN_PAD if key in FROM_CORNERS else PAD
 
 
 def comparable(key: str, values: np.ndarray, straight: np.ndarray) -> np.ndarray:
     """(n,) values that can be subtracted: the turn radius as its inverse, 0 where the seam runs straight."""
-    if key != "turn_radius":
+    if key != "corner_radius":
         return values
     with np.errstate(divide="ignore"):
         return np.where(straight, 0.0, 1.0 / values)

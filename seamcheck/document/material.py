@@ -238,7 +238,7 @@ class Sensitivity(Section, frozen=True, kw_only=True):
 class TightestTurn(Section, frozen=True, kw_only=True):
     """The tightest turn of the path and what it asks of the scanner."""
 
-    least_turn_radius_mm: Real | None
+    least_corner_radius_mm: Real | None
     at: Point | None
     contour: str
     acceleration_mm_s2: Real | None

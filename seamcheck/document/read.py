@@ -94,6 +94,9 @@ def check_document(document: object, name: str) -> dict[str, Any]:
     return result
 
 
+_LONG_NUMBER = re.compile(rb"[:,\[\s]-?\d{20,}(?=[\s,\]}])")
+
+
 def _json_fault(data: bytes, why: Exception) -> str:
     """What is wrong with text that is no JSON, with its line."""
     import json
@@ -106,6 +109,9 @@ def _json_fault(data: bytes, why: Exception) -> str:
         return "it is not text"
     except (ValueError, RecursionError):
         pass
+    if number := _LONG_NUMBER.search(data):
+        line = data.count(b"\n", 0, number.start()) + 1
+        return f"line {line}: a number of too many digits"
     return _short(str(why))
 
 

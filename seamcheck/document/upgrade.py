@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from seamcheck.catalogue.cautions import ALWAYS_ASSUMED, CAUTION_TEXTS, remark
-from seamcheck.catalogue.former import FORMER_RULES
+from seamcheck.catalogue.former import FORMER_QUANTITIES, FORMER_RULES
 from seamcheck.catalogue.kinds import FLAT_LAP, WELD_RIB
 from seamcheck.catalogue.message import NOTE
 from seamcheck.document.records import SCHEMA_VERSION, SettingsRecord
@@ -28,12 +28,24 @@ def upgraded(document: dict[str, Any], name: str) -> dict[str, Any]:
             "Review the model again."
         )
     try:
-        return _from_1(document)
+        return _from_1(_with_names_of_now(document))
     except (TypeError, KeyError, AttributeError, ValueError):
         raise UsageError(
             f"{name} is not a sound review document of schema version 1, and can't be brought to version "
             f"{SCHEMA_VERSION}. Review the model again."
         ) from None
+
+
+def _with_names_of_now(value: Any) -> Any:
+    """The values of a document with quantities called as they are now."""
+    if isinstance(value, dict):
+        return {
+            FORMER_QUANTITIES.get(key, key): FORMER_QUANTITIES.get(item, item)
+            if key in ("quantity", "column") and isinstance(item, str)
+            else _with_names_of_now(item)
+            for key, item in value.items()
+        }
+    return [_with_names_of_now(item) for item in value] if isinstance(value, list) else value
 
 
 def _from_1(document: dict[str, Any]) -> dict[str, Any]:

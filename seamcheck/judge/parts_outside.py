@@ -18,6 +18,9 @@ from seamcheck.judge.tolerance import ToleranceState
 COMBINATIONS = "combinations_outside"
 """Quantity of the material side: share of tolerance combinations in which no weld comes about, %."""
 
+_DRAWN = ("free_travel", "gap")
+"""Quantities with limits of their own that the combinations draw too."""
+
 
 class PartsOutside(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
     """Parts in which something breaks that holds as drawn: a record of the review document.
@@ -42,8 +45,9 @@ def parts_outside(seam: JudgedSeam, states: Sequence[ToleranceState]) -> PartsOu
     Notes
     -----
     Only limits that must be held, and that the drawing holds. One deviation moves a quantity along the whole seam: of
-    its limits on one side the nearest alone counts. Different quantities are taken as independent, and so are the
-    material side's random combinations of gap, travel, rib and traps, where a collapse finds no room or closes no gap.
+    its limits on one side the nearest alone counts. Different quantities are taken as independent. The material side's
+    random combinations, in which a collapse finds no room or closes no gap, draw travel and gap as well: of these and
+    the combinations only the largest share counts, as it is the same deviation that breaks both.
     """
     tolerances = seam.settings.tolerances
     if not tolerances:
@@ -57,12 +61,13 @@ def parts_outside(seam: JudgedSeam, states: Sequence[ToleranceState]) -> PartsOu
     sides: dict[str, float] = {}
     for (entry, _), (share, _) in worst.items():
         sides[entry] = sides.get(entry, 0.0) + share
-    good = float(np.prod([1.0 - min(share, 1.0) for share in sides.values()]))
     breaking = [rule for share, rule in sorted(worst.values(), reverse=True) if share > 0.0]
     combinations = seam.survey.interface.get(COMBINATIONS, {}).get("value")
     if combinations:
-        good *= 1.0 - combinations / 100.0
+        drawn = [sides.pop(entry, 0.0) for entry in _DRAWN]
+        sides[COMBINATIONS] = max(combinations / 100.0, *drawn)
         breaking.insert(0, "collapse-window")
+    good = float(np.prod([1.0 - min(share, 1.0) for share in sides.values()]))
     spread = f"normal, Cpk {tolerances['cpk']:g}" if "cpk" in tolerances else "even between the ends"
     return PartsOutside(ppm=1e6 * (1.0 - good), spread=spread, rules=list(dict.fromkeys(breaking)))
 

@@ -149,20 +149,27 @@ def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: Frame) -> np
 
 def _zone_of_seam(joint: Joint, contour: Contour, view: Frame) -> np.ndarray:
     """(6,) mm in the view: box of the seam, with what lies 20 mm round it and all above."""
-    points = Course.of(joint, contour, view).points
-    room = contour.rib_width + 20.0
+    return zone_of(Course.of(joint, contour, view).points, contour.rib_width + 20.0)
+
+
+def zone_of(points: np.ndarray, room: float) -> np.ndarray:
+    """(6,) mm in the view: box of points (n, 3) in it, with room (mm) beside, 2 mm more below, and all above."""
     low, high = points.min(axis=0), points.max(axis=0)
     return np.concatenate([low - np.array([room, room, 2.0]), high + np.array([room, room, 1e6])])
 
 
 def _tops(path: PathSurvey, joint: Joint, view: Frame, faces: FaceList, lit: Sheet) -> Top:
     """Where the light enters over the mid-line: the first light-side face over the rib's plastic."""
-    n = len(path.s)
     thickness = np.asarray(path.columns["cover_thickness"], dtype=float)
     gap = np.nan_to_num(np.asarray(path.columns["gap"], dtype=float)) if joint.rib_on != "cover" else 0.0
     place = path.points + (thickness + gap)[:, None] * view.up
-    normal = np.full((n, 3), np.nan)
-    known = np.flatnonzero(np.isfinite(thickness))
+    return top_near(place, view, faces, lit)
+
+
+def top_near(place: np.ndarray, view: Frame, faces: FaceList, lit: Sheet) -> Top:
+    """The cover's top at places (n, 3) mm within 0.02 mm of it, with its exact normals; NaN where it is further."""
+    normal = np.full((len(place), 3), np.nan)
+    known = np.flatnonzero(np.isfinite(place[:, 2]))
     local = view.local(place[known])
     low, high = lit.boxes()
     tree = shapely.STRtree(shapely.box(low[:, 0] - 1e-6, low[:, 1] - 1e-6, high[:, 0] + 1e-6, high[:, 1] + 1e-6))

@@ -108,7 +108,7 @@ def _volume(survey: Survey, side: str) -> dict[str, Value]:
     for path in survey.paths:
         area = np.asarray(path.columns[f"trap_area_{side}"], dtype=float)
         with np.errstate(invalid="ignore", divide="ignore"):
-            factor = np.asarray(path.columns[f"trap_turn_{side}"]) / np.asarray(path.columns[f"trap_room_{side}"])
+            factor = np.asarray(path.columns[f"trap_corner_{side}"]) / np.asarray(path.columns[f"trap_room_{side}"])
         factor = np.where(np.isfinite(factor), factor, 1.0)
         known |= bool(np.isfinite(area).any())
         volume += _integral(path, area * factor)

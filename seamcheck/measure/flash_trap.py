@@ -66,7 +66,7 @@ def trap_columns(
         for name, trap in traps.items():
             in_turn = turned(trap.area, trap.centre, bend if name == "outer" else -bend)
             columns[f"trap_room_{name}"] = Column.of(trap.area / (melt / 2), "no-shoulder")
-            columns[f"trap_turn_{name}"] = Column.of(in_turn / (melt / 2), "no-shoulder")
+            columns[f"trap_corner_{name}"] = Column.of(in_turn / (melt / 2), "no-shoulder")
     return _without(columns, in_corner, "corner")
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TypeVar
+
 import numpy as np
 
 from seamcheck.joint import Joint
@@ -9,14 +11,16 @@ from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.table import Survey, rib_width
 from seamcheck.settings.settings import Settings
 
+Length = TypeVar("Length", float, np.ndarray)
+
 POISSON = 0.4
 """Of common plastics (from memory, 0.35 to 0.42): the plate is stiffer by 1 / (1 - 0.16) for it."""
 
 _PLATE = 1.25  # times the thickness over the seam that a cover may be high along the light and still be a plate
 
 
-def stiffness(modulus: float, thickness: float) -> float:
-    """Bending stiffness of a plate, N·mm: E t³ / (12 (1 - ν²)); modulus in MPa, thickness in mm."""
+def stiffness(modulus: float, thickness: Length) -> Length:
+    """Bending stiffness of a plate, N·mm: E t³ / (12 (1 - ν²)); modulus in MPa, thickness in mm, one or an array."""
     return modulus * thickness**3 / (12.0 * (1.0 - POISSON**2))
 
 

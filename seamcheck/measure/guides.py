@@ -1,40 +1,27 @@
-"""Flanks of cover and base that pass close to each other while the cover sinks: draft, play, depth, lead-in."""
+"""Flanks of cover and base that pass close to each other while the cover sinks: which they are, and their play."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 import shapely
 
 from seamcheck.catalogue.kinds import PLAIN_WALL
-from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
-from seamcheck.kernel import Body
-from seamcheck.kernel.normals import spread_normals
-from seamcheck.measure.additions import Additions, Value, value_of
-from seamcheck.measure.crossing import ANGLE, DEFLECTION
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.overlap import are_near
 from seamcheck.measure.ridge import rib_faces, ridge
 from seamcheck.sections.face_gaps import FaceList
 
-KEYS = ("guide_play", "guide_depth", "guide_draft", "lead_in")
 NEAR = 0.3  # mm between two flanks that guide each other; further apart they only stand beside each other
-_STEEP = np.sin(np.radians(15.0))  # of a facet's normal along the light: what leans more is lead-in, no flank
+STEEP = np.sin(np.radians(15.0))  # of a facet's normal along the light: what leans more is lead-in, no flank
 _LEAST = 0.5  # mm of a flank's height; lower ones guide nothing
-DRAFTED = 3.0  # mm of a flank's height from which on its draft counts: 0.5° are 0.03 mm there
 _ENGAGED = 0.05  # mm of common height at the end of the travel
-_OFF = 1e-3  # mm from the ends of a flank at which it is cut
-_ASIDE = 2.0  # mm along the light beside a flank's end within which its lead-in is looked for
-_ROOM = 0.02  # mm that a rounding's facets may begin within the flank
-_MOST_PLACES = 50
-_ALIKE = 0.005  # mm by which guides may differ that are told as one
-_LEVEL = np.cos(np.radians(10.0))  # of a facet's normal along the light: an end face, no lead-in
+OFF = 1e-3  # mm from the ends of a flank at which it is cut
 _BEHIND = 0.1  # mm that flanks may have run into each other; what lies further behind is something else
-_SAME = 0.05  # degrees of drafts that are told as one
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -99,7 +86,7 @@ def play_between(one: Cut, other: Cut, near: float = NEAR) -> tuple[float, np.nd
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class _Flank:
+class Flank:
     """The steep facets of one face: corners (m, 3, 3) mm and normal (m, 3) in the view; low, high mm."""
 
     part: str
@@ -117,46 +104,28 @@ class _Flank:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class _Guide:
+class Guide:
     """Two flanks that pass each other.
 
     play : mm at the end of the travel, at (3,) mm in the view; depth : mm of common height at initial contact, negative
     where they meet later
     """
 
-    cover: _Flank
-    base: _Flank
+    cover: Flank
+    base: Flank
     play: float
     at: np.ndarray
     depth: float
 
 
-def guide_values(joint: Joint, contact: float, collapse: float, overlaps: Sequence[Overlap]) -> Additions:
-    """Play, depth, draft and lead-in of the flanks that guide the cover into the base.
+def find_guides(joint: Joint, contact: float, collapse: float, overlaps: Sequence[Overlap]) -> Iterator[Guide]:
+    """All pairs of flanks, one on the cover and one on the base, that come near each other.
 
     Parameters
     ----------
-    contact : mm that the cover sinks as drawn until it first touches the rib; NaN where it never does
-    collapse : mm
+    contact : mm that the cover sinks as drawn until it first touches the rib; collapse : mm
     overlaps : where both are drawn into each other, which has its own value
     """
-    if not np.isfinite(contact):
-        return Additions(dict.fromkeys(KEYS, value_of(None, why="no-opposite")))
-    guides = list(_guides(joint, contact, collapse, overlaps))
-    if not guides:
-        return Additions(dict.fromkeys(KEYS, value_of(None, why="no-guide")))
-    features = _features(guides, joint)
-    return Additions(
-        {
-            "guide_play": _least([min(f, key=lambda g: g.play) for f in features], lambda g: g.play, joint),
-            "guide_depth": _least([max(f, key=lambda g: g.depth) for f in features], lambda g: g.depth, joint),
-            "guide_draft": _draft(guides, joint),
-            "lead_in": _lead_in(features, joint),
-        }
-    )
-
-
-def _guides(joint: Joint, contact: float, collapse: float, overlaps: Sequence[Overlap]) -> Iterator[_Guide]:
     view, end = joint.view, contact + collapse
     upper, lower = (_list(joint, parts, view) for parts in (joint.cover, joint.base))
     one, other = _near_pairs(upper.box, lower.box, end)
@@ -171,12 +140,12 @@ def _guides(joint: Joint, contact: float, collapse: float, overlaps: Sequence[Ov
         if high - low < _ENGAGED:
             continue
         best = np.inf, np.full(2, np.nan), 0.0
-        for level in np.linspace(low + _OFF, high - _OFF, 3):
+        for level in np.linspace(low + OFF, high - OFF, 3):
             play, at = play_between(cut_at(a.corners, a.normal, level + end), cut_at(b.corners, b.normal, level))
             best = min(best, (play, at, level), key=lambda found: found[0])
         if np.isfinite(best[0]):
             depth = min(a.high - contact, b.high) - max(a.low - contact, b.low)
-            yield _Guide(a, b, best[0], np.append(best[1], best[2]), depth)
+            yield Guide(a, b, best[0], np.append(best[1], best[2]), depth)
 
 
 def _list(joint: Joint, parts: Sequence[str], view: Frame) -> FaceList:
@@ -187,7 +156,7 @@ def _list(joint: Joint, parts: Sequence[str], view: Frame) -> FaceList:
     for k, part in enumerate(faces.ids):
         body, mine = faces.bodies[k], faces.part == k
         tilt = np.abs(body.planes[faces.face[mine], :3] @ view.up)
-        keep[mine] &= ~(tilt > _STEEP)
+        keep[mine] &= ~(tilt > STEEP)
         gone = [ridge(body, tops, joint.frame.axes[2]) for owner, tops in joint.other_ribs if owner == part]
         if part == joint.rib_part and joint.kind != PLAIN_WALL and joint.rib_on != "none":
             gone.append(rib_faces(joint))
@@ -206,23 +175,23 @@ def _near_pairs(a: np.ndarray, b: np.ndarray, end: float) -> tuple[np.ndarray, n
     return one[near], other[near]
 
 
-def _flanks(faces: FaceList, which: np.ndarray, view: Frame) -> dict[int, _Flank]:
+def _flanks(faces: FaceList, which: np.ndarray, view: Frame) -> dict[int, Flank]:
     """Number in the list -> flank, of faces that have upright facets over some height."""
     some = faces.take(which)
     sheet = some.facets(view, None)
-    steep = sheet.where(np.abs(sheet.normal[:, 2]) <= _STEEP)
+    steep = sheet.where(np.abs(sheet.normal[:, 2]) <= STEEP)
     found = {}
     for k, (part, face) in enumerate(zip(some.part.tolist(), some.face.tolist(), strict=True)):
         mine = (steep.part == part) & (steep.face == face)
         if not mine.any():
             continue
-        flank = _Flank(faces.ids[part], face, steep.corners[mine], steep.normal[mine])
+        flank = Flank(faces.ids[part], face, steep.corners[mine], steep.normal[mine])
         if flank.high - flank.low >= _LEAST:
             found[int(which[k])] = flank
     return found
 
 
-def _is_press(a: _Flank, b: _Flank, joint: Joint, overlaps: Sequence[Overlap]) -> bool:
+def _is_press(a: Flank, b: Flank, joint: Joint, overlaps: Sequence[Overlap]) -> bool:
     """Whether both are drawn into each other: that is told by itself."""
     return any(
         (a.part, b.part) == (overlap.cover[0], overlap.other[0])
@@ -231,113 +200,3 @@ def _is_press(a: _Flank, b: _Flank, joint: Joint, overlaps: Sequence[Overlap]) -
         and are_near(joint.bodies[b.part], b.face, overlap.other[1])
         for overlap in overlaps
     )
-
-
-def _features(guides: list[_Guide], joint: Joint) -> list[list[_Guide]]:
-    """The guides of one feature together: those whose flanks on the cover are neighbours."""
-    groups: list[list[_Guide]] = []
-    for guide in guides:
-        mine = [g for g in groups if any(_hang_together(guide.cover, other.cover, joint) for other in g)]
-        groups = [g for g in groups if not any(g is one for one in mine)]
-        groups.append([guide, *(other for g in mine for other in g)])
-    return groups
-
-
-def _hang_together(one: _Flank, other: _Flank, joint: Joint) -> bool:
-    return one.part == other.part and are_near(joint.bodies[one.part], one.face, other.face)
-
-
-def _faces(*flanks: _Flank) -> list[dict[str, object]]:
-    return [{"part": flank.part, "face": flank.face} for flank in flanks]
-
-
-def _name(flank: _Flank, joint: Joint) -> str:
-    return f"'{joint.parts[flank.part].name or flank.part}'"
-
-
-def _least(guides: list[_Guide], key: Callable[[_Guide], float], joint: Joint) -> Value:
-    """The smallest value of the features, and all of them as places, the smallest first; equal ones as one place."""
-    guides = sorted(guides, key=lambda guide: (round(key(guide), 6), guide.cover.part, guide.cover.face))
-    alike: list[list[_Guide]] = []
-    for guide in guides:
-        parts = guide.cover.part, guide.base.part
-        same = (g for g in alike if (g[0].cover.part, g[0].base.part) == parts and key(guide) - key(g[0]) < _ALIKE)
-        if group := next(same, None):
-            group.append(guide)
-        else:
-            alike.append([guide])
-    places = [
-        value_of(key(first), joint.view.world(first.at), why, faces=_faces(first.cover, first.base))
-        for first, why in ((group[0], _between(group[0], joint, len(group))) for group in alike)
-    ]
-    return {**places[0], "places": places[:_MOST_PLACES]}
-
-
-def _between(guide: _Guide, joint: Joint, count: int = 1) -> str:
-    return say("place.guide", cover=_name(guide.cover, joint), base=_name(guide.base, joint), count=count)
-
-
-def _draft(guides: list[_Guide], joint: Joint) -> Value:
-    """The smallest draft of all flanks that are high enough for it to count."""
-    flanks = {(f.part, f.face): f for g in guides for f in (g.cover, g.base) if f.high - f.low >= DRAFTED}
-    if not flanks:
-        return value_of(None, why="low-guides")
-    drafts = {key: draft_of(joint.bodies[key[0]], key[1], joint.view.up) for key in flanks}
-    key = min(drafts, key=lambda k: (round(drafts[k], 3), flanks[k].low - flanks[k].high, k))
-    worst = flanks[key]
-    middle = joint.view.world(worst.corners.mean(axis=1)[0])
-    why = say("place.flank", part=_name(worst, joint), height=worst.high - worst.low)
-    return value_of(drafts[key], middle, why, faces=_faces(worst))
-
-
-def draft_of(body: Body, face: int, up: np.ndarray) -> float:
-    """Angle between a direction and a face, where it is least, in °.
-
-    Parameters
-    ----------
-    up : (3,) unit vector
-
-    Notes
-    -----
-    From the exact surface: facets of a cone lean unlike it.
-    """
-    plane = body.planes[face, :3]
-    normals = plane[None] if np.isfinite(plane).all() else spread_normals(body.faces[face])[0]
-    return float(np.degrees(np.arcsin(np.clip(np.abs(normals @ up).min(), 0.0, 1.0))))
-
-
-def _lead_in(features: list[list[_Guide]], joint: Joint) -> Value:
-    """The smallest lead-in of the features: what the ends of both flanks that meet first stand back, together."""
-    places = []
-    for feature in features:
-        first = min(feature, key=lambda g: (round(g.cover.low, 3), g.play))
-        back = sum(_stands_back(f, joint, down) for f, down in ((first.cover, True), (first.base, False)))
-        places.append((back, first))
-    back, first = min(places, key=lambda place: (round(place[0], 6), place[1].cover.face))
-    return value_of(back, joint.view.world(first.at), _between(first, joint), faces=_faces(first.cover, first.base))
-
-
-def _stands_back(flank: _Flank, joint: Joint, down: bool) -> float:
-    """mm sideways that a chamfer or rounding at the lower (``down``) or upper end of a flank stands back from it."""
-    body, view = joint.bodies[flank.part], joint.view
-    sign, end = (1.0, flank.low) if down else (-1.0, flank.high)
-    beside = body.neighbours({flank.face})
-    facets = body.facets(beside, DEFLECTION, ANGLE) if beside else None
-    if facets is None or not len(facets.face):
-        return 0.0
-    corners = view.local(facets.corners)
-    normal = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
-    with np.errstate(invalid="ignore", divide="ignore"):
-        normal /= np.linalg.norm(normal, axis=1)[:, None]
-    slanted = (-sign * normal[:, 2] > _STEEP) & (np.abs(normal[:, 2]) < _LEVEL)  # looks toward the other part
-    nearest = corners[:, :, 2].max(axis=1) if down else corners[:, :, 2].min(axis=1)
-    slanted &= sign * (nearest - end) <= _ROOM
-    corners, normal = corners[slanted], normal[slanted]
-    if not len(corners):
-        return 0.0
-    far = float(corners[:, :, 2].min() if down else corners[:, :, 2].max())
-    mouth = cut_at(flank.corners, flank.normal, end + sign * _OFF)
-    tip = cut_at(corners, normal, far + sign * _OFF)
-    if not len(mouth.ends) or not len(tip.ends):
-        return 0.0
-    return float(shapely.distance(shapely.multilinestrings(mouth.ends), shapely.multilinestrings(tip.ends)))

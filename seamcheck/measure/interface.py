@@ -6,9 +6,9 @@ from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.measure.clamp import clamp_values
 from seamcheck.measure.corridor import light_corridor, tool_setbacks
+from seamcheck.measure.fit import guide_values
 from seamcheck.measure.flash import flash_values
 from seamcheck.measure.flattening import pressed_flat
-from seamcheck.measure.guides import guide_values
 from seamcheck.measure.junctions import junction_values
 from seamcheck.measure.light import light
 from seamcheck.measure.load import load_values

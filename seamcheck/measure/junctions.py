@@ -61,12 +61,12 @@ def junction_values(joint: Joint, contour: Contour, survey: Survey, collapse: fl
         floor = np.isfinite(left) & (left > 0) & (own > up * centre[2] - _DEEPEST * width)
         room = float(left[floor & ~is_top].sum())
         has_traps = joint.kind == WELD_RIB and floor.any() and melt > 0
-        rooms.append(value_of(room / melt if has_traps else None, at, "" if has_traps else "no-shoulder", junction=name))
+        rooms.append(
+            value_of(room / melt if has_traps else None, at, "" if has_traps else "no-shoulder", junction=name)
+        )
     gaps.sort(key=lambda place: -np.inf if place["value"] is None else -place["value"])
     rooms.sort(key=lambda place: np.inf if place["value"] is None else place["value"])
-    return Additions(
-        {"junction_gap": {**gaps[0], "places": gaps}, "junction_room": {**rooms[0], "places": rooms}}
-    )
+    return Additions({"junction_gap": {**gaps[0], "places": gaps}, "junction_room": {**rooms[0], "places": rooms}})
 
 
 def _between(joint: Joint, places: np.ndarray, centre: np.ndarray, up: float) -> tuple[np.ndarray, np.ndarray]:

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Path
 from seamcheck.measure.additions import Columns
-from seamcheck.measure.turning import turn_radius
+from seamcheck.measure.turning import corner_radius
 
 NO_MEANING = ("junction", "end", "corner", "rib-hole")
 """Reasons for which a section across the rib says nothing."""
@@ -31,7 +31,7 @@ _HOLD_EVERYWHERE = frozenset(
         "gap",
         "gap_min",
         "gap_max",
-        "turn_radius",
+        "corner_radius",
         "beam_clear",
     )
 )  # these need no section across the rib
@@ -147,11 +147,11 @@ def _sharp_corners(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndar
     """
     line = (path.s, path.points[:, :2], path.length, path.closed)
     with np.errstate(invalid="ignore"):
-        sharp = turn_radius(*line, s) < 0.5 * top.width * _SHARP
+        sharp = corner_radius(*line, s) < 0.5 * top.width * _SHARP
         turning = np.zeros(len(s), dtype=bool)
         for step in np.linspace(-1.0, 1.0, 5) * top.width:
             at = (s + step) % path.length if path.closed else np.clip(s + step, 0.0, path.length)
-            turning |= turn_radius(*line, at) < top.width
+            turning |= corner_radius(*line, at) < top.width
     oblique = np.zeros(len(s), dtype=bool)
     places = np.flatnonzero(turning)
     away = shapely.distance(shapely.points(points[places]), top.region.boundary)

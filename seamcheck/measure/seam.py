@@ -29,7 +29,7 @@ from seamcheck.measure.meaning import (
 from seamcheck.measure.rib import Usual, deepest_floor, floors_beside, rib_columns
 from seamcheck.measure.table import PathSurvey, Survey, initial_contact
 from seamcheck.measure.travel import travel_columns
-from seamcheck.measure.turning import turn_columns, turn_radius, turns_to
+from seamcheck.measure.turning import corner_radius, turn_columns, turns_to
 from seamcheck.measure.wall import wall_columns
 from seamcheck.sections.band import light_facets
 from seamcheck.sections.section import Cutter, Section, sections_along
@@ -92,7 +92,7 @@ def _path_survey(
     melt = Column.of(np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib")
     traps = _traps(section, floors, others, settings.collapse + contact)
     line = (path.s, path.points[:, :2], path.length, path.closed, section.s)
-    radius = turn_radius(*line)
+    radius = corner_radius(*line)
     with np.errstate(divide="ignore"):
         over_a_mm = turns_to(*line, section.u) / radius
     bend = bends.at(section.points[:, :2], section.u, section.inner_edge, section.outer_edge)

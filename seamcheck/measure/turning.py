@@ -10,12 +10,12 @@ STRAIGHT = 2000.0  # mm: beyond this radius a run counts as straight
 
 
 def turn_columns(radius: np.ndarray) -> Columns:
-    """The corner radius as a column: radius (n,) mm as of turn_radius; NaN on a straight run and at an end."""
+    """The corner radius as a column: radius (n,) mm as of corner_radius; NaN on a straight run and at an end."""
     straight = np.isinf(radius)
-    return {"turn_radius": Column.of(np.where(straight, np.nan, radius), np.where(straight, "straight", "end"))}
+    return {"corner_radius": Column.of(np.where(straight, np.nan, radius), np.where(straight, "straight", "end"))}
 
 
-def turn_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, at: np.ndarray) -> np.ndarray:
+def corner_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, at: np.ndarray) -> np.ndarray:
     """Corner radius of a line, seen along the beam, at given arc lengths.
 
     Parameters
@@ -42,7 +42,7 @@ def turn_radius(s: np.ndarray, points: np.ndarray, length: float, closed: bool, 
 def turns_to(
     s: np.ndarray, points: np.ndarray, length: float, closed: bool, at: np.ndarray, across: np.ndarray
 ) -> np.ndarray:
-    """(m,) +1 where a line turns toward unit vectors across it (m, 2), -1 where away from them; see turn_radius."""
+    """(m,) +1 where a line turns toward unit vectors across it (m, 2), -1 where away from them; see corner_radius."""
     s, points = _continued(s, points, length, closed)
     a, b, c = _three(s, points, at, _circle(s, points, at)[1])
     return np.asarray(np.sign(((a + c - 2 * b) * across).sum(axis=1)))

@@ -1,15 +1,26 @@
-"""The weld path: the middle line in the order of welding, with speed, power and the energy that it brings."""
+"""The weld path: the mid-line in the order of welding, with speed, power and the energy that it brings."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 
+from seamcheck.preparation.strokes import Stroke
+
 TURNS = 50.0
 """mm: where the seam turns in a smaller radius than this it is a corner, away from which a path starts. Assumption."""
+
+UNKNOWN = 0.2
+"""Share of a stroke whose need may be put in between what is known; beyond it the need is taken from what is drawn."""
+
+APART = 0.05
+"""mm: a station nearer to where a start, overlap or lap ends gives way to that."""
+
+HEAT, MELT, AREA = "heat model", "energy to melt", "melted area"
+"""Where a need comes from, the best first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,128 +32,218 @@ class Drive:
     speed : mm/s, the most
     acceleration : mm/s², the most of the scanner's spot or the robot, along and across the path; None: not limited
     overlap : mm beyond the start over which the power falls while it rises over the first stretch
-    laps : how often the whole path is passed
     clockwise : seen against the light
     """
 
     speed: float
     acceleration: float | None = None
     overlap: float = 5.0
-    laps: int = 1
     clockwise: bool = False
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Need:
+    """Energy (n,) that each millimetre of a stroke asks for, and where that comes from.
+
+    energy : J/mm on the cover's top, or as a share of the mean where ``of`` is AREA
+    of : HEAT, MELT or AREA
+    between : mm of the stroke for which it was put in between what is known
+    """
+
+    energy: np.ndarray
+    of: str
+    between: float = 0.0
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class WeldPath:
-    """One path in the order of welding; a closed one runs on over the overlap.
+    """One stroke in the order of welding; a closed one runs on over the overlap.
 
     Attributes
     ----------
-    id : of the contour's path; closed
-    s : (n,) mm from the start of welding
-    station : (n,) int, station of the review
-    points : (n, 3) mm, on the middle line of the rib's top
-    tangent, normal : (n, 3) unit; the normal points against the light
+    id, closed : of the stroke
+    s : (n,) mm from the start of welding; length : mm of one lap, without the overlap
+    path, station : (n,) number of the contour and its station next to each row
+    points : (n, 3) mm, on the mid-line of the rib's top
+    tangent, normal : (n, 3) unit; the normal is square to the tangent, against the light
     curvature : (n,) 1/mm
-    need : (n,) energy that a millimetre asks for, in J/mm where ``is_absolute``, else as a share of the mean
+    thickness : (n,) mm of the cover over it, with the gap below it
+    need : of each row
     speed : (n,) mm/s
-    power : (n,) share of the greatest power
+    power : (n,) W where the need is in J/mm, for one lap that brings all of it; see ``in_shares``
     ramp : (n,) share of the power that start and overlap leave in the first and last lap
+    to_corner : mm from start and overlap to the nearest corner, junction or end; inf without any
     """
 
     id: str
     closed: bool
     s: np.ndarray
+    length: float
+    path: np.ndarray
     station: np.ndarray
     points: np.ndarray
     tangent: np.ndarray
     normal: np.ndarray
     curvature: np.ndarray
-    need: np.ndarray
-    is_absolute: bool
+    thickness: np.ndarray
+    need: Need
     speed: np.ndarray
     power: np.ndarray
     ramp: np.ndarray
+    to_corner: float
 
     @property
     def greatest_power(self) -> float:
-        """W where the need is absolute: power share 1 for one lap that brings the whole need."""
-        return float(np.max(self.need * self.speed))
+        """W where the need is in J/mm: the greatest of one lap that brings the whole need."""
+        return float(np.max(self.need.energy * self.speed))
 
     @property
     def seconds(self) -> float:
-        """s for one way along all rows."""
+        """s for one way along all rows, the overlap with them."""
         return float(np.sum(steps_in_time(self.s, self.speed)))
 
+    @property
+    def lap_seconds(self) -> float:
+        """s for one lap."""
+        lap = self.s <= self.length + 1e-9
+        return float(np.sum(steps_in_time(self.s[lap], self.speed[lap])))
 
-def weld_path(contour: Mapping[str, Any], beam: np.ndarray, drive: Drive) -> WeldPath:
-    """The path of one contour of a review's joint.
+
+def weld_path(
+    stroke: Stroke, need: Need, contours: Sequence[Mapping[str, Any]], beam: np.ndarray, drive: Drive
+) -> WeldPath:
+    """The path of one stroke; its power is need times speed.
 
     Parameters
     ----------
-    contour : of the document: id, closed, stations
+    need : along the stroke
+    contours : of the document's joint
     beam : (3,) unit, in which the light travels
 
     Notes
     -----
-    A closed path starts where it is furthest from corners, at the middle of its straightest run; an open one at its
-    first end. Over the overlap the power falls from 1 to 0 as it rose over the first stretch, so that both together
-    bring each millimetre its need once.
+    A closed path starts so that start and overlap lie furthest from corners and junctions. Over the overlap the power
+    falls from 1 to 0 as it rose over the first stretch, so that both together bring each millimetre its need once. An
+    open one runs from end to end; where another stroke has melted its end already it begins behind that one's edge.
     """
-    stations, closed = contour["stations"], bool(contour["closed"])
-    points = np.column_stack([np.asarray(stations[axis], dtype=float) for axis in "xyz"])
-    radius = numbers(stations.get("turn_radius"), len(points), np.inf)
-    bend = 1.0 / np.maximum(radius, 1e-3)
-    need, is_absolute = needs(stations, len(points))
-    order = np.arange(len(points))
-    if closed:
-        if (turning(points, beam) > 0.0) == drive.clockwise:
-            order = order[::-1]
-        order = np.roll(order, -int(np.flatnonzero(order == start_of(points, bend))[0]))
-    lengths = np.linalg.norm(np.diff(points[order], axis=0, append=points[order][:1]), axis=1)
-    if closed:
-        way = np.concatenate([[0.0], np.cumsum(lengths)])
-        more = int(np.searchsorted(way, min(drive.overlap, 0.25 * way[-1]))) + 1
-        rows = np.concatenate([order, order[:more]])
-        s = np.concatenate([way[:-1], way[-1] + way[:more]])
-        ramp = ramps(s, float(way[-1]), float(s[-1]))
+    radius = stroke.column(contours, "corner_radius")
+    bend = 1.0 / np.maximum(np.where(np.isnan(radius), np.inf, radius), 1e-3)
+    gap = np.maximum(np.nan_to_num(stroke.column(contours, "gap")), 0.0)
+    cover = stroke.filled(stroke.column(contours, "cover_thickness")) + gap
+    over = min(drive.overlap, 0.25 * stroke.length) if stroke.closed else 0.0
+    sense = -1.0 if stroke.closed and (turning(stroke.points, beam) > 0.0) == drive.clockwise else 1.0
+    if stroke.closed:
+        middle, to_corner = start_of(stroke, bend)
+        start, to_corner = middle - sense * over / 2.0, max(to_corner - over / 2.0, 0.0)
+        end = stroke.length + over
     else:
-        rows = order
-        s = np.concatenate([[0.0], np.cumsum(lengths[:-1])])
-        ramp = np.ones(len(rows))
-    tangent = np.gradient(points[rows], s, axis=0)
-    tangent /= np.linalg.norm(tangent, axis=1, keepdims=True)
-    speed = speeds(s, bend[rows], drive.speed, drive.acceleration)
-    power = need[rows] * speed
+        start, to_corner = stroke.short[0], np.inf
+        end = stroke.length - sum(stroke.short)
+    s, at, row = _rows(stroke, start, sense, stroke.length if stroke.closed else end, end)
+    take = _Along(stroke, at)
+    points = np.column_stack([take(stroke.points[:, k]) for k in range(3)])
+    tangent = _tangent(stroke, sense, row, beam)
+    speed = speeds(stroke, s, bend[row], drive)
+    energy = take(need.energy)
     return WeldPath(
-        str(contour["id"]), closed, s, rows, points[rows], tangent, np.broadcast_to(-beam, (len(rows), 3)), bend[rows],
-        need[rows], is_absolute, speed, power / power.max(), ramp,
+        stroke.id, stroke.closed, s, stroke.length if stroke.closed else end, stroke.path[row], stroke.station[row],
+        points, tangent, _normal(tangent, beam), bend[row], take(cover), Need(energy, need.of, need.between), speed,
+        energy * speed, ramps(s, stroke.length, float(s[-1])) if over > 0.0 else np.ones(len(s)), to_corner,
     )  # fmt: skip
 
 
-def numbers(column: Any, count: int, missing: float) -> np.ndarray:
-    """(count,) a column of the document with a number in place of what was not measured or is not there."""
-    found = np.full(count, np.nan) if column is None else np.array(column, dtype=float)
-    return np.where(np.isnan(found), missing, found)
+def _rows(
+    stroke: Stroke, start: float, sense: float, lap: float, end: float
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Rows of a path: s (n,) from its start, place (n,) along the stroke, and the stroke's row (n,) next to each.
+
+    Its own stations, and where start, overlap and lap end.
+    """
+    if stroke.closed:
+        own = np.mod(sense * (stroke.s - start), stroke.length)
+        own = np.concatenate([own, own + stroke.length])
+    else:
+        own = stroke.s - start
+    marks = np.unique([0.0, end - lap, lap, end])
+    own = own[(own > 0.0) & (own < end) & (np.abs(own[:, None] - marks).min(axis=1) > APART)]
+    s = np.unique(np.concatenate([marks, own]))
+    at = start + sense * s
+    if stroke.closed:
+        at = np.mod(at, stroke.length)
+        away = np.abs(at[:, None] - stroke.s[None, :])
+        return s, at, np.argmin(np.minimum(away, stroke.length - away), axis=1)
+    return s, at, np.argmin(np.abs(at[:, None] - stroke.s[None, :]), axis=1)
 
 
-def needs(stations: Mapping[str, Any], count: int) -> tuple[np.ndarray, bool]:
-    """Energy that a millimetre asks for at every station, and whether that is in J/mm.
+@dataclass(frozen=True, slots=True, eq=False)
+class _Along:
+    """Values of a stroke at places (n,) mm along it."""
+
+    stroke: Stroke
+    at: np.ndarray
+
+    def __call__(self, values: np.ndarray) -> np.ndarray:
+        period = self.stroke.length if self.stroke.closed else None
+        return np.asarray(np.interp(self.at, self.stroke.s, values, period=period))
+
+
+def _tangent(stroke: Stroke, sense: float, row: np.ndarray, beam: np.ndarray) -> np.ndarray:
+    """(n, 3) unit, by second-order differences along the stroke."""
+    if stroke.closed:
+        s = np.concatenate([stroke.s[-2:] - stroke.length, stroke.s, stroke.s[:2] + stroke.length])
+        points = np.concatenate([stroke.points[-2:], stroke.points, stroke.points[:2]])
+        along = np.gradient(points, s, axis=0)[2:-2]
+    else:
+        along = np.gradient(stroke.points, stroke.s, axis=0)
+    along = sense * along[row]
+    return np.asarray(along / np.linalg.norm(along, axis=1, keepdims=True))
+
+
+def _normal(tangent: np.ndarray, beam: np.ndarray) -> np.ndarray:
+    """(n, 3) unit, square to the tangent in the plane of tangent and light, against the light."""
+    up = -np.asarray(beam, dtype=float)
+    normal = up - (tangent @ up)[:, None] * tangent
+    return np.asarray(normal / np.linalg.norm(normal, axis=1, keepdims=True))
+
+
+def needs_of(strokes: Sequence[Stroke], contours: Sequence[Mapping[str, Any]]) -> list[Need]:
+    """Energy that a millimetre asks for along each stroke, from one source for all of them.
 
     Notes
     -----
-    With materials: the review's energy to melt, divided by the share of the light that the cover passes; what goes
-    beside the rib is not in it. Without: the melt area as a share of its mean; the light that the cover takes is then
-    taken as even.
+    The heat model's where the review has run it: with it the whole seam melts in step. Else, with materials, the
+    energy to melt over the share of the light that the cover passes, without losses. Else the melted area as a share
+    of its mean; the light that the cover takes is then taken as even.
     """
-    known = numbers(stations.get("energy_need"), count, np.nan) / (
-        numbers(stations.get("transmission"), count, np.nan) / 100.0
-    )
-    if np.isfinite(known).all() and (known > 0.0).all():
-        return known, True
-    melt = numbers(stations.get("melt_area"), count, np.nan)
-    mean = float(np.nanmean(melt)) if np.isfinite(melt).any() else 1.0
-    return np.where(np.isfinite(melt), melt, mean) / mean, False
+    for of in (HEAT, MELT):
+        found = [_needed(stroke, contours, of) for stroke in strokes]
+        if all(float(np.mean(np.isnan(values))) <= UNKNOWN for values in found):
+            return [_between(stroke, values, of) for stroke, values in zip(strokes, found, strict=True)]
+    areas = [stroke.column(contours, "melt_area") for stroke in strokes]
+    every = np.concatenate(areas)
+    mean = float(np.nanmean(every)) if np.isfinite(every).any() else 1.0
+    return [_between(stroke, area / mean, AREA) for stroke, area in zip(strokes, areas, strict=True)]
+
+
+def _needed(stroke: Stroke, contours: Sequence[Mapping[str, Any]], of: str) -> np.ndarray:
+    """(n,) J/mm of light on the cover's top; NaN where it is not known."""
+    if of == HEAT:
+        found = stroke.column(contours, "energy_in_step")
+    else:
+        with np.errstate(invalid="ignore", divide="ignore"):
+            found = stroke.column(contours, "energy_need") / (stroke.column(contours, "transmission") / 100.0)
+    return np.where(np.isfinite(found) & (found > 0.0), found, np.nan)
+
+
+def _between(stroke: Stroke, values: np.ndarray, of: str) -> Need:
+    missing = float(np.mean(np.isnan(values))) * stroke.length
+    return Need(stroke.filled(values, 1.0), of, missing)
+
+
+def in_shares(paths: Sequence[WeldPath]) -> list[WeldPath]:
+    """Paths that are welded together, their power as a share of the greatest of all of them."""
+    greatest = max(float(path.power.max()) for path in paths)
+    return [replace(path, power=path.power / greatest) for path in paths]
 
 
 def turning(points: np.ndarray, beam: np.ndarray) -> float:
@@ -150,15 +251,17 @@ def turning(points: np.ndarray, beam: np.ndarray) -> float:
     return float(np.sum(np.cross(points, np.roll(points, -1, axis=0)), axis=0) @ -np.asarray(beam))
 
 
-def start_of(points: np.ndarray, bend: np.ndarray) -> int:
-    """The station of a closed path that is furthest from corners; of a path that turns everywhere the straightest."""
-    lengths = np.linalg.norm(np.roll(points, -1, axis=0) - points, axis=1)
-    s, whole = np.concatenate([[0.0], np.cumsum(lengths[:-1])]), float(lengths.sum())
-    corners = s[bend > 1.0 / TURNS]
-    if not len(corners) or len(corners) == len(s):
-        return int(np.argmin(bend))
-    away = np.abs(s[:, None] - corners[None, :])
-    return int(np.argmax(np.minimum(away, whole - away).min(axis=1)))
+def start_of(stroke: Stroke, bend: np.ndarray) -> tuple[float, float]:
+    """Where along a closed stroke it is furthest from corners and junctions, and how far (mm); the straightest row of
+    one that turns everywhere and meets no other."""
+    corners = stroke.s[bend > 1.0 / TURNS]
+    stops = stroke.meets if len(corners) == len(stroke.s) else np.concatenate([corners, stroke.meets])
+    if not len(stops):
+        return float(stroke.s[int(np.argmin(bend))]), np.inf
+    away = np.abs(stroke.s[:, None] - stops[None, :])
+    nearest = np.minimum(away, stroke.length - away).min(axis=1)
+    row = int(np.argmax(nearest))
+    return float(stroke.s[row]), float(nearest[row])
 
 
 def ramps(s: np.ndarray, length: float, end: float) -> np.ndarray:
@@ -167,7 +270,17 @@ def ramps(s: np.ndarray, length: float, end: float) -> np.ndarray:
     return np.asarray(np.clip(np.minimum(s / over, (end - s) / over), 0.0, 1.0))
 
 
-def speeds(s: np.ndarray, bend: np.ndarray, most: float, acceleration: float | None) -> np.ndarray:
+def speeds(stroke: Stroke, s: np.ndarray, bend: np.ndarray, drive: Drive) -> np.ndarray:
+    """(n,) mm/s along the rows of a path; a closed one is driven through again and again, so that its ends agree."""
+    if drive.acceleration is None or not stroke.closed:
+        return fastest(s, bend, drive.speed, drive.acceleration)
+    lap = s < stroke.length - 1e-9
+    three = np.concatenate([s[lap] + k * stroke.length for k in range(3)])
+    found = fastest(three, np.tile(bend[lap], 3), drive.speed, drive.acceleration)
+    return np.asarray(np.interp(s + stroke.length, three, found))
+
+
+def fastest(s: np.ndarray, bend: np.ndarray, most: float, acceleration: float | None) -> np.ndarray:
     """(n,) mm/s, the fastest that holds the speed and the acceleration along and across the path.
 
     Notes

@@ -2,185 +2,324 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
 
+from seamcheck.catalogue.voice import decimal_sign, localised, tr
 from seamcheck.joint.frame import Frame
-from seamcheck.preparation.blocks import Blocks, Drawn
+from seamcheck.measure.flattening import POISSON
+from seamcheck.preparation.blocks import Drawn
+from seamcheck.preparation.corridor import column, unsupported
 from seamcheck.preparation.cycle import Times
-from seamcheck.preparation.files import sheet
-from seamcheck.preparation.path import Drive, WeldPath
+from seamcheck.preparation.files import Program, lap_energy, sheet
+from seamcheck.preparation.given import cooling_of, handling_of, laps_of, power_of, pressure_of, speed_of
+from seamcheck.preparation.path import AREA, HEAT, Drive, WeldPath
+from seamcheck.preparation.pressing import Pressing
 from seamcheck.preparation.scanner import plate_transmission
-from seamcheck.preparation.tools import bending, corridor_of, land_of, path_points, press, unsupported
+from seamcheck.preparation.strokes import points_of
+from seamcheck.report.language import rule_title
 from seamcheck.settings.settings import Settings
 
+Rows = list[tuple[str, str]]
 
-@dataclass(frozen=True, slots=True)
-class Tooling:
-    """What is asked for beside the settings.
+MANY = 8
+"""So many stretches are named."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Trial:
+    """All that the sheet of one joint is made from.
 
     Attributes
     ----------
-    plate : (thickness mm, refractive index) of a transparent plate that presses in place of a frame; None: a frame
-    modulus : MPa, of the cover, for its bending; None: not evaluated
-    power : W of the laser; None: only shares of power are given
+    model : its file; joint : of the review's document
+    accepted : rules about the clamp's land that the review breaks and a plate does without
     """
 
-    blocks: Blocks = field(default_factory=lambda: Blocks(20.0))
-    plate: tuple[float, float] | None = None
-    modulus: float | None = None
-    power: float | None = None
-    cooling: float | None = None
-    handling: float | None = None
-    hours: float | None = None
-    used: float = 1.0
-    parts: float | None = None
+    model: str
+    joint: Mapping[str, Any]
+    frame: Frame
+    settings: Settings
+    drive: Drive
+    drawn: Drawn
+    pressed: Sequence[Pressing]
+    program: Program
+    accepted: Sequence[str] = ()
 
 
-def sheet_of(
-    model: str, joint: Mapping[str, Any], frame: Frame, drawn: Drawn, settings: Settings, drive: Drive,
-    tooling: Tooling, paths: Sequence[WeldPath],
-) -> str:  # fmt: skip
+def sheet_of(trial: Trial) -> str:
     """The sheet of one joint: clamp, nest, weld path, cycle, what was assumed, cautions."""
-    chapters: dict[str, list[tuple[str, str]]] = {}
-    width = np.concatenate([np.asarray(c["stations"]["rib_width"], dtype=float) for c in joint["contours"]])
-    land = land_of(joint, frame)
-    rows: list[tuple[str, str]] = []
-    pressure = settings.clamp.pressure
-    length = float(joint["length_mm"])
-    if tooling.plate is not None:
-        thick, index = tooling.plate
+    chapters = {
+        tr("Clamp"): _clamp_rows(trial),
+        tr("Nest"): _nest_rows(trial),
+        tr("Weld path"): _path_rows(trial),
+        tr("Cycle"): _cycle_rows(trial),
+    }
+    title = tr("Trial of {model}, seam {joint}", model=trial.model, joint=trial.joint["id"])
+    return sheet(" ".join(title.split()), chapters, _remarks(trial))
+
+
+def _clamp_rows(trial: Trial) -> Rows:
+    settings, own, drawn = trial.settings, trial.settings.trial, trial.drawn
+    rows: Rows = []
+    if own.plate is not None:
+        thick, index = own.plate
         rows += [
-            ("kind", f"transparent plate {thick:g} mm thick, refractive index {index:g}; it presses over the seam"),
-            ("light that the clear plate passes", f"{plate_transmission(index):.1%} (both surfaces, no absorption)"),
+            (tr("kind"), tr("transparent plate {thick:g} mm thick, refractive index {index:g}, pressing over the seam",
+                            thick=thick, index=index)),
+            (tr("light that the plate passes"),
+             tr("{share:.1f} % (reflection at both faces; absorption is not in it)",
+                share=100 * plate_transmission(index))),
         ]  # fmt: skip
+        if trial.accepted:
+            rows.append((tr("limits that the plate does without"), ", ".join(map(rule_title, trial.accepted))))
     else:
-        rows += [
-            (
-                "kind",
-                f"frame and core, {tooling.blocks.height:g} mm high, {tooling.blocks.clear:g} mm clear of the light",
-            ),
-            ("land found by the review", f"{land.area:.0f} mm²"),
-            *_pressed(joint, frame, settings, tooling, land),
-            ("proof", "reviewed with the clamp on the cover: no shade, no collision"),
-        ]
-    if pressure is None:
-        rows.append(("force", "not evaluated: the settings name no pressure under [clamp]"))
-    else:
-        along = press(width, pressure)
-        force = float(np.nanmean(along)) * length
-        rows += [
-            ("pressure over the rib", f"{pressure:g} MPa"),
-            ("force", f"{force:.0f} N in all, {np.nanmin(along):.2f} to {np.nanmax(along):.2f} N/mm along the seam"),
-        ]
-        if tooling.plate is None and land.area > 0.0:
-            rows.append(("pressure on the land", f"{force / land.area:.2f} MPa"))
-        rows.append(("bending of the cover", _bending_words(joint, settings, tooling, float(np.nanmax(along)))))
-    chapters["Clamp"] = rows
-    chapters["Nest"] = _nest_rows(joint, frame, drawn, tooling)
-    chapters["Weld path"] = _path_rows(drive, tooling, paths)
-    chapters["Cycle"] = _cycle_rows(drive, tooling, paths)
-    remarks = [
-        "Speeds, laps and overlap are those that were asked for; they are starting values for a trial, no recipe.",
-        "Energy is that of melting, divided by the light that the cover passes; what goes beside the rib, into "
-        "fixtures and into the air is not in it." if paths[0].is_absolute
-        else "No materials are named: energy is relative, in proportion to the melted area.",
-        "The nest carries the base on level faces; whether the base is stiff enough is not checked.",
-        "A frame and a core are separate bodies; how they are held is the toolmaker's.",
+        rows.append(
+            (tr("kind"), tr("{count} bodies {high:g} mm high, {clear:g} mm clear of the light", count=len(drawn.feet),
+                            high=settings.clamp.height, clear=own.clearance))
+        )  # fmt: skip
+    if own.plate is None:
+        reach = settings.clamp.reach
+        rows += [(tr("land under {name}", name=name), tr("{area:.0f} mm² within {reach:g} mm of the light", area=area,
+                                                         reach=reach))
+                 for name, area in drawn.pressed.items()]  # fmt: skip
+        tilt = max((float(np.nanmax(column(c["stations"], "clamp_tilt"), initial=0.0))
+                    for c in trial.joint["contours"]), default=0.0)  # fmt: skip
+        if tilt >= 0.05:
+            rows.append(
+                (
+                    tr("tilt of the land"),
+                    tr("up to {tilt:.1f}°: a clamp that comes down straight pushes the cover aside there", tilt=tilt),
+                )
+            )
+        rows.append((tr("checked"), tr("reviewed again with the clamp on the cover: no shadow, no collision")))
+    return rows + _force_rows(trial)
+
+
+def _force_rows(trial: Trial) -> Rows:
+    force = np.concatenate([own.force for own in trial.pressed])
+    if not np.isfinite(force).any():
+        return [(tr("force"), tr("not evaluated: no pressure is given (--clamp pressure=MPA)"))]
+    pressure = pressure_of(trial.settings, trial.joint)
+    whole = float(np.nanmean(force)) * float(trial.joint["length_mm"])
+    rows = [
+        (tr("pressure over the rib"), tr("{pressure:g} MPa", pressure=pressure)),
+        (tr("clamping force"), tr("{whole:.0f} N in all, {low:.2f} to {high:.2f} N/mm along the seam", whole=whole,
+                                  low=np.nanmin(force), high=np.nanmax(force))),
     ]  # fmt: skip
-    return sheet(f"Trial of {model}, seam {joint['id']}", chapters, remarks)
+    if trial.settings.trial.plate is not None:
+        return [*rows, (tr("bending of the cover"), tr("none between rib and land: the plate presses over the seam"))]
+    area = sum(trial.drawn.pressed.values())
+    rows.append((tr("pressure on that land"), tr("{pressure:.2f} MPa", pressure=whole / area)))
+    return [*rows, _bending_row(trial), _flattening_row(trial)]
 
 
-def _pressed(
-    joint: Mapping[str, Any], frame: Frame, settings: Settings, tooling: Tooling, land: shapely.Geometry
-) -> list[tuple[str, str]]:
-    """How much land lies below frame and core."""
-    blocks, rows = tooling.blocks, []
-    for contour in joint["contours"]:
-        corridor = corridor_of(contour, frame, settings.beam_margin + blocks.clear)
-        outside = land.difference(corridor.outer).intersection(corridor.outer.buffer(blocks.wide)).area
-        inside = land.intersection(corridor.inner).difference(corridor.inner.buffer(-blocks.wide)).area
-        rows.append((f"pressed beside {contour['id']}", f"{outside:.0f} mm² outside, {inside:.0f} mm² inside"))
-    return rows
+def _bending_row(trial: Trial) -> tuple[str, str]:
+    what = tr("bending of the cover between rib and land")
+    if trial.settings.clamp.modulus is None:
+        return what, tr("not evaluated: no modulus of the cover is given (--clamp modulus=MPA)")
+    bends = np.concatenate([own.bending for own in trial.pressed])
+    if not np.isfinite(bends).any():
+        return what, tr("not evaluated: the land beside the rib was not measured")
+    contour, own = max(
+        zip(trial.joint["contours"], trial.pressed, strict=True),
+        key=lambda pair: float(np.nanmax(pair[1].bending, initial=0.0)),
+    )
+    i = int(np.nanargmax(own.bending))
+    return what, tr(
+        "up to {by:.3f} mm over {arm:.2f} mm, at s = {s:.1f} mm of {contour}; pressed on one side only, as the worst",
+        by=own.bending[i], arm=own.arm[i], s=contour["stations"]["s"][i], contour=contour["id"],
+    )  # fmt: skip
 
 
-def _bending_words(joint: Mapping[str, Any], settings: Settings, tooling: Tooling, force: float) -> str:
-    if tooling.plate is not None:
-        return "none: the plate presses over the seam"
-    if tooling.modulus is None:
-        return "not evaluated: no modulus of the cover is given (--modulus)"
-    stations = [c["stations"] for c in joint["contours"]]
-    land = np.concatenate([np.asarray(s["clamp_land"], dtype=float) for s in stations])
-    thick = np.concatenate([np.asarray(s["cover_thickness_min"], dtype=float) for s in stations])
-    arm = settings.beam_margin + tooling.blocks.clear + min(float(np.nanmedian(land)), tooling.blocks.wide) / 2.0
-    by = bending(force, arm, float(np.nanmin(thick)), tooling.modulus)
-    return f"{by:.3f} mm over {arm:.2f} mm from the rib to the middle of the land; a bow up to this is flattened"
+def _flattening_row(trial: Trial) -> tuple[str, str]:
+    what = tr("flattening of a bowed cover")
+    value = trial.joint["interface"].get("pressed_flat")
+    bow = trial.settings.tolerances.get("flatness_cover")
+    if bow is None or value is None:
+        return what, tr("not evaluated: no flatness of the cover is given (--tolerance flatness_cover=MM)")
+    if value["value"] is None:
+        return what, tr("not evaluated: the cover is no plate of even height, or its modulus is not given")
+    return what, tr(
+        "a bow of {bow:.2f} mm takes {takes:.2f} N/mm along the seam, the clamp presses {has:.2f} N/mm: "
+        "{flat:.2f} mm are pressed flat",
+        bow=bow, takes=value["takes_newton_per_mm"], has=value["has_newton_per_mm"], flat=value["value"],
+    )  # fmt: skip
 
 
-def _nest_rows(joint: Mapping[str, Any], frame: Frame, drawn: Drawn, tooling: Tooling) -> list[tuple[str, str]]:
+def _nest_rows(trial: Trial) -> Rows:
+    own, frame = trial.settings.trial, trial.frame
     support = shapely.Polygon()
-    for ring in drawn.support_rings:
+    for ring in trial.drawn.support:
         support = support.symmetric_difference(shapely.Polygon(frame.local(np.asarray(ring))[:, :2]).buffer(0.0))
     rows = [
         (
-            "pocket",
-            f"{tooling.blocks.play:g} mm play, {tooling.blocks.grip:g} mm deep, walls open by "
-            f"{tooling.blocks.draft:g}° for insertion",
+            tr("pocket"),
+            tr("{grip:g} mm deep, {play:g} mm play on each side, walls open by {draft:g}° for insertion",
+               grip=own.nest_grip, play=own.nest_play, draft=own.nest_draft),
         ),
-        ("carries", f"{support.area:.0f} mm² of level faces below the base"),
-    ]
-    for contour in joint["contours"]:
-        points = frame.local(path_points(contour))[:, :2]
-        bare = unsupported(
-            points, np.asarray(contour["stations"]["s"]), support.buffer(0.3), float(contour["length_mm"])
-        )
-        said = "; ".join(f"s = {a:.1f} to {b:.1f} mm" for a, b in bare[:8]) or "nowhere"
+        (tr("carries the base on"), tr("{area:.0f} mm² of level faces", area=support.area)),
+    ]  # fmt: skip
+    for contour in trial.joint["contours"]:
+        points = frame.local(points_of(contour))[:, :2]
+        s = np.asarray(contour["stations"]["s"], dtype=float)
+        bare = unsupported(points, s, support.buffer(0.3), float(contour["length_mm"]))
+        said = "; ".join(f"s = {_span(a, b, '.1f')} mm" for a, b in bare[:MANY])
+        if len(bare) > MANY:
+            said = tr("{places} and {count} more", places=said, count=len(bare) - MANY)
+        length = sum(b - a for a, b in bare)
         rows.append(
-            (f"no support straight below the seam, {contour['id']}", said + (" and more" if len(bare) > 8 else ""))
-        )
-    return rows
-
-
-def _path_rows(drive: Drive, tooling: Tooling, paths: Sequence[WeldPath]) -> list[tuple[str, str]]:
-    rows = []
-    way = "clockwise" if drive.clockwise else "counter-clockwise"
-    even = "" if drive.acceleration else "; no acceleration given, so corners do not slow it"
-    for path in paths:
-        start = ", ".join(f"{x:.2f}" for x in path.points[0])
-        rows += [
-            (f"{path.id}, start", f"{start} mm, away from corners; {way} seen against the light"),
-            (f"{path.id}, speed", f"{path.speed.min():.0f} to {path.speed.max():.0f} mm/s{even}"),
-            (f"{path.id}, power", f"{path.power.min():.0%} to 100 %, so that each millimetre gets its need"),
-        ]  # fmt: skip
-        if path.is_absolute:
-            least = path.greatest_power / drive.laps
-            rows.append(
-                (
-                    f"{path.id}, full power for {drive.laps} laps",
-                    f"{least:.0f} W at the cover's top, without losses beside the rib",
-                )
+            (
+                tr("no support straight below {contour}", contour=contour["id"]),
+                tr("{length:.0f} mm: {places}", length=length, places=said) if bare else tr("nowhere"),
             )
-            if tooling.power is not None and least > tooling.power:
-                laps = int(np.ceil(path.greatest_power / tooling.power))
-                rows.append((f"{path.id}, laps", f"{tooling.power:g} W need at least {laps} laps at this speed"))
-    return rows
-
-
-def _cycle_rows(drive: Drive, tooling: Tooling, paths: Sequence[WeldPath]) -> list[tuple[str, str]]:
-    welding = sum(path.seconds * drive.laps for path in paths)
-    rows = [("welding", f"{welding:.2f} s for {drive.laps} lap{'s' if drive.laps > 1 else ''}")]
-    if tooling.cooling is None or tooling.handling is None:
-        return [*rows, ("cycle", "not evaluated: cooling and handling times are not given")]
-    times = Times(welding, tooling.cooling, tooling.handling, tooling.hours, tooling.used, tooling.parts)
-    rows.append(("cycle", f"{times.cycle:.2f} s: welding, {times.cooling:g} s cooling, {times.handling:g} s handling"))
-    if times.parts_a_year is not None:
-        rows.append(
-            ("parts a year", f"{times.parts_a_year:.0f} from one station in {times.hours:g} h used by {times.used:.0%}")
         )
-    if times.stations is not None:
-        rows.append(("stations", f"{times.stations} for {times.parts:.0f} parts a year"))
     return rows
+
+
+def _path_rows(trial: Trial) -> Rows:
+    program, settings, joint = trial.program, trial.settings, trial.joint
+    paths = program.paths
+    speed = speed_of(settings, joint)
+    lap = sum(path.lap_seconds for path in paths)
+    rows: Rows = []
+    if len(paths) > 1:
+        order = ", ".join(f"{k} {path.id}" for k, path in enumerate(paths, 1))
+        rows.append((tr("order of strokes"), order))
+    rows += [(tr("stroke {number}, {path}", number=k, path=path.id), _stroke_words(path, trial.drive))
+             for k, path in enumerate(paths, 1)]  # fmt: skip
+    low, high = min(float(p.speed.min()) for p in paths), max(float(p.speed.max()) for p in paths)
+    slow = "" if trial.drive.acceleration else tr("; no acceleration is given, so corners do not slow it")
+    rows.append((tr("speed"), f"{_span(low, high, '.0f')} mm/s ({speed.source}){slow}"))
+    laps, why = laps_of(settings, joint, lap)
+    rows.append((tr("laps"), f"{laps} ({why})"))
+    least = min(float(path.power.min()) for path in paths)
+    rows.append((tr("share of the greatest power"), f"{_span(100 * least, 100.0, '.0f')} %"))
+    return rows + _energy_rows(trial)
+
+
+def _span(low: float, high: float, form: str) -> str:
+    """'800 to 1000', or one number where both look alike."""
+    one, other = localised(format(low, form)), localised(format(high, form))
+    return one if one == other else tr("{low} to {high}", low=one, high=other)
+
+
+def _point(at: np.ndarray) -> str:
+    """(3,) mm as '1.00, 2.00, 3.00', with semicolons where a comma stands before the decimals."""
+    between = ", " if decimal_sign() == "." else "; "
+    return between.join(localised(f"{x + 0.0:.2f}") for x in at)
+
+
+def _stroke_words(path: WeldPath, drive: Drive) -> str:
+    start = _point(path.points[0])
+    if not path.closed:
+        end = _point(path.points[-1])
+        return tr("{length:.1f} mm from {start} to {end}", length=path.length, start=start, end=end)
+    way = tr("clockwise") if drive.clockwise else tr("counter-clockwise")
+    over = float(path.s[-1]) - path.length
+    if math.isinf(path.to_corner):
+        where = tr("it has no corner")
+    elif path.to_corner > 0.0:
+        where = tr("{away:.1f} mm from the nearest corner or junction", away=path.to_corner)
+    else:
+        where = tr("no straight run is as long as the overlap")
+    return tr(
+        "{length:.1f} mm, {way} seen against the light, starts at {start} and overlaps by {over:.1f} mm; {where}",
+        length=path.length, way=way, start=start, over=over, where=where,
+    )  # fmt: skip
+
+
+def _energy_rows(trial: Trial) -> Rows:
+    program, own = trial.program, trial.settings.trial
+    need = program.paths[0].need
+    if not program.is_absolute:
+        return [(tr("energy"), tr("relative only: the review names no materials, so the melted area stands for it"))]
+    source = {
+        HEAT: tr("by the heat model: the whole seam melts in step with its slowest place"),
+    }.get(need.of, tr("energy to melt over the transmission; losses of heat are not in it"))
+    passes = 1.0 if own.plate is None else plate_transmission(own.plate[1])
+    whole = sum(lap_energy(path) for path in program.paths) / passes
+    watts = max(path.greatest_power for path in program.paths) / program.laps / passes
+    plate = "" if own.plate is None else tr(", the plate's loss included")
+    rows = [
+        (
+            tr("energy"),
+            tr("{whole:.0f} J for the whole seam{plate}, {source}", whole=whole, plate=plate, source=source),
+        ),
+        (tr("power share 1 is"), tr("{watts:.0f} W{plate}", watts=watts, plate=plate)),
+    ]
+    power = power_of(trial.settings, trial.joint)
+    if power is not None and watts > power * (1.0 + 1e-6):
+        least = math.ceil(watts * program.laps / power - 1e-9)
+        rows.append(
+            (tr("laser"), tr("{power:g} W are too few for {laps} laps at this speed: {least} at least", power=power,
+                             laps=program.laps, least=least))
+        )  # fmt: skip
+    between = sum(path.need.between for path in program.paths)
+    if between >= 0.05:
+        rows.append((tr("need put in between what is known"), tr("{length:.1f} mm", length=between)))
+    return rows
+
+
+def _cycle_rows(trial: Trial) -> Rows:
+    program, own = trial.program, trial.settings.trial
+    welding = welding_time(program)
+    rows = [(tr("welding"), tr("{time:.2f} s for {laps} laps, jumps between strokes not in it", time=welding,
+                               laps=program.laps))]  # fmt: skip
+    cooling, handling = cooling_of(trial.settings, trial.joint), handling_of(trial.settings, trial.joint)
+    if cooling.value is None or handling.value is None:
+        return [*rows, (tr("cycle"), tr("not evaluated: no cooling or handling time is given (--cooling, --handling)"))]
+    times = Times(welding, cooling.value, handling.value, own.hours, own.used, own.parts)
+    rows += [
+        (tr("cooling"), tr("{time:.2f} s ({source})", time=cooling.value, source=cooling.source)),
+        (tr("handling"), tr("{time:.2f} s ({source})", time=handling.value, source=handling.source)),
+        (tr("cycle"), tr("{time:.2f} s", time=times.cycle)),
+    ]
+    if times.parts_a_year is None:
+        return [*rows, (tr("parts a year"), tr("not evaluated: no hours of work are given (--hours)"))]
+    rows.append(
+        (tr("parts a year"), tr("{parts:.0f} from one station in {hours:g} h, {used:.0f} % of them used",
+                                parts=math.floor(times.parts_a_year), hours=own.hours, used=100 * own.used))
+    )  # fmt: skip
+    if times.stations is not None:
+        rows.append(
+            (tr("stations"), tr("{stations} for {parts:.0f} parts a year", stations=times.stations, parts=own.parts))
+        )
+    return rows
+
+
+def welding_time(program: Program) -> float:
+    """s with the laser on, all laps and overlaps."""
+    return sum(path.lap_seconds * (program.laps - 1) + path.seconds for path in program.paths)
+
+
+def _remarks(trial: Trial) -> list[str]:
+    program = trial.program
+    remarks = [
+        tr("Speed, laps, power and overlap are starting values for a trial, not a recipe."),
+        tr(
+            "The power rises over the overlap's length in the first lap only and falls over the overlap after the last."
+        ),
+    ]
+    if program.paths[0].need.of == AREA:
+        remarks.append(tr("Energy is relative to the mean of the seam, in proportion to the melted area."))
+    elif program.paths[0].need.of == HEAT:
+        remarks.append(
+            tr("The heat model is that of the review, with its inputs and their standing; a trial weld decides.")
+        )
+    else:
+        remarks.append(
+            tr("Energy is that of melting over the cover's transmission; conduction and losses come on top.")
+        )
+    remarks += [
+        tr("How clamp and nest are held and guided, and how stiff they are, is up to the toolmaker."),
+        tr("The nest carries the base on level faces; whether the base is stiff enough is not checked."),
+        tr("Bending and flattening take the cover as a plate of even thickness, Poisson's ratio {ratio:g}.",
+           ratio=POISSON),
+    ]  # fmt: skip
+    return remarks

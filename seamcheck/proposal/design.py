@@ -42,7 +42,7 @@ class Space:
 
     Attributes
     ----------
-    inner, outer : from the middle line to the border of the contact
+    inner, outer : from the mid-line to the border of the contact
     depth : of the wall below the contact; inf where it is not bounded
     radius_inner, radius_outer : smallest radius of turns with that side on their inside; inf without
     """
@@ -65,7 +65,7 @@ class Wishes:
     draft : degrees
     open_inner, open_outer : sides without a lip
     lip : mm, least width of a lip
-    outer_at_least : mm, from the middle line to the outer border: room for the clamp
+    outer_at_least : mm, from the mid-line to the outer border: room for the clamp
     """
 
     fixed: Mapping[str, float] = field(default_factory=dict)
@@ -137,7 +137,7 @@ def design(space: Space, settings: Settings, wishes: Wishes | None = None) -> De
 
 
 def narrowest(settings: Settings, wishes: Wishes | None = None, depth: float = math.inf) -> tuple[float, float]:
-    """Least room (inner, outer), mm from the middle line, in which a section holds all limits on a straight run."""
+    """Least room (inner, outer), mm from the mid-line, in which a section holds all limits on a straight run."""
     wishes = wishes or Wishes()
     wide = Space(20.0, 20.0, depth)
     start = _widest(wide, settings, wishes)

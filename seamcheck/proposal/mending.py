@@ -46,13 +46,13 @@ _GRIDS = {1: (1.5, 0.01), 2: (1.0, 0.02), 3: (0.8, 0.1)}
 
 @dataclass(frozen=True, slots=True)
 class Side:
-    """One side of an existing rib, lengths in mm from the middle line or below the contact plane.
+    """One side of an existing rib, lengths in mm from the mid-line or below the contact plane.
 
     Attributes
     ----------
     height : of the rib above this trap's floor
-    foot : from the middle line to the wall that closes the trap, at its floor; to the floor's edge where it is open
-    end : from the middle line to the border of the flange
+    foot : from the mid-line to the wall that closes the trap, at its floor; to the floor's edge where it is open
+    end : from the mid-line to the border of the flange
     area : mm², of the trap after the collapse; its least value
     turn : the least trap area in a turn as a share of the trap's area, 1 without turns
     lip : of the lip's top below the contact plane; None where nothing closes the trap
@@ -128,7 +128,7 @@ def columns(present: Present, moves: Mapping[str, Any]) -> dict[str, tuple[Any, 
         heights.append(height)
         areas.append(area)
         found[f"trap_room_{name}"] = (2.0 * area / melt,) * 2
-        found[f"trap_turn_{name}"] = (2.0 * area * side.turn / melt,) * 2
+        found[f"trap_corner_{name}"] = (2.0 * area * side.turn / melt,) * 2
         travels.append(height)
         if side.lip is not None:
             lip = side.lip + moves.get(f"lip_{name}", 0.0)

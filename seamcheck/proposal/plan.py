@@ -3,31 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import msgspec
 import numpy as np
-import shapely
-from shapely.geometry.base import BaseGeometry
 
 from seamcheck.assembly import read_assembly
 from seamcheck.assembly.parts import Assembly, Part
-from seamcheck.contour import trace_contour
 from seamcheck.errors import NotReviewed
 from seamcheck.joint import Joint, find_joints, join_pieces
-from seamcheck.joint.frame import Frame
-from seamcheck.joint.regions import union_region
-from seamcheck.kernel import Body
-from seamcheck.kernel.distance import depth_inside
 from seamcheck.kernel.grooves import NotCut, shortest_edge, volume, without
 from seamcheck.kernel.write_step import write_bodies
-from seamcheck.proposal.design import VARIABLES, Design, Space, Wishes, design, narrowest, on_grid
-from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal, Short
+from seamcheck.proposal.contact import Contact, carrier_of, contact_of
+from seamcheck.proposal.design import VARIABLES, Design, Wishes
+from seamcheck.proposal.no_room import shallow_stretches, short_stretches, why_not
+from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal
 from seamcheck.proposal.repair import filled_to_contact, mend
-from seamcheck.proposal.room import Line, Net, Room, measure_room, nets_of, outside_stretches, rounded, with_walls
-from seamcheck.proposal.shape import Cut, contact_faces, cut_joint
+from seamcheck.proposal.route import best_route
+from seamcheck.proposal.shape import Cut, cut_joint
 from seamcheck.settings.settings import Settings
 
 TITLES = {
@@ -39,12 +34,9 @@ TITLES = {
 }
 """Dimension of a section -> how people call it."""
 
-RADII = (4.5, 3.3, 3.03)
-"""mm, radii to which corners of the middle line are rounded, the most comfortable first."""
-
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
 REDRAWN = frozenset(
-    {"turn-radius", "trap-corner", "seam-open", "rib-missing", "rib-width", "rib-height", "slenderness", "trap-room",
+    {"corner-radius", "trap-corner", "seam-open", "rib-missing", "rib-width", "rib-height", "slenderness", "trap-room",
      "trap-side", "lip-gap", "sink-travel", "trap-open-inner", "rib-uniformity"}
 )  # fmt: skip
 """Rules on the joint itself: where no move mends one, the joint is drawn anew."""
@@ -52,29 +44,7 @@ REDRAWN = frozenset(
 LEVEL = 0.2
 """mm: a contact that rises by more is no level one."""
 
-USUAL_HALF = 0.4
-"""mm, half the width of a slender rib."""
-
-MOST_AWAY = 5.0
-"""mm that a middle line is moved in from the outer border beyond what the section needs."""
-
-DEPTH_SPACING = 3.0
-"""mm along the seam between the places where the wall's depth is taken."""
-
 Progress = Callable[..., None]
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class _Contact:
-    """A flat contact as a joint can use it: base's frame with z out of the base, faces, region, lines, heights."""
-
-    joint: Joint
-    frame: Frame
-    body: Body
-    faces: tuple[int, ...]
-    region: BaseGeometry
-    lines: tuple[Line, ...]
-    heights: tuple[float, float]
 
 
 def plan_joints(
@@ -107,8 +77,8 @@ def plan_joints(
         else:
             proposal, cut = _joint(joint, settings, wishes, shapes)
             if cut is not None:
-                shapes[_carrier(joint, wishes)[0]] = cut.part
-                tools += [(f"{joint.id} lowering", cut.lowering), (f"{joint.id} flash traps", cut.traps)]
+                shapes[carrier_of(joint, wishes)[0]] = cut.part
+                tools += [(f"{joint.id} {name}", tool) for name, tool in cut.tools]
         proposals.append(proposal)
     if tools:
         progress("writing")
@@ -217,69 +187,19 @@ def _joint(
     if joint.kind not in FLAT_KINDS or len(joint.base) != 1 or len(joint.cover) != 1:
         message = f"The parts meet as {joint.kind}: there is no flat contact from which a rib could be cut."
         return JointProposal(**head, state="not-flat", message=message), None
-    contact = _contact_of(joint, settings, wishes, shapes)
+    contact = contact_of(joint, settings, wishes, shapes)
     if contact is None:
         message = "Base and cover do not lie flat on each other all along the seam."
         return JointProposal(**head, state="not-flat", message=message), None
     return _fitted(contact, head, settings, wishes)
 
 
-def _carrier(joint: Joint, wishes: Wishes) -> tuple[str, str]:
-    """Id of the part that is to carry the rib, and of the other one."""
-    base, cover = joint.base[0], joint.cover[0]
-    return (base, cover) if wishes.rib_on == "base" else (cover, base)
-
-
-def _contact_of(joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]) -> _Contact | None:
-    """The region in which both parts lie on each other, and the lines along its middle."""
-    carrier, other = _carrier(joint, wishes)
-    body, counter = Body(shapes[carrier]), joint.bodies[other]
-    boxes = joint.bodies[joint.rib_part].boxes[list(joint.rib_faces)]
-    middle = (boxes[:, :3].min(axis=0) + boxes[:, 3:].max(axis=0)) / 2.0
-    height = float(joint.frame.local(middle)[2])
-    frame = Frame.along(-joint.beam if wishes.rib_on == "base" else joint.beam, middle)
-    turned = shapely.transform(joint.region, lambda xy: _into(frame, joint.frame, xy, height))
-    reach = _height_reach(joint, frame)
-    faces = contact_faces(body, turned, frame, 1.0, reach)
-    under = contact_faces(counter, turned, frame, -1.0, reach)
-    if not faces or not under:
-        return None
-    lying = union_region(body, faces, frame).intersection(union_region(counter, under, frame))
-    region = lying.intersection(turned.buffer(0.01))
-    if region.is_empty or region.area < 0.5 * turned.area:
-        return None
-    own = joint
-    if joint.rib_part != carrier or region.area < 0.98 * turned.area:
-        roles: dict[str, Any] = {"rib_part": carrier, "counter_part": other, "rib_faces": tuple(faces)}
-        own = replace(joint, frame=frame, region=region, **roles)
-    contour = trace_contour(own)
-    lines, heights = [], []
-    for path in contour.paths:
-        local = frame.local(own.frame.world(path.points))
-        lines.append(Line(path.id, path.closed, local[:, :2]))
-        heights += [float(local[:, 2].min()), float(local[:, 2].max())]
-    return _Contact(joint, frame, body, tuple(faces), region, tuple(lines), (min(heights), max(heights)))
-
-
-def _into(frame: Frame, other: Frame, xy: np.ndarray, z: float) -> np.ndarray:
-    world = other.world(np.column_stack([xy, np.full(len(xy), z)]))
-    local: np.ndarray = frame.local(world)[:, :2]
-    return local
-
-
-def _height_reach(joint: Joint, frame: Frame) -> float:
-    """mm, how far the seam's faces reach above and below the frame's origin."""
-    boxes = joint.bodies[joint.rib_part].boxes[list(joint.rib_faces)]
-    corners = np.array([[b[i], b[j], b[k]] for b in boxes for i in (0, 3) for j in (1, 4) for k in (2, 5)])
-    return float(np.abs(frame.local(corners)[:, 2]).max()) + 0.1
-
-
 def _fitted(
-    contact: _Contact, head: dict[str, Any], settings: Settings, wishes: Wishes
+    contact: Contact, head: dict[str, Any], settings: Settings, wishes: Wishes
 ) -> tuple[JointProposal, Cut | None]:
     if contact.heights[1] - contact.heights[0] > LEVEL:
         wishes = replace(wishes, draft=0.0)  # a flank that leans from one height would not keep the rib's width
-    found = _best(contact, settings, wishes)
+    found = best_route(contact, settings, wishes)
     if found is None:
         message = (
             "The contact does not run round closed: a seam with open ends can't be tight. Close the contact first, or "
@@ -299,8 +219,10 @@ def _fitted(
         "depth": space.depth if np.isfinite(space.depth) else None,
     }  # fmt: skip
     if not chosen.fits:
-        short = _short(contact, rooms, settings, wishes, space)
-        message, instead = _why_not(chosen, short, contact, settings, wishes, space)
+        short = shallow_stretches(contact, settings, wishes, space) or short_stretches(
+            contact, rooms, settings, wishes, space
+        )
+        message, instead = why_not(chosen, short, contact, settings, wishes, space)
         return JointProposal(**head, **facts, state="no-room", message=message, short=short, instead=instead), None
     try:
         cut = cut_joint(
@@ -322,80 +244,6 @@ def _fitted(
     )  # fmt: skip
 
 
-def _best(
-    contact: _Contact, settings: Settings, wishes: Wishes
-) -> tuple[Design, list[Net], list[Room], float, Space] | None:
-    """The design over the middle lines and corner radii that may be chosen; None where no line runs round closed."""
-    depth = _depth(contact)
-    tried = []
-    for lines in _middle_lines(contact, settings, wishes, depth):
-        for radius in RADII:
-            nets = [net.rounded(radius) for net in lines]
-            rooms = [measure_room(net.outline, contact.region) for net in nets]
-            walls = [measure_room(wall, contact.region) for net in nets for wall in net.walls]
-            space = Space(
-                min(float(reach.min()) for reach in (*(r.inner for r in rooms + walls), *(w.outer for w in walls))),
-                min(float(room.outer.min()) for room in rooms), depth,
-                min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
-            )  # fmt: skip
-            found = on_grid(design(space, settings, wishes), space, settings, wishes)
-            tried.append((found, nets, rooms + walls, radius, space))
-            if found.fits and found.aimed > 0.3:
-                break
-    return max(
-        tried,
-        key=lambda t: (t[0].fits, t[4].outer >= _with_land(settings), round(min(t[0].aimed, 0.3), 2)),
-        default=None,
-    )
-
-
-def _middle_lines(contact: _Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Net, ...]]:
-    """Lines that a rib could follow: the middle of the contact, and a line at one distance from its outer border.
-
-    The second one is nearer to the border where the contact is wider on its inside (screw posts, corners), and
-    further where the clamp needs the room.
-    """
-    traced = nets_of(contact.lines)
-    found = [] if traced is None else [traced]
-    walls = [wall for net in traced or () for wall in net.walls]
-    whole = max(getattr(contact.region, "geoms", [contact.region]), key=lambda part: part.area)
-    border = shapely.Polygon(whole.exterior)
-    inner, outer = narrowest(settings, wishes, depth)
-    for least in (max(outer, wishes.outer_at_least), max(outer, _with_land(settings))):
-        best: tuple[float, Line] | None = None
-        for away in np.arange(least + 0.02, outer + MOST_AWAY, 0.1):
-            shrunk = border.buffer(-away, quad_segs=64)
-            if shrunk.is_empty or not isinstance(shrunk, shapely.Polygon):
-                break
-            line = Line("c1", True, np.asarray(shrunk.exterior.coords)[:-1][::-1])
-            room = measure_room(rounded(line, RADII[-1]), contact.region)
-            spare = min(float(room.inner.min()) - inner, float(room.outer.min()) - outer)
-            if best is None or spare > best[0]:
-                best = (spare, line)
-        if best is not None:
-            found.append((with_walls(best[1], walls),))
-    return found
-
-
-def _with_land(settings: Settings) -> float:
-    """mm from the middle line to the border that leave land for the clamp beside the light of a slender rib."""
-    return USUAL_HALF + settings.beam_margin + settings.limit("clamp-land", "min")
-
-
-def _depth(contact: _Contact) -> float:
-    """mm, least material below the contact along the light."""
-    points = []
-    for line in contact.lines:
-        curve = line.curve
-        at = shapely.line_interpolate_point(curve, np.arange(0.0, curve.length, DEPTH_SPACING))
-        points.append(shapely.get_coordinates(at))
-    xy = np.vstack(points)
-    top = contact.heights[0]
-    start = contact.frame.world(np.column_stack([xy, np.full(len(xy), top - 0.01)]))
-    depths = depth_inside(contact.body, start, -contact.frame.axes[2]) + 0.01
-    return float(np.nanmin(depths)) if np.isfinite(depths).any() else float("inf")
-
-
 def _dimensions(chosen: Design, settings: Settings) -> tuple[Dimension, ...]:
     keys = {"rib_width": "rib_width", "rib_height": "rib_height"}
     found = [
@@ -408,53 +256,3 @@ def _dimensions(chosen: Design, settings: Settings) -> tuple[Dimension, ...]:
     found.append(Dimension(key="draft", title="draft of flanks and trap walls", value=chosen.section.draft, unit="°"))
     found.append(Dimension(key="collapse", title="planned collapse", value=chosen.section.collapse, unit="mm"))
     return tuple(found)
-
-
-def _short(
-    contact: _Contact, rooms: Sequence[Room], settings: Settings, wishes: Wishes, space: Space
-) -> tuple[Short, ...]:
-    need = dict(zip(("inner", "outer"), narrowest(settings, wishes, space.depth), strict=True))
-    found = []
-    for room in rooms:
-        for side in ("inner", "outer"):
-            has = getattr(room, side)
-            needed = need[side] if room.line.closed else need["inner"]  # both sides of a dividing wall lie inside
-            for start, end, missing, worst in outside_stretches(room, needed - has):
-                at = contact.frame.world(np.array([*room.at[worst], 0.0]))
-                found.append(
-                    Short(
-                        contour=room.line.id, side=side, from_s=start, to_s=end,
-                        at=(float(at[0]), float(at[1]), float(at[2])),
-                        room=float(has[worst]), need=needed, missing=missing,
-                    )
-                )  # fmt: skip
-    return tuple(found)
-
-
-def _why_not(
-    chosen: Design, short: Sequence[Short], contact: _Contact, settings: Settings, wishes: Wishes, space: Space
-) -> tuple[str, tuple[str, ...]]:
-    """The reason, and what would make it fit."""
-    instead = []
-    if short:
-        worst = max(short, key=lambda s: s.missing)
-        message = (
-            f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the contact is {worst.missing:.2f} mm too narrow on "
-            f"the {worst.side} side: {worst.room:.2f} mm from the middle line, {worst.need:.2f} mm are needed."
-        )
-        instead.append(f"Widen the contact there by {worst.missing:.2f} mm on the {worst.side} side.")
-    else:
-        least = chosen.least
-        message = (
-            f"The nearest limit can't be held: {least.rule}, {least.quantity} {least.value:.2f} against "
-            f"{least.bound:.2f}."
-        )
-    for side in ("outer", "inner"):
-        other = replace(wishes, open_outer=True) if side == "outer" else replace(wishes, open_inner=True)
-        if not getattr(wishes, f"open_{side}") and design(space, settings, other).fits:
-            instead.append(
-                f"Leave out the {side} lip (--open {side}): it would fit; flash then shows on the {side} side."
-            )
-    if wishes.fixed and design(space, settings, replace(wishes, fixed={})).fits:
-        instead.append("Leave the fixed dimensions free: without them it fits.")
-    return message, tuple(instead)

@@ -9,15 +9,16 @@ from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-import msgspec
-
+from seamcheck.assembly.names import readable
 from seamcheck.catalogue.cautions import CAUTIONS
 from seamcheck.comparison.compare import compare
-from seamcheck.document.plain import to_json
+from seamcheck.document.plain import plain, to_json
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.isolation import run_isolated
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT, review, settings_for
+from seamcheck.proposal.proving import held, remedies_of, short_of_land
 from seamcheck.proposal.records import JointProposal, ProposalDocument, Remedy
+from seamcheck.proposal.rounds import Drawn, draw_in_rounds
 from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
 
@@ -26,22 +27,12 @@ if TYPE_CHECKING:
     from seamcheck.report.review import Review
 
 KIND, SCHEMA_VERSION = "seamcheck-proposal", 1
-ROUNDS = 3
-"""So many times a rib that stands is mended and reviewed before what remains is left."""
-
 ATTEMPTS = 2
 """A proposal whose review lacks only room for the clamp is drawn once more, further from the border."""
 
 FIXED = ("rib_width", "rib_height", "trap_inner", "trap_outer", "lowering")
 SIDES = ("inner", "outer")
 CARRIERS = ("base", "cover")
-OWN_RULES = frozenset(
-    {
-        "rib-missing", "rib-width", "rib-uniformity", "rib-height", "slenderness", "turn-radius", "trap-room",
-        "trap-side", "trap-corner", "trap-open-inner", "lip-gap", "sink-travel", "seam-open", "parts-overlap",
-    }
-)  # fmt: skip
-"""Rules on what a proposal itself draws: an attention of one of these keeps it from being a proposal."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -75,8 +66,7 @@ class Proposal:
 
     def to_json(self) -> str:
         """The document as JSON text; the same model, settings and version give the same bytes."""
-        plain: dict[str, Any] = msgspec.to_builtins(self.document)
-        return to_json(plain)
+        return to_json(plain(self.document))
 
 
 def propose(
@@ -136,13 +126,13 @@ def propose(
     drawn: Drawn | None = None
     try:
         for _ in range(ATTEMPTS):
-            found = _drawn(paths, before, settings, wishes, limits_of_run, run, with_view)
+            found = draw_in_rounds(paths, before, settings, wishes, limits_of_run, run, with_view)
             if isinstance(found, tuple) and drawn is not None:
                 break  # with room for the clamp it does not fit: the first drawing stands, with what its review says
             if isinstance(found, tuple):
                 return Proposal(_without_drawing(paths, found, before), before=before)
             drawn = found
-            short = _short_of_land(found.after)
+            short = short_of_land(found.after)
             if short == 0.0 or all(joint.state != "cut" for joint in found.joints):
                 break
             wishes = replace(
@@ -152,10 +142,8 @@ def propose(
         return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
     assert drawn is not None
     joints, after, step, tools = drawn.joints, drawn.after, drawn.step, drawn.tools
-    kept, named = _held(joints, before, after)
-    remedies = _remedies(joints, before, after)
-    if remedies and all(one.fits == "no" for one in remedies):
-        kept = (*kept, "nothing that the model breaks is mended by it.")
+    remedies = remedies_of(joints, before, after)
+    kept, named = held(joints, before, after, remedies)
     outcome = "not-held" if kept else "proposed"
     message = (
         "The joint was drawn, but its review finds what keeps it from being a proposal: " + kept[0]
@@ -177,113 +165,12 @@ def propose(
     return Proposal(document, step, tools, after, before, as_drawn)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Drawn:
-    """A model as it was drawn: per joint what was done, its review, the model and the bodies added or cut away."""
-
-    joints: tuple[JointProposal, ...]
-    after: Review
-    step: bytes
-    tools: bytes
-
-
-def _drawn(
-    paths: Sequence[Path], before: Review, settings: Settings, wishes: Any, limits: dict[str, Any],
-    run: dict[str, Any], with_view: bool,
-) -> Drawn | tuple[JointProposal, ...]:  # fmt: skip
-    """The model with joints cut or mended and its review; where nothing was drawn, what is said of each joint.
-
-    A rib that stands is mended in rounds, each from the review of the one before, until nothing more can be moved.
-    """
-    best: Drawn | None = None
-    model, review_of_model = list(paths), before
-    with tempfile.TemporaryDirectory(prefix="seamcheck-") as name:
-        for k in range(ROUNDS):
-            folder = Path(name) / str(k)
-            folder.mkdir()
-            joints = run_isolated(
-                "seamcheck.proposal.plan:plan_joints",
-                (tuple(model), settings, wishes, folder, dict(review_of_model.document)),
-                writable=[str(folder)],
-                **limits,
-            )
-            file = folder / "proposed.step"
-            if not file.exists():
-                return best or joints
-            after = review([file], settings, cache=False, with_view=with_view, **run)
-            if best is not None:
-                joints = _added_up(best.joints, joints)
-                if _burden(after) >= _burden(best.after):
-                    return best
-            best = Drawn(joints, after, file.read_bytes(), (folder / "tools.step").read_bytes())
-            if after.verdict == "not-reviewed" or all(j.state not in ("mended", "sound") for j in joints):
-                break
-            if not _burden(after)[0] and not _burden(after)[1]:
-                break
-            model, review_of_model = [file], after
-    assert best is not None
-    return best
-
-
-def _burden(reviewed: Review) -> tuple[int, int]:
-    """How many must-fix and attention findings a review has."""
-    if reviewed.verdict == "not-reviewed":
-        return (10**6, 0)
-    open_ones = [f["severity"] for f in reviewed.document["findings"] if not f["waived"]]
-    return open_ones.count("must-fix"), open_ones.count("attention")
-
-
-def _added_up(first: Sequence[JointProposal], then: Sequence[JointProposal]) -> tuple[JointProposal, ...]:
-    """What two rounds did to the same joints."""
-    later = {joint.joint: joint for joint in then}
-    found = []
-    for joint in first:
-        more = later.get(joint.joint)
-        if more is None or not more.changes:
-            found.append(joint)
-            continue
-        message = f"{joint.message} Then: {more.message[:1].lower()}{more.message[1:]}"
-        left = (*joint.left, *more.left)
-        changes = (*joint.changes, *more.changes)
-        found.append(msgspec.structs.replace(more, changes=changes, left=left, message=message))
-    return tuple(found)
-
-
 def _without_drawing(paths: Sequence[Path], joints: tuple[JointProposal, ...], before: Review) -> ProposalDocument:
     if joints and all(joint.state == "sound" for joint in joints):
         return _document(paths, "nothing-to-do", joints[0].message, joints)
     first = next((joint for joint in joints if joint.state != "sound"), None)
     message = first.message if first else "No joint was found."
-    return _document(paths, "no-proposal", message, joints, remedies=_remedies(joints, before, None))
-
-
-def _remedies(joints: Sequence[JointProposal], before: Review, after: Review | None) -> tuple[Remedy, ...]:
-    """For every finding of the model as drawn: whether the proposal mends it."""
-    moved: dict[str, list[str]] = {}
-    left: dict[str, str] = {}
-    for joint in joints:
-        for change in joint.changes:
-            by = "" if change.by is None else f" by {change.by:.2f} mm"
-            for one in change.findings:
-                moved.setdefault(one, []).append(change.what + by)
-        left.update((one.finding, one.why) for one in joint.left)
-    drawn = {joint.joint: joint.message for joint in joints if joint.state == "cut" and not joint.changes}
-    after_findings = [] if after is None or after.verdict == "not-reviewed" else after.document["findings"]
-    remains = {f["id"] for f in after_findings} | {(f["rule"], f["contour"], f["from_s"]) for f in after_findings}
-    found = []
-    for finding in before.document.get("findings", []):
-        if finding["severity"] == "note" or finding["waived"]:
-            continue
-        one = str(finding["id"])
-        gone = after is not None and after.verdict != "not-reviewed"
-        gone = gone and one not in remains and (finding["rule"], finding["contour"], finding["from_s"]) not in remains
-        says = "; ".join(moved.get(one, ())) or left.get(one, "") or drawn.get(str(finding["joint"]), "")
-        if gone:
-            says = says or "it went with the other moves"
-        else:
-            says = left.get(one) or (f"{says}, but the review still finds it" if says else "nothing was drawn for it")
-        found.append(Remedy(finding=one, rule=finding["rule"], fits="yes" if gone else "no", says=says))
-    return tuple(found)
+    return _document(paths, "no-proposal", message, joints, remedies=remedies_of(joints, before, None))
 
 
 def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_sides: Sequence[str]) -> Any:
@@ -304,37 +191,14 @@ def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_si
     return Wishes(dict(fixed), draft, "inner" in open_sides, "outer" in open_sides, LEAST_LIP if lip is None else lip)
 
 
-def _short_of_land(after: Review) -> float:
-    """mm by which the clamp's land is too narrow, where that is all that is broken; else 0."""
-    broken = [f for f in after.document.get("findings", []) if f["severity"] == "must-fix" and not f["waived"]]
-    if any(f["rule"] != "clamp-land" or f["value"] is None for f in broken):
-        return 0.0
-    return max((float(f["limit"]) - float(f["value"]) for f in broken), default=0.0)
-
-
-def _held(joints: Sequence[JointProposal], before: Review, after: Review) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """What keeps a cut joint from being a proposal, and attentions that are named only."""
-    if after.verdict == "not-reviewed":
-        return (str(after.document["reason"]["message"]),), ()
-    kept = [joint.message for joint in joints if joint.state not in ("cut", "mended", "sound")]
-    known = {(f["rule"], f["quantity"]) for f in before.document["findings"]}
-    named: list[str] = []
-    for finding in after.document["findings"]:
-        if finding["waived"] or finding["severity"] == "note":
-            continue
-        sentence = f"{finding['rule']}: {finding['message']}"
-        is_own = finding["rule"] in OWN_RULES and (finding["rule"], finding["quantity"]) not in known
-        (kept if finding["severity"] == "must-fix" or is_own else named).append(sentence)
-    return tuple(kept), tuple(named)
-
-
 def _document(
     paths: Sequence[Path], outcome: str, message: str, joints: tuple[JointProposal, ...], kept: tuple[str, ...] = (),
     named: tuple[str, ...] = (), remedies: tuple[Remedy, ...] = (),
     review: Mapping[str, Any] | None = None, comparison: Mapping[str, Any] | None = None,
 ) -> ProposalDocument:  # fmt: skip
     return ProposalDocument(
-        document=KIND, schema_version=SCHEMA_VERSION, seamcheck=__version__, model=tuple(path.name for path in paths),
+        document=KIND, schema_version=SCHEMA_VERSION, seamcheck=__version__,
+        model=tuple(readable(path.name) for path in paths),
         outcome=outcome, message=message, joints=joints, kept_from=kept, named=named, remedies=remedies,
         review=None if review is None else dict(review), comparison=None if comparison is None else dict(comparison),
         cautions=tuple(CAUTIONS),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import product
@@ -17,7 +18,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import depth_inside
-from seamcheck.kernel.grooves import ABOVE, Axes, Column, NotCut, column, common, slab, united
+from seamcheck.kernel.grooves import ABOVE, Axes, Column, NotCut, column, common, slab, solids_of, united, volume
 from seamcheck.kernel.moving import BURIED, added, filled, pulled, taken, without_faces
 from seamcheck.proposal.mending import SECTION_RULES, SIDES, Bounds, Present, Side, closed, fewest_moves
 from seamcheck.proposal.records import Change, Left
@@ -33,7 +34,7 @@ SAME = 0.03
 """mm: a face belongs to a floor or a lip where its height is this near to the measured one."""
 
 BAND = 12.0
-"""mm beside the middle line in which floors, lips and lands are looked for."""
+"""mm beside the mid-line in which floors, lips and lands are looked for."""
 
 SEEN = 0.1
 """mm, widest leaning flank or wall seen from above that is closed between two level faces."""
@@ -45,24 +46,24 @@ PLAY = 0.1
 """mm that two parts are kept apart where they overlapped. Assumption."""
 
 BY_HAND = {
-    "cover-hole": "the hole has a purpose that the model does not tell; move it out of the light by hand",
+    "cover-hole": "the hole has a purpose that the model does not tell; move it[ {by} mm] out of the light by hand",
     "beam-path": "what shades the seam has a purpose that the model does not tell; move it by hand",
-    "light-clear": "what shades the seam has a purpose that the model does not tell; move it by hand",
+    "light-clear": "what shades the seam has a purpose that the model does not tell; move it[ {by} mm] by hand",
     "scanner-shadow": "it is decided by the scanner's place and by what stands beside the seam, not by the joint",
-    "beam-angle": "it is decided by the scanner's place and field, not by the joint",
-    "clamp-reach": "what stands on the land has a purpose that the model does not tell; move it by hand",
+    "beam-angle": "it is decided by the scanner's place and field[, {by}° too far], not by the joint",
+    "clamp-reach": "what stands on the land has a purpose that the model does not tell; move it[ {by} mm] by hand",
     "wall-opening": "the opening has a purpose that the model does not tell; move it by hand",
-    "flatness-stack": "it is decided by the tolerances of the parts, not by their drawn shape",
-    "support-offset": "the wall below the seam would have to move, and with it the housing's inside",
+    "flatness-stack": "it is decided by the tolerances of the parts[, {by} mm too wide], not by their drawn shape",
+    "support-offset": "the wall below the seam would have to move[ by {by} mm], and with it the housing's inside",
     "wall-to-rib": "the wall below the seam would have to grow, and with it the housing's inside or outside",
-    "overhang": "the wall below the seam would have to move, and with it the housing's inside",
-    "near-parts": "the other part has its place for a reason that the model does not tell",
-    "path-distance": "the two seams would have to move apart, and with them the walls below",
+    "overhang": "the wall below the seam would have to move[ by {by} mm], and with it the housing's inside",
+    "near-parts": "the other part has its place for a reason that the model does not tell[; {by} mm are missing]",
+    "path-distance": "the two seams would have to move[ {by} mm] apart, and with them the walls below",
     "seam-step": "the whole seam would have to be laid level",
-    "turn-radius": "the wall below the corner would have to turn in a larger radius",
+    "corner-radius": "the wall below the corner would have to turn in a larger radius[, by {by} mm]",
     "rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
 }
-"""Rule -> why no move of the joint's own faces mends it."""
+"""Rule -> why no move of the joint's own faces mends it; in brackets what is said where the finding has a number."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -128,17 +129,37 @@ def _one(work: _Mending, finding: Mapping[str, Any]) -> None:
     rule = str(finding["rule"])
     ways: dict[str, Callable[[_Mending, Mapping[str, Any]], None]] = {
         "rib-uniformity": _smooth, "contact-gap": _smooth, "cover-uniformity": _smooth, "seam-open": _smooth,
-        "transmission": _smooth, "collapse-window": _smooth,
+        "transmission": _smooth, "collapse-window": _window,
         "intended-stop": _set_stop, "parts-overlap": _part, "cover-thickness": _thickness, "clamp-land": _land,
         "clamp-tilt": _level_land,
     }  # fmt: skip
     if rule not in ways:
-        _leave(work, finding, BY_HAND.get(rule, "no move of the joint's own faces is known to mend it"))
+        _leave(work, finding, by_hand(finding))
         return
     try:
         ways[rule](work, finding)
     except NotCut as why:
         _leave(work, finding, f"it was tried, but {why.why}")
+
+
+def by_hand(finding: Mapping[str, Any]) -> str:
+    """Why no move of the joint's own faces mends a finding, with what was measured there."""
+    said = BY_HAND.get(str(finding["rule"]), "no move of the joint's own faces is known to mend it")
+    value, limit, unit = finding["value"], finding["limit"], finding.get("unit")
+    known = value is not None and limit is not None and (unit in ("mm", "°") or "{by}" in said)
+    said = re.sub(r"\[(.*?)\]", r"\1" if known else "", said)
+    said = said.format(by=f"{abs(float(value) - float(limit)):.2f}") if known else said
+    return said + _place(finding)
+
+
+def _place(finding: Mapping[str, Any]) -> str:
+    """Where along the seam a finding lies, as the end of a sentence."""
+    start, end = finding.get("from_s"), finding.get("to_s")
+    if start is None or end is None:
+        return ""
+    if abs(float(end) - float(start)) < 0.1:
+        return f" (at s = {float(start):.1f} mm)"
+    return f" (over s = {float(start):.1f} to {float(end):.1f} mm)"
 
 
 def _leave(work: _Mending, finding: Mapping[str, Any], why: str) -> None:
@@ -177,6 +198,29 @@ def _smooth(work: _Mending, finding: Mapping[str, Any]) -> None:
             _moved(work, part, shape, f"{what} beside s = {_at_s(finding):.1f} mm", None, [finding])
             return
     raise why
+
+
+def _window(work: _Mending, finding: Mapping[str, Any]) -> None:
+    """Smooth what makes the gap; where nothing does, say which limits leave no collapse."""
+    try:
+        _smooth(work, finding)
+    except NotCut:
+        window = work.record["interface"].get("collapse_window") or {}
+        travel, most = _travel_asked(window, finding), work.settings.collapse + work.settings.limit("lip-gap", "max")
+        why = f"no pad or recess makes the gap; no collapse is left between {window.get('why', 'both limits')}"
+        if travel is not None and travel > most:
+            why += (
+                f"; the land would have to lie {travel:.2f} mm below the contact, where the lips then leave more than "
+                f"lip-gap allows ({most:.2f} mm)"
+            )
+        _leave(work, finding, why)
+
+
+def _travel_asked(window: Mapping[str, Any], finding: Mapping[str, Any]) -> float | None:
+    """mm of free travel that would open the collapse window; None where something else closes it."""
+    highest = window.get("said", {}).get("parts", {}).get("high", ())
+    travels = [one["args"]["travel"]["value"] for one in highest if one["key"] == "cause.travel"]
+    return travels[0] + finding["limit"] - finding["value"] if travels else None
 
 
 def _at_s(finding: Mapping[str, Any]) -> float:
@@ -231,18 +275,51 @@ def _set_stop(work: _Mending, finding: Mapping[str, Any]) -> None:
 
 
 def _part(work: _Mending, finding: Mapping[str, Any]) -> None:
-    """Move a face of the cover out of the other part that it overlaps."""
+    """Move faces of the cover back, out of the parts that it overlaps: of each overlap the face with the least way."""
+    moves: list[tuple[str, float]] = []
+    tried = dict(work.shapes)
     for place in work.record["interface"]["overlap"].get("places") or []:
-        for face in place.get("faces") or []:
-            part, i = face["part"], int(face["face"])
-            body = Body(work.shapes[part])
-            normal = body.planes[i, :3]
-            if part not in work.joint.cover or np.isnan(normal).any():
-                continue
-            shape = pulled(body, [i], normal, -(float(place["value"]) + PLAY))
-            _moved(work, part, shape, "a face is moved out of the other part", float(place["value"]) + PLAY, [finding])
-            return
-    raise NotCut("the overlapping face of the cover is not plane.")
+        pair = {face["part"] for face in place.get("faces") or []}
+        covers, others = pair & set(work.joint.cover), pair - set(work.joint.cover)
+        if len(covers) != 1 or len(others) != 1:
+            raise NotCut("the overlap is not one of the cover with one other part.")
+        (part,), (other,) = covers, others
+        moved, by = _freed(tried[part], tried[other], np.asarray(place["at"], dtype=float))
+        tried[part] = moved
+        moves.append((part, by))
+    if not moves:
+        raise NotCut("no overlap was found again.")
+    for part, by in moves:
+        _moved(work, part, tried[part], "a face is moved out of the other part", by, [finding])
+
+
+def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
+    """A part with one plane face moved back until it no longer runs into another part at a place; and by how much.
+
+    Raises
+    ------
+    NotCut : no plane face frees it on its own
+    """
+    shared = [Body(solid) for solid in solids_of(common(shape, other))]
+    if not shared:
+        raise NotCut("the parts touch there without sharing any volume.")
+    one = min(shared, key=lambda b: float(np.linalg.norm(np.maximum(0.0, np.maximum(b.box[:3] - at, at - b.box[3:])))))
+    points = one.facets(range(len(one.faces)), 0.01).corners.reshape(-1, 3)
+    body, ways = Body(shape), []
+    for i in map(int, np.flatnonzero(~np.isnan(body.planes[:, 0]))):
+        depth = body.planes[i, 3] - points @ body.planes[i, :3]
+        box, far = body.boxes[i], 0.01
+        touches = np.all(box[:3] - far <= one.box[3:]) and np.all(box[3:] + far >= one.box[:3])
+        if touches and -far < depth.min() < far:
+            ways.append((float(depth.max()) + PLAY, i))
+    for by, i in sorted(ways):
+        try:
+            moved = pulled(body, [i], body.planes[i, :3], -by)
+        except NotCut:
+            continue
+        if volume(common(moved, one.shape)) < 1e-6:
+            return moved, by
+    raise NotCut("no plane face of the cover frees it on its own.")
 
 
 def _thickness(work: _Mending, finding: Mapping[str, Any]) -> None:
@@ -320,7 +397,7 @@ def _slope(body: Body, face: int, direction: np.ndarray) -> float:
 
 @dataclass(frozen=True, eq=False)
 class Band:
-    """Middle lines of the rib in the plane of its frame, and the height of the contact in it, mm."""
+    """Mid-lines of the rib in the plane of its frame, and the height of the contact in it, mm."""
 
     frame: Frame
     lines: tuple[Line, ...]
@@ -422,7 +499,7 @@ def _side(band: Band, body: Body, summary: Mapping[str, Any], name: str, rib: Ba
     whole = _closed(shapely.union_all([inside, union_region(body, lips, band.frame)])) if lips else inside
     foot = np.concatenate([getattr(measure_room(line, inside), name) for line in band.lines])
     end = np.concatenate([getattr(measure_room(line, whole), name) for line in band.lines])
-    turned, straight = summary.get(f"trap_turn_{name}"), summary.get(f"trap_room_{name}")
+    turned, straight = summary.get(f"trap_corner_{name}"), summary.get(f"trap_room_{name}")
     turn = turned["min"] / straight["min"] if turned and straight and straight["min"] else 1.0
     return Side(
         height=height, foot=float(np.median(foot)), end=float(np.min(end)),
@@ -465,11 +542,11 @@ def _side_of(region: BaseGeometry, lines: Sequence[Line]) -> str:
 def _strips(
     band: Band, side: str, near: tuple[float, float], far: tuple[float, float], depth: float, top: float
 ) -> list[Any]:
-    """Columns beside every middle line, between two distances from it.
+    """Columns beside every mid-line, between two distances from it.
 
     Parameters
     ----------
-    near, far : mm from the middle line, each at the lower and at the upper end
+    near, far : mm from the mid-line, each at the lower and at the upper end
     depth : mm, lower end below the contact
     top : mm, upper end above the contact
     """

@@ -1,9 +1,10 @@
-"""What a joint can use: how far the contact reaches to both sides of the middle line, and how deep the wall is."""
+"""What a joint can use: how far the contact reaches to both sides of the mid-line, and how deep the wall is."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -11,18 +12,21 @@ from shapely import LinearRing, LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 END_REACH = 4.0
-"""mm that a dividing wall's middle line may end before or beyond the loop it is to meet."""
+"""mm that a dividing wall's mid-line may end before or beyond the loop it is to meet."""
 
 WITHIN = 0.001
 """mm within which the contact's border is taken by straight sides where room is measured."""
 
+MOST_AT_ONCE = 400_000
+"""Pairs of a place and a side of the border that are compared at once."""
+
 SPACING = 0.5
-"""mm between the places along the middle line where room is taken."""
+"""mm between the places along the mid-line where room is taken."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Line:
-    """One middle line in the plane of the press frame.
+    """One mid-line in the plane of the press frame.
 
     Attributes
     ----------
@@ -42,11 +46,11 @@ class Line:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Room:
-    """Room along one middle line, station by station.
+    """Room along one mid-line, station by station.
 
     Attributes
     ----------
-    line : of this middle line
+    line : of this mid-line
     s : (n,) mm, arc length
     at : (n, 2) mm in the plane of the press frame
     u : (n, 2) unit, across the line; +u is outer
@@ -70,19 +74,19 @@ class Room:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Net:
-    """One loop and the dividing walls inside it, whose middle lines end on the loop or on each other."""
+    """One loop and the dividing walls inside it, whose mid-lines end on the loop or on each other."""
 
     outline: Line
     walls: tuple[Line, ...] = ()
 
     @property
     def length(self) -> float:
-        """mm, of all middle lines."""
+        """mm, of all mid-lines."""
         return float(sum(line.curve.length for line in (self.outline, *self.walls)))
 
     @property
     def chambers(self) -> list[Polygon]:
-        """What the middle lines enclose."""
+        """What the mid-lines enclose."""
         lines = shapely.union_all([LinearRing(self.outline.points), *(wall.curve for wall in self.walls)])
         return list(shapely.polygonize([lines]).geoms)
 
@@ -168,7 +172,7 @@ def rounded(line: Line, radius: float) -> Line:
 
 
 def measure_room(line: Line, contact: BaseGeometry, spacing: float = SPACING, reach: float = 50.0) -> Room:
-    """How far the contact reaches to both sides of a middle line.
+    """How far the contact reaches to both sides of a mid-line.
 
     Parameters
     ----------
@@ -208,36 +212,55 @@ def outside_stretches(room: Room, missing: np.ndarray, join: float = 1.0) -> lis
     -------
     (from s, to s, most missing in mm, station where it is most); from > to passes the start of a closed line
     """
+    return stretches(room.s, room.line.closed, missing, join)
+
+
+def stretches(s: np.ndarray, closed: bool, missing: np.ndarray, join: float) -> list[tuple[float, float, float, int]]:
+    """As ``outside_stretches``, of places s (n,) mm, evenly spaced, along a line."""
     bad = missing > 0.0
     if not bad.any():
         return []
-    n, step = len(bad), float(room.s[1] - room.s[0])
-    start = int(np.flatnonzero(~bad)[0]) if room.line.closed and not bad.all() else 0
+    n, step = len(bad), float(s[1] - s[0])
+    start = int(np.flatnonzero(~bad)[0]) if closed and not bad.all() else 0
     order = np.roll(np.arange(n), -start)
-    stretches: list[list[int]] = []
+    runs: list[list[int]] = []
     for place in order:
         if not bad[place]:
             continue
-        if stretches and ((place - stretches[-1][-1]) % n) * step <= join:
-            stretches[-1].append(int(place))
+        if runs and ((place - runs[-1][-1]) % n) * step <= join:
+            runs[-1].append(int(place))
         else:
-            stretches.append([int(place)])
+            runs.append([int(place)])
     found = []
-    for stretch in stretches:
+    for stretch in runs:
         worst = max(stretch, key=lambda place: missing[place])
-        found.append((float(room.s[stretch[0]]), float(room.s[stretch[-1]]), float(missing[worst]), worst))
+        found.append((float(s[stretch[0]]), float(s[stretch[-1]]), float(missing[worst]), worst))
     return found
 
 
 def _reach(at: np.ndarray, direction: np.ndarray, contact: BaseGeometry, reach: float) -> np.ndarray:
     """(n,) mm along a direction until the contact ends; 0 where it does not hold the point."""
-    rays = shapely.linestrings(np.stack([at, at + reach * direction], axis=1))
-    border = contact.boundary.simplify(WITHIN)
-    shapely.prepare(border)
-    inside = shapely.intersects_xy(contact.buffer(1e-6), at[:, 0], at[:, 1])
-    hits = shapely.intersection(rays, border)
-    away = shapely.distance(shapely.points(at), hits)
-    return np.where(inside, np.where(np.isnan(away), reach, away), 0.0)
+    inside = shapely.dwithin(contact, shapely.points(at), 1e-6)
+    sides = _sides(contact)
+    start, along = sides[:, 0], sides[:, 1] - sides[:, 0]
+    found = np.full(len(at), reach)
+    for rows in np.array_split(np.arange(len(at)), max(1, len(at) * len(sides) // MOST_AT_ONCE)):
+        d, away = direction[rows, None], start[None] - at[rows, None]
+        turn = d[..., 0] * along[:, 1] - d[..., 1] * along[:, 0]
+        with np.errstate(divide="ignore", invalid="ignore"):
+            far = (away[..., 0] * along[:, 1] - away[..., 1] * along[:, 0]) / turn
+            share = (away[..., 0] * d[..., 1] - away[..., 1] * d[..., 0]) / turn
+            hits = (far >= 0.0) & (share >= -1e-9) & (share <= 1.0 + 1e-9)
+        found[rows] = np.minimum(reach, np.where(hits, far, np.inf).min(axis=1, initial=np.inf))
+    return np.where(inside, found, 0.0)
+
+
+@lru_cache(maxsize=4)
+def _sides(contact: BaseGeometry) -> np.ndarray:
+    """(m, 2, 2) mm, the straight sides of a region's border."""
+    lines = shapely.get_parts(contact.boundary.simplify(WITHIN))
+    sides = [np.stack([xy[:-1], xy[1:]], axis=1) for xy in (shapely.get_coordinates(line) for line in lines)]
+    return np.concatenate(sides) if sides else np.empty((0, 2, 2))
 
 
 def _least_near(values: np.ndarray) -> np.ndarray:

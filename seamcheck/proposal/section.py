@@ -67,7 +67,7 @@ class Section:
 
         Parameters
         ----------
-        radius_inner, radius_outer : mm, smallest radius of the middle line in turns whose inside is the inner or the
+        radius_inner, radius_outer : mm, smallest radius of the mid-line in turns whose inside is the inner or the
             outer side; inf where there is none
         """
         areas = {side: self.trap_area(side) for side in ("inner", "outer")}
@@ -81,12 +81,12 @@ class Section:
             "draft_outer": self.draft,
             "trap_room": sum(areas.values()) / self.melt_area,
             "free_travel": math.inf if self.open_inner and self.open_outer else self.lowering,
-            "turn_radius": min(radius_inner, radius_outer),
+            "corner_radius": min(radius_inner, radius_outer),
         }
         for side, radius in (("inner", radius_inner), ("outer", radius_outer)):
             found[f"trap_room_{side}"] = areas[side] / half
             if math.isfinite(radius):
-                found[f"trap_turn_{side}"] = areas[side] * self.turn_factor(side, radius) / half
+                found[f"trap_corner_{side}"] = areas[side] * self.turn_factor(side, radius) / half
         if not self.open_inner:
             found["lip_gap_inner"] = self.lowering - self.collapse
         if not self.open_outer:

@@ -58,6 +58,13 @@ def _joint(joint: JointProposal) -> Iterator[RenderableType]:
         )
         yield Padding(Text(facts), (0, 0, 0, 2))
     for stretch in joint.short[:MANY]:
+        if stretch.side == "below":
+            deep = (
+                f"s = {stretch.from_s:.1f} to {stretch.to_s:.1f} mm of {stretch.contour}: the wall is "
+                f"{stretch.room:.2f} mm deep, {stretch.need:.2f} mm needed."
+            )
+            yield Padding(Text(deep), (0, 0, 0, 2))
+            continue
         yield Padding(
             Text(
                 f"s = {stretch.from_s:.1f} to {stretch.to_s:.1f} mm of {stretch.contour}, {stretch.side} side: "
@@ -93,7 +100,7 @@ def _dimensions(joint: JointProposal) -> Table:
     for one in joint.dimensions:
         table.add_row(one.title, f"{one.value:.2f} {one.unit}", "" if one.tolerance is None else f"{one.tolerance:.2f}")
     if joint.corner_radius is not None:
-        table.add_row("least radius of the middle line", f"{joint.corner_radius:.2f} mm", "")
+        table.add_row("least radius of the mid-line", f"{joint.corner_radius:.2f} mm", "")
     return table
 
 

@@ -139,7 +139,7 @@ def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, An
     state = np.full(count, UNKNOWN if band.edges or whole else WITHIN)
     unjudged = np.zeros(count, dtype=bool)
     for edge in band.edges:
-        here, beyond = _states(column_of(contour, edge.column), contour["id"], edge)
+        here, beyond = _states(column_of(contour, edge.column), contour["id"], edge, _room(band, contour["id"]))
         state = np.where(np.array(GRAVITY)[here] > np.array(GRAVITY)[state], here, state)
         unjudged |= beyond
     state[unjudged] = UNKNOWN
@@ -154,8 +154,18 @@ def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, An
 _STATE_OF = {"must-fix": BROKEN, "attention": LOOK, "note": NOTED}
 
 
-def _states(values: np.ndarray, contour: str, edge: Edge) -> tuple[np.ndarray, np.ndarray]:
-    """State and "beyond" of every station under one edge.
+def _room(band: Band, contour: str) -> np.ndarray | float:
+    """(n,) half the room between the bounds of a rule that has both, also on two columns; inf where it has one."""
+    lows = [edge.low[contour] for edge in band.edges if contour in edge.low]
+    highs = [edge.high[contour] for edge in band.edges if contour in edge.high]
+    if not lows or not highs:
+        return np.inf
+    room = np.min(highs, axis=0) - np.max(lows, axis=0)
+    return np.where(room > 0, room / 2, np.inf)
+
+
+def _states(values: np.ndarray, contour: str, edge: Edge, room: np.ndarray | float) -> tuple[np.ndarray, np.ndarray]:
+    """State and "beyond" of every station under one edge; ``room``: half that between the bounds of its rule.
 
     Returns
     -------
@@ -171,13 +181,11 @@ def _states(values: np.ndarray, contour: str, edge: Edge) -> tuple[np.ndarray, n
     for bound, inside in ((low, 1.0), (high, -1.0)):
         if bound is None:
             continue
-        scale = np.abs(bound)
-        if low is not None and high is not None:
-            scale = np.minimum(scale, (high - low) / 2)
+        scale = np.minimum(np.abs(bound), room)
         with np.errstate(invalid="ignore"):
-            room = (values - bound) * inside
-            state[room < NEAR_SHARE * scale] = NEAR
-            beyond |= room < -SLACK
+            left = (values - bound) * inside
+            state[left < NEAR_SHARE * scale] = NEAR
+            beyond |= left < -SLACK
     return state, beyond
 
 
@@ -257,7 +265,7 @@ def _closest(
     share = np.full(len(values), np.inf)
     for bound, inside in ((low, 1.0), (high, -1.0)):
         if bound is not None:
-            size = np.abs(bound) if low is None or high is None else (high - low) / 2
+            size = np.minimum(np.abs(bound), _room(band, contour["id"]))
             scale = np.where(size > 0, size, 1.0)
             share = np.fmin(share, (values - bound) * inside / scale)
     share[~np.isfinite(values) | marked | (share < 0)] = np.inf

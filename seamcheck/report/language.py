@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 IN_GLOSSARY = (
     "rib_width", "rib_height", "melt_area", "trap_area_inner", "lip_gap_inner", "clamp_land", "cover_thickness", "gap",
-    "free_travel", "beam_clear", "slenderness", "wall_width", "turn_radius",
+    "free_travel", "beam_clear", "slenderness", "wall_width", "corner_radius",
 )  # fmt: skip
 """Quantities whose definition a report shows."""
 

@@ -89,7 +89,7 @@ def corner_sentence(corners: Mapping[str, Any]) -> str:
     told = tr(
         "Tightest turn: R = {radius} on {path}{place}. At the given speed the spot's acceleration there is "
         "{acceleration} m/s² ({how}).",
-        radius=mm(corners["least_turn_radius_mm"], 2), path=corners["contour"], place=_at(corners["at"]),
+        radius=mm(corners["least_corner_radius_mm"], 2), path=corners["contour"], place=_at(corners["at"]),
         acceleration=plain_number(corners["acceleration_mm_s2"] / 1000.0, 0), how=corners["how"],
     )  # fmt: skip
     slowed = corners.get("slowed_to_mm_s")

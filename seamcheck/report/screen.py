@@ -223,7 +223,7 @@ def _tail(document: Document) -> list[Line]:
         more = tr("; {count} more", count=len(missing) - 2) if len(missing) > 2 else ""
         lines.append(Line(tr("Not measured: {what}.", what=f"{told}{more}"), style="dim"))
     if document["joints"]:
-        asks = [m for m in document["not_checked"] if ADDRESSEES.get(m["key"]) in ("moulder", "supplier")]
+        asks = [m for m in document["not_checked"] if m["key"] in ADDRESSEES]
         rest = [m for m in document["not_checked"] if not m["key"].endswith(".answered") and m not in asks]
         heads = [_subject(line) for line in facts.texts(rest)]
         named = [head for head in heads if head][:4]

@@ -82,7 +82,7 @@ def _edges(finding: Mapping[str, Any], name: str, site: Site) -> tuple[list[Move
     base, _, side = name.rpartition("_")
     sign = {"inner": -1, "outer": 1}.get(side, 0)
     by = facts.change_of(finding)
-    if base in ("trap_room", "trap_turn", "trap_area") and sign and by is not None:
+    if base in ("trap_room", "trap_corner", "trap_area") and sign and by is not None:
         return _trap_wall(site, side, sign, by)
     if base == "trap_open" and sign:
         return _lip(site, side, sign)

@@ -59,7 +59,7 @@ _SPOILED = {
     "rib-height": "Rain gauge head; the outer trap floor lies only 0.55 mm below the rib's top.",
     "slenderness": "Wind sensor head; the rib is 1.7 mm high and 1.0 mm wide.",
     "flank-draft": "Rain gauge head; the rib's outer flank leans by 4°.",
-    "turn-radius": "Battery compartment; the seam turns its corners in a radius of 2.2 mm.",
+    "corner-radius": "Battery compartment; the seam turns its corners in a radius of 2.2 mm.",
     "trap-room": "Wind sensor head; both flash traps together hold only 1.1 times the melt.",
     "trap-side": "Rain gauge head; the inner flash trap holds only 0.8 times its half of the melt.",
     "trap-open-inner": "Rain gauge head; nothing closes the inner flash trap.",

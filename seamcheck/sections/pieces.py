@@ -31,6 +31,14 @@ class Piece:
         angle = 4 * math.atan(abs(self.bulge))
         return chord / (2 * math.sin(angle / 2)) * angle
 
+    @property
+    def centre(self) -> np.ndarray:
+        """(2,) mm, of an arc."""
+        start, end = np.array(self.start), np.array(self.end)
+        chord = end - start
+        left = np.array([-chord[1], chord[0]])
+        return np.asarray((start + end) / 2.0 + left / (2.0 * math.tan(2.0 * math.atan(self.bulge))))
+
 
 def lines_and_arcs(points: np.ndarray, closed: bool, tolerance: float = 0.003) -> list[Piece]:
     """The path as the longest lines and arcs that stay within a tolerance of all its points.
@@ -191,3 +199,111 @@ def ring_through(points: np.ndarray, tolerance: float = 0.001) -> Ring:
         points = points[::-1]
     points = shapely.get_coordinates(shapely.segmentize(shapely.LinearRing(points), DIVIDED))[:-1]
     return Ring(tuple(lines_and_arcs(points, True, tolerance)))
+
+
+MOST_BACK = 1.0
+"""mm that the end of a line is moved along it to where it is tangent to the arc beside it."""
+
+CORNER = 0.1
+"""Radians: pieces that meet at less are meant to be tangent."""
+
+
+def tangent_ring(points: np.ndarray, tolerance: float = 0.001) -> Ring:
+    """The ring of lines and arcs through points (n, 2), tangent wherever it has no corner: its offsets are exact.
+
+    Notes
+    -----
+    Lines keep their direction and end where they are tangent to the arcs beside them. Between two lines an arc's end
+    slides along the second until one arc is tangent to both; elsewhere an arc becomes a biarc (two arcs that meet
+    halfway, tangents of equal length; K. M. Bolton, Computer-Aided Design 7, 1975) with the mean direction of both
+    neighbours at its ends. A whole circle becomes two halves of one circle.
+    """
+    points = np.asarray(points, dtype=float)
+    if not shapely.LinearRing(points).is_ccw:
+        points = points[::-1]
+    return _circle(points, tolerance) or _tangent(ring_through(points, tolerance))
+
+
+def _circle(points: np.ndarray, tolerance: float) -> Ring | None:
+    """Two halves of the circle (least squares) on which all points lie; None where they do not."""
+    middle = points.mean(axis=0)
+    away = points - middle
+    system = np.column_stack([2.0 * away, np.ones(len(away))])
+    x, y, rest = np.linalg.lstsq(system, np.sum(away**2, axis=1), rcond=None)[0]
+    radius = math.sqrt(max(rest + x * x + y * y, 0.0))
+    centre = middle + np.array([x, y])
+    if len(points) < 12 or np.any(np.abs(np.hypot(*(points - centre).T) - radius) > tolerance):
+        return None
+    right, left = ((float(centre[0] + way * radius), float(centre[1])) for way in (1.0, -1.0))
+    return Ring((Piece(right, left, 1.0), Piece(left, right, 1.0)))
+
+
+def _tangent(ring: Ring) -> Ring:
+    pieces = [half for piece in ring.pieces for half in _halved(piece)]
+    count = len(pieces)
+    ends = [_end_tangents(piece) for piece in pieces]
+    places = [np.array(piece.start) for piece in pieces]
+    for i in range(count):
+        before, here = ends[i - 1][1], ends[i][0]
+        if abs(math.atan2(before[0] * here[1] - before[1] * here[0], float(before @ here))) > CORNER:
+            continue
+        lines = pieces[i - 1].bulge == 0.0, pieces[i].bulge == 0.0
+        if all(lines):
+            continue
+        mean = before if lines[0] else here if lines[1] else (before + here) / np.hypot(*(before + here))
+        ends[i - 1] = (ends[i - 1][0], mean)
+        ends[i] = (mean, ends[i][1])
+        if any(lines):  # a fitted line runs a little into the arc: back to where it is tangent
+            centre = pieces[i].centre if lines[0] else pieces[i - 1].centre
+            by = float((centre - places[i]) @ mean)
+            places[i] = places[i] + (by if abs(by) < MOST_BACK else 0.0) * mean
+    for i, piece in enumerate(pieces):
+        after = (i + 1) % count
+        if piece.bulge and not pieces[i - 1].bulge and not pieces[after].bulge:
+            t0, t1 = ends[i]
+            slack = 1.0 - float(t0 @ t1)
+            by = float((places[after] - places[i]) @ (t0 - t1)) / slack if slack > 1e-6 else math.inf
+            if abs(by) < 0.02:
+                places[after] = places[after] + by * t1
+    found: list[Piece] = []
+    for i, piece in enumerate(pieces):
+        a, b = places[i], places[(i + 1) % count]
+        found += _biarc(a, ends[i][0], b, ends[i][1]) if piece.bulge else [_arc_from(a, None, b)]
+    return Ring(tuple(found))
+
+
+def _halved(piece: Piece) -> tuple[Piece, ...]:
+    """The piece, in two where it turns by more than three quarters."""
+    if abs(piece.bulge) < math.tan(3.0 * math.pi / 8.0):
+        return (piece,)
+    chord = np.subtract(piece.end, piece.start)
+    middle = (np.add(piece.start, piece.end) + piece.bulge * np.array([chord[1], -chord[0]])) / 2.0
+    at, bulge = (float(middle[0]), float(middle[1])), math.tan(math.atan(piece.bulge) / 2.0)
+    return Piece(piece.start, at, bulge), Piece(at, piece.end, bulge)
+
+
+def _biarc(a: np.ndarray, t0: np.ndarray, b: np.ndarray, t1: np.ndarray) -> list[Piece]:
+    chord = b - a
+    if abs(float(chord @ (t0 - t1))) < 1e-9 * float(np.hypot(*chord)):
+        return [_arc_from(a, t0, b)]
+    both = float(chord @ (t0 + t1))
+    reach = float(chord @ chord) / (both + math.sqrt(both**2 + 2.0 * (1.0 - float(t0 @ t1)) * float(chord @ chord)))
+    first, last = a + reach * t0, b - reach * t1
+    joint = (first + last) / 2.0
+    return [_arc_from(a, t0, joint), _arc_from(joint, last - first, b)]
+
+
+def _arc_from(a: np.ndarray, tangent: np.ndarray | None, b: np.ndarray) -> Piece:
+    """The arc from a, along a tangent, to b; a line without a tangent, or where the arc bulges by less than 1e-6."""
+    bulge, chord = 0.0, b - a
+    if tangent is not None:
+        turn = math.atan2(tangent[0] * chord[1] - tangent[1] * chord[0], float(tangent @ chord))
+        bulge = math.tan(turn / 2.0)
+        bulge = 0.0 if abs(bulge) < 1e-6 else bulge
+    return Piece((float(a[0]), float(a[1])), (float(b[0]), float(b[1])), bulge)
+
+
+def _end_tangents(piece: Piece) -> tuple[np.ndarray, np.ndarray]:
+    """Unit directions of the piece at its start and its end."""
+    first, last = (np.array([-normal[1], normal[0]]) for normal in _end_normals(piece))
+    return first, last

@@ -21,8 +21,8 @@ NUMBERS: dict[str, Setting] = _by_name(
             "common practice", "0.2 to 0.8 mm, a public design guideline names 0.2 to 1.0 mm; set your own",
         ),
         Setting(
-            "beam-margin", 0.2, "mm", "room beside the light, for the error of the spot's place; the clamp land begins "
-            "beyond it", 0.0, 20.0, "assumption", "what a scanner and a nest may be off together; set your own",
+            "beam-margin", 0.2, "mm", "margin beside the light for the positioning error of the spot; the clamp land "
+            "begins beyond it", 0.0, 20.0, "assumption", "combined error of scanner and nest; set your own",
         ),
         Setting(
             "station-spacing", 0.5, "mm", "distance between two stations along the seam", 0.02, 20.0,
@@ -32,7 +32,7 @@ NUMBERS: dict[str, Setting] = _by_name(
             "lateral-play", 0.0, "mm", "how far the cover may shift sideways in the base while it sinks", 0.0, 5.0,
         ),
         Setting(
-            "intended-stop", 0.0, "mm", "travel at which a stop is meant to end the collapse; 0 where there is none",
+            "intended-stop", 0.0, "mm", "travel at which a stop should end the collapse; 0: no stop",
             0.0, 5.0, "your own",
         ),
         Setting(
@@ -61,7 +61,7 @@ SCANNER: dict[str, Setting] = _by_name(
         ),
         Setting(
             "half-angle", 0.0, "°", "convergence of the beam: half the angle of its cone", 0.0, 45.0,
-            "your own", "0 looks at the beam's middle only", table="scanner",
+            "your own", "0 takes the beam's axis only", table="scanner",
         ),
         Setting(
             "index", None, "1", "refractive index of the cover at the weld's wavelength; left out: that of "
@@ -75,13 +75,16 @@ CLAMP: dict[str, Setting] = _by_name(
     (
         Setting("height", 20.0, "mm", "height of the clamp tool above the cover", 0.1, 1000.0, table="clamp"),
         Setting("reach", 5.0, "mm", "how far from the rib a clamp land still presses on it", 0.1, 100.0, table="clamp"),
-        Setting("width", 0.5, "mm", "least width of a land that counts", 0.05, 100.0, table="clamp"),
-        Setting("pressure", None, "MPa", "pressure over the rib's top", 0.001, 100.0, "your own", table="clamp"),
+        Setting("width", 0.5, "mm", "smallest width of a land that counts", 0.05, 100.0, table="clamp"),
+        Setting("pressure", None, "MPa", "pressure over the rib top", 0.001, 100.0, "your own", table="clamp"),
         Setting(
             "modulus",
             None,
             "MPa",
-            "Young's modulus of the cover: with the pressure it tells how much of the cover's flatness is pressed flat",
+            (
+                "Young's modulus of the cover: with the pressure it gives how much of the cover's flatness is pressed "
+                "flat"
+            ),
             1.0,
             1e6,
             "your own",
@@ -109,7 +112,7 @@ LOAD: dict[str, Setting] = _by_name(
             "strength",
             None,
             "MPa",
-            "tensile strength of the weaker of both polymers, as hot and old as it gets",
+            "tensile strength of the weaker of both polymers, at the highest temperature and age in service",
             0.1,
             1000.0,
             "your own",
@@ -132,12 +135,13 @@ LOAD: dict[str, Setting] = _by_name(
 TRIAL: dict[str, Setting] = _by_name(
     (
         Setting(
-            "speed", None, "mm/s", "most speed of the spot or the robot; left out: material.laser.speed, else 1000 "
-            "(assumption)", 0.1, 1e5, "your own", table="trial",
+            "speed", None, "mm/s", "highest speed of the spot or the robot; left out: material.laser.speed, else "
+                                   "1000 (assumption)", 0.1, 1e5, "your own", table="trial",
         ),
         Setting(
-            "acceleration", None, "mm/s²", "most acceleration of spot or robot, along and across the path; left "
-            "out: material.laser.acceleration, else corners do not slow the path", 1.0, 1e9, "your own", table="trial",
+            "acceleration", None, "mm/s²", "largest acceleration of spot or robot, along and across the path; "
+                                            "left out: material.laser.acceleration, else corners do not slow the "
+                                            "path", 1.0, 1e9, "your own", table="trial",
         ),
         Setting(
             "laps", None, "1", "how often the path is passed; left out: as often as the heat model's weld takes, "
@@ -148,7 +152,7 @@ TRIAL: dict[str, Setting] = _by_name(
             "assumption", "about three rib widths; try it", table="trial",
         ),
         Setting(
-            "power", None, "W", "most power of the laser at the cover; left out: material.laser.power", 0.1, 1e5,
+            "power", None, "W", "highest power of the laser at the cover; left out: material.laser.power", 0.1, 1e5,
             "your own", table="trial",
         ),
         Setting(
@@ -157,7 +161,7 @@ TRIAL: dict[str, Setting] = _by_name(
         ),
         Setting(
             "clearance", 0.2, "mm", "between clamp and light, and around what rises over the cover", 0.0, 10.0,
-            "assumption", "what clamp and part may be off together", table="trial",
+            "assumption", "combined error of clamp and part", table="trial",
         ),
         Setting("nest-grip", 6.0, "mm", "depth of the nest's pocket", 0.5, 200.0, "assumption", table="trial"),
         Setting(
@@ -199,7 +203,7 @@ USUAL_SPEED = 1000.0
 
 FLATNESS: dict[str, str] = {
     "flatness_cover": "flatness of the cover's underside over the whole seam",
-    "flatness_rib": "flatness of the rib's top over the whole seam",
+    "flatness_rib": "flatness of the rib top over the whole seam",
     "flattened": "how much of both the clamp presses flat",
 }
 """Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
@@ -210,7 +214,7 @@ PROCESS_TOLERANCES: dict[str, tuple[str, str]] = {
     "cpk": (
         "1",
         "capability of all of them: parts are spread normally, with a third of the tolerance over this as standard "
-        "deviation; left out: evenly between the ends, the worst that a tolerance allows",
+        "deviation; left out: uniformly between the ends, the worst that a tolerance allows",
     ),
 }
 """Further entries of ``[tolerance]``: unit, what it is."""
@@ -270,13 +274,13 @@ MATERIAL: tuple[Setting, ...] = (
     ),
     _material("laser", "passes", "1", "passes round the seam; 1 is a single pass (default: as needed)", 1, 1e5),
     _material("laser", "acceleration", "mm/s²", "largest acceleration of the spot that the scanner can do", 100, 1e9),
-    _material("process", "pressure", "MPa", "pressure over the rib's top", 0.01, 50),
+    _material("process", "pressure", "MPa", "pressure over the rib top", 0.01, 50),
     _material(
         "process", "melt_temperature", "°C", "temperature of the melt (default: middle of the shared window)", 50, 500
     ),
     _material("process", "room_temperature", "°C", "temperature before the weld", -40, 150, 20.0),
     _material(
-        "process", "residual_layer", "mm", "melt that stays in the seam, on each side of it", 0.0, 2, 0.15,
+        "process", "residual_layer", "mm", "melt left in the seam, on each side of it", 0.0, 2, 0.15,
         "from memory", "", 0.1, 0.2,
     ),
     _material("process", "viscosity", "Pa·s", "viscosity of the melt", 1, 1e6, 500.0, "from memory", "", 100, 1000),
@@ -306,7 +310,7 @@ MATERIAL: tuple[Setting, ...] = (
         RULES["rib-height"].limit("reserve").default, "assumption", say("known.height-reserve"),
     ),
     _material("samples", "count", "1", "tolerance combinations to try", 100, 200000, 2000.0),
-    _material("samples", "seed", "1", "start of the random numbers", 0, 2**31, 1.0),
+    _material("samples", "seed", "1", "seed of the random numbers", 0, 2**31, 1.0),
 )  # fmt: skip
 """Every number of the ``[material]`` table but the materials themselves."""
 

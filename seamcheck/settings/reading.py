@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from typing import Any, TypeVar
 
-from seamcheck.catalogue.former import FORMER_RULES, FORMER_RULES_UNTIL
+from seamcheck.catalogue.former import FORMER_QUANTITIES, FORMER_RULES, FORMER_RULES_UNTIL
 from seamcheck.catalogue.known import Known
 from seamcheck.catalogue.setting import Setting
 from seamcheck.catalogue.units import in_unit, other_reading, shown
@@ -185,9 +185,10 @@ def unknown(word: str, valid: Iterable[str], kind: str, where: str = "") -> str:
     """A sentence about a word that does not exist, with the nearest one that does."""
     valid = list(valid)
     said = " ".join(filter(None, (f"There is no {kind} {word!r}", where)))
-    former = FORMER_RULES.get(word.lower().replace("_", "-"))
-    if former in valid:
-        return f"{said} any more: what it said belongs to {former!r} since {FORMER_RULES_UNTIL}. Write that."
+    rule, quantity = word.lower().replace("_", "-"), word.lower().replace("-", "_")
+    for former in (FORMER_RULES.get(rule), FORMER_QUANTITIES.get(quantity)):
+        if former in valid:
+            return f"{said} any more: since {FORMER_RULES_UNTIL} it is {former!r}. Write that."
     near = nearest(word, valid)
     if near:
         return f"{said}. Did you mean {near!r}?"

@@ -220,7 +220,7 @@ class Truth:
     Attributes
     ----------
     values : quantity key -> value at every station (constant along the seam); NaN where the quantity has
-        none ('free', 'no-shoulder', open lip). ``turn_radius`` is not in it: see turn_radius().
+        none ('free', 'no-shoulder', open lip). ``corner_radius`` is not in it: see corner_radius().
     """
 
     spec: Spec
@@ -254,7 +254,7 @@ class Truth:
         flat = (np.asarray(points) - m[:3, 3]) @ m[:3, :3]
         return np.hypot(self.spec.track.distance(flat[:, :2]), flat[:, 2])
 
-    def turn_radius(self, points: np.ndarray) -> np.ndarray:
+    def corner_radius(self, points: np.ndarray) -> np.ndarray:
         """Radius (n,) of the mid-line's turn at the stations nearest to points (n, 3); inf when straight."""
         s = np.linspace(0, self.length, 8001)[:-1]
         xy, _ = self.spec.track.at(s)

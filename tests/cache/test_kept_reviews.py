@@ -171,7 +171,7 @@ def test_a_kept_review_loads_neither_the_kernel_nor_what_measures(tmp_path):
         "heavy = ('OCP', 'scipy', 'shapely', 'seamcheck.measure.seam')\n"
         "print([name for name in heavy if name in sys.modules])"
     )
-    sample = next(sample.file for sample in samples() if sample.name == "turn-radius")
+    sample = next(sample.file for sample in samples() if sample.name == "corner-radius")
     command = [sys.executable, "-c", code, str(sample), str(tmp_path / "kept")]
     first, second = (subprocess.run(command, capture_output=True, text=True, check=True).stdout for _ in range(2))
     assert second.strip() == "[]"

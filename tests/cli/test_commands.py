@@ -256,7 +256,7 @@ def test_options_reach_the_settings(reviewed, model):
         "--limit",
         "rib-width.min=0.03 in",
         "--severity",
-        "turn-radius=off",
+        "corner-radius=off",
         "--set",
         "station-spacing=0.25",
     )
@@ -266,7 +266,7 @@ def test_options_reach_the_settings(reviewed, model):
     assert settings.collapse == 0.5
     assert settings.limit("clamp-land", "min") == 1.5
     assert settings.limit("rib-width", "min") == pytest.approx(0.762)
-    assert settings.severity("turn-radius") == "off"
+    assert settings.severity("corner-radius") == "off"
     assert (settings.cover, settings.beam, settings.station_spacing) == ("lid", (0, 0, -1), 0.25)
     assert seen["limits"]["time_limit_s"] == 5
     assert settings.today.isoformat() == "2031-01-01"
@@ -463,7 +463,7 @@ def test_the_library_call_does_the_same(reviewed, model):
     import seamcheck
 
     seen = reviewed(circle(("rib_width", 30, 34, 0.487)))
-    review = seamcheck.review(model, collapse=0.3, limits={"rib-width.min": 0.45, "turn-radius.severity": "off"})
+    review = seamcheck.review(model, collapse=0.3, limits={"rib-width.min": 0.45, "corner-radius.severity": "off"})
     assert (review.verdict, [f.rule for f in review.findings]) == ("fail", ["rib-uniformity"])
     assert seen["settings"].collapse == 0.3
     with pytest.raises(UsageError, match="'collapse'"):

@@ -166,8 +166,8 @@ def test_a_seam_drawn_outward_lies_beside_the_old_one():
     assert joint["length_mm"]["by"] == pytest.approx(2 * math.pi * 0.5, abs=0.01)
     assert joint["shift"]["mean_mm"] == pytest.approx(0.5, abs=0.005)
     assert joint["shift"]["max_mm"] == pytest.approx(0.5, abs=0.01)
-    assert {q["quantity"] for q in joint["quantities"]} == {"turn_radius", "trap_turn_inner", "trap_turn_outer"}
-    for change in quantity(document, "turn_radius")["changes"]:
+    assert {q["quantity"] for q in joint["quantities"]} == {"corner_radius", "trap_corner_inner", "trap_corner_outer"}
+    for change in quantity(document, "corner_radius")["changes"]:
         assert (change["old"], change["new"]) == (pytest.approx(6, abs=0.05), pytest.approx(6.5, abs=0.05))
 
 

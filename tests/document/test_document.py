@@ -115,7 +115,7 @@ def test_nothing_of_the_clock_is_in_it():
 
 
 def test_what_is_not_measured_is_null_and_its_run_has_a_reason():
-    doc = document(circle(("clamp_land", 30, 34, "broken-geometry"), ("turn_radius", 0, 120, "straight")))
+    doc = document(circle(("clamp_land", 30, 34, "broken-geometry"), ("corner_radius", 0, 120, "straight")))
     contour = doc["joints"][0]["contours"][0]
     s = np.array(contour["stations"]["s"])
     land = contour["stations"]["clamp_land"]
@@ -123,9 +123,9 @@ def test_what_is_not_measured_is_null_and_its_run_has_a_reason():
     runs = {(r["column"], r["why"]): (r["from_s"], r["to_s"]) for r in contour["unmeasured"]}
     assert runs == {
         ("clamp_land", "broken-geometry"): (30.0, 34.0),
-        ("turn_radius", "straight"): (0.0, 119.5),
+        ("corner_radius", "straight"): (0.0, 119.5),
     }
-    assert contour["summary"]["turn_radius"] is None
+    assert contour["summary"]["corner_radius"] is None
     assert set(doc["reasons"]) >= {why for _, why in runs}
 
 
@@ -158,8 +158,8 @@ def test_bounds_along_the_contour_are_the_judged_ones():
     wide = circle(("rib_width", 0, 60, 1.8))
     bounds = {
         (b["rule"], b["column"], b["severity"]): b for b in document(wide)["joints"][0]["contours"][0]["bounds"]
-    }  # turn-radius: at least twice the rib's width, and 3 mm
-    turn = bounds["turn-radius", "turn_radius", "attention"]["low"]
+    }  # corner-radius: at least twice the rib's width, and 3 mm
+    turn = bounds["corner-radius", "corner_radius", "attention"]["low"]
     assert (turn[10], turn[-1]) == (3.6, 3.0)
     assert bounds["rib-height", "rib_height", "must-fix"]["low"] == 0.6
     sides = {severity: bounds["rib-width", "rib_width", severity] for severity in ("must-fix", "attention")}

@@ -197,7 +197,11 @@ def test_a_waived_finding_is_read_back():
 
 
 def test_all_three_verdicts_come_back():
-    for spoiled, verdict in ((BROKEN, "fail"), (joint(), "pass"), (circle(("turn_radius", 30, 34, 2.0)), "attention")):
+    for spoiled, verdict in (
+        (BROKEN, "fail"),
+        (joint(), "pass"),
+        (circle(("corner_radius", 30, 34, 2.0)), "attention"),
+    ):
         doc = document(spoiled)
         assert doc["verdict"] == verdict
         assert Review.from_json(to_json(doc)).verdict == verdict

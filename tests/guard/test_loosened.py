@@ -14,7 +14,7 @@ LOOSE = """
 [limits.rib-width]
 min = 0.1
 severity = "note"
-[limits.turn-radius]
+[limits.corner-radius]
 severity = "off"
 [limits.cover-thickness]
 min = 1.0
@@ -25,8 +25,8 @@ radius = 500.0
 reason = "we know better"
 """
 SAYS = (
-    "The settings file seamcheck.toml loosens 1 limit (rib-width.min), switches 1 rule (turn-radius) off, makes 1 rule "
-    "(rib-width) less severe and waives 1 place (rib-width)."
+    "The settings file seamcheck.toml loosens 1 limit (rib-width.min), switches 1 rule (corner-radius) off, makes 1 "
+    "rule (rib-width) less severe and waives 1 place (rib-width)."
 )
 
 OUTPUTS = ("html", "csv", "dxf", "step", "sarif", "junit", "markdown")

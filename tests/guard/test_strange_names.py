@@ -70,6 +70,57 @@ def test_a_name_never_turns_a_line_round(named):
         assert "\\u202e" in text.replace("\\\\", "\\")
 
 
+def unseen(text: str) -> list[str]:
+    return [hex(ord(c)) for c in text if c != "\n" and not c.isprintable()]
+
+
+TURNING = f"m{TURNED}gpj\u200b\u2066\x1b[31m\x07\u2028.step"
+
+
+def test_a_file_name_never_turns_a_line_round(named, tmp_path, monkeypatch):
+    """Where a path stands as it was given: in what a command says of files, and as the suite of a test run."""
+    from click.testing import CliRunner
+
+    from seamcheck.cli import cli
+
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "r.json").write_text(named[1])
+    for folder in ("::error::models", "in"):
+        (tmp_path / folder).mkdir()
+    (tmp_path / "in" / TURNING).write_text("no model")
+    shutil.copy(SOUND, tmp_path / TURNING)
+    told = ""
+    for words in (
+        ("settings", TURNING),
+        ("report", "r.json", "--model", TURNING, "--junit", "r.xml", "--annotations", "plain"),
+        ("review", TURNING, "--each", "--baseline", "::error::models"),
+        ("scan", "in", "--out", f"out{TURNED}"),
+    ):
+        done = CliRunner().invoke(cli, words)
+        told += done.stdout + done.stderr
+    assert unseen(told) == []
+    assert not [line for line in told.splitlines() if line.startswith("::")]
+    assert unseen((tmp_path / "r.xml").read_text("utf-8")) == []
+    assert TURNED not in (tmp_path / "r.xml").read_text("utf-8")
+
+
+@pytest.mark.thorough
+def test_a_file_name_never_turns_a_line_round_in_a_proposal_or_a_trial(tmp_path):
+    name = "rib-missing"
+    shutil.copy(next(sample.file for sample in samples() if sample.name == name), tmp_path / TURNING)
+    done = seamcheck("propose", TURNING, "--json", "p.json", "--html", "p.html", "--dxf", "p.dxf", cwd=tmp_path)
+    assert done.returncode == 0, done.stderr
+    shutil.copy(SOUND, tmp_path / TURNING)
+    prepared = seamcheck("prepare", TURNING, "--into", "trial", cwd=tmp_path)
+    assert prepared.returncode == 0, prepared.stderr
+    said = [done.stdout, done.stderr, prepared.stdout, prepared.stderr]
+    said += [file.read_bytes() for file in (tmp_path / "trial").iterdir()]
+    said += [(tmp_path / file).read_bytes() for file in ("p.json", "p.html", "p.dxf")]
+    for text in said:
+        assert not {"0x202e", "0x200b", "0x2066", "0x2028", "0x1b"} & set(unseen(text.decode("utf-8")))
+    assert "\\u202e" not in (tmp_path / "p.json").read_text().replace("\\\\", "")
+
+
 def test_a_long_name_stands_in_full_in_one_place(named):
     terminal, document, _ = named
     assert "y" * 100 not in terminal

@@ -5,10 +5,12 @@ from __future__ import annotations
 import os
 import shutil
 import subprocess
+from pathlib import Path
 
 import pytest
 
 from seamcheck.cli.changed import changed_since, models_below
+from seamcheck.cli.each import _models
 from seamcheck.errors import UsageError
 
 pytestmark = pytest.mark.skipif(shutil.which("git") is None, reason="git is not installed")
@@ -30,9 +32,9 @@ def repository(place):
     return place
 
 
-def changed(place, revision="HEAD", given=()):
+def changed(place, revision="HEAD", given=(), settings=None):
     told = []
-    found = changed_since(models_below([place]), revision, given, told.append)
+    found = changed_since(models_below([place]), revision, given, told.append, settings=settings)
     return sorted(path.name for path in found), told
 
 
@@ -54,8 +56,49 @@ def test_a_changed_table_of_the_command_line_counts(tmp_path):
     git(top, "add", "-A")
     git(top, "commit", "-qm", "two")
     assert changed(top, given=[top / "t.csv"])[0] == []
+    (top / "seamcheck.toml").write_text("collapse = 0.3")  # a named table takes no settings file away
+    assert changed(top, given=[top / "t.csv"])[0] == ["a.step", "b.step"]
+    (top / "seamcheck.toml").unlink()
     (top / "t.csv").write_text("gap, 0.5")
     assert changed(top, given=[top / "t.csv"])[0] == ["a.step", "b.step"]
+
+
+def test_changed_answers_count(tmp_path):
+    top = repository(tmp_path / "r")
+    (top / "answers.json").write_text("{}")
+    git(top, "add", "-A")
+    git(top, "commit", "-qm", "accepted")
+    (top / "answers.json").write_text("[]")  # what was accepted is accepted no more
+    none = Path(os.devnull)
+    for answers, models in ((top / "answers.json", 2), (None, 0)):
+        options = {"changed_since": "HEAD", "tolerances": (), "answers_file": answers}
+        assert len(_models([top], options, None, quiet=True)) == models, answers
+    assert changed(top, settings=top / "answers.json")[0] == ["a.step", "b.step"]
+    assert changed(top, given=[none])[1] == [
+        f"{none} lies outside of {top}: whether it changed can't be told, so all is reviewed."
+    ]
+
+
+def test_settings_of_any_name_bring_their_table(tmp_path):
+    top = repository(tmp_path / "r")
+    (top / "limits.conf").write_text('[tolerance]\nfile = "t.csv"\n')
+    (top / "t.csv").write_text("gap, 0.02")
+    git(top, "add", "-A")
+    git(top, "commit", "-qm", "two")
+    assert changed(top, settings=top / "limits.conf")[0] == []
+    (top / "t.csv").write_text("gap, 0.5")
+    assert changed(top, settings=top / "limits.conf")[0] == ["a.step", "b.step"]
+
+
+def test_a_table_that_git_ignores_counts(tmp_path):
+    top = repository(tmp_path / "r")
+    (top / ".gitignore").write_text("*.csv\n")
+    (top / "seamcheck.toml").write_text('[tolerance]\nfile = "t.csv"\n')
+    git(top, "add", "-A")
+    git(top, "commit", "-qm", "two")
+    assert changed(top)[0] == []
+    (top / "t.csv").write_text("gap, 0.5")
+    assert changed(top)[0] == ["a.step", "b.step"]
 
 
 def test_settings_above_the_repository_can_not_be_told_so_all_is_reviewed(tmp_path):
@@ -92,6 +135,33 @@ def test_the_target_of_a_link_counts(tmp_path):
     assert changed(top)[0] == []
     (top / "store/real.txt").write_text("y")
     assert changed(top)[0] == ["link.step"]
+
+
+def test_a_link_within_a_row_of_links_counts(tmp_path):
+    top = repository(tmp_path / "r")
+    for name in ("one", "two"):
+        (top / name).mkdir()
+        (top / name / "model.txt").write_text(name)
+    (top / "last").symlink_to("one/model.txt")
+    (top / "link.step").symlink_to("last")
+    (top / "latest").symlink_to("one")
+    git(top, "add", "-A")
+    git(top, "commit", "-qm", "two")
+    assert changed(top)[0] == []
+    (top / "last").unlink()
+    (top / "last").symlink_to("two/model.txt")
+    assert changed(top)[0] == ["link.step"]
+    (top / "one/other.step").write_text("x")
+    (top / "two/other.step").write_text("y")
+    (top / "latest").unlink()
+    git(top, "add", "-A")
+    (top / "latest").symlink_to("one")
+    git(top, "add", "-A")
+    git(top, "commit", "-qm", "three")
+    assert changed_since([top / "latest/other.step"], "HEAD") == []
+    (top / "latest").unlink()
+    (top / "latest").symlink_to("two")
+    assert changed_since([top / "latest/other.step"], "HEAD") == [top / "latest/other.step"]
 
 
 def test_a_moved_pointer_of_a_submodule_counts(tmp_path):

@@ -64,13 +64,13 @@ CASES = [
     ("beam-path", "beam_clear", 0.9, "must-fix", 1.0),
     ("trap-side", "trap_room_inner", 0.9, "attention", 1.0),
     ("trap-side", "trap_room_outer", 0.9, "attention", 1.0),
-    ("trap-corner", "trap_turn_inner", 0.9, "attention", 1.0),
-    ("trap-corner", "trap_turn_outer", 0.9, "attention", 1.0),
+    ("trap-corner", "trap_corner_inner", 0.9, "attention", 1.0),
+    ("trap-corner", "trap_corner_outer", 0.9, "attention", 1.0),
     ("trap-open-inner", "trap_open_inner", 1.0, "attention", 0.0),
     ("lip-gap", "lip_gap_inner", 0.05, "attention", 0.1),
     ("lip-gap", "lip_gap_outer", 0.35, "attention", 0.3),
     ("slenderness", "slenderness", 1.6, "attention", 1.5),
-    ("turn-radius", "turn_radius", 2.9, "attention", 3.0),
+    ("corner-radius", "corner_radius", 2.9, "attention", 3.0),
     ("support-offset", "support_offset", 0.65, "attention", 0.6),
     ("clamp-tilt", "clamp_tilt", 2.5, "attention", 2.0),
     ("flank-draft", "draft_inner", 0.0, "note", 0.5),
@@ -100,7 +100,7 @@ def test_one_stretch_beyond_both_bounds_is_one_finding_that_says_how_much_of_it_
     hits = [f for f in found(circle(("rib_width", 30, 40, 2.2), ("rib_width", 34, 36, 2.7))) if f.rule == "rib-width"]
     assert [(f.severity, f.value, f.limit) for f in hits] == [("must-fix", 2.7, 2.5)]
     assert hits[0].length_mm == pytest.approx(10.5)
-    assert hits[0].message.endswith("That holds for 2.50 mm of this stretch; on the rest it is beyond 2.00 mm.")
+    assert hits[0].message.endswith("This applies to 2.50 mm of this stretch; the rest is beyond 2.00 mm.")
 
 
 def test_a_stricter_limit_than_the_attention_bound_is_the_one_that_counts():
@@ -203,7 +203,7 @@ def test_no_sentence_keeps_a_placeholder():
 def test_slenderness_beyond_two_says_so():
     mild, grave = (found(circle(("slenderness", 1, 2, v)))[0] for v in (1.8, 2.2))
     assert "any case" not in mild.message
-    assert "Beyond 2.00 a change is due in any case." in grave.message
+    assert "Above 2.00 a change is needed in any case." in grave.message
 
 
 def test_uniformity_is_against_the_whole_seam_not_one_path():
@@ -221,15 +221,15 @@ def test_the_limit_of_height_and_travel_follows_the_collapse():
     assert hits["sink-travel"].limit == pytest.approx(0.9)
 
 
-def test_turn_radius_grows_with_the_rib():
-    wide = circle(("rib_width", 0, 120, 1.8), ("turn_radius", 10, 12, 3.5))
-    hits = [f for f in found(wide) if f.rule == "turn-radius"]
+def test_corner_radius_grows_with_the_rib():
+    wide = circle(("rib_width", 0, 120, 1.8), ("corner_radius", 10, 12, 3.5))
+    hits = [f for f in found(wide) if f.rule == "corner-radius"]
     assert hits[0].limit == pytest.approx(3.6)
 
 
 def test_a_sharp_corner_is_a_turn_of_radius_zero():
-    hits = found(circle(("turn_radius", 10, 10, "corner"), ("rib_width", 9.5, 10.5, "corner")))
-    assert [(f.rule, f.value) for f in hits] == [("turn-radius", 0.0)]
+    hits = found(circle(("corner_radius", 10, 10, "corner"), ("rib_width", 9.5, 10.5, "corner")))
+    assert [(f.rule, f.value) for f in hits] == [("corner-radius", 0.0)]
 
 
 # Not measured
@@ -263,7 +263,7 @@ def test_a_column_that_is_missing_altogether_is_not_a_pass():
     assert [(f.rule, f.quantity, f.length_mm) for f in hits] == [("not-measured", "clamp_land", 120.0)]
 
 
-@pytest.mark.parametrize(("column", "reason"), [("free_travel", "free"), ("turn_radius", "straight"),
+@pytest.mark.parametrize(("column", "reason"), [("free_travel", "free"), ("corner_radius", "straight"),
                                                 ("rib_width", "junction"), ("rib_width", "end"),
                                                 ("rib_height_inner", "no-shoulder"),
                                                 ("lip_gap_inner", "no-shoulder")])  # fmt: skip
@@ -381,7 +381,7 @@ def test_a_missing_stretch_within_a_path_is_an_open_seam():
 
 def test_a_lap_has_one_finding_that_says_what_it_is_and_whether_a_rib_has_room():
     nothing = [(c, 0, 120, "no-rib") for c in ("rib_width", "rib_height", "trap_room")]
-    path = path_survey(changes=[*nothing, ("cover_thickness_max", 10, 14, 5.0), ("turn_radius", 0, 9, 1.0)])
+    path = path_survey(changes=[*nothing, ("cover_thickness_max", 10, 14, 5.0), ("corner_radius", 0, 9, 1.0)])
     lap = joint(path, rib_on="none", kind="stepped-lap", band_width=1.5, step=1.0)
     (hit,) = found(lap)
     assert (hit.rule, hit.quantity, hit.severity) == ("rib-missing", "rib", "must-fix")
@@ -465,8 +465,8 @@ def test_a_rule_that_is_off_is_not_judged():
 
 
 def test_a_severity_can_be_changed():
-    settings = Settings().changed({"turn-radius.severity": "must-fix"})
-    result = judge([circle(("turn_radius", 30, 34, 1.0))], settings)
+    settings = Settings().changed({"corner-radius.severity": "must-fix"})
+    result = judge([circle(("corner_radius", 30, 34, 1.0))], settings)
     assert result.verdict == "fail"
 
 
@@ -495,7 +495,7 @@ def test_a_seeded_fault_is_found_where_it_is_wherever_the_path_starts(begin, cou
 )
 def test_a_trap_too_small_on_its_own_is_said_once_in_the_turn(narrow, rules):
     """The turn takes room of the inner trap; that trap, or the one on the other side, is too small by itself."""
-    hits = found(circle((f"trap_room_{narrow}", 30, 40, 0.8), ("trap_turn_inner", 32, 36, 0.7)))
+    hits = found(circle((f"trap_room_{narrow}", 30, 40, 0.8), ("trap_corner_inner", 32, 36, 0.7)))
     assert [f.rule for f in hits] == rules
     assert hits[0].also == (("trap-corner",) if narrow == "inner" else ())
 
@@ -583,5 +583,5 @@ def test_each_place_of_the_interface_is_a_finding_of_its_own():
     assert {f.at for f in hits} == {(0.0, 8.0, 0.0), (0.0, 3.0, 0.0), (2.0, 0.0, 0.0), (4.0, 0.0, 0.0)}
     assert len({f.id for f in hits}) == 4
     assert min(f.message for f in hits if f.rule == "near-parts") == (
-        "Another part stands 2.00 mm from the seam; it should be at least 5.00 mm. 'part 2.0' stands there."
+        "Another part is 2.00 mm from the seam; it should be at least 5.00 mm. 'part 2.0' stands there."
     )

@@ -146,3 +146,25 @@ def test_what_decomposition_is_not_given_is_not_evaluated():
     assert any("not evaluated" in line for line in document["heat"]["not_evaluated"])
     found, _ = reviewed({**table, "process": {"decomposition": 300}})
     assert found["decomposition"].severity == "attention"
+
+
+def test_energy_in_step_follows_the_light_that_arrives():
+    # Until a place melts its rise is in proportion to its power (heat conduction is linear): where ribs are alike the
+    # energy goes with 1 / transmission. The slowest place takes what the laser brings evenly: power times weld time.
+    thickness = np.full(401, 2.0)
+    thickness[100:120] = 2.28
+    whole = survey(run(length=200.0, n=401, thickness=thickness), travel=1.0)
+    table = {"cover": "PP", "base": "PP", "plaques": [[1.0, 55.0], [2.0, 36.0]], "laser": {"power": 400, "speed": 2000}}
+    found = assess(whole, MaterialSettings.from_table({"samples": {"count": 100}, **table}), 0.4)
+    own = {key: column.values for key, column in found.columns["c1"].items()}
+    dose = own["energy_in_step"] * own["transmission"]
+    np.testing.assert_allclose(dose, dose[0], rtol=2e-3)
+    even = 400.0 * results(found.document)["weld_time"] / 200.0
+    assert own["energy_in_step"].max() == pytest.approx(even, rel=2e-3)
+    assert own["energy_in_step"][110] == own["energy_in_step"].max()
+    single = {**table, "laser": {"power": 40, "speed": 50, "spot": 1.5, "passes": 1}}
+    found = assess(whole, MaterialSettings.from_table({"samples": {"count": 100}, **single}), 0.4)
+    own = {key: column.values for key, column in found.columns["c1"].items()}
+    dose = own["energy_in_step"] * own["transmission"]
+    np.testing.assert_allclose(dose, dose[0], rtol=1e-6)
+    assert own["energy_in_step"].max() == pytest.approx(40.0 / 50.0)

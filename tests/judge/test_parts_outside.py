@@ -87,6 +87,17 @@ def test_half_of_the_combinations_without_a_weld_is_no_pass():
     assert "parts-outside" not in found(joint(run(), {}, 0.65), {})
 
 
+def test_a_travel_that_is_too_short_counts_once():
+    # Travel 0.65 ± 0.3 evenly. The combinations want 0.4 + 0.2: (0.3 - 0.05) / 0.6 of the parts have less. The limit of
+    # sink-travel, 0.4 + 0.1, is broken in 25 % of all, and they are among them.
+    tolerances = {"free_travel": 0.3}
+    one = joint(run(), tolerances, 0.65)
+    seam = JudgedSeam(one, Settings().changed({"tolerance": tolerances}))
+    states = list(tolerance_states(one, seam))
+    assert max(state.outside_ppm for state in states) == pytest.approx(250_000)
+    assert parts_outside(seam, states).ppm / 1e6 == pytest.approx(0.25 / 0.6, abs=0.015)
+
+
 def test_what_a_finding_of_its_own_tells_is_not_said_twice():
     tolerances = {"rib_height": 0.66}
     findings = found(joint(run(), tolerances, 1.0), tolerances)

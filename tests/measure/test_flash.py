@@ -76,7 +76,7 @@ def test_corners_of_a_rectangle_lose_and_win_the_same_share():
     assert at[0] > 24
     assert at[1] > 14
     straight = np.abs(found.points[:, 0]) < 22
-    turn, room = found.column("trap_turn_inner"), found.column("trap_room_inner")
+    turn, room = found.column("trap_corner_inner"), found.column("trap_room_inner")
     assert turn[straight] == pytest.approx(room[straight], rel=1e-6)
     assert turn.min() == pytest.approx(room.min() * (1 - middle / 6.0), rel=0.01)
 
@@ -92,7 +92,7 @@ def test_the_turn_ends_where_the_arc_ends():
     assert (near < 0.1).sum() >= 8
     sure = near > 1e-3
     for side, sign in (("inner", -1.0), ("outer", 1.0)):
-        factor = found.column(f"trap_turn_{side}") / found.column(f"trap_room_{side}")
+        factor = found.column(f"trap_corner_{side}") / found.column(f"trap_room_{side}")
         assert factor[sure] == pytest.approx(np.where(arc, 1.0 + sign * middle / 6.0, 1.0)[sure], abs=2e-4)
 
 
@@ -100,9 +100,9 @@ def test_a_notch_in_one_edge_is_no_turn_of_the_line():
     """The rib is widened on its outer side over 3 mm, with edges that bend there; the mid-line runs straight on."""
     model, _ = spoil("wide-rib", replace(SQUARE, track=rounded_rectangle(60, 40, 6)), length=3.0, by=0.3, s=30.0)
     found = measure(model.parts)
-    straight = (np.abs(found.points[:, 0]) < 22.0) & np.isfinite(found.column("trap_turn_inner"))
+    straight = (np.abs(found.points[:, 0]) < 22.0) & np.isfinite(found.column("trap_corner_inner"))
     room = found.column("trap_room_inner")[straight]
-    assert found.column("trap_turn_inner")[straight] == pytest.approx(room, rel=0.02)
+    assert found.column("trap_corner_inner")[straight] == pytest.approx(room, rel=0.02)
 
 
 def test_the_tightest_and_the_widest_lip_with_side_and_place():
@@ -143,7 +143,7 @@ def test_under_a_hole_of_the_cover_a_trap_has_no_room_to_speak_of():
     model, _ = spoil("hole", Spec(track=circle(20)), length=3.0)
     found = measure(model.parts)
     bare = np.isnan(found.column("cover_thickness"))
-    for key in ("trap_room", "trap_room_inner", "trap_turn_outer", "trap_area_outer"):
+    for key in ("trap_room", "trap_room_inner", "trap_corner_outer", "trap_area_outer"):
         values = found.column(key)
         assert np.isnan(values[bare]).any()
         assert np.nanmin(values) > 0.5 * np.nanmax(values)

@@ -11,7 +11,8 @@ from measuring import assembly, settings
 from telling import telling
 
 from seamcheck.joint import find_joints
-from seamcheck.measure.guides import cut_at, guide_values, play_between
+from seamcheck.measure.fit import guide_values
+from seamcheck.measure.guides import cut_at, play_between
 
 ROUND = Spec(track=circle(17), draft_inner=0.0, draft_outer=0.0)
 LONG = Spec(track=rounded_rectangle(60, 40, 8), draft_inner=0.0, draft_outer=0.0)

@@ -40,7 +40,9 @@ def room_of_the_plan() -> float:
     lips = along(face, SPEC.wall_face("outer"), 0.0)
     melt = rib.intersection(disc).area * COLLAPSE
     room = traps.difference(rib).intersection(disc).area * (SPEC.rib_height - COLLAPSE)
-    over_lips = lips.difference(traps).difference(rib).intersection(disc).area * max(SPEC.lip_depth("inner") - COLLAPSE, 0.0)
+    over_lips = lips.difference(traps).difference(rib).intersection(disc).area * max(
+        SPEC.lip_depth("inner") - COLLAPSE, 0.0
+    )
     return (room + over_lips) / melt
 
 

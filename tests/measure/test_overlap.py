@@ -1,4 +1,4 @@
-"""Parts drawn into each other elsewhere than at the rib: drawn depths, the kernel's own common volume."""
+"""Interpenetrating parts elsewhere than at the rib: drawn depths, the kernel's own common volume."""
 
 from __future__ import annotations
 

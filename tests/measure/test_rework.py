@@ -33,7 +33,7 @@ def test_what_traps_and_travel_leave(trap):
     filled = WIDTH * COLLAPSE / (2 * trap * (HEIGHT - COLLAPSE))
     assert values["trap_filled"]["value"] == pytest.approx(filled, rel=0.01)
     left = measured(found, values)
-    straight = np.isinf(found.column("turn_radius")) | np.isnan(found.column("turn_radius"))
+    straight = np.isinf(found.column("corner_radius")) | np.isnan(found.column("corner_radius"))
     assert left[straight] == pytest.approx(by_traps, abs=2e-3)
 
 

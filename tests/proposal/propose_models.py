@@ -42,6 +42,25 @@ def ellipse(a, b):
     return lambda: cq.Workplane().ellipse(a, b)
 
 
+def free_form(a, b, wave):
+    """A closed spline through 24 points of a waved ellipse."""
+    import math
+
+    turns = [2 * math.pi * k / 24 for k in range(24)]
+    points = [
+        ((a + wave * math.cos(3 * t)) * math.cos(t), (b + 0.7 * wave * math.sin(2 * t)) * math.sin(t)) for t in turns
+    ]
+    return lambda: cq.Workplane().spline(points, periodic=True).close()
+
+
+def cee(length, width, arm):
+    points = [
+        (0, 0), (length, 0), (length, arm), (arm, arm), (arm, width - arm), (length, width - arm), (length, width),
+        (0, width),
+    ]  # fmt: skip
+    return lambda: cq.Workplane().polyline(points).close()
+
+
 def ell(length, width, arm):
     points = [(0, 0), (length, 0), (length, arm), (arm, arm), (arm, width), (0, width)]
     return lambda: cq.Workplane().polyline(points).close()
@@ -104,6 +123,34 @@ def inclined(length, width, wall, degrees, corner=5.0):
     case = outer.cut(inner).intersect(below(0.0))
     lid = outer.intersect(below(LID)).cut(below(0.0))
     return {"lamp case": case, "lamp lid": lid}
+
+
+def curved(length, width, wall, radius, corner=5.0):
+    """Cut by a cylinder along y: case below it, a lid of even thickness above it."""
+    height = 16.0
+    outer = cq.Workplane().rect(length, width).extrude(height + 20).edges("|Z").fillet(corner)
+    inner = cq.Workplane("XY", origin=(0, 0, FLOOR)).rect(length - 2 * wall, width - 2 * wall)
+    inner = inner.extrude(height + 20).edges("|Z").fillet(corner - wall)
+
+    def drum(by):
+        return cq.Workplane("XZ", origin=(0, 0, height - radius)).circle(radius + by).extrude(width, both=True)
+
+    return {"lamp case": outer.cut(inner).intersect(drum(0.0)), "lamp lid": outer.intersect(drum(LID)).cut(drum(0.0))}
+
+
+def with_port(length, width, wall, below, corner=6.0, height=16.0):
+    """An opening for a plug in one wall, some way below the contact."""
+    parts = pair(rectangle(length, width), wall, corner, height)
+    port = cq.Workplane("XY", origin=(0, -width / 2, height - below - 4.0)).rect(12, 4 * wall).extrude(4.0)
+    return {"lamp case": parts["lamp case"].cut(port), "lamp lid": parts["lamp lid"]}
+
+
+def chamfered(length, width, wall, by, corner=6.0, height=16.0):
+    """The outer border of the case's wall broken by a chamfer."""
+    outer = cq.Workplane().rect(length, width).extrude(height).edges("|Z").fillet(corner).faces(">Z").chamfer(by)
+    room = cq.Workplane("XY", origin=(0, 0, FLOOR)).rect(length - 2 * wall, width - 2 * wall).extrude(height)
+    lid = lid_on(cq.Workplane().rect(length, width), height, corner)
+    return {"lamp case": outer.cut(room.edges("|Z").fillet(corner - wall)), "lamp lid": lid}
 
 
 def write(parts, path, turned=False):

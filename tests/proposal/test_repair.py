@@ -24,7 +24,7 @@ MENDED = {
     "sink-travel": "what the cover meets first is cut back",
     "seam-open": "a recess or groove is filled",
     "contact-gap": "a recess or groove is filled",
-    "turn-radius": "the joint is drawn anew",
+    "corner-radius": "the joint is drawn anew",
     "cover-thickness": "the cover's face towards the light is lowered",
     "cover-uniformity": "a raised place is taken away",
     "transmission": "a raised place is taken away",

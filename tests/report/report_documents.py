@@ -171,21 +171,21 @@ def values_of(d: dict[str, float]) -> dict[str, float]:
 
 def made_settings() -> Settings:
     """Settings in which rules about values that are not made here are off; the light is as wide as the rib."""
-    made = {*values_of(STANDARD), "turn_radius"}
+    made = {*values_of(STANDARD), "corner_radius"}
     missing = [r.key for r in RULES.values() if any(c.column not in made for c in r.checks)]
     return Settings().changed({**{f"{key}.severity": "off" for key in missing}, "beam-margin": 0.0})
 
 
 def path_survey(ident, s, xyz, u, turn, length, dims, closed=True, ends=()) -> PathSurvey:
     """One path with the values of its dimensions; two stretches where something was not measured."""
-    keys = [*values_of(STANDARD), "turn_radius"]
+    keys = [*values_of(STANDARD), "corner_radius"]
     columns = {key: np.empty(len(s)) for key in keys}
     reasons = {key: np.full(len(s), "", dtype=object) for key in keys}
     for i, d in enumerate(dims):
-        for key, value in (values_of(d) | {"turn_radius": turn[i]}).items():
+        for key, value in (values_of(d) | {"corner_radius": turn[i]}).items():
             columns[key][i] = value
     reasons["wall_width"][:] = "broad"
-    reasons["turn_radius"][np.isnan(turn)] = "straight"
+    reasons["corner_radius"][np.isnan(turn)] = "straight"
     gone = (s > length * 0.36) & (s < length * 0.36 + 3)
     columns["lip_gap_outer"][gone] = np.nan
     reasons["lip_gap_outer"][gone] = "broken-geometry"

@@ -57,7 +57,7 @@ def test_the_validator_finds_nothing(validate, name):
     assert report["info"]["totalTriangleCount"] > 0
 
 
-SOME = ("sound", "two-chambers", "turn-radius")
+SOME = ("sound", "two-chambers", "corner-radius")
 
 
 @pytest.mark.parametrize(

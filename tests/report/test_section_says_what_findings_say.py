@@ -64,6 +64,36 @@ def test_section_strip_table_and_finding_agree(sample, window, tmp_path):
         if mark:
             assert tone in mark[1].split()
         assert_state_of_the_strip(window, document, numbered)
+        assert_value_of_the_strip(window, numbered)
+        assert_consequences_are_told(window, document, numbered)
+
+
+def assert_value_of_the_strip(window, numbered):
+    """Where the strip's row has the column that the finding is about, it says the finding's value."""
+    finding = numbered.finding
+    cells = window.run(
+        "return Object.fromEntries([...document.querySelectorAll("
+        "`.strip-value[data-rule='${arguments[0]}'] b[data-column]`)].map((b) => [b.dataset.column, b.textContent]))",
+        finding["rule"],
+    )
+    told = [cells[key] for key in (finding["column"], finding["quantity"]) if key in cells]
+    if told and finding["value"] is not None:
+        assert told[0].split()[0] in facts.value_text(finding)
+
+
+def assert_consequences_are_told(window, document, numbered):
+    """A rule whose breach is told with another finding points to it, where it has no finding of its own."""
+    here = set(
+        window.run("return [...document.querySelectorAll('#finding-list [aria-current]')].map((r) => r.dataset.row)")
+    )
+    found = [n for n in facts.numbered_findings(document) if str(n.number) in here]
+    own = {n.finding["rule"] for n in found}
+    for rule in set(numbered.finding["also"] or ()) - own:
+        told = window.run(
+            "return document.querySelector(`.strip-value[data-rule='${arguments[0]}'] .limit`)?.textContent", rule
+        )
+        first = next(n for n in found if rule in (n.finding["also"] or ()))
+        assert told is None or told == f"see finding {first.number}"
 
 
 def assert_state_of_the_strip(window, document, numbered):

@@ -23,7 +23,7 @@ pytestmark = pytest.mark.skipif(importlib.util.find_spec("distributed") is None,
 def models(tmp_path_factory):
     """Eight small samples, one of them cut off."""
     folder = tmp_path_factory.mktemp("models")
-    names = ["turn-radius", "seam-open", "sound", "rib-width", "contact-gap", "near-parts", "transmission"]
+    names = ["corner-radius", "seam-open", "sound", "rib-width", "contact-gap", "near-parts", "transmission"]
     for sample in samples():
         if sample.name in names:
             (folder / sample.file.name).write_bytes(sample.file.read_bytes())
@@ -78,7 +78,7 @@ ODD = [
 @pytest.mark.skipif(os.name != "posix", reason="elsewhere these can't be names of files")
 def test_odd_names_of_files_give_the_same_documents(tmp_path):
     (tmp_path / "in").mkdir()
-    data = next(sample.file for sample in samples() if sample.name == "turn-radius").read_bytes()
+    data = next(sample.file for sample in samples() if sample.name == "corner-radius").read_bytes()
     for n, name in enumerate([*ODD, os.fsdecode(b"geh\xe4use.step")]):
         copy = data.replace(b"HEADER;", b"HEADER;\n/* copy %d */" % n, 1)
         (tmp_path / "in" / name).write_bytes(copy)

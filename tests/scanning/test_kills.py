@@ -35,7 +35,7 @@ pytestmark = pytest.mark.thorough
 ROOT = Path(__file__).parents[2]
 KILLS = int(os.environ.get("SEAMCHECK_KILLS", "100"))
 FILES = {sample.name: sample.file.read_bytes() for sample in samples()}
-SMALL = ("turn-radius", "seam-open", "sound")
+SMALL = ("corner-radius", "seam-open", "sound")
 PATIENCE_S = 300.0
 
 
@@ -47,7 +47,7 @@ def place(tmp_path_factory):
     for n in range(14):
         copy = FILES[SMALL[n % 3]].replace(b"HEADER;", b"HEADER;\n/* copy %d */" % n, 1)
         (place / f"in/{n}.step").write_bytes(copy)
-    for variant in variants(FILES["turn-radius"], 4, first=30):
+    for variant in variants(FILES["corner-radius"], 4, first=30):
         (place / f"in/{variant.way}.step").write_bytes(variant.data)
     with zipfile.ZipFile(place / "in/box.zip", "w", zipfile.ZIP_DEFLATED) as archive:
         for n in range(4):

@@ -198,7 +198,7 @@ def test_settings_that_change_a_review_change_its_key():
         plain.changed({"collapse": 0.5}),
         plain.changed({"rib-width.min": 0.61}),
         plain.changed({"cover": "lid"}),
-        plain.changed({"turn-radius.severity": "note"}),
+        plain.changed({"corner-radius.severity": "note"}),
         replace(plain, material=MaterialSettings(None, None, ((2.0, 40.0),))),
         waived,
         replace(waived, today=date(2027, 7, 1)),

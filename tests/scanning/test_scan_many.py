@@ -27,7 +27,7 @@ pytestmark = pytest.mark.thorough
 HERE = Path(__file__).parent
 ROOT = HERE.parents[1]
 FILES = {sample.name: sample.file.read_bytes() for sample in samples()}
-SMALL = ("turn-radius", "seam-open", "sound", "transmission", "near-parts", "wall-opening")
+SMALL = ("corner-radius", "seam-open", "sound", "transmission", "near-parts", "wall-opening")
 
 
 def numbered(data: bytes, n: int) -> bytes:
@@ -69,7 +69,7 @@ def test_three_hundred_models_are_all_accounted_for(tmp_path):
         target.parent.mkdir(parents=True, exist_ok=True)
         target.write_bytes(numbered(FILES[name], n))
     (tmp_path / "in/damaged").mkdir()
-    for variant in variants(FILES["turn-radius"], 80):
+    for variant in variants(FILES["corner-radius"], 80):
         (tmp_path / "in/damaged" / f"{variant.way}-{variant.seed}.step").write_bytes(variant.data)
     wall, cpu, code = cpu_seconds_of(tmp_path, "out", "--time-limit", "200")
     assert code == 1
@@ -99,13 +99,13 @@ def small_place(tmp_path_factory):
     folder.mkdir()
     for n in range(22):
         (folder / f"{n}.step").write_bytes(numbered(FILES[SMALL[n % 3]], n))
-    for variant in variants(FILES["turn-radius"], 8, first=30):
+    for variant in variants(FILES["corner-radius"], 8, first=30):
         (folder / f"{variant.way}.step").write_bytes(variant.data)
     (folder / "copies").mkdir()
     shutil.copy(folder / "1.step", folder / "copies/1.step")
     with zipfile.ZipFile(folder / "box.zip", "w", zipfile.ZIP_DEFLATED) as archive:
         for n in range(4):
-            archive.writestr(f"{n}/packed.step", numbered(FILES["turn-radius"], 100 + n))
+            archive.writestr(f"{n}/packed.step", numbered(FILES["corner-radius"], 100 + n))
     (folder / "pointer.step").write_text("version https://git-lfs.github.com/spec/v1\n")
     done = run(place, "whole", "--pages", "findings")
     assert done.returncode == 1, done.stderr

@@ -33,7 +33,7 @@ def scanned(tmp_path_factory):
     place = tmp_path_factory.mktemp("real")
     for path, name in (
         ("north/trap.step", "trap-room"),
-        ("north/turn.step", "turn-radius"),
+        ("north/turn.step", "corner-radius"),
         ("south/open.step", "seam-open"),
     ):
         target = place / "models" / path

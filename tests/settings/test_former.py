@@ -2,7 +2,8 @@
 
 import pytest
 
-from seamcheck.catalogue.former import FORMER_RULES
+from seamcheck.catalogue.former import FORMER_QUANTITIES, FORMER_RULES
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.errors import UsageError
 from seamcheck.settings.file import parse_settings
@@ -20,3 +21,12 @@ def test_a_waiver_and_a_limit_of_a_former_rule_name_the_new_one(old, new):
             parse_settings(text)
         assert f"{new!r}" in str(refused.value)
         assert "any more" in str(refused.value)
+
+
+@pytest.mark.parametrize(("old", "new"), FORMER_QUANTITIES.items())
+def test_a_tolerance_of_a_former_quantity_names_the_new_one(old, new):
+    assert old not in QUANTITIES
+    assert new in QUANTITIES
+    with pytest.raises(UsageError) as refused:
+        parse_settings(f"[tolerance]\n{old} = 0.1\n")
+    assert f"{new!r}" in str(refused.value)

@@ -32,6 +32,13 @@ def test_the_page_names_every_entry_symbol_and_cell():
     assert "Class 4" in PAGE
 
 
+@pytest.mark.parametrize("entry", [e for e in MATERIAL if e.default is not None], ids=lambda e: e.name)
+def test_the_page_has_each_default(entry):
+    span = "" if entry.low is None else f" ({entry.low:g} to {entry.high:g})"
+    row = re.search(rf"^\| `{entry.name}` \| ([^|]+) \|.*\| ([^|]+) \|$", PAGE, re.MULTILINE)
+    assert row.groups() == (entry.unit, f"{entry.default:g}{span}, {entry.standing}")
+
+
 def test_the_page_states_what_the_example_gives():
     settings = parse_settings(EXAMPLES[0]).materials()
     document = assess(survey(run()), settings, 0.4).document

@@ -162,7 +162,7 @@ def test_the_nearest_file_beside_or_above_the_model_is_found(tmp_path):
         ({"rib-width.mn": 1}, "'rib-width.min'"),
         ({"cover": ""}, "name or id"),
         ({"beam": "1,2"}, "direction"),
-        ({"turn-radius.severity": "loud"}, "must-fix"),
+        ({"corner-radius.severity": "loud"}, "must-fix"),
     ],
 )
 def test_wrong_options_are_named(values, words):
@@ -213,7 +213,7 @@ def test_the_printed_file_reads_back_as_the_same_settings():
             "cover": 'lid "A"',
             "beam": (0, 0, -1),
             "rib-width.min": 0.65,
-            "turn-radius.severity": "off",
+            "corner-radius.severity": "off",
         }
     )
     again = parse_settings(as_toml(settings))

@@ -213,7 +213,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors[`exit_${name}`] = last ? at(last.u, last.high * up + place.sunk) : centre;
     if (area !== null) {
       const share = get(`trap_room_${name}`), melt = get("melt_area");
-      const label = { column: `trap_area_${name}`, title: tr("trap, collapsed"), judged: [`trap_room_${name}`, `trap_turn_${name}`, "trap_room"] };
+      const label = { column: `trap_area_${name}`, title: tr("trap, collapsed"), judged: [`trap_room_${name}`, `trap_corner_${name}`, "trap_room"] };
       const found = dims.finding(label);
       const limit = facts.bands.find((b) => b.rule === "trap-side")?.words ?? "";
       dims.leader(side, centre, { ...label, also: [

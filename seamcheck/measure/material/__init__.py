@@ -1,4 +1,4 @@
-"""Light through the cover, polymer pairs, melt and energy along the seam.
+"""Transmission of the cover, polymer pairs, melt and energy along the seam.
 
 Everything here is optional: without material settings the review of the geometry stands alone. ``assess`` is
 the one entry point; ``MaterialSettings.from_table`` reads the ``[material]`` table of seamcheck.toml.

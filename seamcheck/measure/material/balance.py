@@ -97,7 +97,7 @@ def add_melt_columns(
 def _turn_factor(track: Track, side: str, fitted: np.ndarray) -> np.ndarray:
     """(n,) length of a trap for each mm of the path: as surveyed, by the middle of its area; else ``fitted``."""
     with np.errstate(invalid="ignore", divide="ignore"):
-        surveyed = track.column(f"trap_turn_{side}") / track.column(f"trap_room_{side}")
+        surveyed = track.column(f"trap_corner_{side}") / track.column(f"trap_room_{side}")
     return np.where(np.isfinite(surveyed), surveyed, fitted)
 
 

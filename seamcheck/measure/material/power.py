@@ -233,22 +233,22 @@ def _corners(
         return None
     tightest: tuple[float, Track, int] | None = None
     for track in tracks:
-        radius = track.column("turn_radius")
+        radius = track.column("corner_radius")
         finite = np.where(np.isfinite(radius), radius, np.inf)
         if len(finite) and (tightest is None or finite.min() < tightest[0]):
             tightest = (float(finite.min()), track, int(finite.argmin()))
         if most is not None:
-            why = np.asarray(track.survey.reasons.get("turn_radius", np.full(len(radius), "")), dtype="U24")
+            why = np.asarray(track.survey.reasons.get("corner_radius", np.full(len(radius), "")), dtype="U24")
             straight = ~np.isfinite(radius) & ((why == "straight") | (why == "") & np.isinf(radius))
             with np.errstate(invalid="ignore", divide="ignore"):
                 dose = np.maximum(1.0, speed.value / np.sqrt(most.value * radius))
             dose = np.where(straight, 1.0, dose)
-            columns[track.id]["corner_dose"] = track.because(dose, "turn_radius")
+            columns[track.id]["corner_dose"] = track.because(dose, "corner_radius")
     if tightest is None or not np.isfinite(tightest[0]):
         return None
     least, track, i = tightest
     entry = {
-        "least_turn_radius_mm": rounded(least),
+        "least_corner_radius_mm": rounded(least),
         "at": track.point(i),
         "contour": track.id,
         "acceleration_mm_s2": rounded(speed.value**2 / least) if least > 0 else None,

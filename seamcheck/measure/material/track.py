@@ -67,7 +67,7 @@ class Track:
         together, as at joints of lines and arcs, the angle of two chords is mere noise. The side is that to which
         the path bends within a millimetre.
         """
-        radius = self.column("turn_radius")
+        radius = self.column("corner_radius")
         with np.errstate(invalid="ignore", divide="ignore"):
             size = np.where(np.isfinite(radius) & (radius > 0.0), 1.0 / radius, 0.0)
         return np.asarray(size * np.sign(self._turned_within(1.0)))

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import PurePath
 from xml.etree import ElementTree as ET
 
+from seamcheck.assembly.names import readable
 from seamcheck.catalogue.rules import RULES
 from seamcheck.report.ci.escape import xml_text
 from seamcheck.report.ci.reviews import (
@@ -121,4 +122,4 @@ def _rule(key: str) -> str:
 
 
 def _clean(text: str) -> str:
-    return xml_text(str(text))
+    return "\n".join(readable(line) for line in xml_text(str(text)).split("\n"))

@@ -108,7 +108,7 @@ def glossary() -> tuple[Word, ...]:
         _quantity("slenderness", _along(34, 56, 104, 70) + _across(50, 70, 47, 46)),
         _quantity("wall_width", _across(46, 74, 72, 64)),
         _quantity(
-            "turn_radius",
+            "corner_radius",
             '<path class="g-line" d="M20 74V44A30 30 0 0 1 50 14H104"/>'
             '<path class="g-dim" d="M50 44L29 23M29 28V23H34"/>'
             '<circle class="g-mark" cx="50" cy="44" r="2.5"/>',

@@ -28,6 +28,7 @@ from seamcheck.report.fields import Fields, page_footer
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import glossary
 from seamcheck.report.html.material import material_chapter
+from seamcheck.report.html.packing import page_view
 from seamcheck.report.html.script_voice import script_voice
 from seamcheck.report.html.skeleton import asset, policy
 from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
@@ -101,7 +102,7 @@ def render_html(
         glossary=glossary(),
         material=material_chapter(document),
         quantities=QUANTITIES,
-        data=pack({**page_data(document), "as_drawn": as_drawn}),
+        data=pack({**page_data(document), "as_drawn": page_view(as_drawn)}),
         script=script,
         style=style,
         policy=policy(style, script, pictures=True),
@@ -166,7 +167,7 @@ def page_data(document: Document) -> dict[str, Any]:
         ],
         "model": {"file": str(model["file"]), "sha256": str(model.get("sha256") or "")},
         "facts": [_joint_facts(document, joint) for joint in facts.joints(document)],
-        "view": document.get("view"),
+        "view": page_view(document.get("view")),
     }
 
 

@@ -188,11 +188,11 @@ def test_a_fitted_section_is_named_where_the_sections_themselves_are_not_at_hand
     from dataclasses import replace
 
     made = survey(run())
-    assert any("plain sections fitted" in note for note in assess(made, material(), 0.4).document["notes"])
+    assert any("simple sections fitted" in note for note in assess(made, material(), 0.4).document["notes"])
     one = np.ones(801)
     own = replace(made.paths[0], areas_at=lambda c: (2 * c * one, 0.5 * one, 0.5 * one))
     found = assess(replace(made, paths=(own,)), material(), 0.4)
-    assert not any("plain sections fitted" in note for note in found.document["notes"])
+    assert not any("simple sections fitted" in note for note in found.document["notes"])
     k = found.document["melt"]["expansion"]["value"]
     np.testing.assert_allclose(found.columns["c1"]["trap_holds_up_to"].values, 0.5 / k, rtol=1e-5)
 

@@ -123,7 +123,7 @@ def test_trap_volumes_of_a_corner():
         5 * a,
         5 * u,
         u,
-        {"turn_radius": np.full(400, 5.0)},
+        {"corner_radius": np.full(400, 5.0)},
         {},
         path.rib_face[:400],
         path.cover_face[:400],
@@ -188,7 +188,7 @@ def test_curvature_does_not_follow_the_noise_of_stations_that_lie_close_together
     radius = np.where((s >= 20) & (s <= 20 + arc), 5.0, np.nan)
     path = ring(n=len(s))
     bent = type(path)(
-        "c1", False, float(s[-1]), ("open", "open"), s, points, u, {"turn_radius": radius}, {},
+        "c1", False, float(s[-1]), ("open", "open"), s, points, u, {"corner_radius": radius}, {},
         path.rib_face, path.cover_face,
     )  # fmt: skip
     track = track_of(bent)

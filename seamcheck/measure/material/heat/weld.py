@@ -196,7 +196,7 @@ class Pass:
 
 
 def pass_rows(depth: float, base: Body, duration: float) -> float:
-    """Height (mm) of the rows beside the interface that follow one passage of the spot.
+    """Height (mm) of the rows beside the interface that follow one pass of the spot.
 
     An eighth of the ``depth`` (mm) in which the light turns to heat, and a fifth of √(a t), how far heat gets in the
     passage of ``duration`` (s): the interface's rise is then within 2 % of that on rows a quarter as high. Rows as high
@@ -206,7 +206,7 @@ def pass_rows(depth: float, base: Body, duration: float) -> float:
 
 
 def single_pass(model: Model, process: Process, duration: float) -> Pass:
-    """Run one section through one passage of the spot.
+    """Run one section through one pass of the spot.
 
     Parameters
     ----------

@@ -1,0 +1,108 @@
+"""Where a joint does not fit: the stretches that miss room, the reason, and what would make it fit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from seamcheck.proposal.contact import DEPTH_SPACING, Contact, depths_below
+from seamcheck.proposal.design import LEAST_FLOOR, Design, Space, Wishes, design, narrowest
+from seamcheck.proposal.records import Short
+from seamcheck.proposal.room import Room, outside_stretches, stretches
+from seamcheck.settings.settings import Settings
+
+MOST_DEEPER = 5.0
+"""mm by which the wall is thought deeper, to tell whether its depth is what is missing."""
+
+
+def short_stretches(
+    contact: Contact, rooms: Sequence[Room], settings: Settings, wishes: Wishes, space: Space
+) -> tuple[Short, ...]:
+    """The stretches of the mid-lines where the contact is narrower than the narrowest section."""
+    need = dict(zip(("inner", "outer"), narrowest(settings, wishes, space.depth), strict=True))
+    found = []
+    for room in rooms:
+        for side in ("inner", "outer"):
+            has = getattr(room, side)
+            needed = need[side] if room.line.closed else need["inner"]  # both sides of a dividing wall lie inside
+            for start, end, missing, worst in outside_stretches(room, needed - has):
+                at = contact.frame.world(np.array([*room.at[worst], 0.0]))
+                found.append(
+                    Short(
+                        contour=room.line.id, side=side, from_s=start, to_s=end,
+                        at=(float(at[0]), float(at[1]), float(at[2])),
+                        room=float(has[worst]), need=needed, missing=missing,
+                    )
+                )  # fmt: skip
+    return tuple(found)
+
+
+def shallow_stretches(contact: Contact, settings: Settings, wishes: Wishes, space: Space) -> tuple[Short, ...]:
+    """The stretches where the wall is not deep enough, where that alone keeps the joint from fitting."""
+    need = _least_depth(settings, wishes, space)
+    if need is None:
+        return ()
+    found = []
+    for below in depths_below(contact):
+        for start, end, missing, worst in stretches(
+            below.s, below.line.closed, need - below.depth, 2.0 * DEPTH_SPACING
+        ):
+            at = contact.frame.world(np.array([*below.xy[worst], 0.0]))
+            found.append(
+                Short(
+                    contour=below.line.id, side="below", from_s=start, to_s=end,
+                    at=(float(at[0]), float(at[1]), float(at[2])),
+                    room=float(below.depth[worst]), need=need, missing=missing,
+                )
+            )  # fmt: skip
+    return tuple(found)
+
+
+def _least_depth(settings: Settings, wishes: Wishes, space: Space) -> float | None:
+    """mm of wall below the contact with which the joint would fit; None where it is not the depth that is missing."""
+    low, high = space.depth, space.depth + MOST_DEEPER
+    if not np.isfinite(low) or not design(replace(space, depth=high), settings, wishes).fits:
+        return None
+    while high - low > 0.01:
+        middle = (low + high) / 2.0
+        low, high = (low, middle) if design(replace(space, depth=middle), settings, wishes).fits else (middle, high)
+    return float(high)
+
+
+def why_not(
+    chosen: Design, short: Sequence[Short], contact: Contact, settings: Settings, wishes: Wishes, space: Space
+) -> tuple[str, tuple[str, ...]]:
+    """The reason, and what would make it fit."""
+    instead = []
+    if short and short[0].side == "below":
+        worst = max(short, key=lambda s: s.missing)
+        message = (
+            f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the wall is {worst.missing:.2f} mm too shallow below "
+            f"the contact: {worst.room:.2f} mm deep, {worst.need:.2f} mm are needed for traps with "
+            f"{LEAST_FLOOR:.1f} mm below their floors."
+        )
+        instead.append(f"Move what ends the wall there (an opening, a recess) {worst.missing:.2f} mm down.")
+    elif short:
+        worst = max(short, key=lambda s: s.missing)
+        message = (
+            f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the contact is {worst.missing:.2f} mm too narrow on "
+            f"the {worst.side} side: {worst.room:.2f} mm from the mid-line, {worst.need:.2f} mm are needed."
+        )
+        instead.append(f"Widen the contact there by {worst.missing:.2f} mm on the {worst.side} side.")
+    else:
+        least = chosen.least
+        message = (
+            f"The nearest limit can't be held: {least.rule}, {least.quantity} {least.value:.2f} against "
+            f"{least.bound:.2f}."
+        )
+    for side in ("outer", "inner"):
+        other = replace(wishes, open_outer=True) if side == "outer" else replace(wishes, open_inner=True)
+        if not getattr(wishes, f"open_{side}") and design(space, settings, other).fits:
+            instead.append(
+                f"Leave out the {side} lip (--open {side}): it would fit; flash then shows on the {side} side."
+            )
+    if wishes.fixed and design(space, settings, replace(wishes, fixed={})).fits:
+        instead.append("Leave the fixed dimensions free: without them it fits.")
+    return message, tuple(instead)
