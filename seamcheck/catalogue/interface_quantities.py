@@ -111,8 +111,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "junction_room",
             "room for melt at a junction",
             "1",
-            "Volume between cover and base beside the rib over the volume that melts, within 2 rib widths of a junction "
-            "and with the cover lowered by the collapse.",
+            "Volume between cover and base beside the rib over the volume that melts, within 2 rib widths of a "
+            "junction and with the cover lowered by the collapse.",
             per="interface",
             decimals=2,
         ),

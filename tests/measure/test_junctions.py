@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-
 import numpy as np
 import pytest
 import shapely
-
 from builder.ops import box, cut, fuse
 from builder.pair import draw
 from builder.spec import Spec
 from builder.track import rounded_rectangle
 from builder.variants import divided
 from measuring import measure, settings
+
 from seamcheck.judge.findings import JointResult
 from seamcheck.judge.judge import judge
 from seamcheck.measure.junctions import junction_values
