@@ -245,6 +245,7 @@ NOTES: dict[str, str] = {
     "place.rework.seam": "There the flash traps are full then, or the rib is gone.",
     "place.guide": "At {count:0} places between {cover} and {base}.",
     "place.guide.one": "Between {cover} and {base}.",
+    "place.lead-in": "Their lead-in is {lead:.2 mm}.",
     "place.flank": "A flank of {part}, {height:.1 mm} high.",
     "place.root": "Here the root is {root:.2 mm} wide, the plate {plate:.2 mm} thick.",
     "place.side": "On the {side:word} side.",

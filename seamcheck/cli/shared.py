@@ -144,7 +144,7 @@ def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool, voice: 
         if quiet:
             show(text.one_line(document))
         elif verbose:
-            show(text.whole(document))
+            show(text.full_report(document))
         else:
             show(screen.screen(document, make_console().width))
 
@@ -220,16 +220,16 @@ def write_file(path: Path, content: str | bytes) -> None:
         if path.exists() and not path.is_file():  # a pipe or a device
             path.write_bytes(data)
             return
-        handle, beside = tempfile.mkstemp(dir=path.resolve().parent, prefix=f".{path.name}.")
+        handle, unfinished = tempfile.mkstemp(dir=path.resolve().parent, prefix=f".{path.name}.")
         try:
             with os.fdopen(handle, "wb") as file:
                 file.write(data)
             umask = os.umask(0)
             os.umask(umask)
-            os.chmod(beside, 0o666 & ~umask)
-            os.replace(beside, path)
+            os.chmod(unfinished, 0o666 & ~umask)
+            os.replace(unfinished, path)
         except BaseException:
-            Path(beside).unlink(missing_ok=True)
+            Path(unfinished).unlink(missing_ok=True)
             raise
     except OSError as why:
         raise UsageError(f"{path} can't be written: {why.strerror or why}.") from None

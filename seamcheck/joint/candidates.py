@@ -30,7 +30,7 @@ from seamcheck.joint.kind import kind_of
 from seamcheck.joint.light import LightSide, inner_points, light_side
 from seamcheck.joint.meeting import ALL_OPPOSED, Meeting, along, bare, covered, opposed_area
 from seamcheck.joint.patches import Patch, find_patches
-from seamcheck.joint.profile import Beside, look_beside
+from seamcheck.joint.profile import BorderProfile, border_profile
 from seamcheck.kernel import Body
 
 _ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
@@ -57,7 +57,7 @@ class Candidate:
     gap: float
     level: float
     length: float
-    beside: Beside
+    border: BorderProfile
     through_counter: LightSide
     through_carrier: LightSide
     bare: BaseGeometry
@@ -79,7 +79,7 @@ class Candidate:
 
     @property
     def kind(self) -> str:
-        return kind_of(self.beside, self.falls, self.width)
+        return kind_of(self.border, self.falls, self.width)
 
     @property
     def describes(self) -> str:
@@ -165,7 +165,7 @@ def _read(
         min(patch.gap for patch in chosen),
         _median_height(points),
         length if left.is_empty else region.length / 2,
-        look_beside(region, faces, own, opposite, frame, width, bodies[carrier], slopes=not rounded),
+        border_profile(region, faces, own, opposite, frame, width, bodies[carrier], slopes=not rounded),
         light_side(points, 1.0, bodies[counter], others, frame),
         light_side(points, -1.0, bodies[carrier], others, frame),
         left,

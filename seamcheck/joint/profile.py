@@ -35,7 +35,7 @@ _INSIDE = 0.02  # mm within the border, where the band's own height is read
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Beside:
+class BorderProfile:
     """Shares (0 to 1) of a band's border by what lies beside it, and the depth of the floors there.
 
     share : (6,) by EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL
@@ -53,7 +53,7 @@ class Beside:
     skirted: float = 0.0
 
 
-def look_beside(
+def border_profile(
     region: BaseGeometry,
     faces: tuple[int, ...],
     own: Surface,
@@ -62,8 +62,8 @@ def look_beside(
     width: float,
     body: Body,
     slopes: bool = True,
-) -> Beside:
-    """Look square to the border of a band at both parts.
+) -> BorderProfile:
+    """What both parts show along lines square to the border of a band.
 
     Parameters
     ----------
@@ -97,7 +97,7 @@ def look_beside(
     roof = _lowest_above(places, floor.ravel(), frame.local(opposite.corners[down])).reshape(floor.shape)
     room = roof - floor
     if not known.any():
-        return Beside(np.eye(6)[EDGE], 0.0, np.nan, np.nan)
+        return BorderProfile(np.eye(6)[EDGE], 0.0, np.nan, np.nan)
     kind, depth = classify(level[known, None] - floor[known], room[known], away[0], width)
     kind[(kind == EDGE) & _walls(foot[known], outward[known], level[known], body, frame)] = RISE
     share = np.bincount(kind, minlength=6) / len(kind)
@@ -106,7 +106,7 @@ def look_beside(
     hangs = lower & (kind == EDGE)
     wrapped, channel = (float(np.mean(hangs[mine])) if mine.any() else 0.0 for mine in (outer, ~outer))
     trap, other = depth[kind == TRAP], depth[np.isin(kind, (FILLED, GROOVE, RISE))]
-    return Beside(
+    return BorderProfile(
         share,
         wrapped,
         float(np.median(trap)) if len(trap) else np.nan,

@@ -64,7 +64,7 @@ def judge(
         judging = JointJudge(joint, settings)
         drafts = _drafts(judging)
         if doubts and number == 0 and settings.severity("model-doubt") != OFF:
-            drafts.append(judging.whole("model-doubt", {"what": together(*doubts)}))
+            drafts.append(judging.seam_finding("model-doubt", {"what": together(*doubts)}))
         points = np.concatenate([view.path.points for view in judging.seam.paths])
         frame = JointFrame.of(points, judging.seam.weights(), joint.beam)
         for draft in drafts:
@@ -121,7 +121,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if "parts-outside" in on and judging.settings.tolerances:
         drafts += _parts_outside(judging, drafts)
     if "drawn-welded" in on and drawn_welded:
-        drafts.append(judging.whole("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
+        drafts.append(judging.seam_finding("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
         drafts = _junctions(judging, drafts)
     if RIB_MISSING in on:
@@ -131,9 +131,9 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if TRAPS_MISSING in on:  # without traps none is open: one fact
         own = dict.fromkeys(d.finding.rule for d in drafts if d.finding.rule == "trap-open-inner")
         drafts = [d for d in drafts if d.finding.rule not in own]
-        drafts.append(judging.whole(TRAPS_MISSING, {}, tuple(own)))
+        drafts.append(judging.seam_finding(TRAPS_MISSING, {}, tuple(own)))
     if "joint-left-out" in on:
-        drafts += [judging.whole("joint-left-out", {"what": what}) for what in judging.joint.left_out]
+        drafts += [judging.seam_finding("joint-left-out", {"what": what}) for what in judging.joint.left_out]
     if not judging.is_flat and "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
     return _once_for_all_paths(judging, drafts)
@@ -166,7 +166,7 @@ def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Itera
     told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
     if found is None or found.ppm is None or found.ppm <= 1e4 * limit or set(found.rules) <= told:
         return
-    draft = judging.whole(
+    draft = judging.seam_finding(
         "parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": ",".join(found.rules)}
     )
     percent = found.ppm / 1e4

@@ -18,13 +18,14 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import depth_inside
-from seamcheck.kernel.grooves import ABOVE, Axes, Column, NotCut, column, common, slab, solids_of, united, volume
+from seamcheck.kernel.grooves import ABOVE, Axes, NotCut, common, slab, solids_of, united, volume
 from seamcheck.kernel.moving import BURIED, added, filled, pulled, taken, without_faces
+from seamcheck.kernel.stepped import Flat, Wall, stepped
 from seamcheck.proposal.mending import SECTION_RULES, SIDES, Bounds, Present, Side, closed, fewest_moves
 from seamcheck.proposal.records import Change, Left
 from seamcheck.proposal.room import Line, measure_room
-from seamcheck.proposal.shape import as_line
-from seamcheck.sections.pieces import ring_through
+from seamcheck.proposal.shape import WALL_FIT, as_line
+from seamcheck.sections.pieces import tangent_ring
 from seamcheck.settings.settings import Settings
 
 LEVEL = 0.2
@@ -61,6 +62,11 @@ BY_HAND = {
     "path-distance": "the two seams would have to move[ {by} mm] apart, and with them the walls below",
     "seam-step": "the whole seam would have to be laid level",
     "corner-radius": "the wall below the corner would have to turn in a larger radius[, by {by} mm]",
+    "guide-play": "which of the two flanks may give way is not told by the model; set one back by hand",
+    "guide-depth": "which of the two flanks may grow is not told by the model; lengthen one by hand",
+    "guide-draft": "the draft hangs on how both parts are moulded, which the model does not tell",
+    "sink-mark": "the plate below the rib would have to grow, and with it the part's other side",
+    "second-collapse": "it is decided by the collapses that are planned, not by a fault of the joint",
     "rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
 }
 """Rule -> why no move of the joint's own faces mends it; in brackets what is said where the finding has a number."""
@@ -554,16 +560,14 @@ def _strips(
     low, high = band.contact - depth, band.contact + top
     found = []
     for line in band.lines:
-        ring = ring_through(line.points)
+        ring = tangent_ring(line.points, WALL_FIT)
         sign = 1.0 if side == "outer" else -1.0
         a, b = [ring.offset(sign * x) for x in near], [ring.offset(sign * x) for x in far]
         outline, hole = (b, a) if side == "outer" else (a, b)
-        found.append(
-            column(
-                axes,
-                Column(low, high, as_line(outline[0]), as_line(outline[1]), (as_line(hole[0]),), (as_line(hole[1]),)),
-            )
-        )
+        lines = [[as_line(one) for one in ends] for ends in (outline, hole)]
+        walls = [Wall(low, high, *ends) for ends in lines]
+        flats = [Flat(z, lines[0][k], (lines[1][k],)) for k, z in enumerate((low, high))]
+        found.append(stepped(axes, walls, flats))
     return found
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import json
 import math
+import re
 import shlex
 from pathlib import Path
 
@@ -156,6 +157,8 @@ def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(ring, tmp_
     assert "rib-missing" in fixed
     if CHROMIUM and DRIVER:
         the_page_switches_between_as_drawn_and_proposed(files["html"], tmp_path)
+    rows = re.findall(r"<tr><td>No weld rib</td><td>(.*?)</td><td>(.*?)</td>", files["html"].read_text("utf-8"))
+    assert [(fits, says.startswith("A rib 1.20 mm wide")) for fits, says in rows] == [("yes", True)]
 
 
 def the_page_switches_between_as_drawn_and_proposed(page, tmp_path):
