@@ -49,6 +49,7 @@ def best_route(
             t[0].fits,
             t[0].fits and t[4].outer >= _with_land(settings),
             round(min(t[0].aimed, 0.3), 2),
+            min(t[4].inner, t[4].outer),
         ),
         default=None,
     )
