@@ -40,7 +40,8 @@ def _run(block: str) -> str:
 def _printed(command: str) -> list[str]:
     """What one command prints, to both streams as on a terminal.
 
-    Nothing where it ends with ``> /dev/null``; its first lines where it ends with ``| head -n COUNT``. Hashes are left out.
+    Nothing where it ends with ``> /dev/null``; its first lines where it ends with ``| head -n COUNT``.
+    Hashes are left out.
     """
     said, _, target = command.partition(" > ")
     said, _, count = said.partition(" | head -n ")
