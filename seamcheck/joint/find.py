@@ -210,7 +210,7 @@ def _joint(ident: str, reading: Reading, looked: Enumerated, names: Names) -> Jo
         kind=candidate.kind,
         confidence=round(reading.confidence, 3),
         band_width=candidate.width,
-        step=candidate.beside.step,
+        step=candidate.border.step,
     )
 
 

@@ -50,7 +50,7 @@ def judge(
 
     Raises
     ------
-    NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not looked at passes
+    NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not measured passes
     """
     if not joints or not all(any(len(path.s) for path in joint.survey.paths) for joint in joints):
         raise refused("no-seam", "no-seam.no-station")
@@ -63,7 +63,7 @@ def judge(
         judging = JointJudge(joint, settings)
         drafts = _drafts(judging)
         if doubts and number == 0 and settings.severity("model-doubt") != OFF:
-            drafts.append(judging.whole("model-doubt", {"what": together(*doubts)}))
+            drafts.append(judging.seam_finding("model-doubt", {"what": together(*doubts)}))
         points = np.concatenate([view.path.points for view in judging.seam.paths])
         frame = JointFrame.of(points, judging.seam.weights(), joint.beam)
         for draft in drafts:
@@ -120,7 +120,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if "parts-outside" in on and judging.settings.tolerances:
         drafts += _parts_outside(judging, drafts)
     if "drawn-welded" in on and drawn_welded:
-        drafts.append(judging.whole("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
+        drafts.append(judging.seam_finding("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
         drafts += _junctions(judging)
     if RIB_MISSING in on:
@@ -130,16 +130,16 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if TRAPS_MISSING in on:  # without traps none is open: one fact
         own = dict.fromkeys(d.finding.rule for d in drafts if d.finding.rule == "trap-open-inner")
         drafts = [d for d in drafts if d.finding.rule not in own]
-        drafts.append(judging.whole(TRAPS_MISSING, {}, tuple(own)))
+        drafts.append(judging.seam_finding(TRAPS_MISSING, {}, tuple(own)))
     if "joint-left-out" in on:
-        drafts += [judging.whole("joint-left-out", {"what": what}) for what in judging.joint.left_out]
+        drafts += [judging.seam_finding("joint-left-out", {"what": what}) for what in judging.joint.left_out]
     if not judging.is_flat and "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
     return _once_for_all_paths(judging, drafts)
 
 
 def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """What holds all along several paths, such as open inner traps of two chambers, is one finding."""
+    """What holds along several whole paths, such as open inner traps of two chambers, is one finding."""
     views = {view.path.id: view for view in judging.seam.paths}
     groups: dict[tuple[str, str | None, str], list[DraftFinding]] = {}
     for draft in drafts:
@@ -159,13 +159,13 @@ def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> 
 
 
 def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
-    """The share of parts in which something breaks, where no finding tells of it yet."""
+    """The share of parts that break a limit, where no finding reports it yet."""
     found = parts_outside(judging.seam, list(tolerance_states(judging.joint, judging.seam)))
     limit = judging.settings.limit("parts-outside", "max")
     told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
     if found is None or found.ppm is None or found.ppm <= 1e4 * limit or set(found.rules) <= told:
         return
-    draft = judging.whole(
+    draft = judging.seam_finding(
         "parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": ",".join(found.rules)}
     )
     percent = found.ppm / 1e4
@@ -190,7 +190,7 @@ def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
 
 
 def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
+    """The drafts without those that a more severe rule reports at the same place; it names them in ``also``."""
     kept: list[DraftFinding] = []
     also: dict[int, list[str]] = {}
     for draft in drafts:
@@ -211,7 +211,7 @@ def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> li
 
 
 def _without_wedged(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """Flanks that run into each other where the free travel ends at the same two faces are told once, by that."""
+    """Overlapping flanks are reported once where the free travel ends at the same two faces."""
     ends = {frozenset(d.finding.faces) for d in drafts if d.finding.rule == "sink-travel"}
     wedged = {
         frozenset(d.finding.faces)
@@ -229,7 +229,7 @@ def _without_wedged(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
 
 
 def _is_covered(judging: JointJudge, draft: DraftFinding, graver: DraftFinding) -> bool:
-    """Whether the finding of a graver rule tells of this one's cause too."""
+    """Whether the finding of a more severe rule has the same cause."""
     mild, grave = draft.finding, graver.finding
     if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(judging, graver, draft):
         return False
