@@ -14,7 +14,7 @@ PACKAGE = ROOT / "seamcheck"
 MODULES = sorted(path for path in PACKAGE.rglob("*.py"))
 TREES = {path: ast.parse(path.read_text(encoding="utf-8")) for path in MODULES}
 KERNEL_ROOMS = ("assembly", "kernel")
-FILLED = {"_Reading", "_Running", "Beside", "Progress", "Field"}
+FILLED = {"_Reading", "_Running", "OtherFiles", "Progress", "Field"}
 
 
 def name_of(path):

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
+from seamcheck.catalogue.readable import readable
+
+__all__ = ["MOST", "readable", "short"]
+
 MOST = 80
 """Characters of a part's name. The whole name stands in the part's path."""
 
 _KEPT_AT_END = 16
-
-
-def readable(text: str) -> str:
-    """Text in which bytes that are no UTF-8, and characters that are unseen or turn a line round, are spelled out."""
-    text = text.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
-    return "".join(c if c.isprintable() else c.encode("unicode_escape").decode("ascii") for c in text)
 
 
 def short(name: str, most: int = MOST) -> str:

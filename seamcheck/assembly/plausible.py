@@ -86,14 +86,14 @@ def _said(size: float, factor: float, unit: str) -> dict[str, Value]:
 def _likely_factor(size: float) -> float:
     """The most frequent mistake that makes a size common, else the one that makes it least strange."""
     common = [factor for factor in _FACTORS if _COMMON_MM[0] <= size * factor <= _COMMON_MM[1]]
-    return common[0] if common else min(_FACTORS, key=lambda factor: _strangeness(size * factor))
+    return common[0] if common else min(_FACTORS, key=lambda factor: _decades_off(size * factor))
 
 
 def _is_common(thickness: float, size: float) -> bool:
     return _COMMON_COVER_MM[0] <= thickness <= _COMMON_COVER_MM[1] and _COMMON_MM[0] <= size <= _COMMON_MM[1]
 
 
-def _strangeness(size: float) -> float:
+def _decades_off(size: float) -> float:
     """How far a size lies from the middle of the common ones, in powers of ten."""
     middle = math.sqrt(_COMMON_MM[0] * _COMMON_MM[1])
     return abs(math.log10(size / middle)) if size > 0.0 else math.inf

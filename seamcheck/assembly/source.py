@@ -5,9 +5,11 @@ from __future__ import annotations
 import errno
 import hashlib
 import os
+import re
 import stat
 from contextlib import suppress
 from dataclasses import dataclass
+from itertools import islice
 from pathlib import Path
 
 from seamcheck.assembly.disguise import what_it_is
@@ -21,6 +23,9 @@ LARGEST_MB = 1000.0  # about a million faces; the kernel needs some twenty times
 _START = b"ISO-10303-21"
 _END = b"END-ISO-10303-21"
 _LAST_SECTION, _END_OF_SECTION = b"DATA", b"ENDSEC;"
+_WHOLE_END = re.compile(rb"ENDSEC\s*;\s*END-ISO-10303-21\s*;")
+_MOST_ENDS = 3  # in texts and comments, that are looked at
+_RECORD = re.compile(rb"#\d+\s*=")
 _BYTE_ORDER_MARK = b"\xef\xbb\xbf"
 
 
@@ -118,12 +123,28 @@ def _step_text(name: str, raw: bytes) -> tuple[bytes, tuple[str, ...]]:
         raise refused("not-step", "not-step.start", file=repr(name))
     # what stands before the start is blanked out, its line breaks kept: line numbers stay those of the file
     whole = b"\n" * text[:start].count(b"\n") + text[start:]
+    end = _end_of(whole)
+    if end is not None and _RECORD.search(whole, end):
+        return whole[:end], (say("file.behind-end", file=repr(name), line=whole.count(b"\n", 0, end) + 1),)
     if text.rfind(_END) > start:
         return whole, ()
     if text.rfind(_END_OF_SECTION) <= text.rfind(_LAST_SECTION):
         raise refused("unreadable", "unreadable.cut", file=repr(name))
     doubt = say("file.cut", file=repr(name))
     return whole[: whole.rfind(_END_OF_SECTION)] + _END_OF_SECTION + b"\n" + _END + b";\n", (doubt,)
+
+
+def _end_of(text: bytes) -> int | None:
+    """Behind the end of the exchange structure (ISO 10303-21, 5.3); None without one outside of texts and comments.
+
+    What stands behind it belongs to no model, though the kernel would read records there as well.
+    """
+    for found in islice(_WHOLE_END.finditer(text), _MOST_ENDS):
+        place = found.start()
+        is_text = text.count(b"'", 0, place) % 2
+        if not is_text and text.count(b"/*", 0, place) == text.count(b"*/", 0, place):
+            return found.end()
+    return None
 
 
 def file_facts(file: Path | Given) -> ModelFile:

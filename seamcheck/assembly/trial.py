@@ -41,14 +41,14 @@ def faces_without_end(faces: Sequence[Any], beside: Sequence[Any] = ()) -> list[
     """
     if not _CAN_FORK or not faces or _meshed([_compound([*faces, *beside])]):
         return []
-    bad = _bad_alone(faces)
+    bad = _faulty_faces(faces)
     others = [face for index, face in enumerate(faces) if index not in bad]
     if not others or _meshed([_compound([*others, *beside])]):
         return bad
     return list(range(len(faces)))
 
 
-def _bad_alone(faces: Sequence[Any]) -> list[int]:
+def _faulty_faces(faces: Sequence[Any]) -> list[int]:
     bad: list[int] = []
     begin = 0
     while begin < len(faces):

@@ -60,6 +60,10 @@ NOTES: dict[str, str] = {
         "left out of the review. Check them in CAD and export the file again."
     ),
     "file.cut": ("{file} ends without its last line END-ISO-10303-21: it may be cut off. Copy or export it again."),
+    "file.behind-end": (
+        "{file} goes on behind its end END-ISO-10303-21 (line {line:0}); what stands there is not read. Export it "
+        "again."
+    ),
     "file.placements-lost": (
         "{file} places {count:0} parts by damaged records (line {line:0}); they may stand in the wrong place. Export "
         "it again."
@@ -245,6 +249,7 @@ NOTES: dict[str, str] = {
     "place.rework.seam": "There the flash traps are full then, or the rib is gone.",
     "place.guide": "At {count:0} places between {cover} and {base}.",
     "place.guide.one": "Between {cover} and {base}.",
+    "place.lead-in": "Their lead-in is {lead:.2 mm}.",
     "place.flank": "A flank of {part}, {height:.1 mm} high.",
     "place.root": "Here the root is {root:.2 mm} wide, the plate {plate:.2 mm} thick.",
     "place.side": "On the {side:word} side.",

@@ -131,7 +131,7 @@ def command(
     if not takes_stdout:
         with speaking(voice):
             told = spoken_comparison(result.document)
-            show(text.one_line(told) if quiet else text.whole(told))
+            show(text.one_line(told) if quiet else text.full_report(told))
     for name, path in wanted.items():
         content = _make(name, result, voice)
         if str(path) == "-":

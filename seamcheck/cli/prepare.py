@@ -58,10 +58,11 @@ def command(
 ) -> None:
     """Write what a toolmaker and a laser operator need for a trial weld of a model that keeps its limits.
 
-    FOLDER gets: clamp.step, clamp.dxf (a frame beside the light and a core within it, walls inclined as the light
-    is), nest.step, nest.dxf, path.csv, path.dxf, path.json (the mid-line in the order of welding, with speed, power
-    share and scanner coordinates that allow for refraction in the cover), and sheet.md with what was assumed. The
-    model is reviewed once more with the clamp on it: no shadow, no collision. Nothing is a machine's recipe.
+    FOLDER gets: clamp.step, clamp.dxf, clamp.csv (a frame beside the light and cores within it, walls inclined as the
+    light is, and the force along the seam) or plate.step, plate.dxf; nest.step, nest.dxf; path.csv, path.dxf,
+    path.json (the mid-line in the order of welding, with energy, speed, power share and scanner coordinates that allow
+    for refraction in the cover); and sheet.md with what was assumed. The model is reviewed once more with the clamp on
+    it: no shadow, no collision. Nothing is a machine's recipe.
 
     \b
     seamcheck prepare housing.step --into trial

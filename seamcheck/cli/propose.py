@@ -114,7 +114,7 @@ def command(
             progress=progress,
             time_limit=time_limit, memory_limit=memory_limit, with_view="html" in wanted,
         )  # fmt: skip
-    show(text.one_line(result.document) if quiet else text.whole(result.document))
+    show(text.one_line(result.document) if quiet else text.full_report(result.document))
     for name, path in wanted.items():
         content = _make(name, result)
         if content:
@@ -151,4 +151,5 @@ def _make(name: str, result: Any) -> str | bytes:
         return render_dxf(result.document)
     from seamcheck.report.html import render_html
 
-    return render_html(result.review.document, as_drawn=result.as_drawn)
+    remedies = [(one.rule, one.fits, one.says) for one in result.document.remedies]
+    return render_html(result.review.document, as_drawn=result.as_drawn, remedies=remedies)

@@ -144,7 +144,7 @@ def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool, voice: 
         if quiet:
             show(text.one_line(document))
         elif verbose:
-            show(text.whole(document))
+            show(text.full_report(document))
         else:
             show(screen.screen(document, make_console().width))
 
@@ -189,7 +189,7 @@ def check_can_write(path: Path) -> None:
 
     from seamcheck.errors import UsageError
 
-    folder = path.resolve().parent
+    folder = path.absolute().parent
     if path.is_dir():
         raise UsageError(f"{path} is a folder; name a file to write to.")
     if not folder.is_dir():
@@ -209,7 +209,7 @@ def make_folder(path: Path) -> None:
 
 
 def write_file(path: Path, content: str | bytes) -> None:
-    """Write a file whole or not at all: beside it first, then in its place."""
+    """Write a file whole or not at all: beside it first, then in its place. A link is replaced, never followed."""
     import os
     import tempfile
 
@@ -217,19 +217,20 @@ def write_file(path: Path, content: str | bytes) -> None:
 
     data = content.encode("utf-8") if isinstance(content, str) else content
     try:
-        if path.exists() and not path.is_file():  # a pipe or a device
+        is_planted = path.is_symlink() and not path.absolute().is_relative_to("/dev")  # /dev/stdout is a link as well
+        if path.exists() and not path.is_file() and not is_planted:  # a pipe or a device
             path.write_bytes(data)
             return
-        handle, beside = tempfile.mkstemp(dir=path.resolve().parent, prefix=f".{path.name}.")
+        handle, unfinished = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
         try:
             with os.fdopen(handle, "wb") as file:
                 file.write(data)
             umask = os.umask(0)
             os.umask(umask)
-            os.chmod(beside, 0o666 & ~umask)
-            os.replace(beside, path)
+            os.chmod(unfinished, 0o666 & ~umask)
+            os.replace(unfinished, path)
         except BaseException:
-            Path(beside).unlink(missing_ok=True)
+            Path(unfinished).unlink(missing_ok=True)
             raise
     except OSError as why:
         raise UsageError(f"{path} can't be written: {why.strerror or why}.") from None

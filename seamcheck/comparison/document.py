@@ -75,8 +75,8 @@ def compare_documents(old: Document, new: Document) -> Record:
     turned = _turned_light(alignment.pairs, found.motion)
     shared["warnings"] = turned + background.warnings(old, new, limits, settings)
     joints = [_joint(pair, old, new) for pair in alignment.pairs]
-    joints += [_lonely(joint, old, "old") for joint in alignment.only_old]
-    joints += [_lonely(joint, new, "new") for joint in alignment.only_new]
+    joints += [_unmatched(joint, old, "old") for joint in alignment.only_old]
+    joints += [_unmatched(joint, new, "new") for joint in alignment.only_new]
     body = {
         "motion": _motion(found),
         "joints": joints,
@@ -201,7 +201,7 @@ def _joint(pair: JointPair, old: Document, new: Document) -> Record:
     }
 
 
-def _lonely(joint: Mapping[str, Any], document: Document, role: str) -> Record:
+def _unmatched(joint: Mapping[str, Any], document: Document, role: str) -> Record:
     """A joint that the other model lacks: only its length and its parts are told."""
     other = "new" if role == "old" else "old"
     length = number(joint["length_mm"] or 0.0) or 0.0

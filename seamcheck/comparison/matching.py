@@ -82,7 +82,7 @@ def match_findings(
     ranked = []
     for i, a in enumerate(sites_old):
         for j, b in enumerate(sites_new):
-            score = _likeness(a, b)
+            score = _similarity(a, b)
             if score is not None:
                 ranked.append((score, -i, -j))
     partner: dict[int, int] = {}
@@ -135,7 +135,7 @@ class _Site:
         self.tree = cKDTree(self.points) if len(self.points) else None
 
 
-def _likeness(a: _Site, b: _Site) -> tuple[int, float, float] | None:
+def _similarity(a: _Site, b: _Site) -> tuple[int, float, float] | None:
     """How sure it is that two findings are the same, to be compared; None where they are not.
 
     Overlapping stretches come first, by their length; then the same name near by; then a value of the whole

@@ -75,7 +75,7 @@ def find_motion(
         if found > share:
             best, share = shift, found
     if share < MOST:
-        for start in _turns(points, after, middles, beams):
+        for start in _rotations(points, after, middles, beams):
             turned = _settle(start, points, after, turns=True)
             found = _share(turned, points, after)
             if found > share + 0.02 and _degrees(turned.vectors(beams[0]), beams[1]) <= _BEAM:
@@ -115,7 +115,7 @@ def _settle(start: Rigid, points: np.ndarray, after: Sequence[SeamPath], turns: 
     return motion(found.x)
 
 
-def _turns(
+def _rotations(
     points: np.ndarray,
     after: Sequence[SeamPath],
     middles: tuple[np.ndarray, np.ndarray],

@@ -24,7 +24,7 @@ MANY = 12
 """So many stretches are shown; the document holds all."""
 
 
-def whole(document: Document) -> Iterator[RenderableType]:
+def full_report(document: Document) -> Iterator[RenderableType]:
     """Everything, the outcome first."""
     yield from one_line(document)
     yield from _sides(document)

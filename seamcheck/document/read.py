@@ -243,8 +243,11 @@ def _finding_faults(document: Document, parts: set[str]) -> Iterator[tuple[str, 
                 continue
             if finding.station is not None and finding.station >= len(contour.stations["s"]):
                 yield f"{place}.station", f"the contour has {len(contour.stations['s'])} stations"
-        if (finding.from_s is None) != (finding.to_s is None):
-            yield f"{place}.from_s", "a stretch has a start and an end"
+        ends = [(place, finding.from_s, finding.to_s, finding.length_mm)]
+        ends += [(f"{place}.places[{k}]", p.from_s, p.to_s, p.length_mm) for k, p in enumerate(finding.places)]
+        for where, start, end, length in ends:
+            if (start is None) != (end is None) or (start is not None and length is None):
+                yield f"{where}.from_s", "a stretch has a start, an end and a length"
         for k, face in enumerate(finding.faces):
             if face.part not in parts:
                 yield f"{place}.faces[{k}].part", f"the model has no part {_short(repr(face.part))}"

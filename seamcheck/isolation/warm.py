@@ -119,15 +119,15 @@ class WarmWorkers:
             "writable": writable,
         }
         if not self._warm:
-            self._go_on()
+            self._resume()
             return run_isolated(function, args, **limits)
         for attempt in range(2):
-            self._go_on()
+            self._resume()
             server = self._running_server()
             try:
-                return server.run(function, args, limits, self._go_on)
+                return server.run(function, args, limits, self._resume)
             except _ServerGone as gone:
-                self._go_on()
+                self._resume()
                 if attempt == 1:
                     raise ended_from_outside(refused("not-started", "not-started.server")) from gone
         raise AssertionError("unreachable")
@@ -150,13 +150,13 @@ class WarmWorkers:
             self._threads.shutdown(wait=True)  # let what was submitted finish
         self.close()
 
-    def _go_on(self) -> None:
+    def _resume(self) -> None:
         if self._closed.is_set():
             raise Stopped
 
     def _running_server(self) -> _Server:
         with self._lock:
-            self._go_on()
+            self._resume()
             if self._server is None or not self._server.is_alive():
                 if self._server is not None:
                     self._server.close()

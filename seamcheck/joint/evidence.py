@@ -53,7 +53,7 @@ _PLAY = 0.01  # mm between boxes
 _HARDLY = 0.05  # of the smaller part's outline: a seam that encloses less encloses nothing
 _FAR = 1e4  # mm below everything
 _NEAR_LEVEL = 0.3  # band widths above and below the band
-_PROBES = 48  # points inside the seam at which it is asked whether there is room
+_PROBES = 48  # points inside the seam at which room is tested
 
 
 def weigh(
@@ -93,16 +93,16 @@ def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
 
 
 def _shape(reading: Reading) -> Evidence:
-    """How much of the band's border shows what makes its kind."""
-    candidate, beside = reading.candidate, reading.candidate.beside
-    share = beside.share
+    """How much of the band's border shows the mark of its kind."""
+    candidate, border = reading.candidate, reading.candidate.border
+    share = border.share
     if candidate.stands_out:
         weight = graded(share[TRAP], *RIB_SHOWN) * graded(candidate.falls, *RIB_FALLS)
-        return Evidence(weight, say("evidence.rib", height=beside.height, share=100 * share[TRAP]))
+        return Evidence(weight, say("evidence.rib", height=border.height, share=100 * share[TRAP]))
     marks = {
         LEDGE: share[RISE],
         TONGUE_GROOVE: share[FILLED] + share[GROOVE],
-        STEPPED_LAP: max(share[FILLED] + share[GROOVE], beside.wrapped),
+        STEPPED_LAP: max(share[FILLED] + share[GROOVE], border.wrapped),
     }
     if candidate.kind in marks:
         shown = marks[candidate.kind]
@@ -118,7 +118,7 @@ def _course(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Eviden
         weight = graded(enclosed, *(RIB_ROUND if rib else AROUND))
         return Evidence(weight, say("evidence.encloses", share=100 * enclosed))
     if rib and length >= ALONG:
-        both_sides = graded(reading.candidate.beside.share[TRAP], *OPEN_RIB)
+        both_sides = graded(reading.candidate.border.share[TRAP], *OPEN_RIB)
         return Evidence(WEAK if named else WEAK * both_sides, say("evidence.along"))
     if rib:
         return Evidence(WEAK if named else DOUBTFUL, say("evidence.short"))
@@ -137,7 +137,7 @@ def _light(reading: Reading) -> Evidence:
 def _contact(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     candidate = reading.candidate
     gap = abs(candidate.gap)
-    # an open ridge that touches nothing is rather a hook or a stop
+    # an open ridge that touches nothing is more likely a hook or a stop
     loose = candidate.stands_out and (named or around(reading, bodies)[0] > _HARDLY)
     near = float(np.interp(gap, *(RIB_APART if loose else LAP_APART)))
     says = say("evidence.contact", share=100 * candidate.share, gap=gap)
@@ -188,12 +188,13 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     if not len(points):
         return Evidence(1.0, say("evidence.room-unknown"))
     from_below = np.column_stack([points, np.full(len(points), candidate.level - _FAR)])
-    stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in (reading.cover, reading.base))
+    closing = (reading.cover, reading.base, *_closers(reading, bodies))
+    stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in closing)
     open_share = float(np.mean(np.asarray(stands) == 0))
     through = graded(-open_share, *THROUGH_HOLE)
     says = say("evidence.open-within", share=100 * open_share) if through < 1.0 else say("evidence.room")
     near = _NEAR_LEVEL * candidate.width
-    step = near + np.nan_to_num(candidate.beside.step)  # behind a tongue or a stepped edge
+    step = near + np.nan_to_num(candidate.border.step)  # behind a tongue or a stepped edge
     parts = bodies[reading.cover], bodies[reading.base]
 
     def empty(away: float) -> np.ndarray:
@@ -212,6 +213,23 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
             if float(shut.mean()) >= VOID:
                 return Evidence(through, says)
     return Evidence(AGAINST, say("evidence.solid-within"))
+
+
+def _closers(reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
+    """Ids of other parts of a housing's size that lie on one of the two away from the seam: a tube's other end."""
+    candidate = reading.candidate
+    pair = [bodies[i] for i in (reading.cover, reading.base)]
+    least = SMALL * max(diagonal(body.box) for body in bodies.values())
+    found = []
+    for ident, body in bodies.items():
+        if ident in reading.pair or diagonal(body.box) < least:
+            continue
+        middle = candidate.frame.local((body.box[None, :3] + body.box[None, 3:]) / 2)[0, 2]
+        half = np.abs(candidate.frame.axes[2]) @ (body.box[3:] - body.box[:3]) / 2
+        beyond = abs(middle - candidate.level) > half + candidate.width
+        if beyond and any(boxes_meet(body.box, other.box, ON_EACH_OTHER) for other in pair):
+            found.append(ident)
+    return found
 
 
 def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:

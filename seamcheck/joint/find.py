@@ -93,6 +93,8 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     if beam is not None:
         beam = beam / np.linalg.norm(beam)
     least_cover = SMALL * max(diagonal(body.box) for body in bodies.values())
+    if not cover and not base:  # two parts as small as components on a board are no housing
+        pairs = [p for p in pairs if max(diagonal(bodies[i].box) for i in p) > least_cover] or pairs
     read = [read_pair(pair, bodies) for pair in pairs]
     readings = [
         reading
@@ -210,7 +212,7 @@ def _joint(ident: str, reading: Reading, looked: Enumerated, names: Names) -> Jo
         kind=candidate.kind,
         confidence=round(reading.confidence, 3),
         band_width=candidate.width,
-        step=candidate.beside.step,
+        step=candidate.border.step,
     )
 
 

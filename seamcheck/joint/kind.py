@@ -15,10 +15,10 @@ from seamcheck.joint.constants import (
     SLENDER,
     WIDEST_WALL,
 )
-from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP, Beside
+from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP, BorderProfile
 
 
-def kind_of(beside: Beside, falls: float, width: float) -> str:
+def kind_of(border: BorderProfile, falls: float, width: float) -> str:
     """The kind of joint.
 
     Parameters
@@ -31,12 +31,12 @@ def kind_of(beside: Beside, falls: float, width: float) -> str:
     -------
     a key of KINDS
     """
-    share = beside.share
-    high = np.isfinite(beside.height) and beside.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
+    share = border.share
+    high = np.isfinite(border.height) and border.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
     filled = share[FILLED] + share[GROOVE]
-    if beside.height > SLENDER * width:  # a wall behind the other part's skirt
-        filled += beside.skirted
-    edge_of_a_step = filled >= HALF_FILLED and beside.height > SLENDER * width
+    if border.height > SLENDER * width:  # a wall behind the other part's skirt
+        filled += border.skirted
+    edge_of_a_step = filled >= HALF_FILLED and border.height > SLENDER * width
     if share[TRAP] >= IS_BESIDE and falls >= FALLS and high and not edge_of_a_step:
         return WELD_RIB
     if filled >= IS_BESIDE:
@@ -44,7 +44,7 @@ def kind_of(beside: Beside, falls: float, width: float) -> str:
         return TONGUE_GROOVE if both_sides or share[GROOVE] >= share[FILLED] else STEPPED_LAP
     if share[RISE] >= IS_BESIDE:
         return LEDGE
-    in_a_channel = min(beside.wrapped, beside.channel) >= FREE_ENOUGH  # a channel of the cover takes the wall's top in
-    if beside.wrapped >= IS_BESIDE and not in_a_channel:
+    in_a_channel = min(border.wrapped, border.channel) >= FREE_ENOUGH  # a channel of the cover takes the wall's top in
+    if border.wrapped >= IS_BESIDE and not in_a_channel:
         return STEPPED_LAP
     return PLAIN_WALL if width <= WIDEST_WALL and share[LEVEL] < IS_BESIDE else FLAT_LAP

@@ -1,4 +1,4 @@
-"""Cover or base drawn as several solids that touch: joined before the seam is followed.
+"""Cover or base drawn as several solids that touch: joined before the seam is traced.
 
 Solids of one product that touch over faces are pieces of one part where the seam lies between two products: a rib
 drawn by itself on its base, a cover cut in halves, a window in its frame. Where cover and base stand in one product,
@@ -31,10 +31,10 @@ if TYPE_CHECKING:
     from seamcheck.assembly.joining import Joined
 
 _TOUCHING = 1e-3  # mm between boxes of solids that may touch
-_SAME_FACE = 0.02  # mm: two faces whose boxes agree so far are one face drawn from both sides
+_SAME_FACE = 0.02  # mm: two faces whose boxes agree this closely are one face drawn from both sides
 _ACROSS = 0.5  # share of the best score from which on a seam between two products goes before one within a product
 _BESIDE = 10.0  # mm beside the seam within which a piece that can't be joined spoils the review
-_MANY_FACES = 2000  # a solid with more is joined only where it lies beside the seam: that takes long
+_MANY_FACES = 2000  # a solid with more is joined only beside the seam, as it takes long
 _MOST_WAYS = 12  # pieces that are tried in place of a named one
 _THINNEST = 0.01  # mm of a piece that count
 _SOME = 0.02  # share of the seam over which light passes one piece behind the other
@@ -59,20 +59,20 @@ def join_pieces(assembly: Assembly, settings: Settings) -> Assembly:
         if not products and not pieces:
             return assembly
         cut = _cut(products, assembly)
-        looked, reading = _looked(assembly, settings, products, cut)
+        enumerated, reading = _enumerated(assembly, settings, products, cut)
         if reading is None:
-            _refuse_cut(cut, looked.parts)
+            _refuse_cut(cut, enumerated.parts)
             return assembly
         for ident in (reading.cover, reading.base):
-            members = _companions(ident, reading, looked, products, cut)
-            joined = _joined(ident, members, reading, looked, cut)
+            members = _companions(ident, reading, enumerated, products, cut)
+            joined = _joined(ident, members, reading, enumerated, cut)
             if joined is not None:
-                before = [piece for i in joined.pieces for piece in pieces.pop(i, [looked.parts[i]])]
+                before = [piece for i in joined.pieces for piece in pieces.pop(i, [enumerated.parts[i]])]
                 pieces[joined.part.id] = before
                 assembly = _put(assembly, joined, before)
                 break
         else:
-            _check_light(reading, looked, pieces)
+            _check_light(reading, enumerated, pieces)
             return assembly
 
 
@@ -122,7 +122,7 @@ def _area(body: Body, face: int) -> float:
     )
 
 
-def _looked(
+def _enumerated(
     assembly: Assembly, settings: Settings, products: list[list[str]], cut: set[Pair]
 ) -> tuple[Enumerated, Reading | None]:
     """The likeliest reading; where a named piece has none, that of another piece of the same product."""
@@ -133,14 +133,14 @@ def _looked(
         ways += [meant.with_part(role, other) for other in mine if other not in (meant.cover, meant.base)]
     for way in ways[:_MOST_WAYS]:
         try:
-            looked = look(assembly, way, cut)
+            enumerated = look(assembly, way, cut)
         except NotReviewed:
             continue
-        reading = _likeliest(looked)
+        reading = _likeliest(enumerated)
         if reading is not None:
-            return looked, reading
-    looked = look(assembly, meant, cut)
-    return looked, _likeliest(looked)
+            return enumerated, reading
+    enumerated = look(assembly, meant, cut)
+    return enumerated, _likeliest(enumerated)
 
 
 def _without_doubt(settings: Settings, assembly: Assembly, products: list[list[str]]) -> Settings:
@@ -154,57 +154,59 @@ def _without_doubt(settings: Settings, assembly: Assembly, products: list[list[s
     return settings
 
 
-def _likeliest(looked: Enumerated) -> Reading | None:
+def _likeliest(enumerated: Enumerated) -> Reading | None:
     """The best reading; one between two products where it is not much worse."""
-    if looked.likeliest is None:
+    if enumerated.likeliest is None:
         return None
-    best = looked.likeliest.candidate.score
-    across = [r for r in looked.readings if _across(r, looked) and r.candidate.score >= _ACROSS * best]
-    return max(across, key=lambda r: r.candidate.score, default=looked.likeliest)
+    best = enumerated.likeliest.candidate.score
+    across = [r for r in enumerated.readings if _across(r, enumerated) and r.candidate.score >= _ACROSS * best]
+    return max(across, key=lambda r: r.candidate.score, default=enumerated.likeliest)
 
 
-def _across(reading: Reading, looked: Enumerated) -> bool:
+def _across(reading: Reading, enumerated: Enumerated) -> bool:
     """Whether cover and base belong to two products."""
-    one, other = (looked.parts[i].product for i in (reading.cover, reading.base))
+    one, other = (enumerated.parts[i].product for i in (reading.cover, reading.base))
     return one is not None and one != other
 
 
 def _companions(
-    ident: str, reading: Reading, looked: Enumerated, products: list[list[str]], cut: set[Pair]
+    ident: str, reading: Reading, enumerated: Enumerated, products: list[list[str]], cut: set[Pair]
 ) -> list[str]:
     """Solids that are pieces of the same part as a solid, itself first."""
     ids = next((ids for ids in products if ident in ids), [])
-    seams = {frozenset((r.cover, r.base)) for r in looked.readings if r.candidate.stands_out}
-    if _across(reading, looked):
+    seams = {frozenset((r.cover, r.base)) for r in enumerated.readings if r.candidate.stands_out}
+    if _across(reading, enumerated):
         rivals = {i for i in ids if frozenset((i, ident)) in seams}
-        links = {frozenset(p) for p in combinations(ids, 2) if _meet(*(looked.bodies[i] for i in p))} - seams
+        links = {frozenset(p) for p in combinations(ids, 2) if _meet(*(enumerated.bodies[i] for i in p))} - seams
     else:
         rivals, links = {reading.cover, reading.base} - {ident}, cut
     found = [ident]
-    for piece in found:  # grows while it is walked
+    for piece in found:  # grows during the loop
         found += [i for i in ids if i not in found and i not in rivals and frozenset((i, piece)) in links]
     return [
-        i for i in found if looked.parts[i].faces <= _MANY_FACES or i == ident or _beside(looked.bodies[i], reading)
+        i
+        for i in found
+        if enumerated.parts[i].faces <= _MANY_FACES or i == ident or _near_seam(enumerated.bodies[i], reading)
     ]
 
 
-def _beside(body: Body, reading: Reading) -> bool:
+def _near_seam(body: Body, reading: Reading) -> bool:
     """Whether a body, seen along the light, reaches close to the seam."""
     low, high = flat_boxes(body.box[None], reading.candidate.frame)
     return bool(shapely.box(*low[0], *high[0]).distance(reading.candidate.region) < _BESIDE)
 
 
-def _joined(ident: str, members: list[str], reading: Reading, looked: Enumerated, cut: set[Pair]) -> Joined | None:
+def _joined(ident: str, members: list[str], reading: Reading, enumerated: Enumerated, cut: set[Pair]) -> Joined | None:
     """A solid with its pieces in one; None where it has none."""
     from seamcheck.assembly.joining import join
 
     if len(members) < 2:
         return None
-    parts = looked.parts
-    if not _across(reading, looked) and not reading.candidate.stands_out:
+    parts = enumerated.parts
+    if not _across(reading, enumerated) and not reading.candidate.stands_out:
         raise _in_pieces(members, parts)
     joined, left = join([parts[i] for i in members])
-    spoilt = [i for i in left if frozenset((i, ident)) in cut or _beside(looked.bodies[i], reading)]
+    spoilt = [i for i in left if frozenset((i, ident)) in cut or _near_seam(enumerated.bodies[i], reading)]
     if spoilt:
         raise _in_pieces([ident, *spoilt], parts)
     return joined
@@ -245,7 +247,7 @@ def _pieces_of(note: str) -> object:
     return said.args["part"] if said.key == "part.pieces" else None
 
 
-def _check_light(reading: Reading, looked: Enumerated, pieces: Mapping[str, list[Part]]) -> None:
+def _check_light(reading: Reading, enumerated: Enumerated, pieces: Mapping[str, list[Part]]) -> None:
     """Raise where light passes pieces of the cover one behind the other that are drawn as different plastics."""
     mine = pieces.get(reading.cover, [])
     if len({_look(piece) for piece in mine}) < 2:
@@ -259,7 +261,7 @@ def _check_light(reading: Reading, looked: Enumerated, pieces: Mapping[str, list
     if stacked.mean() > _SOME:
         over = [piece.id for piece, here in zip(mine, passed[:, stacked], strict=True) if here.any()]
         raise refused(
-            "unsupported", "unsupported.colours", count=len(over), part=shown(looked.parts[reading.cover]),
+            "unsupported", "unsupported.colours", count=len(over), part=shown(enumerated.parts[reading.cover]),
             pieces=", ".join(over),
         )  # fmt: skip
 

@@ -1,4 +1,4 @@
-"""Judging one joint: its columns, and findings in the making."""
+"""Judging one joint: its columns, and the findings as they are made."""
 
 from __future__ import annotations
 
@@ -99,7 +99,9 @@ class JointJudge:
         place = weights @ path.points / weights.sum() if stretch.is_whole else view.place(stretch.middle)
         return DraftFinding(finding, f"{side}.{'whole' if stretch.is_whole else ''}", place, stretch.stations)
 
-    def whole(self, rule: str, args: Mapping[str, Value], also: tuple[str, ...] = (), key: str = "") -> DraftFinding:
+    def seam_finding(
+        self, rule: str, args: Mapping[str, Value], also: tuple[str, ...] = (), key: str = ""
+    ) -> DraftFinding:
         """A finding about the whole seam of the joint, in the words of a key; '' for those of the rule."""
         finding = self.finding(RULES[rule], key or rule, args)
         length = sum(view.path.length for view in self.seam.paths)

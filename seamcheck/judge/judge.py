@@ -11,7 +11,7 @@ from seamcheck.catalogue.interface_rules import REPLACED_BY as BY_INTERFACE
 from seamcheck.catalogue.material_rules import REPLACED_BY as BY_MATERIAL
 from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import OFF, SEVERITIES, SLACK
+from seamcheck.catalogue.rule import NOTE, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import refused, together
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
@@ -20,7 +20,7 @@ from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.grouping import along_paths, grouped
 from seamcheck.judge.identity import JointFrame, finding_name, numbered
 from seamcheck.judge.interface_values import SAME_PLACE, interface_travel, interface_value, with_places
-from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point, saying
 from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
 from seamcheck.judge.parts_outside import parts_outside
@@ -30,6 +30,7 @@ from seamcheck.settings.settings import Settings
 
 _REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
+_SAME_POINT = 1e-3  # mm
 _ON_THE_FLOOR = 0.02  # mm: so near to the rib's height, what ends the travel is the floor of the trap
 
 
@@ -50,7 +51,7 @@ def judge(
 
     Raises
     ------
-    NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not looked at passes
+    NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not measured passes
     """
     if not joints or not all(any(len(path.s) for path in joint.survey.paths) for joint in joints):
         raise refused("no-seam", "no-seam.no-station")
@@ -63,7 +64,7 @@ def judge(
         judging = JointJudge(joint, settings)
         drafts = _drafts(judging)
         if doubts and number == 0 and settings.severity("model-doubt") != OFF:
-            drafts.append(judging.whole("model-doubt", {"what": together(*doubts)}))
+            drafts.append(judging.seam_finding("model-doubt", {"what": together(*doubts)}))
         points = np.concatenate([view.path.points for view in judging.seam.paths])
         frame = JointFrame.of(points, judging.seam.weights(), joint.beam)
         for draft in drafts:
@@ -120,9 +121,9 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if "parts-outside" in on and judging.settings.tolerances:
         drafts += _parts_outside(judging, drafts)
     if "drawn-welded" in on and drawn_welded:
-        drafts.append(judging.whole("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
+        drafts.append(judging.seam_finding("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
-        drafts += _junctions(judging)
+        drafts = _junctions(judging, drafts)
     if RIB_MISSING in on:
         gaps = [d for d in drafts if judging.is_flat and d.finding.rule == "contact-gap"]
         drafts = [d for d in drafts if not any(d is gap for gap in gaps)]
@@ -130,16 +131,16 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if TRAPS_MISSING in on:  # without traps none is open: one fact
         own = dict.fromkeys(d.finding.rule for d in drafts if d.finding.rule == "trap-open-inner")
         drafts = [d for d in drafts if d.finding.rule not in own]
-        drafts.append(judging.whole(TRAPS_MISSING, {}, tuple(own)))
+        drafts.append(judging.seam_finding(TRAPS_MISSING, {}, tuple(own)))
     if "joint-left-out" in on:
-        drafts += [judging.whole("joint-left-out", {"what": what}) for what in judging.joint.left_out]
+        drafts += [judging.seam_finding("joint-left-out", {"what": what}) for what in judging.joint.left_out]
     if not judging.is_flat and "seam-open" in on:
         drafts = with_open_seam(judging, drafts)
     return _once_for_all_paths(judging, drafts)
 
 
 def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """What holds all along several paths, such as open inner traps of two chambers, is one finding."""
+    """What holds along several whole paths, such as open inner traps of two chambers, is one finding."""
     views = {view.path.id: view for view in judging.seam.paths}
     groups: dict[tuple[str, str | None, str], list[DraftFinding]] = {}
     for draft in drafts:
@@ -159,13 +160,13 @@ def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> 
 
 
 def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
-    """The share of parts in which something breaks, where no finding tells of it yet."""
+    """The share of parts that break a limit, where no finding reports it yet."""
     found = parts_outside(judging.seam, list(tolerance_states(judging.joint, judging.seam)))
     limit = judging.settings.limit("parts-outside", "max")
     told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
     if found is None or found.ppm is None or found.ppm <= 1e4 * limit or set(found.rules) <= told:
         return
-    draft = judging.whole(
+    draft = judging.seam_finding(
         "parts-outside", {"percent": percent_of_parts(found.ppm / 1e6), "what": ",".join(found.rules)}
     )
     percent = found.ppm / 1e4
@@ -181,16 +182,26 @@ def _is_drawn_welded(judging: JointJudge) -> bool:
     return bool(len(values)) and bool(np.all(np.abs(values + judging.settings.collapse) <= within + SLACK["mm"]))
 
 
-def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
+def _junctions(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+    """One finding for each junction: what breaks a limit there, the other one named with it, else a note."""
     rule = RULES["seam-junction"]
+    broken = [d for d in drafts if d.finding.rule == rule.key]
+    kept = [d for d in drafts if d.finding.rule != rule.key]
     for name, place in sorted(judging.joint.survey.junctions.items()):
+        mine = [d for d in broken if d.place is not None and np.linalg.norm(d.place - place) < _SAME_POINT]
+        if mine:
+            said = [message for d in mine[1:] for message in d.finding.messages]
+            kept.append(replace(mine[0], finding=saying(mine[0].finding, *said)))
+            continue
         ends = [e for view in judging.seam.paths for e in view.path.ends]
         finding = judging.finding(rule, rule.key, {"count": str(ends.count(f"junction:{name}"))})
-        yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
+        note = replace(finding, at=point(place), severity=NOTE)
+        kept.append(DraftFinding(note, "junction", np.asarray(place, dtype=float)))
+    return kept
 
 
 def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
+    """The drafts without those that a more severe rule reports at the same place; it names them in ``also``."""
     kept: list[DraftFinding] = []
     also: dict[int, list[str]] = {}
     for draft in drafts:
@@ -211,7 +222,7 @@ def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> li
 
 
 def _without_wedged(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """Flanks that run into each other where the free travel ends at the same two faces are told once, by that."""
+    """Overlapping flanks are reported once where the free travel ends at the same two faces."""
     ends = {frozenset(d.finding.faces) for d in drafts if d.finding.rule == "sink-travel"}
     wedged = {
         frozenset(d.finding.faces)
@@ -229,7 +240,7 @@ def _without_wedged(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
 
 
 def _is_covered(judging: JointJudge, draft: DraftFinding, graver: DraftFinding) -> bool:
-    """Whether the finding of a graver rule tells of this one's cause too."""
+    """Whether the finding of a more severe rule has the same cause."""
     mild, grave = draft.finding, graver.finding
     if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(judging, graver, draft):
         return False

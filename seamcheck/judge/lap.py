@@ -1,4 +1,4 @@
-"""The one finding of a joint without a rib: what it is, what it measures, and whether a rib has room in it."""
+"""The one finding of a joint without a rib: what it is, its dimensions, and whether it has room for a rib."""
 
 from __future__ import annotations
 
@@ -19,14 +19,14 @@ def rib_missing(judging: JointJudge, also: tuple[str, ...] = ()) -> DraftFinding
     """The finding, with the kind of joint and its measures in its sentences; ``also``: rules of the same cause."""
     joint, seam = judging.joint, judging.seam
     if not np.isfinite(joint.band_width):
-        return judging.whole(RIB_MISSING, {}, also)
+        return judging.seam_finding(RIB_MISSING, {}, also)
     width, collapse = joint.band_width, judging.settings.collapse
     trap, missing = room_for_a_rib(width, collapse)
     args = {
         "width": _mm(width), "length": _mm(sum(view.path.length for view in seam.paths), 0), "rib": _mm(_RIB, 1),
         "trap": _mm(trap), "needed": _mm(width + missing), "by": _mm(missing),
     }  # fmt: skip
-    draft = judging.whole(RIB_MISSING, args, also, LAP_NARROW if missing > 0 else LAP_ROOM)
+    draft = judging.seam_finding(RIB_MISSING, args, also, LAP_NARROW if missing > 0 else LAP_ROOM)
     said = [message(lap_kind(joint.kind), {}), *draft.finding.messages]
     if np.isfinite(joint.step):
         said.append(message(LAP_STEP, {"step": _mm(joint.step)}))

@@ -1,4 +1,4 @@
-"""What flanks that guide the cover leave: play and depth against the collapse, draft, lead-in."""
+"""Flanks that guide the cover: play and depth against the collapse, draft, lead-in."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 import numpy as np
 import shapely
 
-from seamcheck.catalogue.say import say
+from seamcheck.catalogue.say import say, together
 from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
@@ -17,17 +17,16 @@ from seamcheck.measure.depth import Overlap
 from seamcheck.measure.guides import OFF, STEEP, Flank, Guide, cut_at, find_guides
 from seamcheck.measure.overlap import are_near
 
-KEYS = ("guide_play", "guide_depth", "guide_draft", "lead_in")
 DRAFTED = 3.0  # mm of a flank's height from which on its draft counts: 0.5° are 0.03 mm there
 _ROOM = 0.02  # mm that a rounding's facets may begin within the flank
 _LEVEL = np.cos(np.radians(10.0))  # of a facet's normal along the light: an end face, no lead-in
-_ALIKE = 0.005  # mm by which guides may differ that are told as one
+_ALIKE = 0.005  # mm by which guides may differ that are reported as one
 _MOST_PLACES = 50
 _STEEPEST = 0.1  # share of a flank's area that may lean less than its draft: the line where a bulge stands upright
 
 
 def guide_values(joint: Joint, contact: float, collapse: float, overlaps: Sequence[Overlap]) -> Additions:
-    """Play, depth, draft and lead-in of the flanks that guide the cover into the base.
+    """Play, depth, draft and lead-in of the flanks that guide the cover into the base; why not, where there are none.
 
     Parameters
     ----------
@@ -36,10 +35,10 @@ def guide_values(joint: Joint, contact: float, collapse: float, overlaps: Sequen
     overlaps : where both are drawn into each other, which has its own value
     """
     if not np.isfinite(contact):
-        return Additions(dict.fromkeys(KEYS, value_of(None, why="no-opposite")))
+        return Additions({"guide_play": value_of(None, why="no-opposite")})
     guides = list(find_guides(joint, contact, collapse, overlaps))
     if not guides:
-        return Additions(dict.fromkeys(KEYS, value_of(None, why="no-guide")))
+        return Additions({"guide_play": value_of(None, why="no-guide")})
     features = _features(guides, joint)
     return Additions(
         {
@@ -86,9 +85,19 @@ def _least(guides: list[Guide], key: Callable[[Guide], float], joint: Joint) -> 
             alike.append([guide])
     places = [
         value_of(key(first), joint.view.world(first.at), why, faces=_faces(first.cover, first.base))
-        for first, why in ((group[0], _between(group[0], joint, len(group))) for group in alike)
+        for first, why in ((group[0], _told(group[0], joint, len(group), key(group[0]))) for group in alike)
     ]
     return {**places[0], "places": places[:_MOST_PLACES]}
+
+
+def _told(guide: Guide, joint: Joint, count: int, value: float) -> str:
+    """Where it is; of flanks that meet after the cover has touched the rib, or run into each other, the lead-in too."""
+    where = _between(guide, joint, count)
+    return where if value >= 0.0 else together(where, say("place.lead-in", lead=_leads_in(guide, joint)))
+
+
+def _leads_in(guide: Guide, joint: Joint) -> float:
+    return _stands_back(guide.cover, joint, True) + _stands_back(guide.base, joint, False)
 
 
 def _between(guide: Guide, joint: Joint, count: int = 1) -> str:
@@ -140,8 +149,7 @@ def _lead_in(features: list[list[Guide]], joint: Joint) -> Value:
     places = []
     for feature in features:
         first = min(feature, key=lambda g: (round(g.cover.low, 3), g.play))
-        back = sum(_stands_back(f, joint, down) for f, down in ((first.cover, True), (first.base, False)))
-        places.append((back, first))
+        places.append((_leads_in(first, joint), first))
     back, first = min(places, key=lambda place: (round(place[0], 6), place[1].cover.face))
     return value_of(back, joint.view.world(first.at), _between(first, joint), faces=_faces(first.cover, first.base))
 

@@ -16,7 +16,7 @@ just this number, so that a lip of one height is one along the whole seam."""
 _FLAT = np.tan(np.radians(30.0))
 _LEVEL = np.tan(np.radians(5.0))
 _SHALLOW = 0.05  # mm below the rib top from which on a flat face can be a floor
-_AS_FAR = 0.01  # mm beyond the edge that the rib has elsewhere, to which what was lowered may reach
+_AS_FAR = 0.01  # mm beyond the edge that the rib has elsewhere, up to which a lowered top may reach
 _ROOT = 0.5  # mm: a flat right behind a slope of less than 30 degrees still is the floor
 
 
@@ -35,7 +35,7 @@ class Floor:
 
 
 def find_floor(
-    side: Side, edge: np.ndarray, deepest: np.ndarray, taken_off: np.ndarray | float = 0.0, own: float = 0.0
+    side: Side, edge: np.ndarray, deepest: np.ndarray, missing_width: np.ndarray | float = 0.0, own: float = 0.0
 ) -> Floor:
     """The nearest surface beside the flank that faces the light, root fillet left out; NaN where there is none.
 
@@ -43,13 +43,13 @@ def find_floor(
     ----------
     edge : (n,) mm from P to the edge of the rib top on this side
     deepest : (n,) mm; a floor that lies deeper is another floor: no shoulder
-    taken_off : (n,) mm beside the edge that the rib reaches further elsewhere; what lies wholly there, and no deeper
+    missing_width : (n,) mm beside the edge over which the rib is wider elsewhere; what lies wholly there, no deeper
         than ``own`` mm below the top, is the rib's own top, chamfered or lowered, and no floor
     """
     exists = np.isfinite(side.b)
     low = np.fmin(side.floor_a, side.floor_b)
-    lowered = exists & (side.b <= (edge + taken_off)[:, None] + _AS_FAR) & (low > -own)
-    beyond = exists & (side.b > edge[:, None] + 2e-5) & ~(lowered & (np.asarray(taken_off) > 0.0)[..., None])
+    lowered = exists & (side.b <= (edge + missing_width)[:, None] + _AS_FAR) & (low > -own)
+    beyond = exists & (side.b > edge[:, None] + 2e-5) & ~(lowered & (np.asarray(missing_width) > 0.0)[..., None])
     with np.errstate(invalid="ignore", divide="ignore"):
         slope = np.abs(side.floor_b - side.floor_a) / (side.b - side.a)
     slope = np.where(np.isfinite(slope), slope, np.inf)
@@ -65,7 +65,7 @@ def find_floor(
     groove = _groove(side, beyond, deepest)
     first = np.where(first < 0, groove, first)
     first_beyond = first_true(beyond)
-    # every surface between the flank and the floor must be there, else the flank runs down without shoulder
+    # every surface between flank and floor must exist, else the flank runs down without a shoulder
     columns = np.arange(side.a.shape[1])[None, :]
     between = (columns >= first_beyond[:, None]) & (columns < first[:, None])
     broken = (between & ~np.isfinite(side.floor_a)).any(axis=1)

@@ -10,7 +10,7 @@ import numpy as np
 from seamcheck.contour import Path
 from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.floor import Floor, find_floor
-from seamcheck.measure.ridge import LOWERED, taken_off
+from seamcheck.measure.ridge import LOWERED, missing_width
 from seamcheck.sections.levels import crossings, nearest_end
 from seamcheck.sections.section import Section
 from seamcheck.sections.stretches import cell_lengths, weighted_median
@@ -36,7 +36,7 @@ class Usual:
 
 def floors_beside(section: Section, usual: Usual | None) -> dict[str, Floor]:
     """The trap floors on both sides; what lies higher, where the rib's top was chamfered or lowered, is none."""
-    off = np.zeros(len(section.width)) if usual is None else taken_off(section.width, usual.width)
+    off = np.zeros(len(section.width)) if usual is None else missing_width(section.width, usual.width)
     own = 0.0 if usual is None or not np.isfinite(usual.height) else LOWERED * usual.height
     deepest = deepest_floor(section.width)
     return {name: find_floor(side, section.edges[name], deepest, off, own) for name, side in section.sides.items()}

@@ -55,9 +55,9 @@ def ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
     area = np.bincount(facets.face, np.linalg.norm(across, axis=1), len(body.faces))
     normal = across[np.isin(facets.face, tops)].sum(axis=0)
     size = np.linalg.norm(normal)
-    facing = np.bincount(facets.face, across @ (normal / size if size > 0.0 else z), len(body.faces))
+    projected = np.bincount(facets.face, across @ (normal / size if size > 0.0 else z), len(body.faces))
     with np.errstate(invalid="ignore", divide="ignore"):
-        flat = np.abs(facing / area) > _STEEP
+        flat = np.abs(projected / area) > _STEEP
     found = set(tops)
     todo = deque((face, 0) for face in tops)
     while todo:
@@ -126,14 +126,14 @@ def _is_covered(top: BaseGeometry, far: float, sheet: Sheet, tree: shapely.STRtr
     return False
 
 
-def taken_off(width: np.ndarray, median: float) -> np.ndarray:
+def missing_width(width: np.ndarray, median: float) -> np.ndarray:
     """(n,) mm by which the rib's top is narrower than the median of the seam: how much was chamfered or lowered."""
     off = median - np.asarray(width, dtype=float)
     return np.where(off > _TAKEN, off, 0.0)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class TakenOff:
+class LoweredTop:
     """Where the rib's top is narrower than elsewhere: what lies there, not far below it, is the rib's own.
 
     zone, holes : in the view; places : (n, 3) mm, stations in the view; depth : mm below the top that is the rib's own
@@ -145,7 +145,7 @@ class TakenOff:
     depth: float
 
     @staticmethod
-    def of(survey: Survey, view: Frame, holes: BaseGeometry) -> TakenOff:
+    def of(survey: Survey, view: Frame, holes: BaseGeometry) -> LoweredTop:
         """Between all stations at which the top is narrower than the seam's median, as wide as the rib is elsewhere."""
         weights = [cell_lengths(p.s, p.length, p.closed) for p in survey.paths]
         median, height = (
@@ -154,7 +154,7 @@ class TakenOff:
         )
         strips = []
         for path in survey.paths:
-            off = taken_off(path.columns["rib_width_top"], median)
+            off = missing_width(path.columns["rib_width_top"], median)
             off = _spread(off, path.closed)
             half = (np.nan_to_num(path.columns["rib_width_top"]) / 2 + off + _EDGE)[:, None]
             across, flat = path.u @ view.axes[:2].T, view.local(path.points)[:, :2]
@@ -165,7 +165,7 @@ class TakenOff:
             corners = [low[here[use]], high[here[use]], high[ahead[use]], low[ahead[use]]]
             strips.append(shapely.convex_hull(shapely.multipoints(np.stack(corners, axis=1))))
         places = np.concatenate([view.local(path.points) for path in survey.paths])
-        return TakenOff(shapely.union_all([*np.concatenate(strips), holes]), holes, places, LOWERED * height)
+        return LoweredTop(shapely.union_all([*np.concatenate(strips), holes]), holes, places, LOWERED * height)
 
     def holds(self, sheet: Sheet) -> np.ndarray:
         """(m,) bool: facets that meet the zone and lie wholly between the top and the depth; in holes at any depth."""

@@ -26,8 +26,8 @@ def sink_values(joint: Joint, survey: Survey) -> Additions:
         root = np.asarray(path.columns["rib_width_root"], dtype=float)
         ratio = root_to_plate(root, plate.values)
         why = np.where(plate.reasons == "", "depends", plate.reasons)
-        columns[path.id] = {"root_to_plate": Column.of(ratio, why)}
         if np.isfinite(ratio).any():
+            columns[path.id] = {"root_to_plate": Column.of(ratio, why)}
             k = int(np.nanargmax(ratio))
             if best["value"] is None or ratio[k] > best["value"]:
                 best = _told(float(ratio[k]), float(root[k]), float(plate.values[k]), path.points[k])

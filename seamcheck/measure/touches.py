@@ -15,7 +15,7 @@ from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
 from seamcheck.measure.corridor import holes_region, rib_region
 from seamcheck.measure.moving import Moving
-from seamcheck.measure.ridge import TakenOff, rib_faces, rib_reach, ridge
+from seamcheck.measure.ridge import LoweredTop, rib_faces, rib_reach, ridge
 from seamcheck.measure.table import Survey
 from seamcheck.sections.face_gaps import DEEPEST, FaceList, Gaps, Sheet, face_pairs, gaps
 
@@ -79,7 +79,7 @@ def find_touches(sinking: Sinking, soon: float, furthest: float) -> list[Touch]:
     marked_above, marked_under = (
         _marked(sheet, faces.ids, joint.rib_part, on_rib) for sheet, faces in ((above, upper), (under, lower))
     )
-    top, taken = rib_region(joint, view), TakenOff.of(sinking.survey, view, holes_region(joint, view))
+    top, taken = rib_region(joint, view), LoweredTop.of(sinking.survey, view, holes_region(joint, view))
     aside = max(rib_reach(top, above.where(marked_above)), rib_reach(top, under.where(marked_under)))
     melts = [
         marked | (_of_part(sheet, faces.ids, joint.rib_part) & taken.holds(sheet))

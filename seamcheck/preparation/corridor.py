@@ -97,11 +97,17 @@ def light_region(joint: Mapping[str, Any], frame: Frame, lamp: Lamp, room: float
 
 
 def edges_of(contour: Mapping[str, Any], side: str) -> np.ndarray:
-    """(n,) mm along u from the mid-line to where the light enters the cover; the rib's edge without a scanner."""
-    sign, half = 1.0 if side == "outer" else -1.0, column(contour["stations"], "rib_width") / 2.0
-    half = np.where(np.isnan(half), np.nanmedian(half), half)
-    found = column(contour["stations"], f"light_enters_{side}")
-    return np.asarray(np.where(np.isnan(found), sign * half, found))
+    """(n,) mm along u from the mid-line to where the light enters the cover; the rib's edge without a scanner.
+
+    Where it was not measured, as beside a junction, it goes on from the stations around.
+    """
+    sign, stations = 1.0 if side == "outer" else -1.0, contour["stations"]
+    found = column(stations, f"light_enters_{side}")
+    if not np.isfinite(found).any():
+        found = sign * column(stations, "rib_width") / 2.0
+    known, s = np.isfinite(found), np.asarray(stations["s"], dtype=float)
+    period = float(contour["length_mm"]) if contour["closed"] else None
+    return np.asarray(np.interp(s, s[known], found[known], period=period)) if known.any() else found
 
 
 def _drawn(contour: Mapping[str, Any], edge: np.ndarray, top: np.ndarray, frame: Frame, lamp: Lamp) -> np.ndarray:

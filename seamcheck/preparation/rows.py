@@ -80,7 +80,7 @@ def _clamp_rows(trial: Trial) -> Rows:
             rows.append((tr("limits that the plate does without"), ", ".join(map(rule_title, trial.accepted))))
     else:
         rows.append(
-            (tr("kind"), tr("{count} bodies {high:g} mm high, {clear:g} mm clear of the light", count=len(drawn.feet),
+            (tr("kind"), tr("frame and cores {high:g} mm high, {clear:g} mm clear of the light",
                             high=settings.clamp.height, clear=own.clearance))
         )  # fmt: skip
     if own.plate is None:
@@ -269,8 +269,9 @@ def _energy_rows(trial: Trial) -> Rows:
 def _cycle_rows(trial: Trial) -> Rows:
     program, own = trial.program, trial.settings.trial
     welding = welding_time(program)
-    rows = [(tr("welding"), tr("{time:.2f} s for {laps} laps, jumps between strokes not in it", time=welding,
-                               laps=program.laps))]  # fmt: skip
+    rows = [(tr("welding"), tr("{time:.2f} s, laps: {laps}", time=welding, laps=program.laps))]
+    if len(program.paths) > 1:
+        rows.append((tr("jumps between strokes"), tr("not in it: they are the machine's")))
     cooling, handling = cooling_of(trial.settings, trial.joint), handling_of(trial.settings, trial.joint)
     if cooling.value is None or handling.value is None:
         return [*rows, (tr("cycle"), tr("not evaluated: no cooling or handling time is given (--cooling, --handling)"))]

@@ -21,7 +21,8 @@ def short_stretches(
     contact: Contact, rooms: Sequence[Room], settings: Settings, wishes: Wishes, space: Space
 ) -> tuple[Short, ...]:
     """The stretches of the mid-lines where the contact is narrower than the narrowest section."""
-    need = dict(zip(("inner", "outer"), narrowest(settings, wishes, space.depth), strict=True))
+    deep = space.depth if design(Space(20.0, 20.0, space.depth), settings, wishes).fits else np.inf
+    need = dict(zip(("inner", "outer"), narrowest(settings, wishes, deep), strict=True))
     found = []
     for room in rooms:
         for side in ("inner", "outer"):
@@ -91,12 +92,19 @@ def why_not(
             f"the {worst.side} side: {worst.room:.2f} mm from the mid-line, {worst.need:.2f} mm are needed."
         )
         instead.append(f"Widen the contact there by {worst.missing:.2f} mm on the {worst.side} side.")
+        opposite = max((s.missing for s in short if s.side != worst.side), default=None)
+        if opposite is not None:
+            other_side = "outer" if worst.side == "inner" else "inner"
+            message += f" On the {other_side} side {opposite:.2f} mm are missing."
+            instead[-1] = instead[-1].rstrip(".") + f", and by {opposite:.2f} mm on the {other_side} side."
     else:
         least = chosen.least
         message = (
             f"The nearest limit can't be held: {least.rule}, {least.quantity} {least.value:.2f} against "
             f"{least.bound:.2f}."
         )
+    if short and short[0].side != "below" and not design(Space(20.0, 20.0, space.depth), settings, wishes).fits:
+        message += f" Nor is the wall deep enough below the contact: {space.depth:.2f} mm."
     for side in ("outer", "inner"):
         other = replace(wishes, open_outer=True) if side == "outer" else replace(wishes, open_inner=True)
         if not getattr(wishes, f"open_{side}") and design(space, settings, other).fits:

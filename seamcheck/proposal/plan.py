@@ -20,9 +20,10 @@ from seamcheck.proposal.contact import Contact, carrier_of, contact_of
 from seamcheck.proposal.design import VARIABLES, Design, Wishes
 from seamcheck.proposal.no_room import shallow_stretches, short_stretches, why_not
 from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal
-from seamcheck.proposal.repair import filled_to_contact, mend
+from seamcheck.proposal.repair import mend
 from seamcheck.proposal.route import best_route
 from seamcheck.proposal.shape import Cut, cut_joint
+from seamcheck.proposal.whole_section import filled_to_contact
 from seamcheck.settings.settings import Settings
 
 TITLES = {
@@ -206,7 +207,7 @@ def _fitted(
             "name the parts that belong together."
         )
         return JointProposal(**head, state="not-flat", message=message), None
-    chosen, nets, rooms, radius, space = found
+    chosen, nets, rooms, radius, space = found.design, found.nets, found.rooms, found.radius, found.space
     facts: dict[str, Any] = {
         "bounds": tuple(
             Bound(rule=m.rule, quantity=m.quantity, value=m.value, bound=m.bound, share=m.share)

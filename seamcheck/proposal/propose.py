@@ -160,6 +160,7 @@ def propose(
             as_drawn = run_isolated(
                 "seamcheck.proposal.as_drawn:sections_as_drawn",
                 (tuple(paths), file, dict(after.document), settings),
+                writable=(),
                 **limits_of_run,
             )
     return Proposal(document, step, tools, after, before, as_drawn)

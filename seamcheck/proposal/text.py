@@ -23,7 +23,7 @@ MANY = 6
 """So many lines of one kind are shown; the document holds all."""
 
 
-def whole(document: ProposalDocument) -> Iterator[RenderableType]:
+def full_report(document: ProposalDocument) -> Iterator[RenderableType]:
     """Everything, the outcome first."""
     yield from one_line(document)
     yield Text(f"Model: {', '.join(document.model)}")

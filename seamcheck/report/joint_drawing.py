@@ -126,15 +126,15 @@ def _tick(u: float, v: float, du: float, dv: float) -> str:
 
 
 def _across(letter: str, u0: float, u1: float, v: float) -> str:
-    feet = f'<path class="thin" d="M{_at(u0, 0)}L{_at(u0, v + 0.08)}M{_at(u1, 0)}L{_at(u1, v + 0.08)}"/>'
+    extensions = f'<path class="thin" d="M{_at(u0, 0)}L{_at(u0, v + 0.08)}M{_at(u1, 0)}L{_at(u1, v + 0.08)}"/>'
     line = f'<path class="line" d="M{_at(u0, v)}L{_at(u1, v)}{_tick(u0, v, 0.06, 0.06)}{_tick(u1, v, 0.06, 0.06)}"/>'
-    return feet + line + _letter(letter, (u0 + u1) / 2 - 0.08, v + 0.08)
+    return extensions + line + _letter(letter, (u0 + u1) / 2 - 0.08, v + 0.08)
 
 
 def _along(letter: str, foot: float, u: float, v0: float, v1: float) -> str:
-    feet = f'<path class="thin" d="M{_at(foot, v0)}L{_at(u, v0)}M{_at(foot, v1)}L{_at(u, v1)}"/>'
+    extensions = f'<path class="thin" d="M{_at(foot, v0)}L{_at(u, v0)}M{_at(foot, v1)}L{_at(u, v1)}"/>'
     line = f'<path class="line" d="M{_at(u, v0)}L{_at(u, v1)}{_tick(u, v0, 0.06, 0.06)}{_tick(u, v1, 0.06, 0.06)}"/>'
-    return feet + line + _letter(letter, u + 0.1, (v0 + v1) / 2 - 0.08)
+    return extensions + line + _letter(letter, u + 0.1, (v0 + v1) / 2 - 0.08)
 
 
 def _corner() -> str:

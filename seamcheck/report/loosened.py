@@ -7,7 +7,9 @@ from typing import Any
 
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
+from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import tr
+from seamcheck.settings.declared import NUMBERS
 
 _SHOWN = 4
 """So many keys of a kind are named; the others are counted."""
@@ -37,7 +39,14 @@ def _said(document: Mapping[str, Any], origins: Mapping[str, str]) -> Iterator[s
     if weaker:
         one, many = tr("makes 1 rule ({named}) less severe"), tr("makes {count} rules ({named}) less severe")
         yield _told(weaker, one, many)
-    waivers = [waiver for waiver in document.get("waivers") or () if waiver.get("origin")]
+    settings = document["settings"]
+    wide, narrow = settings["station_spacing_mm"], settings["beam_margin_mm"]
+    if origins.get("station-spacing") == "file" and wide > (NUMBERS["station-spacing"].default or 0.0):
+        yield tr("looks at the seam only every {length}", length=shown(wide, "mm", 1))
+    if origins.get("beam-margin") == "file" and narrow < (NUMBERS["beam-margin"].default or 0.0):
+        yield tr("keeps only {length} free beside the beam", length=shown(narrow, "mm", 2))
+    begins = f"{settings['file']}, line "  # other waivers come from answers that the user named
+    waivers = [waiver for waiver in document.get("waivers") or () if (waiver.get("origin") or "").startswith(begins)]
     if waivers:
         keys = [waiver["rule"] for waiver in waivers]
         yield _told(keys, tr("waives 1 place ({named})"), tr("waives {count} places ({named})"))

@@ -38,7 +38,7 @@ IN_FULL = 20
 """So many findings are shown in full; the others in one line each."""
 
 
-def whole(document: Document) -> Iterator[RenderableType]:
+def full_report(document: Document) -> Iterator[RenderableType]:
     """Everything, the verdict first."""
     yield from _head(document)
     for joint in document["joints"]:

@@ -111,7 +111,7 @@ def _kind(path: Path) -> str:
 
 
 def _look_at_gzip(path: Path, most_bytes: int) -> Member:
-    return _looked(path, 0, "", most_bytes)
+    return _member(path, 0, "", most_bytes)
 
 
 def _look_at_zip(path: Path, patterns: Patterns, most_bytes: int) -> list[Member]:
@@ -138,7 +138,7 @@ def _look_at_zip(path: Path, patterns: Patterns, most_bytes: int) -> list[Member
         elif together > MOST_TIMES * most_bytes:
             members.append(Member(number, info.filename, info.file_size, code="archive-too-big", reason=_TOO_MUCH))
         else:
-            members.append(_looked(path, number, info.filename, most_bytes))
+            members.append(_member(path, number, info.filename, most_bytes))
             together += members[-1].bytes
     return members
 
@@ -146,7 +146,7 @@ def _look_at_zip(path: Path, patterns: Patterns, most_bytes: int) -> list[Member
 _TOO_MUCH = "The models in this archive unpack to too much together. Unpack it, and scan the folder."
 
 
-def _looked(path: Path, number: int, name: str, most_bytes: int) -> Member:
+def _member(path: Path, number: int, name: str, most_bytes: int) -> Member:
     digest, size = hashlib.sha256(), 0
     try:
         for chunk in chunks(path, number, most_bytes):

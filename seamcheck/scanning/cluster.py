@@ -69,7 +69,7 @@ class ClusterWorkers:
         except BaseException:
             self._client.close()
             raise
-        self._minder = threading.Thread(target=self._mind, name="seamcheck-cluster", daemon=True)
+        self._minder = threading.Thread(target=self._watch, name="seamcheck-cluster", daemon=True)
         self._minder.start()
 
     @property
@@ -99,13 +99,13 @@ class ClusterWorkers:
 
     # The minder's thread: looks who is there, gives out jobs, and takes back those of lost workers
 
-    def _mind(self) -> None:
+    def _watch(self) -> None:
         failures = 0
         while not self._closed.is_set():
             try:
                 self._look_for_workers()
-                self._take_back()
-                self._give_out()
+                self._reclaim()
+                self._assign()
                 failures = 0
             except Exception as why:  # a worker may go away while it is asked
                 failures += 1
@@ -138,7 +138,7 @@ class ClusterWorkers:
         elif time.monotonic() - self._without_since > NO_WORKER_S:
             self._fail_all(f"The cluster at {self._address} has had no fit worker for {NO_WORKER_S:.0f} s.")
 
-    def _take_back(self) -> None:
+    def _reclaim(self) -> None:
         for number, entry in list(self._running.items()):
             if entry.worker not in self._threads and not entry.remote.done():
                 self._end(number)
@@ -146,7 +146,7 @@ class ClusterWorkers:
                     self._client.cancel([entry.remote], force=True)
                 entry.answer.set_exception(_lost(entry.worker))
 
-    def _give_out(self) -> None:
+    def _assign(self) -> None:
         while True:
             busy = dict.fromkeys(self._threads, 0)
             with self._lock:

@@ -37,14 +37,14 @@ def hash_file(place: Path) -> tuple[str, int]:
 
 def write_whole(target: Path, data: bytes) -> None:
     """Write a file whole or not at all, and have it on the disk; raises OSError."""
-    beside = target.with_name(f".{target.name[:100]}.part")
+    unfinished = target.with_name(f".{target.name[:100]}.part")
     try:
-        beside.unlink(missing_ok=True)  # a link that was planted there must not be followed
-        with beside.open("xb") as file:
+        unfinished.unlink(missing_ok=True)  # a link that was planted there must not be followed
+        with unfinished.open("xb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        os.replace(beside, target)
+        os.replace(unfinished, target)
     except BaseException:
-        beside.unlink(missing_ok=True)
+        unfinished.unlink(missing_ok=True)
         raise

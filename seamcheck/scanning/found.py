@@ -87,7 +87,7 @@ def _is_in_archive_at_top(found: Found, first: str) -> bool:
 
 
 @dataclass(slots=True)
-class Beside:
+class OtherFiles:
     """What else lay in the folders."""
 
     settings: list[tuple[str, str]] = field(default_factory=list)
@@ -95,7 +95,7 @@ class Beside:
 
 
 class Walk:
-    """Goes through folders in the order of names; ``beside`` is filled on the way."""
+    """Goes through folders in the order of names; ``other_files`` is filled on the way."""
 
     def __init__(
         self,
@@ -112,7 +112,7 @@ class Walk:
         self._rules, self._listed, self._follow = tuple(rules), listed, follow_links
         self._out = None if out is None else out.resolve()
         self._in_list = {file.resolve() for group in listed for file in group}
-        self.beside = Beside()
+        self.other_files = OtherFiles()
 
     def __iter__(self) -> Iterator[Found]:
         for folder in self._folders:
@@ -146,12 +146,12 @@ class Walk:
                         seen.add(identity)
                     deeper.append(place)
                 elif entry.name == SETTINGS_NAME:
-                    self.beside.settings.append((str(root), _below(place, root)))
+                    self.other_files.settings.append((str(root), _below(place, root)))
                 elif self._patterns.match(entry.name):
                     if place.resolve() not in self._in_list:
                         files.append(place)
                 else:
-                    self.beside.others[ending(entry.name)] += 1
+                    self.other_files.others[ending(entry.name)] += 1
             yield from self._files(root, files)
             waiting += reversed(deeper)
 
@@ -200,7 +200,7 @@ class Walk:
             yield Found(str(root), above, (FoundFile(file.name, file),), looked.code, looked.reason)
             return
         if not looked:
-            self.beside.others[".zip without a model"] += 1
+            self.other_files.others[".zip without a model"] += 1
             return
         paths: Counter[str] = Counter()
         by_folder: dict[str, list[Member]] = {}

@@ -229,18 +229,18 @@ def _cell(value: Any) -> Any:
 @contextmanager
 def _written(target: Path) -> Iterator[IO[str]]:
     """A text file that takes the target's place only when it is whole."""
-    beside = target.with_name(f".{target.name}.part")
+    unfinished = target.with_name(f".{target.name}.part")
     try:
-        beside.unlink(missing_ok=True)  # a link that was planted there must not be followed
-        with beside.open("x", encoding="utf-8", newline="") as file:
+        unfinished.unlink(missing_ok=True)  # a link that was planted there must not be followed
+        with unfinished.open("x", encoding="utf-8", newline="") as file:
             yield file
             file.flush()
             os.fsync(file.fileno())
-        os.replace(beside, target)
+        os.replace(unfinished, target)
     except OSError as why:
         raise cannot_write(target, why) from None
     finally:
-        beside.unlink(missing_ok=True)
+        unfinished.unlink(missing_ok=True)
 
 
 @cache

@@ -227,7 +227,7 @@ class _Run:
             if count % 50 == 0:
                 self._tell(self._progress)
 
-        self._store.set_models(walk, walk.beside, on_found)
+        self._store.set_models(walk, walk.other_files, on_found)
         self._progress.found = sum(self._store.count(state) for state in ("waiting", "skipped"))
         self._progress.looked = self._store.count("skipped")
         after = ("", "")

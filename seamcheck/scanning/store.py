@@ -21,7 +21,7 @@ from typing import Any
 from seamcheck.assembly.names import readable
 from seamcheck.scanning.digest import Digest, text, unpack
 from seamcheck.scanning.errors import ScanStopped, cannot_write
-from seamcheck.scanning.found import Beside, Found
+from seamcheck.scanning.found import Found, OtherFiles
 from seamcheck.version import __version__
 
 NAME = "store.sqlite"
@@ -81,7 +81,7 @@ class Store:
             raise ScanStopped(
                 f"A scan needs SQLite 3.37 or newer; this Python has {sqlite3.sqlite_version}. Use a newer Python."
             )
-        with self._told():
+        with self._errors_in_words():
             self._db = sqlite3.connect(file, timeout=2.0, isolation_level=None)
             self._db.row_factory = sqlite3.Row
             try:
@@ -122,10 +122,10 @@ class Store:
         with self.transaction() as db:
             db.execute("UPDATE scans SET ended = ?, how = ? WHERE scan = ?", (now(), how, scan))
 
-    def set_models(self, found: Iterable[Found], beside: Beside, on_found: Callable[[int], None]) -> int:
+    def set_models(self, found: Iterable[Found], other_files: OtherFiles, on_found: Callable[[int], None]) -> int:
         """Replace the list of models by what a walk finds, all waiting; in one transaction. Returns how many.
 
-        ``beside`` is read when the walk is over.
+        ``other_files`` is read when the walk is over.
         """
         count = 0
         with self.transaction() as db:
@@ -137,11 +137,11 @@ class Store:
                 on_found(count)
             db.executemany(
                 "INSERT INTO ignored_settings VALUES (?, ?) ON CONFLICT DO NOTHING",
-                [(readable(folder), path) for folder, path in beside.settings],
+                [(readable(folder), path) for folder, path in other_files.settings],
             )
             db.executemany(
                 "INSERT INTO other_files VALUES (?, ?) ON CONFLICT DO UPDATE SET files = files + excluded.files",
-                [(readable(ending), files) for ending, files in beside.others.items()],
+                [(readable(ending), files) for ending, files in other_files.others.items()],
             )
         return count
 
@@ -283,17 +283,17 @@ class Store:
     @contextmanager
     def transaction(self) -> Iterator[sqlite3.Connection]:
         """All or nothing; waits while another program reads."""
-        with self._told():
-            self._patiently("BEGIN IMMEDIATE")
+        with self._errors_in_words():
+            self._execute_when_free("BEGIN IMMEDIATE")
             try:
                 yield self._db
-                self._patiently("COMMIT")
+                self._execute_when_free("COMMIT")
             except BaseException:
                 if self._db.in_transaction:
                     self._db.execute("ROLLBACK")
                 raise
 
-    def _patiently(self, statement: str) -> None:
+    def _execute_when_free(self, statement: str) -> None:
         began = time.monotonic()
         while True:
             try:
@@ -310,11 +310,11 @@ class Store:
                 self._on_wait(f"Another program holds {self.file}; waiting for it.")
 
     def _all(self, question: str, values: tuple[Any, ...] = ()) -> list[sqlite3.Row]:
-        with self._told():
+        with self._errors_in_words():
             return self._db.execute(question, values).fetchall()
 
     @contextmanager
-    def _told(self) -> Iterator[None]:
+    def _errors_in_words(self) -> Iterator[None]:
         """Errors of SQLite in words."""
         try:
             yield

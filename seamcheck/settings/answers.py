@@ -16,6 +16,7 @@ from msgspec import Meta
 
 from seamcheck.errors import UsageError
 from seamcheck.settings.guard import bytes_of
+from seamcheck.settings.reading import text
 from seamcheck.settings.waivers import Waiver
 
 KIND, VERSION = "seamcheck-answers", 1
@@ -114,7 +115,7 @@ def _check(decision: Decision, path: Path) -> None:
 
 def _waiver(decision: Decision, origin: str) -> Waiver:
     place = decision.place
-    reason = f"{decision.text.strip()} ({decision.by.strip()}, {decision.date})"
+    reason = text("text", f"{decision.text.strip()} ({decision.by.strip()}, {decision.date})")
     return Waiver(
         decision.rule, reason, at=place.at, radius=place.radius, contour="" if place.at else place.contour,
         from_s=place.from_s, to_s=place.to_s, joint=place.joint, origin=f"{origin}, {decision.id}",
@@ -129,7 +130,7 @@ def with_answers(document: Mapping[str, Any], answers: Answers) -> dict[str, Any
         answer = known.get(item["key"])
         if answer is not None:
             by = ", ".join(part for part in (answer.by.strip(), answer.date) if part)
-            text = f"Answered{f' by {by}' if by else ''}: {item['text']} {answer.answer.strip()}"
-            item = {"key": f"{item['key']}.answered", "args": {}, "text": text}
+            said = text("answer", f"Answered{f' by {by}' if by else ''}: {item['text']} {answer.answer.strip()}")
+            item = {"key": f"{item['key']}.answered", "args": {}, "text": said}
         told.append(item)
     return {**document, "not_checked": told}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import difflib
 import math
+import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
@@ -11,6 +12,7 @@ from typing import Any, TypeVar
 
 from seamcheck.catalogue.former import FORMER_QUANTITIES, FORMER_RULES, FORMER_RULES_UNTIL
 from seamcheck.catalogue.known import Known
+from seamcheck.catalogue.readable import readable
 from seamcheck.catalogue.setting import Setting
 from seamcheck.catalogue.units import in_unit, other_reading, shown
 from seamcheck.errors import UsageError
@@ -143,10 +145,10 @@ def flag(name: str, written: Any) -> bool:
 
 
 def text(name: str, written: Any, what: str = "the name or id of a part") -> str:
-    """Text that is not empty."""
+    """Text that is not empty, on one line; what is unseen in it is spelled out."""
     if not isinstance(written, str) or not written.strip():
         raise UsageError(f"{name} must be {what}; got {written!r}.")
-    return written
+    return readable(re.sub(r"[\t\r\n]+", " ", written))
 
 
 def choice(name: str, written: Any, valid: tuple[str, ...]) -> str:

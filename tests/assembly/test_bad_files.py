@@ -201,6 +201,22 @@ def test_a_header_without_data(tmp_path, sound):
     assert refused_text(tmp_path, head).code == "empty"
 
 
+def test_what_stands_behind_the_end_is_not_read(tmp_path, sound):
+    """ISO 10303-21 (2016), 5.3: END-ISO-10303-21 ends it all. The long run on damaged files found one read beyond."""
+    path = tmp_path / "model.step"
+    again = sound[sound.index(b"DATA;") + 200 :]  # records that the kernel would take in place of the first ones
+    path.write_bytes(sound + again)
+    assembly = read_assembly(path)
+    assert [part.name for part in assembly.parts] == ["case", "lid"]
+    assert len(assembly.doubts) == 1
+    assert "goes on behind its end" in assembly.doubts[0]
+    end = b" ENDSEC;\nEND-ISO-10303-21; "
+    path.write_bytes(sound.replace(b"DATA;", b"DATA;\n/*" + end + b"*/", 1).replace(b"'case'", b"'case" + end + b"'"))
+    assembly = read_assembly(path)
+    assert len(assembly.parts) == 2
+    assert not [doubt for doubt in assembly.doubts if "behind its end" in doubt]
+
+
 @pytest.mark.parametrize("depth", [1000, 200_000])
 @pytest.mark.parametrize("closed", [True, False])
 def test_brackets_so_deep_that_the_kernel_would_crash(tmp_path, sound, depth, closed):

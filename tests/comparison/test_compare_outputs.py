@@ -65,7 +65,7 @@ def terminal(document, width=100):
     from rich.console import Console
 
     console = Console(width=width, record=True, file=open("/dev/null", "w"), markup=False)  # noqa: SIM115
-    for part in text.whole(document):
+    for part in text.full_report(document):
         console.print(part)
     return console.export_text()
 

@@ -42,6 +42,7 @@ EDITS = {
     "wrong type": (put(("joints", 0, "contours", 0, "length_mm"), "long"), "joints[0].contours[0].length_mm"),
     "joints is no list": (put(("joints",), {}), "joints"),
     "a beam of two numbers": (put(("joints", 0, "beam"), [0.0, 1.0]), "joints[0].beam"),
+    "a stretch without a length": (put(("findings", 0, "length_mm"), None), "findings[0].from_s"),
     "far away": (lambda d: stations(d)["x"].__setitem__(3, 1e308), "joints[0].contours[0].stations.x[3]"),
     "far below": (lambda d: stations(d)["gap"].__setitem__(5, -1e308), "joints[0].contours[0].stations.gap[5]"),
     "a number as text": (lambda d: stations(d)["gap"].__setitem__(5, "0.1"), "joints[0].contours[0].stations.gap[5]"),

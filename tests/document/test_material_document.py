@@ -17,7 +17,7 @@ from seamcheck.judge.findings import JointResult
 from seamcheck.judge.judge import judge
 from seamcheck.measure.material import add_to
 from seamcheck.report.html.page import render_html
-from seamcheck.report.text import whole
+from seamcheck.report.text import full_report
 from seamcheck.settings.file import parse_settings
 
 TOML = """
@@ -49,7 +49,7 @@ def document_of(text=TOML, rib_on="base"):
 
 def terminal(document):
     console = Console(file=io.StringIO(), width=160)
-    console.print(Group(*whole(document)))
+    console.print(Group(*full_report(document)))
     return console.file.getvalue()
 
 

@@ -12,7 +12,7 @@ from seamcheck.comparison.baseline import exit_code, with_baseline
 from seamcheck.document.read import check_document, read_text
 from seamcheck.errors import UsageError
 from seamcheck.report.html.page import render_html
-from seamcheck.report.text import whole
+from seamcheck.report.text import full_report
 from seamcheck.version import __version__
 
 FILE = Path(__file__).with_name("version_1.json.gz")  # written by version 0.1.0 for the sample trap-room
@@ -44,7 +44,7 @@ def test_a_document_of_version_1_is_read_with_all_its_numbers(old, read):
 
 
 def test_reports_can_be_made_of_it(read):
-    assert list(whole(read))
+    assert list(full_report(read))
     assert "trap-room.step" in render_html(read)
 
 

@@ -26,6 +26,7 @@ LONGER_SHARE = 0.002  # of the mid-line's length; 2 mm chords of arcs of 5 mm ar
 
 NESTING = 100  # brackets that never close; one or two are a slip of the pen
 
+_NO_NUMBER = re.compile(rb"[(,]\s*[-+]?(?:nan|inf|1\.#IND)\s*[,)]", re.IGNORECASE)
 _DEFINED = re.compile(rb"^[ \t]*#(\d+)[ \t]*=[ \t]*(.*)$", re.MULTILINE)
 
 # what these do can be another well-formed model, which no reader could tell from the one that was meant
@@ -146,13 +147,16 @@ def is_true_seam(target: Target, facts: dict[str, Any]) -> bool:
 
 
 def leaves_open(data: bytes) -> bool:
-    """Whether a file does not say which model is meant: a number given to two records, or brackets that never close.
+    """Whether a file does not say which model is meant: a number given to two records, brackets that never close, or
+    a place that is no number.
 
-    ISO 10303-21 (2016), 11.1: the name of an instance is unique within the file; every list ends. One reader takes the
-    first record, another the last one; that one of them makes the meant bodies of it is chance, and a refusal is right.
+    ISO 10303-21 (2016), 11.1: the name of an instance is unique within the file; every list ends; 6.4.2: a real is
+    written in digits. One reader takes the first record, another the last one; one makes the edge anew from its ends,
+    another leaves the body out; that one of them makes the meant bodies of it is chance, and a refusal is right.
     """
     defined = set(_DEFINED.findall(data))  # the same line twice says the same
-    return len({name for name, _ in defined}) < len(defined) or data.count(b"(") - data.count(b")") > NESTING
+    is_twice = len({name for name, _ in defined}) < len(defined)
+    return is_twice or data.count(b"(") - data.count(b")") > NESTING or bool(_NO_NUMBER.search(data))
 
 
 def reads_the_same(pool: WarmWorkers, path: Path, plain: list[tuple[Any, ...]]) -> bool:

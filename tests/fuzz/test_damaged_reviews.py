@@ -115,6 +115,8 @@ def test_a_file_that_leaves_open_what_it_means_is_told_from_one_that_is_only_dam
     assert fuzz_run.leaves_open(whole + record.replace(b"0.,1.", b"1.,0."))
     assert fuzz_run.leaves_open(whole.replace(b"#7)", b"(" * 1000 + b")"))
     assert not fuzz_run.leaves_open(whole.replace(b"#7)", b"(#7)"))
+    assert fuzz_run.leaves_open(whole.replace(b"0.,1.", b"nan,1."))
+    assert not fuzz_run.leaves_open(whole.replace(b"0.,1.", b"1.E300,1."))
 
 
 def test_a_run_that_was_broken_off_goes_on_where_it_ended(tmp_path, request):

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import ast
 import ctypes
 import socket
 import sys
 
 import pytest
-from guard_runs import seamcheck
+from guard_runs import ROOT, seamcheck
 
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation import WarmWorkers, run_isolated
@@ -98,3 +99,20 @@ def test_the_version_says_what_is_in_force(tmp_path):
     done = seamcheck("--version", "--verbose", cwd=tmp_path)
     assert done.stdout.decode().splitlines()[1] == in_force()
     assert len(seamcheck("--version", cwd=tmp_path).stdout.splitlines()) == 1
+
+
+def test_no_child_is_started_without_saying_where_it_may_write():
+    """Confinement begins where ``writable`` is given: a forgotten one is a child that may write and send anything."""
+    starting = {}
+    for file in (ROOT / "seamcheck").rglob("*.py"):
+        text = file.read_text("utf-8")
+        if file.parent.name == "isolation" or "run_isolated(" not in text:
+            continue
+        calls = [node for node in ast.walk(ast.parse(text)) if isinstance(node, ast.Call)]
+        starting[file.name] = [
+            "writable" in {word.arg for word in call.keywords}
+            for call in calls
+            if getattr(call.func, "id", getattr(call.func, "attr", "")) == "run_isolated"
+        ]
+    assert {"pipeline.py", "propose.py", "prepare.py", "step.py"} <= starting.keys()
+    assert {name: told for name, told in starting.items() if not all(told)} == {}

@@ -48,17 +48,43 @@ NAMES = {
     "name", [pytest.param(n, marks=() if n == "turned round" else pytest.mark.thorough) for n in NAMES]
 )
 def test_a_part_name_does_nothing_in_any_output(tmp_path, name):
-    options = [word for output in TEXTS for word in (f"--{output}", f"out.{output}")]
+    options = [word for output in (*TEXTS, "step", "glb") for word in (f"--{output}", f"out.{output}")]
     done = review(tmp_path, named(NAMES[name]), *options)
     assert done.returncode == 0, done.stderr
     written = {output: (tmp_path / f"out.{output}").read_text("utf-8") for output in TEXTS}
     written["terminal"] = done.stdout.decode("utf-8")
+    written["glb"] = json_of_glb((tmp_path / "out.glb").read_bytes())
+    written["step"] = named_in((tmp_path / "out.step").read_text("utf-8"))
     for output, text in written.items():
         for bad in "\u202e\u2066\u2067\u2068\u2069\0\x1b":
             assert bad not in text, (output, hex(ord(bad)))
         assert not [line for line in text.splitlines() if line.startswith(("::", "##["))], output
     assert "<img src=x" not in written["html"]
     assert "<img" not in written["markdown"].replace("\\<img", "")
+
+
+def json_of_glb(data: bytes) -> str:
+    """Its first chunk (glTF 2.0, section 4.4.3)."""
+    return data[20 : 20 + int.from_bytes(data[12:16], "little")].decode("utf-8")
+
+
+def named_in(text: str) -> str:
+    """STEP text with its wide characters spelled as they are (ISO 10303-21, 6.4.3)."""
+    return re.sub(r"\\X2\\((?:[0-9A-F]{4})+)\\X0\\", lambda m: bytes.fromhex(m[1]).decode("utf-16-be", "replace"), text)
+
+
+@pytest.mark.thorough
+def test_a_part_name_is_spelled_out_in_a_printed_page(tmp_path):
+    pypdf = pytest.importorskip("pypdf")
+    done = review(tmp_path, named(NAMES["turned round"]), "--pdf", "out.pdf", "--pictures", "pictures")
+    if b"browser" in done.stderr:
+        pytest.skip("no browser here")
+    assert done.returncode == 0, done.stderr
+    text = "".join(
+        page.extract_text() for page in pypdf.PdfReader(io.BytesIO((tmp_path / "out.pdf").read_bytes())).pages
+    )
+    assert "\u202e" not in text
+    assert "lid\\u202egpj" in text
 
 
 def test_a_scan_shows_names_as_harmless(tmp_path):

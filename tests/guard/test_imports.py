@@ -40,10 +40,12 @@ def loaded_by_a_review() -> set[str]:
 def hostile(tmp_path_factory):
     """A folder with a model and, for every name that is imported, a module that says that it ran."""
     folder = tmp_path_factory.mktemp("hostile")
-    sample = next(sample.file for sample in samples() if sample.name == "sound")
+    models = [sample.file for sample in samples() if sample.name in ("sound", "rib-missing")]
     (folder / "models").mkdir()
     for place in (folder, folder / "models"):
-        shutil.copy(sample, place / "sound.step")
+        for model in models:
+            shutil.copy(model, place / model.name)
+    (folder / "models/rib-missing.step").unlink()
     names = loaded_by_a_review()
     assert {"numpy", "OCP", "scipy", "shapely", "click", "rich", "json", "ctypes"} <= names
     for place in (folder, folder / "models"):
@@ -61,6 +63,8 @@ COMMANDS = {
     "review --each": ("review", "models", "--each", "--json", "each"),
     "scan": ("scan", "models", "--out", "out", "--jobs", "1"),
     "compare": ("compare", "sound.step", "models/sound.step"),
+    "propose": ("propose", "rib-missing.step", "--html", "proposed.html"),
+    "prepare": ("prepare", "sound.step", "--into", "trial"),
     "settings": ("settings", "sound.step"),
     "explain": ("explain", "rib-width"),
     "samples": ("samples", "written"),
@@ -68,7 +72,7 @@ COMMANDS = {
 }
 
 
-STARTING_CHILDREN = ("review", "review --each", "scan", "compare")
+STARTING_CHILDREN = ("review", "review --each", "scan", "compare", "propose", "prepare")
 RUNS = [*((name, "as installed") for name in COMMANDS), *((name, "working folder first") for name in STARTING_CHILDREN)]
 QUICK = [
     ("review", "working folder first"),
@@ -82,6 +86,7 @@ def test_modules_beside_a_model_are_never_run(hostile, called):
     """The path of the parent may hold the folder (PYTHONPATH with '' or '.'); its children still pass it by."""
     command, path = called
     (hostile / MARKER).unlink(missing_ok=True)
+    shutil.rmtree(hostile / "trial", ignore_errors=True)
     if path == "as installed":
         done = seamcheck(*COMMANDS[command], cwd=hostile, SEAMCHECK_CACHE="")
     else:
@@ -101,6 +106,8 @@ LOADED_FIRST = (
     "             'seamcheck.scanning.run', 'seamcheck.scanning.warm_up', 'seamcheck.scanning.index',\n"
     "             'seamcheck.comparison.compare', 'seamcheck.comparison.text', 'seamcheck.comparison.baseline',\n"
     "             'seamcheck.report.text', 'seamcheck.report.ci.escape', 'seamcheck.document.read', 'psutil',\n"
+    "             'seamcheck.cli.propose', 'seamcheck.proposal.propose', 'seamcheck.proposal.text',\n"
+    "             'seamcheck.cli.prepare', 'seamcheck.preparation.prepare',\n"
     "             'rich.console', 'rich.text', 'rich.table', 'rich.padding', 'rich.panel', 'sqlite3', 'tomlkit',\n"
     "             'tomllib', 'seamcheck.document.plain'):\n"
     "    importlib.import_module(name)\n"

@@ -9,7 +9,7 @@ import pytest
 from telling import telling
 
 from seamcheck.comparison.document import compare_documents
-from seamcheck.comparison.text import whole
+from seamcheck.comparison.text import full_report
 from seamcheck.pipeline import review_model
 from seamcheck.samples import samples
 from seamcheck.settings.settings import Settings
@@ -32,7 +32,7 @@ def test_the_reversed_light_is_told(document):
     found = compare_documents(document, mirrored(document))
     assert not found["identical"]
     assert any("opposite side" in sentence for sentence in found["warnings"]) or found["motion"]["kind"] != "none"
-    assert list(whole(found))
+    assert list(full_report(found))
 
 
 def test_the_model_itself_is_identical(document):

@@ -13,6 +13,9 @@ import time
 import pytest
 from guard_runs import AS_SCRIPT, ROOT, seamcheck
 
+from seamcheck.cli.shared import check_can_write, write_file
+from seamcheck.errors import UsageError
+from seamcheck.preparation.prepare import check_folder, write_all
 from seamcheck.samples import samples
 from seamcheck.scanning.run import WRITTEN
 
@@ -73,3 +76,34 @@ def test_signals_leave_an_index_and_nothing_running(tmp_path, numbers):
         assert [row[0] for row in db.execute("SELECT how FROM scans")] in (["stopped"], ["complete"])
     assert (tmp_path / "out/index.html").exists()
     assert not (tmp_path / "out/.unpacked").exists()
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no named pipes")
+@pytest.mark.parametrize("leads_to", ["a file", "a pipe", "nothing", "no folder"])
+def test_a_link_in_place_of_an_output_is_replaced_not_followed(tmp_path, leads_to):
+    """Of every command: all write through ``write_file``. Whoever opens the pipe to write waits for ever."""
+    (tmp_path / "victim").mkdir()
+    victim = tmp_path / ("gone/file" if leads_to == "no folder" else "victim/file")
+    if leads_to == "a file":
+        victim.write_text("precious")
+    if leads_to == "a pipe":
+        os.mkfifo(victim)
+    (tmp_path / "out.json").symlink_to(victim)
+    check_can_write(tmp_path / "out.json")
+    write_file(tmp_path / "out.json", "made")
+    assert not (tmp_path / "out.json").is_symlink()
+    assert (tmp_path / "out.json").read_text() == "made"
+    assert (tmp_path / "victim/file").exists() == (leads_to in ("a file", "a pipe"))
+    assert leads_to != "a file" or victim.read_text() == "precious"
+
+
+@pytest.mark.parametrize("leads_to", ["an empty folder", "nothing"])
+def test_a_link_in_place_of_a_trial_s_folder_is_not_followed(tmp_path, leads_to):
+    (tmp_path / "victim").mkdir()
+    victim = tmp_path / "victim/folder"
+    if leads_to == "an empty folder":
+        victim.mkdir()
+    (tmp_path / "trial").symlink_to(victim)
+    with pytest.raises(UsageError, match="trial"):
+        write_all(check_folder(tmp_path / "trial", []), {"sheet.md": b"made"})
+    assert [file.name for file in (tmp_path / "victim").rglob("*")] == (["folder"] if victim.exists() else [])

@@ -18,6 +18,8 @@ from seamcheck.assembly.source import Given
 from seamcheck.pipeline import review_model
 from seamcheck.samples import samples
 from seamcheck.scanning.job import Job, JobFile, review_job
+from seamcheck.settings.answers import read_answers, with_answers
+from seamcheck.settings.file import parse_settings
 from seamcheck.settings.settings import Settings
 
 SOUND = next(sample.file for sample in samples() if sample.name == "sound")
@@ -47,6 +49,22 @@ def test_unseen_characters_are_spelled_out_and_long_names_cut():
     assert short(long).startswith("lid xxx")
     assert short(long).endswith("x left")
     assert short("lid") == "lid"
+
+
+def test_texts_of_settings_and_answers_are_spelled_out(tmp_path):
+    waiver = f'[[waivers]]\nrule = "rib-width"\nat = [0, 0, 0]\nreason = "fine {TURNED}\\u200b"\n'
+    settings = parse_settings(f'{waiver}[joint]\ncover = "lid{TURNED}"\n')
+    assert settings.waivers[0].reason == r"fine \u202e\u200b"
+    assert settings.cover == r"lid\u202e"
+    accepted = {"id": "x", "rule": "rib-width", "place": {"contour": "c1"}, "decision": "accept"}
+    accepted |= {"text": f"fine{TURNED}\nly", "by": f"a{TURNED}", "date": "2027-01-01"}
+    told = {"document": "seamcheck-answers", "schema_version": 1, "findings": [accepted]}
+    told["questions"] = [{"key": "nest", "answer": f"stiff{TURNED}"}]
+    (tmp_path / "a.json").write_text(json.dumps(told))
+    answers = read_answers(tmp_path / "a.json")
+    assert answers.waivers("a.json")[0].reason == r"fine\u202e ly (a\u202e, 2027-01-01)"
+    open_question = {"not_checked": [{"key": "nest", "args": {}, "text": "How stiff?"}]}
+    assert with_answers(open_question, answers)["not_checked"][0]["text"] == r"Answered: How stiff? stiff\u202e"
 
 
 @pytest.fixture(scope="module")

@@ -11,7 +11,7 @@ from seamcheck.joint.evidence import graded
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.kind import kind_of
 from seamcheck.joint.meeting import along, bare, covered
-from seamcheck.joint.profile import EDGE, TRAP, Beside
+from seamcheck.joint.profile import EDGE, TRAP, BorderProfile
 from seamcheck.joint.regions import seen_facets
 
 FRAME = Frame.along(np.array([0.0, 0.0, 1.0]), np.zeros(3))
@@ -85,12 +85,12 @@ def test_facets_seen_from_above_are_joined_even_where_slivers_hinder_it(monkeypa
 
 def test_a_wall_in_a_channel_of_the_lid_stays_a_wall():
     share = np.eye(6)[EDGE]
-    assert kind_of(Beside(share, 1.0, np.nan, np.nan, channel=1.0), 1.0, 2.0) == "plain-wall"
-    assert kind_of(Beside(share, 1.0, np.nan, np.nan, channel=0.0), 1.0, 2.0) == "stepped-lap"
+    assert kind_of(BorderProfile(share, 1.0, np.nan, np.nan, channel=1.0), 1.0, 2.0) == "plain-wall"
+    assert kind_of(BorderProfile(share, 1.0, np.nan, np.nan, channel=0.0), 1.0, 2.0) == "stepped-lap"
 
 
 def test_a_high_wall_behind_a_skirt_is_no_rib():
     share = 0.5 * np.eye(6)[EDGE] + 0.5 * np.eye(6)[TRAP]
-    assert kind_of(Beside(share, 0.0, 1.8, np.nan, skirted=0.5), 1.0, 1.0) != "weld-rib"
-    assert kind_of(Beside(share, 0.0, 1.8, np.nan, skirted=0.0), 1.0, 1.0) == "weld-rib"
-    assert kind_of(Beside(share, 0.0, 0.9, np.nan, skirted=0.5), 1.0, 1.2) == "weld-rib"
+    assert kind_of(BorderProfile(share, 0.0, 1.8, np.nan, skirted=0.5), 1.0, 1.0) != "weld-rib"
+    assert kind_of(BorderProfile(share, 0.0, 1.8, np.nan, skirted=0.0), 1.0, 1.0) == "weld-rib"
+    assert kind_of(BorderProfile(share, 0.0, 0.9, np.nan, skirted=0.5), 1.0, 1.2) == "weld-rib"

@@ -9,7 +9,7 @@ import shapely
 from seamcheck.catalogue.kinds import FLAT_LAP, LEDGE, PLAIN_WALL, STEPPED_LAP, TONGUE_GROOVE, WELD_RIB
 from seamcheck.joint.candidates import enclosed
 from seamcheck.joint.kind import kind_of
-from seamcheck.joint.profile import EDGE, FILLED, GROOVE, LEVEL, RISE, TRAP, Beside, classify
+from seamcheck.joint.profile import EDGE, FILLED, GROOVE, LEVEL, RISE, TRAP, BorderProfile, classify
 
 FAR = np.inf
 STEP = 0.1
@@ -55,7 +55,7 @@ def beside(wrapped=0.0, height=np.nan, **shares):
         share[{"edge": EDGE, "trap": TRAP, "filled": FILLED, "groove": GROOVE, "rise": RISE, "level": LEVEL}[name]] = (
             value
         )
-    return Beside(share, wrapped, height, np.nan)
+    return BorderProfile(share, wrapped, height, np.nan)
 
 
 @pytest.mark.parametrize(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import json
 import math
+import re
 import shlex
 from pathlib import Path
 
@@ -156,6 +157,8 @@ def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(ring, tmp_
     assert "rib-missing" in fixed
     if CHROMIUM and DRIVER:
         the_page_switches_between_as_drawn_and_proposed(files["html"], tmp_path)
+    rows = re.findall(r"<tr><td>No weld rib</td><td>(.*?)</td><td>(.*?)</td>", files["html"].read_text("utf-8"))
+    assert [(fits, says.startswith("A rib 1.20 mm wide")) for fits, says in rows] == [("yes", True)]
 
 
 def the_page_switches_between_as_drawn_and_proposed(page, tmp_path):
@@ -245,6 +248,14 @@ def test_every_case_ends_in_a_proposal_that_holds_or_in_the_true_reason(name, tu
         assert all(solid.isValid() for solid in solids_of(result.step, tmp_path))
         (joint,) = result.document.joints
         assert joint.shortest_edge > 0.01
+    elif "wall " in name and result.outcome == "no-proposal":
+        # A wall of one width has half of it on both sides of its middle.
+        worst = max(result.document.joints[0].short, key=lambda stretch: stretch.missing)
+        assert worst.missing == pytest.approx(worst.need - float(name.split("wall ")[1]) / 2.0, abs=0.03)
+    elif name.startswith("port"):
+        # The opening's upper edge is that far below the contact.
+        worst = max(result.document.joints[0].short, key=lambda stretch: stretch.missing)
+        assert (worst.side, worst.room) == ("below", pytest.approx(float(name.split()[1]), abs=0.01))
     else:
         assert result.document.message
 

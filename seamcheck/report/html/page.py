@@ -10,7 +10,8 @@ from __future__ import annotations
 import base64
 import gzip
 import json
-from collections.abc import Mapping
+from collections import Counter
+from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Any
 
@@ -47,7 +48,7 @@ _HERE = "seamcheck.report.html"
 
 def render_html(
     document: Document, paper: str | None = None, fields: Fields | None = None,
-    as_drawn: Mapping[str, Any] | None = None,
+    as_drawn: Mapping[str, Any] | None = None, remedies: Sequence[tuple[str, str, str]] = (),
 ) -> str:  # fmt: skip
     """The whole page as text.
 
@@ -57,6 +58,8 @@ def render_html(
     paper : 'A4' or 'letter' fixes the paper for printing; None leaves it to whoever prints
     fields : title, project ... of the report
     as_drawn : of a proposal, sections of the parts as drawn at the same stations; the page then switches between both
+    remedies : of a proposal, for every finding of the model as drawn its rule, 'yes' or 'no' for whether the proposal
+        mends it, and what was moved or why nothing was
     """
     fields = fields or Fields()
     sections, _ = unpack_view(document.get("view"))
@@ -107,6 +110,7 @@ def render_html(
         style=style,
         policy=policy(style, script, pictures=True),
         has_view=bool(document.get("view")),
+        remedies=Counter(remedies).items(),
     )
     return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
 
