@@ -31,6 +31,7 @@ PARTS: dict[str, Callable[..., Iterator[Row]]] = {
     "sections": bars.sections,
     "commands": bars.commands,
     "page": bars.page,
+    "propose": bars.propose,
     "shapes": parts.shapes,
     "ladders": parts.ladders,
     "start": parts.start,

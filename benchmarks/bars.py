@@ -44,6 +44,14 @@ def commands(_: Path, tell: Tell) -> Iterator[Row]:
     yield from _commands(tell)
 
 
+def propose(folder: Path, tell: Tell) -> Iterator[Row]:
+    """A joint proposed for a flat contact, from the shell: review, cut, review, compare."""
+    tell("a joint proposed for a seam of 201 mm")
+    shell("samples", str(folder))
+    _, cpu = shell("propose", str(folder / "rib-missing.step"), "--step", str(folder / "proposed.step"), times=2)
+    yield within("propose a joint, seam of 201 mm", cpu, 20.0)
+
+
 def page(folder: Path, tell: Tell, quick: bool = False) -> Iterator[Row]:
     """The page of the largest model."""
     models = _models(folder, quick, tell)

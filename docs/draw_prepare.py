@@ -12,11 +12,12 @@ import ezdxf
 import matplotlib as mpl
 import numpy as np
 import pandas as pd
+import shapely
 from ezdxf.path import make_path
+from shapely.geometry.polygon import orient
 
 mpl.use("Agg")
 from matplotlib import pyplot as plt
-from matplotlib.collections import LineCollection
 from matplotlib.path import Path as Outline
 
 from seamcheck import propose
@@ -33,7 +34,7 @@ def main() -> None:
         model, trial = Path(name) / "head-r1.step", Path(name) / "trial"
         model.write_bytes(propose(FOLDER / "rib-missing.step").step)
         prepare(model, trial, Settings().changed(SETTINGS))
-        figure, (left, right) = plt.subplots(1, 2, figsize=(11, 4.6), dpi=110)
+        figure, (left, right) = plt.subplots(1, 2, figsize=(10, 4.8), dpi=100)
         _clamp(left, trial)
         _nest(right, trial)
         figure.tight_layout()
@@ -50,8 +51,14 @@ def curves(file: Path, layer: str) -> list[np.ndarray]:
 
 
 def _fill(axes, rings, **style) -> None:
-    whole = Outline.make_compound_path(*(Outline(ring, closed=True) for ring in rings))
-    axes.add_patch(mpl.patches.PathPatch(whole, **style))
+    """Rings filled, one within another as a hole."""
+    region = shapely.Polygon()
+    for ring in sorted((shapely.Polygon(ring) for ring in rings), key=lambda x: -x.area):
+        region = region.symmetric_difference(ring)
+    for k, part in enumerate(getattr(region, "geoms", [region])):
+        part = orient(part)
+        whole = Outline.make_compound_path(*(Outline(r.coords, closed=True) for r in (part.exterior, *part.interiors)))
+        axes.add_patch(mpl.patches.PathPatch(whole, **style | ({"label": None} if k else {})))
 
 
 def _clamp(axes, trial: Path) -> None:
@@ -59,13 +66,12 @@ def _clamp(axes, trial: Path) -> None:
     _fill(axes, curves(trial / "clamp.dxf", "CLAMP_LAND"), facecolor="none", edgecolor="#1f7a5a", hatch="....",
           linewidth=0.6, label="land found by the review")  # fmt: skip
     table = pd.read_csv(trial / "path.csv", comment="#")
-    points = table[["x_mm", "y_mm"]].to_numpy()
-    lines = LineCollection(np.stack([points[:-1], points[1:]], axis=1), cmap="viridis", linewidths=2.5)
-    lines.set_array(table["speed_mm_s"].to_numpy())
-    axes.add_collection(lines)
-    axes.figure.colorbar(lines, ax=axes, label="speed, mm/s", shrink=0.8)
-    for mark in curves(trial / "path.dxf", "START"):
-        _fill(axes, [mark], facecolor="#c62828", edgecolor="none", label="start")
+    axes.plot(table["x_mm"], table["y_mm"], color="#c62828", linewidth=1.6, label="weld path")
+    first = table.iloc[0]
+    axes.annotate(
+        "start", (first["x_mm"], first["y_mm"]), (first["x_mm"] - 4, first["y_mm"] - 18), fontsize=8, color="#c62828",
+        arrowprops={"arrowstyle": "->", "color": "#c62828"},
+    )  # fmt: skip
     _finish(axes, "Foot of the clamp and weld path, seen against the light")
 
 

@@ -35,10 +35,18 @@ def _run(block: str) -> str:
 
 
 def _printed(command: str) -> list[str]:
-    """What one command prints, to both streams as on a terminal."""
-    done = CliRunner().invoke(cli, shlex.split(command, comments=True)[1:])
-    code = [f"[exit code {done.exit_code}]"] if done.exit_code else []
-    return [line.rstrip() for line in done.output.splitlines()] + code
+    """What one command prints, to both streams as on a terminal.
+
+    Nothing where it ends with ``> /dev/null``; its first lines where it ends with ``| head -n COUNT``.
+    """
+    said, _, target = command.partition(" > ")
+    said, _, count = said.partition(" | head -n ")
+    done = CliRunner().invoke(cli, shlex.split(said)[1:])
+    if target:
+        return []
+    lines = [line.rstrip() for line in done.output.splitlines()]
+    code = [f"[exit code {done.exit_code}]"] if done.exit_code and not count else []
+    return lines[: int(count)] if count else lines + code
 
 
 def main() -> None:

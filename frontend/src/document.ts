@@ -146,7 +146,7 @@ export interface Summary {
   outside?: number;
 }
 
-/** Where one limit of a quantity with a tolerance stands at its worst place: a record of the review document. */
+/** State of one limit of a quantity with a tolerance at its worst place: a record of the review document. */
 export interface ToleranceState {
   rule: string;
   quantity: string;

@@ -144,7 +144,7 @@ export class Scene {
       if (known) {
         known.findings.push(finding);
         known.numbers.textContent = numbersOf(known.findings);
-        known.numbers.setAttribute("aria-label", `${known.numbers.textContent}: ${tr("fly to these findings")}`);
+        known.numbers.setAttribute("aria-label", `${known.numbers.textContent}: ${tr("go to these findings")}`);
         continue;
       }
       const colour = new Color(theme(finding.waived ? "waived" : finding.severity === "must-fix" ? "broken" : "near"));
@@ -152,7 +152,7 @@ export class Scene {
       const mark = new LineSegments(bar, new LineBasicMaterial({ color: colour, depthTest: false }));
       mark.renderOrder = 6;
       this.seam.add(mark);
-      const button = h("button", { type: "button", class: `scene-label ${finding.waived ? "waived" : finding.severity}`, "data-finding": finding.n, "aria-label": `${finding.n}: ${tr("fly to {title}", { title: finding.title })}` }, String(finding.n));
+      const button = h("button", { type: "button", class: `scene-label ${finding.waived ? "waived" : finding.severity}`, "data-finding": finding.n, "aria-label": `${finding.n}: ${tr("go to {title}", { title: finding.title })}` }, String(finding.n));
       button.addEventListener("click", () => this.walk.showFinding(finding));
       this.labelLayer.append(button);
       const foot = p.clone().addScaledVector(u, this.radius / 16);

@@ -1,4 +1,4 @@
-"""From the region of the rib top to its centre line, cut into paths."""
+"""From the region of the rib top to its mid-line, divided into paths."""
 
 from seamcheck.contour.contour import Contour, Path
 from seamcheck.contour.trace import trace_contour

@@ -1,4 +1,4 @@
-"""The Contour: the centre line of the rib top as one or more paths."""
+"""The contour: the mid-line of the rib top as one or more paths."""
 
 from __future__ import annotations
 
@@ -10,13 +10,13 @@ import numpy as np
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Path:
-    """One stretch of the centre line, densely sampled, in the joint's press frame.
+    """One stretch of the mid-line, densely sampled, in the joint's press frame.
 
     Attributes
     ----------
     id : "c1", "c2", ...
     closed : whether it returns to its start (the first node is not repeated)
-    ends : for an open path what stands at (start, end): 'open' or 'junction:J1'; () when closed
+    ends : for an open path what is at (start, end): 'open' or 'junction:J1'; () when closed
     s : (n,) mm, arc length in 3-D, ascending from 0
     length : mm, of the whole path
     points : (n, 3) mm

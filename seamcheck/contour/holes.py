@@ -1,4 +1,4 @@
-"""Holes that open in the rib's top: they belong to the rib, and the mid-line passes over them."""
+"""Holes that open in the rib's top: they belong to the rib, and the mid-line runs over them."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-_WIDEST, _LONGEST = 1.0, 5.0  # rib widths: a wider or a longer opening is a chamber that the rib runs round
+_WIDEST, _LONGEST = 1.0, 5.0  # rib widths: a wider or longer opening is a chamber with the rib round it
 _LEAST = 1e-6  # mm²
 
 
@@ -20,7 +20,7 @@ def without_holes(region: BaseGeometry) -> tuple[shapely.MultiPolygon, tuple[sha
     Notes
     -----
     An opening is a hole in the rib where the largest circle that fits into it is no wider than the rib, and it is no
-    longer than a few rib widths; else it is a room that the rib runs round. Twice the area over the length of the
+    longer than a few rib widths; else it is a chamber with the rib round it. Twice the area over the length of the
     border is the rib's width.
     """
     polygons = [p for p in shapely.get_parts(region) if p.area > _LEAST]

@@ -10,7 +10,7 @@ _ASIDE = 0.35  # a border point counts for the side on which it lies at least th
 
 
 class Border:
-    """The border of the rib top as segments that answer for the nearest point on each side.
+    """The border of the rib top as segments, for the nearest point on each side.
 
     Parameters
     ----------
@@ -104,10 +104,10 @@ def settle(points: np.ndarray, u: np.ndarray, border: Border, within: float) -> 
 
 
 def steady(angle: np.ndarray, spacing: float, width: float, closed: bool) -> np.ndarray:
-    """Direction of the path, freed from the swerves that a notch in one flank makes.
+    """Direction of the path, without the swerves that a notch in one flank causes.
 
     A running median leaves every monotone stretch as it is (lines, arcs and their transitions); where the
-    raw angle leaves it by more than one degree, the median stands.
+    raw angle deviates from it by more than one degree, the median holds.
 
     Parameters
     ----------

@@ -1,4 +1,4 @@
-"""The rough middle of a band-shaped polygon: Voronoi graph of its border, pruned, cut into chains."""
+"""The rough middle of a band-shaped polygon: Voronoi graph of its border, pruned and divided into chains."""
 
 from __future__ import annotations
 
@@ -97,7 +97,7 @@ def _inner_network(region: Polygon, width: float) -> tuple[np.ndarray, dict[int,
 
 
 def _pruned(network: Network, reach: Mapping[int, float]) -> Network:
-    """Without the side branches that lead into corners, shortest first; ``roads`` is used up."""
+    """Without the side branches that lead into corners, shortest first; ``network`` is consumed."""
     if not network:
         return network
     while True:
@@ -114,7 +114,7 @@ def _pruned(network: Network, reach: Mapping[int, float]) -> Network:
                 branch.append(node)
             if len(network[node]) > 2 and length < _SPUR * reach[node]:
                 spurs.setdefault(node, []).append((length, branch[:-1]))
-        # the two corners of an end face go together: one alone would pass for the rib's own end
+        # the two corners of an end face go together: one alone would look like the rib's own end
         spurs = {node: found for node, found in spurs.items() if len(network[node]) > len(found)}
         if not spurs:
             return network

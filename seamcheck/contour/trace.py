@@ -17,12 +17,12 @@ from seamcheck.joint import Joint
 from seamcheck.joint.heights import highest_at
 
 _SPACING = 0.2  # mm between nodes, less on narrow ribs
-_STRETCH = 6.0  # band widths: a piece of the band this long without a path has been left out
+_STRETCH = 6.0  # band widths: a piece of the band of this length without a path was left out
 _BLURRED = 1.2  # rib widths round a junction in which borders of several ribs count
 
 
 def trace_contour(joint: Joint) -> Contour:
-    """Trace the centre line of a joint's rib top.
+    """Trace the mid-line of a joint's rib top.
 
     Returns
     -------
@@ -30,7 +30,7 @@ def trace_contour(joint: Joint) -> Contour:
 
     Raises
     ------
-    NotReviewed : no-seam where the region has no middle to follow
+    NotReviewed : no-seam where the region has no mid-line to trace
     """
     polygons = list(shapely.get_parts(without_holes(joint.region)[0]))
     if not polygons:
@@ -90,7 +90,7 @@ class _Run:
 def _merge_near_junctions(
     chains: list[Chain], nodes: dict[int, np.ndarray], within: float
 ) -> tuple[list[Chain], dict[int, np.ndarray]]:
-    """A crossing shows as two junctions with a short chain between them: make them one."""
+    """Merge the two junctions with a short chain between them as which a crossing shows."""
     same = {node: node for node in nodes}
     kept = []
     for chain in chains:
@@ -137,7 +137,7 @@ def _settled(chain: Chain, border: Border, width: float, up: float) -> _Run | No
 
 
 def _meeting_point(node: int, place: np.ndarray, runs: list[_Run], width: float) -> np.ndarray:
-    """Where the middles of all runs that end at a junction meet when each goes straight on (least squares)."""
+    """Where the middles of all runs that end at a junction meet when each is extended straight (least squares)."""
     matrix, right = np.zeros((2, 2)), np.zeros(2)
     for run in runs:
         for mark, points in ((run.marks[0], run.points), (run.marks[1], run.points[::-1])):
@@ -253,7 +253,7 @@ def _step(points: np.ndarray) -> float:
 def _extend_to_ends(
     points: np.ndarray, u: np.ndarray, marks: tuple[Any, ...], border: Border, width: float, up: float
 ) -> tuple[np.ndarray, np.ndarray, list[float]]:
-    """Run a path on straight to the face that ends the rib."""
+    """Extend a path straight to the face that ends the rib."""
     room = [0.0, 0.0]
     points, u = points.copy(), u.copy()
     step = _step(points)
@@ -268,7 +268,7 @@ def _extend_to_ends(
         _, room_ahead = border.chord(points[anchor][None], ahead[None], 4 * width + 2 * inner * step)
         if not np.isfinite(room_ahead[0]):
             continue
-        # the last stretch of the skeleton swerves toward the corners of the end face: run straight on
+        # the last stretch of the skeleton swerves toward the corners of the end face: extend straight instead
         end = points[anchor] + room_ahead[0] * ahead
         last = np.arange(anchor) if place == 0 else np.arange(anchor + 1, len(points))
         along = np.clip((points[last] - points[anchor]) @ ahead, 0.0, room_ahead[0] - 1e-6)
@@ -297,13 +297,15 @@ def _lift(points: np.ndarray, rib_top: np.ndarray) -> np.ndarray:
 
 
 def _arc_length(points: np.ndarray, angle: np.ndarray, closed: bool) -> tuple[np.ndarray, float]:
-    """Arc length (n,) and total; each chord is lengthened to the arc that its turn belongs to."""
+    """Arc length (n,) and total; each chord is lengthened to the arc of its bend."""
     ring = np.vstack([points, points[:1]]) if closed else points
     turns = np.diff(np.append(angle, angle[0]) if closed else angle)
     turns = np.arctan2(np.sin(turns), np.cos(turns))
     step = np.diff(ring, axis=0)
     flat = np.linalg.norm(step[:, :2], axis=1)
-    chord = np.where(np.abs(step[:, 2]) > 2.0 * flat, flat, np.linalg.norm(step, axis=1))  # a riser is no length
+    chord = np.where(
+        np.abs(step[:, 2]) > 2.0 * flat, flat, np.linalg.norm(step, axis=1)
+    )  # a vertical riser adds no length
     half = np.abs(turns) / 2
     arc = chord * np.where((half > 1e-6) & (half < 0.5), half / np.maximum(np.sin(half), 1e-12), 1.0)
     s = np.append(0.0, np.cumsum(arc))

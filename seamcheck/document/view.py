@@ -52,7 +52,7 @@ class SectionSet:
     owner : (m,) int, BASE, COVER or a number from FIRST_OTHER on
     face : (m,) int, face index in the part, -1 unknown
     slope : (k,) float, rise of the rib top along v for each mm outward; heights are measured from this slope
-    shade : strips of the rib top that not all of the light reaches, one row each:
+    shade : strips of the rib top that the light reaches only in part, one row each:
         (station, from u, to u, share that arrives, u, v, along of what stops the rest, its part, whether it leans)
     others : ids of the parts whose owners are FIRST_OTHER, FIRST_OTHER + 1 ...
     """

@@ -1,4 +1,4 @@
-"""From opposed faces to roles, beam and seam faces."""
+"""From opposing faces to roles, beam and seam faces."""
 
 from __future__ import annotations
 

@@ -16,7 +16,7 @@ _ONE_WAY = 0.999998  # cosine of 0.1 degrees: planes of one direction
 _RUNS_ALONG = 0.1  # |cosine| between a wall's normal and a pull along which it runs, with its draft
 _CLEARLY_MORE = 1.3  # times the area of flanks that run along the guess
 _MOST = 0.7  # of the flanks' area must run along a pull that is not square to the seam: chamfers don't
-_MOST_BENT = 100  # faces that are no planes, whose exact normals are worth their time; of more the facets average out
+_MOST_BENT = 100  # faces that are no planes, whose exact normals are worth computing; of more the facets average out
 
 
 def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
@@ -50,7 +50,7 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
     for steepest in _STEEP:
         most = np.zeros(len(body.faces))
         np.maximum.at(most, face, np.abs(normal @ pull))
-        flank = most[face] < steepest  # whole faces: a fillet runs from steep to flat and says nothing
+        flank = most[face] < steepest  # whole faces: a fillet runs from steep to flat and tells nothing
         if not flank.any():
             return None
         n, a = normal[flank], area[flank]
@@ -67,7 +67,7 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
 def light_axis(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
     """(3,) unit vector, axis of the light: the pull of the flanks, or the normal of a plane seam nearly square to it.
 
-    Flanks of a seam that runs aslant lie steep to its normal: then the pull is sought from the part's own walls.
+    Flanks of a slanted seam are steep to its normal: then the pull is taken from the part's own walls.
 
     Parameters and result are those of ``pull_direction``.
     """

@@ -43,7 +43,7 @@ class Candidate:
     carrier, counter : part ids; frame : z from carrier into counter
     beside : what lies beside the bands
     share : 0 to 1 of the band's length that the other part opposes
-    bare : stretches of the bands that have nothing of the other part over them; the region is without them
+    bare : stretches of the bands without the other part over them; the region excludes them
     patches : the seam's bands; gap : mm, to the opposite face; level : mm, height of the band; length : mm
     through_counter, through_carrier : what the light would meet on the two ways in
     """
@@ -97,7 +97,7 @@ class Candidate:
 
     @property
     def score(self) -> float:
-        """Length of the seam, less where it hardly stands out, is hardly opposed or hides from the light."""
+        """Length of the seam, reduced where it hardly stands out, is hardly opposed or shaded."""
         around = 1.0 if self.encloses > 0.2 * (self.length / 4) ** 2 else 0.6
         stands = 1.0 if self.stands_out else 0.3
         return self.length * self.falls * self.share * around * self.free * stands
@@ -122,7 +122,7 @@ def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candi
                 meetings.append(Meeting(carrier, counter, frame, tuple(sorted(patches, key=opposed_area)[::-1])))
             candidate = _read(meetings[-1], own, opposite, bodies, others) if patches else None
             pull = None if candidate is None else light_axis(bodies[carrier], candidate.faces, z)
-            if pull is not None and pull @ z < _ALONG:  # a slope or a dome: look again along the pull
+            if pull is not None and pull @ z < _ALONG:  # a slope or a dome: search again along the pull
                 frame = Frame.along(pull, bodies[carrier].box[:3])
                 again = find_patches(bodies[carrier], own, coverage(own, opposite, frame), frame, 1.0)
                 meeting = Meeting(carrier, counter, frame, tuple(again))
@@ -178,7 +178,7 @@ def _median_height(points: np.ndarray) -> float:
 
 
 def enclosed(region: BaseGeometry, length: float) -> BaseGeometry:
-    """What a band runs round, without the band itself.
+    """What a band encloses, without the band itself.
 
     Parameters
     ----------
@@ -267,9 +267,9 @@ def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -
 
 
 _BEHIND = 2.2
-"""Rib widths that a rib goes on behind its end; behind a flank it is left within 2 widths in any oblique direction."""
+"""Rib widths that a rib continues behind its end; behind a flank it ends within 2 widths in any oblique direction."""
 _OBLIQUE = np.radians([0.0, 20.0, -20.0, 40.0, -40.0, 60.0, -60.0])
-"""How far the way into the rib may turn from the perpendicular of its end; 1 / cos 60 degrees is 2 widths."""
+"""How far the direction into the rib may deviate from the perpendicular of its end; 1 / cos 60 degrees is 2 widths."""
 
 
 def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool:
@@ -285,7 +285,7 @@ def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool
         turns = (shapely.distance(seam.boundary, shapely.points(beyond)) > 0.05 * width).any()
         across = np.array([-way[1], way[0]])
         middle = shapely.get_coordinates(line.interpolate(0.5, normalized=True))[0]
-        # behind an end face, be it oblique, the rib goes on; behind a flank it is soon left again
+        # behind an end face, even an oblique one, the rib continues; behind a flank it soon ends
         ahead = [sign * (np.cos(a) * across + np.sin(a) * way) for a in _OBLIQUE for sign in (-1.0, 1.0)]
         inward = [
             all(shapely.contains_xy(seam, *(middle + depth * width * to)) for depth in (0.3, 0.9, 1.6, _BEHIND))
@@ -309,5 +309,5 @@ def is_free(side: LightSide) -> bool:
 
 
 def is_shaded(side: LightSide) -> bool:
-    """Whether light could come in on this side, were other parts not in its way."""
+    """Whether light could come in on this side if no other part were in the beam path."""
     return side.alone >= FREE_ENOUGH > side.free and np.isfinite(side.thickness)

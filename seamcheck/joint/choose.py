@@ -1,4 +1,4 @@
-"""Of all readings those that are joints: the best of each pair, and what is left out with a reason."""
+"""Of all readings those that are joints: the best of each pair, and what is left out, with the reason."""
 
 from __future__ import annotations
 
@@ -56,7 +56,7 @@ def choose(readings: Sequence[Reading], bodies: Mapping[str, Body], parts: Mappi
             rival = max((r for r in rivals if not _side_by_side(reading, r)), key=worth)
             if reading.candidate.stands_out and reading.pair != rival.pair:
                 passed.append(_passed_over(reading, names))
-            continue  # another band of the same parts, or another way to read them
+            continue  # another band of the same parts, or another reading of them
         second = _next(reading, ranked)
         sure = reading if second is None else _with_margin(reading, worth(second) / worth(reading))
         if second is not None and sure.confidence < CARRIES:
@@ -79,7 +79,7 @@ def _worth_of(readings: Sequence[Reading], bodies: Mapping[str, Body]) -> Callab
     def worth(reading: Reading) -> float:
         smaller = min(volume[reading.cover], volume[reading.base])
         later = reading.candidate.gap - nearest[reading.pair]  # touches later than another
-        thick = max(0.0, reading.thickness / THIN - 1.0)  # light hardly gets through a thick part
+        thick = max(0.0, reading.thickness / THIN - 1.0)  # light hardly passes through a thick part
         plain = reading.candidate.score * smaller ** (1 / 3) / (1.0 + 5.0 * later) / (1.0 + thick)
         return float(plain * reading.confidence)
 
@@ -95,7 +95,7 @@ def _next(reading: Reading, ranked: Sequence[Reading]) -> Reading | None:
 
 
 def _with_margin(reading: Reading, share: float) -> Reading:
-    """The reading with what the next one's worth (share of its own, 0 to 1) takes from its confidence."""
+    """The reading with less confidence for the worth of the next one (share of its own, 0 to 1)."""
     told = Evidence(graded(-share, *MARGIN), say("evidence.margin", share=100 * share))
     return replace(reading, evidence=(*reading.evidence, told))
 

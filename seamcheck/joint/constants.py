@@ -14,7 +14,7 @@ LARGEST_OVERLAP = 1.2
 """A rib drawn deeper than this into the other part does not count: drawn-welded overlaps by the collapse."""
 
 NEAR = 3.5
-"""Faces further from the other part are not looked at; trap floors are: deep-groove (2.2)."""
+"""Faces further from the other part are ignored; trap floors are not: deep-groove (2.2)."""
 
 LEAST_SHARE = 0.4
 """Of a face, that must be opposed: posts-at-rib-level, ledge-round."""

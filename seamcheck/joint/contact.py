@@ -17,9 +17,9 @@ from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
 STEEPEST = 0.75  # cosine between a face's normal and the direction in which it can oppose
-_DEFLECTION, _ANGLE = 0.05, 0.35  # mm, radians: facets that are good enough to find
+_DEFLECTION, _ANGLE = 0.05, 0.35  # mm, radians: facets fine enough for finding
 _MOST_SAMPLES = 64  # per facet
-_MOST_DIRECTIONS = 60  # looked at; a cluster takes in 25 degrees
+_MOST_DIRECTIONS = 60  # directions tried; a cluster spans 25 degrees
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -53,7 +53,7 @@ _PLAY = 0.01  # mm between boxes
 _HARDLY = 0.05  # of the smaller part's outline: a seam that encloses less encloses nothing
 _FAR = 1e4  # mm below everything
 _NEAR_LEVEL = 0.3  # band widths above and below the band
-_PROBES = 48  # points inside the seam at which it is asked whether there is room
+_PROBES = 48  # points inside the seam at which room is tested
 
 
 def weigh(
@@ -93,7 +93,7 @@ def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
 
 
 def _shape(reading: Reading) -> Evidence:
-    """How much of the band's border shows what makes its kind."""
+    """How much of the band's border shows the mark of its kind."""
     candidate, border = reading.candidate, reading.candidate.border
     share = border.share
     if candidate.stands_out:
@@ -137,7 +137,7 @@ def _light(reading: Reading) -> Evidence:
 def _contact(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
     candidate = reading.candidate
     gap = abs(candidate.gap)
-    # an open ridge that touches nothing is rather a hook or a stop
+    # an open ridge that touches nothing is more likely a hook or a stop
     loose = candidate.stands_out and (named or around(reading, bodies)[0] > _HARDLY)
     near = float(np.interp(gap, *(RIB_APART if loose else LAP_APART)))
     says = say("evidence.contact", share=100 * candidate.share, gap=gap)

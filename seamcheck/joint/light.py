@@ -1,4 +1,4 @@
-"""On which side of a seam the light can come in: through which part, how thick, and is the way free."""
+"""On which side of a seam the light can come in: through which part, how thick, and whether the beam path is free."""
 
 from __future__ import annotations
 
@@ -15,11 +15,11 @@ from seamcheck.kernel import Body
 
 @dataclass(frozen=True, slots=True, eq=False)
 class LightSide:
-    """What stands over the seam on one side.
+    """What lies over the seam on one side.
 
     thickness : mm, median of the part's plastic over the seam; NaN where nothing covers it
     free : 0..1 of the seam's samples with exactly one stretch of the part and nothing else above
-    alone : the same, were there no other part
+    alone : the same without other parts
     """
 
     thickness: float
@@ -33,7 +33,7 @@ def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body
     Parameters
     ----------
     points : (n, 3) mm, in the frame, on the seam
-    sign : +1 or -1, the way out along the frame's z
+    sign : +1 or -1, the direction outward along the frame's z
     through : the part that would be the cover; others : every other body of the assembly
     """
     if not len(points):

@@ -1,4 +1,4 @@
-"""Where two parts lie on each other or nearly so, whether or not it could be a seam."""
+"""Where two parts touch or nearly touch, whether or not it could be a seam."""
 
 from __future__ import annotations
 
@@ -15,11 +15,11 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.patches import Patch
 from seamcheck.joint.regions import seen_facets
 
-_FULL_WIDTH = 0.6  # of the band's width: what lies bare over less of it is an edge, over more a stretch
-_LONG = 6.0  # band widths: a bare stretch that is shorter is a hole or a notch in the other part
+_FULL_WIDTH = 0.6  # of the band's width: uncovered over less of it is an edge, over more a stretch
+_LONG = 6.0  # band widths: a shorter uncovered stretch is a hole or a notch in the other part
 _SLIVER = 0.02  # mm between the facets of one surface
 ALL_OPPOSED = 0.97
-"""Share of a band that is opposed, from which nothing is bare."""
+"""Share of a band that is opposed, from which nothing counts as uncovered."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -77,7 +77,7 @@ def covered(region: BaseGeometry, level: float, opposite: Surface, frame: Frame)
 
 
 def bare(region: BaseGeometry, over: BaseGeometry) -> BaseGeometry:
-    """The long stretches of a band that have nothing of the other part over them.
+    """The long stretches of a band without the other part over them.
 
     Parameters
     ----------

@@ -23,8 +23,8 @@ DEEPEST_FLOOR = 3.0  # mm: what lies further below the rib top is no trap floor
 FALLEN, FALLEN_WIDTHS = 0.15, 0.25  # mm, or band widths if less, that the surface beside a rib lies lower than its top
 _LOWER = 0.01  # mm that it is lower already where a rounding of the rib's edge only begins
 _NEAREST, _WIDEST_ROUNDING = 0.2, 0.6  # mm beside the band from and to which it must have fallen
-_AWAY = (_NEAREST, 0.4, _WIDEST_ROUNDING, 1.0)  # mm beside a band where it is looked
-_FULL = 0.6  # mm: beside narrower bands it is looked nearer
+_AWAY = (_NEAREST, 0.4, _WIDEST_ROUNDING, 1.0)  # mm beside a band at which it is tested
+_FULL = 0.6  # mm: beside narrower bands it is tested nearer
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -18,9 +18,9 @@ from seamcheck.joint.regions import seen_facets
 from seamcheck.kernel import Body
 
 MOST = 2  # readings that are shown
-_COARSE, _ANGLE = 0.3, 0.8  # mm, radians: facets that are good enough to be seen
+_COARSE, _ANGLE = 0.3, 0.8  # mm, radians: facets fine enough to be drawn
 _STRAIGHT = 0.1  # mm that an outline may be off
-_MOST_FACETS = 20_000  # of a part whose outline is worth its time
+_MOST_FACETS = 20_000  # of a part whose outline is worth drawing
 
 
 def pictured(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> tuple[dict[str, Any], ...]:

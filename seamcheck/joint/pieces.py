@@ -1,4 +1,4 @@
-"""Cover or base drawn as several solids that touch: joined before the seam is followed.
+"""Cover or base drawn as several solids that touch: joined before the seam is traced.
 
 Solids of one product that touch over faces are pieces of one part where the seam lies between two products: a rib
 drawn by itself on its base, a cover cut in halves, a window in its frame. Where cover and base stand in one product,
@@ -31,10 +31,10 @@ if TYPE_CHECKING:
     from seamcheck.assembly.joining import Joined
 
 _TOUCHING = 1e-3  # mm between boxes of solids that may touch
-_SAME_FACE = 0.02  # mm: two faces whose boxes agree so far are one face drawn from both sides
+_SAME_FACE = 0.02  # mm: two faces whose boxes agree this closely are one face drawn from both sides
 _ACROSS = 0.5  # share of the best score from which on a seam between two products goes before one within a product
 _BESIDE = 10.0  # mm beside the seam within which a piece that can't be joined spoils the review
-_MANY_FACES = 2000  # a solid with more is joined only where it lies beside the seam: that takes long
+_MANY_FACES = 2000  # a solid with more is joined only beside the seam, as it takes long
 _MOST_WAYS = 12  # pieces that are tried in place of a named one
 _THINNEST = 0.01  # mm of a piece that count
 _SOME = 0.02  # share of the seam over which light passes one piece behind the other
@@ -181,7 +181,7 @@ def _companions(
     else:
         rivals, links = {reading.cover, reading.base} - {ident}, cut
     found = [ident]
-    for piece in found:  # grows while it is walked
+    for piece in found:  # grows during the loop
         found += [i for i in ids if i not in found and i not in rivals and frozenset((i, piece)) in links]
     return [
         i

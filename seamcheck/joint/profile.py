@@ -20,14 +20,14 @@ lies lower and the other part fills the room; the same, and behind it the surfac
 surface rises; it goes on at the band's height."""
 
 _STEPS = 32  # heights read beside each place
-_WIDTHS = (2.0, 1.0, 4.0)  # how far is looked: band widths, at least and at most mm
+_WIDTHS = (2.0, 1.0, 4.0)  # reach of the search: band widths, at least and at most mm
 _FALLEN = (0.25, 0.03, 0.15)  # band widths, at least and at most mm: lower than this is a step, less a bend
 _FLAT = 0.18  # rise per mm of a surface that still is a floor: 10 degrees
 _DEEPEST = (3.0, 1.0, 4.0)  # band widths, at least and at most mm: a floor further down is no trap's
-_HALF_FILLED = 0.5  # of the step's depth: less room above the floor is none that melt can use
-_TRAP_WIDTH = (0.25, 0.4)  # band widths, at most mm: a narrower room is play between two parts
+_HALF_FILLED = 0.5  # of the step's depth: with less space above the floor melt cannot use it
+_TRAP_WIDTH = (0.25, 0.4)  # band widths, at most mm: a narrower space is play between two parts
 _FACING = 0.2  # cosine: surfaces that face up and down
-_ABOVE = 0.3  # mm: as far two parts may run into each other beside the band and still face each other
+_ABOVE = 0.3  # mm by which two parts may overlap beside the band and still face each other
 _INTO = 0.3  # band widths into the band, over which its slope is read
 _ON_IT = 1e-6  # mm
 _WALL_AWAY, _WALL_UP = (0.05, 0.3), 0.4  # mm beside a band and above it, where a wall would stand
@@ -177,7 +177,7 @@ def classify(drop: np.ndarray, room: np.ndarray, step: float, width: float) -> t
         before_filled = np.cumsum(on_floor & ~roomy, axis=1) == 0
         back = ((drop < fallen) & (column > begin[:, None])).any(axis=1)
     enough = float(np.minimum(_TRAP_WIDTH[0] * width, _TRAP_WIDTH[1]))
-    # the flank itself takes a step: count from where the surface left the band
+    # the flank takes the first step: count from where the surface left the band
     traps = falls & (((roomy & before_filled).sum(axis=1) + 1) * step >= enough)
     fills = falls & ~traps & ((on_floor & ~roomy).sum(axis=1) * step >= enough)
     kind[traps] = TRAP

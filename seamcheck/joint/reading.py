@@ -100,7 +100,7 @@ def readings_of(candidate: Candidate, cover: Part | None, base: Part | None, bea
         return settled[:1] if len(settled) == 1 else _clearer(settled)
     free = _clearer([r for r in both if is_free(r.side)])
     if len(free) == 1 and free[0].side.thickness > OPAQUE:
-        # rather a thin part with something in front of it than light through a block; it stays as unlikely
+        # a thin part with an obstacle in front is preferred to light through a block; it stays as unlikely
         shaded = [r for r in both if is_shaded(r.side) and r.side.thickness <= THIN]
         doubt = say("joint.shaded")
         return [replace(r, thickness=free[0].side.thickness, doubt=doubt) for r in shaded] or free
@@ -108,7 +108,7 @@ def readings_of(candidate: Candidate, cover: Part | None, base: Part | None, bea
 
 
 def _clearer(readings: list[Reading]) -> list[Reading]:
-    """Of two open sides the one with the much thinner part; both in doubt where they are alike."""
+    """Of two open sides the one with the much thinner part; both, in doubt, where they are alike."""
     if len(readings) < 2:
         return readings
     first, second = sorted(readings, key=lambda r: r.side.thickness)

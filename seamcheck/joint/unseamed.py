@@ -1,4 +1,4 @@
-"""What two parts have in common that is no seam: pads, strips that close nothing, side faces with play."""
+"""Contact of two parts that is no seam: pads, strips that enclose nothing, side faces with play."""
 
 from __future__ import annotations
 
@@ -20,8 +20,8 @@ from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import diagonal
 
 _ALONG_THIN = 0.8  # cosine between a direction and the thinnest side of a part on which the part may lie
-_WORTH_TELLING = 0.02  # of the smaller part's outline, over which the two must lie on each other to be told so
-_RUNS_ALONG = 0.5  # of the smaller part's length, that strips must have in all
+_WORTH_TELLING = 0.02  # of the smaller part's outline, over which the two must touch to be reported so
+_RUNS_ALONG = 0.5  # of the smaller part's length, that strips must have in total
 _STEP = 0.05  # mm: less between two levels is the same level
 
 
@@ -124,9 +124,9 @@ def _play(readings: Sequence[Reading], pair: tuple[str, str] | None) -> tuple[Re
 
 
 def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> float | None:
-    """How far (mm) the nearest faces that look at each other across the play are apart, along the way in.
+    """Distance (mm) of the nearest opposing faces across the play, in the direction of insertion.
 
-    They don't lie over each other, but the designer may have meant them to.
+    They don't lie over each other, though the designer may have intended it.
     """
     a, b = (bodies[i] for i in (reading.candidate.carrier, reading.candidate.counter))
     side = reading.candidate.frame.axes[2]
@@ -162,7 +162,7 @@ def side_by_side(
     bodies: Mapping[str, Body],
     names: Names,
 ) -> NotReviewed | None:
-    """Nothing but open strips: walls that stand beside each other."""
+    """Only open strips: walls side by side."""
     if (
         pair is None
         or lies_within(*(bodies[i].box for i in pair))

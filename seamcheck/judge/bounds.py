@@ -219,7 +219,7 @@ class JudgedPath:
         return np.array([np.interp(s, at, points[:, i]) for i in range(3)])
 
     def uncovered_reason(self, station: int) -> str:
-        """Why no plastic lies over the rib at a station: 'hole' or 'no-cover'."""
+        """Why there is no cover over the rib at a station: 'hole' or 'no-cover'."""
         for key in _COVER_COLUMNS:
             reason = str(self.reason(key)[station])
             if reason in _NO_COVER:

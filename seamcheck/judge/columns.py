@@ -23,9 +23,9 @@ from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import MERGE, Stretch, cell_lengths
 
 _MERGE_OF = {"clamp-land": 10.0, "clamp-tilt": 10.0}
-"""mm: a piece of land no longer than this between two faults carries no clamp: the letters of a word are one."""
+"""mm: a land no longer than this between two faults carries no clamp: they are one, as the letters of an engraving."""
 
-_TIE = 5e-4  # margins nearer than this to the worst count as equally bad; the middle one is shown
+_TIE = 5e-4  # margins within this of the worst count as equally bad; the middle one is shown
 
 
 def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: JudgedPath) -> Iterator[DraftFinding]:
@@ -65,7 +65,7 @@ class _Case:
     column: np.ndarray
 
     def beyond(self, tolerance: float) -> np.ndarray:
-        """(n,) bool: beyond one of the bounds, or so near that the tolerance carries it there."""
+        """(n,) bool: beyond one of the bounds, or close enough for the tolerance to reach it."""
         mark = np.zeros(len(self.values), dtype=bool)
         for step in self.view.steps(self.rule, self.check, self.bound):
             mark |= self._is_beyond(step, tolerance)
@@ -79,7 +79,7 @@ class _Case:
         return self.view.beyond(step.margin(self.values, self.side) - tolerance, slack)
 
     def draft(self, stretch: Stretch, tolerance: float) -> DraftFinding:
-        """The finding of a stretch beyond a bound: told of the gravest bound, at the place furthest beyond it."""
+        """The finding of a stretch beyond a bound: against the most severe bound, at the place furthest beyond it."""
         steps = self.view.steps(self.rule, self.check, self.bound)
         marks = [self._is_beyond(step, tolerance)[stretch.stations] for step in steps]
         gravest = next(i for i, mark in enumerate(marks) if mark.any())
@@ -96,7 +96,7 @@ class _Case:
         return replace(draft, finding=found)
 
     def _partly(self, milder: Step, stretch: Stretch, mark: np.ndarray, worst: int) -> Message:
-        """How much of a stretch lies beyond the gravest bound, the rest being beyond the milder one only."""
+        """How much of a stretch lies beyond the most severe bound; the rest is beyond the milder one only."""
         path = self.view.path
         length = cell_lengths(path.s, path.length, path.closed)[stretch.stations][mark].sum()
         limit = amount_of(abs(float(milder.limit[worst])), self.check.column)
@@ -138,7 +138,7 @@ class _Case:
 
 
 def holes(judging: JointJudge) -> Iterator[DraftFinding]:
-    """Stretches without plastic of the cover over the rib."""
+    """Stretches without cover over the rib."""
     rule = RULES["cover-hole"]
     for view in judging.seam.paths:
         for stretch in view.stretches(view.uncovered):

@@ -29,7 +29,7 @@ class JointResult(JointFacts):
     Attributes
     ----------
     survey : what was measured
-    extra : further plain values that travel into the document's joint untouched, such as "material"
+    extra : further plain values for the document's joint, unchanged, such as "material"
     """
 
     survey: Survey
@@ -136,7 +136,7 @@ class Finding(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=T
 
 @dataclass(frozen=True, slots=True)
 class Judgement:
-    """All findings of a model, in order, and what became of each waiver.
+    """All findings of a model, in order, and the state of each waiver.
 
     waivers : plain values of each waiver with "state" ('used', 'unused' or 'expired'), and the ids of the
         "findings" that it covers whole and "partly"

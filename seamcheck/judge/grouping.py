@@ -13,7 +13,7 @@ from seamcheck.catalogue.say import say
 from seamcheck.judge.findings import Finding, Place
 
 MOST = 6
-"""Findings of a model, notes and waived ones aside, above which those that say the same are told as one."""
+"""Findings of a model, notes and waived ones aside, above which those that say the same are reported as one."""
 
 _MOST_NAMED = 6  # places that a sentence names; the finding's ``places`` holds all
 
@@ -23,12 +23,12 @@ Key = tuple[str | None, ...]
 def grouped(findings: Sequence[Finding]) -> tuple[Finding, ...]:
     """The findings in their order; where they are many, one for each rule and side that is broken.
 
-    Waived findings and notes stay as they are: who waived a place has looked at that place.
+    Waived findings and notes stay as they are: whoever waived a place has reviewed that place.
 
     Notes
     -----
-    First what breaks one rule on one side of a limit, then one rule at all. The gravest of a group speaks for it, of
-    equally grave ones the one that misses its limit by most; the others are its ``places``.
+    First what breaks one rule on one side of a limit, then one rule at all. The most severe represents its group, of
+    equally severe ones the one that misses its limit by most; the others are its ``places``.
     """
     count = sum(_counts(finding) for finding in findings)
     for key in (_side, _rule):
@@ -69,7 +69,7 @@ def _together(findings: Sequence[Finding], key: Callable[[Finding], Key], count:
 
 
 def _one(group: Sequence[Finding], count: int) -> Finding:
-    """The finding that speaks for a group."""
+    """The finding that represents a group."""
     lead = min(group, key=lambda f: (SEVERITIES.index(f.severity), f.margin if f.margin is not None else 0.0))
     rest = [finding for finding in group if finding is not lead]
     places = tuple(place for f in (lead, *rest) for place in (*(() if f is lead else (place_of(f),)), *f.places))
@@ -88,7 +88,7 @@ def _one(group: Sequence[Finding], count: int) -> Finding:
 
 
 def along_paths(group: Sequence[Finding]) -> Finding:
-    """One finding of several that hold all along a path each; the first speaks for them."""
+    """One finding of several that each hold along a whole path; the first represents them."""
     lead, *rest = group
     where = ", ".join(finding.contour or "" for finding in rest)
     said = (*lead.messages, message(ALONG_PATHS, {"where": where}))

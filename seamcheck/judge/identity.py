@@ -17,20 +17,20 @@ import numpy as np
 CELL = 10.0
 """mm: edge of the cells into which places are sorted."""
 
-_SHIFT = 3.7  # mm: borders of cells lie beside the middle of the seam and the round distances at which people draw
+_SHIFT = 3.7  # mm: borders of cells lie beside the middle of the seam and the round dimensions that designers use
 _LONG, _LOPSIDED, _SQUARE = 0.1, 0.05, 0.1  # moments of the seam's shape beyond which they give a direction
 _HEAVIER = 0.01  # lopsidedness along a known direction that tells its two ends apart
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class JointFrame:
-    """The frame of a joint that moves and turns with it.
+    """A frame that moves and rotates with its joint.
 
     Attributes
     ----------
     centre : (3,) mm, centre of the seam line
     axes : (3, 3) unit rows: two across the light, and one against it
-    folds : how often the seam's shape comes to itself in one turn about the light: 1 no symmetry, 2 an oblong,
+    folds : how often the seam's shape coincides with itself in one turn about the light: 1 no symmetry, 2 an oblong,
         4 a square, 0 round, where only the distance from the centre says something
     """
 

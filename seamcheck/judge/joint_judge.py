@@ -1,4 +1,4 @@
-"""Judging one joint: its columns, and findings in the making."""
+"""Judging one joint: its columns, and the findings as they are made."""
 
 from __future__ import annotations
 

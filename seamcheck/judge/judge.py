@@ -50,7 +50,7 @@ def judge(
 
     Raises
     ------
-    NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not looked at passes
+    NotReviewed : no-seam, without a joint, or where one has no station: nothing that was not measured passes
     """
     if not joints or not all(any(len(path.s) for path in joint.survey.paths) for joint in joints):
         raise refused("no-seam", "no-seam.no-station")
@@ -139,7 +139,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
 
 
 def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """What holds all along several paths, such as open inner traps of two chambers, is one finding."""
+    """What holds along several whole paths, such as open inner traps of two chambers, is one finding."""
     views = {view.path.id: view for view in judging.seam.paths}
     groups: dict[tuple[str, str | None, str], list[DraftFinding]] = {}
     for draft in drafts:
@@ -159,7 +159,7 @@ def _once_for_all_paths(judging: JointJudge, drafts: Sequence[DraftFinding]) -> 
 
 
 def _parts_outside(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:
-    """The share of parts in which something breaks, where no finding tells of it yet."""
+    """The share of parts that break a limit, where no finding reports it yet."""
     found = parts_outside(judging.seam, list(tolerance_states(judging.joint, judging.seam)))
     limit = judging.settings.limit("parts-outside", "max")
     told = {rule for draft in drafts for rule in (draft.finding.rule, *draft.finding.also)}
@@ -190,7 +190,7 @@ def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
 
 
 def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """The drafts without those that a graver rule reports at the same place; it names them in ``also``."""
+    """The drafts without those that a more severe rule reports at the same place; it names them in ``also``."""
     kept: list[DraftFinding] = []
     also: dict[int, list[str]] = {}
     for draft in drafts:
@@ -211,7 +211,7 @@ def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> li
 
 
 def _without_wedged(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """Flanks that run into each other where the free travel ends at the same two faces are told once, by that."""
+    """Overlapping flanks are reported once where the free travel ends at the same two faces."""
     ends = {frozenset(d.finding.faces) for d in drafts if d.finding.rule == "sink-travel"}
     wedged = {
         frozenset(d.finding.faces)
@@ -229,7 +229,7 @@ def _without_wedged(drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
 
 
 def _is_covered(judging: JointJudge, draft: DraftFinding, graver: DraftFinding) -> bool:
-    """Whether the finding of a graver rule tells of this one's cause too."""
+    """Whether the finding of a more severe rule has the same cause."""
     mild, grave = draft.finding, graver.finding
     if SEVERITIES.index(grave.severity) > SEVERITIES.index(mild.severity) or not _overlap(judging, graver, draft):
         return False

@@ -1,4 +1,4 @@
-"""The one finding of a joint without a rib: what it is, what it measures, and whether a rib has room in it."""
+"""The one finding of a joint without a rib: what it is, its dimensions, and whether it has room for a rib."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""The share of parts in which something breaks that holds as drawn."""
+"""The share of parts that break a limit which holds as drawn."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from seamcheck.judge.findings import OUTSIDE
 from seamcheck.judge.tolerance import ToleranceState
 
 COMBINATIONS = "combinations_outside"
-"""Quantity of the material side: share of tolerance combinations in which no weld comes about, %."""
+"""Quantity of the material side: share of tolerance combinations without a weld, %."""
 
 _DRAWN = ("free_travel", "gap")
 """Quantities with limits of their own that the combinations draw too."""

@@ -24,7 +24,7 @@ from seamcheck.settings.settings import Settings
 
 
 class ToleranceState(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
-    """Where one limit of a quantity with a tolerance stands at its worst place: a record of the review document."""
+    """State of one limit of a quantity with a tolerance at its worst place: a record of the review document."""
 
     rule: RuleKey
     quantity: QuantityKey
@@ -113,7 +113,7 @@ def percent_of_parts(share: float) -> Sentence:
 
 
 def state_of(margin: float, tolerance: float, slack: float) -> Literal["inside", "at risk", "outside"]:
-    """Where a value stands that lies ``margin`` inside its limit, known to ``slack``, and may differ by +-tolerance."""
+    """State of a value that lies ``margin`` inside its limit, known to ``slack``, and may differ by +-tolerance."""
     return OUTSIDE if margin < -slack else AT_RISK if margin - tolerance < -slack else INSIDE
 
 

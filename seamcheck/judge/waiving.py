@@ -1,4 +1,4 @@
-"""Which findings are covered by a waiver, and which waivers match nothing any more."""
+"""Which findings a waiver covers, and which waivers no longer match anything."""
 
 from __future__ import annotations
 
@@ -14,9 +14,9 @@ from seamcheck.settings.waivers import Waiver
 
 
 def with_waivers(found: list[Finding], settings: Settings, joints: Mapping[str, JointResult]) -> Judgement:
-    """The findings, those that a waiver covers marked, and what became of every waiver.
+    """The findings, those that a waiver covers marked, and the state of every waiver.
 
-    A waiver covers a finding only if its place holds all of it: a fault that grows beyond it comes back.
+    A waiver covers a finding only if its place holds all of it: a fault that grows beyond it is reported again.
     """
     today = settings.today or date.today()
     used: list[list[str]] = [[] for _ in settings.waivers]

@@ -1,4 +1,4 @@
-"""The one shape in which every module hands on what it has measured."""
+"""The one shape of every module's results."""
 
 from __future__ import annotations
 
@@ -55,7 +55,7 @@ class Additions:
     ----------
     values : key of a quantity -> value of the whole interface
     columns : path id -> columns of that path
-    shades : path id -> strips of the rib top that not all of the light reaches
+    shades : path id -> strips of the rib top that the light reaches only in part
     """
 
     values: Mapping[str, Value]

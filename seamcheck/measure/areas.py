@@ -1,4 +1,4 @@
-"""Melt and flash traps at any collapse, of the sections of one path: what materials ask for later on."""
+"""Melt and flash traps at any collapse, of the sections of one path: needed later for the materials."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ class SideSections:
 
     Attributes
     ----------
-    side : only what traps are measured by; its other tables are empty
+    side : only what traps are measured by; the other tables are empty
     edge : (n,) mm from P to the edge of the rib top
     floor : of the trap
     other : (n, k) bool, intervals of another rib

@@ -42,7 +42,7 @@ class Source:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Entries:
-    """Where the light enters the cover on its way to both of its edges at the level of the rib's top.
+    """Where both edges of the light enter the cover on their way to the level of the rib top.
 
     inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one; width : (n,) mm
     of the light at the level of the rib's top, in the section; spread : mm by which the beam's cone widens to each
@@ -148,7 +148,7 @@ def axis_of(joint: Joint, contour: Contour, scanner: Scanner, view: Frame) -> np
 
 
 def _zone_of_seam(joint: Joint, contour: Contour, view: Frame) -> np.ndarray:
-    """(6,) mm in the view: box of the seam, with what lies 20 mm round it and all above."""
+    """(6,) mm in the view: box of the seam, with 20 mm round it and everything above."""
     return zone_of(Course.of(joint, contour, view).points, contour.rib_width + 20.0)
 
 

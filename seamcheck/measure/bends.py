@@ -1,4 +1,4 @@
-"""How the mid-line bends, from the edges of the rib's top themselves: exact at joints of lines and arcs."""
+"""Curvature of the mid-line, from the edges of the rib top themselves: exact at joints of lines and arcs."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ from seamcheck.kernel.curves import EdgePieces
 _ON = 0.01  # mm that the border of the rib's top may lie off its edges
 _TURNS = np.cos(np.radians(1.0))  # of the angle between two edges from which on they meet in a corner
 _SAME = 1e-3  # mm between ends of edges that meet
-_CORNER = 1.5  # mm round a corner in which edges do not tell how the line turns
+_CORNER = 1.5  # mm round a corner within which edges do not tell how the line bends
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -49,7 +49,7 @@ class Bends:
         return Bends(shapely.STRtree(pieces), curvature_of(first, second), cKDTree(_corners(edges, joint)))
 
     def at(self, points: np.ndarray, u: np.ndarray, inner: np.ndarray, outer: np.ndarray) -> np.ndarray:
-        """(n,) curvature of the mid-line, 1/mm, positive where its centre lies toward u; NaN where edges do not tell.
+        """(n,) curvature of the mid-line, 1/mm, positive where its centre lies toward u; NaN where it is not known.
 
         Parameters
         ----------
@@ -58,7 +58,7 @@ class Bends:
         Notes
         -----
         The mid-line is taken as parallel to each edge: 1/k = d + 1/k_edge, with the edge at d along u. Of both edges
-        the one that bends less counts: what only one of them does is a notch or a pad, no turn of the line.
+        the one that bends less counts: what only one of them shows is a notch or a pad, no bend of the line.
         """
         found = [self._from_edge(points, u, d) for d in (-inner, outer)]
         one, other = found

@@ -1,4 +1,4 @@
-"""Where a clamp can press: flat land beside the light's corridor with free room above it."""
+"""Where a clamp can press: flat land beside the beam corridor with free space above it."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ from seamcheck.settings.tables import Clamp
 _MOST_TILT = 5.0  # degrees from square to the light up to which a flat counts as land over the whole interface
 _LEVEL = np.cos(np.radians(_MOST_TILT))
 _STEEP = np.cos(np.radians(STEEPEST_LAND))
-_STEP = 0.02  # mm that something must rise above a land to stand in the clamp's way
+_STEP = 0.02  # mm that something must rise above a land to obstruct the clamp
 _SIMPLE = 0.02  # mm by which outlines in the document are simplified
 
 
@@ -54,7 +54,7 @@ def clamp_values(
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Tilted:
-    """Faces of the cover that would be land, were they square to the light: where, and tilted by how many degrees."""
+    """Faces of the cover that would be land if they were square to the light: where, and their tilt in degrees."""
 
     area: BaseGeometry
     degrees: float
@@ -135,7 +135,7 @@ def _above_face(sheet: Sheet, own: Sheet) -> np.ndarray:
 def _in_the_way(
     sheet: Sheet, rises: np.ndarray, level: float, height: float, joint: Joint, view: Frame
 ) -> BaseGeometry:
-    """What of the rising facets stands in the way; parts that begin above the tool are left out."""
+    """Which of the rising facets obstruct the tool; parts that begin above it are left out."""
     bodies = list(joint.bodies.values())
     boxes = view.boxes(np.array([body.box for body in bodies]))
     begins = np.where(np.isfinite(boxes[:, 2]), boxes[:, 2], -np.inf) > level + height
@@ -162,7 +162,7 @@ def inside_of(joint: Joint, contour: Contour, view: Frame) -> BaseGeometry:
 def _share(
     survey: Survey, view: Frame, land: BaseGeometry, tilted: Sequence[_Tilted], clamp: Clamp, margin: float
 ) -> Value:
-    """Share of the seam's length that has land wide enough within reach on one side at least."""
+    """Share of the seam's length with land that is wide enough within reach, on at least one side."""
     total = held = 0.0
     missing: list[tuple[float, np.ndarray, float | None]] = []  # length and middle of what has none, and its tilt
     shapely.prepare(land)
@@ -174,11 +174,11 @@ def _share(
             -1.0: np.asarray(path.columns.get("light_enters_inner", -half), dtype=float) - margin,
             1.0: np.asarray(path.columns.get("light_enters_outer", half), dtype=float) + margin,
         }
-        # where seams meet, what lies square to one of them is the other
+        # at a junction, what lies square to one path is the other
         ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
         for sign, edge in edges.items():
             start = flat + np.where(np.isfinite(edge), edge, sign * (half + margin))[:, None] * across
-            # mostly the land begins at once: seen without cutting
+            # usually the land begins at once: no cut is needed
             for far in (min(2 * clamp.width, clamp.reach), clamp.reach):
                 left = np.flatnonzero(~ok)
                 rays = shapely.linestrings(np.stack([start, start + sign * far * across], axis=1)[left])

@@ -12,12 +12,14 @@ from seamcheck.sections.levels import crossings, nearest_end
 from seamcheck.sections.section import Section
 from seamcheck.sections.slices import COVER, Segments
 
-STEEPEST_LAND = 60.0  # degrees from square to the light: so far an inclined seam keeps its pull; steeper is a wall
-LAND_REACH = 30.0  # mm beside the centre line in which the cover's free edge is looked for
+STEEPEST_LAND = (
+    60.0  # degrees from square to the light: up to here an inclined seam keeps its direction of pull; steeper is a wall
+)
+LAND_REACH = 30.0  # mm beside the mid-line within which the cover's free edge is searched
 _BEND = 5.0  # degrees
 _STEP = 0.01  # mm
 _LEAST_RUN = 0.1  # mm over which a slope is taken: shorter lines are cut from facets' tips
-_JOINED = 1e-5  # mm between the ends of two lines that go on
+_JOINED = 1e-5  # mm between the ends of two lines that continue each other
 _FAR = 1e5  # mm: distance between stations on the common axis of ends
 
 
@@ -57,7 +59,7 @@ class _Lines:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Walk:
-    """The topmost lines of every station from the corridor's edge outward, as far as they go on.
+    """The topmost lines of every station from the corridor's edge outward, as far as they continue.
 
     station (m,) where there is a line at the edge; count (m,) lines; first (m,) place of the first one; along, height
     (sum of count + 1,) mm: the points between them, of all stations one behind the other; face (sum of count + 1,):
@@ -72,11 +74,11 @@ class _Walk:
     face: np.ndarray
 
     def owner(self) -> np.ndarray:
-        """(points,) which of the walks a point belongs to."""
+        """(points,) index of the run of lines that a point belongs to."""
         return np.repeat(np.arange(len(self.count)), self.count + 1)
 
     def height_at(self, walk: np.ndarray, at: np.ndarray) -> np.ndarray:
-        """Heights, mm, of walks (k,) at distances (k,); beyond the ends that of the end."""
+        """Heights, mm, of runs of lines (k,) at distances (k,); beyond the ends that of the end."""
         ends = np.searchsorted(self.owner() * _FAR + self.along, walk * _FAR + at, side="right")
         line = np.clip(ends - 1, self.first[walk], self.first[walk] + self.count[walk] - 1)
         run = self.along[line + 1] - self.along[line]
@@ -199,7 +201,7 @@ def _walk(lines: _Lines, start: np.ndarray) -> _Walk:
 
 
 def _following(lines: _Lines) -> np.ndarray:
-    """(k,) the line that goes on at the end of each one, of several the one that rises most; -1 where none does."""
+    """(k,) the line that continues each one at its end, of several the one that rises most; -1 for none."""
     keys = lines.station * _FAR + lines.a
     order = np.argsort(keys, kind="stable")
     ends = lines.station * _FAR + lines.b

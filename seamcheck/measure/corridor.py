@@ -1,4 +1,4 @@
-"""The room that the light takes where it enters the cover, and how far a tall tool must stand back from it."""
+"""The beam corridor where the light enters the cover, and the setback of a tall tool from it."""
 
 from __future__ import annotations
 
@@ -124,7 +124,7 @@ def _drawn_in(region: BaseGeometry, axis: np.ndarray, distance: float, depth: fl
 
 
 def tool_setbacks(survey: Survey, half_angle: float, height: float) -> Additions:
-    """How far an upright side of the clamp must stand back from the light's corridor so as not to shade it, per side.
+    """Setback of an upright clamp wall from the beam corridor so as not to shade it, per side.
 
     Parameters
     ----------

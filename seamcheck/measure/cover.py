@@ -20,7 +20,7 @@ def gap_columns(section: Section) -> Columns:
 
 
 def cover_columns(section: Section, spot: float | None = None) -> tuple[Columns, Shade]:
-    """Thickness of the cover over the rib top; light over the spot's width, and what of that lies in the shade.
+    """Thickness of the cover over the rib top; light over the spot's width, and how much of that is shaded.
 
     Parameters
     ----------
@@ -48,7 +48,7 @@ def cover_columns(section: Section, spot: float | None = None) -> tuple[Columns,
         taken = strip if spot is None else within_strip(side, np.full(len(edge), spot / 2))
         run = np.where(taken, side.b - side.a, 0.0)
         total += run.sum(axis=1)
-        # beside the rib light must pass the cover; over the rib a hole in it is another finding
+        # beside the rib light must pass through cover; over the rib a hole in it is another finding
         lit = (side.stretches == 1) | (strip & (side.stretches == 0))
         lit &= ~side.blocked
         clear += (run * lit).sum(axis=1)

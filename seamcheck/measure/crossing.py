@@ -1,4 +1,4 @@
-"""Where the surfaces of two bodies go through each other, and the lines along which they do."""
+"""Where the surfaces of two bodies intersect, and the lines along which they do."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ import shapely
 from seamcheck.kernel import Body
 from seamcheck.kernel.body import Facets
 
-SHALLOW = 0.01  # mm: parts that reach into each other by less touch
+SHALLOW = 0.01  # mm: parts that overlap by less only touch
 DEFLECTION, ANGLE = 0.002, 0.2  # mm, radians
 
 
@@ -32,7 +32,7 @@ def _meets(boxes: np.ndarray, box: np.ndarray) -> np.ndarray:
 
 
 def pierce(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    """(n,) bool: whether boxes (n, 6) reach into each other by more than a touch, in every direction.
+    """(n,) bool: whether boxes (n, 6) overlap by more than a touch, in every direction.
 
     A box without thickness in one direction must lie inside the other there.
     """

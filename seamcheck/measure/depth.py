@@ -1,4 +1,4 @@
-"""How deep a room is that two bodies share: the shortest way through both, square to the faces that cross there."""
+"""Depth of an overlap of two bodies: the shortest distance through both, normal to the faces that cross there."""
 
 from __future__ import annotations
 
@@ -59,10 +59,10 @@ def deepest(
         normals = tuple(_normal(b, face, place[k]) for b, face in zip((cover, body), faces, strict=True))
         inward = -(normals[0] + normals[1])
         if not np.isfinite(inward).all() or np.linalg.norm(inward) < 0.05:
-            continue  # faces that look at each other: nothing lies between them
+            continue  # faces that face each other: nothing lies between them
         tried = place[k] + _INTO[:, None] * inward / np.linalg.norm(inward)
         held = contains(cover, tried) & contains(body, tried)
-        if held[0]:  # else it is no border of a common room
+        if held[0]:  # else it is no border of an overlap
             spots += [_Spot(inside, faces, normals) for inside in tried[held]]
             ways += [n for n in normals if len(ways) < _WAYS and all(abs(n @ way) < _SAME_WAY for way in ways)]
     for also_grazing in (False, True):
@@ -87,9 +87,9 @@ class _Spot:
 def _least(
     spot: _Spot, ways: list[np.ndarray], cover: Body, body: Body, also_grazing: bool
 ) -> tuple[float, np.ndarray, np.ndarray, _Spot] | None:
-    """The shortest way through both bodies at a spot: mm, its middle, its direction.
+    """The shortest distance through both bodies at a spot: mm, its middle, its direction.
 
-    Ways that graze a curved face of the spot, and end on it twice, are chords near its border: they tell no depth.
+    Lines that graze a curved face of the spot and end on it twice are chords near its border, no depth.
     """
     own = [n for n in spot.normals if all(abs(n @ way) < 1.0 - 1e-9 for way in ways)]
     best: tuple[float, np.ndarray, np.ndarray, _Spot] | None = None
@@ -153,7 +153,7 @@ def _on_line(boxes: np.ndarray, start: np.ndarray, along: np.ndarray) -> np.ndar
 
 
 def within(one: str, other: str, cover: Body, body: Body) -> Iterator[Overlap]:
-    """A part that lies in the cover's material as a whole, with no surface crossing."""
+    """A part that lies wholly in the cover's material, without crossing surfaces."""
     inside = (body.box[:3] >= cover.box[:3] - SHALLOW).all() and (body.box[3:] <= cover.box[3:] + SHALLOW).all()
     if not inside or not len(body.faces):
         return

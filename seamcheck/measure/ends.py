@@ -8,7 +8,7 @@ from seamcheck.contour import Contour
 from seamcheck.joint.frame import Frame
 from seamcheck.measure.table import Interruption
 
-_FACING = 0.3  # cosine between an end's own direction and the way to the other end
+_FACING = 0.3  # cosine between an end's own direction and that to the other end
 
 
 def interruptions(contour: Contour, frame: Frame) -> tuple[Interruption, ...]:

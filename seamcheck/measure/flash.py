@@ -1,4 +1,4 @@
-"""Where flash can go: open stretches and what it would reach, room round the turns, gaps left at the lips."""
+"""Where flash can go: open stretches and what it would reach, trap volume in corners, gaps left at the lips."""
 
 from __future__ import annotations
 
@@ -21,11 +21,11 @@ from seamcheck.sections.face_gaps import FaceList
 from seamcheck.sections.stretches import cell_lengths
 
 SIDES = ("inner", "outer")
-_PROBES = 15  # places along the longer side of what the seam encloses at which the cover is looked for
+_PROBES = 15  # places along the longer side of what the seam encloses at which the cover is searched
 
 
 def flash_values(joint: Joint, contour: Contour, survey: Survey, near: Sequence[Mapping[str, Any]]) -> Additions:
-    """Per side: length of seam on which nothing closes the trap and what flash would reach, volume, loss in turns.
+    """Per side: length of seam with an open trap and what flash would reach, volume, loss in corners.
 
     Parameters
     ----------
@@ -103,7 +103,7 @@ class _Reaches:
 
 
 def _volume(survey: Survey, side: str) -> dict[str, Value]:
-    """Volume of one trap along its own way, and the largest share of its section that a turn takes away."""
+    """Volume of one trap along its own path, and the largest share of its section that is lost in a corner."""
     volume, worst, at, known = 0.0, 0.0, None, False
     for path in survey.paths:
         area = np.asarray(path.columns[f"trap_area_{side}"], dtype=float)

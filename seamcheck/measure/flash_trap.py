@@ -25,7 +25,7 @@ class Trap:
     """The flash trap on one side.
 
     area : (n,) mm²; lip_gap : (n,) mm, NaN where open or closed by another rib; is_open : (n,) 1.0 or 0.0, NaN without
-    floor; by_rib : (n,) bool, closed by another rib of the seam, whose half of the room is left out
+    floor; by_rib : (n,) bool, closed by another rib of the seam, whose half of the trap is left out
     end : (n,) mm from P to the end of the trap; centre : (n,) mm from P to the area's centre
     """
 
@@ -102,7 +102,7 @@ def measure_trap(
     drop : mm, planned collapse plus the smallest gap of the seam
     rib_width : (n,) mm
     deepest : (n,) mm; an opposite surface further above the rib top than this ends the trap as an edge does
-    other : (n, k) bool, intervals of another rib of the seam: it closes the trap without a lip, and both share the room
+    other : (n, k) bool, intervals of another rib of the seam: it closes the trap without a lip, and both share it
     """
     most = side.a.shape[1]
     columns = np.arange(most)[None, :]
@@ -128,7 +128,7 @@ def measure_trap(
     )
     floor_end = first_true(missing_floor | (sunk & ~groove_closes[:, None]))
     floor_end = np.where(groove_closes & (floor_end > rise), -1, floor_end)
-    gone = np.fmax(side.roof_a, side.roof_b) > deepest[:, None]  # the inside of the housing, seen past its wall
+    gone = np.fmax(side.roof_a, side.roof_b) > deepest[:, None]  # the inside of the housing, beyond its wall
     roof_end = first_true(out_there & (~np.isfinite(side.roof_a) | gone))
     behind = take(side.b, np.maximum(exists.sum(axis=1) - 1, 0))
 
@@ -199,7 +199,7 @@ def measure_trap(
 
 
 def is_roofless(side: Side, edge: np.ndarray) -> np.ndarray:
-    """(n,) bool: whether nothing of the opposite part lies over what comes right beside the edge of the rib top.
+    """(n,) bool: whether the opposite part does not reach over what lies right beside the edge of the rib top.
 
     Parameters
     ----------
@@ -210,16 +210,16 @@ def is_roofless(side: Side, edge: np.ndarray) -> np.ndarray:
 
 
 def turned(area: np.ndarray, centre: np.ndarray, bend: np.ndarray) -> np.ndarray:
-    """Room per length of mid-line that a section has in a turn, mm²: by the way of its centre of area.
+    """(n,) mm², trap area per length of mid-line in a corner, by the path of its centroid.
 
     Parameters
     ----------
-    area : (n,) mm²; centre : (n,) mm from P; bend : (n,) 1/mm, positive where the line turns toward this side
+    area : (n,) mm²; centre : (n,) mm from P; bend : (n,) 1/mm, positive where the line bends toward this side
 
     Notes
     -----
-    Second theorem of Pappus and Guldinus: volume = area times the way of its centre. Where the trap reaches
-    beyond the centre of the turn nothing is left of it: 0.
+    Second theorem of Pappus and Guldinus: volume = area times the path of its centroid. Where the trap reaches
+    beyond the centre of the corner nothing is left of it: 0.
     """
     return np.asarray(area * np.maximum(1.0 - np.nan_to_num(bend) * np.nan_to_num(centre), 0.0))
 

@@ -54,7 +54,7 @@ def pressed_flat(
     the clamp presses less than it takes.
     """
     bow = settings.tolerances.get("flatness_cover", 0.0)
-    if bow <= 0.0 or "flattened" in settings.tolerances:  # what is given wins
+    if bow <= 0.0 or "flattened" in settings.tolerances:  # given values take precedence
         return Additions({})
     clamp = settings.clamp
     thick = np.concatenate([path.columns["cover_thickness"] for path in survey.paths])

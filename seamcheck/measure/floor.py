@@ -16,7 +16,7 @@ just this number, so that a lip of one height is one along the whole seam."""
 _FLAT = np.tan(np.radians(30.0))
 _LEVEL = np.tan(np.radians(5.0))
 _SHALLOW = 0.05  # mm below the rib top from which on a flat face can be a floor
-_AS_FAR = 0.01  # mm beyond the edge that the rib has elsewhere, to which what was lowered may reach
+_AS_FAR = 0.01  # mm beyond the edge that the rib has elsewhere, up to which a lowered top may reach
 _ROOT = 0.5  # mm: a flat right behind a slope of less than 30 degrees still is the floor
 
 
@@ -65,7 +65,7 @@ def find_floor(
     groove = _groove(side, beyond, deepest)
     first = np.where(first < 0, groove, first)
     first_beyond = first_true(beyond)
-    # every surface between the flank and the floor must be there, else the flank runs down without shoulder
+    # every surface between flank and floor must exist, else the flank runs down without a shoulder
     columns = np.arange(side.a.shape[1])[None, :]
     between = (columns >= first_beyond[:, None]) & (columns < first[:, None])
     broken = (between & ~np.isfinite(side.floor_a)).any(axis=1)

@@ -16,12 +16,12 @@ from seamcheck.measure.overlap import are_near
 from seamcheck.measure.ridge import rib_faces, ridge
 from seamcheck.sections.face_gaps import FaceList
 
-NEAR = 0.3  # mm between two flanks that guide each other; further apart they only stand beside each other
-STEEP = np.sin(np.radians(15.0))  # of a facet's normal along the light: what leans more is lead-in, no flank
+NEAR = 0.3  # mm between two flanks that guide each other; further apart they do not guide
+STEEP = np.sin(np.radians(15.0))  # of a facet's normal along the light: a larger lean is lead-in, no flank
 _LEAST = 0.5  # mm of a flank's height; lower ones guide nothing
 _ENGAGED = 0.05  # mm of common height at the end of the travel
 OFF = 1e-3  # mm from the ends of a flank at which it is cut
-_BEHIND = 0.1  # mm that flanks may have run into each other; what lies further behind is something else
+_BEHIND = 0.1  # mm that flanks may overlap; what lies further behind is something else
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -75,7 +75,7 @@ def play_between(one: Cut, other: Cut, near: float = NEAR) -> tuple[float, np.nd
     size = np.linalg.norm(step, axis=1)
     ahead = (step * one.normal[i]).sum(axis=1)
     before, behind = ahead >= 0.7 * size - 1e-9, (ahead <= -0.7 * size) & (size <= _BEHIND)
-    real = before | behind  # the other one lies before or behind it, not aside
+    real = before | behind  # the other one lies in front or behind, not beside it
     if not real.any():
         return nothing
     i, size, at, sign = i[real], size[real], ways[real, 1], np.where(before[real], 1.0, -1.0)
@@ -192,7 +192,7 @@ def _flanks(faces: FaceList, which: np.ndarray, view: Frame) -> dict[int, Flank]
 
 
 def _is_press(a: Flank, b: Flank, joint: Joint, overlaps: Sequence[Overlap]) -> bool:
-    """Whether both are drawn into each other: that is told by itself."""
+    """Whether both overlap as drawn: that is a finding of its own."""
     return any(
         (a.part, b.part) == (overlap.cover[0], overlap.other[0])
         and overlap.cover[1] >= 0

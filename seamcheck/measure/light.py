@@ -1,4 +1,4 @@
-"""Light from a scanner at every station: angle, offset, way through the cover, and what shades the rib.
+"""Light from a scanner at every station: angle, offset, path through the cover, and what shades the rib.
 
 Stations are independent of each other. Between the source and the cover's top every facet of every part can stand in
 the way.
@@ -68,7 +68,7 @@ def light(joint: Joint, contour: Contour, survey: Survey, given: Light) -> Addit
 def _shadow(
     path: PathSurvey, share: np.ndarray, blockers: Sequence[tuple[str, int] | None], i: int, joint: Joint
 ) -> Value:
-    """What stands in the light at one station."""
+    """What is in the beam path at one station."""
     blocker = blockers[i]
     faces = [] if blocker is None else [{"part": blocker[0], "face": blocker[1]}]
     return value_of(float(share[i]), path.points[i], _who(blocker, joint), faces=faces)

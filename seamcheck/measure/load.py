@@ -1,4 +1,4 @@
-"""What a pressure inside or a force on the cover does to the weld: line load, peel moment, stress."""
+"""Load on the weld by an internal pressure or a force on the cover: line load, peel moment, stress."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.settings.tables import Load
 
 _KEYS = ("load_force", "line_load_mean", "weld_stress_least", "weld_stress_most", "weld_use_least", "weld_use_most")
-_OVER = 2.0  # thicknesses of the cover over which load and moment are averaged along the seam
+_OVER = 2.0  # cover thicknesses over which load and moment are averaged along the seam
 
 
 def load_values(joint: Joint, contour: Contour, survey: Survey, load: Load | None) -> Additions:
@@ -22,8 +22,8 @@ def load_values(joint: Joint, contour: Contour, survey: Survey, load: Load | Non
 
     Notes
     -----
-    The cover is a plate of even thickness over what the seam encloses. Two bounds: hinged on the seam, where the weld
-    carries the line load alone, and clamped by it, where it carries the moment at the plate's edge as well. Stress is
+    The cover is a plate of constant thickness over what the seam encloses. Two bounds: hinged on the seam, where the
+    weld carries the line load alone, and clamped by it, where it carries the moment at the plate's edge too. Stress is
     load / w, and load / w + 6 moment / w² on the side where the weld is peeled, w the rib's width.
     """
     if load is None:
@@ -65,7 +65,7 @@ def load_values(joint: Joint, contour: Contour, survey: Survey, load: Load | Non
 def stresses(
     hinged: np.ndarray, clamped: np.ndarray, moment: np.ndarray, width: np.ndarray
 ) -> tuple[np.ndarray, np.ndarray]:
-    """Tension in the weld (MPa): by the line load alone, and with the peel moment at the edge that is pulled most.
+    """Stress in the weld (MPa): by the line load alone, and with the peel moment at the edge that is stressed most.
 
     Parameters
     ----------
@@ -83,7 +83,7 @@ def _worst(path: PathSurvey, stress: np.ndarray) -> Value:
 
 
 def _used(stress: Value, load: Load) -> Value:
-    """The stress over what the weld bears; not evaluated without strength and weld factor."""
+    """The stress over what the weld can carry; not evaluated without strength and weld factor."""
     if load.strength is None or load.weld_factor is None:
         return value_of(None, why="no-strength")
     if stress["value"] is None:

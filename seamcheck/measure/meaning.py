@@ -1,4 +1,4 @@
-"""Where a section across the rib says nothing: junctions, sharp corners, open ends, holes in the rib's top."""
+"""Where a section across the rib has no meaning: junctions, sharp corners, open ends, holes in the rib top."""
 
 from __future__ import annotations
 
@@ -14,15 +14,15 @@ from seamcheck.measure.additions import Columns
 from seamcheck.measure.turning import corner_radius
 
 NO_MEANING = ("junction", "end", "corner", "rib-hole")
-"""Reasons for which a section across the rib says nothing."""
+"""Reasons for which a section across the rib has no meaning."""
 
 _JUNCTION = 1.5  # rib widths round a junction in which a section cuts several ribs
 _BLEND = 6.0  # rib widths round a junction in which the rib may be wider for the roundings that lead into it
 _WIDER = 0.02  # share of the seam's median width by which the rib is wider in a blend
-_SQUARE = 0.02  # share by which a section may be longer than twice the way to the nearest border
+_SQUARE = 0.02  # share by which a section may be longer than twice the distance to the nearest border
 _TRAP, _NEARER = 4.0, 0.1  # rib widths that a trap reaches at most; share by which another stretch is nearer
 _AT_THE_END = 0.05  # mm: a station so near to an open end lies in the face that ends the rib, as far as can be told
-_SHARP = 0.98  # of half the rib's width: a line that turns in less has a corner on its inner side
+_SHARP = 0.98  # of half the rib's width: a smaller radius is a corner on its inner side
 _HOLD_EVERYWHERE = frozenset(
     (
         "cover_thickness",
@@ -55,7 +55,7 @@ class RibTop:
 def without_meaning(
     path: Path, s: np.ndarray, points: np.ndarray, u: np.ndarray, edges: tuple[np.ndarray, np.ndarray], top: RibTop
 ) -> np.ndarray:
-    """(n,) why a section says nothing, one of NO_MEANING; '' where it has its meaning.
+    """(n,) why a section has no meaning, one of NO_MEANING; '' where it has.
 
     Parameters
     ----------
@@ -85,7 +85,7 @@ def at_open_end(path: Path, s: np.ndarray) -> np.ndarray:
 
 
 def blank_without_meaning(columns: Columns, mark: np.ndarray, nothing: np.ndarray) -> Columns:
-    """Columns, not measured where a section says nothing.
+    """Columns, not measured where a section has no meaning.
 
     Parameters
     ----------
@@ -122,9 +122,9 @@ def runs_into_another(
 
 
 def _in_junctions(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarray, top: RibTop) -> np.ndarray:
-    """(n,) bool: near a junction, and on from there as long as the rib narrows down to its usual width.
+    """(n,) bool: near a junction, and from there until the rib has narrowed to its usual width.
 
-    The roundings between ribs that meet widen them by nature: they belong to the junction.
+    Fillets between ribs that meet widen them: they belong to the junction.
     """
     if not len(top.junctions):
         return np.zeros(len(s), dtype=bool)
@@ -140,9 +140,9 @@ def _in_junctions(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarr
 
 
 def _sharp_corners(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarray, top: RibTop) -> np.ndarray:
-    """(n,) bool: stations from which the section would cut across a corner.
+    """(n,) bool: stations at which the section would cut across a corner.
 
-    Where the line turns more sharply than the rib is wide, the section still has a meaning as long as it meets both
+    Where the corner radius is smaller than the rib's width, the section still has a meaning as long as it meets both
     borders squarely, as it does between concentric arcs: then it is twice as long as the nearest border is away.
     """
     line = (path.s, path.points[:, :2], path.length, path.closed)

@@ -1,4 +1,4 @@
-"""Which parts move with the sinking cover, and which hang on both sides."""
+"""Which parts move with the sinking cover, and which touch both sides."""
 
 from __future__ import annotations
 
@@ -12,15 +12,15 @@ from seamcheck.joint import Joint
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
 
-_TOUCH = 0.02  # mm: parts as near as this touch
-_MOST_FACES = 400  # pairs of faces looked at exactly for two parts; the nearest boxes first
+_TOUCH = 0.02  # mm: parts this close touch
+_MOST_FACES = 400  # pairs of faces compared exactly for two parts; the nearest boxes first
 _CHORD, _ANGLE = 0.05, 0.35  # mm and radians of the facets by which it is first seen which faces may touch
 _SAME = 1e-3  # of the normals of planes that are parallel
 
 
 @dataclass(frozen=True, slots=True)
 class Moving:
-    """Part ids: with_cover: the cover and what hangs on it alone; on_both: what touches cover and base."""
+    """Part ids: with_cover: the cover and what is connected to it alone; on_both: what touches cover and base."""
 
     with_cover: tuple[str, ...]
     on_both: tuple[str, ...] = ()
@@ -31,9 +31,9 @@ class Moving:
 
         Notes
         -----
-        Parts that touch one another hang together. A group that touches the cover but not the base moves with the
-        cover; one that touches both is held by one of them, and the geometry does not say by which: it stands still.
-        Parts that carry another seam of the cover stand still.
+        Parts that touch each other are connected. A group that touches the cover but not the base moves with the
+        cover; one that touches both is held by one of them, the geometry does not tell by which: it stays in place.
+        Parts that carry another seam of the cover stay in place.
         """
         welded = {part for part, _ in joint.other_ribs}
         free = [
@@ -53,7 +53,7 @@ class Moving:
 
 
 def _group(seed: str, free: Iterable[str], joint: Joint) -> list[str]:
-    """All parts that hang together with one by touch, that one included."""
+    """All parts connected with one by touch, that one included."""
     found, rest, todo = [seed], [part for part in free if part != seed], [seed]
     while todo:
         body = joint.bodies[todo.pop()]
@@ -69,7 +69,7 @@ def _touch_any(body: Body, others: Iterable[Body]) -> bool:
 
 
 def touch(one: Body, other: Body) -> bool:
-    """Whether two bodies come as near as a touch, or reach into each other."""
+    """Whether two bodies touch or overlap."""
     if not _near(one.box[None], other.box)[0]:
         return False
     mine, theirs = (np.flatnonzero(_near(a.boxes, b.box)) for a, b in ((one, other), (other, one)))
@@ -82,7 +82,7 @@ def touch(one: Body, other: Body) -> bool:
 
 
 def _with_near_facets(one: Body, other: Body, pairs: list[tuple[int, int]]) -> list[tuple[int, int]]:
-    """The pairs of faces of which two facets lie so near that the faces may touch.
+    """The pairs of faces with two facets so close that the faces may touch.
 
     A face lies within the chord error of its facets. Where a face has none, nothing is left out.
     """

@@ -1,4 +1,4 @@
-"""Parts that are neither cover nor base: how near they come to the light on the seam."""
+"""Parts that are neither cover nor base: their distance from the light on the seam."""
 
 from __future__ import annotations
 
@@ -19,12 +19,12 @@ from seamcheck.measure.corridor import light_at_rib
 from seamcheck.settings.tables import Light
 
 _LOOK = 10.0  # mm from the light within which other parts are measured
-_TURNS, _STILL = 30, 1e-7  # of the search for the nearest place, and mm that it may still move
+_TURNS, _STILL = 30, 1e-7  # steps of the search for the nearest place, and mm that it may still move
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Lit:
-    """The strip that the light takes where it meets the rib.
+    """The strip of the light where it meets the rib.
 
     Attributes
     ----------
@@ -50,7 +50,7 @@ class Lit:
     def distance(self, start: np.ndarray, body: Body, face: int) -> tuple[float, np.ndarray]:
         """Shortest distance (mm) of the strip from a face, found from a place (3,) on it, and the place (3,).
 
-        Nearest places of the strip and of the face in turn, until they stay.
+        Nearest places of the strip and of the face in turn, until they no longer change.
         """
         at, distance = start, float("inf")
         for _ in range(_TURNS):

@@ -1,4 +1,4 @@
-"""Where the cover is drawn into another part elsewhere than at the rib: press fits, threads, mistakes."""
+"""Where the cover penetrates another part elsewhere than at the rib: press fits, threads, mistakes."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ def find_overlaps(joint: Joint, moving: Collection[str] = ()) -> list[Overlap]:
 
     Parameters
     ----------
-    moving : parts that move with the cover, which they never stop
+    moving : parts that move with the cover and never stop it
 
     Notes
     -----
@@ -95,7 +95,7 @@ def _of_pair(
 
 
 def _once(found: list[Overlap], cover: Body, body: Body) -> list[Overlap]:
-    """Overlaps of one pair, each room once: its border may be several lines, between faces that are neighbours."""
+    """Overlaps of one pair, each once: its border may be several lines, between neighbouring faces."""
 
     kept: list[Overlap] = []
     for overlap in sorted(found, key=lambda o: (-round(o.depth, 6), o.at)):

@@ -48,7 +48,7 @@ class PathSurvey:
     id : "c1", "c2", ... unique in the joint
     closed : whether the path returns to its start (the first station is not repeated at the end)
     length : mm
-    ends : for an open path what stands at (start, end): 'open', 'junction:J1'; () when closed
+    ends : for an open path what is at (start, end): 'open', 'junction:J1'; () when closed
     s : (n,) mm, arc length, ascending
     points : (n, 3) mm, mid-line of the rib top
     u : (n, 3) unit vectors across the seam; +u is outer
@@ -60,7 +60,7 @@ class PathSurvey:
     areas_at : melt and trap areas at any other collapse, of the same sections; None where they are not at hand
     slope : (n,) rise of the rib top against the light for each mm outward: 0 where it lies square to the light;
         heights in the section are measured from this slope; None where it is not at hand
-    shade : strips of the rib top that not all of the light reaches; None where that is not at hand
+    shade : strips of the rib top that the light reaches only in part; None where that is not at hand
     """
 
     id: str

@@ -91,6 +91,11 @@ def why_not(
             f"the {worst.side} side: {worst.room:.2f} mm from the mid-line, {worst.need:.2f} mm are needed."
         )
         instead.append(f"Widen the contact there by {worst.missing:.2f} mm on the {worst.side} side.")
+        opposite = max((s.missing for s in short if s.side != worst.side), default=None)
+        if opposite is not None:
+            other_side = "outer" if worst.side == "inner" else "inner"
+            message += f" On the {other_side} side {opposite:.2f} mm are missing."
+            instead[-1] = instead[-1].rstrip(".") + f", and by {opposite:.2f} mm on the {other_side} side."
     else:
         least = chosen.least
         message = (

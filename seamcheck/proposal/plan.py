@@ -20,9 +20,10 @@ from seamcheck.proposal.contact import Contact, carrier_of, contact_of
 from seamcheck.proposal.design import VARIABLES, Design, Wishes
 from seamcheck.proposal.no_room import shallow_stretches, short_stretches, why_not
 from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal
-from seamcheck.proposal.repair import filled_to_contact, mend
+from seamcheck.proposal.repair import mend
 from seamcheck.proposal.route import best_route
 from seamcheck.proposal.shape import Cut, cut_joint
+from seamcheck.proposal.whole_section import filled_to_contact
 from seamcheck.settings.settings import Settings
 
 TITLES = {

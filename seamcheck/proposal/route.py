@@ -45,7 +45,11 @@ def best_route(
                 break
     return max(
         tried,
-        key=lambda t: (t[0].fits, t[4].outer >= _with_land(settings), round(min(t[0].aimed, 0.3), 2)),
+        key=lambda t: (
+            t[0].fits,
+            t[0].fits and t[4].outer >= _with_land(settings),
+            round(min(t[0].aimed, 0.3), 2),
+        ),
         default=None,
     )
 

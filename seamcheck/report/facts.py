@@ -28,7 +28,7 @@ SEVERITIES = ("must-fix", "attention", "note")
 MARKS = {"must-fix": "◆", "attention": "▲", "note": "○"}
 VERDICTS = {
     "pass": "Within the limits",
-    "attention": "Within the must-fix limits, with points to look at",
+    "attention": "Within the must-fix limits, with points for attention",
     "fail": "A limit is broken",
     "not-reviewed": "Not reviewed",
 }
@@ -106,7 +106,7 @@ def length_unit_word(name: str) -> str:
 def verdict_headline(verdict: str) -> str:
     """A verdict as a headline."""
     words = {
-        "pass": tr("Within the limits"), "attention": tr("Within the must-fix limits, with points to look at"),
+        "pass": tr("Within the limits"), "attention": tr("Within the must-fix limits, with points for attention"),
         "fail": tr("A limit is broken"), "not-reviewed": tr("Not reviewed"),
     }  # fmt: skip
     return words.get(verdict, verdict)
@@ -343,11 +343,11 @@ def sentences(document: Document) -> list[str]:
     live = [n for n in found if not n.is_waived and n.finding["severity"] != "note"]
     if live:
         worst = live[0].finding
-        said.append(f"{tr('The gravest:')} {worst['message']} {_where_sentence(document, worst)}".strip())
+        said.append(f"{tr('Most severe:')} {worst['message']} {_where_sentence(document, worst)}".strip())
         if worst.get("remedy"):
             said.append(worst["remedy"])
     else:
-        said.append(tr("No stretch of it breaks a limit that was checked."))
+        said.append(tr("No part of it breaks a limit that was checked."))
     if waived:
         said.append(tr("1 finding is waived.") if waived == 1 else tr("{count} findings are waived.", count=waived))
     return said
@@ -407,7 +407,7 @@ def seam_sentence(document: Document) -> str:
         shape = tr(" in {count} paths", count=len(all_paths))
     what = tr("One seam") if many == 1 else tr("{count} seams", count=many)
     return tr(
-        "{what} of {length}{shape}, looked at in {count} sections.",
+        "{what} of {length}{shape}, measured in {count} sections.",
         what=what, length=mm(length), shape=shape, count=count,
     )  # fmt: skip
 

@@ -24,7 +24,7 @@ def render_letter(document: Document) -> str:
         parts += [tr("No question is open."), ""]
     live = [n for n in facts.numbered_findings(document) if not n.is_waived and n.finding["severity"] != "note"]
     if live:
-        parts += [f"## {tr('Findings that they go with')}", ""]
+        parts += [f"## {tr('Related findings')}", ""]
         parts += [
             f"- {n.number} ({facts.severity_word(n.finding['severity'])}): {_plain(n.finding['message'])} "
             f"{_plain(facts.place_text(document, n.finding))}."

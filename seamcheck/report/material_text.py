@@ -87,7 +87,7 @@ def terms(family: str, keys: Sequence[str]) -> str:
 def corner_sentence(corners: Mapping[str, Any]) -> str:
     """The tightest turn, the acceleration that the given speed takes there, and what the scanner makes of it."""
     told = tr(
-        "Tightest turn: R = {radius} on {path}{place}. At the given speed the spot's acceleration there is "
+        "Tightest corner: R = {radius} on {path}{place}. At the given speed the spot's acceleration there is "
         "{acceleration} m/s² ({how}).",
         radius=mm(corners["least_corner_radius_mm"], 2), path=corners["contour"], place=_at(corners["at"]),
         acceleration=plain_number(corners["acceleration_mm_s2"] / 1000.0, 0), how=corners["how"],
@@ -97,7 +97,7 @@ def corner_sentence(corners: Mapping[str, Any]) -> str:
         return told
     speed = amount(slowed, "mm/s")
     return f"{told} " + tr(
-        "With the acceleration given it takes this turn at {speed}; the chart of the corner dose shows what that adds.",
+        ("With the acceleration given it takes this corner at {speed}; the chart of the corner dose shows the effect."),
         speed=speed,
     )
 
@@ -138,7 +138,7 @@ def _melt(melt: Mapping[str, Any], window: Mapping[str, Any]) -> list[str]:
     lines.append(
         "  "
         + tr(
-            "Melt takes {times} times its room while hot ({standing}).",
+            "While hot, the melt takes {times} times its volume ({standing}).",
             times=plain_number(expansion["value"], 2), standing=known_word(expansion["standing"]),
         )
     )  # fmt: skip

@@ -28,13 +28,13 @@ def near_facets(joint: Joint, contour: Contour, reach: float, light: float) -> S
     Parameters
     ----------
     reach : mm, to both sides of the centre line, seen along the press direction
-    light : mm, so far the light reaches to both sides; other parts are met so far, a rib width at least
+    light : mm, how far the light reaches to both sides; other parts are considered that far, at least a rib width
     """
     return _facets(joint, contour, reach, -np.inf, light)
 
 
 def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
-    """The same, without faces that lie wholly below the rib's top: what is looked at beside the cover's light side."""
+    """The same, without faces that lie wholly below the rib's top: what is measured beside the cover's light side."""
     lowest = min(float((joint.up * path.points[:, 2]).min()) for path in contour.paths)
     return _facets(joint, contour, reach, lowest - _BELOW)
 
@@ -42,7 +42,7 @@ def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
 def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: float = 0.0) -> Soup:
     lines = [path_line(path) for path in contour.paths]
     wide = zone_around(lines, reach)
-    room = zone_around(lines, 1.05 * reach + 0.1)  # beyond every place that is looked at: there holes may be filled
+    room = zone_around(lines, 1.05 * reach + 0.1)  # beyond every place that is measured: there holes may be filled
     narrow = zone_around(lines, max(contour.rib_width, light))
     corners, owners, faces = [np.empty((0, 3, 3))], [np.empty(0, dtype=int)], [np.empty(0, dtype=int)]
     roles = {

@@ -2,7 +2,7 @@
 
 Everything is seen along the light; heights count against it. Between two plane facets the gap is linear
 over the polygon in which their outlines overlap, so its smallest value is attained at a corner of that
-polygon: a vertex of one facet over the other, or a crossing of two edges. No raster can step over a bump.
+polygon: a vertex of one facet over the other, or a crossing of two edges. No raster can miss a bump.
 """
 
 from __future__ import annotations
@@ -19,15 +19,15 @@ from seamcheck.joint.heights import plane_heights
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
-DEEPEST = 1.5  # mm that parts may overlap as drawn; what lies deeper is taken as another storey
+DEEPEST = 1.5  # mm that parts may overlap as drawn; what lies deeper belongs to another level
 _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
-_FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no height to speak of
+_FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no usable height
 _SLIVER = 1e-9  # mm²
-_EVEN = 1e-3  # mm: room for rounding; what is drawn further into the other part is looked at exactly
+_EVEN = 1e-3  # mm: room for rounding; deeper overlaps are measured exactly
 _WIDE, _FIRST = (
     0.02,
     2000,
-)  # mm of an overlap that is no sliver; pairs looked at first where only the nearest is asked for
+)  # mm of an overlap that is no sliver; pairs checked first where only the nearest is wanted
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -177,7 +177,7 @@ def gaps(
     -----
     Over the box in which those of two facets overlap their planes are nowhere nearer than at its nearest corner, which
     is no further away than the facets themselves come: pairs whose boxes' corners lie beyond ``most`` are left out
-    before any outline is looked at.
+    before any outline is compared.
     """
     low_a, high_a = upper.boxes()
     low_b, high_b = lower.boxes()
@@ -266,7 +266,7 @@ def _outlines(sheet: Sheet, which: np.ndarray, shift: np.ndarray) -> np.ndarray:
 
 
 def _apart(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    """(k,) bool: triangles (k, 3, 2) that some line along a side of one of them keeps apart.
+    """(k,) bool: triangles (k, 3, 2) that a line along a side of one of them separates.
 
     Two convex outlines are disjoint exactly where such a line exists (separating axis theorem).
     """

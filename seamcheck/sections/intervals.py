@@ -15,8 +15,8 @@ _APART = 1e-5  # mm: break points nearer than this are one
 _STEP = 1e5  # mm: distance between stations on the common axis of break points
 UPRIGHT = 5e-4  # of a facet's normal along v, below which (0.03 degrees) it is a wall, neither floor nor roof
 _TOUCH = 0.002  # mm between two stretches of plastic that count as one: twice the chord error of the facets
-SLIVER = 0.02  # mm: neighbouring faces may part by this much and still count as joined
-DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces are told apart wrongly
+SLIVER = 0.02  # mm: neighbouring faces may be this far apart and still count as joined
+DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces would be confused
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -27,7 +27,7 @@ class Layers:
     floor_a, floor_b : top of the part with the rib, floor_face : its face; NaN / -1 where there is none
     roof_a, roof_b : underside of the opposite part, roof_face : its face
     plastic_a, plastic_b : the cover's plastic along v next to the rib, mm; 0 where there is none, see plastic_over
-    stretches : how many stretches of cover; blocked : something else stands in the light
+    stretches : how many stretches of cover; blocked : something else is in the beam path
     """
 
     a: np.ndarray
@@ -189,7 +189,7 @@ def plastic_over(
 def _close_slits(
     station: np.ndarray, a: np.ndarray, b: np.ndarray, left: np.ndarray, right: np.ndarray, face: np.ndarray
 ) -> None:
-    """Bridge what faces that meet only within a tolerance leave open: empty intervals below SLIVER, in place."""
+    """Bridge gaps of faces that meet only within a tolerance: empty intervals below SLIVER, in place."""
     empty = np.isnan(left)
     known = np.flatnonzero(~empty)
     if not len(known):
@@ -226,7 +226,7 @@ class Side(Layers):
 
 
 def side_of(intervals: Intervals, stations: int, outer: bool) -> Side:
-    """The outer (+u) or the inner (-u) side; on the inner one ends and order are turned round."""
+    """The outer (+u) or the inner (-u) side; on the inner one ends and order are reversed."""
     middle = intervals.a + intervals.b
     mine = np.flatnonzero(middle > 0 if outer else middle < 0)
     if not outer:

@@ -1,4 +1,4 @@
-"""Looking across the section at one height: flanks, the wall below the rib, its support."""
+"""Across the section at one height: flanks, the wall below the rib, its support."""
 
 from __future__ import annotations
 

@@ -18,9 +18,12 @@ from scipy.spatial.transform import Rotation
 
 from seamcheck.cli.group import cli
 from seamcheck.measure.material.optics import refract
+from seamcheck.pipeline import settings_for
 from seamcheck.preparation.prepare import prepare
 from seamcheck.samples import FOLDER
+from seamcheck.settings.file import parse_settings
 from seamcheck.settings.settings import Settings
+from seamcheck.settings.writing import as_toml
 
 DISTANCE = 250.0
 NAMES = {
@@ -174,7 +177,7 @@ def _length(polyline):
     [
         ("rib-height", (), "breaks 1 must-fix limit (rib-height)"),
         ("sound", ("--scanner", "half-angle=3"), "either distance"),
-        ("sound", ("--clearance", "6"), "leave no land"),
+        pytest.param("sound", ("--clearance", "6"), "leave no land", marks=pytest.mark.thorough),
         ("sound", ("--speed", "0"), "trial.speed must be between"),
     ],
 )
@@ -184,6 +187,49 @@ def test_what_can_not_be_prepared_is_one_sentence_and_leaves_nothing(tmp_path, m
     assert says in done.output
     assert done.output.count("\n") == 1
     assert not list(tmp_path.iterdir())
+
+
+def refused(*options):
+    """What is said of options that end before anything is reviewed."""
+    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), *options])
+    assert done.exit_code == 2
+    assert done.output.count("\n") == 1
+    return done.output
+
+
+def test_a_link_is_no_folder_to_write_into(tmp_path):
+    (tmp_path / "real").mkdir()
+    (tmp_path / "link").symlink_to(tmp_path / "real")
+    assert "is a link" in refused("--into", str(tmp_path / "link"))
+    assert (tmp_path / "link").is_symlink()
+    assert not list((tmp_path / "real").iterdir())
+
+
+def test_the_folder_above_must_be_there(tmp_path):
+    assert "there is no folder" in refused("--into", str(tmp_path / "not" / "there"))
+    assert not list(tmp_path.iterdir())
+
+
+@pytest.mark.parametrize(
+    ("options", "says"),
+    [
+        (("--plate-thickness", "5"), "needs both plate-thickness"),
+        (("--laps", "2.5"), "whole number"),
+        (("--speed", "fast"), "must be a speed"),
+        (("--used", "120 %"), "trial.used must be between"),
+    ],
+)
+def test_numbers_of_a_trial_that_can_not_be_taken_are_named(options, says, tmp_path):
+    assert says in refused("--into", str(tmp_path / "t"), *options)
+    assert not list(tmp_path.iterdir())
+
+
+def test_a_settings_file_holds_what_a_trial_goes_by(tmp_path):
+    file = tmp_path / "seamcheck.toml"
+    file.write_text('[trial]\nspeed = "2 m/s"\nnest-grip = 4.0\nused = "85 %"\n')
+    trial = settings_for((), file).trial
+    assert (trial.speed, trial.nest_grip, trial.used, trial.overlap) == (2000.0, 4.0, 0.85, 5.0)
+    assert parse_settings(as_toml(Settings().changed({"trial": {"speed": 2000.0}}))).trial.speed == 2000.0
 
 
 def test_a_folder_that_holds_something_is_left_alone(tmp_path):
@@ -207,11 +253,30 @@ def test_round_and_l_shaped_housings_get_a_clamp_that_their_review_holds_clear(t
 
 @pytest.mark.thorough
 def test_a_plate_presses_without_land(tmp_path):
-    options = ["--plate-thickness", "5", "--plate-index", "1.49", "--scanner", "distance=300"]
+    options = ["--plate-thickness", "5", "--plate-index", "1.49"]
     done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
     assert done.exit_code == 0, done.output
     assert not (tmp_path / "t" / "clamp.step").exists()
     assert "92.5 %" in (tmp_path / "t" / "sheet.md").read_text("utf-8")
+    # Closed form: over the seam of 64 x 44 with corners of 9 mm, 8 mm wider than the light (rib 1.2, margin and
+    # clearance 0.2 each, 0.02 of fit); 5 mm thick.
+    (body,) = solids((tmp_path / "t" / "plate.step").read_bytes(), tmp_path)
+    edge = 0.6 + 0.4 + 0.02 + 8.0
+    area = (64 + 2 * edge) * (44 + 2 * edge) - (4 - np.pi) * (9 + edge) ** 2
+    assert body.isValid()
+    assert body.Volume() == pytest.approx(5.0 * area, rel=0.001)
+    housing = cq.importers.importStep(str(FOLDER / "sound.step")).solids().vals()
+    assert sum(body.intersect(part).Volume() for part in housing) < 1e-3
+
+
+@pytest.mark.thorough
+def test_a_spot_wider_than_the_land_allows_is_refused(tmp_path):
+    options = ["--set", "material.laser.spot=7"]
+    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
+    assert done.exit_code == 2
+    assert done.output.count("\n") == 1
+    assert "breaks 2 must-fix limits (beam-path, clamp-land)" in done.output
+    assert not list(tmp_path.iterdir())
 
 
 @pytest.mark.thorough

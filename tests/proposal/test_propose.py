@@ -248,6 +248,14 @@ def test_every_case_ends_in_a_proposal_that_holds_or_in_the_true_reason(name, tu
         assert all(solid.isValid() for solid in solids_of(result.step, tmp_path))
         (joint,) = result.document.joints
         assert joint.shortest_edge > 0.01
+    elif "wall " in name and result.outcome == "no-proposal":
+        # A wall of one width has half of it on both sides of its middle.
+        worst = max(result.document.joints[0].short, key=lambda stretch: stretch.missing)
+        assert worst.missing == pytest.approx(worst.need - float(name.split("wall ")[1]) / 2.0, abs=0.03)
+    elif name.startswith("port"):
+        # The opening's upper edge is that far below the contact.
+        worst = max(result.document.joints[0].short, key=lambda stretch: stretch.missing)
+        assert (worst.side, worst.room) == ("below", pytest.approx(float(name.split()[1]), abs=0.01))
     else:
         assert result.document.message
 

@@ -16,7 +16,7 @@ __all__ = ["MaterialResult", "MaterialSettings", "add_to", "assess"]
 
 
 def __getattr__(name: str) -> Any:
-    """Import what is asked for only then: numpy stays off the path to the command line's help."""
+    """Import on demand: the command line's help loads no numpy."""
     if name == "MaterialSettings":
         from seamcheck.settings.material import MaterialSettings
 

@@ -1,4 +1,4 @@
-"""From a survey and the material settings to everything that material, light and melt say of one joint."""
+"""From a survey and the material settings to light, melt and energy of one joint."""
 
 from __future__ import annotations
 
@@ -26,12 +26,12 @@ from seamcheck.measure.table import Survey
 from seamcheck.settings.material import MaterialSettings
 
 CAUTIONS = ("material.caution.orders", "material.caution.laser", "material.caution.critical")
-"""Keys of what is told beside light, melt, energy and time."""
+"""Keys of what is reported beside light, melt, energy and time."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class MaterialResult(Additions):
-    """What the material side adds to the survey of one joint.
+    """What the materials add to the survey of one joint.
 
     Attributes
     ----------

@@ -14,7 +14,7 @@ from seamcheck.measure.material import melt as me
 from seamcheck.measure.material.track import Track
 from seamcheck.settings.material import MaterialSettings
 
-ROWS = 31  # collapses at which melt and traps are computed; straight between them, within 0.00001 mm of 481
+ROWS = 31  # collapses at which melt and traps are computed; linear between them, within 0.00001 mm of 481
 
 
 def lateness(track: Track, initial_contact: float, key: str = "gap") -> np.ndarray:

@@ -32,9 +32,9 @@ def energy_per_length(density: Numbers, area: Numbers, heat: Numbers) -> np.ndar
 
 
 def steady_layer(speed: Numbers, pressure: Numbers, viscosity: Numbers, width: Numbers) -> np.ndarray:
-    """Melt layer, mm, any shape, at which as much is pressed out as melts at ``speed`` (mm/s).
+    """Melt layer, mm, any shape, at which as much is squeezed out as melts at ``speed`` (mm/s).
 
-    A layer h is pressed out of a strip at p h³ / (μ w²): Newtonian lubrication film, F/L = μ w³ V / h³.
+    A layer h is squeezed out of a strip at p h³ / (μ w²): Newtonian lubrication film, F/L = μ w³ V / h³.
     """
     return np.asarray(np.cbrt(np.asarray(speed, dtype=float) * viscosity * 1e-6 * np.square(width) / pressure))
 

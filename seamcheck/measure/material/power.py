@@ -227,7 +227,7 @@ def _corners(
     columns: dict[str, dict[str, Column]],
     settings: MaterialSettings,
 ) -> dict[str, Any] | None:
-    """Add the column corner_dose; return the tightest turn with its acceleration."""
+    """Add the column corner_dose; return the tightest corner with its acceleration."""
     speed, most = settings.get("laser.speed"), settings.get("laser.acceleration")
     if speed is None:
         return None

@@ -1,4 +1,4 @@
-"""What the material side needs of one surveyed path: lengths, turning and columns, as arrays per station."""
+"""What the materials need of one surveyed path: lengths, bending and columns, as arrays per station."""
 
 from __future__ import annotations
 
@@ -21,7 +21,7 @@ class Track:
     s : (n,) mm
     points : (n, 3) mm
     length : (n,) mm of path that each station stands for; they add up to the path's length
-    turning : (n,) rad that the path turns at each station, positive toward +u (outer)
+    turning : (n,) rad, change of the path's direction at each station, positive toward +u (outer)
     survey : the surveyed path
     """
 
@@ -73,7 +73,7 @@ class Track:
         return np.asarray(size * np.sign(self._turned_within(1.0)))
 
     def _turned_within(self, reach: float) -> np.ndarray:
-        """(n,) rad that the path turns within ``reach`` mm of each station, positive toward +u."""
+        """(n,) rad, change of the path's direction within ``reach`` mm of each station, positive toward +u."""
         s, turning = self.s, self.turning
         if self.survey.closed:
             whole = float(self.survey.length)

@@ -1,4 +1,4 @@
-"""Transmission of the cover from measured plaques: fit, value for a light path, range, limit thickness."""
+"""Transmission of the cover from measured plaques: fit, value for a beam path, range, limit thickness."""
 
 from __future__ import annotations
 
@@ -14,10 +14,10 @@ from seamcheck.measure.material.optics import normal_reflectance, surface_limit
 from seamcheck.settings.plaques import Plaque, check_plaques
 
 COMFORTABLE = 0.28
-"""Transmission from which surface burning is not much of a worry. Common practice, no published source."""
+"""Transmission from which the surface is in little danger of burning. Common practice, no published source."""
 
 EXTRAPOLATION = 1.5
-"""A light path longer than this many times the thickest plaque is marked as extrapolated. Assumption."""
+"""A beam path longer than this many times the thickest plaque is marked as extrapolated. Assumption."""
 
 SURFACE_SCATTER = 0.03
 """Relative standard deviation of the surface term when it comes from the index alone. Assumption."""
@@ -38,7 +38,7 @@ class TransmissionFit:
     covariance : (2, 2) of (ln T0, K)
     diffuse : (D0, S), the second form through the same plaques
     form : 'one plaque', 'two plaques' or 'least squares'
-    notes : what is odd about the plaques, as sentences
+    notes : what is unusual about the plaques, as sentences
     is_between : whether the value lies in the (geometric) middle of both forms: of a cover that scatters one plaque
         tells neither of them
     """
@@ -55,12 +55,12 @@ class TransmissionFit:
 
     @property
     def cap(self) -> float:
-        """Most that the surfaces let through (share 0..1)."""
+        """Largest share (0..1) that the surfaces transmit."""
         return float(surface_limit(self.index))
 
     @property
     def reach(self) -> float:
-        """Longest light path (mm) that is not marked as extrapolated beyond the plaques."""
+        """Longest beam path (mm) that is not marked as extrapolated beyond the plaques."""
         return EXTRAPOLATION * self.plaques[-1].thickness
 
     def at(self, path: ArrayLike) -> np.ndarray:
@@ -94,7 +94,7 @@ class TransmissionFit:
         return low, np.minimum(np.maximum(one, other) * np.exp(spread), self.cap)
 
     def limit_thickness(self, wanted: float) -> float:
-        """Longest light path (mm) that still passes ``wanted``: ln(T0 / wanted) / K; 0: none, inf: any."""
+        """Longest beam path (mm) that still transmits ``wanted``: ln(T0 / wanted) / K; 0: none, inf: any."""
         if self.surface_term <= wanted:
             return 0.0
         if self.is_between and self.extinction > 0.0:

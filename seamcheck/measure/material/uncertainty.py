@@ -1,6 +1,6 @@
 """Ranges: many random combinations of tolerances, plaque scatter and material ranges, from a fixed seed.
 
-A number of which only the ends are known is drawn evenly between them (JCGM 101:2008, 6.4.2, rectangular
+A number of which only the ends are known is drawn uniformly between them (JCGM 101:2008, 6.4.2, rectangular
 distribution), a tolerance with a given capability normally; one draw holds for the whole seam. Plaque scatter is
 normal; which of the two forms carries the transmission between and beyond the plaques is a coin toss, since neither is
 proven.
@@ -20,8 +20,8 @@ from seamcheck.measure.material.melt import AreaGrid
 from seamcheck.measure.material.transmission import COMFORTABLE, TransmissionFit
 
 PERCENTILES = (5.0, 50.0, 95.0)
-_AT_ONCE = 200_000  # stations of combinations that are computed together: what fits into a processor's cache
-CRITICAL = 48  # stations with the least reserve that are tried in every combination
+_AT_ONCE = 200_000  # stations of combinations computed together: as many as fit into a processor's cache
+CRITICAL = 48  # stations with the smallest reserve, tried in every combination
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -58,7 +58,7 @@ class Chances:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Joint:
-    """What one joint offers to the draw; all arrays over the stations of all its paths.
+    """What is drawn for one joint; all arrays over the stations of all its paths.
 
     path : (n,) mm light path, or None; fit : of the cover, or None
     grid : areas at a row of collapses, or None; trap_limit : share of the traps that may be filled
@@ -86,8 +86,8 @@ class Joint:
 def deviations(random: np.random.Generator, tolerance: float, cpk: float | None, count: int) -> np.ndarray:
     """(m,) deviations of m = ``count`` parts from the drawing within ± ``tolerance``, in its unit.
 
-    cpk : capability of a centred process: normal, with tolerance / (3 cpk) as standard deviation; None: even between
-        the ends, as nothing more than them is known
+    cpk : capability of a centred process: normal, with tolerance / (3 cpk) as standard deviation; None: uniform between
+        the ends, as only these are known
     """
     if not tolerance > 0.0:
         return np.zeros(count)
@@ -212,7 +212,7 @@ def _traps_hold(
     holds = np.argmax(nominal < 0.0, axis=0) + np.where((nominal >= 0.0).all(axis=0), len(grid.collapses), 0)
     chosen = known[np.argsort(holds, kind="stable")[:CRITICAL]]
     melt, traps = grid.melt[:, chosen], traps[:, chosen]
-    relative = 1.0 + width[:, None] / joint.width[chosen]  # a wider rib gives more melt in proportion
+    relative = 1.0 + width[:, None] / joint.width[chosen]  # a wider rib gives proportionally more melt
     best = np.full(count, np.inf)
     for i in range(len(chosen)):
         surplus = (expansion * relative[:, i])[:, None] * melt[:, i] - joint.trap_limit * room[:, None] * traps[:, i]

@@ -1,4 +1,4 @@
-"""The collapse window: the smallest collapse that closes every gap, the largest that finds room."""
+"""The collapse window: the smallest collapse that closes every gap, the largest that there is room for."""
 
 from __future__ import annotations
 
@@ -32,9 +32,9 @@ class Bound:
 
 @dataclass(frozen=True, slots=True)
 class CollapseWindow:
-    """Smallest and largest collapse that this geometry can take.
+    """Smallest and largest collapse that this geometry allows.
 
-    lowest : what the gap and the flatness ask for
+    lowest : what gap and flatness require
     highest : the smallest of ``uppers``; None when nothing limits
     uppers : what traps, travel and rib height allow, one each
     unknown : what could not be taken into account, as sentences
@@ -54,7 +54,7 @@ class CollapseWindow:
         return float("inf") if self.highest is None else self.highest.value - self.lowest.value
 
     def place(self, collapse: float) -> str:
-        """Return where a planned collapse lies: 'inside', 'too small', 'too large' or 'empty window'."""
+        """Position of a planned collapse: 'inside', 'too small', 'too large' or 'empty window'."""
         if self.width < 0.0:
             return "empty window"
         if collapse < self.lowest.value:

@@ -55,16 +55,17 @@ def glossary() -> tuple[Word, ...]:
         _word(
             tr("cover, base, weld rib"),
             tr(
-                "The cover lets the light through. The base takes it up. The weld rib is the narrow ridge between "
-                "them that melts; it stands on the base, or hangs from the cover."
+                "The cover transmits the light, the base absorbs it. The weld rib is the narrow ridge between them "
+                "that melts; it stands on the base, or hangs from the cover."
             ),
             '<path class="g-mark" d="M50 34H70V56H50Z"/>',
         ),
         _word(
             tr("station, s, inner, outer"),
             tr(
-                "A station is a place on the mid-line of the rib top where a section is looked at; s is its distance "
-                "along the seam from the start. Seen along the light, outer is away from what the seam encloses."
+                "A station is a place on the mid-line of the rib top where a section is measured; s is its "
+                "distance along the seam from the start. Seen along the light, outer is away from what the seam "
+                "encloses."
             ),
             '<rect class="g-cover" x="16" y="12" width="88" height="60" rx="10"/>'
             '<rect class="g-line" x="26" y="20" width="68" height="44" rx="7"/>'

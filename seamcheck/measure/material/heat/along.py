@@ -13,10 +13,10 @@ FINE, COARSE = 0.05, 0.1
 """Rows beside the interface, mm. Two grids tell how much the coarseness matters; see :class:`Course`."""
 
 REACH = 15.0
-"""How far the cover goes on beside the rib where its edge is not known, mm; heat gets no farther in a weld."""
+"""How far the cover extends beside the rib where its edge is not known, mm; heat gets no farther in a weld."""
 
 DEEP = 10.0
-"""How far the wall goes on below the rib, mm; heat gets no farther in a weld."""
+"""How far the wall extends below the rib, mm; heat gets no farther in a weld."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -55,7 +55,7 @@ class Heating:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Course:
-    """The weld along the seam at even power and speed: the cover sinks as a whole.
+    """The weld along the seam at constant power and speed: the cover sinks as a whole.
 
     Attributes
     ----------
@@ -103,7 +103,7 @@ class Responses:
         """
         start, least = np.full(len(power), np.nan), np.full(len(power), np.nan)
         known = np.isfinite(power) & np.isfinite(width) & (power > 0.0)
-        roots = np.sqrt(self.times)  # a plane source warms with √t: straight between the steps in that
+        roots = np.sqrt(self.times)  # a plane source warms with √t: linear between the steps in that
         for i in np.flatnonzero(known):
             rises, end = self._between(float(width[i]))
             wanted = melts / power[i]

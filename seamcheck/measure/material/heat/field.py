@@ -31,7 +31,7 @@ class Field:
     _solver: object = None
 
     def step(self, duration: float, source: np.ndarray) -> None:
-        """Go on by ``duration`` (s) with ``source`` (n,) W/mm in the cells.
+        """Advance by ``duration`` (s) with ``source`` (n,) W/mm in the cells.
 
         Backward Euler for conduction and losses. Latent heat afterwards, cell by cell: heat above the melting point
         melts what is still solid there, heat lost below it lets the melt crystallise (temperature recovery; such
@@ -60,7 +60,7 @@ class Field:
     def interface(self) -> np.ndarray:
         """(n,) K, rise where rib and cover touch, one a column, from the middle outward.
 
-        Straight on from the cover's two lowest rows: no light turns to heat there.
+        Extrapolated from the cover's two lowest rows: no light turns to heat there.
         """
         grid = self.grid
         _, first = grid.interface
@@ -92,7 +92,7 @@ def light_source(grid: Grid, depth: float) -> np.ndarray:
     """(n,) share of the heat in each cell, together 1/2: half the section.
 
     Even over the rib's width, falling off as exp(-z / depth) below its top (Beer and Lambert). Where the rows are
-    coarser than ``depth``, what belongs nearer to the interface than the middle of the first row is divided between
+    coarser than ``depth``, heat nearer to the interface than the middle of the first row is divided between
     the rows on both sides of it, so that heat arises at the right depth on the whole.
     """
     share = np.zeros(len(grid.area))

@@ -180,10 +180,10 @@ def weld(model: Model, process: Process, sink: tuple[np.ndarray, np.ndarray] | N
 
 @dataclass(frozen=True, slots=True)
 class Pass:
-    """One passage of the spot over a section.
+    """One pass of the spot over a section.
 
     highest : K, of the interface's mean; peak : K, of any cell; cover_top : K
-    depth : (base, cover) mm that has been molten at some time, mean over the rib's width: heat of the base goes on
+    depth : (base, cover) mm that has been molten at some time, mean over the rib's width: heat of the base keeps
         melting the cover when the spot has passed
     cooling : s after the spot until the interface is solid again
     """
@@ -241,7 +241,7 @@ class _Run:
         self.flowed = np.zeros(len(state.grid.area), dtype=bool)
 
     def step(self, duration: float, source: np.ndarray | None = None) -> None:
-        """Go on by ``duration`` (s) with the light on, or with another ``source`` (n,) W/mm."""
+        """Advance by ``duration`` (s) with the light on, or with another ``source`` (n,) W/mm."""
         self.state.step(duration, self.source if source is None else source)
         self.now += duration
         self.peak = max(self.peak, float(self.state.rise.max()))
