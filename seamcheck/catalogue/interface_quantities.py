@@ -101,6 +101,22 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
+            "junction_gap",
+            "gap at a junction",
+            "mm",
+            "Largest gap between cover and rib top within 1.5 rib widths of a junction, at initial contact.",
+            per="interface",
+        ),
+        Quantity(
+            "junction_room",
+            "room for melt at a junction",
+            "1",
+            "Volume between cover and base beside the rib over the volume that melts, within 2 rib widths of a "
+            "junction and with the cover lowered by the collapse.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
             "overlap",
             "overlap of parts as drawn",
             "mm",
