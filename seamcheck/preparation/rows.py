@@ -72,7 +72,7 @@ def _clamp_rows(trial: Trial) -> Rows:
         rows += [
             (tr("kind"), tr("transparent plate {thick:g} mm thick, refractive index {index:g}, pressing over the seam",
                             thick=thick, index=index)),
-            (tr("light that the plate passes"),
+            (tr("light that the plate transmits"),
              tr("{share:.1f} % (reflection at both faces; absorption is not in it)",
                 share=100 * plate_transmission(index))),
         ]  # fmt: skip
@@ -320,7 +320,7 @@ def _remarks(trial: Trial) -> list[str]:
     remarks += [
         tr("How clamp and nest are held and guided, and how stiff they are, is up to the toolmaker."),
         tr("The nest carries the base on level faces; whether the base is stiff enough is not checked."),
-        tr("Bending and flattening take the cover as a plate of even thickness, Poisson's ratio {ratio:g}.",
+        tr("Bending and flattening take the cover as a plate of constant thickness, Poisson's ratio {ratio:g}.",
            ratio=POISSON),
     ]  # fmt: skip
     return remarks
