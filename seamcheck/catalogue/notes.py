@@ -268,6 +268,8 @@ CALL_OUTS: dict[str, str] = {
     "profile": "profile of a surface",
     "flatness-lost": "flatness without a value or a face",
     "profile-lost": "profile of a surface without a value or a face",
+    "flatness-unit": "flatness per length",
+    "profile-unit": "profile of a surface per length",
     "position": "position",
     "parallelism": "parallelism",
     "perpendicularity": "perpendicularity",
