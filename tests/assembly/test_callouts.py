@@ -127,6 +127,7 @@ MEASURE_WITH_UNIT(LENGTH_MEASURE(0.2),#1)REPRESENTATION_ITEM(''));
 GEOMETRIC_TOLERANCE_WITH_DATUM_REFERENCE((#95))SURFACE_PROFILE_TOLERANCE());
 #52=FLATNESS_TOLERANCE('','',#94,#20);
 #53=(GEOMETRIC_TOLERANCE('','',#11,#20)POSITION_TOLERANCE());
+#56=(FLATNESS_TOLERANCE()GEOMETRIC_TOLERANCE('','',#11,#20)GEOMETRIC_TOLERANCE_WITH_DEFINED_UNIT(#10));
 #54=DIMENSIONAL_SIZE(#20,'diameter');
 #55=DIMENSIONAL_SIZE(#20,'diameter');
 """
@@ -139,7 +140,8 @@ def test_records_as_other_programs_write_them():
     assert [(c.kind, c.number, c.faces) for c in taken] == [("flatness", 50, (40,)), ("profile", 51, (40,))]
     assert [c.value for c in taken] == pytest.approx([0.1016, 0.2])
     assert len(said) == 1
-    assert "2 of dimension; 1 of flatness without a value or a face; 1 of position" in said[0]
+    told = "2 of dimension; 1 of flatness without a value or a face; 1 of flatness per length; 1 of position"
+    assert told in said[0]
 
 
 def test_call_outs_that_are_only_drawn_are_told():
