@@ -22,6 +22,7 @@ LOW, HIGH = "low", "high"
 BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
 AT_RISK, OPEN_PLACE, RIB_GONE = "at-risk", "seam-open.interrupted", "seam-open.no-rib"
 NO_COUNTERPART = "seam-open.no-opposite"
+WALL_ENDS, WALL_INTERRUPTED = "seam-open.wall-ends", "seam-open.wall-interrupted"
 SAME_ELSEWHERE, GROUPED, ALONG_PATHS = "places", "places.grouped", "places.paths"
 
 
@@ -97,6 +98,9 @@ def _wordings() -> dict[str, Wording]:
     open_seam = RULES["seam-open"]
     put(OPEN_PLACE, Wording("The rib is interrupted for {length}.", open_seam.remedy, open_seam.harm))
     put(RIB_GONE, Wording("The rib is missing for {length}.", open_seam.remedy, open_seam.harm))
+    wall = "Close the seam: continue the wall to its start, or into another wall."
+    put(WALL_ENDS, Wording("The wall that is welded ends here.", wall, open_seam.harm))
+    put(WALL_INTERRUPTED, Wording("The wall that is welded is interrupted for {length}.", wall, open_seam.harm))
     alone = "The seam is interrupted for {length}: no opposite part faces the rib there."
     put(NO_COUNTERPART, Wording(alone, "Extend the opposite part along the whole rib.", open_seam.harm))
     put(

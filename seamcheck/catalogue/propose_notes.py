@@ -153,6 +153,7 @@ PROPOSE_NOTES: dict[str, str] = {
         "Widen the contact there by {missing:.2 mm} on the {side:word} side, and by {opposite:.2 mm} on the "
         "{other:word} side."
     ),
+    "propose.nor-deep": "{what} Nor is the wall deep enough below the contact: {depth:.2 mm}.",
     "propose.limit": "The nearest limit can't be held: {rule}, {quantity} {value} against {bound}.",
     "propose.leave-lip": (
         "Leave out the {side:word} lip ({option}): it would fit; flash then shows on the {side:word} side."

@@ -754,12 +754,35 @@ SEAM = (
     Rule(
         "seam-junction",
         "Junction of seams",
-        NOTE,
+        ATTENTION,
         "flag",
-        "Paths of the seam meet in a junction.",
+        "Where paths of the seam meet, the rib melts through, and the flash traps hold its melt.",
         "The beam passes here more than once, the rib is wider, and the melt is blocked from two sides.",
-        "common practice",
-        "Dividing walls need them; no number.",
+        "assumption",
+        "The limits that hold along the seam; a junction that keeps them is a note.",
+        (
+            Setting("apart", 0.1, "mm", "largest gap between cover and rib top at a junction"),
+            Setting("room", 1.2, "1", "smallest flash trap volume at a junction, divided by the melt volume there"),
+        ),
+        (
+            Check(
+                "junction_gap",
+                upper=Bound(
+                    "apart",
+                    "Where paths of the seam meet, the cover stays {value} off the rib (limit {limit}).",
+                    "Bring the rib top at the junction to the height of the rest.",
+                ),
+            ),
+            Check(
+                "junction_room",
+                lower=Bound(
+                    "room",
+                    "Where paths of the seam meet, the flash traps hold {value} times the melt; it should be at least "
+                    "{limit} times.",
+                    "Enlarge the flash traps in the corners of the junction, or round these less.",
+                ),
+            ),
+        ),
         quantity="rib",
         says="{count} paths of the seam meet here.",
         remedy="Keep junctions few, enlarge the flash traps beside them, and plan the order of the passes.",

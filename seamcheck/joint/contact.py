@@ -19,6 +19,7 @@ from seamcheck.kernel.boxes import boxes_meet
 STEEPEST = 0.75  # cosine between a face's normal and the direction in which it can oppose
 _DEFLECTION, _ANGLE = 0.05, 0.35  # mm, radians: facets fine enough for finding
 _MOST_SAMPLES = 64  # per facet
+_ON_AXIS = 0.95  # cosine
 _MOST_DIRECTIONS = 60  # directions tried; a cluster spans 25 degrees
 
 
@@ -60,7 +61,10 @@ def near_surface(body: Body, other_box: np.ndarray, reach: float = NEAR) -> Surf
 
 
 def directions(a: Surface, b: Surface, most: int = 6) -> list[np.ndarray]:
-    """Unit vectors (3,) from a to b along which faces of the two oppose each other, the largest common area first."""
+    """Unit vectors (3,) from a to b along which faces of the two oppose each other, the largest common area first.
+
+    A round wall looks in many directions: those along the main axes of all faces are kept besides the ``most`` largest.
+    """
     normals, weights = a.normal, a.area.copy()
     found: list[tuple[float, np.ndarray]] = []
     total = weights.sum()
@@ -73,7 +77,9 @@ def directions(a: Surface, b: Surface, most: int = 6) -> list[np.ndarray]:
         weights[(normals @ mean > 0.9) | member] = 0.0
         found.append((common, mean))
     ranked = sorted((pair for pair in found if pair[0] > 0), key=lambda pair: -pair[0])
-    return [mean for _, mean in ranked[:most]]
+    axes = np.linalg.eigh(np.einsum("k,ki,kj->ij", a.area, a.normal, a.normal))[1]
+    kept = ranked[:most] + [pair for pair in ranked[most:] if (np.abs(pair[1] @ axes) > _ON_AXIS).any()]
+    return [mean for _, mean in kept]
 
 
 def face_all_round(a: Surface, b: Surface, near: float = 0.3) -> bool:

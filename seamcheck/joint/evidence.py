@@ -188,7 +188,8 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     if not len(points):
         return Evidence(1.0, say("evidence.room-unknown"))
     from_below = np.column_stack([points, np.full(len(points), candidate.level - _FAR)])
-    stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in (reading.cover, reading.base))
+    closing = (reading.cover, reading.base, *_closers(reading, bodies))
+    stands = sum(column(from_below, 1.0, bodies[i], candidate.frame)[0] > 0 for i in closing)
     open_share = float(np.mean(np.asarray(stands) == 0))
     through = graded(-open_share, *THROUGH_HOLE)
     says = say("evidence.open-within", share=100 * open_share) if through < 1.0 else say("evidence.room")
@@ -212,6 +213,23 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
             if float(shut.mean()) >= VOID:
                 return Evidence(through, says)
     return Evidence(AGAINST, say("evidence.solid-within"))
+
+
+def _closers(reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
+    """Ids of other parts of a housing's size that lie on one of the two away from the seam: a tube's other end."""
+    candidate = reading.candidate
+    pair = [bodies[i] for i in (reading.cover, reading.base)]
+    least = SMALL * max(diagonal(body.box) for body in bodies.values())
+    found = []
+    for ident, body in bodies.items():
+        if ident in reading.pair or diagonal(body.box) < least:
+            continue
+        middle = candidate.frame.local((body.box[None, :3] + body.box[None, 3:]) / 2)[0, 2]
+        half = np.abs(candidate.frame.axes[2]) @ (body.box[3:] - body.box[:3]) / 2
+        beyond = abs(middle - candidate.level) > half + candidate.width
+        if beyond and any(boxes_meet(body.box, other.box, ON_EACH_OTHER) for other in pair):
+            found.append(ident)
+    return found
 
 
 def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:

@@ -93,6 +93,8 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     if beam is not None:
         beam = beam / np.linalg.norm(beam)
     least_cover = SMALL * max(diagonal(body.box) for body in bodies.values())
+    if not cover and not base:  # two parts as small as components on a board are no housing
+        pairs = [p for p in pairs if max(diagonal(bodies[i].box) for i in p) > least_cover] or pairs
     read = [read_pair(pair, bodies) for pair in pairs]
     readings = [
         reading

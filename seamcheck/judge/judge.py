@@ -11,7 +11,7 @@ from seamcheck.catalogue.interface_rules import REPLACED_BY as BY_INTERFACE
 from seamcheck.catalogue.material_rules import REPLACED_BY as BY_MATERIAL
 from seamcheck.catalogue.messages import amount_of
 from seamcheck.catalogue.quantities import QUANTITIES
-from seamcheck.catalogue.rule import OFF, SEVERITIES, SLACK
+from seamcheck.catalogue.rule import NOTE, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import refused, together
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
@@ -20,7 +20,7 @@ from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.grouping import along_paths, grouped
 from seamcheck.judge.identity import JointFrame, finding_name, numbered
 from seamcheck.judge.interface_values import SAME_PLACE, interface_travel, interface_value, with_places
-from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point, saying
 from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
 from seamcheck.judge.parts_outside import parts_outside
@@ -30,6 +30,7 @@ from seamcheck.settings.settings import Settings
 
 _REPLACED_BY = {**BY_INTERFACE, **BY_MATERIAL}
 
+_SAME_POINT = 1e-3  # mm
 _ON_THE_FLOOR = 0.02  # mm: so near to the rib's height, what ends the travel is the floor of the trap
 
 
@@ -122,7 +123,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
     if "drawn-welded" in on and drawn_welded:
         drafts.append(judging.seam_finding("drawn-welded", {"collapse": amount_of(judging.settings.collapse, "gap")}))
     if "seam-junction" in on:
-        drafts += _junctions(judging)
+        drafts = _junctions(judging, drafts)
     if RIB_MISSING in on:
         gaps = [d for d in drafts if judging.is_flat and d.finding.rule == "contact-gap"]
         drafts = [d for d in drafts if not any(d is gap for gap in gaps)]
@@ -181,12 +182,22 @@ def _is_drawn_welded(judging: JointJudge) -> bool:
     return bool(len(values)) and bool(np.all(np.abs(values + judging.settings.collapse) <= within + SLACK["mm"]))
 
 
-def _junctions(judging: JointJudge) -> Iterator[DraftFinding]:
+def _junctions(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+    """One finding for each junction: what breaks a limit there, the other one named with it, else a note."""
     rule = RULES["seam-junction"]
+    broken = [d for d in drafts if d.finding.rule == rule.key]
+    kept = [d for d in drafts if d.finding.rule != rule.key]
     for name, place in sorted(judging.joint.survey.junctions.items()):
+        mine = [d for d in broken if d.place is not None and np.linalg.norm(d.place - place) < _SAME_POINT]
+        if mine:
+            said = [message for d in mine[1:] for message in d.finding.messages]
+            kept.append(replace(mine[0], finding=saying(mine[0].finding, *said)))
+            continue
         ends = [e for view in judging.seam.paths for e in view.path.ends]
         finding = judging.finding(rule, rule.key, {"count": str(ends.count(f"junction:{name}"))})
-        yield DraftFinding(replace(finding, at=point(place)), "junction", np.asarray(place, dtype=float))
+        note = replace(finding, at=point(place), severity=NOTE)
+        kept.append(DraftFinding(note, "junction", np.asarray(place, dtype=float)))
+    return kept
 
 
 def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:

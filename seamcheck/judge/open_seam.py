@@ -7,8 +7,16 @@ from collections.abc import Iterator, Mapping
 import numpy as np
 from msgspec.structs import replace
 
+from seamcheck.catalogue.kinds import PLAIN_WALL
 from seamcheck.catalogue.message import Args
-from seamcheck.catalogue.messages import NO_COUNTERPART, OPEN_PLACE, RIB_GONE, amount_of
+from seamcheck.catalogue.messages import (
+    NO_COUNTERPART,
+    OPEN_PLACE,
+    RIB_GONE,
+    WALL_ENDS,
+    WALL_INTERRUPTED,
+    amount_of,
+)
 from seamcheck.catalogue.rule import SEVERITIES, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point
@@ -27,7 +35,7 @@ def with_open_seam(judging: JointJudge, drafts: list[DraftFinding]) -> list[Draf
     for draft, near in _open_places(judging, reach):
         severity = SEVERITIES.index(draft.finding.severity)
         same = [d for d in result if _describes(d, near) and SEVERITIES.index(d.finding.severity) >= severity]
-        own = [] if draft.finding.key == NO_COUNTERPART else ["rib-missing"]
+        own = [] if draft.finding.key in (NO_COUNTERPART, WALL_ENDS, WALL_INTERRUPTED) else ["rib-missing"]
         also = dict.fromkeys([*own, *(d.finding.rule for d in same)])
         result = [d for d in result if not any(d is s for s in same)]
         result.append(replace(draft, finding=replace(draft.finding, also=tuple(also))))
@@ -37,17 +45,19 @@ def with_open_seam(judging: JointJudge, drafts: list[DraftFinding]) -> list[Draf
 def _open_places(judging: JointJudge, reach: float) -> Iterator[tuple[DraftFinding, dict[str, np.ndarray]]]:
     """Each open place as a finding, with the stations near it: path id -> (n,) bool."""
     rule = RULES["seam-open"]
+    is_wall = judging.joint.kind == PLAIN_WALL
+    interrupted, ends = (WALL_INTERRUPTED, WALL_ENDS) if is_wall else (OPEN_PLACE, rule.key)
     taken = set()
     for gap in judging.joint.survey.interruptions:
         taken |= set(gap.ends)
         args = {"length": amount_of(gap.length, "rib_height")}
-        yield _at_ends(judging, rule, OPEN_PLACE, args, gap, reach)
+        yield _at_ends(judging, rule, interrupted, args, gap, reach)
     for view in judging.seam.paths:
         path = view.path
         for end, mark in zip((0, -1), path.ends, strict=False):
             if mark == "open" and (path.id, end) not in taken:
                 alone = Interruption(0.0, path.points[end], ((path.id, end),))
-                yield _at_ends(judging, rule, rule.key, {}, alone, reach)
+                yield _at_ends(judging, rule, ends, {}, alone, reach)
         no_rib = view.reason("rib_height") == "no-rib"
         alone = (view.reason("gap_max") == "no-opposite") & ~view.uncovered & ~no_rib
         for mark, key, side in ((no_rib, RIB_GONE, "no-rib"), (alone, NO_COUNTERPART, "no-opposite")):

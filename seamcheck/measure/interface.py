@@ -9,6 +9,7 @@ from seamcheck.measure.corridor import light_corridor, tool_setbacks
 from seamcheck.measure.fit import guide_values
 from seamcheck.measure.flash import flash_values
 from seamcheck.measure.flattening import pressed_flat
+from seamcheck.measure.junctions import junction_values
 from seamcheck.measure.light import light
 from seamcheck.measure.load import load_values
 from seamcheck.measure.moving import Moving
@@ -44,6 +45,8 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     if joint.rib_on != "none":
         found |= guide_values(joint, survey.initial_contact, settings.collapse, overlaps)
     found |= shades(joint, survey) | rib_holes(joint, survey)
+    if joint.rib_on != "none":
+        found |= junction_values(joint, contour, survey, settings.collapse)
     given = settings.light(joint.id)
     found |= light(joint, contour, survey, given)
     found |= intended_stop(found.values["free_travel"], settings)

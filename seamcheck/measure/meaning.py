@@ -16,7 +16,7 @@ from seamcheck.measure.turning import corner_radius
 NO_MEANING = ("junction", "end", "corner", "rib-hole")
 """Reasons for which a section across the rib has no meaning."""
 
-_JUNCTION = 1.5  # rib widths round a junction in which a section cuts several ribs
+JUNCTION = 1.5  # rib widths round a junction in which a section cuts several ribs
 _BLEND = 6.0  # rib widths round a junction in which the rib may be wider for the roundings that lead into it
 _WIDER = 0.02  # share of the seam's median width by which the rib is wider in a blend
 _SQUARE = 0.02  # share by which a section may be longer than twice the distance to the nearest border
@@ -128,7 +128,7 @@ def _in_junctions(path: Path, s: np.ndarray, points: np.ndarray, width: np.ndarr
     """
     if not len(top.junctions):
         return np.zeros(len(s), dtype=bool)
-    within = shapely.distance(shapely.MultiPoint(top.junctions), shapely.points(points)) < _JUNCTION * top.width
+    within = shapely.distance(shapely.MultiPoint(top.junctions), shapely.points(points)) < JUNCTION * top.width
     wide = width > (1.0 + _WIDER) * top.median
     for end, far in zip(path.ends, (s, path.length - s), strict=False):
         if not end.startswith("junction:"):

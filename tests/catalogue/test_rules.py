@@ -50,6 +50,8 @@ AGREED = {
     "guide-depth.min": 0.0,
     "guide-draft.min": 0.5,
     "second-collapse.reserve": 0.1,
+    "seam-junction.apart": 0.1,
+    "seam-junction.room": 1.2,
 }
 MUST_FIX = {
     "rib-width", "rib-uniformity", "rib-height", "trap-room", "clamp-land", "cover-thickness", "cover-uniformity",
@@ -58,7 +60,6 @@ MUST_FIX = {
 NOTES = {
     "flank-draft",
     "drawn-welded",
-    "seam-junction",
     "near-parts",
     "seam-step",
     "path-distance",

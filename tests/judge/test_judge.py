@@ -365,6 +365,12 @@ def test_both_open_ends_are_found():
     assert sorted(f.at[0] for f in hits) == [0.0, 100.0]
 
 
+def test_an_open_wall_is_told_of_as_a_wall():
+    hits = found(joint(path_survey(closed=False, length=100.0), kind="plain-wall"))
+    assert {f.message for f in hits if f.rule == "seam-open"} == {"The wall that is welded ends here."}
+    assert not any("rib-missing" in f.also for f in hits)
+
+
 def test_ends_at_junctions_are_not_open_and_the_junction_is_a_note():
     path = path_survey(closed=False, length=100.0, ends=("junction:J1", "junction:J2"))
     places = {"J1": np.zeros(3), "J2": np.array([100.0, 0, 0])}

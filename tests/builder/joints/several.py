@@ -15,7 +15,7 @@ from ..track import rounded_rectangle
 from .ribs import RIB
 from .shapes import MEDIUM, open_box, plate
 from .truth import JointCase, JointTruth, case, named
-from .walls import FLAT
+from .walls import FLAT, PLAIN
 
 UP = (0.0, 0.0, 1.0)
 SPEC = Spec(track=MEDIUM, draft_inner=0.0, draft_outer=0.0)
@@ -63,8 +63,17 @@ def rib_above_flat_below() -> JointCase:
     return case([whole, flat, cover], replace(RIB, cover=2), replace(below, cover=1), note="A rib above, a lap below.")
 
 
+def tube_with_two_caps() -> JointCase:
+    """A tube of 20 mm with a wall of 1.5 mm, a plain cap above and one below with a window over 45 % of its room."""
+    window = cut(plate(MEDIUM, 0, -22, -20), box((-17, -14, -23), (17, 14, -19)))
+    tube = cut(plate(MEDIUM, 0, -20, 0), plate(MEDIUM, -1.5, -21, 1))
+    below = replace(PLAIN, cover=2, beam=UP)
+    return case([tube, plate(MEDIUM, 0, 0, 2), window], PLAIN, below, note="A tube with two caps, one with a window.")
+
+
 SEVERAL: dict[str, Callable[[], JointCase]] = named(
     rib_above_flat_below,
+    tube_with_two_caps,
     opposite_lids=lambda: _opposite(False, order=(1, 0, 2)),
     opposite_lids_one_open=lambda: _opposite(True),
     opposite_lids_one_open_turned=lambda: _opposite(True, order=(2, 1, 0), turn=motion((35, -20, 50), (2, 3, 1))),

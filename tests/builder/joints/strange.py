@@ -98,6 +98,14 @@ def bearing_in_a_bore() -> JointCase:
     return case([block, ring], note="A bearing on its ledge.", **NONE)
 
 
+def bearing_on_a_shaft() -> JointCase:
+    """The same with a shaft of 8 mm through the ring, and a motor's flange on the block below: it closes nothing."""
+    block = cut(box((-20, -20, 0), (20, 20, 10)), cylinder((0, 0, 3), 11.02, 9), cylinder((0, 0, -1), 10, 9))
+    ring = cut(cylinder((0, 0, 3), 11, 7), cylinder((0, 0, 0), 4, 12))
+    motor = fuse(box((-18, -18, -20), (18, 18, 0)), cylinder((0, 0, -1), 3.98, 26))
+    return case([block, ring, motor], note="A bearing with its shaft.", **NONE)
+
+
 def rubber_feet() -> JointCase:
     """Four feet of 8 mm under a closed box: discs that cover nothing."""
     body = cut(box((-40, -30, 0), (40, 30, 20)), box((-38, -28, 2), (38, 28, 18)))
@@ -129,6 +137,7 @@ STRANGE: dict[str, Callable[[], JointCase]] = named(
     channel_over_a_wall,
     lens_from_inside,
     bearing_in_a_bore,
+    bearing_on_a_shaft,
     rubber_feet,
     lid_open_on_its_hinge,
     half_covered,

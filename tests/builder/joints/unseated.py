@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from ..hard.truth import motion, moved_by
-from ..ops import box, cut, fuse
+from ..ops import box, cut, cylinder, fuse
 from ..solid import moved
 from .laps import LEDGE
 from .shapes import LARGE, MEDIUM, lid, open_box, plate
@@ -59,6 +59,14 @@ def floating_over_a_ledge() -> JointCase:
     return case(parts, joint, note="A lid 0.5 mm above its ledge.", turn=TURNED, reasons=APART, says=(r"\b0\.50?\b",))
 
 
+def hood_over_a_round_base() -> JointCase:
+    """A round hood 20 mm high, 0.5 mm above the shoulder of its base, whose neck stands 1 mm inside of it."""
+    neck = cut(cylinder((0, 0, 0), 20, 10), cylinder((0, 0, -1), 18, 12))
+    base = fuse(cut(cylinder((0, 0, -10), 24, 10), cylinder((0, 0, -8), 18, 9)), neck)
+    hood = cut(cylinder((0, 0, 0.5), 23.5, 20), cylinder((0, 0, 0), 21, 18.5))
+    return case([base, hood], note="A round hood 0.5 mm above its seat.", reasons=APART, says=(r"\b0\.50?\b",))
+
+
 def side_by_side() -> JointCase:
     """Base and lid on one plane, 0.6 mm apart."""
     base, cover = _tray(), box((30.6, -20, 0), (90.6, 20, 2))
@@ -85,6 +93,7 @@ UNSEATED: dict[str, Callable[[], JointCase]] = named(
     lid_with_skirt_through_the_base,
     floating_over_a_wall,
     floating_over_a_ledge,
+    hood_over_a_round_base,
     side_by_side,
     side_by_side_touching,
     lid_upside_down_inside,
