@@ -17,6 +17,9 @@ from click.testing import CliRunner
 
 from seamcheck.cli.group import cli
 
+HASH = re.compile(r"\b[0-9a-f]{12}\b")
+"""The start of a file's SHA-256, which knows the second at which the file was written."""
+
 BLOCK = re.compile(r"^```console\n(.*?)^```$", re.MULTILINE | re.DOTALL)
 
 
@@ -38,13 +41,14 @@ def _printed(command: str) -> list[str]:
     """What one command prints, to both streams as on a terminal.
 
     Nothing where it ends with ``> /dev/null``; its first lines where it ends with ``| head -n COUNT``.
+    Hashes are left out.
     """
     said, _, target = command.partition(" > ")
     said, _, count = said.partition(" | head -n ")
     done = CliRunner().invoke(cli, shlex.split(said)[1:])
     if target:
         return []
-    lines = [line.rstrip() for line in done.output.splitlines()]
+    lines = [HASH.sub("...", line).rstrip() for line in done.output.splitlines()]
     code = [f"[exit code {done.exit_code}]"] if done.exit_code and not count else []
     return lines[: int(count)] if count else lines + code
 

@@ -21,10 +21,12 @@ from builder.defects import DEFECTS  # noqa: E402
 from PIL import Image  # noqa: E402
 from report_browser import Browser, browser  # noqa: E402
 
+from seamcheck import propose  # noqa: E402
 from seamcheck.pipeline import review  # noqa: E402
 from seamcheck.report.html import render_html  # noqa: E402
 from seamcheck.report.pdf import render_pdf  # noqa: E402
 from seamcheck.report.pictures import render_pictures  # noqa: E402
+from seamcheck.samples import samples  # noqa: E402
 
 FAULTS = (  # kind, middle on the mid-line, extent, by how much; mm
     ("thin-rib", 40.0, 9.0, 0.66),
@@ -60,9 +62,15 @@ def take(window: Browser, name: str, selector: str | None = None) -> None:
     if selector is None:
         save(window.driver.get_screenshot_as_png(), name)
     else:
-        from selenium.webdriver.common.by import By
+        save(picture_of(window, selector), name)
 
-        save(window.driver.find_element(By.CSS_SELECTOR, selector).screenshot_as_png, name)
+
+def picture_of(window: Browser, selector: str) -> bytes:
+    """One element of the page as PNG."""
+    from selenium.webdriver.common.by import By
+
+    png: bytes = window.driver.find_element(By.CSS_SELECTOR, selector).screenshot_as_png
+    return png
 
 
 def main() -> None:
@@ -91,6 +99,39 @@ def main() -> None:
         print(f"from {name}:")
         save(picture, "picture", 1000)
         print_pages(render_pdf(document))
+    proposed_joint()
+
+
+def proposed_joint() -> None:
+    """The section of a proposed joint beside that of the parts as drawn."""
+    sample = next(sample for sample in samples() if sample.name == "rib-missing")
+    proposal = propose(sample.file, with_view=True)
+    assert proposal.review is not None
+    with tempfile.TemporaryDirectory() as folder:
+        page = Path(folder, "proposed.html")
+        page.write_text(render_html(proposal.review.document, as_drawn=proposal.as_drawn), encoding="utf-8")
+        with browser(Path(folder, "window"), 1440, 900) as window:
+            window.open(page)
+            panes = []
+            for button in ("last", "first"):
+                window.click(f"#proposed-switch button:{button}-child")
+                time.sleep(0.6)
+                panes.append(Image.open(BytesIO(picture_of(window, ".section-pane"))).convert("RGB"))
+    out = BytesIO()
+    beside(panes).save(out, format="png")
+    save(out.getvalue(), "proposed", 1400)
+
+
+def beside(pictures: list[Image.Image]) -> Image.Image:
+    """Pictures in a row on grey."""
+    wide = Image.new(
+        "RGB", (sum(p.width + 10 for p in pictures) + 10, max(p.height for p in pictures) + 20), (190, 188, 182)
+    )
+    x = 10
+    for picture in pictures:
+        wide.paste(picture, (x, 10))
+        x += picture.width + 10
+    return wide
 
 
 def print_pages(pdf: bytes) -> None:
@@ -102,12 +143,8 @@ def print_pages(pdf: bytes) -> None:
         return
     pages = pypdfium2.PdfDocument(pdf)
     sheets = [pages[i].render(scale=1.1).to_pil().convert("RGB") for i in range(3)]
-    width, height = sheets[0].size
-    wide = Image.new("RGB", (3 * width + 40, height + 20), (190, 188, 182))
-    for i, sheet in enumerate(sheets):
-        wide.paste(sheet, (10 + i * (width + 10), 10))
     out = BytesIO()
-    wide.save(out, format="png")
+    beside(sheets).save(out, format="png")
     save(out.getvalue(), "print", 1500)
 
 

@@ -40,10 +40,10 @@ IGNORED: dict[bytes, str] = {
 """Keyword of a record -> kind of call-out, of those that are only told."""
 
 _DRAWN = (b"ANNOTATION_CURVE_OCCURRENCE", b"TESSELLATED_ANNOTATION_OCCURRENCE", b"DRAUGHTING_CALLOUT")
-_MOST = 2000  # call-outs of one file, and faces of one of them
+_MOST_RECORDS, _MOST = 50_000, 2000  # of one keyword in a file; faces of one call-out
 _DEEPEST = 4  # groups within groups of faces
-_VALUE = re.compile(rb"LENGTH_MEASURE\s*\(\s*([-+]?[0-9.]+(?:[Ee][-+]?\d+)?)\s*\)")
-_OF_TOLERANCE = re.compile(rb"\b(\w*TOLERANCE)\s*\(\s*(?:''|\$)\s*,\s*(?:''|\$)\s*,\s*#(\d+)\s*,\s*#(\d+)")
+_VALUE = re.compile(rb"LENGTH_MEASURE\s*\(\s*([-+]?(?:\d+\.?\d*|\.\d+)(?:[Ee][-+]?\d+)?)\s*\)")
+_OF_TOLERANCE = re.compile(rb"\b(\w*TOLERANCE)\s*\(\s*(?:''|\$)\s*,\s*(?:''|\$)\s*,\s*#(\d{1,15})\s*,\s*#(\d{1,15})\b")
 _FACE = re.compile(rb"^\s*\(?\s*(?:ADVANCED_FACE|FACE_SURFACE)\b")
 
 
@@ -61,6 +61,9 @@ def call_outs(name: str, text: StepText, file: int) -> tuple[list[CallOut], list
     ignored: Counter[str] = Counter()
     for keyword, kind in TAKEN.items():
         for number in _records(text, keyword):
+            if b"WITH_DEFINED_UNIT" in text.record(number):
+                ignored[f"{kind}-unit"] += 1  # so much on each so many mm: it says nothing of the whole seam
+                continue
             found = _call_out(text, number, kind, file, items, groups)
             if found is None:
                 ignored[f"{kind}-lost"] += 1
@@ -78,7 +81,7 @@ def _records(text: StepText, keyword: bytes) -> Iterator[int]:
     """Numbers of the records of one keyword, each once."""
     seen: set[int] = set()
     for number, _ in text.records_of(keyword):
-        if number not in seen and len(seen) < _MOST:
+        if number not in seen and len(seen) < _MOST_RECORDS:
             seen.add(number)
             yield number
 

@@ -26,23 +26,23 @@ COMPARE_NOTES: dict[str, str] = {
         "meant, the model may be mirrored: check the export."
     ),
     "compare.light-over": (
-        "In the model's coordinates the light of seam {seam} comes from the opposite side now: the model is "
-        "turned over, or mirrored. Its seam fits both; check a lettering or another feature of one side."
+        "In the model's coordinates the light of seam {seam} comes from the opposite side now: the model was "
+        "turned over or mirrored. Its seam fits both; check lettering or another one-sided feature."
     ),
     "compare.moved": (
-        "The seam as a whole lies x {x:.2 mm}, y {y:.2 mm}, z {z:.2 mm} from where it was: the model was "
-        "moved in its coordinates, or the seam within it. Both are compared with that taken out."
+        "The seam as a whole lies x {x:.2 mm}, y {y:.2 mm}, z {z:.2 mm} from where it was: the model was moved in "
+        "its coordinates, or the seam within it. The comparison leaves this motion out."
     ),
     "compare.turned": (
-        "The seam as a whole is turned by {angle:.2 °} and shifted: the model was moved in its coordinates, "
-        "or the seam within it. Both are compared with that taken out."
+        "The seam as a whole is rotated by {angle:.2 °} and shifted: the model was moved in its coordinates, or "
+        "the seam within it. The comparison leaves this motion out."
     ),
     "compare.unlike": (
-        "No shift and no turn of the whole brings the old seam onto the new one: both are compared as they lie."
+        "No shift or rotation of the whole brings the old seam onto the new one: both are compared where they are."
     ),
     "compare.plaques": "plaques measured",
     "compare.pair": "polymer pair",
-    "compare.cover-28": "cover that lets 28 % pass",
+    "compare.cover-28": "cover that transmits 28 %",
     "compare.least": "transmission, least",
     "compare.most": "transmission, most",
     "compare.expansion": "expansion of the melt",

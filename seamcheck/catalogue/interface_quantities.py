@@ -633,7 +633,7 @@ INTERFACE_REASONS: dict[str, str] = {
     "no-plate-edge": "The area inside the seam could not be meshed.",
     "no-neighbour": "No other stretch of the seam is near.",
     "no-neighbour-part": "No part but cover and base comes within 10 mm of the seam.",
-    "no-guide": "No flanks of cover and base stand within 0.3 mm of each other: nothing guides the cover.",
+    "no-guide": "No flanks of cover and base are within 0.3 mm of each other: nothing guides the cover.",
     "low-guides": "All guiding flanks are lower than 3 mm: their draft makes no difference.",
     "wall-below": "The rib ends a wall: no face lies straight opposite, where a sink mark could show.",
     "no-inside": "The seam encloses nothing.",

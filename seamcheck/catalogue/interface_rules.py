@@ -117,7 +117,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Clamp land along the seam",
         ATTENTION,
         "below",
-        "Along the whole seam there is land for the clamp within its reach, with free room for the tool.",
+        "Along the whole seam there is land for the clamp within its reach, with free space for the tool.",
         "Where no clamp presses near the rib, the cover bends away from it.",
         "assumption",
         "The whole seam; the clamp's reach of 5 mm and height of 20 mm are settings.",
@@ -129,7 +129,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                     "min",
                     "{percent} of the seam has land square to the light within the clamp's reach; all of it "
                     "should. {why}",
-                    "Give the cover a flat beside the seam, square to the light, and keep the room above it free.",
+                    "Give the cover a flat beside the seam, square to the light, and keep the space above it free.",
                 ),
             ),
         ),
@@ -258,7 +258,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "The base below the rib is solid: no opening goes through the material that carries it.",
         "Over an opening the rib gives way under the clamp, and the pressure on the seam is lost.",
         "common practice",
-        "No opening at all; set the length that your parts can bear.",
+        "No opening at all; set the length that your parts tolerate.",
         (Setting("max", 0.0, "mm", "largest length of the seam over openings, in total"),),
         (
             Check(
@@ -422,7 +422,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                     "min",
                     "Flanks that guide the cover have only {value} of play left at the end of the collapse; it should "
                     "be at least {limit}. {why}",
-                    "Set one of the two flanks back[ by {by}], or shorten it so that it lets go before.",
+                    "Set one of the two flanks back[ by {by}], or shorten it so that it disengages before.",
                     below_zero="Flanks that guide the cover run {size} into each other before the collapse is done; "
                     "{limit} of play should be left. {why}",
                 ),
@@ -435,7 +435,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         ATTENTION,
         "below",
         "Flanks that guide the cover into the base have met before the rib begins to melt.",
-        "The cover can stand aside when the melt begins, and a flank that then meets an edge stops it.",
+        "The cover can be off to one side when melting begins, and a flank that then meets an edge stops it.",
         "assumption",
         "They have met when the cover first touches the rib; ask for more where the cover is put on by hand.",
         (Setting("min", 0.0, "mm", "smallest height that flanks have in common at first touch", -5.0, 50.0),),
@@ -481,8 +481,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Free travel, rib height and flash traps leave room for the second collapse that is planned.",
         "A leaking part can't be welded again: the cover stops before the rib melts once more, or the melt overflows.",
         "assumption",
-        "0.1 mm, as sink-travel. The second collapse is yours; without one what fits is shown, not judged. Whether the "
-        "polymer bears a second melting is not asked.",
+        "0.1 mm, as sink-travel. The second collapse is yours; without one what fits is shown, not judged. Whether "
+        "the polymer withstands a second melting is not checked.",
         (Setting("reserve", 0.1, "mm", "what must be left beyond the second collapse"),),
         (
             Check(
@@ -518,8 +518,9 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                     "place; "
                     "it should be at least {limit}.",
                     "Plan more collapse[, by {by}], or ask for flatter parts.",
-                    below_zero="With the flatness given, the whole collapse of {collapse} is used up, and the lowest "
-                    "place still stands {size} apart; at least {limit} of it should be left there.",
+                    below_zero="With the flatness given, the whole collapse of {collapse} is used up, and the "
+                    "lowest place still has a gap of {size}; at least {limit} of it should be left "
+                    "there.",
                 ),
             ),
         ),

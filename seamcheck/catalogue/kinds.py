@@ -8,9 +8,9 @@ TONGUE_GROOVE, LEDGE = "tongue-groove", "ledge"
 KINDS: dict[str, str] = {
     WELD_RIB: "A ridge with a shoulder on one side or both stands between the parts and melts.",
     PLAIN_WALL: "The top of a wall meets a flat cover and melts; it has no shoulders.",
-    FLAT_LAP: "Two flat faces lie on each other; nothing stands out that could melt as a rib.",
-    STEPPED_LAP: "Stepped edges of both parts overlap; nothing stands out that could melt as a rib.",
-    TONGUE_GROOVE: "A tongue of one part stands in a groove of the other.",
+    FLAT_LAP: "Two flat faces lie on each other; there is no rib that could melt.",
+    STEPPED_LAP: "Stepped edges of both parts overlap; there is no rib that could melt.",
+    TONGUE_GROOVE: "A tongue of one part sits in a groove of the other.",
     LEDGE: "The cover lies on a ledge inside the wall of the base.",
 }
 """Kind -> what it is, in a sentence."""

@@ -38,7 +38,7 @@ MATERIAL_NOTES: dict[str, str] = {
     ),
     "material.spot-wide": (
         "Of a spot of {spot:.2 mm} about {share:0 %} of the light falls beside the rib where it is narrowest "
-        "({narrowest:.2 mm}), if it is spread evenly; energies and times count what falls onto it."
+        "({narrowest:.2 mm}), if it is uniform; energies and times count what falls on the rib."
     ),
     "material.one-plaque": (
         "One plaque only: the surface term comes from the refractive index. A second plaque of another thickness would "

@@ -252,7 +252,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                     "min",
                     "The hottest place ({why}) comes within {value} of the temperature given for decomposition; at "
                     "least {limit} should be left.",
-                    "Less power for longer, faster passes, or a more even seam.",
+                    "Less power for longer, faster passes, or a more uniform seam.",
                     below_zero="The hottest place ({why}) comes {size} above the temperature given for decomposition.",
                 ),
             ),
@@ -414,11 +414,14 @@ MATERIAL_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "collapse-high",
-        "Planned collapse against its room",
+        "Planned collapse against its upper limit",
         ATTENTION,
         "below",
         "Flash traps, free travel and rib height have room for the planned collapse.",
-        "The melt finds no room, or the cover comes to rest on something else before the collapse is done.",
+        (
+            "There is no room for the melt, or the cover comes to rest on something else before the collapse is "
+            "complete."
+        ),
         "assumption",
         "Traps no more than full, 0.2 mm of travel and of rib height left, as in sink-travel and rib-height.",
         (Setting("min", 0.0, "mm", "planned collapse below the largest that has room", 0.0, 5.0),),

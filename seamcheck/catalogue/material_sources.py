@@ -43,7 +43,7 @@ SOURCES: dict[str, str] = {
     "known.conductivity": "no conductivity known; unfilled plastics lie between 0.15 and 0.3",
     "known.expansion-amorphous": "typical of amorphous polymers",
     "known.expansion": "typical of semi-crystalline polymers",
-    "known.expansion-unnamed": "no polymer named; melts take 5 to 25 % more room",
+    "known.expansion-unnamed": "no polymer named; melts expand by 5 to 25 %",
     "known.diffusivity": "typical of unfilled plastics",
     "known.glass": "glass fibre",
     "known.mineral": "mineral filler",

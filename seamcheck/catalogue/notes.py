@@ -19,12 +19,12 @@ NOTES: dict[str, str] = {
         "{file} nests brackets {depth:0} deep, which no CAD program does: it is damaged. Export it again."
     ),
     "file.missing": (
-        "{file} refers to {count:0} records ({records}) that it does not hold: it is damaged. What is missing may "
-        "matter; export it again."
+        "{file} refers to {count:0} missing records ({records}): it is damaged. What is missing may matter; export "
+        "it again."
     ),
     "file.missing.one": (
-        "{file} refers to {count:0} record ({records}) that it does not hold: it is damaged. What is missing may "
-        "matter; export it again."
+        "{file} refers to {count:0} missing record ({records}): it is damaged. What is missing may matter; export "
+        "it again."
     ),
     "file.repeated": (
         "{file} holds {count:0} records ({records}) more than once: it is damaged. The last one is taken; export it "
@@ -61,19 +61,18 @@ NOTES: dict[str, str] = {
     ),
     "file.cut": ("{file} ends without its last line END-ISO-10303-21: it may be cut off. Copy or export it again."),
     "file.behind-end": (
-        "{file} goes on behind its end END-ISO-10303-21 (line {line:0}); what stands there is not read. Export it "
-        "again."
+        "{file} has text after its end END-ISO-10303-21 (line {line:0}), which is not read. Export it again."
     ),
     "file.placements-lost": (
-        "{file} places {count:0} parts by damaged records (line {line:0}); they may stand in the wrong place. Export "
+        "{file} places {count:0} parts by damaged records (line {line:0}); they may be in the wrong place. Export "
         "it again."
     ),
     "file.placements-lost.one": (
-        "{file} places one part by damaged records (line {line:0}); it may stand in the wrong place. Export it again."
+        "{file} places one part by damaged records (line {line:0}); it may be in the wrong place. Export it again."
     ),
     "file.owners-lost": (
         "{file} has bodies that belong to no product ({record} on line {line:0}): their name is lost, and they may "
-        "stand in the wrong place. Export it again."
+        "be in the wrong place. Export it again."
     ),
     "file.absurd": (
         "{file} has {count:0} implausible coordinates or sizes (line {line:0}[, of {products}]): it is damaged. "
@@ -179,7 +178,7 @@ NOTES: dict[str, str] = {
     "joint.see-through": (
         "By geometry {other} could be the cover as well; {cover} is drawn transparent (a hint, no proof)."
     ),
-    "joint.shaded": "Other parts stand in the beam path through the cover; no other side lets light in.",
+    "joint.shaded": "Other parts are in the beam path through the cover; no other side lets light in.",
     "joint.left-out": (
         "{cover} on {base} may be another joint and was not reviewed. {against} Name the two with --cover and --base"
     ),
@@ -219,7 +218,7 @@ NOTES: dict[str, str] = {
     "evidence.open-within": "Both parts are open over {share:0 %} of what it encloses.",
     "evidence.room": "It closes a cavity.",
     "evidence.solid-within": "What it encloses is solid: there is no cavity that it could close.",
-    "evidence.margin": "The next way to read the same parts is worth {share:0 %} of this one.",
+    "evidence.margin": "The next reading of the same parts scores {share:0 %} of this one.",
     "evidence.parts": "Both parts are more than the band itself.",
     "evidence.ring": "One of the parts is nothing but the band: a rib or a gasket drawn by itself.",
     # within findings
@@ -269,6 +268,8 @@ CALL_OUTS: dict[str, str] = {
     "profile": "profile of a surface",
     "flatness-lost": "flatness without a value or a face",
     "profile-lost": "profile of a surface without a value or a face",
+    "flatness-unit": "flatness per length",
+    "profile-unit": "profile of a surface per length",
     "position": "position",
     "parallelism": "parallelism",
     "perpendicularity": "perpendicularity",

@@ -255,7 +255,7 @@ MEASURED: dict[str, Quantity] = {
             detail=(
                 "Initial contact is the smallest gap g of the whole seam. The section counts as far as the rib's "
                 "wall reaches on both sides; 'free' where nothing is in the way. The value of the whole interface "
-                "is taken everywhere, against every other part that does not hang on the cover alone, over all "
+                "is taken everywhere, against every other part that is not connected to the cover alone, over all "
                 "positions that the lateral play allows. Features beyond the regular flank are not part of the "
                 "rib; its own chamfered or lowered top is."
             ),
@@ -293,7 +293,7 @@ MEASURED: dict[str, Quantity] = {
         ),
         Quantity(
             "corner_radius",
-            "turn radius",
+            "corner radius",
             "mm",
             (
                 "Radius R of the mid-line at the station, seen along the beam; infinite on a straight run, which "
@@ -311,7 +311,7 @@ QUANTITIES: dict[str, Quantity] = {**MEASURED, **INTERFACE_QUANTITIES, **MATERIA
 
 REASONS: dict[str, str] = {
     "no-shoulder": "The flank runs down without a shoulder on this side.",
-    "corner": "The seam turns sharply here; a section across it has no meaning.",
+    "corner": "The seam has a sharp corner here; a section across it has no meaning.",
     "junction": "Within about a rib width of a junction the section cuts more than one rib.",
     "rib-hole": "A hole opens in the rib's top here.",
     "end": "Within half a rib width of an open end.",

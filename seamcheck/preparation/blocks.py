@@ -45,7 +45,7 @@ class Drawn:
     feet : name of each body of clamp or plate -> rings of its foot
     pressed : name -> mm² of that foot on land that the review found
     land : rings of the land that the review found
-    pocket, support : rings of the nest's pocket and of what it carries
+    pocket, support : rings of the nest's pocket and of what it carries; grip : mm, depth of the pocket
     overlap : mm³ that a tool shares with a part
     told : (n, 2) mm in the frame, scanner coordinates of the points that were asked for
     """
@@ -55,6 +55,7 @@ class Drawn:
     land: tuple[Ring, ...]
     pocket: tuple[Ring, ...]
     support: tuple[Ring, ...]
+    grip: float
     overlap: float
     told: np.ndarray
 
@@ -91,7 +92,7 @@ def draw_blocks(
         ]
         own = [(tool.name, shifted(tool.solid, LIFTED * frame.up), _COLOURS[kind]) for tool in tools]
         write_bodies([*parts, *own], target / "with-clamp.step")
-    nest = nest_of(axes, joint, bodies, frame, trial)
+    nest = nest_of(axes, joint, bodies, frame, trial, settings.collapse)
     write_bodies([(NEST, nest.solid, _COLOURS[NEST])], target / "nest.step", title=NEST)
     solids = [*(tool.solid for tool in tools), nest.solid]
     overlap = max(volume(common(tool, body.shape)) for tool in solids for body in bodies.values())
@@ -101,7 +102,7 @@ def draw_blocks(
         {tool.name: tool.area for tool in tools},
         tuple(_world(frame, ring, site.high) for part in polygons(land.simplify(0.01)) for ring in rings_of(part)),
         tuple(_world(frame, ring, nest.low) for ring in nest.pocket),
-        tuple(_world(frame, ring, nest.low) for ring in nest.support),
+        tuple(_world(frame, ring, nest.low) for ring in nest.support), nest.grip,
         float(overlap), told,
     )  # fmt: skip
 

@@ -227,16 +227,19 @@ def rings_of(part: Polygon) -> list[np.ndarray]:
     return [np.asarray(ring.coords)[:, :2] for ring in (part.exterior, *part.interiors)]
 
 
-def unsupported(points: np.ndarray, s: np.ndarray, support: BaseGeometry, length: float) -> list[tuple[float, float]]:
-    """Stretches (from s, to s) of the mid-line below which there is no supporting face.
+def unsupported(
+    points: np.ndarray, s: np.ndarray, support: BaseGeometry, length: float, hangs: np.ndarray
+) -> list[tuple[float, float]]:
+    """Stretches (from s, to s) of the mid-line below which no material goes down to a supporting face.
 
     Parameters
     ----------
     points : (n, 2) mm; s : (n,) mm; support : region in the same plane; length : mm of the whole path
+    hangs : (n,) bool, where the material below ends before the support, as over an opening in the wall
     """
     if support.is_empty:
         return [(0.0, length)]
-    bare = ~np.asarray(shapely.intersects_xy(support, points[:, 0], points[:, 1]))
+    bare = hangs | ~np.asarray(shapely.intersects_xy(support, points[:, 0], points[:, 1]))
     starts = np.flatnonzero(bare & ~np.append(False, bare[:-1]))
     ends = np.flatnonzero(bare & ~np.append(bare[1:], False))
     return [(float(s[a]), float(s[b])) for a, b in zip(starts, ends, strict=True)]

@@ -30,6 +30,9 @@ Rows = list[tuple[str, str]]
 MANY = 8
 """So many stretches are named."""
 
+NEAR = 0.3
+"""mm that a supporting face may lie beside the mid-line or below the material that it supports."""
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Trial:
@@ -72,7 +75,7 @@ def _clamp_rows(trial: Trial) -> Rows:
         rows += [
             (tr("kind"), tr("transparent plate {thick:g} mm thick, refractive index {index:g}, pressing over the seam",
                             thick=thick, index=index)),
-            (tr("light that the plate passes"),
+            (tr("light that the plate transmits"),
              tr("{share:.1f} % (reflection at both faces; absorption is not in it)",
                 share=100 * plate_transmission(index))),
         ]  # fmt: skip
@@ -161,14 +164,17 @@ def _nest_rows(trial: Trial) -> Rows:
         (
             tr("pocket"),
             tr("{grip:g} mm deep, {play:g} mm play on each side, walls open by {draft:g}° for insertion",
-               grip=own.nest_grip, play=own.nest_play, draft=own.nest_draft),
+               grip=trial.drawn.grip, play=own.nest_play, draft=own.nest_draft),
         ),
         (tr("carries the base on"), tr("{area:.0f} mm² of level faces", area=support.area)),
     ]  # fmt: skip
+    floor = float(frame.local(np.asarray(trial.drawn.pocket[0]))[0, 2])
     for contour in trial.joint["contours"]:
-        points = frame.local(points_of(contour))[:, :2]
+        points = frame.local(points_of(contour))
         s = np.asarray(contour["stations"]["s"], dtype=float)
-        bare = unsupported(points, s, support.buffer(0.3), float(contour["length_mm"]))
+        with np.errstate(invalid="ignore"):
+            hangs = column(contour["stations"], "support_depth") < points[:, 2] - floor - NEAR
+        bare = unsupported(points[:, :2], s, support.buffer(NEAR), float(contour["length_mm"]), hangs)
         said = "; ".join(f"s = {_span(a, b, '.1f')} mm" for a, b in bare[:MANY])
         if len(bare) > MANY:
             said = tr("{places} and {count} more", places=said, count=len(bare) - MANY)
@@ -320,7 +326,7 @@ def _remarks(trial: Trial) -> list[str]:
     remarks += [
         tr("How clamp and nest are held and guided, and how stiff they are, is up to the toolmaker."),
         tr("The nest carries the base on level faces; whether the base is stiff enough is not checked."),
-        tr("Bending and flattening take the cover as a plate of even thickness, Poisson's ratio {ratio:g}.",
+        tr("Bending and flattening take the cover as a plate of constant thickness, Poisson's ratio {ratio:g}.",
            ratio=POISSON),
     ]  # fmt: skip
     return remarks

@@ -21,7 +21,8 @@ def short_stretches(
     contact: Contact, rooms: Sequence[Room], settings: Settings, wishes: Wishes, space: Space
 ) -> tuple[Short, ...]:
     """The stretches of the mid-lines where the contact is narrower than the narrowest section."""
-    need = dict(zip(("inner", "outer"), narrowest(settings, wishes, space.depth), strict=True))
+    deep = space.depth if design(Space(20.0, 20.0, space.depth), settings, wishes).fits else np.inf
+    need = dict(zip(("inner", "outer"), narrowest(settings, wishes, deep), strict=True))
     found = []
     for room in rooms:
         for side in ("inner", "outer"):
@@ -102,6 +103,8 @@ def why_not(
             f"The nearest limit can't be held: {least.rule}, {least.quantity} {least.value:.2f} against "
             f"{least.bound:.2f}."
         )
+    if short and short[0].side != "below" and not design(Space(20.0, 20.0, space.depth), settings, wishes).fits:
+        message += f" Nor is the wall deep enough below the contact: {space.depth:.2f} mm."
     for side in ("outer", "inner"):
         other = replace(wishes, open_outer=True) if side == "outer" else replace(wishes, open_inner=True)
         if not getattr(wishes, f"open_{side}") and design(space, settings, other).fits:

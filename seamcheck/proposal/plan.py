@@ -207,7 +207,7 @@ def _fitted(
             "name the parts that belong together."
         )
         return JointProposal(**head, state="not-flat", message=message), None
-    chosen, nets, rooms, radius, space = found
+    chosen, nets, rooms, radius, space = found.design, found.nets, found.rooms, found.radius, found.space
     facts: dict[str, Any] = {
         "bounds": tuple(
             Bound(rule=m.rule, quantity=m.quantity, value=m.value, bound=m.bound, share=m.share)

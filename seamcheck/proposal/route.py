@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
+
 import numpy as np
 import shapely
 
@@ -23,35 +26,65 @@ AWAY_STEPS, FINER = (0.5, 0.1), 4
 """mm, steps in which that distance is tried, and so many fine ones on both sides of the best coarse one."""
 
 
-def best_route(
-    contact: Contact, settings: Settings, wishes: Wishes
-) -> tuple[Design, list[Net], list[Room], float, Space] | None:
-    """The design over the mid-lines and corner radii that may be chosen; None where no line runs round closed."""
+@dataclass(frozen=True, slots=True, eq=False)
+class Route:
+    """A mid-line with its corner radius (mm), the room along it, the scarcest of it, and the design for that."""
+
+    design: Design
+    nets: list[Net]
+    rooms: list[Room]
+    radius: float
+    space: Space
+
+    @property
+    def least_room(self) -> float:
+        """mm, of both sides."""
+        return min(self.space.inner, self.space.outer)
+
+
+def best_route(contact: Contact, settings: Settings, wishes: Wishes) -> Route | None:
+    """The best over the mid-lines and corner radii that may be chosen; None where no line runs round closed.
+
+    Where none fits, and a contact that is too narrow leaves no room for rounded corners, the room is that of the
+    mid-line as it is.
+    """
     depth = min(float(below.depth.min()) for below in depths_below(contact))
-    tried = []
-    for lines in _middle_lines(contact, settings, wishes, depth):
+    tried: list[Route] = []
+    lines_tried = _middle_lines(contact, settings, wishes, depth)
+    for lines in lines_tried:
         for radius in RADII:
-            nets = [net.rounded(radius) for net in lines]
-            rooms = [measure_room(net.outline, contact.region) for net in nets]
-            walls = [measure_room(wall, contact.region) for net in nets for wall in net.walls]
-            space = Space(
-                min(float(reach.min()) for reach in (*(r.inner for r in rooms + walls), *(w.outer for w in walls))),
-                min(float(room.outer.min()) for room in rooms), depth,
-                min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
-            )  # fmt: skip
-            found = on_grid(design(space, settings, wishes), space, settings, wishes)
-            tried.append((found, nets, rooms + walls, radius, space))
-            if found.fits and found.aimed > 0.3:
+            tried.append(_route(lines, radius, contact, depth, settings, wishes))
+            if tried[-1].design.fits and tried[-1].design.aimed > 0.3:
                 break
-    return max(
-        tried,
-        key=lambda t: (
-            t[0].fits,
-            t[0].fits and t[4].outer >= _with_land(settings),
-            round(min(t[0].aimed, 0.3), 2),
-        ),
-        default=None,
-    )
+    if not tried:
+        return None
+    best = max(tried, key=lambda t: _rank(t, settings))
+    if best.design.fits or best.least_room >= min(narrowest(settings, wishes)):
+        return best
+    return max((best, *(_route(lines, 0.0, contact, depth, settings, wishes) for lines in lines_tried)), key=_room)
+
+
+def _room(route: Route) -> float:
+    return route.least_room
+
+
+def _rank(route: Route, settings: Settings) -> tuple[bool, bool, float, float]:
+    fits, aimed = route.design.fits, round(min(route.design.aimed, 0.3), 2)
+    return fits, fits and route.space.outer >= _with_land(settings), aimed, route.least_room
+
+
+def _route(
+    lines: Sequence[Net], radius: float, contact: Contact, depth: float, settings: Settings, wishes: Wishes
+) -> Route:
+    nets = [net.rounded(radius) for net in lines]
+    rooms = [measure_room(net.outline, contact.region) for net in nets]
+    walls = [measure_room(wall, contact.region) for net in nets for wall in net.walls]
+    space = Space(
+        min(float(reach.min()) for reach in (*(r.inner for r in rooms + walls), *(w.outer for w in walls))),
+        min(float(room.outer.min()) for room in rooms), depth,
+        min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
+    )  # fmt: skip
+    return Route(on_grid(design(space, settings, wishes), space, settings, wishes), nets, rooms + walls, radius, space)
 
 
 def _middle_lines(contact: Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Net, ...]]:

@@ -288,3 +288,25 @@ def test_the_sheet_speaks_german_on_demand(tmp_path):
     sheet = (tmp_path / "t" / "sheet.md").read_text("utf-8")
     assert english_words(sheet) == set()
     assert "92,5 %" in sheet
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize(
+    ("model", "length", "deep"),
+    [
+        ("wall-opening", 8.0, "6 mm deep"),  # drawn: a cable opening of 8 mm through the wall below the rib
+        ("overhang", 150.8, "6 mm deep"),  # drawn: a ledge within the wall carries the rib all round, 2 pi 24 mm
+    ],
+)
+def test_the_sheet_says_where_no_support_can_reach(model, length, deep, tmp_path):
+    options = ["--severity", f"{model}=note"]
+    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / f"{model}.step"), "--into", str(tmp_path / "t"), *options])
+    assert done.exit_code == 0, done.output
+    sheet = (tmp_path / "t" / "sheet.md").read_text("utf-8")
+    said = next(line for line in sheet.splitlines() if "no support straight below c1" in line)
+    assert float(said.split("|")[2].split()[0]) == pytest.approx(length, abs=1.0)
+    assert deep in sheet
+    (nest,) = solids((tmp_path / "t" / "nest.step").read_bytes(), tmp_path)
+    assert nest.isValid()
+    housing = cq.importers.importStep(str(FOLDER / f"{model}.step")).solids().vals()
+    assert sum(nest.intersect(part).Volume() for part in housing) < 1e-3

@@ -326,7 +326,10 @@ def test_bending_is_that_of_a_clamped_strip():
 
 def test_stretches_without_support_are_named():
     points = np.column_stack([np.linspace(0, 10, 11), np.zeros(11)])
-    assert unsupported(points, np.arange(11.0), shapely.box(-1, -1, 3.5, 1), 10.0) == [(4.0, 10.0)]
+    hangs, support = np.zeros(11, dtype=bool), shapely.box(-1, -1, 3.5, 1)
+    assert unsupported(points, np.arange(11.0), support, 10.0, hangs) == [(4.0, 10.0)]
+    hangs[1:3] = True  # over an opening in the wall
+    assert unsupported(points, np.arange(11.0), support, 10.0, hangs) == [(1.0, 2.0), (4.0, 10.0)]
 
 
 def test_a_cycle_of_nine_seconds_makes_four_hundred_parts_an_hour():

@@ -31,6 +31,7 @@ MENDED = {
     "clamp-land": "the chamfer that ends the land is taken away",
     "clamp-tilt": "the land that falls off is filled level",
     "intended-stop": "the stop is raised",
+    "parts-overlap": "a face is moved out of the other part",
 }
 """Sample -> what is moved; each breaks one rule by its geometry."""
 
@@ -47,6 +48,7 @@ LEFT = {
     "beam-angle": "scanner",
     "flatness-stack": "tolerances",
     "seam-junction": "branches",
+    "collapse-window": "0.73 mm below the contact",
 }
 """Sample -> word of the reason why nothing of the joint is moved."""
 

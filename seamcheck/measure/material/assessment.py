@@ -146,7 +146,7 @@ def _add_melt(
         document["heat"] = heat.section
         interface.update(heat.interface)
         _heat_columns(tracks, heat, columns)
-    if inputs is not None:
+    if inputs is not None and number_of_passes(joint_settings) != 1.0:
         _rise_value(tracks, inputs, used, joint_settings, interface)
     chances = tolerance_chances(
         tracks, columns, fit, everything, expansion, survey, collapse, joint_settings, inputs, used
@@ -157,6 +157,12 @@ def _add_melt(
         document["uncertainty"] = chances.as_dict()
         if chances.outside is not None:
             interface["combinations_outside"] = value_of(100.0 * chances.outside)
+
+
+def number_of_passes(settings: MaterialSettings) -> float | None:
+    """As set; None where as many as it takes. A single pass is judged by its highest temperature."""
+    passes = settings.get("laser.passes")
+    return None if passes is None else passes.value
 
 
 def _heat_columns(tracks: Sequence[Track], heat: HeatFound, columns: dict[str, dict[str, Column]]) -> None:

@@ -18,6 +18,7 @@ from seamcheck.catalogue.known import Known, rounded
 from seamcheck.measure.material.energy import EnergyInputs, estimate
 from seamcheck.measure.material.melt import AreaGrid
 from seamcheck.measure.material.transmission import COMFORTABLE, TransmissionFit
+from seamcheck.measure.material.window import AS_GOOD
 
 PERCENTILES = (5.0, 50.0, 95.0)
 _AT_ONCE = 200_000  # stations of combinations computed together: as many as fit into a processor's cache
@@ -132,12 +133,12 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
     drawn += [f"tolerance.{key}" for key in ("flatness_cover", "flatness_rib") if joint.tolerance.get(key, 0.0) > 0.0]
     low = np.maximum(joint.late_worst + plus_minus("gap"), 0.0) + flat + joint.reserves["least_local_collapse"]
     ranges["collapse_lowest_mm"] = low
-    held["gap closed by the collapse"] = collapse >= low
+    held["gap closed by the collapse"] = collapse >= low - AS_GOOD
     highs = []
     travel = joint.travel + plus_minus("travel") - joint.reserves["travel_reserve"]
     if np.isfinite(joint.travel):
         highs.append(travel)
-        held["travel left after the collapse"] = collapse <= travel
+        held["travel left after the collapse"] = collapse <= travel + AS_GOOD
     if np.isfinite(joint.height).any():
         highs.append(np.full(count, float(np.nanmin(joint.height)) - joint.reserves["height_reserve"]))
     if joint.grid is not None and joint.expansion is not None:
@@ -146,13 +147,13 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
         )
         if holds is not None:
             highs.append(holds)
-            held["traps hold the melt"] = collapse <= holds
+            held["traps hold the melt"] = collapse <= holds + AS_GOOD
     if highs:
         high = np.minimum.reduce(highs)
         if np.isfinite(high).all():
             ranges["collapse_highest_mm"] = high
             ranges["collapse_window_mm"] = high - low
-        held["a collapse exists that suits"] = high >= low
+        held["a collapse exists that suits"] = high >= low - AS_GOOD
 
     if joint.energy is not None:
         _energies(joint, collapse, width, through, between, ranges, count)

@@ -18,6 +18,9 @@ from seamcheck.measure.material.track import Track
 from seamcheck.measure.table import Survey
 from seamcheck.settings.material import MaterialSettings
 
+AS_GOOD = 1e-4
+"""mm by which a collapse may miss an end of the window and still lie in it: less than any measurement is off."""
+
 
 @dataclass(frozen=True, slots=True)
 class Bound:
@@ -55,11 +58,11 @@ class CollapseWindow:
 
     def place(self, collapse: float) -> str:
         """Position of a planned collapse: 'inside', 'too small', 'too large' or 'empty window'."""
-        if self.width < 0.0:
+        if self.width < -AS_GOOD:
             return "empty window"
-        if collapse < self.lowest.value:
+        if collapse < self.lowest.value - AS_GOOD:
             return "too small"
-        return "too large" if self.highest is not None and collapse > self.highest.value else "inside"
+        return "too large" if self.highest is not None and collapse > self.highest.value + AS_GOOD else "inside"
 
 
 def free_travel(survey: Survey) -> tuple[float, list[Any] | None, str]:

@@ -175,6 +175,24 @@ def test_place_of_the_planned_collapse(collapse, place):
     assert found.document["window"]["place"] == place
 
 
+def test_a_collapse_at_the_end_of_the_window_lies_in_it():
+    """Travel 0.6 less a reserve of 0.2 leaves just the planned 0.4: 0.6 - 0.2 is a little less in binary numbers."""
+    found = assess(survey(run(), travel=0.6), material(), 0.4)
+    assert 0.6 - 0.2 < 0.4
+    assert found.document["window"]["highest"]["value_mm"] == 0.4
+    assert found.document["window"]["place"] == "inside"
+    assert found.document["uncertainty"]["shares"]["travel left after the collapse"] == 1.0
+
+
+def test_the_rise_in_one_pass_is_no_limit_of_a_single_pass():
+    laser = {"power": 40, "speed": 40, "spot": 1.5}
+    assert "first_pass_rise" in assess(survey(run()), material(laser=laser), 0.4).values
+    single = assess(survey(run()), material(laser={**laser, "passes": 1}), 0.4)
+    assert "first_pass_rise" not in single.values
+    assert result_of(single.document, "first_pass_rise")["value"] > 300.0
+    assert "power_reserve" in single.values
+
+
 def test_an_empty_window():
     gap = np.zeros(801)
     gap[100:140] = 0.45
