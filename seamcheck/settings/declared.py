@@ -163,7 +163,10 @@ TRIAL: dict[str, Setting] = _by_name(
             "clearance", 0.2, "mm", "between clamp and light, and around what rises over the cover", 0.0, 10.0,
             "assumption", "combined error of clamp and part", table="trial",
         ),
-        Setting("nest-grip", 6.0, "mm", "depth of the nest's pocket", 0.5, 200.0, "assumption", table="trial"),
+        Setting(
+            "nest-grip", 6.0, "mm", "depth of the nest's pocket; its rim stays below the sunken cover", 0.5, 200.0,
+            "assumption", table="trial",
+        ),
         Setting(
             "nest-play", 0.1, "mm", "between base and pocket, on each side", 0.0, 5.0,
             "assumption", "more where the base shrinks unevenly", table="trial",
