@@ -36,7 +36,7 @@ NUMBERS: dict[str, Setting] = _by_name(
             0.0, 5.0, "your own",
         ),
         Setting(
-            "second-collapse", 0.0, "mm", "further collapse planned for welding a leaking part again; 0 where none is",
+            "second-collapse", 0.0, "mm", "further collapse planned for welding a leaking part a second time; 0: none",
             0.0, 5.0, "your own",
         ),
     )
