@@ -42,8 +42,8 @@ IGNORED: dict[bytes, str] = {
 _DRAWN = (b"ANNOTATION_CURVE_OCCURRENCE", b"TESSELLATED_ANNOTATION_OCCURRENCE", b"DRAUGHTING_CALLOUT")
 _MOST_RECORDS, _MOST = 50_000, 2000  # of one keyword in a file; faces of one call-out
 _DEEPEST = 4  # groups within groups of faces
-_VALUE = re.compile(rb"LENGTH_MEASURE\s*\(\s*([-+]?[0-9.]+(?:[Ee][-+]?\d+)?)\s*\)")
-_OF_TOLERANCE = re.compile(rb"\b(\w*TOLERANCE)\s*\(\s*(?:''|\$)\s*,\s*(?:''|\$)\s*,\s*#(\d+)\s*,\s*#(\d+)")
+_VALUE = re.compile(rb"LENGTH_MEASURE\s*\(\s*([-+]?(?:\d+\.?\d*|\.\d+)(?:[Ee][-+]?\d+)?)\s*\)")
+_OF_TOLERANCE = re.compile(rb"\b(\w*TOLERANCE)\s*\(\s*(?:''|\$)\s*,\s*(?:''|\$)\s*,\s*#(\d{1,15})\s*,\s*#(\d{1,15})\b")
 _FACE = re.compile(rb"^\s*\(?\s*(?:ADVANCED_FACE|FACE_SURFACE)\b")
 
 

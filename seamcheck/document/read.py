@@ -31,6 +31,9 @@ from seamcheck.version import __version__
 LARGEST_FILE = 1 << 30
 """Bytes; a document with pictures of a large model has a few per cent of that."""
 
+MOST_FINDINGS, MOST_PLACES = 2_000, 20_000
+"""A review makes tens, and a page draws each."""
+
 _PLACES = ("s", "x", "y", "z", "u")
 _AGAIN = "Review the model again."
 
@@ -228,6 +231,9 @@ def _is_direction(value: object) -> bool:
 
 
 def _finding_faults(document: Document, parts: set[str]) -> Iterator[tuple[str, str]]:
+    if len(document.findings) > MOST_FINDINGS or sum(len(one.places) for one in document.findings) > MOST_PLACES:
+        yield "findings", f"there are more than {MOST_FINDINGS}, or {MOST_PLACES} places of them, as no review makes"
+        return
     joints = {joint.id: {contour.id: contour for contour in joint.contours} for joint in document.joints}
     yield from _twice("findings", [finding.id for finding in document.findings])
     covered = {name for waiver in document.waivers if waiver.state == "used" for name in waiver.findings}

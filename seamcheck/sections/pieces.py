@@ -201,6 +201,9 @@ def ring_through(points: np.ndarray, tolerance: float = 0.001) -> Ring:
     return Ring(tuple(lines_and_arcs(points, True, tolerance)))
 
 
+SHORT = 1.0
+"""mm: a fitted line that is shorter and ends smoothly stands for a piece of a curve."""
+
 MOST_BACK = 1.0
 """mm that the end of a line is moved along it to where it is tangent to the arc beside it."""
 
@@ -243,32 +246,33 @@ def _tangent(ring: Ring) -> Ring:
     count = len(pieces)
     ends = [_end_tangents(piece) for piece in pieces]
     places = [np.array(piece.start) for piece in pieces]
+    lines = [piece.bulge == 0.0 and piece.length > SHORT for piece in pieces]  # shorter ones stand for a curve
     for i in range(count):
         before, here = ends[i - 1][1], ends[i][0]
         if abs(math.atan2(before[0] * here[1] - before[1] * here[0], float(before @ here))) > CORNER:
             continue
-        lines = pieces[i - 1].bulge == 0.0, pieces[i].bulge == 0.0
-        if all(lines):
+        if lines[i - 1] and lines[i]:
             continue
-        mean = before if lines[0] else here if lines[1] else (before + here) / np.hypot(*(before + here))
+        mean = before if lines[i - 1] else here if lines[i] else (before + here) / np.hypot(*(before + here))
         ends[i - 1] = (ends[i - 1][0], mean)
         ends[i] = (mean, ends[i][1])
-        if any(lines):  # a fitted line runs a little into the arc: back to where it is tangent
-            centre = pieces[i].centre if lines[0] else pieces[i - 1].centre
-            by = float((centre - places[i]) @ mean)
-            places[i] = places[i] + (by if abs(by) < MOST_BACK else 0.0) * mean
+        line, curve = (pieces[i - 1], pieces[i]) if lines[i - 1] else (pieces[i], pieces[i - 1])
+        if (lines[i - 1] or lines[i]) and curve.bulge:
+            # a fitted line runs a little into the arc: back to where it is tangent
+            by = float((curve.centre - places[i]) @ mean)
+            places[i] = places[i] + (by if abs(by) < min(MOST_BACK, 0.4 * line.length) else 0.0) * mean
     for i, piece in enumerate(pieces):
         after = (i + 1) % count
-        if piece.bulge and not pieces[i - 1].bulge and not pieces[after].bulge:
+        if piece.bulge and lines[i - 1] and lines[after]:
             t0, t1 = ends[i]
             slack = 1.0 - float(t0 @ t1)
             by = float((places[after] - places[i]) @ (t0 - t1)) / slack if slack > 1e-6 else math.inf
             if abs(by) < 0.02:
                 places[after] = places[after] + by * t1
     found: list[Piece] = []
-    for i, piece in enumerate(pieces):
+    for i in range(count):
         a, b = places[i], places[(i + 1) % count]
-        found += _biarc(a, ends[i][0], b, ends[i][1]) if piece.bulge else [_arc_from(a, None, b)]
+        found += [_arc_from(a, None, b)] if lines[i] else _biarc(a, ends[i][0], b, ends[i][1])
     return Ring(tuple(found))
 
 

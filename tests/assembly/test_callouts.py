@@ -117,6 +117,7 @@ LINES = """#1=(LENGTH_UNIT()NAMED_UNIT(*)SI_UNIT(.MILLI.,.METRE.));
 #10=LENGTH_MEASURE_WITH_UNIT(LENGTH_MEASURE(0.004),#2);
 #11=(LENGTH_MEASURE_WITH_UNIT()MEASURE_REPRESENTATION_ITEM()
 MEASURE_WITH_UNIT(LENGTH_MEASURE(0.2),#1)REPRESENTATION_ITEM(''));
+#12=LENGTH_MEASURE_WITH_UNIT(LENGTH_MEASURE(0.1.2),#1);
 #20=SHAPE_ASPECT('','',#99,.T.);
 #21=COMPOSITE_GROUP_SHAPE_ASPECT('','',#99,.T.);
 #22=SHAPE_ASPECT_RELATIONSHIP('','',#21,#20);
@@ -126,6 +127,7 @@ MEASURE_WITH_UNIT(LENGTH_MEASURE(0.2),#1)REPRESENTATION_ITEM(''));
 #51=(GEOMETRIC_TOLERANCE('Frame (2)',$,#11,#21)
 GEOMETRIC_TOLERANCE_WITH_DATUM_REFERENCE((#95))SURFACE_PROFILE_TOLERANCE());
 #52=FLATNESS_TOLERANCE('','',#94,#20);
+#57=FLATNESS_TOLERANCE('','',#12,#20);
 #53=(GEOMETRIC_TOLERANCE('','',#11,#20)POSITION_TOLERANCE());
 #56=(FLATNESS_TOLERANCE()GEOMETRIC_TOLERANCE('','',#11,#20)GEOMETRIC_TOLERANCE_WITH_DEFINED_UNIT(#10));
 #54=DIMENSIONAL_SIZE(#20,'diameter');
@@ -140,7 +142,7 @@ def test_records_as_other_programs_write_them():
     assert [(c.kind, c.number, c.faces) for c in taken] == [("flatness", 50, (40,)), ("profile", 51, (40,))]
     assert [c.value for c in taken] == pytest.approx([0.1016, 0.2])
     assert len(said) == 1
-    told = "2 of dimension; 1 of flatness without a value or a face; 1 of flatness per length; 1 of position"
+    told = "2 of dimension; 2 of flatness without a value or a face; 1 of flatness per length; 1 of position"
     assert told in said[0]
 
 

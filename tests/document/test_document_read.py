@@ -42,6 +42,9 @@ EDITS = {
     "wrong type": (put(("joints", 0, "contours", 0, "length_mm"), "long"), "joints[0].contours[0].length_mm"),
     "joints is no list": (put(("joints",), {}), "joints"),
     "a beam of two numbers": (put(("joints", 0, "beam"), [0.0, 1.0]), "joints[0].beam"),
+    "more findings than a page could draw": (
+        lambda d: d["findings"].extend({**d["findings"][0], "id": f"rib-width-{n}"} for n in range(2000)), "findings",
+    ),
     "a stretch without a length": (put(("findings", 0, "length_mm"), None), "findings[0].from_s"),
     "far away": (lambda d: stations(d)["x"].__setitem__(3, 1e308), "joints[0].contours[0].stations.x[3]"),
     "far below": (lambda d: stations(d)["gap"].__setitem__(5, -1e308), "joints[0].contours[0].stations.gap[5]"),

@@ -47,7 +47,6 @@ LEFT = {
     "scanner-shadow": "scanner",
     "beam-angle": "scanner",
     "flatness-stack": "tolerances",
-    "seam-junction": "branches",
     "collapse-window": "0.73 mm below the contact",
 }
 """Sample -> word of the reason why nothing of the joint is moved."""
