@@ -167,7 +167,7 @@ def markdown(cases: Sequence[Labelled], others: Sequence[Labelled], find_only: b
         "Made by `python -m benchmarks.recognition`; the drawn cases stand in `tests/builder/joints/`, each with an "
         "answer that follows from its dimensions. Thresholds are chosen on the half 'choose' and proved on the half "
         "'prove' (the parity of the first byte of the SHA-256 of a case's name). *honest*: a refusal that is allowed "
-        "where geometry leaves the answer open."
+        "where geometry leaves the answer open. What strangers' files showed stands in [blind.md](blind.md)."
         + (
             " This table: finding and tracing only (`--find-only`), without verdicts and findings." if find_only else ""
         ),

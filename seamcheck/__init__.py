@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from seamcheck.errors import NotReviewed, SeamcheckError, UsageError
     from seamcheck.judge.findings import Finding
     from seamcheck.pipeline import review
+    from seamcheck.preparation.prepare import Preparation, prepare
     from seamcheck.proposal.propose import Proposal, propose
     from seamcheck.report.review import Review
     from seamcheck.scanning.run import scan
@@ -29,6 +30,7 @@ __all__ = [
     "Comparison",
     "Finding",
     "NotReviewed",
+    "Preparation",
     "Proposal",
     "Review",
     "SeamcheckError",
@@ -36,6 +38,7 @@ __all__ = [
     "UsageError",
     "__version__",
     "compare",
+    "prepare",
     "propose",
     "read_settings",
     "review",
@@ -46,12 +49,14 @@ _FROM = {
     "Comparison": "seamcheck.comparison.compare",
     "Finding": "seamcheck.judge.findings",
     "NotReviewed": "seamcheck.errors",
+    "Preparation": "seamcheck.preparation.prepare",
     "Proposal": "seamcheck.proposal.propose",
     "Review": "seamcheck.report.review",
     "SeamcheckError": "seamcheck.errors",
     "Settings": "seamcheck.settings.settings",
     "UsageError": "seamcheck.errors",
     "compare": "seamcheck.comparison.compare",
+    "prepare": "seamcheck.preparation.prepare",
     "propose": "seamcheck.proposal.propose",
     "read_settings": "seamcheck.settings.file",
     "review": "seamcheck.pipeline",

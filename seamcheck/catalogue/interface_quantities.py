@@ -109,11 +109,11 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "junction_room",
-            "room for melt at a junction",
+            "flash trap volume over melt at a junction",
             "1",
-            "Volume between cover and base beside the rib over the volume that melts, within 2 rib widths of a "
-            "junction and with the cover lowered by the collapse.",
+            "Flash trap volume over melt volume at a junction, cover lowered by c from initial contact.",
             per="interface",
+            detail="Within 2 rib widths of the junction: the volume between cover and base beside the rib.",
             decimals=2,
         ),
         Quantity(

@@ -762,7 +762,7 @@ SEAM = (
         "The limits that hold along the seam; a junction that keeps them is a note.",
         (
             Setting("apart", 0.1, "mm", "largest gap between cover and rib top at a junction"),
-            Setting("room", 1.2, "1", "smallest room beside the rib at a junction, divided by what melts there"),
+            Setting("room", 1.2, "1", "smallest flash trap volume at a junction, divided by the melt volume there"),
         ),
         (
             Check(
@@ -770,7 +770,7 @@ SEAM = (
                 upper=Bound(
                     "apart",
                     "Where paths of the seam meet, the cover stays {value} off the rib (limit {limit}).",
-                    "Bring the rib's top at the junction to the height of the rest.",
+                    "Bring the rib top at the junction to the height of the rest.",
                 ),
             ),
             Check(

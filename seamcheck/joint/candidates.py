@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -33,6 +34,7 @@ from seamcheck.joint.patches import Patch, find_patches
 from seamcheck.joint.profile import BorderProfile, border_profile
 from seamcheck.kernel import Body
 
+_BESIDE = 0.03  # mm between regions that touch
 _ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
 
 
@@ -139,12 +141,13 @@ def _read(
     chosen = _choose(list(meeting.patches))
     if not chosen:
         return None
-    faces = tuple(sorted({f for patch in chosen for f in patch.faces}))
-    whole = shapely.unary_union([patch.region for patch in chosen])
+    rounded = any(p.rounded for p in chosen)
+    top = [*chosen, *(_flats(chosen, meeting.patches) if rounded else ())]
+    faces = tuple(sorted({f for patch in top for f in patch.faces}))
+    whole = shapely.unary_union([patch.region for patch in top])
     length = sum(patch.length for patch in chosen)
     level = _median_height(_on_top(inner_points(whole), own, faces, frame))
     share = float(np.average([p.share for p in chosen], weights=[p.length for p in chosen]))
-    rounded = any(p.rounded for p in chosen)
     left, region = shapely.Polygon(), whole
     if not rounded and share < ALL_OPPOSED:
         over = covered(whole, level, opposite, frame)
@@ -216,6 +219,18 @@ def _choose(patches: list[Patch]) -> list[Patch]:
     lowest = min(longest, key=lambda i: ribs[i].gap)
     seam, level = _without_posts(levels[lowest]), ribs[lowest].gap
     return _with_low_stretches(seam, patches, level) if rib_like else seam
+
+
+def _flats(seam: list[Patch], patches: Sequence[Patch]) -> list[Patch]:
+    """The flat faces of a rounded rib: the sliver along its crest, and the floors of notches narrower than it."""
+    level = min(p.gap for p in seam)
+    top = shapely.unary_union([p.region for p in seam]).buffer(_BESIDE).buffer(-_BESIDE)  # both halves of it
+    rooms = [shapely.Polygon(ring) for polygon in _polygons(top) for ring in polygon.interiors]
+    width = 2 * top.area / max(top.length, _BESIDE)
+    notches = [room for room in rooms if 2 * shapely.maximum_inscribed_circle(room).length <= width]
+    within = shapely.unary_union([top, *notches]).buffer(_BESIDE)
+    flat = [p for p in patches if not p.rounded and abs(p.gap - level) <= LONGEST_DROP]
+    return [p for p in flat if within.contains(p.region)]
 
 
 def _at_level(ribs: list[Patch], one: Patch) -> list[Patch]:

@@ -36,7 +36,7 @@ NUMBERS: dict[str, Setting] = _by_name(
             0.0, 5.0, "your own",
         ),
         Setting(
-            "second-collapse", 0.0, "mm", "further collapse planned for welding a leaking part again; 0 where none is",
+            "second-collapse", 0.0, "mm", "further collapse planned for welding a leaking part a second time; 0: none",
             0.0, 5.0, "your own",
         ),
     )
@@ -163,7 +163,10 @@ TRIAL: dict[str, Setting] = _by_name(
             "clearance", 0.2, "mm", "between clamp and light, and around what rises over the cover", 0.0, 10.0,
             "assumption", "combined error of clamp and part", table="trial",
         ),
-        Setting("nest-grip", 6.0, "mm", "depth of the nest's pocket", 0.5, 200.0, "assumption", table="trial"),
+        Setting(
+            "nest-grip", 6.0, "mm", "depth of the nest's pocket; its rim stays below the sunken cover", 0.5, 200.0,
+            "assumption", table="trial",
+        ),
         Setting(
             "nest-play", 0.1, "mm", "between base and pocket, on each side", 0.0, 5.0,
             "assumption", "more where the base shrinks unevenly", table="trial",

@@ -44,7 +44,7 @@ def as_toml(settings: Settings | None = None) -> str:
         *(_entry(setting, getattr(settings.clamp, setting.attribute), "2.0") for setting in CLAMP.values()),
         "",
         *_load(settings.load),
-        "# What `seamcheck prepare` makes clamp, nest, weld path and cycle by; a review takes no notice of it.",
+        "# For clamp, nest, weld path and cycle of `seamcheck prepare`; a review ignores it.",
         "[trial]",
         *(_entry(setting, getattr(settings.trial, setting.attribute), "1.0") for setting in TRIAL.values()),
         "",

@@ -167,7 +167,7 @@ def test_what_shades_light_along_the_beam_is_named():
     places = shades(found.joint, found.survey).values["beam_clear"]["places"]
     assert len(places) == 2
     by_side = {place["at"][1] < 0: place for place in places}
-    assert by_side[True]["why"].startswith("'clip' stands in the light")
+    assert by_side[True]["why"].startswith("'clip' is in the beam path")
     assert [face["part"] for face in by_side[True]["faces"]] == ["p3"]
     assert "void" in by_side[False]["why"]
     assert by_side[False]["faces"] == []

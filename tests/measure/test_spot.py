@@ -72,7 +72,7 @@ def test_a_spot_wider_than_the_rib_needs_more_room_than_the_rib():
     facing = (np.abs(found.points[:, 1]) < 4.9) & (found.points[:, 0] < 0)
     assert found.column("beam_clear")[facing] == pytest.approx(3.5 / 4.0, abs=1e-4)
     assert found.column("beam_clear")[found.points[:, 0] > 0].min() == 1.0
-    assert values["beam_clear"]["why"].startswith("'screen' stands in the light")
+    assert values["beam_clear"]["why"].startswith("'screen' is in the beam path")
 
 
 def test_so_it_does_from_a_scanner():
@@ -81,7 +81,7 @@ def test_so_it_does_from_a_scanner():
     narrow, wide = (interface(parts, scanner=Scanner(), optics=o)[1]["light_clear"] for o in ({}, of_spot(4.0)))
     assert narrow["value"] == 1.0
     assert wide["value"] == pytest.approx(2 / 3)  # of the rays to the middle and both edges one is lost
-    assert wide["why"].startswith("'screen' stands in the light")
+    assert wide["why"].startswith("'screen' is in the beam path")
 
 
 def test_a_spot_that_reaches_past_the_cover_is_told():

@@ -32,15 +32,23 @@ def ribbed(spec: Spec = SPEC, *others: Any, note: str, may: tuple[str, ...] = ()
     return case([base, cover, *others], replace(RIB, must=must, may=may), note=note, **more)
 
 
+def _rounded() -> Any:
+    """A box with a rib of 1.2 mm whose top is a half circle but for a sliver of 0.0002 mm along its crest."""
+    top = [(-2.6, -0.6), (-2.6, 0, 0.5999), (-1.4, 0, 0.5999), (-1.4, -0.6)]
+    return open_box(MEDIUM, [(-4, -1), (-2.6, -1), *top, (-1.4, -1), (0, -1)])
+
+
 def rounded_rib() -> JointCase:
     """A rib of 1.2 mm whose top is a half circle: no flat at all."""
-    top = [(-2.6, -0.6), (-2.6, 0, 0.5999), (-1.4, 0, 0.5999), (-1.4, -0.6)]
-    section = [(-4, -1), (-2.6, -1), *top, (-1.4, -1), (0, -1)]
-    base = open_box(MEDIUM, section)
-    joint = replace(RIB, may=None)
-    return case(
-        [base, plate(MEDIUM, 0, 0, 2)], joint, note="A fully rounded rib.", turn=motion((10, 20, 30), (3, 2, 1))
-    )
+    turn = motion((10, 20, 30), (3, 2, 1))
+    return case([_rounded(), plate(MEDIUM, 0, 0, 2)], RIB, note="A fully rounded rib.", turn=turn)
+
+
+def rounded_rib_notched() -> JointCase:
+    """The same with a notch 3 mm long and 0.25 mm deep across its crest: the cover stays 0.25 mm off it there."""
+    base = cut(_rounded(), box((-1.5, 16, -0.25), (1.5, 20, 1)))
+    joint = replace(RIB, must=("contact-gap",))
+    return case([base, plate(MEDIUM, 0, 0, 2)], joint, note="A rounded rib with a shallow notch.", order=(1, 0))
 
 
 def two_chambers() -> JointCase:
@@ -118,6 +126,7 @@ BIG = replace(SPEC, track=rounded_rectangle(240, 160, 20), rib_width=1.6)
 
 RIBS: dict[str, Callable[[], JointCase]] = named(
     rounded_rib,
+    rounded_rib_notched,
     two_chambers,
     two_chambers_filleted,
     micro_rib,
