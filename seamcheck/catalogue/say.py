@@ -24,6 +24,7 @@ from seamcheck.catalogue.material_results import RESULT_TEXTS, TERMS
 from seamcheck.catalogue.material_sources import SOURCES, WHY
 from seamcheck.catalogue.message import Amount, Message, Sentence, message_of
 from seamcheck.catalogue.notes import CALL_OUTS, NOTES, STAGES
+from seamcheck.catalogue.propose_notes import PROPOSE_NOTES
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.refusals import MISTAKES, REFUSALS
 from seamcheck.catalogue.rules import RULES
@@ -38,6 +39,7 @@ ALL = "all"
 
 TEXTS: dict[str, str] = {
     **REMARKS, **NOTES, **REFUSALS, **MATERIAL_NOTES, **SOURCES, **WHY, **RESULT_TEXTS, **COMPARE_NOTES,
+    **PROPOSE_NOTES,
 }  # fmt: skip
 TEXTS[ALL] = "{sentences}"
 """Key -> English template, of everything but findings (catalogue/messages.py)."""

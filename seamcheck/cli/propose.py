@@ -7,8 +7,10 @@ from typing import Any
 
 import click
 
+from seamcheck.catalogue.voice import Voice, speaking, tr
 from seamcheck.cli import review as one
 from seamcheck.cli.compare import settings_options
+from seamcheck.cli.outputs import voice_of, voice_options, written
 from seamcheck.cli.shared import (
     SectionedCommand,
     check_can_write,
@@ -67,6 +69,7 @@ def _output_options(command: Any) -> Any:
         help="Leave out the lip on this side; flash shows there.")  # fmt: skip
 @_output_options
 @settings_options
+@voice_options("terminal and --html")
 @option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
 @run_limits(one.RUN, "each step")
 @option("--debug", is_flag=True, section=one.RUN, help="On an error show the traceback.")
@@ -102,6 +105,7 @@ def command(
     """
     from seamcheck.pipeline import settings_for
     from seamcheck.proposal import text
+    from seamcheck.proposal.language import spoken_proposal
     from seamcheck.proposal.propose import propose
 
     wanted = _wanted(options, models)
@@ -114,14 +118,18 @@ def command(
             progress=progress,
             time_limit=time_limit, memory_limit=memory_limit, with_view="html" in wanted,
         )  # fmt: skip
-    show(text.one_line(result.document) if quiet else text.full_report(result.document))
+    voice = voice_of(options)
+    with speaking(voice):
+        told = spoken_proposal(result.document)
+        show(text.one_line(told) if quiet else text.full_report(told))
     for name, path in wanted.items():
-        content = _make(name, result)
+        content = _make(name, result, voice)
         if content:
             write_file(path, content)
-            tell(f"Written: {path}")
-        else:
-            tell(f"Not written: {path}, there is no proposed joint.", err=True)
+            tell(written(path, voice))
+            continue
+        with speaking(voice):
+            tell(tr("Not written: {file}, there is no proposed joint.", file=path), err=True)
     raise SystemExit(result.exit_code)
 
 
@@ -137,7 +145,7 @@ def _wanted(options: dict[str, Any], models: tuple[Path, ...]) -> dict[str, Path
     return wanted
 
 
-def _make(name: str, result: Any) -> str | bytes:
+def _make(name: str, result: Any, voice: Voice) -> str | bytes:
     if name == "json":
         return str(result.to_json())
     if not result.step:
@@ -149,7 +157,11 @@ def _make(name: str, result: Any) -> str | bytes:
         from seamcheck.proposal.drawing import render_dxf
 
         return render_dxf(result.document)
+    from seamcheck.proposal.language import spoken_proposal
     from seamcheck.report.html import render_html
+    from seamcheck.report.language import spoken
 
-    remedies = [(one.rule, one.fits, one.says) for one in result.document.remedies]
-    return render_html(result.review.document, as_drawn=result.as_drawn, remedies=remedies)
+    with speaking(voice):
+        remedies = [(one.rule, one.fits, one.says) for one in spoken_proposal(result.document).remedies]
+        reviewed = spoken(result.review.document)
+        return render_html(reviewed, as_drawn=result.as_drawn, remedies=remedies)

@@ -26,6 +26,7 @@ from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_ListOfShape
 
+from seamcheck.catalogue.say import say
 from seamcheck.errors import SeamcheckError
 from seamcheck.kernel.body import Body
 
@@ -56,7 +57,7 @@ class NotCut(SeamcheckError):
         self.why = why
 
     def __str__(self) -> str:
-        return f"The joint could not be cut into the part: {self.why}"
+        return f"The joint could not be cut into the part: {self.why}."
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -149,15 +150,15 @@ def cut_out(body: Body, tools: Sequence[Any]) -> Any:
         shared += volume(inside)
     solids = solids_of(shape)
     if len(solids) != 1:
-        raise NotCut(f"it would fall into {len(solids)} pieces.")
+        raise NotCut(say("propose.cut.pieces", count=len(solids)))
     result = merged(solids[0])
     if not BRepCheck_Analyzer(result).IsValid():
         result = solids[0]
         if not BRepCheck_Analyzer(result).IsValid():
-            raise NotCut("the kernel's result is not sound.")
+            raise NotCut(say("propose.cut.unsound"))
     missing = abs(volume(body.shape) - volume(result) - shared)
     if missing > AGREES * max(1.0, shared):
-        raise NotCut(f"the volumes before and after do not agree by {missing:.3f} mm³.")
+        raise NotCut(say("propose.cut.volumes-by", by=missing))
     return next(each_of(result, TopAbs_SOLID))
 
 
@@ -212,7 +213,7 @@ def _between(frame: Axes, low: Line, z_low: float, high: Line, z_high: float) ->
     through.AddWire(wire(frame, high, z_high))
     through.Build()
     if not through.IsDone():
-        raise NotCut("the kernel could not draw a leaning flank.")
+        raise NotCut(say("propose.cut.flank"))
     return through.Shape()
 
 
@@ -229,7 +230,7 @@ def wire(frame: Axes, line: Line, z: float) -> Any:
             edge = BRepBuilderAPI_MakeEdge(GC_MakeArcOfCircle(a, frame.point(middle, z), b).Value()).Edge()
         maker.Add(edge)
     if not maker.IsDone():
-        raise NotCut("the outline of the joint does not close.")
+        raise NotCut(say("propose.cut.outline"))
     return maker.Wire()
 
 

@@ -14,6 +14,7 @@ from OCP.gp import gp_Dir, gp_Pln, gp_Pnt, gp_Trsf, gp_Vec
 from OCP.TopAbs import TopAbs_SOLID
 from OCP.TopLoc import TopLoc_Location
 
+from seamcheck.catalogue.say import say
 from seamcheck.kernel.body import Body
 from seamcheck.kernel.grooves import ABOVE, NotCut, common, each_of, merged, united, volume, without
 
@@ -34,7 +35,7 @@ def added(shape: Any, bodies: Sequence[Any]) -> Any:
         if abs(volume(whole) - volume(shape) - volume(body) + volume(common(shape, body))) > 1e-3 * max(
             1.0, volume(body)
         ):
-            raise NotCut("the volumes before and after do not agree.")
+            raise NotCut(say("propose.cut.volumes"))
         shape = whole
     return whole
 
@@ -99,7 +100,7 @@ def without_faces(body: Body, faces: Iterable[int]) -> Any:
         tool.AddFaceToRemove(body.faces[i])
     tool.Build()
     if not tool.IsDone():
-        raise NotCut("the faces beside the feature do not close over it.")
+        raise NotCut(say("propose.cut.faces"))
     return _one(tool.Shape())
 
 
@@ -122,13 +123,13 @@ def _square(at: np.ndarray, normal: np.ndarray, size: float) -> Any:
 
 def _one(*shapes: Any) -> Any:
     """The one sound solid of the first shape that is one."""
-    why = ""
+    why = say("propose.cut.unsound")
     for shape in shapes:
         solids = list(each_of(shape, TopAbs_SOLID))
         if len(solids) != 1:
-            why = f"it would fall into {len(solids)} pieces."
+            why = say("propose.cut.pieces", count=len(solids))
         elif not BRepCheck_Analyzer(solids[0]).IsValid():
-            why = "the kernel's result is not sound."
+            why = say("propose.cut.unsound")
         else:
             return solids[0]
     raise NotCut(why)

@@ -17,6 +17,7 @@ from OCP.gp import gp_Ax3, gp_Dir, gp_Pln
 from OCP.TopAbs import TopAbs_SHELL
 from OCP.TopoDS import TopoDS, TopoDS_Solid
 
+from seamcheck.catalogue.say import say
 from seamcheck.kernel.grooves import Axes, Line, NotCut, each_of, wire
 
 SEWN = 1e-5
@@ -58,14 +59,14 @@ def stepped(frame: Axes, walls: Sequence[Wall], flats: Sequence[Flat]) -> Any:
     sewing.Perform()
     shells = list(each_of(sewing.SewedShape(), TopAbs_SHELL))
     if len(shells) != 1 or sewing.NbFreeEdges():
-        raise NotCut("the walls of the body to be cut away do not close.")
+        raise NotCut(say("propose.cut.walls"))
     solid = TopoDS_Solid()
     builder = BRep_Builder()
     builder.MakeSolid(solid)
     builder.Add(solid, TopoDS.Shell_s(shells[0]))
     BRepLib.OrientClosedSolid_s(solid)
     if not BRepCheck_Analyzer(solid).IsValid():
-        raise NotCut("the body to be cut away is not sound.")
+        raise NotCut(say("propose.cut.body"))
     return solid
 
 

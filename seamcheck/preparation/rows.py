@@ -112,8 +112,8 @@ def _force_rows(trial: Trial) -> Rows:
     whole = float(np.nanmean(force)) * float(trial.joint["length_mm"])
     rows = [
         (tr("pressure over the rib"), tr("{pressure:g} MPa", pressure=pressure)),
-        (tr("clamping force"), tr("{whole:.0f} N in all, {low:.2f} to {high:.2f} N/mm along the seam", whole=whole,
-                                  low=np.nanmin(force), high=np.nanmax(force))),
+        (tr("clamping force"), tr("{whole:.0f} N in all, {along} N/mm along the seam", whole=whole,
+                                  along=_span(float(np.nanmin(force)), float(np.nanmax(force)), ".2f"))),
     ]  # fmt: skip
     if trial.settings.trial.plate is not None:
         return [*rows, (tr("bending of the cover"), tr("none between rib and land: the plate presses over the seam"))]

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 import numpy as np
 
+from seamcheck.catalogue.say import say
 from seamcheck.proposal.contact import DEPTH_SPACING, Contact, depths_below
 from seamcheck.proposal.design import LEAST_FLOOR, Design, Space, Wishes, design, narrowest
 from seamcheck.proposal.records import Short
@@ -76,41 +77,38 @@ def why_not(
     chosen: Design, short: Sequence[Short], contact: Contact, settings: Settings, wishes: Wishes, space: Space
 ) -> tuple[str, tuple[str, ...]]:
     """The reason, and what would make it fit."""
-    instead = []
+    instead: list[str] = []
+    if short:
+        worst = max(short, key=lambda s: s.missing)
+        lack = {
+            "start": worst.from_s,
+            "end": worst.to_s,
+            "missing": worst.missing,
+            "room": worst.room,
+            "need": worst.need,
+        }
     if short and short[0].side == "below":
-        worst = max(short, key=lambda s: s.missing)
-        message = (
-            f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the wall is {worst.missing:.2f} mm too shallow below "
-            f"the contact: {worst.room:.2f} mm deep, {worst.need:.2f} mm are needed for traps with "
-            f"{LEAST_FLOOR:.1f} mm below their floors."
-        )
-        instead.append(f"Move what ends the wall there (an opening, a recess) {worst.missing:.2f} mm down.")
+        message = say("propose.shallow", **lack, floor=LEAST_FLOOR)
+        instead.append(say("propose.down", missing=worst.missing))
     elif short:
-        worst = max(short, key=lambda s: s.missing)
-        message = (
-            f"Over s = {worst.from_s:.1f} to {worst.to_s:.1f} mm the contact is {worst.missing:.2f} mm too narrow on "
-            f"the {worst.side} side: {worst.room:.2f} mm from the mid-line, {worst.need:.2f} mm are needed."
-        )
-        instead.append(f"Widen the contact there by {worst.missing:.2f} mm on the {worst.side} side.")
         opposite = max((s.missing for s in short if s.side != worst.side), default=None)
-        if opposite is not None:
-            other_side = "outer" if worst.side == "inner" else "inner"
-            message += f" On the {other_side} side {opposite:.2f} mm are missing."
-            instead[-1] = instead[-1].rstrip(".") + f", and by {opposite:.2f} mm on the {other_side} side."
+        if opposite is None:
+            message = say("propose.narrow", **lack, side=worst.side)
+            instead.append(say("propose.widen", missing=worst.missing, side=worst.side))
+        else:
+            both = {"side": worst.side, "other": "outer" if worst.side == "inner" else "inner", "opposite": opposite}
+            message = say("propose.narrow-both", **lack, **both)
+            instead.append(say("propose.widen-both", missing=worst.missing, **both))
     else:
         least = chosen.least
-        message = (
-            f"The nearest limit can't be held: {least.rule}, {least.quantity} {least.value:.2f} against "
-            f"{least.bound:.2f}."
-        )
+        value, bound = f"{least.value:.2f}", f"{least.bound:.2f}"
+        message = say("propose.limit", rule=least.rule, quantity=least.quantity, value=value, bound=bound)
     if short and short[0].side != "below" and not design(Space(20.0, 20.0, space.depth), settings, wishes).fits:
-        message += f" Nor is the wall deep enough below the contact: {space.depth:.2f} mm."
+        message = say("propose.nor-deep", what=message, depth=space.depth)
     for side in ("outer", "inner"):
         other = replace(wishes, open_outer=True) if side == "outer" else replace(wishes, open_inner=True)
         if not getattr(wishes, f"open_{side}") and design(space, settings, other).fits:
-            instead.append(
-                f"Leave out the {side} lip (--open {side}): it would fit; flash then shows on the {side} side."
-            )
+            instead.append(say("propose.leave-lip", side=side, option=f"--open {side}"))
     if wishes.fixed and design(space, settings, replace(wishes, fixed={})).fits:
-        instead.append("Leave the fixed dimensions free: without them it fits.")
+        instead.append(say("propose.free"))
     return message, tuple(instead)

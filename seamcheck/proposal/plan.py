@@ -12,6 +12,7 @@ import numpy as np
 
 from seamcheck.assembly import read_assembly
 from seamcheck.assembly.parts import Assembly, Part
+from seamcheck.catalogue.say import say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint import Joint, find_joints, join_pieces
 from seamcheck.kernel.grooves import NotCut, shortest_edge, volume, without
@@ -19,21 +20,13 @@ from seamcheck.kernel.write_step import write_bodies
 from seamcheck.proposal.contact import Contact, carrier_of, contact_of
 from seamcheck.proposal.design import VARIABLES, Design, Wishes
 from seamcheck.proposal.no_room import shallow_stretches, short_stretches, why_not
+from seamcheck.proposal.proving import said_of
 from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal
 from seamcheck.proposal.repair import mend
 from seamcheck.proposal.route import best_route
 from seamcheck.proposal.shape import Cut, cut_joint
 from seamcheck.proposal.whole_section import filled_to_contact
 from seamcheck.settings.settings import Settings
-
-TITLES = {
-    "rib_width": "rib width at the contact plane",
-    "rib_height": "rib height above both trap floors",
-    "trap_inner": "width of the inner flash trap",
-    "trap_outer": "width of the outer flash trap",
-    "lowering": "land beside the traps below the contact plane",
-}
-"""Dimension of a section -> how people call it."""
 
 FLAT_KINDS = ("flat-lap", "plain-wall", "stepped-lap", "ledge")
 REDRAWN = frozenset(
@@ -118,7 +111,7 @@ def _mended(
         if f["joint"] == joint.id and f["severity"] in ("must-fix", "attention") and not f["waived"]
     ]  # fmt: skip
     if record is None or not findings:
-        return JointProposal(**head, state="sound", message="There is a weld rib already, and it holds its limits."), []
+        return JointProposal(**head, state="sound", message=say("propose.sound")), []
     before = dict(shapes)
     changes, left = mend(joint, record, findings, settings, wishes.lip, shapes)
     facts: dict[str, Any] = {"changes": changes, "left": left}
@@ -127,22 +120,17 @@ def _mended(
         if anew is not None and anew[1] is not None:
             shapes[joint.rib_part] = anew[1].part
             ids = tuple(one.finding for one in left if one.rule in REDRAWN)
-            drawn = Change(
-                part=head["carrier"], what="the joint is drawn anew on the same contact", by=None, findings=ids
-            )
+            drawn = Change(part=head["carrier"], what=say("propose.anew"), by=None, findings=ids)
             rest = tuple(one for one in left if one.rule not in REDRAWN)
             return msgspec.structs.replace(anew[0], changes=(drawn,), left=rest), _differences(joint, before, shapes)
     state = "mended" if changes else "not-mended"
+    why_not = {f"{one.rule}: {one.why}": say("propose.for-rule", rule=one.rule, why=one.why) for one in left}
     message = (
-        "; ".join(_said(change) for change in changes).capitalize() + "."
+        say("propose.moved", changes=[said_of(change) for change in changes])
         if changes
-        else "Nothing could be moved: " + "; ".join(dict.fromkeys(f"{one.rule}: {one.why}" for one in left)) + "."
+        else say("propose.not-moved", reasons=list(why_not.values()))
     )
     return JointProposal(**head, **facts, state=state, message=message), _differences(joint, before, shapes)
-
-
-def _said(change: Change) -> str:
-    return change.what + ("" if change.by is None else f" by {change.by:.2f} mm")
 
 
 def _differences(joint: Joint, before: Mapping[str, Any], after: Mapping[str, Any]) -> list[tuple[str, Any]]:
@@ -186,11 +174,11 @@ def _joint(
 ) -> tuple[JointProposal, Cut | None]:
     head = _head(joint, wishes.rib_on)
     if joint.kind not in FLAT_KINDS or len(joint.base) != 1 or len(joint.cover) != 1:
-        message = f"The parts meet as {joint.kind}: there is no flat contact from which a rib could be cut."
+        message = say("propose.no-flat", kind=joint.kind)
         return JointProposal(**head, state="not-flat", message=message), None
     contact = contact_of(joint, settings, wishes, shapes)
     if contact is None:
-        message = "Base and cover do not lie flat on each other all along the seam."
+        message = say("propose.not-flat")
         return JointProposal(**head, state="not-flat", message=message), None
     return _fitted(contact, head, settings, wishes)
 
@@ -202,10 +190,7 @@ def _fitted(
         wishes = replace(wishes, draft=0.0)  # a flank that leans from one height would not keep the rib's width
     found = best_route(contact, settings, wishes)
     if found is None:
-        message = (
-            "The contact does not run round closed: a seam with open ends can't be tight. Close the contact first, or "
-            "name the parts that belong together."
-        )
+        message = say("propose.open")
         return JointProposal(**head, state="not-flat", message=message), None
     chosen, nets, rooms, radius, space = found.design, found.nets, found.rooms, found.radius, found.space
     facts: dict[str, Any] = {
@@ -223,19 +208,23 @@ def _fitted(
         short = shallow_stretches(contact, settings, wishes, space) or short_stretches(
             contact, rooms, settings, wishes, space
         )
-        message, instead = why_not(chosen, short, contact, settings, wishes, space)
-        return JointProposal(**head, **facts, state="no-room", message=message, short=short, instead=instead), None
+        why, instead = why_not(chosen, short, contact, settings, wishes, space)
+        return JointProposal(**head, **facts, state="no-room", message=why, short=short, instead=instead), None
     try:
         cut = cut_joint(
             contact.body, contact.faces, contact.frame, nets, chosen.section, contact.heights, contact.region
         )
     except NotCut as why:
-        return JointProposal(**head, **facts, state="no-room", message=str(why)), None
+        return JointProposal(**head, **facts, state="no-room", message=say("propose.not-cut", why=why.why)), None
     removed = volume(contact.body.shape) - volume(cut.part)
     s = chosen.section
-    message = (
-        f"A rib {s.rib_width:.2f} mm wide and {s.rib_height:.2f} mm high between flash traps {s.trap_inner:.2f} mm and "
-        f"{s.trap_outer:.2f} mm wide, the land beside them {s.lowering:.2f} mm lower."
+    message = say(
+        "propose.cut-rib",
+        width=s.rib_width,
+        height=s.rib_height,
+        inner=s.trap_inner,
+        outer=s.trap_outer,
+        low=s.lowering,
     )
     return (
         JointProposal(
@@ -249,11 +238,13 @@ def _dimensions(chosen: Design, settings: Settings) -> tuple[Dimension, ...]:
     keys = {"rib_width": "rib_width", "rib_height": "rib_height"}
     found = [
         Dimension(
-            key=name, title=TITLES[name], value=getattr(chosen.section, name), unit="mm",
+            key=name, title=say(f"propose.size.{name}"), value=getattr(chosen.section, name), unit="mm",
             tolerance=settings.tolerances.get(keys.get(name, "")),
         )
         for name in VARIABLES
     ]  # fmt: skip
-    found.append(Dimension(key="draft", title="draft of flanks and trap walls", value=chosen.section.draft, unit="°"))
-    found.append(Dimension(key="collapse", title="planned collapse", value=chosen.section.collapse, unit="mm"))
+    found.append(Dimension(key="draft", title=say("propose.size.draft"), value=chosen.section.draft, unit="°"))
+    found.append(
+        Dimension(key="collapse", title=say("propose.size.collapse"), value=chosen.section.collapse, unit="mm")
+    )
     return tuple(found)

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from seamcheck.assembly.names import readable
 from seamcheck.catalogue.cautions import CAUTIONS
+from seamcheck.catalogue.say import say
 from seamcheck.comparison.compare import compare
 from seamcheck.document.plain import plain, to_json
 from seamcheck.errors import NotReviewed, UsageError
@@ -145,11 +146,7 @@ def propose(
     remedies = remedies_of(joints, before, after)
     kept, named = held(joints, before, after, remedies)
     outcome = "not-held" if kept else "proposed"
-    message = (
-        "The joint was drawn, but its review finds what keeps it from being a proposal: " + kept[0]
-        if kept
-        else "The proposed model was reviewed: no must-fix limit is broken."
-    )
+    message = say("propose.kept", why=kept[0]) if kept else say("propose.held")
     comparison = compare(before, after, settings).document
     document = _document(paths, outcome, message, joints, kept, named, remedies, after.document, dict(comparison))
     as_drawn = None
@@ -170,7 +167,7 @@ def _without_drawing(paths: Sequence[Path], joints: tuple[JointProposal, ...], b
     if joints and all(joint.state == "sound" for joint in joints):
         return _document(paths, "nothing-to-do", joints[0].message, joints)
     first = next((joint for joint in joints if joint.state != "sound"), None)
-    message = first.message if first else "No joint was found."
+    message = first.message if first else say("propose.none")
     return _document(paths, "no-proposal", message, joints, remedies=remedies_of(joints, before, None))
 
 

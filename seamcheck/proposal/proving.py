@@ -5,7 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from seamcheck.proposal.records import JointProposal, Remedy
+import msgspec
+
+from seamcheck.catalogue.message import Message, Sentence
+from seamcheck.catalogue.say import say, together
+from seamcheck.proposal.records import Change, JointProposal, Remedy
 
 if TYPE_CHECKING:
     from seamcheck.report.review import Review
@@ -27,15 +31,19 @@ def burden(reviewed: Review) -> tuple[int, int]:
     return open_ones.count("must-fix"), open_ones.count("attention")
 
 
+def said_of(change: Change) -> str:
+    """What was moved, and by how much."""
+    return change.what if change.by is None else say("propose.by", what=change.what, by=change.by)
+
+
 def remedies_of(joints: Sequence[JointProposal], before: Review, after: Review | None) -> tuple[Remedy, ...]:
     """For every finding of the model as drawn: whether the proposal mends it."""
     moved: dict[str, list[str]] = {}
     left: dict[str, str] = {}
     for joint in joints:
         for change in joint.changes:
-            by = "" if change.by is None else f" by {change.by:.2f} mm"
             for one in change.findings:
-                moved.setdefault(one, []).append(change.what + by)
+                moved.setdefault(one, []).append(said_of(change))
         left.update((one.finding, one.why) for one in joint.left)
     drawn = {joint.joint: joint.message for joint in joints if joint.state == "cut" and not joint.changes}
     after_findings = [] if after is None or after.verdict == "not-reviewed" else after.document["findings"]
@@ -47,11 +55,12 @@ def remedies_of(joints: Sequence[JointProposal], before: Review, after: Review |
         one = str(finding["id"])
         gone = after is not None and after.verdict != "not-reviewed"
         gone = gone and one not in remains and (finding["rule"], finding["contour"], finding["from_s"]) not in remains
-        says = "; ".join(moved.get(one, ())) or left.get(one, "") or drawn.get(str(finding["joint"]), "")
+        did = say("propose.list", changes=moved[one]) if one in moved else None
+        says = did or left.get(one, "") or drawn.get(str(finding["joint"]), "")
         if gone:
-            says = says or "it went with the other moves"
+            says = says or say("propose.went")
         else:
-            says = left.get(one) or (f"{says}, but the review still finds it" if says else "nothing was drawn for it")
+            says = left.get(one) or (say("propose.still", what=says) if says else say("propose.nothing"))
         found.append(Remedy(finding=one, rule=finding["rule"], fits="yes" if gone else "no", says=says))
     return tuple(found)
 
@@ -70,15 +79,16 @@ def held(
     """What keeps a drawn joint from being a proposal, and attentions that are named only."""
     if after.verdict == "not-reviewed":
         return (str(after.document["reason"]["message"]),), ()
-    kept = [joint.message for joint in joints if joint.state not in ("cut", "mended", "sound")]
+    kept: list[str] = [joint.message for joint in joints if joint.state not in ("cut", "mended", "sound")]
     known = {(f["rule"], f["quantity"]) for f in before.document["findings"]}
     named: list[str] = []
     for finding in after.document["findings"]:
         if finding["waived"] or finding["severity"] == "note":
             continue
-        sentence = f"{finding['rule']}: {finding['message']}"
+        says = [Sentence.of(msgspec.convert(message, Message)) for message in finding["messages"]]
+        sentence = say("propose.found", rule=finding["rule"], says=together(*says))
         is_own = finding["rule"] in OWN_RULES and (finding["rule"], finding["quantity"]) not in known
         (kept if finding["severity"] == "must-fix" or is_own else named).append(sentence)
     if remedies and all(one.fits == "no" for one in remedies):
-        kept.append("nothing that the model breaks is mended by it.")
+        kept.append(say("propose.mends-none"))
     return tuple(kept), tuple(named)

@@ -6,10 +6,13 @@ from collections.abc import Callable, Mapping, Sequence
 from itertools import product
 from typing import Any
 
+import msgspec
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.message import Message, Sentence
+from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.joint.regions import face_region
 from seamcheck.kernel import Body
@@ -70,7 +73,7 @@ def _one(work: Mending, finding: Mapping[str, Any]) -> None:
     try:
         ways[rule](work, finding)
     except NotCut as why:
-        leave(work, finding, f"it was tried, but {why.why}")
+        leave(work, finding, say("propose.tried", why=why.why))
 
 
 def _smooth(work: Mending, finding: Mapping[str, Any]) -> None:
@@ -78,7 +81,7 @@ def _smooth(work: Mending, finding: Mapping[str, Any]) -> None:
     on_cover = finding["rule"] in ("contact-gap", "cover-uniformity", "transmission", "collapse-window")
     cover, base = work.joint.cover[0], work.joint.base[0]
     order = (cover, base) if on_cover else (work.joint.rib_part,)
-    why = NotCut("no small feature was found there.")
+    why = NotCut(say("propose.cut.no-feature"))
     for part, beyond in product(order, (2.0, 4.0, 8.0)):
         body = Body(work.shapes[part])
         for faces in _small_faces(work, body, finding, beyond):
@@ -90,8 +93,8 @@ def _smooth(work: Mending, finding: Mapping[str, Any]) -> None:
             change = Body(shape).volume - body.volume
             if abs(change) < 1e-4:
                 continue
-            what = "a raised place is taken away" if change < 0 else "a recess or groove is filled"
-            moved(work, part, shape, f"{what} beside s = {_at_s(finding):.1f} mm", None, [finding])
+            what = "propose.levelled" if change < 0 else "propose.filled"
+            moved(work, part, shape, say(what, s=_at_s(finding)), None, [finding])
             return
     raise why
 
@@ -103,13 +106,17 @@ def _window(work: Mending, finding: Mapping[str, Any]) -> None:
     except NotCut:
         window = work.record["interface"].get("collapse_window") or {}
         travel, most = _travel_asked(window, finding), work.settings.collapse + work.settings.limit("lip-gap", "max")
-        why = f"no pad or recess makes the gap; no collapse is left between {window.get('why', 'both limits')}"
+        ends = _sentence_of(window)
         if travel is not None and travel > most:
-            why += (
-                f"; the land would have to lie {travel:.2f} mm below the contact, where the lips then leave more than "
-                f"lip-gap allows ({most:.2f} mm)"
-            )
-        leave(work, finding, why)
+            leave(work, finding, say("propose.window-land", ends=ends, travel=travel, most=most))
+        else:
+            leave(work, finding, say("propose.window", ends=ends))
+
+
+def _sentence_of(window: Mapping[str, Any]) -> Sentence:
+    """What the review says of the collapse window's ends, as a sentence that knows its key."""
+    said = window.get("said")
+    return Sentence.of(msgspec.convert(said, Message)) if said else say("propose.both-limits")
 
 
 def _travel_asked(window: Mapping[str, Any], finding: Mapping[str, Any]) -> float | None:
@@ -153,9 +160,9 @@ def _cut_back(work: Mending, finding: Mapping[str, Any]) -> None:
     try:
         for part, faces in by_part.items():
             shape = pulled(Body(work.shapes[part]), sorted(set(faces)), -np.asarray(work.joint.beam), -missing)
-            moved(work, part, shape, "what the cover meets first is cut back", missing, [finding])
+            moved(work, part, shape, say("propose.cut-back"), missing, [finding])
     except NotCut as why:
-        leave(work, finding, f"it was tried, but {why.why}")
+        leave(work, finding, say("propose.tried", why=why.why))
 
 
 def _set_stop(work: Mending, finding: Mapping[str, Any]) -> None:
@@ -164,10 +171,11 @@ def _set_stop(work: Mending, finding: Mapping[str, Any]) -> None:
     stop = work.settings.intended_stop
     face = next((f for f in travel["faces"] if f["part"] in work.joint.base), None)
     if not stop or face is None:
-        raise NotCut("the stop's face is not known.")
+        raise NotCut(say("propose.cut.no-stop"))
     by = float(travel["value"]) - float(stop)
     shape = pulled(Body(work.shapes[face["part"]]), [int(face["face"])], -np.asarray(work.joint.beam), by)
-    moved(work, face["part"], shape, "the stop is " + ("raised" if by > 0 else "lowered"), abs(by), [finding])
+    what = say("propose.stop-raised" if by > 0 else "propose.stop-lowered")
+    moved(work, face["part"], shape, what, abs(by), [finding])
 
 
 def _part(work: Mending, finding: Mapping[str, Any]) -> None:
@@ -178,15 +186,15 @@ def _part(work: Mending, finding: Mapping[str, Any]) -> None:
         pair = {face["part"] for face in place.get("faces") or []}
         covers, others = pair & set(work.joint.cover), pair - set(work.joint.cover)
         if len(covers) != 1 or len(others) != 1:
-            raise NotCut("the overlap is not one of the cover with one other part.")
+            raise NotCut(say("propose.cut.overlap-of"))
         (part,), (other,) = covers, others
         shape, by = _freed(tried[part], tried[other], np.asarray(place["at"], dtype=float))
         tried[part] = shape
         moves.append((part, by))
     if not moves:
-        raise NotCut("no overlap was found again.")
+        raise NotCut(say("propose.cut.no-overlap"))
     for part, by in moves:
-        moved(work, part, tried[part], "a face is moved out of the other part", by, [finding])
+        moved(work, part, tried[part], say("propose.moved-out"), by, [finding])
 
 
 def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
@@ -198,7 +206,7 @@ def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
     """
     shared = [Body(solid) for solid in solids_of(common(shape, other))]
     if not shared:
-        raise NotCut("the parts touch there without sharing any volume.")
+        raise NotCut(say("propose.cut.touch"))
     one = min(shared, key=lambda b: float(np.linalg.norm(np.maximum(0.0, np.maximum(b.box[:3] - at, at - b.box[3:])))))
     points = one.facets(range(len(one.faces)), 0.01).corners.reshape(-1, 3)
     body, ways = Body(shape), []
@@ -215,7 +223,7 @@ def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
             continue
         if volume(common(freed, one.shape)) < 1e-6:
             return freed, by
-    raise NotCut("no plane face of the cover frees it on its own.")
+    raise NotCut(say("propose.cut.no-plane"))
 
 
 def _thickness(work: Mending, finding: Mapping[str, Any]) -> None:
@@ -224,11 +232,11 @@ def _thickness(work: Mending, finding: Mapping[str, Any]) -> None:
     body = Body(work.shapes[part])
     faces = _lit(work, body, 0.999)
     if not faces:
-        raise NotCut("no level face of the cover lies over the seam.")
+        raise NotCut(say("propose.cut.no-level"))
     by = float(finding["limit"]) - float(finding["value"])
     by = float(by + np.sign(by) * 0.01)
     shape = pulled(body, faces, work.light_side, by)
-    what = "the cover's face towards the light is " + ("raised" if by > 0 else "lowered")
+    what = say("propose.cover-raised" if by > 0 else "propose.cover-lowered")
     moved(work, part, shape, what, abs(by), [finding])
 
 
@@ -239,8 +247,8 @@ def _land(work: Mending, finding: Mapping[str, Any]) -> None:
     top = _lit(work, body, 0.999)
     beside = [i for i in body.neighbours(set(top)) if 0.05 < _slope(body, i, work.light_side) < 0.97]
     if not beside:
-        raise NotCut("the land is not ended by a chamfer or rounding of the cover; its border would have to move out.")
-    moved(work, part, without_faces(body, beside), "the chamfer that ends the land is taken away", None, [finding])
+        raise NotCut(say("propose.cut.no-chamfer"))
+    moved(work, part, without_faces(body, beside), say("propose.chamfer"), None, [finding])
 
 
 def _level_land(work: Mending, finding: Mapping[str, Any]) -> None:
@@ -249,10 +257,10 @@ def _level_land(work: Mending, finding: Mapping[str, Any]) -> None:
     body = Body(work.shapes[part])
     falling = [i for i in _lit(work, body, 0.94) if _slope(body, i, work.light_side) < 0.9995]
     if not falling:
-        raise NotCut("the land belongs to a seam that is itself inclined.")
+        raise NotCut(say("propose.cut.inclined"))
     level = max(float((body.facets([i], 0.02).corners @ work.light_side).max()) for i in falling)
     shape = filled(body, falling, work.light_side, level)
-    moved(work, part, shape, "the land that falls off is filled level", None, [finding])
+    moved(work, part, shape, say("propose.land-level"), None, [finding])
 
 
 def _lit(work: Mending, body: Body, least: float) -> list[int]:

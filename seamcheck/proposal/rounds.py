@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
+from seamcheck.catalogue.say import say
 from seamcheck.isolation import run_isolated
 from seamcheck.pipeline import review
 from seamcheck.proposal.proving import burden
@@ -80,7 +81,7 @@ def _added_up(first: Sequence[JointProposal], then: Sequence[JointProposal]) -> 
         if more is None or not more.changes:
             found.append(joint)
             continue
-        message = f"{joint.message} Then: {more.message[:1].lower()}{more.message[1:]}"
+        message = say("propose.then", first=joint.message, then=more.message)
         left = (*joint.left, *more.left)
         changes = (*joint.changes, *more.changes)
         found.append(msgspec.structs.replace(more, changes=changes, left=left, message=message))

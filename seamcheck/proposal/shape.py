@@ -10,6 +10,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
@@ -182,11 +183,11 @@ def _stepped_tools(
         ribs = _strips([net], section.rib_width / 2.0, section.rib_width / 2.0)
         wides = _strips([net], section.half_width("inner"), section.half_width("outer"))
         if len(ribs) != 1 or len(wides) != 1 or len(ribs[0][1]) != len(wides[0][1]):
-            raise NotCut("the traps of neighbouring walls run into each other.")
+            raise NotCut(say("propose.cut.neighbours"))
         (rib, ribs_inside), (wide, wides_inside) = ribs[0], wides[0]
         own = next((piece for piece in pieces if piece.intersects(net.outline.curve)), None)
         if own is None:
-            raise NotCut("the mid-line leaves the contact.")
+            raise NotCut(say("propose.cut.leaves"))
         pieces = [piece for piece in pieces if piece is not own]
         tools.append(("outside of the rib", _tool(axes, section, (low, middle, high), rib, wide, own, "outer")))
         chambers = sorted(wides_inside, key=lambda ring: shapely.Polygon(_points(ring)).area)

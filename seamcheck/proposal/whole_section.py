@@ -10,6 +10,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.contour import trace_contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
@@ -85,32 +86,20 @@ def move_section(work: Mending, findings: Sequence[Mapping[str, Any]]) -> None:
             present = closed(present, "inner", work.lip, lip)
         moves = fewest_moves(present, bounds, [f["rule"] for f in findings], work.lip)
         if moves is None:
-            raise NotCut("no move of up to three dimensions of rib, traps and lips brings all limits in.")
+            raise NotCut(say("propose.cut.no-move"))
         shape = work.shapes[part]
         if lip is not None:
             shape = _with_lip(shape, band, "inner", present, lip)
         shape = _with_moves(shape, band, present, moves)
     except NotCut as why:
         for finding in findings:
-            leave(work, finding, why.why.rstrip("."))
+            leave(work, finding, why.why)
         return
     if lip is not None:
-        what = f"a lip {work.lip:.2f} mm wide, {lip:.2f} mm below the contact, closes the inner flash trap"
+        what = say("propose.lip", width=work.lip, below=lip)
         moved(work, part, shape, what, None, findings)
     for name, by in moves.items():
-        moved(work, part, shape, SENTENCES[name][by > 0], abs(by), findings)
-
-
-SENTENCES = {
-    "rib": ("the rib is narrower", "the rib is wider"),
-    "floor_inner": ("the inner trap's floor is higher", "the inner trap's floor is deeper"),
-    "floor_outer": ("the outer trap's floor is higher", "the outer trap's floor is deeper"),
-    "wall_inner": ("the inner trap is narrower", "the inner trap is wider"),
-    "wall_outer": ("the outer trap is narrower", "the outer trap is wider"),
-    "lip_inner": ("the inner lip is higher", "the inner lip is lower"),
-    "lip_outer": ("the outer lip is higher", "the outer lip is lower"),
-}
-"""Move -> what it is called where it is negative and where it is positive."""
+        moved(work, part, shape, say(f"propose.{name}-{'more' if by > 0 else 'less'}"), abs(by), findings)
 
 
 def read_present(joint: Joint, record: Mapping[str, Any], settings: Settings, body: Body) -> tuple[Band, Present]:
@@ -123,7 +112,7 @@ def read_present(joint: Joint, record: Mapping[str, Any], settings: Settings, bo
     band = _band(joint)
     summary = record["summary"]
     if any(not summary.get(key) for key in ("rib_width", "trap_area_inner", "trap_area_outer")):
-        raise NotCut("there is no flash trap whose dimensions could move.")
+        raise NotCut(say("propose.cut.no-trap"))
     rib = union_region(body, joint.rib_faces, joint.frame) if joint.rib_faces else joint.region
     sides = {name: _side(band, body, summary, name, rib, settings.collapse) for name in SIDES}
     width = summary["rib_width"]
@@ -141,7 +130,7 @@ def _side(band: Band, body: Body, summary: Mapping[str, Any], name: str, rib: Ba
     lip = None if gap is None else float(gap["median"]) + collapse
     floors = band.level_faces(body, name, height)
     if not floors:
-        raise NotCut(f"the floor of the {name} flash trap is not level.")
+        raise NotCut(say("propose.cut.floor", side=name))
     lips = () if lip is None else band.level_faces(body, name, lip)
     inside = _closed(shapely.union_all([rib, union_region(body, floors, band.frame)]))
     whole = _closed(shapely.union_all([inside, union_region(body, lips, band.frame)])) if lips else inside
@@ -173,10 +162,10 @@ def _depth(band: Band, body: Body) -> float:
 def _band(joint: Joint) -> Band:
     paths = trace_contour(joint).paths
     if not all(path.closed for path in paths):
-        raise NotCut("the seam does not run round closed, or branches: its dimensions are not moved as a whole.")
+        raise NotCut(say("propose.cut.branches"))
     heights = np.concatenate([path.points[:, 2] for path in paths])
     if float(np.ptp(heights)) > LEVEL:
-        raise NotCut("the seam is not level: its floors and lips have no one height.")
+        raise NotCut(say("propose.cut.not-level"))
     lines = tuple(Line(path.id, True, path.points[:, :2]) for path in paths)
     return Band(joint.frame, lines, float(np.median(heights)))
 

@@ -2,41 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
 
+from seamcheck.catalogue.say import TEXTS, say
 from seamcheck.joint import Joint
 from seamcheck.proposal.records import Change, Left
 from seamcheck.settings.settings import Settings
-
-BY_HAND = {
-    "cover-hole": "the hole has a purpose that the model does not tell; move it[ {by} mm] out of the light by hand",
-    "beam-path": "what shades the seam has a purpose that the model does not tell; move it by hand",
-    "light-clear": "what shades the seam has a purpose that the model does not tell; move it[ {by} mm] by hand",
-    "scanner-shadow": "it is decided by the scanner's place and by what stands beside the seam, not by the joint",
-    "beam-angle": "it is decided by the scanner's place and field[, {by}° too far], not by the joint",
-    "clamp-reach": "what stands on the land has a purpose that the model does not tell; move it[ {by} mm] by hand",
-    "wall-opening": "the opening has a purpose that the model does not tell; move it by hand",
-    "flatness-stack": "it is decided by the tolerances of the parts[, {by} mm too wide], not by their drawn shape",
-    "support-offset": "the wall below the seam would have to move[ by {by} mm], and with it the housing's inside",
-    "wall-to-rib": "the wall below the seam would have to grow, and with it the housing's inside or outside",
-    "overhang": "the wall below the seam would have to move[ by {by} mm], and with it the housing's inside",
-    "near-parts": "the other part has its place for a reason that the model does not tell[; {by} mm are missing]",
-    "path-distance": "the two seams would have to move[ {by} mm] apart, and with them the walls below",
-    "seam-step": "the whole seam would have to be laid level",
-    "corner-radius": "the wall below the corner would have to turn in a larger radius[, by {by} mm]",
-    "guide-play": "which of the two flanks may give way is not told by the model; set one back by hand",
-    "guide-depth": "which of the two flanks may grow is not told by the model; lengthen one by hand",
-    "guide-draft": "the draft hangs on how both parts are moulded, which the model does not tell",
-    "sink-mark": "the plate below the rib would have to grow, and with it the part's other side",
-    "second-collapse": "it is decided by the collapses that are planned, not by a fault of the joint",
-    "rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
-}
-"""Rule -> why no move of the joint's own faces mends it; in brackets what is said where the finding has a number."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -83,19 +58,12 @@ def moved(
 
 def by_hand(finding: Mapping[str, Any]) -> str:
     """Why no move of the joint's own faces mends a finding, with what was measured there."""
-    said = BY_HAND.get(str(finding["rule"]), "no move of the joint's own faces is known to mend it")
-    value, limit, unit = finding["value"], finding["limit"], finding.get("unit")
-    known = value is not None and limit is not None and (unit in ("mm", "°") or "{by}" in said)
-    said = re.sub(r"\[(.*?)\]", r"\1" if known else "", said)
-    said = said.format(by=f"{abs(float(value) - float(limit)):.2f}") if known else said
-    return said + _place(finding)
-
-
-def _place(finding: Mapping[str, Any]) -> str:
-    """Where along the seam a finding lies, as the end of a sentence."""
+    key, value, limit = f"propose.hand.{finding['rule']}", finding["value"], finding["limit"]
+    known = value is not None and limit is not None
+    said = say(key if key in TEXTS else "propose.hand", **({"by": abs(float(value) - float(limit))} if known else {}))
     start, end = finding.get("from_s"), finding.get("to_s")
     if start is None or end is None:
-        return ""
+        return said
     if abs(float(end) - float(start)) < 0.1:
-        return f" (at s = {float(start):.1f} mm)"
-    return f" (over s = {float(start):.1f} to {float(end):.1f} mm)"
+        return say("propose.at", what=said, s=float(start))
+    return say("propose.over", what=said, start=float(start), end=float(end))
