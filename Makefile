@@ -2,7 +2,7 @@
 # make test       installs what the tests need and runs the quick suite
 # make thorough   the long suite
 # make bench      measures speed and memory against their bars (some minutes)
-# make fuzz       reviews VARIANTS damaged files (1500); KEEP=FILE keeps the result
+# make fuzz       reviews VARIANTS damaged files (1500); KEEP=FILE keeps the result and goes on from it
 # make page       bundles the review page's script anew (needs Node 20 or newer and npm)
 # make tour       draws the pictures of docs/report (needs chromium with its driver)
 # make clean      removes .venv and caches

@@ -1,7 +1,9 @@
-"""Documents of schema version 1 as documents of this version."""
+"""Documents of schema version 1, and of version 2 under former names, as documents of this version."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Any
 
 from seamcheck.catalogue.cautions import ALWAYS_ASSUMED, CAUTION_TEXTS, remark
@@ -21,7 +23,7 @@ def upgraded(document: dict[str, Any], name: str) -> dict[str, Any]:
     """
     version = document.get("schema_version")
     if version == SCHEMA_VERSION:
-        return document
+        return _with_names_of_now(document) if _has_former_names(document) else document
     if version != 1:
         raise UsageError(
             f"{name} has schema version {str(version)[:20]}; this seamcheck reads versions 1 and {SCHEMA_VERSION}. "
@@ -36,16 +38,37 @@ def upgraded(document: dict[str, Any], name: str) -> dict[str, Any]:
         ) from None
 
 
-def _with_names_of_now(value: Any) -> Any:
-    """The values of a document with quantities called as they are now."""
+def _has_former_names(document: dict[str, Any]) -> bool:
+    """Whether its list of limits has a rule that is called otherwise now; what is no such list is left to the check."""
+    limits = document.get("limits")
+    entries = limits if isinstance(limits, list) else ()
+    return any(isinstance(entry, dict) and str(entry.get("rule")) in FORMER_RULES for entry in entries)
+
+
+_OF_QUANTITIES, _OF_RULES = ("quantity", "column"), ("rule", "also")
+"""Keys whose texts are names of quantities, and of rules."""
+
+
+def _with_names_of_now(value: Any, names: Mapping[str, str] = MappingProxyType({})) -> Any:
+    """The values of a document with quantities and rules called as they are now; ``names`` for a text itself."""
     if isinstance(value, dict):
-        return {
-            FORMER_QUANTITIES.get(key, key): FORMER_QUANTITIES.get(item, item)
-            if key in ("quantity", "column") and isinstance(item, str)
-            else _with_names_of_now(item)
-            for key, item in value.items()
-        }
-    return [_with_names_of_now(item) for item in value] if isinstance(value, list) else value
+        return {_name_of_now(key): _with_names_of_now(item, _names_under(key)) for key, item in value.items()}
+    if isinstance(value, list):
+        return value if value and isinstance(value[0], float) else [_with_names_of_now(item, names) for item in value]
+    return names.get(value, value) if isinstance(value, str) else value
+
+
+def _names_under(key: str) -> Mapping[str, str]:
+    return FORMER_QUANTITIES if key in _OF_QUANTITIES else FORMER_RULES if key in _OF_RULES else {}
+
+
+_KEYS = FORMER_QUANTITIES | {"least_turn_radius_mm": "least_corner_radius_mm"}
+
+
+def _name_of_now(key: str) -> str:
+    """A key of an object: a quantity, or a limit as 'rule.min'."""
+    rule, dot, rest = key.partition(".")
+    return FORMER_RULES.get(rule, rule) + dot + rest if dot else _KEYS.get(key, key)
 
 
 def _from_1(document: dict[str, Any]) -> dict[str, Any]:

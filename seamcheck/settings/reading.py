@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import difflib
 import math
-import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
@@ -145,10 +144,10 @@ def flag(name: str, written: Any) -> bool:
 
 
 def text(name: str, written: Any, what: str = "the name or id of a part") -> str:
-    """Text that is not empty, on one line; what is unseen in it is spelled out."""
+    """Text that is not empty; what is unseen in it, line breaks aside, is spelled out."""
     if not isinstance(written, str) or not written.strip():
         raise UsageError(f"{name} must be {what}; got {written!r}.")
-    return readable(re.sub(r"[\t\r\n]+", " ", written))
+    return "\n".join(readable(line.replace("\t", " ")) for line in written.replace("\r\n", "\n").split("\n"))
 
 
 def choice(name: str, written: Any, valid: tuple[str, ...]) -> str:

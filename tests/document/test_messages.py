@@ -92,8 +92,8 @@ def test_numbers_are_kept_with_their_unit_and_shown_with_their_decimals():
 
 
 def test_one_is_not_many():
-    assert "1 record (#7)" in say("file.missing", file="'a'", count=1, records="#7")
-    assert "2 records (#7, #8)" in say("file.missing", file="'a'", count=2, records="#7, #8")
+    assert "1 missing record (#7)" in say("file.missing", file="'a'", count=1, records="#7")
+    assert "2 missing records (#7, #8)" in say("file.missing", file="'a'", count=2, records="#7, #8")
 
 
 def test_sentences_within_sentences_keep_their_keys():

@@ -68,3 +68,11 @@ def test_an_edited_one_is_refused_as_well(old):
     del edited["limits"]
     with pytest.raises(UsageError, match="version 1"):
         check_document(edited, "It")
+
+
+def test_a_document_of_this_version_under_former_names_is_read_as_under_those_of_now(read):
+    text = json.dumps(read)
+    for before, now in [*FORMER_QUANTITIES.items(), ("turn-radius", "corner-radius")]:
+        text = text.replace(f'"{now}"', f'"{before}"').replace(f'"{now}.', f'"{before}.')
+    assert json.loads(text) != read
+    assert read_text(text, "before.json") == read

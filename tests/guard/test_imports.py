@@ -92,7 +92,7 @@ def test_modules_beside_a_model_are_never_run(hostile, called):
     else:
         script = "import sys; import seamcheck.cli; sys.path.insert(0, ''); sys.path.insert(0, sys.argv.pop(1))\n"
         words = [sys.executable, "-P", "-c", script + LOADED_FIRST, str(hostile / "models"), *COMMANDS[command]]
-        done = run(words, hostile, 120, {"PYTHONPATH": str(ROOT), "SEAMCHECK_CACHE": ""})
+        done = run(words, hostile, 900, {"PYTHONPATH": str(ROOT), "SEAMCHECK_CACHE": ""})
     assert not (hostile / MARKER).exists(), (hostile / MARKER).read_text()
     assert done.returncode == 0, done.stderr.decode()
 

@@ -62,7 +62,7 @@ def test_texts_of_settings_and_answers_are_spelled_out(tmp_path):
     told["questions"] = [{"key": "nest", "answer": f"stiff{TURNED}"}]
     (tmp_path / "a.json").write_text(json.dumps(told))
     answers = read_answers(tmp_path / "a.json")
-    assert answers.waivers("a.json")[0].reason == r"fine\u202e ly (a\u202e, 2027-01-01)"
+    assert answers.waivers("a.json")[0].reason == "fine\\u202e\nly (a\\u202e, 2027-01-01)"
     open_question = {"not_checked": [{"key": "nest", "args": {}, "text": "How stiff?"}]}
     assert with_answers(open_question, answers)["not_checked"][0]["text"] == r"Answered: How stiff? stiff\u202e"
 

@@ -9,7 +9,7 @@ import cadquery as cq
 import numpy as np
 import pytest
 import shapely
-from propose_models import ellipse, pair
+from propose_models import ellipse, pair, rectangle
 from scipy.special import ellipe
 
 from seamcheck.joint.frame import Frame
@@ -83,30 +83,47 @@ def test_a_body_of_leaning_walls_has_the_volume_of_a_hollow_frustum():
     assert volume(body) == pytest.approx(frustum(20.0, 19.0) - frustum(10.0, 12.0), rel=1e-9)
 
 
-@pytest.mark.thorough
-def test_what_is_cut_out_of_an_elliptic_wall_is_the_area_between_its_parallel_curves():
+def rounded_points(length, width, radius):
+    half = np.array([length, width]) / 2.0 - radius
+    return np.asarray(shapely.box(*-half, *half).buffer(radius, quad_segs=256).exterior.coords)[:-1]
+
+
+ROUNDED = 200.0 - (8.0 - 2.0 * math.pi) * 6.0
+
+
+@pytest.mark.parametrize(
+    ("drawn", "corner", "points", "length", "rel"),
+    [
+        pytest.param(rectangle(60, 40), 6.0, rounded_points(60, 40, 6.0), ROUNDED, 1e-3, id="straight walls"),
+        pytest.param(  # the volumes of its spline walls are those of a mesh
+            ellipse(32, 20), 0.0, ellipse_points(32, 20), perimeter(32.0, 20.0), 3e-3, id="ellipse",
+            marks=pytest.mark.thorough,
+        ),
+    ],
+)  # fmt: skip
+def test_what_is_cut_out_of_a_wall_is_the_area_between_its_parallel_curves(drawn, corner, points, length, rel):
     # Area between the parallels at distances p < q of a closed convex curve of length L: L (q - p) + pi (q² - p²)
-    # (J. Steiner). The case's wall is the strip from the ellipse to its parallel 4 mm inside; no draft.
-    a, b, wall = 32.0, 20.0, 4.0
-    body = Body(pair(ellipse(a, b), wall)["lamp case"].val().wrapped)
-    parallel = shapely.Polygon(ellipse_points(a, b)).buffer(-wall / 2.0, quad_segs=256)
+    # (J. Steiner). The case's wall is the strip from the outline to its parallel 4 mm inside; no draft.
+    wall = 4.0
+    body = Body(pair(drawn, wall, corner)["lamp case"].val().wrapped)
     section = Section(1.2, 1.0, 0.7, 0.6, 0.65, 0.0, 0.4)
     frame = Frame.along(np.array([0.0, 0.0, 1.0]), np.array([0.0, 0.0, 16.0]))
-    outline = Line("c1", True, frame.local(np.c_[np.asarray(parallel.exterior.coords)[:-1], np.full(
-        len(parallel.exterior.coords) - 1, 16.0)])[:, :2])  # fmt: skip
-    region = shapely.Polygon(ellipse_points(a, b)).difference(
-        shapely.Polygon(ellipse_points(a, b)).buffer(-wall, quad_segs=256)
-    )
-    region = shapely.transform(region, lambda xy: frame.local(np.c_[xy, np.full(len(xy), 16.0)])[:, :2])
+
+    def seen(xy):
+        return frame.local(np.column_stack([xy, np.full(len(xy), 16.0)]))[:, :2]
+
+    outline = shapely.Polygon(seen(points))
+    middle = np.asarray(outline.buffer(-wall / 2.0, quad_segs=256).exterior.coords)[:-1]
+    region = outline.difference(outline.buffer(-wall, quad_segs=256))
     top = int(np.nanargmax(body.planes[:, 3] * (body.planes[:, 2] > 0.9)))
-    cut = cut_joint(body, [top], frame, [Net(outline)], section, (0.0, 0.0), region)
+    cut = cut_joint(body, [top], frame, [Net(Line("c1", True, middle))], section, (0.0, 0.0), region)
 
     def strip(p, q):
-        return perimeter(a, b) * (q - p) + math.pi * (q**2 - p**2)
+        return length * (q - p) + math.pi * (q**2 - p**2)
 
     land = strip(-4.0, -2.0 - 0.6) + strip(-2.0 + 0.6, 0.0)
     traps = strip(-2.0 - 0.6 - 0.7, -2.0 - 0.6) + strip(-2.0 + 0.6, -2.0 + 0.6 + 0.6)
     expected = land * section.lowering + traps * (section.rib_height - section.lowering)
-    assert volume(body.shape) - volume(cut.part) == pytest.approx(expected, rel=3e-3)
+    assert volume(body.shape) - volume(cut.part) == pytest.approx(expected, rel=rel)
     assert cq.Shape(cut.part).isValid()
     assert all(cq.Shape(tool).isValid() for _, tool in cut.tools)
