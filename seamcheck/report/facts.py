@@ -506,7 +506,9 @@ def target_text(finding: Mapping[str, Any]) -> str:
     limit, margin = finding.get("limit"), finding.get("margin")
     if not isinstance(limit, int | float) or not isinstance(margin, int | float) or margin >= 0:
         return ""
-    return "" if str(finding.get("quantity")).startswith("trap_open") else limit_text(limit, finding["quantity"])
+    # A trap is open or closed; a gap is to be closed, not to be brought to its limit.
+    untold = str(finding.get("quantity")).startswith(("trap_open", "gap"))
+    return "" if untold else limit_text(limit, finding["quantity"])
 
 
 def entry_text(entry: Mapping[str, Any]) -> str:
