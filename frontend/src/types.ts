@@ -53,6 +53,8 @@ export interface Finding {
   place: Record<string, unknown> | null;
   joint: string; contour: string | null; station: number | null;
   from_s: number | null; to_s: number | null; at: [number, number, number] | null;
+  /** where the cover meets what stops it */
+  met: [number, number, number] | null;
   /** further places of the same finding */
   places: Spot[];
 }

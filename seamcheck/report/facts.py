@@ -495,6 +495,16 @@ def change_of(finding: Mapping[str, Any]) -> float | None:
     return float(by["value"]) if isinstance(by, Mapping) and by.get("unit") == "mm" else None
 
 
+def met_at(document: Document, finding: Mapping[str, Any]) -> list[float] | None:
+    """(3,) mm, where the cover meets what stops it, of a finding about its free travel: the nearest such place."""
+    if finding.get("quantity") != "free_travel" or finding.get("at") is None:
+        return None
+    joint = next((j for j in joints(document) if j["id"] == finding.get("joint")), None)
+    places = ((joint or {}).get("interface", {}).get("free_travel") or {}).get("places") or ()
+    met = [p["at"] for p in places if p.get("at") and abs((p["value"] or 0.0) - (finding.get("value") or 0.0)) < 0.02]
+    return min(met, key=lambda at: math.dist(at, finding["at"]), default=None)
+
+
 def plain_limit(finding: Mapping[str, Any]) -> float | None:
     """The limit where it is one number that a length, an angle or a ratio can be drawn to."""
     limit = finding.get("limit")

@@ -133,7 +133,11 @@ def _travel(
     """How far the cover can sink, where a finding says that it meets something, and how far it should."""
     numbered = next((n for n in shapes.findings if n.finding.get("quantity") == "free_travel"), None)
     limit = None if numbered is None else facts.plain_limit(numbered.finding)
-    way = None if numbered is None or limit is None else travel(numbered, joint, contour, station, site)
+    way = (
+        None
+        if numbered is None or limit is None
+        else travel(numbered, joint, contour, station, site, facts.met_at(document, numbered.finding))
+    )
     if numbered is None or limit is None or way is None:
         return
     start, end = way

@@ -187,7 +187,12 @@ def _flank(site: Site, side: str, sign: int, degrees: float) -> tuple[list[Move]
 
 
 def travel(
-    numbered: Numbered, joint: Mapping[str, Any], contour: Mapping[str, Any], station: int, site: Site
+    numbered: Numbered,
+    joint: Mapping[str, Any],
+    contour: Mapping[str, Any],
+    station: int,
+    site: Site,
+    met: Sequence[float] | None = None,
 ) -> Move | None:
     """From where to where the cover sinks until it meets something, where that lies in the section; else None.
 
@@ -199,11 +204,13 @@ def travel(
     if free is None:
         return None
     u, v = 0.0, site.gap
-    if finding.get("at") is not None:
+    if met is not None or finding.get("at") is not None:
         here = np.array([stations[axis][station] for axis in "xyz"], dtype=float)
-        away = np.asarray(finding["at"], dtype=float) - here
+        away = np.asarray(finding["at"] if met is None else met, dtype=float) - here
         across, beam = np.asarray(stations["u"][station], dtype=float), np.asarray(joint["beam"], dtype=float)
         place = float(away @ across), float(-away @ beam)
+        if met is not None:
+            return (place[0], v), (place[0], v - float(free))
         along = max(float(away @ away) - place[0] ** 2 - place[1] ** 2, 0.0)
         if along <= 0.36:  # within 0.6 mm of the section
             u, v = place

@@ -269,8 +269,10 @@ function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up 
   const finding = dims.finding(label), value = dims.value("free_travel");
   if (!finding || finding.limit_at === null) return;
   const free = finding.station === request.station || value === null ? finding.number : value;
-  const placed = placeIn(finding, request.joint, request.contour, request.station);
-  const [u, v] = placed ?? [0, up > 0 ? dims.value("gap") ?? 0 : 0];
+  // Beside the rib, where the cover meets it; the finding's own place is on the rib.
+  const met = finding.met && offsetOf({ ...finding, at: finding.met }, request.joint, request.contour, request.station);
+  const placed = met ? null : placeIn(finding, request.joint, request.contour, request.station);
+  const [u, v] = placed ?? [met?.[0] ?? 0, up > 0 ? dims.value("gap") ?? 0 : 0];
   const from: Point = placed ? [X(u), Y(v)] : at(u, v);
   if (free === null || from[0] < plot.x || from[0] > plot.x + plot.w) return;
   const scale = Math.abs(Y(1) - Y(0)), down = (mm: number): Point => [from[0], from[1] + mm * scale];

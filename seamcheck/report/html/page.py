@@ -161,6 +161,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "from_s": n.finding.get("from_s"),
                 "to_s": n.finding.get("to_s"),
                 "at": n.finding.get("at"),
+                "met": facts.met_at(document, n.finding),
                 "places": [
                     {key: place.get(key) for key in ("contour", "station", "from_s", "to_s")}
                     for place in n.finding.get("places") or ()
