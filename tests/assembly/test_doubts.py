@@ -100,7 +100,7 @@ def test_a_solid_that_belongs_to_nothing_is_a_doubt(model):
     replace(model, rf"(ADVANCED_BREP_SHAPE_REPRESENTATION\('',\(#\d+),#{solid}\)", r"\1)")
     assembly = read_assembly(model)
     assert [part.name for part in assembly.parts] == ["lid", "pin"]
-    assert any(f"#{solid})" in doubt and "belong to nothing" in doubt for doubt in assembly.doubts)
+    assert any(f"#{solid})" in doubt and "belong to no body" in doubt for doubt in assembly.doubts)
 
 
 @pytest.mark.parametrize("keyword", ["CARTESIAN_POINT", "PLANE"])
@@ -123,7 +123,7 @@ def test_a_corner_beside_its_edges_is_a_doubt_beyond_the_tolerance(model, away):
     if away < 0.02:
         assert doubts == ()
         return
-    stated = [float(d) for doubt in doubts for d in re.findall(r"by up to ([\d.]+) mm", doubt)]
+    stated = [float(d) for doubt in doubts for d in re.findall(r"up to ([\d.]+) mm apart", doubt)]
     assert stated
     assert stated[0] == pytest.approx(away, rel=0.1)
     assert "'case'" in doubts[0]

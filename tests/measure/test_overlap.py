@@ -88,7 +88,7 @@ def test_a_deep_overlap_along_the_light_is_travel_below_zero():
     cover = fuse(cover, cylinder((2, 3, -5), 2.0, 5.5))
     _, values = interface(assemble(spec, cover, base).parts)
     assert values["free_travel"]["value"] == pytest.approx(-2.5, abs=1e-3)
-    assert "is drawn 2.50 mm into" in values["free_travel"]["why"]
+    assert "by 2.50 mm as drawn" in values["free_travel"]["why"]
     assert values["free_travel"]["places"][1]["value"] == pytest.approx(0.6, abs=1e-3)
     assert values["overlap"]["value"] == 0.0
 

@@ -259,7 +259,7 @@ def test_corners_slow_the_scanner_down():
     corners = found.document["energy"]["corners"]
     assert corners["acceleration_mm_s2"] == pytest.approx(2e6)
     assert corners["slowed_to_mm_s"] == pytest.approx(2000 / np.sqrt(10), rel=1e-5)
-    assert "takes this turn at 632 mm/s" in " ".join(material_lines(found.document))
+    assert "takes this corner at 632 mm/s" in " ".join(material_lines(found.document))
     straight = assess(survey(run(radius=np.nan)), material(laser=laser), 0.4)
     np.testing.assert_array_equal(straight.columns["c1"]["corner_dose"].values, 1.0)
 
