@@ -297,7 +297,7 @@ def _light(
     caster = next((row for row in rows if row["part"]), None)
     name = ""
     if caster is not None:
-        far = "" if caster["v"] is None else tr(", {height} above", height=facts.mm(caster["v"]))
+        far = "" if caster["v"] is None else tr(", {height} above the rib", height=facts.mm(caster["v"]))
         name = f"{facts.part_names(document).get(caster['part'], caster['part'])}{far}"
     return column(-foot, foot, ceiling), shade, name
 

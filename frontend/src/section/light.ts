@@ -74,7 +74,7 @@ export function drawLight(
   const caster = mine.find((strip) => strip.part);
   if (caster) {
     const far = caster.v !== null && caster.v >= top + rise;
-    const where = [caster.v !== null ? tr("{height} above", { height: mm(caster.v, 1) }) : "", Math.abs(caster.along ?? 0) > 0.5 ? `${mm(Math.abs(caster.along!), 1)} ${caster.along! > 0 ? tr("ahead") : tr("back")}` : ""].filter(Boolean).join(", ");
+    const where = [caster.v !== null ? tr("{height} above the rib", { height: mm(caster.v, 1) }) : "", Math.abs(caster.along ?? 0) > 0.5 ? `${mm(Math.abs(caster.along!), 1)} ${caster.along! > 0 ? tr("ahead") : tr("back")}` : ""].filter(Boolean).join(", ");
     const r = ray(-foot);
     const height = caster.v !== null && !far ? caster.v : top + rise;
     const [x, y] = sheet.at(Math.min(r.above, r.enters, r.foot), height);
