@@ -31,6 +31,7 @@ REVIEW_MODULES = (
     "seamcheck.joint.find",
     "seamcheck.joint.pieces",
     "seamcheck.contour",
+    "seamcheck.measure.called_out",
     "seamcheck.measure.seam",
     "seamcheck.measure.interface",
     "seamcheck.judge.judge",
