@@ -528,7 +528,8 @@ COVER = (
                 lower=Bound(
                     "min",
                     "Only {percent} of the light's width reaches the rib.",
-                    "Clear the beam path over the rib: move what stands in it, or fill the void in the cover.",
+                    "Clear the beam path over the rib: move the part that stands in it, or fill the void where the "
+                    "cover has one.",
                 ),
             ),
         ),
@@ -675,7 +676,8 @@ CONTACT = (
         "below",
         "From initial contact the cover can sink by the planned collapse plus a reserve before it touches "
         "anything but the rib.",
-        "The cover comes to rest on something else before the rib has melted down: the seam is not fused.",
+        "The cover comes to rest on something else before the rib has melted down, at the latest where parts are at the "
+        "edge of their tolerances: the seam is not fused.",
         "assumption",
         "0.2 mm on top of the planned collapse: with two dimensions of ±0.1 mm at Cpk 1 (normal), 1e-5 of the parts "
         "touch too early; with 0.1 mm it would be 1.7 %. Where the settings give a tolerance of free_travel, that is "
