@@ -10,6 +10,8 @@
 PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
+# one more than there are cores: tests of the page and of children wait for others
+WORKERS ?= $(shell $(PYTHON) -c 'import os; print((os.cpu_count() or 1) + 1)')
 
 .PHONY: demo test check quick thorough bench fuzz page tour clean
 
@@ -28,7 +30,7 @@ check: $(VENV)/installed-dev
 	$(BIN)/lint-imports
 
 quick: $(VENV)/installed-dev
-	$(BIN)/pytest -m "not thorough" -n auto --dist worksteal $(PYTEST)
+	$(BIN)/pytest -m "not thorough" -n $(WORKERS) --dist worksteal $(PYTEST)
 
 thorough: $(VENV)/installed-dev
 	HYPOTHESIS_PROFILE=thorough $(BIN)/pytest -m thorough $(PYTEST)

@@ -144,7 +144,7 @@ def test_a_turned_model_is_brought_back_and_said_to_be_turned():
     # the outline is alike after half a turn about the light: both answers bring the seam onto itself
     half = turn * Rotation.from_euler("z", 180, degrees=True)
     assert motion["kind"] == "turned"
-    assert "turned" in motion["says"]
+    assert "rotated" in motion["says"]
     angles = [math.degrees(r.magnitude()) for r in (turn, half)]
     assert min(abs(motion["angle_deg"] - angle) for angle in angles) < 0.01
     assert document["joints"][0]["shift"]["max_mm"] < 0.01

@@ -18,6 +18,7 @@ def finding(rule, severity="must-fix", one=None, **more):
         "joint": "j1",
         "waived": None,
         "message": f"{rule} says.",
+        "messages": [{"key": "note", "args": {}, "text": f"{rule} says."}],
     }
     return {"id": one or f"{rule}-1", "rule": rule, "severity": severity} | facts | more
 
