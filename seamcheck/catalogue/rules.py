@@ -676,8 +676,8 @@ CONTACT = (
         "below",
         "From initial contact the cover can sink by the planned collapse plus a reserve before it touches "
         "anything but the rib.",
-        "The cover comes to rest on something else before the rib has melted down, at the latest where parts are at the "
-        "edge of their tolerances: the seam is not fused.",
+        "The cover comes to rest on something else before the rib has melted down, at the latest where parts are at "
+        "the edge of their tolerances: the seam is not fused.",
         "assumption",
         "0.2 mm on top of the planned collapse: with two dimensions of ±0.1 mm at Cpk 1 (normal), 1e-5 of the parts "
         "touch too early; with 0.1 mm it would be 1.7 %. Where the settings give a tolerance of free_travel, that is "
