@@ -107,7 +107,7 @@ LOADED_FIRST = (
     "             'seamcheck.comparison.compare', 'seamcheck.comparison.text', 'seamcheck.comparison.baseline',\n"
     "             'seamcheck.report.text', 'seamcheck.report.ci.escape', 'seamcheck.document.read', 'psutil',\n"
     "             'seamcheck.cli.propose', 'seamcheck.proposal.propose', 'seamcheck.proposal.text',\n"
-    "             'seamcheck.cli.prepare', 'seamcheck.preparation.prepare',\n"
+    "             'seamcheck.cli.prepare', 'seamcheck.preparation.prepare', 'ezdxf', 'seamcheck.preparation.files',\n"
     "             'rich.console', 'rich.text', 'rich.table', 'rich.padding', 'rich.panel', 'sqlite3', 'tomlkit',\n"
     "             'tomllib', 'seamcheck.document.plain'):\n"
     "    importlib.import_module(name)\n"
