@@ -38,6 +38,17 @@ class UsageError(SeamcheckError):
     """Wrong use: an option, a settings file or an argument that can't be taken."""
 
 
+class MissingLibrary(SeamcheckError):
+    """An output needs a library that is not installed."""
+
+    def __init__(self, what: str, extra: str) -> None:
+        super().__init__(what, extra)
+        self.what, self.extra = what, extra
+
+    def __str__(self) -> str:
+        return f"{self.what} needs a library that is not installed: install weld-seamcheck with [{self.extra}]."
+
+
 REASONS: dict[str, str] = {
     "unreadable": "The file can't be opened or read to its end.",
     "not-step": "The file is not an ISO 10303-21 (STEP) file.",

@@ -41,16 +41,6 @@ class Field:
     is_refracted: bool = True
 
 
-def level_tops(height: np.ndarray) -> Tops:
-    """A top square to the axis, at a height (n,) mm in the frame over each point."""
-
-    def tops(places: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        on = np.column_stack([places[:, :2], height])
-        return on, np.broadcast_to([0.0, 0.0, 1.0], on.shape)
-
-    return tops
-
-
 def field_coordinates(field: Field, points: np.ndarray, thickness: np.ndarray, tops: Tops) -> np.ndarray:
     """Where the straight ray of the scanner would meet the plane z = 0 of the frame, had it no cover to pass.
 

@@ -6,18 +6,7 @@ import io
 from collections.abc import Callable
 from typing import Any
 
-from seamcheck.errors import SeamcheckError
-
-
-class MissingLibrary(SeamcheckError):
-    """An output needs a library that is not installed."""
-
-    def __init__(self, what: str, extra: str) -> None:
-        super().__init__(what, extra)
-        self.what, self.extra = what, extra
-
-    def __str__(self) -> str:
-        return f"{self.what} needs a library that is not installed: install weld-seamcheck with [{self.extra}]."
+from seamcheck.errors import MissingLibrary
 
 
 def plain(text: Any) -> str:

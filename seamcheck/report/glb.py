@@ -9,9 +9,8 @@ import numpy as np
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.document.view import Mesh, unpack_view
-from seamcheck.errors import UsageError
+from seamcheck.errors import MissingLibrary, UsageError
 from seamcheck.report import bands, facts, plan
-from seamcheck.report.dxf_text import MissingLibrary
 from seamcheck.report.facts import Document
 
 _RGBA = {

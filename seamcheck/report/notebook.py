@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING, Any
 from markupsafe import Markup
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
+from seamcheck.errors import MissingLibrary
 from seamcheck.report import bands, facts
-from seamcheck.report.dxf_text import MissingLibrary
 from seamcheck.report.facts import Document
 
 if TYPE_CHECKING:

@@ -15,8 +15,8 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.voice import tr, unit_in_voice
 from seamcheck.document.view import BASE, COVER, FIRST_OTHER, SectionSet, unpack_view
+from seamcheck.errors import MissingLibrary
 from seamcheck.report import bands, facts, plan
-from seamcheck.report.dxf_text import MissingLibrary
 from seamcheck.report.facts import Document
 from seamcheck.report.labels import apart
 from seamcheck.report.section import Dimension, SectionShapes, section_shapes

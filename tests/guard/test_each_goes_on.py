@@ -37,6 +37,7 @@ def test_a_model_that_is_expected_not_to_be_reviewed_can_be_accepted(folder):
     (folder / "m/c-bad.step").unlink()
     assert each(folder).returncode == 2
     assert each(folder, "--accept", reason(folder)).returncode == 0
+    assert each(folder, "--accept", "any").returncode == 0
     assert each(folder, "--accept", "timeout").returncode == 2
     assert each(folder, "--accept", "nonsense").returncode == 2
 

@@ -16,11 +16,21 @@ from seamcheck.preparation.cycle import Times
 from seamcheck.preparation.files import Program, path_csv, quaternion
 from seamcheck.preparation.path import AREA, HEAT, MELT, Drive, energy, fastest, in_shares, needs_of, weld_path
 from seamcheck.preparation.pressing import bending
-from seamcheck.preparation.scanner import Field, field_coordinates, level_tops, plate_transmission
+from seamcheck.preparation.scanner import Field, field_coordinates, plate_transmission
 from seamcheck.preparation.strokes import strokes_of
 
 BEAM = np.array([0.0, 0.0, -1.0])
 FRAME = Frame(np.zeros(3), np.eye(3))
+
+
+def level_tops(height):
+    """A top square to the axis, at a height (n,) mm in the frame over each point."""
+
+    def tops(places):
+        on = np.column_stack([places[:, :2], height])
+        return on, np.broadcast_to([0.0, 0.0, 1.0], on.shape)
+
+    return tops
 
 
 def contour(points, radius=None, closed=True, ends=(), name="c1", **columns):
