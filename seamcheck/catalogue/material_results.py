@@ -212,4 +212,7 @@ TERMS: dict[str, str] = {
     **{f"condition-{key}": word for key, word in CONDITIONS.items()},
     **_STATES,
 }
-"""What a key of the document's part "material" is called: family (input, tolerance, number, condition, window, form, pair) and key."""
+"""What a key of the document's part "material" is called: family and key.
+
+Families: input, tolerance, number, condition, window, form, pair.
+"""

@@ -76,7 +76,7 @@ def bounds_in_words(bound: Bound, rule: Rule, settings: Settings) -> list[str]:
         said.append(f"{bound_in_words(bound.attention, rule, settings)}, else {ATTENTION}")
     if bound.unproven:
         unproven = bound_in_words(bound.unproven, rule, settings)
-        said.append(f"{unproven}, else {MUST_FIX}, where a number behind it is from memory or assumed; else {ATTENTION}")
+        said.append(f"{unproven}, else {MUST_FIX}, where a number behind it is not proven; else {ATTENTION}")
     if bound.on_flat:
         said.append(f"{bound_in_words(bound.on_flat, rule, settings)} for a flat or stepped lap")
     return said
