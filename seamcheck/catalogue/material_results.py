@@ -28,7 +28,7 @@ BOUNDS: dict[str, tuple[str, str, str]] = {
     "first_pass_rise": (
         "K",
         "rise of the base's surface in one pass, where it is highest",
-        "power · transmission / (speed · width of the light · absorption depth · density · heat)",
+        "power · transmission / (speed · width of the beam · absorption depth · density · heat)",
     ),
     "cooling_depth": (
         "mm",
@@ -78,16 +78,16 @@ OF_HEAT: dict[str, tuple[str, str, str]] = {
     ),
     "cover_surface": (
         "°C",
-        "highest temperature at the cover's light side",
+        "highest temperature at the cover's top",
         "by conduction alone; light that the cover itself absorbs is not in it",
     ),
     "cooling_time": (
         "s",
-        "time without light until the seam is solid",
+        "time with the laser off until the seam is solid",
         "until the interface's mean is below the melting point",
     ),
-    "melted_base": ("mm", "depth that melts in the base, mean over the light's width", "one pass of the spot"),
-    "melted_cover": ("mm", "depth that melts in the cover, mean over the light's width", "one pass of the spot"),
+    "melted_base": ("mm", "depth that melts in the base, mean over the beam's width", "one pass of the spot"),
+    "melted_cover": ("mm", "depth that melts in the cover, mean over the beam's width", "one pass of the spot"),
 }
 """Results of the heat model, in the same shape."""
 

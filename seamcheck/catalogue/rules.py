@@ -372,7 +372,7 @@ COVER = (
         "Clamp land",
         MUST_FIX,
         "below",
-        "Beside the light the cover has a flat, free land for the clamp.",
+        "Beside the beam the cover has a flat, free land for the clamp.",
         "The clamp has nothing to press on, or presses unevenly: the cover lifts and the seam leaks.",
         "common practice",
         "1.0 mm, no published source; 2.0 mm is comfortable (from memory).",
@@ -397,7 +397,7 @@ COVER = (
         "Tilt of the clamp land",
         ATTENTION,
         "above",
-        "The clamp land lies square to the light.",
+        "The clamp land lies square to the beam.",
         "The clamp pushes the cover sideways and presses on an edge.",
         "assumption",
         "2° in the section.",
@@ -408,7 +408,7 @@ COVER = (
                 upper=Bound(
                     "max",
                     "The clamp land is tilted by {value}; it should be at most {limit}.",
-                    "Make the land square to the light, or shape the clamp to the cover there.",
+                    "Make the land square to the beam, or shape the clamp to the cover there.",
                 ),
             ),
         ),
@@ -449,7 +449,7 @@ COVER = (
                 upper=Bound(
                     "max",
                     "The cover is {value} thick over the rib; it should be at most {limit}.",
-                    "Thin the cover over the rib[ by {by}], with a recess along the seam on the light's side.",
+                    "Thin the cover over the rib[ by {by}], with a recess along the seam in the cover's top.",
                     harm=_THICK,
                     stands_in_for=("transmission", "thickness_of_class"),
                 ),
@@ -516,18 +516,18 @@ COVER = (
         "Beam path",
         MUST_FIX,
         "below",
-        "The light reaches the rib over its whole width through one thickness of cover and nothing else.",
+        "The beam reaches the rib in its whole width, through one thickness of cover and nothing else.",
         "An obstacle in the beam absorbs it and burns, and the rib stays cold in the shadow.",
         "assumption",
-        "The whole width of the spot, or of the rib where no spot is given; light along the beam.",
-        (Setting("min", 1.0, "1", "smallest share of the light's width that arrives", 0.0, 1.0),),
+        "The whole width of the spot, or of the rib where no spot is given; parallel beam.",
+        (Setting("min", 1.0, "1", "smallest share of the beam's width that arrives", 0.0, 1.0),),
         (
             Check(
                 "beam_clear",
                 accepted_reasons={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
                 lower=Bound(
                     "min",
-                    "Only {percent} of the light's width reaches the rib.",
+                    "Only {percent} of the beam's width reaches the rib.",
                     "Clear the beam path over the rib: move the part that stands in it, or fill the void where the "
                     "cover has one.",
                 ),

@@ -1,4 +1,4 @@
-"""The seam seen along the light: the plane normal to the beam, and lines beside the mid-line."""
+"""The seam seen along the beam: the plane normal to the beam, and lines beside the mid-line."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from seamcheck.document.view import SectionSet
 class PlanFrame:
     """Axes of the plan; the origin is the model's.
 
-    right, up : (3,) unit vectors in the plane; toward : (3,) against the light, towards the reader
+    right, up : (3,) unit vectors in the plane; toward : (3,) against the beam, towards the reader
     """
 
     right: np.ndarray

@@ -70,7 +70,7 @@ class Pin:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class SectionShapes:
-    """What is drawn of one station; every shape in mm, u outward and v against the light.
+    """What is drawn of one station; every shape in mm, u outward and v against the beam.
 
     bodies : owner -> material; moved : the moving part after the collapse; traps : by side, after the collapse
     """

@@ -28,7 +28,7 @@ _CHART, _MOST_POINTS = 120.0, 250
 
 
 def plan_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
-    """The seam of one joint seen along the light, in the states of its stretches, with numbered findings."""
+    """The seam of one joint seen along the beam, in the states of its stretches, with numbered findings."""
     frame = plan_frame(joint["beam"])
     lines = [(c, frame.flat(facts.points_of(c))) for c in joint["contours"]]
     every = np.vstack([flat for _, flat in lines if len(flat)]) if any(len(flat) for _, flat in lines) else None
@@ -60,7 +60,7 @@ def plan_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
     wide, tall = 100 + float(high[0] - low[0]) * scale, 80 + float(high[1] - low[1]) * scale
     return Markup(
         f'<svg class="static-plan" viewBox="0 0 {wide:.0f} {tall:.0f}" role="img" '
-        f'aria-label="{tr("The seam seen along the light, with the numbers of the findings")}">{"".join(drawn)}</svg>'
+        f'aria-label="{tr("The seam seen along the beam, with the numbers of the findings")}">{"".join(drawn)}</svg>'
     )
 
 
