@@ -23,21 +23,11 @@ from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.outcome import Watch, ended_from_outside
 
 REVIEW_MODULES = (
-    "seamcheck.pipeline",
-    "seamcheck.assembly.read",
-    "seamcheck.assembly.explain",
-    "seamcheck.cache.key",
-    "seamcheck.cache.measured",
-    "seamcheck.joint.find",
-    "seamcheck.joint.pieces",
-    "seamcheck.contour",
-    "seamcheck.measure.called_out",
-    "seamcheck.measure.seam",
-    "seamcheck.measure.interface",
-    "seamcheck.judge.judge",
-    "seamcheck.measure.material",
-    "seamcheck.document.make",
-)
+    "seamcheck.pipeline", "seamcheck.assembly.read", "seamcheck.assembly.explain", "seamcheck.cache.key",
+    "seamcheck.cache.measured", "seamcheck.joint.find", "seamcheck.joint.pieces", "seamcheck.contour",
+    "seamcheck.measure.called_out", "seamcheck.measure.seam", "seamcheck.measure.interface", "seamcheck.judge.judge",
+    "seamcheck.measure.material", "seamcheck.document.make",
+)  # fmt: skip
 """What every review loads: later it would be loaded anew in each forked child, and a failure be laid to the model."""
 
 CAN_FORK_WARM = sys.platform.startswith("linux")
