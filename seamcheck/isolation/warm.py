@@ -16,6 +16,7 @@ from contextlib import suppress
 from typing import Any
 
 from seamcheck.catalogue.say import refused
+from seamcheck.isolation.fork_server import END, FORK
 from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.fresh import run_isolated
 from seamcheck.isolation.imports import child_command, child_environment
@@ -116,7 +117,7 @@ class WarmWorkers:
             self._resume()
             server = self._running_server()
             try:
-                return server.run(function, args, limits, self._resume)
+                return server.run(function, args, limits)
             except _ServerGone as gone:
                 self._resume()
                 if attempt == 1:
@@ -200,7 +201,7 @@ class _Server:
             self._process.kill()
             self._process.wait()
 
-    def run(self, function: str, args: tuple[Any, ...], limits: dict[str, Any], go_on: Callable[[], None]) -> Any:
+    def run(self, function: str, args: tuple[Any, ...], limits: dict[str, Any]) -> Any:
         number = next(self._numbers)
         ours, theirs = socket.socketpair(socket.AF_UNIX, socket.SOCK_STREAM)
         status, told = os.pipe()
@@ -212,7 +213,7 @@ class _Server:
         ):
             try:
                 with theirs:
-                    self._ask(b"F", number, [theirs.fileno(), told, chatter.fileno()])
+                    self._ask(FORK, number, [theirs.fileno(), told, chatter.fileno()])
             finally:
                 os.close(told)
             try:
@@ -225,7 +226,7 @@ class _Server:
                 return watch.follow(messages_from(answers), pid, lambda: _number(ends), lambda: tail(chatter))
             finally:
                 with suppress(_ServerGone):
-                    self._ask(b"E", number, [])
+                    self._ask(END, number, [])
                 with suppress(OSError):
                     ours.shutdown(socket.SHUT_RDWR)  # the thread that reads it ends
 
