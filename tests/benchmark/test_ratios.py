@@ -1,6 +1,7 @@
 """Speed does not fall back: ratios of CPU seconds within one run, with generous margins.
 
-The bars themselves are measured by ``python -m benchmarks``; a busy machine moves both sides of a ratio alike.
+The bars themselves are measured by ``python -m benchmarks``; a busy machine moves both sides of a ratio alike. What
+reviews a model of hundreds of faces runs in the thorough suite.
 """
 
 import sys

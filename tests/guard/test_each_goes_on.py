@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import shutil
 import sys
 
@@ -32,9 +31,7 @@ def each(folder, *more):
 def test_a_model_that_is_expected_not_to_be_reviewed_can_be_accepted(folder):
     (folder / "m/c-bad.step").unlink()
     (folder / "m/b-good.step").unlink()
-    assert each(folder, "--json", ".").exit_code == 2
-    reason = json.loads((folder / "m/a-empty.step.json").read_text())["reason"]["code"]
-    assert each(folder, "--accept", reason).exit_code == 0
+    assert each(folder, "--accept", "empty").exit_code == 0
     assert each(folder, "--accept", "timeout").exit_code == 2
     assert each(folder, "--accept", "nonsense").exit_code == 2
 
@@ -56,12 +53,12 @@ def test_a_baseline_that_is_none_stops_nothing(folder, kind):
     assert done.exit_code == (2 if kind == "damaged" else 0), done.stderr
 
 
-def test_an_output_whose_library_is_missing_leaves_a_broken_limit_broken(folder, monkeypatch):
+@pytest.mark.parametrize(("model", "code"), telling([("c-bad", 1), ("b-good", 2)], [("c-bad", 1)], several=True))
+def test_an_output_whose_library_is_missing_leaves_a_broken_limit_broken(folder, model, code, monkeypatch):
     monkeypatch.setitem(sys.modules, "ezdxf", None)
-    for model, code in (("c-bad", 1), ("b-good", 2)):
-        done = shell("review", f"m/{model}.step", "--dxf", "x.dxf", cwd=folder)
-        assert done.exit_code == code, done.stderr
-        assert "dxf" in done.stderr
+    done = shell("review", f"m/{model}.step", "--dxf", "x.dxf", cwd=folder)
+    assert done.exit_code == code, done.stderr
+    assert "dxf" in done.stderr
 
 
 def test_a_link_in_the_folder_of_outputs_is_not_followed(folder):
