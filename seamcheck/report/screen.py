@@ -20,7 +20,8 @@ from seamcheck.catalogue.voice import decimal_sign, localised, tr, voice
 from seamcheck.report import facts, language
 from seamcheck.report.inputs import in_one_line
 from seamcheck.report.loosened import loosened
-from seamcheck.report.text import STYLES, VERDICTS, clean, drawn_word, headline, idle_waivers
+from seamcheck.report.terminal import clean
+from seamcheck.report.text import STYLES, VERDICTS, drawn_word, headline, idle_waivers
 
 Document = Mapping[str, Any]
 
