@@ -204,6 +204,23 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             per="interface",
         ),
         Quantity(
+            "unproven_expansion",
+            "expansion of the melt, not proven",
+            "1",
+            "Expansion of the melt, where it is from memory or assumed; left out where it is published or given.",
+            detail="What only it makes too large asks for attention, no more.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "unproven_window",
+            "collapse window lost to an expansion that is not proven",
+            "mm",
+            "By how much the collapse window would be wider if the melt did not expand.",
+            detail="Where the expansion is published or given it is left out.",
+            per="interface",
+        ),
+        Quantity(
             "collapse_above_lowest",
             "planned collapse above the lowest",
             "mm",

@@ -133,6 +133,47 @@ INPUTS: dict[str, str] = {
 }
 """Inputs of results, of sensitivities and of random combinations -> what they are called."""
 
+TOLERANCES: dict[str, str] = {
+    "collapse": "tolerance of the collapse",
+    "trap_area": "tolerance of the trap area",
+    "flatness_cover": "flatness of the cover",
+    "flatness_rib": "flatness of the rib",
+    "flattened": "flattened by the clamp",
+    "cpk": "process capability Cpk",
+}
+"""Entries of the table ``[tolerance]`` that are no quantities -> what a report calls them."""
+
+NUMBERS: dict[str, str] = {
+    "light.wavelength": "wavelength",
+    "light.index": "refractive index of the cover",
+    "light.plaque_scatter": "scatter of the plaques",
+    "laser.power": "laser power",
+    "laser.speed": "speed of the spot",
+    "laser.spot": "width of the spot",
+    "laser.use": "share that becomes heat",
+    "laser.absorption_depth": "absorption depth",
+    "laser.passes": "passes round the seam",
+    "laser.acceleration": "largest acceleration of the spot",
+    "process.pressure": "pressure over the rib top",
+    "process.melt_temperature": "temperature of the melt",
+    "process.room_temperature": "temperature before the weld",
+    "process.residual_layer": "residual melt layer",
+    "process.viscosity": "viscosity of the melt",
+    "process.handling": "handling time",
+    "process.hold": "hold time",
+    "process.decomposition": "decomposition temperature",
+    "process.longest_heating": "longest heating",
+    "process.air_loss": "heat loss to the air",
+    "process.tool_loss": "heat loss to the tool",
+    "process.trap_fill": "largest flash trap fill",
+    "process.least_local_collapse": "least local collapse",
+    "process.travel_reserve": "reserve of the free travel",
+    "process.height_reserve": "reserve of the rib height",
+    "samples.count": "random combinations",
+    "samples.seed": "seed of the random numbers",
+}
+"""Numbers of the table ``[material]`` -> what a report calls them."""
+
 CONDITIONS: dict[str, str] = {
     "transmission at or above 28 %": "transmission at or above 28 %",
     "gap closed by the collapse": "gap closed by the collapse",
@@ -166,7 +207,12 @@ _STATES: dict[str, str] = {
 
 TERMS: dict[str, str] = {
     **{f"input-{key}": word for key, word in INPUTS.items()},
+    **{f"tolerance-{key}": word for key, word in TOLERANCES.items()},
+    **{f"number-{key}": word for key, word in NUMBERS.items()},
     **{f"condition-{key}": word for key, word in CONDITIONS.items()},
     **_STATES,
 }
-"""What a key of the document's part "material" is called: family (input, condition, window, form, pair) and key."""
+"""What a key of the document's part "material" is called: family and key.
+
+Families: input, tolerance, number, condition, window, form, pair.
+"""

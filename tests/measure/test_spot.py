@@ -75,6 +75,7 @@ def test_a_spot_wider_than_the_rib_needs_more_room_than_the_rib():
     assert values["beam_clear"]["why"].startswith("'screen' is in the beam path")
 
 
+@pytest.mark.thorough
 def test_so_it_does_from_a_scanner():
     spec = Spec(track=rounded_rectangle(60, 40, 8))
     parts = assemble(spec, *draw(spec), ("screen", SCREEN, None)).parts

@@ -76,6 +76,7 @@ def filleted(tmp_path_factory):
     return file
 
 
+@pytest.mark.thorough
 def test_areas_at_another_collapse_are_those_of_a_survey_at_it(filleted):
     for found, measured, _ in run_isolated(f"{__name__}:exact_areas", (filleted, (0.4, 0.1, 0.65)), time_limit_s=120.0):
         np.testing.assert_allclose(found, measured, atol=1e-9)
