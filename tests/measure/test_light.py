@@ -182,7 +182,7 @@ def test_what_shades_light_along_the_beam_is_named():
 
 
 def test_the_way_out_of_the_light_of_typed_facets():
-    """Two triangles that make a square plate from u = -3 to 0.1, 4 mm up; one below the rib's top counts for nothing."""
+    """Two triangles that make a square plate from u = -3 to 0.1, 4 mm up; one below counts for nothing."""
     plate = np.array([[[-3, -5, 4], [0.1, -5, 4], [0.1, 5, 4]], [[-3, -5, 4], [0.1, 5, 4], [-3, 5, 4]]], dtype=float)
     low = np.array([[[-1, -5, -1], [5, -5, -1], [5, 5, -1]]], dtype=float)
     places, across = np.array([[0.0, 0.0, 0.0], [0.0, 9.0, 0.0]]), np.array([[1.0, 0.0], [1.0, 0.0]])
