@@ -103,8 +103,7 @@ def _wordings() -> dict[str, Wording]:
                 if bound.grave:
                     put(f"{key}.{GRAVE}", Wording(bound.grave_says))
             for reason, words in check.failing_reasons.items():
-                other = check.upper or check.lower
-                assert other is not None
+                other = check.upper or check.lower or rule.bounds()[0]
                 put(bound_key(rule, check, reason), Wording(words, other.remedy, other.harm or rule.harm))
     open_seam = RULES["seam-open"]
     put(OPEN_PLACE, Wording("The rib is interrupted for {length}.", open_seam.remedy, open_seam.harm))

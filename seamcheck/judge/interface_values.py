@@ -32,7 +32,10 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
     value, at = entry.get("value"), entry.get("at")
     if value is None and entry.get("why") in check.failing_reasons:
         finding = judging.finding(rule, bound_key(rule, check, entry["why"]), {})
-        yield DraftFinding(replace(finding, column=check.column), f"{check.column}.none", None)
+        found = replace(finding, quantity=check.judged, column=check.column, unit=QUANTITIES[check.column].unit)
+        where = None if at is None else np.asarray(at, dtype=float)
+        found = found if where is None else replace(found, at=point(where))
+        yield DraftFinding(found, f"{check.column}.none", where)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None or value is None:
             continue

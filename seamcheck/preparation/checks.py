@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -38,7 +38,7 @@ class NotPrepared(SeamcheckError):
         return self.why
 
 
-def check_folder(folder: Path, models: Sequence[Path]) -> Path:
+def check_folder(folder: Path) -> Path:
     """The folder, if all files can be written into it; UsageError otherwise."""
     if folder.is_symlink():
         raise UsageError(f"{folder} is a link; name a folder that does not exist yet.")

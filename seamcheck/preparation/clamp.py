@@ -15,7 +15,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import Axes, Column, column, common, slab, united, without
 from seamcheck.preparation.corridor import FIT, LEAST, Foot, Lamp, feet_of, polygons, rings_of
-from seamcheck.proposal.shape import as_line
+from seamcheck.proposal.level import as_line
 from seamcheck.sections.pieces import Piece, Ring, ring_through
 from seamcheck.settings.tables import Trial
 

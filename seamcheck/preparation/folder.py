@@ -7,7 +7,6 @@ import shutil
 import tempfile
 from collections.abc import Mapping
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import numpy as np
 
@@ -17,9 +16,6 @@ from seamcheck.preparation.blocks import CLAMP, NEST, PLATE
 from seamcheck.preparation.files import clamp_csv, drawing, path_csv, path_json
 from seamcheck.preparation.path import WeldPath
 from seamcheck.preparation.rows import Trial, sheet_of
-
-if TYPE_CHECKING:
-    pass
 
 
 def files_of(trial: Trial, work: Path, voice: Voice) -> dict[str, bytes]:

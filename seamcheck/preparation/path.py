@@ -140,9 +140,12 @@ def weld_path(
         start, to_corner = stroke.short[0], np.inf
         end = stroke.length - sum(stroke.short)
     s, at, row = _rows(stroke, start, sense, stroke.length if stroke.closed else end, end)
-    take = _Along(stroke, at)
+
+    def take(values: np.ndarray) -> np.ndarray:
+        return np.asarray(np.interp(at, stroke.s, values, period=stroke.length if stroke.closed else None))
+
     points = np.column_stack([take(stroke.points[:, k]) for k in range(3)])
-    tangent = _tangent(stroke, sense, row, beam)
+    tangent = _tangent(stroke, sense, row)
     speed = speeds(stroke, s, bend[row], drive)
     energy = take(need.energy)
     return WeldPath(
@@ -175,19 +178,7 @@ def _rows(
     return s, at, np.argmin(np.abs(at[:, None] - stroke.s[None, :]), axis=1)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Along:
-    """Values of a stroke at places (n,) mm along it."""
-
-    stroke: Stroke
-    at: np.ndarray
-
-    def __call__(self, values: np.ndarray) -> np.ndarray:
-        period = self.stroke.length if self.stroke.closed else None
-        return np.asarray(np.interp(self.at, self.stroke.s, values, period=period))
-
-
-def _tangent(stroke: Stroke, sense: float, row: np.ndarray, beam: np.ndarray) -> np.ndarray:
+def _tangent(stroke: Stroke, sense: float, row: np.ndarray) -> np.ndarray:
     """(n, 3) unit, by second-order differences along the stroke."""
     if stroke.closed:
         s = np.concatenate([stroke.s[-2:] - stroke.length, stroke.s, stroke.s[:2] + stroke.length])

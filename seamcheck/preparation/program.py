@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import numpy as np
 
@@ -16,9 +16,6 @@ from seamcheck.preparation.path import in_shares, needs_of, weld_path
 from seamcheck.preparation.scanner import Field
 from seamcheck.preparation.strokes import strokes_of
 from seamcheck.settings.settings import Settings
-
-if TYPE_CHECKING:
-    pass
 
 
 @dataclass(frozen=True, slots=True, eq=False)

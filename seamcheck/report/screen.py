@@ -21,7 +21,8 @@ from seamcheck.report import facts, language
 from seamcheck.report.inputs import in_one_line
 from seamcheck.report.loosened import loosened
 from seamcheck.report.summary import open_traps
-from seamcheck.report.text import STYLES, VERDICTS, clean, drawn_word, headline, idle_waivers
+from seamcheck.report.terminal import clean
+from seamcheck.report.text import STYLES, VERDICTS, drawn_word, headline, idle_waivers
 from seamcheck.report.where import extent_text, part_text
 
 Document = Mapping[str, Any]

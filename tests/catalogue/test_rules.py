@@ -111,7 +111,7 @@ def test_every_rule_is_whole(rule):
         assert rule.says
         assert rule.remedy
     for check in rule.checks:
-        assert check.lower or check.upper
+        assert check.lower or check.upper or check.failing_reasons
         assert check.column in QUANTITIES
         assert QUANTITIES[check.judged].unit == QUANTITIES[check.column].unit
         reasons = {

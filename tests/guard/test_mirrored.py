@@ -65,6 +65,7 @@ def drawn(tmp_path_factory):
     return documents
 
 
+@pytest.mark.thorough
 @pytest.mark.parametrize(
     ("name", "said"),
     telling(

@@ -77,7 +77,8 @@ def test_telecentric_light_comes_along_the_beam():
 
 def test_without_a_scanner_the_angle_is_not_evaluated_but_the_field_is_stated():
     _, found = interface(build(Spec(track=circle(25))).parts)
-    assert found["beam_angle"] == {"value": None, "at": None, "why": "no-scanner"}
+    for key in ("beam_angle", "tool_setback_inner", "tool_setback_outer"):
+        assert found[key] == {"value": None, "at": None, "why": "no-scanner"}
     assert found["field_circle"]["value"] == pytest.approx(50, abs=0.01)
 
 
@@ -111,6 +112,7 @@ def test_a_tall_connector_that_shades_the_beam_under_15_degrees_is_found():
     )  # straight down nothing stands in the way
 
 
+@pytest.mark.thorough
 def test_a_cone_needs_more_room_than_its_middle_ray():
     """A wall 1.5 mm beside the rib, 30 mm high: clear for parallel light, not for a cone of 5 degrees.
 
