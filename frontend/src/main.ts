@@ -95,6 +95,7 @@ async function start(): Promise<void> {
   addEventListener("beforeprint", () => {
     document.documentElement.dataset.print = "yes";
     for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.fold:not([open])")) { fold.open = true; fold.dataset.wasShut = ""; }
+    for (const day of document.querySelectorAll<HTMLInputElement>("input[type=date]")) day.classList.toggle("unset", !day.value);
     for (const sheet of sheets) sheet.forPrint();
     charts.forPrint(256);
   });

@@ -238,6 +238,11 @@ NOTES: dict[str, str] = {
     "place.through": "It is a through hole.",
     "place.deep": "It is {depth:.2 mm} deep.",
     "place.meets": "There {cover} meets {other}.",
+    "place.meets-beside": (
+        "There {cover} meets {other}, {away:.1 mm} from the middle of the rib on the {side:word} side."
+    ),
+    "place.pocket": "The cover has a pocket here, {depth:.2 mm} deep.",
+    "place.low-rib": "The rib is {depth:.2 mm} lower here than along the rest of the seam.",
     "place.into": "There {cover} penetrates {other} by {depth:.2 mm} as drawn.",
     "place.overlap": "{one} and {other} interpenetrate here.",
     "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",

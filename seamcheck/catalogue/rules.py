@@ -39,7 +39,8 @@ def _on_side(bound: Bound | None, side: str) -> Bound | None:
     if bound is None:
         return None
     texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero", "change")}
-    return replace(bound, **texts)
+    lengths = tuple((name, formula.replace("SIDE", side)) for name, formula in bound.lengths)
+    return replace(bound, lengths=lengths, **texts)
 
 
 RIB = (
@@ -259,9 +260,17 @@ TRAPS = (
                 lower=Bound(
                     "min",
                     "Both flash traps together hold {value} times the melt; it should be at least {limit} times.",
-                    "Widen each flash trap[ by {by} at its present depth], deepen both, or plan less collapse.",
+                    "Widen each flash trap[ by {by} at its present depth], deepen both[ by {deeper}], or plan less "
+                    "collapse.",
                     change="(limit - value) * melt_area / (rib_height_inner + rib_height_outer - 2 * collapse)",
                     change_unit="mm",
+                    lengths=(
+                        (
+                            "deeper",
+                            "(limit - value) * melt_area / (trap_area_inner / (rib_height_inner - collapse)"
+                            " + trap_area_outer / (rib_height_outer - collapse))",
+                        ),
+                    ),
                 ),
             ),
         ),
@@ -281,9 +290,14 @@ TRAPS = (
             lower=Bound(
                 "min",
                 "The SIDE flash trap holds {value} times its half of the melt; it should be at least {limit} times.",
-                "Widen the SIDE flash trap[ by {by} at its present depth], or deepen it.",
+                "Widen the SIDE flash trap[ by {by} at its present depth][ ({width} wide now, on average)], or deepen "
+                "it[ by {deeper}].",
                 change="(limit - value) * melt_area / 2 / (rib_height_SIDE - collapse)",
                 change_unit="mm",
+                lengths=(
+                    ("width", "trap_area_SIDE / (rib_height_SIDE - collapse)"),
+                    ("deeper", "(limit / value - 1) * (rib_height_SIDE - collapse)"),
+                ),
             ),
         ),
     ),
@@ -528,8 +542,7 @@ COVER = (
                 lower=Bound(
                     "min",
                     "Only {percent} of the beam's width reaches the rib.",
-                    "Clear the beam path over the rib: move the part that stands in it, or fill the void where the "
-                    "cover has one.",
+                    "Clear the beam path over the rib: it passes one thickness of the cover and nothing else.",
                 ),
             ),
         ),
@@ -695,7 +708,7 @@ CONTACT = (
                     "collapse + reserve",
                     "The cover can sink by {value} until it touches something else; with a collapse of "
                     "{collapse} it should be at least {limit}.",
-                    "Cut back what the cover meets first[ by {by}].",
+                    "Cut back what the cover meets first[ by {by}][: {other}, {side:word} side of the rib].",
                     below_zero="The cover meets something else {size} before it rests on the rib; with a collapse of "
                     "{collapse} it should be free to sink by at least {limit} from there.",
                 ),

@@ -75,17 +75,14 @@ def _draw(drawing: Any, document: Document) -> None:
 
 
 def _draw_outlines(space: Any, document: Document) -> None:
-    """What every part covers in the plan of the first joint: the union of its display mesh seen along the beam."""
+    """What every part covers in the plan of the first joint."""
     joint = next(iter(facts.joints(document)), None)
     if joint is None:
         return
     frame = plan.plan_frame(joint["beam"])
     for mesh in unpack_view(document.get("view"))[1]:
         role = "COVER" if mesh.part in joint["cover"] else "BASE" if mesh.part in joint["base"] else "OTHER"
-        corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
-        one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
-        facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the beam covers all the rest
-        shape = shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005).simplify(0.01)
+        shape = plan.mesh_outline(mesh, frame)
         for part in getattr(shape, "geoms", [shape]):
             if part.geom_type == "Polygon" and not part.is_empty:
                 for ring in (part.exterior, *part.interiors):
