@@ -47,7 +47,7 @@ def _output_options(command: Any) -> Any:
 
 
 def settings_options(command: Any) -> Any:
-    """Roles, limits and whatever else a review goes by: the options of ``seamcheck review`` itself."""
+    """Roles, limits and all other settings of a review: the options of ``seamcheck review`` itself."""
     own = (one.SHOW, one.RUN, WRITE, CI)
     for parameter in reversed(one.command.params):
         if isinstance(parameter, SectionedOption) and parameter.section not in own:
@@ -61,7 +61,7 @@ def settings_options(command: Any) -> Any:
 @_output_options
 @settings_options
 @voice_options("terminal, --html and --markdown")
-@option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
+@option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the result, in one line.")
 @option(
     "--strict",
     is_flag=True,
@@ -85,10 +85,10 @@ def command(
 ) -> None:
     """Compare two revisions: findings fixed, new and remaining, what changed along the seam, what moved.
 
-    OLD and NEW are models (STEP) or review documents (JSON), in any mixture. Models are reviewed here, both with
+    OLD and NEW are models (STEP) or review documents (JSON), in any combination. Models are reviewed first, both with
     the same settings: the nearest seamcheck.toml beside or above NEW, unless options say otherwise. Places are
     compared by position, whatever the order of parts, faces and stations; a model that was moved or turned as a
-    whole is brought back first.
+    whole is aligned first.
 
     \b
     seamcheck compare housing-r1.step housing-r2.step

@@ -29,8 +29,8 @@ if TYPE_CHECKING:
     from seamcheck.settings.settings import Settings
 
 ROLES = "Roles and beam (found in the model if not given)"
-LIMITS = "Limits (over seamcheck.toml, over the defaults)"
-MACHINE = "Scanner, clamp and tolerances (over seamcheck.toml; without them not evaluated, or at defaults)"
+LIMITS = "Limits (these override seamcheck.toml and the defaults)"
+MACHINE = "Scanner, clamp, load and tolerances (these override seamcheck.toml; what is given nowhere is not evaluated)"
 SHOW = "Show"
 RUN = "Run"
 
@@ -57,7 +57,8 @@ RUN = "Run"
 )  # fmt: skip
 @option(
     "--clamp", "clamps", multiple=True, metavar="NAME=VALUE", section=MACHINE,
-    help="The clamp tool: height=MM, reach=MM, width=MM, pressure=MPA. Repeat it for more.",
+    help="The clamp tool: height=MM, reach=MM, width=MM, pressure=MPA, and modulus=MPA of the cover. Repeat it for "
+        "more.",
 )  # fmt: skip
 @option(
     "--load", "loads", multiple=True, metavar="NAME=VALUE", section=MACHINE,
@@ -80,15 +81,15 @@ RUN = "Run"
 @option("--no-settings-file", is_flag=True, section=LIMITS, help="Use no settings file at all.")
 @option(
     "--answers", "answers_file", metavar="FILE", section=LIMITS, type=click.Path(path_type=Path),
-    help="Decisions and answers that the review page saved: accepted findings count as waived, answered questions "
-    "leave the list. Read only where named here.",
+    help="Decisions and answers saved from the review page: accepted findings count as waived, answered questions "
+        "are no longer listed. Never read unless named here.",
 )  # fmt: skip
 @option(
     "--today",
     metavar="DAY",
     callback=read_day,
     section=LIMITS,
-    help="Date against which the ends of waivers are held. [default: today]",
+    help="Day for which it is checked whether waivers have ended. [default: today]",
 )
 @output_options
 @option(
@@ -107,8 +108,8 @@ RUN = "Run"
     "--no-cache",
     is_flag=True,
     section=RUN,
-    help="Measure again and keep nothing. Without it an unchanged model is measured once for any number of limits "
-    "and materials; what is measured is kept in the folder SEAMCHECK_CACHE, else in the user's cache folder.",
+    help="Measure again and keep nothing. Otherwise an unchanged model is measured only once, whatever limits and "
+    "materials follow; measurements are kept in the folder SEAMCHECK_CACHE, else in the user's cache folder.",
 )
 @option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
 @one_sentence
@@ -126,7 +127,7 @@ def command(
     debug: bool,
     **options: Any,
 ) -> None:
-    """Review the weld seam of one model: a STEP assembly, or separate files that share a frame.
+    """Review the weld seam of one model: a STEP assembly, or separate files in one coordinate system.
 
     \b
     seamcheck review housing.step
