@@ -140,7 +140,7 @@ def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, 
 
     settings, used, passed = reviewers_settings(file, out, folders, look=not no_file)
     for ignored in passed:
-        tell(f"Not used: {ignored}, as it lies in a scanned folder; --settings would use it.", err=True)
+        tell(f"Not used: {ignored}, because it lies in a scanned folder. Name it with --settings to use it.", err=True)
     if used is not None:
         tell(f"Settings: {used}", err=True)
     return one._on_day(settings.changed(one._changes(options)), options["today"])
@@ -193,7 +193,7 @@ def summary(result: ScanResult) -> list[str]:
 
     verdicts = result.verdicts
     if not result.models:
-        return ["No model was found. The names looked for are STEP files and archives of them; see --pattern."]
+        return ["No model was found: a scan looks for STEP files and archives of them (see --pattern)."]
     many = "1 model" if result.models == 1 else f"{result.models} models"
     lines = [f"{many}; {result.reviewed} {'review' if result.reviewed == 1 else 'reviews'} made now."]
     for verdict, words in (

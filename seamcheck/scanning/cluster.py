@@ -136,7 +136,7 @@ class ClusterWorkers:
         elif self._without_since is None:
             self._without_since = time.monotonic()
         elif time.monotonic() - self._without_since > NO_WORKER_S:
-            self._fail_all(f"The cluster at {self._address} has had no fit worker for {NO_WORKER_S:.0f} s.")
+            self._fail_all(f"The cluster at {self._address} has had no usable worker for {NO_WORKER_S:.0f} s.")
 
     def _reclaim(self) -> None:
         for number, entry in list(self._running.items()):

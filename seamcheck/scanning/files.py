@@ -19,7 +19,7 @@ def hash_file(place: Path) -> tuple[str, int]:
     try:
         facts = os.stat(place)
         if not stat.S_ISREG(facts.st_mode):
-            raise Refused("unreadable", "It is no plain file, but a device, a pipe or a folder.")
+            raise Refused("unreadable", "It is not a plain file but a device, a pipe or a folder.")
         digest, size = hashlib.sha256(), 0
         with open(place, "rb") as file:
             while chunk := file.read(_CHUNK):

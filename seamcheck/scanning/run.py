@@ -137,7 +137,7 @@ def scan(
     if cluster is not None and jobs is not None:
         raise UsageError("--jobs counts reviews on this machine; with --cluster the workers' threads count.")
     if shared and cluster is None:
-        raise UsageError("--shared says something about the workers of a --cluster; there is none.")
+        raise UsageError("--shared applies to the workers of a --cluster; none is given.")
     target = Path(out)
     file: Path | None = None
     passed: list[Path] = []
@@ -162,7 +162,7 @@ def scan(
             progress.note = ""
 
         for ignored in passed:
-            tell(f"Not used: {ignored}, as it lies in a scanned folder. Name it with --settings to use it.")
+            tell(f"Not used: {ignored}, because it lies in a scanned folder. Name it with --settings to use it.")
         with open_to_write(target, tell) as store:
             kept = str((target / KEPT).absolute()) if keep_measured and cluster is None and not again else ""
             run = _Run(store, target, settings, answers, limits, pages, again, kept, progress, on_progress)
