@@ -368,7 +368,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "second-collapse", "Second melting", ATTENTION, "below",
-        "Free travel, rib height and flash traps leave room for the second collapse that is planned.",
+        "Free travel, rib height and flash traps allow the second collapse that is planned.",
         "A leaking part can't be welded again: the cover stops before the rib melts once more, or the melt overflows.",
         "assumption",
         "0.1 mm, as sink-travel. The second collapse is yours; without one what fits is shown, not judged. Whether the "
@@ -380,7 +380,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "second_collapse + reserve",
                     "After the planned collapse a second one of {value} fits; the one that is planned needs {limit}. "
-                    "{why}", "Give free travel, rib and flash traps more room[, by {by}], or plan less collapse.",
+                    "{why}", "Increase free travel, rib height or flash traps[, by {by}], or plan less collapse.",
                     below_zero="The planned collapse already goes {size} too far; the second one that is planned needs "
                     "{limit} more. {why}",
                 ),

@@ -126,7 +126,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The transmission of a clear cover is given too.",
         "Colour and additives may absorb light that the clear polymer transmits.",
         "common practice",
-        "Follows from the job; no number.",
+        "Follows from the task; no number.",
         (Setting("max", 0.0, "1", "largest uncertainty: 1 is a clear amorphous cover without plaques", 0.0, 2.0),),
         (
             Check(
@@ -194,7 +194,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                     "max",
                     "For its need this place gets {value} times the energy of the place that gets least; it should "
                     "be at most {limit} times.",
-                    "Even out the cover's thickness and the rib's width, or adapt the power along the seam.",
+                    "Make the cover's thickness and the rib's width more uniform, or adapt the power along the seam.",
                     attention="attention",
                 ),
             ),
@@ -380,7 +380,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Collapse window",
         MUST_FIX,
         "below",
-        "There is a collapse that closes every gap and leaves room for its melt.",
+        "There is a collapse that closes every gap and that flash traps, free travel and rib height allow.",
         "Whatever collapse is chosen, the seam stays open at its lowest place, or flash comes out.",
         "assumption",
         "Any width; what limits its ends is printed with it. Where the expansion of the melt is from memory or "
@@ -392,10 +392,10 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "The collapse window is {value} wide; it should be at least {limit} ({why}).",
-                    "Reduce gap and flatness, or enlarge flash traps, travel or rib height[: {by} more].",
+                    "Reduce gap and flatness deviation, or enlarge flash traps, travel or rib height[: {by} more].",
                     below_zero=(
-                        "No collapse suits this geometry: the least that closes every gap is {size} more than there "
-                        "is room for ({why})."
+                        "No collapse suits this geometry: the least that closes every gap is {size} more than the "
+                        "largest that it allows ({why})."
                     ),
                     unproven="min - unproven_window",
                 ),
@@ -408,7 +408,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Planned collapse against the gap",
         ATTENTION,
         "below",
-        "The planned collapse closes the worst gap and the flatness.",
+        "The planned collapse closes the worst gap and the flatness deviations given.",
         "At its lowest place the rib does not melt down far enough to seal.",
         "assumption",
         "0.1 mm of collapse left at the lowest place.",
@@ -419,7 +419,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "The planned collapse of {collapse} is {by} too small to close every gap ({why}).",
-                    "Plan more collapse[ by {by}], or reduce gap and flatness.",
+                    "Plan more collapse[ by {by}], or reduce gap and flatness deviation.",
                 ),
             ),
         ),
@@ -430,21 +430,21 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Planned collapse against its upper limit",
         ATTENTION,
         "below",
-        "Flash traps, free travel and rib height have room for the planned collapse.",
+        "Flash traps, free travel and rib height allow the planned collapse.",
         (
-            "There is no room for the melt, or the cover comes to rest on something else before the collapse is "
-            "complete."
+            "The flash traps do not hold the melt, or the cover comes to rest on something else before the collapse "
+            "is complete."
         ),
         "assumption",
         "Traps no more than full, 0.2 mm of travel and of rib height left, as in sink-travel and rib-height.",
-        (Setting("min", 0.0, "mm", "planned collapse below the largest that has room", 0.0, 5.0),),
+        (Setting("min", 0.0, "mm", "planned collapse below the largest that the geometry allows", 0.0, 5.0),),
         (
             Check(
                 "collapse_below_highest",
                 lower=Bound(
                     "min",
-                    "The planned collapse of {collapse} is {by} more than there is room for ({why}).",
-                    "Plan less collapse[ by {by}], or give flash traps, travel or rib height more room.",
+                    "The planned collapse of {collapse} is {by} more than the geometry allows ({why}).",
+                    "Plan less collapse[ by {by}], or enlarge flash traps, travel or rib height.",
                 ),
             ),
         ),

@@ -46,16 +46,16 @@ def energy_inputs(
         if known is not None:
             used[name] = known
     if rib is not None and temperature is not None:
-        room = settings.numbers["process.room_temperature"].value
+        ambient = settings.numbers["process.room_temperature"].value
         used["density"], used["heat"], used["fusion"] = rib.density(), rib.heat_to_melt(), rib.fusion()
         used["cold_heat"] = rib.cold_heat()
         used["rise"] = Known(
-            temperature.value - room,
+            temperature.value - ambient,
             "K",
             temperature.standing,
             temperature.source,
-            max(temperature.low - room, 0.0),
-            temperature.high - room,
+            max(temperature.low - ambient, 0.0),
+            temperature.high - ambient,
         )
         used["conductivity"] = rib.conductivity()
     if rib is not None:
