@@ -9,12 +9,12 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
     for q in (
         Quantity(
             "field_circle", "scan field, diameter of the circle", "mm",
-            "Diameter of the smallest circle round the mid-line, seen along the light: the round field that a scanner "
+            "Diameter of the smallest circle round the mid-line, seen along the beam: the round field that a scanner "
             "needs, placed at its centre.", per="interface", decimals=2,
         ),
         Quantity(
             "field_length", "scan field, long side", "mm",
-            "Long side of the smallest rectangle round the mid-line, in any orientation, seen along the light.",
+            "Long side of the smallest rectangle round the mid-line, in any orientation, seen along the beam.",
             per="interface", decimals=2,
         ),
         Quantity(
@@ -23,16 +23,16 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "seam_rise", "height range of the seam", "mm",
-            "Height difference along the light between the highest and the lowest point of the mid-line.",
+            "Height difference along the beam between the highest and the lowest point of the mid-line.",
             per="interface",
         ),
         Quantity(
             "seam_slope", "steepest slope of the seam", "°",
-            "Largest angle between the mid-line and the plane normal to the light.", per="interface", decimals=2,
+            "Largest angle between the mid-line and the plane normal to the beam.", per="interface", decimals=2,
         ),
         Quantity(
             "seam_step", "step in the seam", "mm",
-            "Largest height difference along the light between two points of the mid-line that are one rib width w "
+            "Largest height difference along the beam between two points of the mid-line that are one rib width w "
             "apart along the seam.", per="interface",
         ),
         Quantity(
@@ -71,7 +71,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "Depth to which the cover and another part interpenetrate as drawn, elsewhere than at the rib.",
             detail="At points along the border of the overlap, the shortest distance through both parts, normal to one "
             "of the faces that intersect there; the largest of these. For a part that lies wholly in the cover's "
-            "plastic, its smallest dimension. What the cover penetrates along the light stands under free_travel, as a "
+            "plastic, its smallest dimension. What the cover penetrates along the beam stands under free_travel, as a "
             "negative value.", per="interface", decimals=2,
         ),
         Quantity(
@@ -98,26 +98,26 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "side.", decimals=2,
         ),
         Quantity(
-            "light_enters_inner", "light on the cover's top, inner edge", "mm",
-            "Where the inner edge of the light enters the cover: distance from P along u, negative on the inner side.",
-            detail="With the beam's cone, refracted at the cover's top. The light is as wide as the spot, or as the "
+            "light_enters_inner", "beam on the cover's top, inner edge", "mm",
+            "Where the inner edge of the beam enters the cover: distance from P along u, negative on the inner side.",
+            detail="With its cone, refracted at the cover's top. The beam is as wide as the spot, or as the "
             "rib top where no spot is given.",
         ),
         Quantity(
-            "light_enters_outer", "light on the cover's top, outer edge", "mm",
+            "light_enters_outer", "beam on the cover's top, outer edge", "mm",
             "As light_enters_inner, for the outer edge.",
         ),
         Quantity(
-            "light_width", "width of the light at the rib", "mm",
-            "Width of the light in the section at the level of the rib top.",
-            detail="The spot's width over the cosine of the light's lean in the section; the rib's width where no spot "
+            "light_width", "width of the beam at the rib", "mm",
+            "Width of the beam in the section at the level of the rib top.",
+            detail="The spot's width over the cosine of the beam's lean in the section; the rib's width where no spot "
             "is given.",
         ),
         Quantity(
             "light_clear", "light reaching the rib from the scanner", "1",
-            "Share of rays from the scanner to the rib top that enter through the cover's light-side face and meet no "
+            "Share of rays from the scanner to the rib top that enter through the cover's top and meet no "
             "part before.",
-            detail="The rays go to the middle and both edges of the light at the level of the rib top (as wide as the "
+            detail="The rays go to the middle and both edges of the beam at the level of the rib top (as wide as the "
             "spot, or as the rib where none is given) and round the rim of its cone.", decimals=2,
         ),
         Quantity(
@@ -138,7 +138,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "clamp_area", "clamp area", "mm²",
-            "Area, seen along the light, of level light-side faces of the cover from the beam corridor out to the "
+            "Area, seen along the beam, of level faces of the cover's top from the beam corridor out to the "
             "clamp's reach.",
             detail="A face is level where it lies within 5° all over, at any height, tops of bosses included. The beam "
             "corridor is the spot (the rib top where none is given) plus the beam margin; from a scanner refracted at "
@@ -160,10 +160,10 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "tool_setback_inner", "clearance of a tall clamp, inner side", "mm",
-            "Setback from the light on the cover's top that an upright clamp wall on the inner side needs so as not to "
+            "Setback from the beam on the cover's top that an upright clamp wall on the inner side needs so as not to "
             "shade it.",
-            detail="Height of the clamp times the tangent of the beam's half-angle and the light's largest lean from "
-            "that side together; 0 where the light leans away from it everywhere. Counted from the beam corridor (see "
+            detail="Height of the clamp times the tangent of the beam's half-angle and its largest lean from that "
+                "side together; 0 where the beam leans away from it everywhere. Counted from the beam corridor (see "
             "clamp_area).", per="interface", decimals=2,
         ),
         Quantity(
@@ -172,7 +172,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "enclosed_area", "area inside the seam", "mm²",
-            "Area enclosed by the mid-line, seen along the light; an internal pressure on it pushes the cover off.",
+            "Area enclosed by the mid-line, seen along the beam; an internal pressure on it pushes the cover off.",
             per="interface", decimals=0,
         ),
         Quantity(
@@ -218,13 +218,13 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "neighbour_distance", "distance to other parts", "mm",
-            "Shortest distance from the light on the rib to a part other than cover and base; searched up to 10 mm.",
-            detail="The light is as wide as the spot, or as the rib where no spot is given, plus the beam margin.",
+            "Shortest distance from the spot on the rib to a part other than cover and base; searched up to 10 mm.",
+            detail="Where no spot is given, from the rib top; with the beam margin.",
             per="interface", decimals=2,
         ),
         Quantity(
             "support_depth", "material below the rib", "mm",
-            "Distance along the light from P through the base's material down to where it first ends; for the whole "
+            "Distance along the beam from P through the base's material down to where it first ends; for the whole "
             "interface the smallest.", decimals=2,
         ),
         Quantity(
@@ -318,7 +318,7 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "guide_draft", "draft of guiding flanks", "°",
-            "Smallest angle between the light and such a flank, of those at least 3 mm high.", per="interface",
+            "Smallest angle between the beam and such a flank, of those at least 3 mm high.", per="interface",
             decimals=2,
         ),
         Quantity(

@@ -69,8 +69,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "scanner-shadow", "Shadow on the rib", MUST_FIX, "below",
-        "From the scanner, the light reaches the cover's light-side face over the rib unobstructed, in its whole "
-        "width.", "An obstacle in the beam absorbs it and burns, and the rib stays cold in the shadow.", "assumption",
+        "The scanner's beam reaches the cover's top over the rib unobstructed, in its whole width.", "An obstacle in "
+        "the beam absorbs it and burns, and the rib stays cold in the shadow.", "assumption",
         "All rays of the cone, at the middle and both edges of the spot, or of the rib where no spot is given.",
         (Setting("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
         (
@@ -78,7 +78,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "light_clear", accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min", "Only {percent} of the rays from the scanner reach the rib here.",
-                    "Move what stands in the light, put the scanner higher, or shift its axis.",
+                    "Move what stands in the beam, put the scanner higher, or shift its axis.",
                 ),
             ),
         ),
@@ -95,9 +95,9 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "clamp_share",
                 lower=Bound(
                     "min",
-                    "{percent} of the seam has land square to the light within the clamp's reach; all of it should. "
+                    "{percent} of the seam has land square to the beam within the clamp's reach; all of it should. "
                     "{why}",
-                    "Give the cover a flat beside the seam, square to the light, and keep the space above it free.",
+                    "Give the cover a flat beside the seam, square to the beam, and keep the space above it free.",
                 ),
             ),
         ),
@@ -141,7 +141,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "Except at the rib, the cover and the other parts do not interpenetrate.",
         "A press fit holds the cover up while it should sink, and strains both parts; where it is a mistake, the "
         "review measured a model that can't be built.", "assumption",
-        "0.02 mm, across the light's direction; what the cover penetrates along the light breaks sink-travel.",
+        "0.02 mm, across the beam; what the cover penetrates along the beam breaks sink-travel.",
         (Setting("max", 0.02, "mm", "largest depth to which parts may interpenetrate"),),
         (
             Check(
@@ -288,7 +288,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     Rule(
         "sink-mark", "Sink mark over the rib", NOTE, "above",
         "A rib that stands on a plate is narrower at its root than the plate is thick.",
-        "The plate sinks in opposite the rib, and the rib's top with it: light, clamp and seam meet faces that are not "
+        "The plate sinks in opposite the rib, and the rib's top with it: beam, clamp and seam meet faces that are not "
         "flat.", "common practice",
         "0.7; public moulding guides ask for 0.5 to 0.7 where the other side is seen. Walls that end in the rib are "
         "wall-to-rib's.",

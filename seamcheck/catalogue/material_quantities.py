@@ -15,7 +15,7 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "beam path in the cover",
             "mm",
             (
-                "Longest path of the light through the plastic above the rib top: the largest cover thickness "
+                "Longest path of the beam through the plastic above the rib top: the largest cover thickness "
                 "over the cosine of its angle."
             ),
             detail="The angle is that in the plastic; it counts where it is known.",

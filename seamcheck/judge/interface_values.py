@@ -56,7 +56,7 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             "collapse": amount_of(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
             "percent": significant(100.0 * value, "%"),
-            "by": change_of(abs(margin - (0.0 if is_broken else tolerance)), unit),
+            "by": change_of(abs(margins[-1] - (0.0 if is_broken else tolerance)), unit),
         }
         key, grade = bound_key(rule, check, side), cast(Any, severity)
         if bound.is_below_zero(value, slack):

@@ -64,7 +64,7 @@ def prepare(
     model : STEP file, or several that share a frame
     folder : that does not exist yet, or is empty; all files come into it at once, or none
     settings : as for ``seamcheck.review``
-    clockwise : the way round, seen against the light
+    clockwise : the way round, seen against the beam
     language : of the sheet, a key of ``seamcheck.catalogue.voice.LANGUAGES``; what programs read stays English
 
     Raises

@@ -21,7 +21,7 @@ NUMBERS: dict[str, Setting] = _by_name((
     ),
     Setting(
         "beam-margin", 0.2, "mm",
-        "margin beside the light for the positioning error of the spot; the clamp land begins beyond it", 0.0, 20.0,
+        "margin beside the beam for the positioning error of the spot; the clamp land begins beyond it", 0.0, 20.0,
         "assumption", "combined error of scanner and nest; set your own",
     ),
     Setting(
@@ -42,7 +42,7 @@ NUMBERS: dict[str, Setting] = _by_name((
 TEXTS: dict[str, str] = {
     "cover": "name or id of the part to take as the cover",
     "base": "name or id of the part to take as the base",
-    "beam": "direction in which the light travels, from the cover into the base",
+    "beam": "beam direction, from the cover into the base",
 }
 """Entries of ``[joint]``, which are not numbers."""
 
@@ -121,11 +121,11 @@ TRIAL: dict[str, Setting] = _by_name((
         "your own", table="trial",
     ),
     Setting(
-        "frame-width", 8.0, "mm", "width of the clamp's walls beside the light", 1.0, 100.0, "assumption",
+        "frame-width", 8.0, "mm", "width of the clamp's walls beside the beam", 1.0, 100.0, "assumption",
         "stiff enough for a clamp of tool steel over a part of hand size", table="trial",
     ),
     Setting(
-        "clearance", 0.2, "mm", "between clamp and light, and around what rises over the cover", 0.0, 10.0,
+        "clearance", 0.2, "mm", "clearance between clamp and beam, and around what rises above the cover", 0.0, 10.0,
         "assumption", "combined error of clamp and part", table="trial",
     ),
     Setting(
@@ -150,7 +150,8 @@ TRIAL: dict[str, Setting] = _by_name((
     ),
     Setting(
         "cooling", None, "s",
-        "under pressure after the light; left out: the heat model's cooling time, or material.process.hold where that "
+        "time under pressure after the laser is off; left out: the heat model's cooling time, or "
+        "material.process.hold where that "
         "is longer", 0.0, 3600.0, "your own", table="trial",
     ),
     Setting(
@@ -231,7 +232,7 @@ MATERIAL: tuple[Setting, ...] = (
     _material("light", "plaque_scatter", "%", "relative standard deviation of one measured plaque", 0.1, 30, 3.0),
     _material("laser", "power", "W", "laser power at the cover", 0.1, 5000),
     _material("laser", "speed", "mm/s", "speed of the spot along the seam", 1, 50000),
-    _material("laser", "spot", "mm", "width of the light spot at the rib", 0.05, 20),
+    _material("laser", "spot", "mm", "width of the spot at the rib", 0.05, 20),
     _material(
         "laser", "use", "1", "share of the light that arrives at the rib and becomes heat there", 0.05, 1, 0.6,
         "assumption", say("known.use"), 0.4, 0.7,
@@ -253,7 +254,7 @@ MATERIAL: tuple[Setting, ...] = (
     ),
     _material("process", "viscosity", "Pa·s", "viscosity of the melt", 1, 1e6, 500.0, "from memory", "", 100, 1000),
     _material("process", "handling", "s", "loading, clamping and unloading together", 0, 600, 8.0),
-    _material("process", "hold", "s", "time under pressure after the light", 0, 600, 2.0),
+    _material("process", "hold", "s", "time under pressure after the laser is off", 0, 600, 2.0),
     _material("process", "decomposition", "°C", "temperature that neither polymer may reach in the weld", 100, 800),
     _material("process", "longest_heating", "s", "a weld that takes longer is given up", 1, 3600, 300.0),
     _material(

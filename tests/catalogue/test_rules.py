@@ -72,6 +72,10 @@ FILLED = {"value", "limit", "median", "collapse", "size", "size_limit", "percent
     "what",
     "grave",
     "why",
+    "width",
+    "deeper",
+    "other",
+    "side",
 }
 
 GEOMETRY = [rule for rule in RULES.values() if not rule.optional]

@@ -114,7 +114,7 @@ def test_no_ray_on_its_way_to_the_rib_meets_the_clamp(trial, tmp_path):
         rays = told + shift * across - pivot
         for mesh in clamp:
             assert not mesh.ray.intersects_any(np.broadcast_to(pivot, rays.shape), rays).any()
-    beside = told + 2.5 * across - pivot  # and beside the light the clamp stands
+    beside = told + 2.5 * across - pivot  # and beside the beam the clamp stands
     assert any(mesh.ray.intersects_any(np.broadcast_to(pivot, beside.shape), beside).all() for mesh in clamp)
 
 
