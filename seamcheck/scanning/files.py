@@ -41,7 +41,7 @@ def hash_file(place: Path) -> tuple[str, int]:
 
 @contextmanager
 def written_whole(target: Path, mode: str = "xb", **how: Any) -> Iterator[IO[Any]]:
-    """A file to write that takes the place of ``target`` when it is whole and on the disk; ScanStopped where it can't."""
+    """A file to write that takes the target's place when it is whole and on the disk; else ScanStopped."""
     unfinished = target.with_name(f".{target.name[:100]}.part")
     try:
         unfinished.unlink(missing_ok=True)  # a link that was planted there must not be followed
