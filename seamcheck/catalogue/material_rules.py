@@ -207,10 +207,11 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Power to melt the seam",
         ATTENTION,
         "below",
-        "The laser brings the whole seam to its melting point.",
-        "Heat is lost as fast as the light brings it: that place never melts, however long the laser is on.",
+        "The laser melts the whole seam, in the time that a weld may take.",
+        "Heat is lost about as fast as the light brings it: the slowest place melts far too late, or never.",
         "assumption",
-        "1.0; by the heat model from the settings' numbers, some of them from memory. Near 1 the weld takes very long.",
+        "1.0; by the heat model from the settings' numbers, some of them from memory. Near 1 the weld takes very long: "
+        "longer than material.process.longest_heating is a finding too.",
         (
             Setting(
                 "min",
@@ -230,6 +231,13 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                     "{why}.",
                     "More power, a cover that transmits more light, a narrower rib, or a shorter seam for one laser.",
                 ),
+            ),
+            Check(
+                "weld_time",
+                failing_reasons={
+                    "too-long": "The weld does not reach the planned collapse within the time given as "
+                    "material.process.longest_heating."
+                },
             ),
         ),
         for_flat_overlap=True,
@@ -349,7 +357,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "The expanded melt of the planned collapse fits into both flash traps together.",
         "The melt has nowhere to go: it holds the cover up, or comes out as flash.",
         "assumption",
-        "1: both traps full.",
+        "1: both traps full. Where the expansion of the melt is from memory or assumed, attention as long as the "
+        "melt would fit without expanding.",
         (Setting("max", 1.0, "1", "largest share of both flash traps that the melt may fill", 0.1, 10.0),),
         (
             Check(
@@ -358,6 +367,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                     "max",
                     "The expanded melt fills both flash traps {value} times; it should be at most {limit} times.",
                     "Deepen or widen the flash traps, narrow the rib, or plan less collapse.",
+                    unproven="max * unproven_expansion",
                 ),
             ),
         ),
@@ -373,18 +383,21 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "There is a collapse that closes every gap and leaves room for its melt.",
         "Whatever collapse is chosen, the seam stays open at its lowest place, or flash comes out.",
         "assumption",
-        "Any width; what limits its ends is printed with it.",
+        "Any width; what limits its ends is printed with it. Where the expansion of the melt is from memory or "
+        "assumed, attention as long as a collapse would suit without it.",
         (Setting("min", 0.0, "mm", "smallest width of the collapse window", 0.0, 5.0),),
         (
             Check(
                 "collapse_window",
                 lower=Bound(
                     "min",
-                    (
-                        "No collapse suits this geometry: the least that closes every gap is {by} more than there is "
-                        "room for ({why})."
-                    ),
+                    "The collapse window is {value} wide; it should be at least {limit} ({why}).",
                     "Reduce gap and flatness, or enlarge flash traps, travel or rib height[: {by} more].",
+                    below_zero=(
+                        "No collapse suits this geometry: the least that closes every gap is {size} more than there "
+                        "is room for ({why})."
+                    ),
+                    unproven="min - unproven_window",
                 ),
             ),
         ),

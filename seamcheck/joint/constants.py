@@ -151,7 +151,7 @@ which the part is a ring: a rib or a gasket drawn by itself (rib-of-its-own); bl
 
 INLAID = (-0.4, -0.2, 0.4)
 """Minus the area over which the two parts also lie on each other the other way round, over the band's: an inlay that
-the other part holds from both sides (inlaid-ring: 0.48) is no cover; right joints have 0.01 at most, snap hooks little."""
+the other part holds from both sides (inlaid-ring: 0.48) is no cover; right joints have 0.01 at most."""
 
 THROUGH = 0.02
 """Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and

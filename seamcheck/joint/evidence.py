@@ -38,13 +38,12 @@ from seamcheck.joint.constants import (
     WALL_SHOWN,
     WAY_FREE,
 )
-from seamcheck.joint.light import column
+from seamcheck.joint.light import column, inside
 from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.outline import lie_close, lies_within, outline, shadow
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
-from seamcheck.kernel.distance import contains
 
 AGAINST, DOUBTFUL, WEAK = 0.2, 0.45, 0.8
 """Weights: alone enough against a reading; with anything else against it; a remark."""
@@ -183,8 +182,7 @@ def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence
 def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     """Whether there is room inside the seam, just below and above its level: a screw's shank leaves none."""
     candidate = reading.candidate
-    inside = enclosed(candidate.region, candidate.length).buffer(-0.2 * candidate.width)
-    points = spread(inside, _PROBES)
+    points = spread(enclosed(candidate.region, candidate.length).buffer(-0.2 * candidate.width), _PROBES)
     if not len(points):
         return Evidence(1.0, say("evidence.room-unknown"))
     from_below = np.column_stack([points, np.full(len(points), candidate.level - _FAR)])
@@ -198,9 +196,8 @@ def _room(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     parts = bodies[reading.cover], bodies[reading.base]
 
     def empty(away: float) -> np.ndarray:
-        level = np.full(len(points), candidate.level + away)
-        world = candidate.frame.world(np.column_stack([points, level]))
-        return np.asarray(~(contains(parts[0], world) | contains(parts[1], world)))
+        at = np.column_stack([points, np.full(len(points), candidate.level + away)])
+        return np.asarray(~(inside(at, parts[0], candidate.frame) | inside(at, parts[1], candidate.frame)))
 
     if any(empty(away).mean() >= VOID for away in sorted({-near, near, -step, step})):
         return Evidence(through, says)

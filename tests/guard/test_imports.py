@@ -76,7 +76,6 @@ STARTING_CHILDREN = ("review", "review --each", "scan", "compare", "propose", "p
 RUNS = [*((name, "as installed") for name in COMMANDS), *((name, "working folder first") for name in STARTING_CHILDREN)]
 QUICK = [
     ("review", "working folder first"),
-    ("scan", "as installed"),
     ("help", "as installed"),
 ]
 

@@ -21,7 +21,13 @@ from seamcheck.measure.material.power import add_surplus, energy_inputs, energy_
 from seamcheck.measure.material.track import Track, track_of
 from seamcheck.measure.material.transmission import TransmissionFit
 from seamcheck.measure.material.uncertainty import Chances, Joint, draw
-from seamcheck.measure.material.window import collapse_window, free_travel, window_section, window_values
+from seamcheck.measure.material.window import (
+    collapse_window,
+    free_travel,
+    unproven_values,
+    window_section,
+    window_values,
+)
 from seamcheck.measure.table import Survey
 from seamcheck.settings.material import MaterialSettings
 
@@ -139,6 +145,7 @@ def _add_melt(
         notes.append(say("material.fitted"))
     document["window"] = window_section(window, tracks, everything, expansion, collapse, joint_settings, survey)
     window_values(window, tracks, collapse, interface)
+    unproven_values(window, tracks, everything, expansion, joint_settings, survey, interface)
 
     inputs, used = energy_inputs(tracks, columns, everything, collapse, joint_settings, rib_on, temperature, notes)
     heat = heat_of(tracks, columns, joint_settings, rib_on, temperature, collapse)

@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from seamcheck.catalogue.known import Known, rounded
+from seamcheck.catalogue.known import Known, given, is_proven, rounded
 from seamcheck.catalogue.quantities import REASONS
 from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Value, value_of
@@ -207,6 +207,25 @@ def window_section(
         picture["travel_left_mm"].append(rounded(travel - c))
     section["picture"] = {"trap_fill_limit": rounded(limit), **picture}
     return section
+
+
+def unproven_values(
+    window: CollapseWindow,
+    tracks: Sequence[Track],
+    grid: me.AreaGrid | None,
+    expansion: Known,
+    settings: MaterialSettings,
+    survey: Survey,
+    interface: dict[str, Value],
+) -> None:
+    """Add what rests on the melt's expansion alone, where that is from memory or assumed: no must-fix comes of it."""
+    if is_proven(expansion) or grid is None:
+        return
+    wider = collapse_window(tracks, survey, grid, given(1.0, "1"), settings).width
+    wider = min(wider, float(grid.collapses[-1]) - window.lowest.value) if np.isinf(wider) else wider
+    interface["unproven_expansion"] = value_of(expansion.value)
+    if np.isfinite(window.width):
+        interface["unproven_window"] = value_of(max(wider - window.width, 0.0))
 
 
 def _most(values: np.ndarray) -> float | None:
