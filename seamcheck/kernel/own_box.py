@@ -61,7 +61,7 @@ def face_spread(face: Any) -> np.ndarray:
 
 
 def hull_corners(points: np.ndarray) -> np.ndarray:
-    """The points (n, 3) that are corners of their convex hull; all where they lie in a plane."""
+    """The points (n, 3), mm, that are corners of their convex hull; all where they lie in a plane."""
     try:
         return np.asarray(points[ConvexHull(points).vertices])
     except (QhullError, ValueError):
@@ -69,7 +69,7 @@ def hull_corners(points: np.ndarray) -> np.ndarray:
 
 
 def own_box(corners: np.ndarray) -> OwnBox:
-    """The box round the corners (n, 3) of a convex hull; without a size where there are none."""
+    """The box round the corners (n, 3), mm, of a convex hull; without a size where there are none."""
     if not len(corners):
         return OwnBox(np.eye(3), np.zeros(3), np.zeros(3))
     try:
@@ -86,7 +86,8 @@ def own_box(corners: np.ndarray) -> OwnBox:
 
 
 def rectangle_axes(points: np.ndarray, z: np.ndarray) -> np.ndarray:
-    """(3, 3) rows z and the short and the long side of the smallest rectangle round points (n, 3) seen along z (3,)."""
+    """(3, 3) unit vectors: z, and the short and the long side of the smallest rectangle round points (n, 3), mm, seen
+    along z (3,)."""
     x = np.eye(3)[int(np.argmin(np.abs(z)))]
     x = x - (x @ z) * z
     x = x / np.linalg.norm(x)
