@@ -7,6 +7,10 @@ NOTES: dict[str, str] = {
     "file.no-unit": "{file} declares no length unit; its numbers are taken as millimetres.",
     "file.no-unit-partly": "Some geometry of {file} declares no length unit; its numbers are taken as millimetres.",
     "file.units": "{file} uses several length units: {units}.",
+    "file.unit-misnamed": (
+        "{file} calls its length unit {called} and defines it as one {unit} ({record} on line {line:0}); it is read as "
+        "defined."
+    ),
     "file.unit-damaged": (
         "{file} declares its length unit ({unit}, {record} on line {line:0}) by damaged records; some of it may have a "
         "wrong size or place. Export it again."

@@ -16,8 +16,6 @@ from seamcheck.catalogue.polymers import Polymer, PolymerTable
 from seamcheck.catalogue.say import say
 from seamcheck.errors import UsageError
 
-TRIAL = "Trial weld required."
-
 VERDICTS = tuple(key.removeprefix("pair.is.") for key in MATERIAL_NOTES if key.startswith("pair.is."))
 """Every outcome of the pair check, from best to worst but for the last; none of them is an approval."""
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -107,20 +106,12 @@ def command(
 
     wanted = _wanted(options, (old, new))
     models = [path for path in (new, old) if read_if_document(path) is None]
-    answers_file = options["answers_file"]
-    if not models and (settings_file is not None or answers_file is not None or one._changes(options)):
+    if not models and (settings_file is not None or options["answers_file"] or one.changes_of(options)):
         raise UsageError(
             "Both are review documents: nothing is reviewed here, so settings and limits can't be changed. Review the "
             "models again, or compare the models themselves."
         )
-    settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
-    settings = one._on_day(settings, options["today"])
-    if answers_file is not None:
-        from seamcheck.settings.answers import read_answers
-
-        settings = replace(
-            settings, waivers=(*settings.waivers, *read_answers(answers_file).waivers(answers_file.name))
-        )
+    settings = one.with_options(settings_for(models, settings_file, not no_settings_file), options)
     with one._progress((old, new)) as progress:
         result = compare(
             old, new, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,

@@ -74,8 +74,8 @@ def command(
     from seamcheck.preparation.prepare import prepare
 
     given = {f"trial.{s.name}": options[f"trial_{s.attribute}"] for s in TRIAL.values()}
-    changes = one._changes(options) | {key: value for key, value in given.items() if value is not None}
-    settings = one._on_day(settings_for(models, settings_file, not no_settings_file).changed(changes), options["today"])
+    settings = one.with_options(settings_for(models, settings_file, not no_settings_file), options)
+    settings = settings.changed({key: value for key, value in given.items() if value is not None})
     voice = Voice(options["language"])
     with one._progress(models) as progress:
         made = prepare(

@@ -26,6 +26,7 @@ from seamcheck.errors import UsageError
 
 if TYPE_CHECKING:
     from seamcheck.report.review import Review
+    from seamcheck.settings.answers import Answers
     from seamcheck.settings.settings import Settings
 
 ROLES = "Roles and beam (found in the model if not given)"
@@ -139,18 +140,10 @@ def command(
     """
     from seamcheck.pipeline import review, settings_for
 
-    answers_file = options["answers_file"]
-    answers = None
-    if answers_file is not None:
-        from seamcheck.settings.answers import read_answers
-
-        answers = read_answers(answers_file)
+    answers = answers_of(options)
 
     def review_one(paths: tuple[Path, ...], views: bool) -> Review:
-        settings = settings_for(paths, settings_file, not no_settings_file).changed(_changes(options))
-        settings = _on_day(settings, options["today"])
-        if answers is not None:
-            settings = replace(settings, waivers=(*settings.waivers, *answers.waivers(answers_file.name)))
+        settings = with_options(settings_for(paths, settings_file, not no_settings_file), options)
         with _progress(paths) as progress:
             result = review(
                 paths, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
@@ -196,7 +189,7 @@ def command(
     raise SystemExit(code)
 
 
-def _changes(options: dict[str, Any]) -> dict[str, Any]:
+def changes_of(options: dict[str, Any]) -> dict[str, Any]:
     """What the options change in the settings."""
     changes: dict[str, Any] = {
         key: options[key] for key in ("cover", "base", "beam", "collapse") if options[key] is not None
@@ -215,11 +208,20 @@ def _changes(options: dict[str, Any]) -> dict[str, Any]:
     return changes | {f"{rule}.severity": value for rule, value in severities.items()}
 
 
-def _on_day(settings: Settings, day: Any) -> Settings:
-    from dataclasses import replace
+def with_options(settings: Settings, options: dict[str, Any]) -> Settings:
+    """The settings with what the options change, those that the other commands take as well, and the day of today."""
     from datetime import date
 
-    return replace(settings, today=day or date.today())
+    settings, answers = settings.changed(changes_of(options)), answers_of(options)
+    waivers = () if answers is None else answers.waivers(options["answers_file"].name)
+    return replace(settings, today=options["today"] or date.today(), waivers=(*settings.waivers, *waivers))
+
+
+def answers_of(options: dict[str, Any]) -> Answers | None:
+    """The answers in the file that was named; None without one."""
+    from seamcheck.settings.answers import read_answers
+
+    return read_answers(options["answers_file"]) if options.get("answers_file") is not None else None
 
 
 def _progress(models: tuple[Path, ...]) -> Any:

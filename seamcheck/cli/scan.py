@@ -24,7 +24,7 @@ SHARED_OPTIONS = [
     for parameter in one.command.params
     if isinstance(parameter, SectionedOption)
     and parameter.section in (one.ROLES, one.LIMITS, one.MACHINE)
-    and parameter.name not in ("settings_file", "no_settings_file")
+    and parameter.name not in ("settings_file", "no_settings_file", "answers_file")  # answers are those of one model
 ]
 """All that changes settings: the options of ``seamcheck review`` itself."""
 
@@ -143,7 +143,7 @@ def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, 
         tell(f"Not used: {ignored}, because it lies in a scanned folder. Name it with --settings to use it.", err=True)
     if used is not None:
         tell(f"Settings: {used}", err=True)
-    return one._on_day(settings.changed(one._changes(options)), options["today"])
+    return one.with_options(settings, options)
 
 
 @contextmanager

@@ -31,7 +31,6 @@ NO_WORKER_S = 120.0
 
 @dataclass(slots=True)
 class _Running:
-    job: Job
     answer: Future[Outcome]
     worker: str
     remote: Any
@@ -165,7 +164,7 @@ class ClusterWorkers:
             )
             number = id(remote)
             with self._lock:
-                self._running[number] = _Running(job, answer, worker, remote)
+                self._running[number] = _Running(answer, worker, remote)
             remote.add_done_callback(lambda done, number=number: self._finished(number))
 
     def _finished(self, number: int) -> None:

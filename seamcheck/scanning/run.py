@@ -21,7 +21,7 @@ from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT
 from seamcheck.scanning.answers import NO_SEAM, Answer, Answers, read_answers
 from seamcheck.scanning.archives import Member, Refused
 from seamcheck.scanning.errors import Lost, cannot_write
-from seamcheck.scanning.files import hash_file, write_whole
+from seamcheck.scanning.files import hash_file, written_whole
 from seamcheck.scanning.found import SKIPPED, Walk
 from seamcheck.scanning.index import write_index
 from seamcheck.scanning.job import PAGES, Job, JobFile, Outcome, lost_outcome
@@ -357,10 +357,8 @@ class _Run:
         page = None
         if outcome.page is not None:
             page = f"{page_stem(job.files[0].name)}-{key[:12]}.html"
-            try:
-                write_whole(self._out / "pages" / page, outcome.page)
-            except OSError as why:
-                raise cannot_write(self._out / "pages" / page, why) from None
+            with written_whole(self._out / "pages" / page) as file:
+                file.write(outcome.page)
         effort = {
             "seconds": round(outcome.seconds, 3), "tries": tries, "time_limit": job.time_limit,
             "memory_limit": job.memory_limit,

@@ -41,6 +41,7 @@ from seamcheck.settings.tables import (
     Load,
     Scanner,
     Trial,
+    Written,
     read_clamp,
     read_load,
     read_scanner,
@@ -216,7 +217,7 @@ class Settings:
                 inner = table
                 for key in path[:-1]:
                     inner = inner.setdefault(key, {})
-                is_typed = isinstance(value, Scanner | Clamp | Load | Trial)
+                is_typed = isinstance(value, Written)
                 inner[path[-1]] = value.as_table() if is_typed else value
         return read(table, self, origin)
 

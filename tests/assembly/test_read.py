@@ -23,6 +23,18 @@ def test_every_length_unit_becomes_millimetres(tmp_path, unit, name):
     assert None not in assembly.parts[0].entities
 
 
+@pytest.mark.parametrize(("unit", "size"), [("INCH", "inch"), ("FT", "foot")])
+def test_a_unit_is_what_it_is_defined_by_whatever_it_is_called(tmp_path, unit, size):
+    """ISO 10303-41: the conversion factor defines a unit; some writers call the millimetre 'METRE'."""
+    path = write(tmp_path / "a.step", [("case", box(40, 30, 10), None)], unit=unit)
+    replace(path, r"CONVERSION_BASED_UNIT\('[A-Z]+'", "CONVERSION_BASED_UNIT('METRE'")
+    assembly = read_assembly(path)
+    assert assembly.files[0].length_unit == size
+    assert not assembly.doubts
+    assert f"calls its length unit metre and defines it as one {size}" in assembly.notes[0]
+    assert extent(assembly.parts[0].shape) == pytest.approx((0, 0, 0, 40, 30, 10), abs=1e-6)
+
+
 def test_a_missing_length_unit_is_a_note_and_means_millimetres(tmp_path):
     path = write(tmp_path / "a.step", [("case", box(40, 30, 10), None)])
     replace(path, r"\( LENGTH_UNIT\(\) NAMED_UNIT\(\*\) SI_UNIT\(\.MILLI\.,\.METRE\.\) \)",
