@@ -78,11 +78,7 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
-            "trap_fill_outer",
-            "flash trap fill, outer side",
-            "1",
-            "As trap_fill_inner, on the outer side.",
-            decimals=2,
+            "trap_fill_outer", "flash trap fill, outer side", "1", "As trap_fill_inner, on the outer side.", decimals=2
         ),
         Quantity(
             "trap_holds_up_to",

@@ -20,16 +20,7 @@ def _trap_side(side: str) -> Rule:
         f"Melt comes out on the {side} side, or is pushed across to the other.",
         "assumption",
         "1, without reserve. That the melt divides evenly is an assumption too.",
-        (
-            Setting(
-                "max",
-                1.0,
-                "1",
-                f"largest share of the {side} flash trap that half the melt may fill",
-                0.1,
-                10.0,
-            ),
-        ),
+        (Setting("max", 1.0, "1", f"largest share of the {side} flash trap that half the melt may fill", 0.1, 10.0),),
         (
             Check(
                 f"trap_fill_{side}",

@@ -129,17 +129,9 @@ def _verdict(
     names = {cover.symbol, base.symbol}
     for entry in own:
         if set(entry["symbols"]) == names:
-            return (
-                entry["verdict"],
-                say("pair.source.own"),
-                (entry.get("why") or say("pair.own"),),
-            )
+            return (entry["verdict"], say("pair.source.own"), (entry.get("why") or say("pair.own"),))
     if cover.symbol == base.symbol:
-        return (
-            "same polymer",
-            "common practice",
-            (say("pair.same"),),
-        )
+        return ("same polymer", "common practice", (say("pair.same"),))
     data = _data()
     for entry in data["pair"]:
         if set(entry["symbols"]) == names:

@@ -162,12 +162,7 @@ RIB = (
         "1.5; above 2.0 a change is needed in any case; partly from memory.",
         (
             Setting("max", 1.5, "1", "largest rib height divided by the width at half height"),
-            Setting(
-                "grave",
-                2.0,
-                "1",
-                "slenderness above which a change is needed in any case",
-            ),
+            Setting("grave", 2.0, "1", "slenderness above which a change is needed in any case"),
         ),
         (
             Check(

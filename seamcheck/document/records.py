@@ -162,8 +162,7 @@ def _stations_schema() -> dict[str, Any]:
 
 
 Stations = Annotated[
-    dict[str, list[Any]],
-    Meta(description="one value for each station", extra_json_schema=_stations_schema()),
+    dict[str, list[Any]], Meta(description="one value for each station", extra_json_schema=_stations_schema())
 ]
 """s, x, y, z, u and every measured column, all equally long. read.py checks the values: a list of numbers, of triples
 and of None crashes msgspec 0.22 as soon as Python collects its garbage."""

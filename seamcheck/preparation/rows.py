@@ -247,9 +247,9 @@ def _energy_rows(trial: Trial) -> Rows:
     need = program.paths[0].need
     if not program.is_absolute:
         return [(tr("energy"), tr("relative only: the settings name no materials, so it follows the melted area"))]
-    source = {
-        HEAT: tr("by the heat model: the whole seam melts in step with its slowest place"),
-    }.get(need.of, tr("energy to melt divided by the transmission; heat losses are not included"))
+    source = {HEAT: tr("by the heat model: the whole seam melts in step with its slowest place")}.get(
+        need.of, tr("energy to melt divided by the transmission; heat losses are not included")
+    )
     passes = 1.0 if own.plate is None else plate_transmission(own.plate[1])
     whole = sum(lap_energy(path) for path in program.paths) / passes
     watts = max(path.greatest_power for path in program.paths) / program.laps / passes

@@ -109,11 +109,7 @@ def samples() -> tuple[Sample, ...]:
     """All sample models, the sound ones first."""
     return tuple(
         Sample(name, FOLDER / f"{name}.step", sentence, rule, settings)
-        for table, spoiled, own in (
-            (_SOUND, False, False),
-            (_SPOILED, True, False),
-            (_SPOILED_BY_SETTINGS, True, True),
-        )
+        for table, spoiled, own in ((_SOUND, False, False), (_SPOILED, True, False), (_SPOILED_BY_SETTINGS, True, True))
         for name, sentence in table.items()
         for rule in (name if spoiled else None,)
         for settings in (FOLDER / f"{name}.toml" if own else None,)

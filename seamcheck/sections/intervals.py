@@ -125,11 +125,7 @@ def decompose(
         return out
 
     face = segments.face[seg]
-    floor_a, floor_b, floor_face = (
-        pick(floor, left, np.nan),
-        pick(floor, right, np.nan),
-        pick(floor, face, -1),
-    )
+    floor_a, floor_b, floor_face = (pick(floor, left, np.nan), pick(floor, right, np.nan), pick(floor, face, -1))
     roof_a, roof_b, roof_face = pick(roof, left, np.nan), pick(roof, right, np.nan), pick(roof, face, -1)
     _close_slits(station, a, b, floor_a, floor_b)
     _close_slits(station, a, b, roof_a, roof_b)

@@ -300,6 +300,6 @@ TABLES = ("joint", "limits", "scanner", "clamp", "load", "tolerance", "material"
 
 RENAMED: dict[str, str] = {
     "contact-gap.max": "contact-gap.attention (mm, from which on a gap is attention) and contact-gap.share (in planned "
-    "collapses, from which on it must be fixed)",
+    "collapses, from which on it must be fixed)"
 }
 """Old limit -> what to write instead."""

@@ -24,17 +24,7 @@ from seamcheck.settings.declared import (
     TRIAL,
     USUAL_INDEX,
 )
-from seamcheck.settings.reading import (
-    SettingFault,
-    Table,
-    blamed_on,
-    check,
-    choice,
-    direction,
-    number,
-    text,
-    unknown,
-)
+from seamcheck.settings.reading import SettingFault, Table, blamed_on, check, choice, direction, number, text, unknown
 from seamcheck.settings.tables import (
     Clamp,
     Light,

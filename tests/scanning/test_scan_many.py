@@ -122,12 +122,7 @@ def test_two_scans_at_once_one_is_refused(small_place):
     env = os.environ | {"PYTHONPATH": str(ROOT)}
     both = [
         subprocess.Popen(
-            command("both"),
-            cwd=small_place,
-            env=env,
-            stdout=subprocess.PIPE,
-            stderr=subprocess.PIPE,
-            text=True,
+            command("both"), cwd=small_place, env=env, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True
         )
         for _ in range(2)
     ]

@@ -147,8 +147,5 @@ def melt_section(
         "expansion": expansion.as_dict(),
         "trap_fill_limit": settings.numbers["process.trap_fill"].as_dict(),
         "contours": contours,
-        "notes": [
-            say("material.divides"),
-            say("material.expansion"),
-        ],
+        "notes": [say("material.divides"), say("material.expansion")],
     }

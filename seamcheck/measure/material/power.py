@@ -142,10 +142,7 @@ def energy_section(
     ]
     section["corners"] = _corners(tracks, columns, settings)
     _spot_notes(inputs, settings, notes)
-    section["notes"] = [
-        say("material.orders"),
-        say("material.passes"),
-    ]
+    section["notes"] = [say("material.orders"), say("material.passes")]
     return section
 
 
@@ -223,9 +220,7 @@ def _range(chances: Chances | None, key: str) -> dict[str, Any]:
 
 
 def _corners(
-    tracks: Sequence[Track],
-    columns: dict[str, dict[str, Column]],
-    settings: MaterialSettings,
+    tracks: Sequence[Track], columns: dict[str, dict[str, Column]], settings: MaterialSettings
 ) -> dict[str, Any] | None:
     """Add the column corner_dose; return the tightest corner with its acceleration."""
     speed, most = settings.get("laser.speed"), settings.get("laser.acceleration")

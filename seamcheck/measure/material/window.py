@@ -85,11 +85,7 @@ def free_travel(survey: Survey) -> tuple[float, list[Any] | None, str]:
 
 
 def collapse_window(
-    tracks: Sequence[Track],
-    survey: Survey,
-    grid: me.AreaGrid | None,
-    expansion: Known,
-    settings: MaterialSettings,
+    tracks: Sequence[Track], survey: Survey, grid: me.AreaGrid | None, expansion: Known, settings: MaterialSettings
 ) -> CollapseWindow:
     """Smallest and largest collapse (mm) that suit the seam, and what limits them."""
     number = {key: known.value for key, known in settings.numbers.items()}
