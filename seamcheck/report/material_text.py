@@ -108,7 +108,10 @@ def _light(light: Mapping[str, Any]) -> list[str]:
         lines.append(f"  {text}")
     limit = light["limit_path_28_mm"]
     if limit is not None:
-        told = tr("28 % is transmitted up to a thickness of {length} (common practice, no published source).", length=mm(limit, 2))
+        told = tr(
+            "28 % is transmitted up to a thickness of {length} (common practice, no published source).",
+            length=mm(limit, 2),
+        )
         lines.append(f"    {told}")
     for place in light["places"]:
         thin = place["thin_by_mm"]
