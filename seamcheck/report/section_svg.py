@@ -78,6 +78,8 @@ def _over(dimension: Dimension, at: Any) -> str:
     middle, anchor = (x0 + x1) / 2, "middle"
     if dimension.column == "beam_margin":  # too narrow for its text, which stands on the rib's side
         middle, anchor = (x0 - 6, "end") if x1 > x0 else (x0 + 6, "start")
+    if dimension.column == "clamp_land":  # from the light's edge outward
+        middle, anchor = (x0 + 3, "start") if x1 > x0 else (x0 - 3, "end")
     return (
         f'<path class="extension" d="M{x0:.1f} {y0:.1f}V{row - 4}M{x1:.1f} {y1:.1f}V{row - 4}"/>'
         f'<path class="dim {dimension.tone}" d="M{x0:.1f} {row}H{x1:.1f}"/><g class="dim-label {dimension.tone}">'
