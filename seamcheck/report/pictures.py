@@ -163,6 +163,10 @@ def _draw_target(axes: Any, target: Target) -> None:
     for start, end in target.moves:
         arrows = {"arrowstyle": "-|>", "color": tone, "lw": 1.6, "shrinkA": 0, "shrinkB": 0, "mutation_scale": 9}
         axes.annotate("", end, start, arrowprops=arrows, zorder=6)
+    if target.label:
+        (u, v), (to, _) = target.moves[0]
+        align, off = ("left", 0.12) if to < u else ("right", -0.12)
+        axes.text(u + off, v, target.label, size=9, weight="bold", color=tone, ha=align, va="center", zorder=6)
 
 
 def _draw_over(axes: Any, dimension: Dimension, window: tuple[float, float, float, float]) -> None:
