@@ -88,7 +88,7 @@ def _clamp_rows(trial: Trial) -> Rows:
         )  # fmt: skip
     if own.plate is None:
         reach = settings.clamp.reach
-        rows += [(tr("land under {name}", name=name), tr("{area:.0f} mm² within {reach:g} mm of the light", area=area,
+        rows += [(tr("land under {name}", name=_body_word(name)), tr("{area:.0f} mm² within {reach:g} mm of the light", area=area,
                                                          reach=reach))
                  for name, area in drawn.pressed.items()]  # fmt: skip
         tilt = max((float(np.nanmax(column(c["stations"], "clamp_tilt"), initial=0.0))
@@ -102,6 +102,13 @@ def _clamp_rows(trial: Trial) -> Rows:
             )
         rows.append((tr("checked"), tr("reviewed again with the clamp on the cover: no shadow, no collision")))
     return rows + _force_rows(trial)
+
+
+def _body_word(name: str) -> str:
+    """The name of a body in the language of the sheet: 'clamp frame 2'."""
+    words = {"clamp frame": tr("clamp frame"), "clamp core": tr("clamp core")}
+    kind = next((kind for kind in words if name.startswith(kind)), "")
+    return f"{words[kind]}{name[len(kind) :]}" if kind else name
 
 
 def _force_rows(trial: Trial) -> Rows:
@@ -262,10 +269,10 @@ def _energy_rows(trial: Trial) -> Rows:
     power = power_of(trial.settings, trial.joint)
     if power is not None and watts > power * (1.0 + 1e-6):
         least = math.ceil(watts * program.laps / power - 1e-9)
-        rows.append(
-            (tr("laser"), tr("{power:g} W are too few for {laps} laps at this speed: {least} at least", power=power,
-                             laps=program.laps, least=least))
-        )  # fmt: skip
+        told = {"power": power, "least": least}
+        once = tr("{power:g} W are too few for one lap at this speed: {least} laps at least", **told)
+        often = tr("{power:g} W are too few for {laps} laps at this speed: {least} at least", laps=program.laps, **told)
+        rows.append((tr("laser"), once if program.laps == 1 else often))
     between = sum(path.need.between for path in program.paths)
     if between >= 0.05:
         rows.append((tr("need put in between what is known"), tr("{length:.1f} mm", length=between)))
