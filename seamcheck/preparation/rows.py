@@ -88,9 +88,9 @@ def _clamp_rows(trial: Trial) -> Rows:
         )  # fmt: skip
     if own.plate is None:
         reach = settings.clamp.reach
-        rows += [(tr("land under {name}", name=_body_word(name)), tr("{area:.0f} mm² within {reach:g} mm of the light", area=area,
-                                                         reach=reach))
-                 for name, area in drawn.pressed.items()]  # fmt: skip
+        for name, area in drawn.pressed.items():
+            told = tr("{area:.0f} mm² within {reach:g} mm of the light", area=area, reach=reach)
+            rows.append((tr("land under {name}", name=_body_word(name)), told))
         tilt = max((float(np.nanmax(column(c["stations"], "clamp_tilt"), initial=0.0))
                     for c in trial.joint["contours"]), default=0.0)  # fmt: skip
         if tilt >= 0.05:

@@ -390,7 +390,7 @@ def _dimension(
         a = (side * half if enters is None else enters) + side * margin
         b = a + side * land
         if margin > 0:
-            foot, over = a - side * margin, tr("margin")
+            foot, over = a - side * margin, tr("beam margin")
             ends = (foot, low + thick + slope * foot), (a, low + thick + slope * a)
             shapes.dimensions.append(Dimension("beam_margin", over, facts.mm(margin, 2), *ends))
         add("clamp_land", tr("land from the light's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))

@@ -171,7 +171,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: width < 560 ? tr("land") : tr("land from the light's edge") }, to);
     if (facts.margin > 0) {
       const foot = at(edge - to * facts.margin, roof);
-      dims.margin(foot, from, rowLand, to, `${tr("margin")} ${mm(facts.margin, 2)}`);
+      dims.margin(foot, from, rowLand, to, `${tr("beam margin")} ${mm(facts.margin, 2)}`);
     }
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof), at(edge + to * limit, roof)]]);
