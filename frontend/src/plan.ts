@@ -1,4 +1,4 @@
-/** The part seen along the light: relief, the seam by its worst state, section marks of the findings, the walker. */
+/** The part seen along the beam: relief, the seam by its worst state, section marks of the findings, the walker. */
 
 import type { Atlas } from "./atlas";
 import { clear, h, px, svg, theme } from "./dom";
@@ -91,7 +91,7 @@ export class Plan {
   private drawSeam(view: View): void {
     clear(this.overlay);
     this.overlay.setAttribute("viewBox", `0 0 ${px(view.width)} ${px(view.height)}`);
-    this.overlay.setAttribute("aria-label", tr("The seam seen along the light, with the findings as numbered section marks"));
+    this.overlay.setAttribute("aria-label", tr("The seam seen along the beam, with the findings as numbered section marks"));
     const facts = this.walk.facts;
     for (const contour of this.walk.joint.contours) {
       const all = points(contour).map((p) => this.at(p));

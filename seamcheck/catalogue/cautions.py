@@ -48,7 +48,7 @@ REMARKS: dict[str, str] = {
     "not-checked.material": "Whether the cover transmits the laser light, its colour, and whether both materials weld "
         "to each other: the settings name no materials.",
     "not-checked.no-scanner": "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the "
-        "light is taken as parallel to the beam direction.",
+        "beam is taken as parallel.",
     SCAN_FIELD: "The seam of {joint} needs a round scan field of {circle}, or one of {length} x {width}.",
     "not-checked.no-tolerances": "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its "
         "nominal dimensions; the settings give no tolerances.",
@@ -74,13 +74,12 @@ REMARKS: dict[str, str] = {
     "assumed.tolerances": "The model is taken as drawn; tolerances and flatness count where they are given, shrinkage "
         "and warp do not.",
     "assumed.sinks-straight": "The cover sinks straight along the beam, by the same planned collapse everywhere.",
-    "assumed.parallel-light": "The light travels parallel to the beam direction; refraction and the angle of a scanner "
-        "are left out.",
+    "assumed.parallel-light": "The beam is taken as parallel; refraction and the angle of a scanner are left out.",
     "assumed.load": "The load on the weld is estimated from a plate of constant thickness, hinged on the seam or "
         "clamped by it; it is no proof of strength and no design calculation. Pressure-tight parts need tests.",
     "not-checked.weld-strength": "Whether the weld holds the load is not evaluated: strength and weld factor ([load]) "
         "are not both given.",
-    "assumed.scanner": "The light comes from the scanner given, refracted at the cover's top with the index given; the "
+    "assumed.scanner": "The beam comes from the scanner given, refracted at the cover's top with the index given; the "
         "cover's underside and scattering are left out.",
     "assumed.melt-halves": "Melt is shared half and half between the inner and the outer flash trap where one side is "
         "judged alone.",

@@ -23,7 +23,7 @@ BOUNDS: dict[str, tuple[str, str, str]] = {
     "pass_time": ("s", "time of one pass", "length / speed, without jumps and slow corners"),
     "first_pass_rise": (
         "K", "rise of the base's surface in one pass, where it is highest",
-        "power · transmission / (speed · width of the light · absorption depth · density · heat)",
+        "power · transmission / (speed · width of the beam · absorption depth · density · heat)",
     ),
     "cooling_depth": (
         "mm", "depth that heat reaches between two passes",
@@ -61,14 +61,14 @@ OF_HEAT: dict[str, tuple[str, str, str]] = {
         "at the place that gets hottest until the slowest has collapsed, with the rise of one pass",
     ),
     "cover_surface": (
-        "°C", "highest temperature at the cover's light side",
+        "°C", "highest temperature at the cover's top",
         "by conduction alone; light that the cover itself absorbs is not in it",
     ),
     "cooling_time": (
-        "s", "time without light until the seam is solid", "until the interface's mean is below the melting point",
+        "s", "time with the laser off until the seam is solid", "until the interface's mean is below the melting point",
     ),
-    "melted_base": ("mm", "depth that melts in the base, mean over the light's width", "one pass of the spot"),
-    "melted_cover": ("mm", "depth that melts in the cover, mean over the light's width", "one pass of the spot"),
+    "melted_base": ("mm", "depth that melts in the base, mean over the beam's width", "one pass of the spot"),
+    "melted_cover": ("mm", "depth that melts in the cover, mean over the beam's width", "one pass of the spot"),
 }  # fmt: skip
 """Results of the heat model, in the same shape."""
 

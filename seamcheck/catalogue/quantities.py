@@ -1,7 +1,7 @@
 """Every quantity that seamcheck measures: declared once, with unit and written definition.
 
 Help, documents and reports take their words from here. ``P`` is the station on the mid-line of the rib
-top, ``u`` points across the seam (+u outer), ``v`` against the light; ``c`` is the planned collapse.
+top, ``u`` points across the seam (+u outer), ``v`` against the beam; ``c`` is the planned collapse.
 With the rib on the cover everything is mirrored: v then points from the cover into the base, and
 "cover" and "base" change places in the definitions of rib, trap, floor and lip.
 """
@@ -47,12 +47,12 @@ MEASURED: dict[str, Quantity] = {
         Quantity(
             "rib_height_inner", "rib height, inner side", "mm",
             "Height along v from the floor of the inner trap to the contact plane at P.",
-            detail="The floor is the nearest surface beside the flank that faces the light; root fillets are left out.",
+            detail="The floor is the nearest surface beside the flank that faces the beam; root fillets are left out.",
         ),
         Quantity(
             "rib_height_outer", "rib height, outer side", "mm",
             "Height along v from the floor of the outer trap to the contact plane at P.",
-            detail="The floor is the nearest surface beside the flank that faces the light; root fillets are left out.",
+            detail="The floor is the nearest surface beside the flank that faces the beam; root fillets are left out.",
         ),
         Quantity("slenderness", "slenderness", "1", "Rib height h divided by the rib width at half height."),
         Quantity(
@@ -96,7 +96,8 @@ MEASURED: dict[str, Quantity] = {
             "trap_corner_inner", "flash trap volume over melt in corners, inner side", "1",
             "trap_room_inner along the trap's own path round a corner: times 1 - d / R inside it, 1 + d / R outside.",
             detail="d is the distance from P to the middle of the trap's area, R the radius of the corner. On a "
-            "straight run it equals trap_room_inner.", decimals=2,
+            "straight run it equals trap_room_inner.",
+            decimals=2,
         ),
         Quantity(
             "trap_corner_outer", "flash trap volume over melt in corners, outer side", "1",
@@ -120,8 +121,8 @@ MEASURED: dict[str, Quantity] = {
         Quantity("lip_gap_outer", "lip gap, outer side", "mm", "As lip_gap_inner, on the outer side."),
         Quantity(
             "clamp_land", "clamp land", "mm",
-            "Clamp land l: flat width along u of the cover's light-side face, from the beam corridor towards the "
-            "cover's free edge.",
+            "Clamp land l: flat width along u of the cover's top, from the beam corridor towards the cover's free "
+            "edge.",
             detail="The beam corridor is the spot as it enters the cover, with lean and cone (the rib top where no "
             "spot is given), plus the beam margin. The land ends at an edge, a step or a bend of more than 5° (a "
             "chamfer or fillet ends it where it begins) and under anything that lies above it.",
@@ -166,10 +167,11 @@ MEASURED: dict[str, Quantity] = {
         ),
         Quantity(
             "beam_clear", "light reaching the rib", "1",
-            "Share of the light's width that reaches the rib top along the beam through exactly one thickness of cover "
+            "Share of the beam's width that reaches the rib top along the beam through exactly one thickness of cover "
             "and nothing else.",
-            detail="The light is as wide as the spot, or as the rib top where no spot is given. Every part of the "
-            "assembly counts as an obstacle. A hole through the cover over the rib counts as clear.", decimals=2,
+            detail="The beam is as wide as the spot, or as the rib top where no spot is given. Every part of the "
+            "assembly counts as an obstacle. A hole through the cover over the rib counts as clear.",
+            decimals=2,
         ),
         Quantity(
             "wall_width", "wall width", "mm",
@@ -185,7 +187,8 @@ MEASURED: dict[str, Quantity] = {
         Quantity(
             "corner_radius", "corner radius", "mm",
             "Radius R of the mid-line at the station, seen along the beam; infinite on a straight run, which is not "
-            "judged.", decimals=2,
+            "judged.",
+            decimals=2,
         ),
     )
 }  # fmt: skip
@@ -208,7 +211,7 @@ REASONS: dict[str, str] = {
     "rounded-top": "The rib top has no flat.",
     "no-rib": "There is no rib here.",
     "no-edge": "No free edge of the cover was met within the section.",
-    "no-land": "The light-side face of the cover has no flat beside the beam corridor.",
+    "no-land": "The cover's top has no flat beside the beam corridor.",
     "broad": "The rib stands on a floor that reaches beyond the section.",
     "no-lip": "Nothing closes the flash trap on this side.",
     "bare-sides": "The opposite part ends with the rib: nothing beside it holds the melt or stops it.",

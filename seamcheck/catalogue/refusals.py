@@ -154,16 +154,16 @@ REFUSALS: dict[str, str] = {
     "unsupported.ring": "{ring} fills the gap between {one} and {other}: a weld rib drawn as a part of its own, or a "
         "gasket. Unite a rib with the part that it is moulded on, and export again.",
     "unsupported.tube": "{one} and {other} meet all round an axis, like a tube in a socket. A seam round a cylinder is "
-        "welded from the side while the part turns; only seams that light from one direction reaches are reviewed "
+        "welded from the side while the part turns; only seams that a beam from one direction reaches are reviewed "
         "here.",
     "unsupported.pieces": "{part} is one of {count:0} solids of one product ({pieces}) that look like one part cut in "
         "pieces, and they can't be joined here. Unite them in CAD and export again, so that the seam is followed over "
         "all of it.",
-    "unsupported.colours": "Over the seam the light passes {count:0} solids of the cover {part} one behind the other "
+    "unsupported.colours": "Over the seam the beam passes {count:0} solids of the cover {part} one behind the other "
         "({pieces}), drawn in different colours: geometry can't tell whether each of them transmits the light. Give "
         "them one colour if they are of one plastic, or leave out of the model what is not in the beam path.",
     "ambiguous.two": "Two readings are about equally good: {first}; or {second}. Say which one with --cover and --base "
-        "(and --beam, if the light comes from the other side).",
+        "(and --beam, if the beam comes from the other side).",
     # the process
     "not-started.server": "This machine could not start the review: the process that starts reviews was ended twice. "
         "Check its memory, and limits of the shell (ulimit -v).",

@@ -74,7 +74,7 @@ def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
 
 
 def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> SectionSet:
-    """Outlines of all bodies in the section planes of one path: u outward, v against the light, P at 0."""
+    """Outlines of all bodies in the section planes of one path: u outward, v against the beam, P at 0."""
     step = -(-len(path.s) // MOST_SECTIONS)
     stations = np.arange(0, len(path.s), step)
     points = joint.frame.local(path.points[stations])
@@ -94,7 +94,7 @@ def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> Secti
 def _stopped(
     shade: Shade, station: np.ndarray, segments: np.ndarray, owner: np.ndarray, others: Sequence[str]
 ) -> Shade:
-    """The shade with the place where parallel light is stopped: the lowest line of another part over the strip."""
+    """The shade with the place where a parallel beam is stopped: the lowest line of another part over the strip."""
     hit, part = shade.hit.copy(), shade.part.copy()
     for row in np.flatnonzero(~shade.leans):
         u = (shade.low[row] + shade.high[row]) / 2

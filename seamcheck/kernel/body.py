@@ -29,14 +29,27 @@ from seamcheck.kernel.ball import ball_triangles
 from seamcheck.kernel.curves import EdgeLine, EdgePieces, edge_line, edge_pieces, is_simple
 from seamcheck.kernel.flat import triangles_of
 from seamcheck.kernel.mesh import mesh, mesh_between
+from seamcheck.kernel.own_box import OwnBox, edge_spread, face_spread, hull_corners, own_box
 
-_PLANE, _BALL = GeomAbs_SurfaceType.GeomAbs_Plane, GeomAbs_SurfaceType.GeomAbs_Sphere
+_PLANE, _BALL, _RING = (
+    GeomAbs_SurfaceType.GeomAbs_Plane,
+    GeomAbs_SurfaceType.GeomAbs_Sphere,
+    GeomAbs_SurfaceType.GeomAbs_Torus,
+)
 _FREE = (
     GeomAbs_SurfaceType.GeomAbs_BSplineSurface,
     GeomAbs_SurfaceType.GeomAbs_BezierSurface,
     GeomAbs_SurfaceType.GeomAbs_OtherSurface,
     GeomAbs_SurfaceType.GeomAbs_SurfaceOfExtrusion,
 )
+_SWEPT = (
+    GeomAbs_SurfaceType.GeomAbs_OffsetSurface,
+    GeomAbs_SurfaceType.GeomAbs_SurfaceOfExtrusion,
+    GeomAbs_SurfaceType.GeomAbs_SurfaceOfRevolution,
+    GeomAbs_SurfaceType.GeomAbs_OtherSurface,
+)
+_CHORD, _TURN = 0.05, 0.35  # mm and radians, of the facets of a volume: those with which a seam is looked for
+_LEAST = 1e-9  # mm³
 _RULED = (_PLANE, GeomAbs_SurfaceType.GeomAbs_Cylinder, GeomAbs_SurfaceType.GeomAbs_Cone)
 _LARGE = 10.0  # mm: a dome reaches further than this in two directions, and is nowhere bent in a smaller radius
 _FINEST, _COARSER = 15000.0, 4.0  # about 25 000 facets; at most so many times the chord error
@@ -99,11 +112,39 @@ class Body:
         return np.full(6, np.nan) if box.IsVoid() else np.array(box.Get())
 
     @cached_property
+    def corners(self) -> np.ndarray:
+        """(n, 3) mm, corners of the body's convex hull: the same ones however it is placed.
+
+        They are taken from the ends of its edges and points along them (33 on a bent one, within 0.5 % of a circle's
+        radius), and from points inside faces that are bent in two directions.
+        """
+        found = [edge_spread(TopoDS.Edge_s(self._edges.FindKey(i))) for i in range(1, self._edges.Extent() + 1)]
+        found += [face_spread(face) for face, bent in zip(self.faces, self._bent_twice, strict=True) if bent]
+        return hull_corners(np.concatenate(found)) if found else np.empty((0, 3))
+
+    @cached_property
+    def own_box(self) -> OwnBox:
+        """The box that lies along the body itself, whichever way it is placed."""
+        return own_box(self.corners)
+
+    @property
+    def _bent_twice(self) -> np.ndarray:
+        kinds = np.array([surface.GetType() in (_BALL, _RING) for surface in self._surfaces], dtype=bool)
+        return np.asarray(kinds | self.is_free_form)
+
+    @cached_property
     def volume(self) -> float:
-        """mm³, of the exact shape, to about 0.1 %; never below a cubic micrometre."""
+        """mm³, within about 0.2 % on parts of housings; never below a cubic micrometre.
+
+        On offset and swept surfaces the kernel's integration is off by up to a third, whatever error it states: there
+        the volume is that within the facets, up to two thirds of their chord error times the bent area off.
+        """
+        if any(surface.GetType() in _SWEPT for surface in self._surfaces):
+            a, b, c = self.facets(range(len(self.faces)), _CHORD, _TURN).corners.transpose(1, 0, 2) - self.corners[0]
+            return float(max(abs(np.einsum("ij,ij->", a, np.cross(b, c))) / 6.0, _LEAST))
         properties = GProp_GProps()
-        BRepGProp.VolumeProperties_s(self.shape, properties, 1e-3)
-        return float(max(abs(properties.Mass()), 1e-9))
+        BRepGProp.VolumeProperties_s(self.shape, properties)
+        return float(max(abs(properties.Mass()), _LEAST))
 
     @cached_property
     def is_free_form(self) -> np.ndarray:

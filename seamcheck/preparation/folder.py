@@ -35,7 +35,7 @@ def files_of(trial: Trial, work: Path, voice: Voice) -> dict[str, bytes]:
     lines = ("SEAM_MID_LINE", "SCANNER_COORDINATES")
     files["path.dxf"] = drawing(
         {lines[0]: seam, lines[1]: told, "START": [_mark(path) for path in program.paths]},
-        frame, f"{about}: weld path seen against the light, mm", notes, lines[:1], lines,
+        frame, f"{about}: weld path seen against the beam, mm", notes, lines[:1], lines,
     ).encode()  # fmt: skip
     feet = [np.asarray(ring) for rings in drawn.feet.values() for ring in rings]
     land = [np.asarray(ring) for ring in drawn.land]

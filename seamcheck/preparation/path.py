@@ -32,7 +32,7 @@ class Drive:
     speed : mm/s, the most
     acceleration : mm/s², the most of the scanner's spot or the robot, along and across the path; None: not limited
     overlap : mm beyond the start over which the power falls while it rises over the first stretch
-    clockwise : seen against the light
+    clockwise : seen against the beam
     """
 
     speed: float
@@ -65,7 +65,7 @@ class WeldPath:
     s : (n,) mm from the start of welding; length : mm of one lap, without the overlap
     path, station : (n,) number of the contour and its station next to each row
     points : (n, 3) mm, on the mid-line of the rib's top
-    tangent, normal : (n, 3) unit; the normal is square to the tangent, against the light
+    tangent, normal : (n, 3) unit; the normal is square to the tangent, against the beam
     curvature : (n,) 1/mm
     thickness : (n,) mm of the cover over it, with the gap below it
     need : of each row
@@ -118,7 +118,7 @@ def weld_path(
     ----------
     need : along the stroke
     contours : of the document's joint
-    beam : (3,) unit, in which the light travels
+    beam : (3,) unit, beam direction
 
     Notes
     -----
@@ -191,7 +191,7 @@ def _tangent(stroke: Stroke, sense: float, row: np.ndarray) -> np.ndarray:
 
 
 def _normal(tangent: np.ndarray, beam: np.ndarray) -> np.ndarray:
-    """(n, 3) unit, square to the tangent in the plane of tangent and light, against the light."""
+    """(n, 3) unit, square to the tangent in the plane of tangent and light, against the beam."""
     up = -np.asarray(beam, dtype=float)
     normal = up - (tangent @ up)[:, None] * tangent
     return np.asarray(normal / np.linalg.norm(normal, axis=1, keepdims=True))
@@ -238,7 +238,7 @@ def in_shares(paths: Sequence[WeldPath]) -> list[WeldPath]:
 
 
 def turning(points: np.ndarray, beam: np.ndarray) -> float:
-    """mm², twice the area that a closed path (n, 3) goes round; positive counter-clockwise seen against the light."""
+    """mm², twice the area that a closed path (n, 3) goes round; positive counter-clockwise seen against the beam."""
     return float(np.sum(np.cross(points, np.roll(points, -1, axis=0)), axis=0) @ -np.asarray(beam))
 
 

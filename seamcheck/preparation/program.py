@@ -1,4 +1,4 @@
-"""Where the light of a joint comes from, and its strokes with speed and power."""
+"""Where the beam of a joint comes from, and its strokes with speed and power."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ from seamcheck.settings.settings import Settings
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Site:
-    """Frame of a joint, where its light comes from, and the scanner over it."""
+    """Frame of a joint, where its beam comes from, and the scanner over it."""
 
     frame: Frame
     lamp: Lamp
@@ -62,7 +62,7 @@ def _notes(model: str, joint: Mapping[str, Any], site: Site, settings: Settings,
     if settings.scanner is None:
         told += "; no scanner is given, so they are those of the seam"
     elif site.lamp.pivot is None:
-        told += f"; parallel light, refractive index of the cover {site.field.index:g}"
+        told += f"; parallel beam, refractive index of the cover {site.field.index:g}"
     else:
         foot = " ".join(f"{x + 0.0:.4f}" for x in site.lamp.axis)
         told += (
@@ -73,7 +73,7 @@ def _notes(model: str, joint: Mapping[str, Any], site: Site, settings: Settings,
         told += f"; through a plate {site.field.plate[0]:g} mm thick of refractive index {site.field.plate[1]:g}"
     return [
         f"model {' '.join(model.split())}, seam {joint['id']}; lengths in mm, positions in the model's coordinates",
-        f"frame of the seam: origin {origin}; axes x, y, z (z against the light) {axes}",
+        f"frame of the seam: origin {origin}; axes x, y, z (z against the beam) {axes}",
         told,
         f"laps {laps}; ramp_share counts in the first lap where it rises and after the last lap where it falls; "
         "not a machine's recipe",

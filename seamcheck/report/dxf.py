@@ -1,4 +1,4 @@
-"""The seam seen along the light as a DXF drawing: mid-line, corridor of the light, clamp land, findings."""
+"""The seam seen along the beam as a DXF drawing: mid-line, beam corridor, clamp land, findings."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ LAYERS: dict[str, tuple[int, str]] = {
     "SEAM_STATIONS_3D": (8, "polyline through all stations, in the model's own coordinates"),
     "LIGHT_CORRIDOR": (
         2,
-        "what the light takes of the cover's top, plus the beam margin: straight over the rib, or as a given scanner "
+        "what the beam takes of the cover's top, plus the beam margin: straight over the rib, or as a given scanner "
         "sends it",
     ),
     "SEAM_START": (7, "where s begins on every path, with an arrow the way it runs"),
@@ -32,9 +32,9 @@ LAYERS: dict[str, tuple[int, str]] = {
     "FINDING_ATTENTION": (30, "section marks of findings to look at"),
     "FINDING_NOTE": (9, "section marks of notes"),
     "FINDING_WAIVED": (6, "section marks of waived findings"),
-    "OUTLINE_COVER": (140, "outline of the cover as the light sees it, with its openings"),
-    "OUTLINE_BASE": (32, "outline of the base as the light sees it"),
-    "OUTLINE_OTHER": (8, "outlines of other parts as the light sees them"),
+    "OUTLINE_COVER": (140, "outline of the cover seen along the beam, with its openings"),
+    "OUTLINE_BASE": (32, "outline of the base seen along the beam"),
+    "OUTLINE_OTHER": (8, "outlines of other parts seen along the beam"),
     "SECTION_BASE": (32, "outline of the base in the sections of findings, drawn beside the seam"),
     "SECTION_COVER": (140, "outline of the cover in these sections"),
     "SECTION_OTHER": (8, "outlines of other parts in these sections"),
@@ -294,7 +294,7 @@ def _draw_notes(space: Any, document: Document) -> None:
         frame = plan.plan_frame(joint["beam"])
         axes = ", ".join(
             f"{name} = ({', '.join(f'{c:g}' for c in np.round(axis, 6) + 0.0)})"
-            for name, axis in (("x", frame.right), ("y", frame.up), ("towards the light", frame.toward))
+            for name, axis in (("x", frame.right), ("y", frame.up), ("against the beam", frame.toward))
         )
         lines.append(f"Joint {joint['id']}: axes of this drawing in the model: {axes}; lengths in mm")
         for contour in joint["contours"]:

@@ -1,4 +1,4 @@
-"""The seam seen along the light: the plane normal to the beam, and lines beside the mid-line."""
+"""The seam seen along the beam: the plane normal to the beam, and lines beside the mid-line."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from seamcheck.document.view import Mesh, SectionSet
 class PlanFrame:
     """Axes of the plan; the origin is the model's.
 
-    right, up : (3,) unit vectors in the plane; toward : (3,) against the light, towards the reader
+    right, up : (3,) unit vectors in the plane; toward : (3,) against the beam, towards the reader
     """
 
     right: np.ndarray
@@ -73,10 +73,10 @@ def start_mark(contour: Mapping[str, Any], frame: PlanFrame, size: float) -> tup
 
 
 def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
-    """What a part covers in the plan, mm: the union of its display mesh seen along the light."""
+    """What a part covers in the plan, mm: the union of its display mesh seen along the beam."""
     corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
     one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
-    facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the light covers all the rest
+    facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the beam covers all the rest
     return shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005).simplify(0.01)
 
 

@@ -113,7 +113,7 @@ def _accepted(document: Document) -> Iterator[Line]:
 
 
 def _taken(document: Document) -> Iterator[Line]:
-    """What was taken for cover, base and light, and the numbers that most results hang on."""
+    """What was taken for cover, base and beam, and the numbers that most results hang on."""
     joints = document["joints"]
     names = facts.part_names(document)
     for joint in joints[:2]:
@@ -121,9 +121,9 @@ def _taken(document: Document) -> Iterator[Line]:
         cover, base = (" + ".join(clean(names[i]) for i in joint[role]) for role in ("cover", "base"))
         x, y, z = (localised(f"{round(c, 3) + 0.0:g}") for c in joint["beam"])
         between = "," if decimal_sign() == "." else ";"
-        light = f"({x}{between}{y}{between}{z})"
-        roles = {"cover": repr(cover), "base": repr(base), "light": light}
-        yield Line(f"{which}{tr('cover {cover}, base {base}, light along {light}', **roles)}", hanging=10)
+        beam = f"({x}{between}{y}{between}{z})"
+        roles = {"cover": repr(cover), "base": repr(base), "beam": beam}
+        yield Line(f"{which}{tr('cover {cover}, base {base}, beam along {beam}', **roles)}", hanging=10)
         sure = joint.get("confidence")
         doubt = f" ({tr('confidence')} {localised(f'{sure:.2f}')})" if isinstance(sure, int | float) else ""
         lengths = " + ".join(

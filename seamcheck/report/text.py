@@ -120,7 +120,7 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     yield Text()
     told = tr(": cover {cover}, base {base}, {rib}, {drawn}", cover=cover, base=base, rib=rib, drawn=drawn_word(joint))
     yield Text.assemble((tr("Seam {joint}", joint=joint["id"]), "bold"), told)
-    yield Text(tr("Light along {direction}, from cover into base", direction=_direction((x, y, z))))
+    yield Text(tr("Beam along {direction}, from cover into base", direction=_direction((x, y, z))))
     yield from bullets(map(clean, texts(joint["why"])), "dim")
     for contour in joint["contours"]:
         ends = dict(zip(("start", "end"), (_end(e) for e in contour["ends"]), strict=False))

@@ -31,7 +31,7 @@ _CHART, _MOST_POINTS = 120.0, 250
 
 
 def plan_svg(document: Document, joint: Mapping[str, Any], meshes: Sequence[Mesh] = ()) -> Markup:
-    """The seam of one joint seen along the light over its parts, in the states of its stretches, with its findings."""
+    """The seam of one joint seen along the beam over its parts, in the states of its stretches, with its findings."""
     frame = plan_frame(joint["beam"])
     lines = [(c, frame.flat(facts.points_of(c))) for c in joint["contours"]]
     every = np.vstack([flat for _, flat in lines if len(flat)]) if any(len(flat) for _, flat in lines) else None
@@ -75,7 +75,7 @@ def plan_svg(document: Document, joint: Mapping[str, Any], meshes: Sequence[Mesh
     drawn += _axes(frame, tall)
     return Markup(
         f'<svg class="static-plan" viewBox="0 0 {wide:.0f} {tall:.0f}" role="img" '
-        f'aria-label="{tr("The seam seen along the light, with the numbers of the findings")}">{"".join(drawn)}</svg>'
+        f'aria-label="{tr("The seam seen along the beam, with the numbers of the findings")}">{"".join(drawn)}</svg>'
     )
 
 
