@@ -42,9 +42,9 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, free_form: Seque
     """
     _run([face for face, is_free in zip(faces, free_form, strict=True) if not is_free], deflection, angle, True)
     _run([face for face, is_free in zip(faces, free_form, strict=True) if is_free], deflection, angle, False)
-    stored = triangulations(faces)
+    stored, places = triangulations(faces), _Places()
     return [
-        _free_triangles(face, found, deflection, angle) if is_free else _triangles(face, found)
+        _free_triangles(face, found, deflection, angle) if is_free else _triangles(face, found, places)
         for face, found, is_free in zip(faces, stored, free_form, strict=True)
     ]
 
@@ -114,14 +114,32 @@ def _free_triangles(face: Any, found: Triangulation | None, deflection: float, a
             return _outward(_moved(fine.nodes, place), fine.index, place, face)
     BRepTools.Clean_s(face)
     _run([face], deflection, angle, True)
-    return _triangles(face, triangulations([face])[0])
+    return _triangles(face, triangulations([face])[0], _Places())
 
 
-def _triangles(face: Any, found: Triangulation | None) -> np.ndarray:
+class _Places:
+    """Matrices of locations, made once for faces side by side that share theirs."""
+
+    def __init__(self) -> None:
+        self._place, self._known = TopLoc_Location(), (np.eye(3, 4), False)
+
+    def matrix(self, place: TopLoc_Location) -> tuple[np.ndarray, bool]:
+        """(3, 4) of a location, and whether it mirrors."""
+        if not place.IsEqual(self._place):
+            matrix = _matrix(place)
+            self._place, self._known = place, (matrix, bool(np.linalg.det(matrix[:, :3]) < 0))
+        return self._known
+
+
+def _triangles(face: Any, found: Triangulation | None, places: _Places) -> np.ndarray:
     """(m, 3, 3) corners of a face's stored triangles, outward by the right hand; empty if it has none."""
     if found is None:
         return np.empty((0, 3, 3))
-    return _outward(_moved(found.nodes, face.Location()), found.index, face.Location(), face)
+    place, nodes, index = face.Location(), found.nodes, found.index
+    matrix, mirrored = places.matrix(place)
+    if not place.IsIdentity():
+        nodes = nodes @ matrix[:, :3].T + matrix[:, 3]
+    return np.asarray(nodes[index[:, ::-1] if (face.Orientation() == TopAbs_REVERSED) != mirrored else index])
 
 
 def _placed(function: Function, place: TopLoc_Location) -> Function:
