@@ -27,7 +27,7 @@ from OCP.TopTools import TopTools_IndexedMapOfShape
 from seamcheck.kernel.ball import ball_triangles
 from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces
 from seamcheck.kernel.flat import triangles_of
-from seamcheck.kernel.mesh import mesh, mesh_between
+from seamcheck.kernel.mesh import FREE_FORM, RULED, mesh, mesh_between
 
 _PLANE, _BALL = GeomAbs_SurfaceType.GeomAbs_Plane, GeomAbs_SurfaceType.GeomAbs_Sphere
 _FREE = (
@@ -276,7 +276,7 @@ class Body:
                     self._facets[i] = (fine[i], own)
         for some in sorted({fine[i] for i in left}):
             mine = [i for i in left if fine[i] == some]
-            found = mesh([self.faces[i] for i in mine], some, angle, self.is_free_form[mine].tolist())
+            found = mesh([self.faces[i] for i in mine], some, angle, [self._kind(i) for i in mine])
             for i, triangles in zip(mine, found, strict=True):
                 flat = self._is_plane[i] and self._most_bent(i) == 0  # exact: no finer ones need be asked for
                 self._facets[i] = (0.0 if flat else some, triangles)
@@ -319,6 +319,12 @@ class Body:
             return None
         is_outside = ball.Position().Direct() == (face.Orientation() != TopAbs_REVERSED)
         return found if is_outside else found[:, ::-1]
+
+    def _kind(self, face_index: int) -> str:
+        """How the kernel's mesher is to take a face."""
+        if self.is_free_form[face_index]:
+            return FREE_FORM
+        return RULED if self._surfaces[face_index].GetType() in _RULED else ""
 
     def _most_bent(self, face_index: int) -> int:
         """0 for a face between straight lines, 1 where there are arcs of circles, 2 where there is any other edge."""
