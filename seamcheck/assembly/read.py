@@ -16,11 +16,19 @@ from OCP.gp import gp_Pnt, gp_Trsf
 from OCP.TopAbs import TopAbs_FACE
 from OCP.TopLoc import TopLoc_Location
 
-from seamcheck.assembly.bodies import Body, IsListed, explore, product_bodies, same_solid
+from seamcheck.assembly.bodies import Body, IsListed, product_bodies, same_solid
 from seamcheck.assembly.callouts import call_outs
 from seamcheck.assembly.colours import Colour, Colours, damaged_colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
-from seamcheck.assembly.declared import UNDECLARED, LengthUnit, damaged_units, length_units, step_schema, unit_notes
+from seamcheck.assembly.declared import (
+    UNDECLARED,
+    LengthUnit,
+    damaged_units,
+    length_units,
+    misnamed_units,
+    step_schema,
+    unit_notes,
+)
 from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
@@ -31,6 +39,7 @@ from seamcheck.assembly.parts import Assembly, CallOut, Entity, ModelFile, Part
 from seamcheck.assembly.placements import lost_owners, lost_placements
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Placing, Product, placed_products
+from seamcheck.assembly.shapes import explore
 from seamcheck.assembly.source import Given, Source, read_source
 from seamcheck.assembly.text import StepText
 from seamcheck.assembly.text_checks import check_text
@@ -114,7 +123,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     source = replace(source, data=text.data, colours=not colourless)
     units = length_units(text)
     unit = units[0] if units else UNDECLARED
-    reading.notes += unit_notes(source.name, units)
+    reading.notes += [*unit_notes(source.name, units), *misnamed_units(source.name, text)]
     listed = ListedSolids(source.name, text)
     for sentence in damage:
         _remark(progress, sentence)

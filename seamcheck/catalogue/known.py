@@ -102,6 +102,11 @@ def rounded(value: SupportsFloat | None, digits: int = 6) -> float | None:
     return float(f"{number:.{digits}g}")
 
 
+def is_proven(known: Known) -> bool:
+    """Whether a number may make a must-fix finding: published, given or measured, not remembered or assumed."""
+    return known.standing not in ("from memory", "assumption")
+
+
 def weakest(inputs: Iterable[Known]) -> str:
     """Return the weakest standing among ``inputs``: a result is no better than that."""
     order = ["measured", "given", "your own", "computed", "source", "common practice", "from memory", "assumption"]

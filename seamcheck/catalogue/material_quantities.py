@@ -15,7 +15,7 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "beam path in the cover",
             "mm",
             (
-                "Longest path of the light through the plastic above the rib top: the largest cover thickness "
+                "Longest path of the beam through the plastic above the rib top: the largest cover thickness "
                 "over the cosine of its angle."
             ),
             detail="The angle is that in the plastic; it counts where it is known.",
@@ -78,11 +78,7 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
-            "trap_fill_outer",
-            "flash trap fill, outer side",
-            "1",
-            "As trap_fill_inner, on the outer side.",
-            decimals=2,
+            "trap_fill_outer", "flash trap fill, outer side", "1", "As trap_fill_inner, on the outer side.", decimals=2
         ),
         Quantity(
             "trap_holds_up_to",
@@ -170,6 +166,14 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
+            "weld_time",
+            "time with the laser on",
+            "s",
+            "Time until the slowest place has collapsed by c, by the heat model, at constant power and speed.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
             "decomposition_margin",
             "margin to decomposition",
             "K",
@@ -201,6 +205,23 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
                 "closes worst gap and flatness."
             ),
             detail="Negative: no collapse suits this geometry.",
+            per="interface",
+        ),
+        Quantity(
+            "unproven_expansion",
+            "expansion of the melt, not proven",
+            "1",
+            "Expansion of the melt, where it is from memory or assumed; left out where it is published or given.",
+            detail="What only it makes too large asks for attention, no more.",
+            per="interface",
+            decimals=2,
+        ),
+        Quantity(
+            "unproven_window",
+            "collapse window lost to an expansion that is not proven",
+            "mm",
+            "By how much the collapse window would be wider if the melt did not expand.",
+            detail="Where the expansion is published or given it is left out.",
             per="interface",
         ),
         Quantity(
@@ -275,5 +296,6 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
 MATERIAL_REASONS: dict[str, str] = {
     "no-plaque": "No plaque of the cover was measured.",
     "never-melts": "The laser does not melt the seam here, by the heat model.",
+    "too-long": "The weld would take longer than material.process.longest_heating, by the heat model.",
     "no-material": "The settings do not name the material that this value needs.",
 }

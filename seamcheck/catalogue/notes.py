@@ -7,6 +7,10 @@ NOTES: dict[str, str] = {
     "file.no-unit": "{file} declares no length unit; its numbers are taken as millimetres.",
     "file.no-unit-partly": "Some geometry of {file} declares no length unit; its numbers are taken as millimetres.",
     "file.units": "{file} uses several length units: {units}.",
+    "file.unit-misnamed": (
+        "{file} calls its length unit {called} and defines it as one {unit} ({record} on line {line:0}); it is read as "
+        "defined."
+    ),
     "file.unit-damaged": (
         "{file} declares its length unit ({unit}, {record} on line {line:0}) by damaged records; some of it may have a "
         "wrong size or place. Export it again."
@@ -168,11 +172,11 @@ NOTES: dict[str, str] = {
     "joint.cover": (
         "{cover} is the cover: {thickness:.2 mm} thick over the seam, with a free beam path over {free:0 %} of it."
     ),
-    "joint.base": "{base} is the base: on its side the light would have to pass through {thickness:.1 mm}.",
+    "joint.base": "{base} is the base: on its side the beam would have to pass through {thickness:.1 mm}.",
     "joint.base.blocked": "{base} is the base: on its side the beam path is blocked.",
-    "joint.light.given": "The light's direction was given.",
-    "joint.light.square": "The light runs square to the seam faces (the flanks leave the direction open).",
-    "joint.light.pull": "The light runs along the direction of pull of the rib's flanks.",
+    "joint.light.given": "The beam direction was given.",
+    "joint.light.square": "The beam is square to the seam faces (the flanks leave the direction open).",
+    "joint.light.pull": "The beam runs along the direction of pull of the rib's flanks.",
     "joint.for": "For: {evidence}",
     "joint.against": "Against: {evidence}",
     "joint.see-through": (
@@ -206,11 +210,11 @@ NOTES: dict[str, str] = {
     "evidence.short": "It encloses nothing and is shorter than the part.",
     "evidence.strip": "It is an open strip along a side: it encloses nothing.",
     "evidence.blocked": "The beam path is blocked.",
-    "evidence.light": "Light passes {thickness:.2 mm} of plastic, with a free beam path over {free:0 %} of it.",
+    "evidence.light": "The beam passes {thickness:.2 mm} of plastic, with a free beam path over {free:0 %} of it.",
     "evidence.contact": "The other part lies over {share:0 %} of the band, {gap:.2 mm} from it.",
     "evidence.small": "Compared with the others, one of the parts is as small as a screw or a nut.",
     "evidence.size": "Both parts are of a housing's size.",
-    "evidence.tall": "Along the light the cover measures {times:.1} times its shorter side.",
+    "evidence.tall": "Along the beam the cover measures {times:.1} times its shorter side.",
     "evidence.inlaid": "Over {share:0 %} of the band's area the parts also touch on the opposite side.",
     "evidence.held": "The base lies wholly inside the outline of the cover.",
     "evidence.reaches-out": "The base extends beyond the outline of the cover.",
@@ -238,6 +242,11 @@ NOTES: dict[str, str] = {
     "place.through": "It is a through hole.",
     "place.deep": "It is {depth:.2 mm} deep.",
     "place.meets": "There {cover} meets {other}.",
+    "place.meets-beside": (
+        "There {cover} meets {other}, {away:.1 mm} from the middle of the rib on the {side:word} side."
+    ),
+    "place.pocket": "The cover has a pocket here, {depth:.2 mm} deep.",
+    "place.low-rib": "The rib is {depth:.2 mm} lower here than along the rest of the seam.",
     "place.into": "There {cover} penetrates {other} by {depth:.2 mm} as drawn.",
     "place.overlap": "{one} and {other} interpenetrate here.",
     "place.carried": "{other} touches cover and base: if the cover carries it, name it with the cover.",
@@ -253,8 +262,8 @@ NOTES: dict[str, str] = {
     "place.root": "Here the root is {root:.2 mm} wide, the plate {plate:.2 mm} thick.",
     "place.side": "On the {side:word} side.",
     "place.light": "{part} is in the beam path.",
-    "place.cover-twice": "The light passes the cover more than once here: there is a void, or a ledge above it.",
-    "place.cover-beside": "The light spot reaches past the edge of the cover, or over a hole in it.",
+    "place.cover-twice": "The beam passes the cover more than once here: there is a void, or a ledge above it.",
+    "place.cover-beside": "The spot reaches past the edge of the cover, or over a hole in it.",
     "place.flash.no-inside": "The seam encloses nothing: inner and outer follow its direction.",
     "place.flash.inside": "Flash would reach the inside of the housing.[ Nearest there: {parts}]",
     "place.flash.outside": "Flash would reach the visible outside.[ Nearest there: {parts}]",

@@ -3,49 +3,36 @@
 from __future__ import annotations
 
 PROPOSE_NOTES: dict[str, str] = {
-    "propose.hand.cover-hole": (
-        "the hole has a purpose that the model does not tell; move it[ {by:.2 mm}] out of the light by hand"
-    ),
+    "propose.hand.cover-hole": "the hole has a purpose that the model does not tell; move it[ {by:.2 mm}] out of the "
+        "light by hand",
     "propose.hand.beam-path": "what shades the seam has a purpose that the model does not tell; move it by hand",
-    "propose.hand.light-clear": (
-        "what shades the seam has a purpose that the model does not tell; move it[ {by:.2 mm}] by hand"
-    ),
-    "propose.hand.scanner-shadow": (
-        "it is decided by the scanner's place and by what stands beside the seam, not by the joint"
-    ),
-    "propose.hand.beam-angle": (
-        "it is decided by the scanner's place and field[, {by:.2 °} too far], not by the joint"
-    ),
-    "propose.hand.clamp-reach": (
-        "what stands on the land has a purpose that the model does not tell; move it[ {by:.2 mm}] by hand"
-    ),
+    "propose.hand.light-clear": "what shades the seam has a purpose that the model does not tell; move it[ {by:.2 mm}] "
+        "by hand",
+    "propose.hand.scanner-shadow": "it is decided by the scanner's place and by what stands beside the seam, not by "
+        "the joint",
+    "propose.hand.beam-angle": "it is decided by the scanner's place and field[, {by:.2 °} too far], not by the joint",
+    "propose.hand.clamp-reach": "what stands on the land has a purpose that the model does not tell; move it[ "
+        "{by:.2 mm}] by hand",
     "propose.hand.wall-opening": "the opening has a purpose that the model does not tell; move it by hand",
-    "propose.hand.flatness-stack": (
-        "it is decided by the tolerances of the parts[, {by:.2 mm} too wide], not by their drawn shape"
-    ),
-    "propose.hand.support-offset": (
-        "the wall below the seam would have to move[ by {by:.2 mm}], and with it the housing's inside"
-    ),
-    "propose.hand.wall-to-rib": (
-        "the wall below the seam would have to grow, and with it the housing's inside or outside"
-    ),
-    "propose.hand.overhang": (
-        "the wall below the seam would have to move[ by {by:.2 mm}], and with it the housing's inside"
-    ),
-    "propose.hand.near-parts": (
-        "the other part has its place for a reason that the model does not tell[; {by:.2 mm} are missing]"
-    ),
-    "propose.hand.path-distance": (
-        "the two seams would have to move[ {by:.2 mm}] apart, and with them the walls below"
-    ),
+    "propose.hand.flatness-stack": "it is decided by the tolerances of the parts[, {by:.2 mm} too wide], not by their "
+        "drawn shape",
+    "propose.hand.support-offset": "the wall below the seam would have to move[ by {by:.2 mm}], and with it the "
+        "housing's inside",
+    "propose.hand.wall-to-rib": "the wall below the seam would have to grow, and with it the housing's inside or "
+        "outside",
+    "propose.hand.overhang": "the wall below the seam would have to move[ by {by:.2 mm}], and with it the housing's "
+        "inside",
+    "propose.hand.near-parts": "the other part has its place for a reason that the model does not tell[; {by:.2 mm} "
+        "are missing]",
+    "propose.hand.path-distance": "the two seams would have to move[ {by:.2 mm}] apart, and with them the walls below",
     "propose.hand.seam-step": "the whole seam would have to be laid level",
     "propose.hand.corner-radius": "the wall below the corner would have to turn in a larger radius[, by {by:.2 mm}]",
     "propose.hand.rib-missing": "the rib is missing over a stretch that is not closed by its neighbours",
-    "propose.hand.guide-play": ("which of the two flanks may give way is not told by the model; set one back by hand"),
+    "propose.hand.guide-play": "which of the two flanks may give way is not told by the model; set one back by hand",
     "propose.hand.guide-depth": "which of the two flanks may grow is not told by the model; lengthen one by hand",
     "propose.hand.guide-draft": "the draft hangs on how both parts are moulded, which the model does not tell",
     "propose.hand.sink-mark": "the plate below the rib would have to grow, and with it the part's other side",
-    "propose.hand.second-collapse": ("it is decided by the collapses that are planned, not by a fault of the joint"),
+    "propose.hand.second-collapse": "it is decided by the collapses that are planned, not by a fault of the joint",
     "propose.hand": "no move of the joint's own faces is known to mend it",
     "propose.at": "{what} (at s = {s:.1 mm})",
     "propose.over": "{what} (over s = {start:.1 mm} to {end:.1 mm})",
@@ -70,15 +57,12 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.cut.touch": "the parts touch there without sharing any volume",
     "propose.cut.no-plane": "no plane face of the cover frees it on its own",
     "propose.cut.no-level": "no level face of the cover lies over the seam",
-    "propose.cut.no-chamfer": (
-        "the land is not ended by a chamfer or rounding of the cover; its border would have to move out"
-    ),
+    "propose.cut.no-chamfer": "the land is not ended by a chamfer or rounding of the cover; its border would have to "
+        "move out",
     "propose.cut.inclined": "the land belongs to a seam that is itself inclined",
     "propose.cut.no-move": "no move of up to three dimensions of rib, traps and lips brings all limits in",
     "propose.cut.no-trap": "there is no flash trap whose dimensions could move",
-    "propose.cut.branches": (
-        "the seam does not run round closed, or branches: its dimensions are not moved as a whole"
-    ),
+    "propose.cut.branches": "the seam does not run round closed, or branches: its dimensions are not moved as a whole",
     "propose.cut.not-level": "the seam is not level: its floors and lips have no one height",
     "propose.cut.floor": "the floor of the {side:word} flash trap is not level",
     "propose.tried": "it was tried, but {why}",
@@ -95,10 +79,8 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.lip": "a lip {width:.2 mm} wide, {below:.2 mm} below the contact, closes the inner flash trap",
     "propose.both-limits": "both limits",
     "propose.window": "no pad or recess makes the gap; no collapse is left between {ends}",
-    "propose.window-land": (
-        "no pad or recess makes the gap; no collapse is left between {ends}; the land would have to lie "
-        "{travel:.2 mm} below the contact, where the lips then leave more than lip-gap allows ({most:.2 mm})"
-    ),
+    "propose.window-land": "no pad or recess makes the gap; no collapse is left between {ends}; the land would have to "
+        "lie {travel:.2 mm} below the contact, where the lips then leave more than lip-gap allows ({most:.2 mm})",
     "propose.cut.walls": "the walls of the body to be cut away do not close",
     "propose.cut.body": "the body to be cut away is not sound",
     "propose.cut.neighbours": "the traps of neighbouring walls run into each other",
@@ -118,15 +100,11 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.by": "{what} by {by:.2 mm}",
     "propose.no-flat": "The parts meet as {kind:word}: there is no flat contact from which a rib could be cut.",
     "propose.not-flat": "Base and cover do not lie flat on each other all along the seam.",
-    "propose.open": (
-        "The contact does not run round closed: a seam with open ends can't be tight. Close the contact "
-        "first, or name the parts that belong together."
-    ),
+    "propose.open": "The contact does not run round closed: a seam with open ends can't be tight. Close the contact "
+        "first, or name the parts that belong together.",
     "propose.not-cut": "The joint could not be cut into the part: {why}.",
-    "propose.cut-rib": (
-        "A rib {width:.2 mm} wide and {height:.2 mm} high between flash traps {inner:.2 mm} and {outer:.2 mm}"
-        " wide, the land beside them {low:.2 mm} lower."
-    ),
+    "propose.cut-rib": "A rib {width:.2 mm} wide and {height:.2 mm} high between flash traps {inner:.2 mm} and "
+        "{outer:.2 mm} wide, the land beside them {low:.2 mm} lower.",
     "propose.size.rib_width": "rib width at the contact plane",
     "propose.size.rib_height": "rib height above both trap floors",
     "propose.size.trap_inner": "width of the inner flash trap",
@@ -134,30 +112,21 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.size.lowering": "land beside the traps below the contact plane",
     "propose.size.draft": "draft of flanks and trap walls",
     "propose.size.collapse": "planned collapse",
-    "propose.shallow": (
-        "Over s = {start:.1 mm} to {end:.1 mm} the wall is {missing:.2 mm} too shallow below the contact: "
-        "{room:.2 mm} deep, {need:.2 mm} are needed for traps with {floor:.1 mm} below their floors."
-    ),
+    "propose.shallow": "Over s = {start:.1 mm} to {end:.1 mm} the wall is {missing:.2 mm} too shallow below the "
+        "contact: {room:.2 mm} deep, {need:.2 mm} are needed for traps with {floor:.1 mm} below their floors.",
     "propose.down": "Move what ends the wall there (an opening, a recess) {missing:.2 mm} down.",
-    "propose.narrow": (
-        "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the {side:word} "
-        "side: {room:.2 mm} from the mid-line, {need:.2 mm} are needed."
-    ),
+    "propose.narrow": "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the "
+        "{side:word} side: {room:.2 mm} from the mid-line, {need:.2 mm} are needed.",
     "propose.widen": "Widen the contact there by {missing:.2 mm} on the {side:word} side.",
-    "propose.narrow-both": (
-        "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the {side:word} side: "
-        "{room:.2 mm} from the mid-line, {need:.2 mm} are needed. On the {other:word} side {opposite:.2 mm} "
-        "are missing."
-    ),
-    "propose.widen-both": (
-        "Widen the contact there by {missing:.2 mm} on the {side:word} side, and by {opposite:.2 mm} on the "
-        "{other:word} side."
-    ),
+    "propose.narrow-both": "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the "
+        "{side:word} side: {room:.2 mm} from the mid-line, {need:.2 mm} are needed. On the {other:word} side "
+        "{opposite:.2 mm} are missing.",
+    "propose.widen-both": "Widen the contact there by {missing:.2 mm} on the {side:word} side, and by {opposite:.2 mm} "
+        "on the {other:word} side.",
     "propose.nor-deep": "{what} Nor is the wall deep enough below the contact: {depth:.2 mm}.",
     "propose.limit": "The nearest limit can't be held: {rule}, {quantity} {value} against {bound}.",
-    "propose.leave-lip": (
-        "Leave out the {side:word} lip ({option}): it would fit; flash then shows on the {side:word} side."
-    ),
+    "propose.leave-lip": "Leave out the {side:word} lip ({option}): it would fit; flash then shows on the {side:word} "
+        "side.",
     "propose.free": "Leave the fixed dimensions free: without them it fits.",
     "propose.list": "{changes:list}",
     "propose.went": "it went with the other moves",
@@ -169,5 +138,5 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.kept": "The joint was drawn, but its review finds what keeps it from being a proposal: {why}",
     "propose.held": "The proposed model was reviewed: no must-fix limit is broken.",
     "propose.none": "No joint was found.",
-}
+}  # fmt: skip
 """Key -> English template; sentences that stand within others begin small and have no full stop."""

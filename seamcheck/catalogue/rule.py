@@ -62,10 +62,13 @@ class Bound:
     formula : the bound, from limit names, ``collapse``, other columns, and of the whole seam ``median``,
         ``main_least`` and ``main_most`` (ends of the span that holds most of the seam)
     attention : bound of the same kind, reached earlier; between the two a must-fix rule is ``attention``
+    unproven : bound of the same kind in place of the formula where the value rests on a number from memory or an
+        assumption; between the two a must-fix rule is ``attention``
     on_flat : the one bound where no rib melts down (a flat or stepped lap), in place of both
     says : what a finding says; {value} and {limit} are filled in with their unit
     remedy : what to do; the part in [brackets] is left out where the amount {by} is unknown
     change, change_unit : formula and unit of {by}, from ``value``, ``limit`` and the columns at the place
+    lengths : further lengths that a remedy names, each with its formula of the same names
     grave, grave_says : a further bound, and what a finding adds beyond it
     stands_in_for : columns that tell more: where one of them is known, this bound is not judged
     harm : what goes wrong on this side, where the rule's harm tells of both
@@ -77,24 +80,29 @@ class Bound:
     remedy: str
     change: str = "abs(limit - value)"
     change_unit: str = ""
+    lengths: tuple[tuple[str, str], ...] = ()
     grave: str = ""
     grave_says: str = ""
     harm: str = ""
     below_zero: str = ""
     attention: str = ""
+    unproven: str = ""
     on_flat: str = ""
     stands_in_for: tuple[str, ...] = ()
 
     def formulas(self) -> tuple[str, ...]:
         """All formulas that a value may be compared with."""
-        return tuple(f for f in (self.formula, self.attention, self.on_flat) if f)
+        return tuple(f for f in (self.formula, self.attention, self.unproven, self.on_flat) if f)
 
-    def steps(self, severity: str, is_flat: bool) -> tuple[tuple[str, str], ...]:
+    def steps(self, severity: str, is_flat: bool, is_unproven: bool = False) -> tuple[tuple[str, str], ...]:
         """(formula, severity) of each bound that holds for a joint, the gravest first; ``severity`` is the rule's."""
         if is_flat and self.on_flat:
             return ((self.on_flat, severity),)
+        milder = severity_at(ATTENTION_BOUND, severity)
+        if is_unproven and self.unproven:
+            return ((self.unproven, severity), (self.formula, milder))
         full = (self.formula, severity)
-        return (full, (self.attention, severity_at(ATTENTION_BOUND, severity))) if self.attention else (full,)
+        return (full, (self.attention, milder)) if self.attention else (full,)
 
     def is_below_zero(self, value: float, slack: float) -> bool:
         """Whether a value that is known to ``slack`` is spoken of as below zero."""

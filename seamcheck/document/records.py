@@ -162,8 +162,7 @@ def _stations_schema() -> dict[str, Any]:
 
 
 Stations = Annotated[
-    dict[str, list[Any]],
-    Meta(description="one value for each station", extra_json_schema=_stations_schema()),
+    dict[str, list[Any]], Meta(description="one value for each station", extra_json_schema=_stations_schema())
 ]
 """s, x, y, z, u and every measured column, all equally long. read.py checks the values: a list of numbers, of triples
 and of None crashes msgspec 0.22 as soon as Python collects its garbage."""
@@ -205,6 +204,11 @@ class InterfaceValue(msgspec.Struct, frozen=True, kw_only=True):
     places: list[InterfaceValue] | UnsetType = UNSET
     length: Real | UnsetType | None = UNSET
     direction: Point | UnsetType | None = UNSET
+    move: (
+        Annotated[Real, Meta(description="mm by which what stands in the light clears it when moved in 'direction'")]
+        | UnsetType
+        | None
+    ) = UNSET
     initial_contact: Real | UnsetType | None = UNSET
     lateral_play: Real | UnsetType | None = UNSET
     lowest: Point | UnsetType | None = UNSET

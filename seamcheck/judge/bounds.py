@@ -97,7 +97,7 @@ class JudgedSeam:
 
     def steps(self, rule: Rule, bound: Bound) -> tuple[tuple[str, str], ...]:
         """(formula, severity) of each bound that holds for this joint, the gravest first."""
-        return bound.steps(self.settings.severity(rule.key), self.is_flat)
+        return bound.steps(self.settings.severity(rule.key), self.is_flat, bool(self._unproven(bound)))
 
     def constants(self, rule: Rule) -> dict[str, float]:
         """What a bound can be made from without looking at a station."""
@@ -105,7 +105,13 @@ class JudgedSeam:
         if rule.key == "sink-travel":
             own["reserve"] = self._reserve_of_travel()
         planned = {"collapse": self.settings.collapse, "second_collapse": self.settings.second_collapse}
-        return {**planned, **own}
+        unproven = {key: value for bound in rule.bounds() for key, value in self._unproven(bound).items()}
+        return {**planned, **unproven, **own}
+
+    def _unproven(self, bound: Bound) -> dict[str, float]:
+        """What the survey found that is not proven, and that the bound takes into account; {} where there is none."""
+        found = {key: self.survey.interface.get(key, {}).get("value") for key in names(bound.unproven or "0")}
+        return {key: float(value) for key, value in found.items() if value is not None}
 
     def _reserve_of_travel(self) -> float:
         """mm on top of the collapse: none before an intended stop, less where a tolerance of the travel is judged."""

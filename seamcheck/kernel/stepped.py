@@ -14,11 +14,12 @@ from OCP.BRepCheck import BRepCheck_Analyzer
 from OCP.BRepLib import BRepLib
 from OCP.Geom import Geom_ConicalSurface, Geom_CylindricalSurface
 from OCP.gp import gp_Ax3, gp_Dir, gp_Pln
-from OCP.TopAbs import TopAbs_SHELL
+from OCP.TopAbs import TopAbs_FACE, TopAbs_SHELL
 from OCP.TopoDS import TopoDS, TopoDS_Solid
 
 from seamcheck.catalogue.say import say
-from seamcheck.kernel.grooves import Axes, Line, NotCut, each_of, wire
+from seamcheck.kernel.body import Body
+from seamcheck.kernel.grooves import Axes, Column, Line, NotCut, column, each_of, wire, without
 
 SEWN = 1e-5
 """mm within which edges of neighbouring faces are one."""
@@ -50,12 +51,39 @@ def stepped(frame: Axes, walls: Sequence[Wall], flats: Sequence[Flat]) -> Any:
     ------
     NotCut : they do not close
     """
+    return _sewn([*(face for wall in walls for face in _faces(frame, wall)), *(_level(frame, flat) for flat in flats)])
+
+
+def below(body: Body, frame: Axes, height: float) -> Any:
+    """What of a body lies below a height of the frame (mm)."""
+    corners = body.box.reshape(2, 3)
+    reach = float(np.linalg.norm(corners - frame.origin, axis=1).max() + np.linalg.norm(corners[1] - corners[0]))
+    places = [(-reach, -reach), (reach, -reach), (reach, reach), (-reach, reach)]
+    square = [(a, b, 0.0) for a, b in zip(places, [*places[1:], places[0]], strict=True)]
+    return without(body.shape, column(frame, Column(height, max(reach, height + 1.0), square, square)))
+
+
+def inlaid(
+    body: Body, tops: Sequence[int], frame: Axes, mouths: Sequence[Flat], walls: Sequence[Wall], flats: Sequence[Flat]
+) -> Any:
+    """The solid whose level faces ``tops`` have openings, the ``mouths``, that walls and other level faces close.
+
+    Raises
+    ------
+    NotCut : they do not close
+    """
+    land = [body.faces[i] for i in tops]
+    for mouth in mouths:
+        land = [face for one in land for face in each_of(without(one, _level(frame, mouth)), TopAbs_FACE)]
+    rest = [face for i, face in enumerate(body.faces) if i not in set(tops)]
+    new = [*(face for wall in walls for face in _faces(frame, wall)), *(_level(frame, flat) for flat in flats)]
+    return _sewn([*rest, *land, *new])
+
+
+def _sewn(faces: Sequence[Any]) -> Any:
     sewing = BRepBuilderAPI_Sewing(SEWN)
-    for wall in walls:
-        for face in _faces(frame, wall):
-            sewing.Add(face)
-    for flat in flats:
-        sewing.Add(_level(frame, flat))
+    for face in faces:
+        sewing.Add(face)
     sewing.Perform()
     shells = list(each_of(sewing.SewedShape(), TopAbs_SHELL))
     if len(shells) != 1 or sewing.NbFreeEdges():

@@ -15,15 +15,7 @@ from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Column, Value, value_of
-from seamcheck.measure.beam_path import (
-    Source,
-    Top,
-    aim,
-    enter,
-    is_on_top,
-    light_width,
-    lighting,
-)
+from seamcheck.measure.beam_path import Source, Top, aim, enter, is_on_top, light_width, lighting
 from seamcheck.measure.material.optics import cover_shift, spot_stretch
 from seamcheck.measure.obstacles import Obstacles
 from seamcheck.measure.table import PathSurvey, Shade, Survey

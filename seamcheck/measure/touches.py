@@ -28,7 +28,7 @@ _INTO = -1e-3  # mm: parts that are nearer than this are drawn into each other
 class Touch:
     """Something that the cover meets while it sinks.
 
-    gap : mm along the light as drawn; at : (3,) mm on the lower face, in the model's coordinates
+    gap : mm along the beam as drawn; at : (3,) mm on the lower face, in the model's coordinates
     cover, other : (part id, face index)
     """
 
@@ -152,12 +152,7 @@ def _take_least(
 
 
 def _is_real(
-    place: np.ndarray,
-    shift: np.ndarray,
-    gap: float,
-    bodies: tuple[Body, Body],
-    key: tuple[int, ...],
-    view: Frame,
+    place: np.ndarray, shift: np.ndarray, gap: float, bodies: tuple[Body, Body], key: tuple[int, ...], view: Frame
 ) -> bool:
     """Whether both exact faces lie over one another there, and, where they overlap, both solids as well."""
     low = view.world(np.append(place, 0.0))

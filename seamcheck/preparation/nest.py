@@ -16,7 +16,7 @@ from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import Axes, Column, column, without
 from seamcheck.preparation.clamp import LEVEL, RISES, upright
 from seamcheck.preparation.corridor import FIT, polygons, rings_of
-from seamcheck.proposal.shape import as_line
+from seamcheck.proposal.level import as_line
 from seamcheck.sections.pieces import ring_through
 from seamcheck.settings.tables import Trial
 

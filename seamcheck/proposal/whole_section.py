@@ -20,9 +20,9 @@ from seamcheck.kernel.distance import depth_inside
 from seamcheck.kernel.grooves import ABOVE, Axes, NotCut, common, slab, united
 from seamcheck.kernel.moving import BURIED, added, pulled, taken
 from seamcheck.kernel.stepped import Flat, Wall, stepped
+from seamcheck.proposal.level import WALL_FIT, as_line
 from seamcheck.proposal.mending import SIDES, Bounds, Present, Side, closed, fewest_moves
 from seamcheck.proposal.room import Line, measure_room
-from seamcheck.proposal.shape import WALL_FIT, as_line
 from seamcheck.proposal.work import Mending, leave, moved
 from seamcheck.sections.pieces import tangent_ring
 from seamcheck.settings.settings import Settings

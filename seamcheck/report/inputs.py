@@ -9,6 +9,9 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import in_voice, localised, tr, voice
 from seamcheck.report.language import quantity_title, term
+from seamcheck.settings.declared import tolerance
+
+_NOT_BOTH_WAYS = ("flatness_cover", "flatness_rib", "flattened", "cpk")
 
 Document = Mapping[str, Any]
 Row = tuple[str, str, str]
@@ -75,7 +78,9 @@ def _components(vector: Sequence[float]) -> str:
 
 
 def _plain(value: float, unit: str = "") -> str:
-    """A number as it was given, converted where the report writes other units."""
+    """A number as it was given, converted where the report writes other units, or smaller numbers."""
+    if unit == "mm/s²":
+        value, unit = value / 1000.0, "m/s²"
     value, unit, decimals = in_voice(value, unit, 6)
     return f"{localised(f'{round(value, decimals):g}')}{f' {unit}' if unit else ''}"
 
@@ -83,7 +88,7 @@ def _plain(value: float, unit: str = "") -> str:
 def _scanner(settings: Mapping[str, Any]) -> Iterator[Row]:
     scanner = settings.get("scanner")
     if not scanner:
-        yield tr("scanner"), tr("none given: light taken as parallel to the beam direction"), ""
+        yield tr("scanner"), tr("none given: beam taken as parallel"), ""
         return
     origin = _origin(settings, "scanner")
     distance = scanner.get("distance")
@@ -126,12 +131,12 @@ def _tolerances(settings: Mapping[str, Any]) -> Iterator[Row]:
     if not tolerances:
         yield tr("tolerances"), tr("none given: judged at nominal dimensions"), ""
     for key, value in tolerances.items():
-        known = key in QUANTITIES
-        unit = QUANTITIES[key].unit if known else "mm"
-        flatness = term("input", f"tolerance.{key}")
+        entry = tolerance(key)
+        named = tr("tolerance of {quantity}", quantity=quantity_title(key))
+        text = shown(value, entry.unit if entry else "mm") if isinstance(value, int | float) else str(value)
         yield (
-            tr("tolerance of {quantity}", quantity=quantity_title(key)) if known else flatness,
-            f"±{shown(value, unit)}" if isinstance(value, int | float) else str(value),
+            named if key in QUANTITIES else term("tolerance", key),
+            text if key in _NOT_BOTH_WAYS else f"±{text}",
             _origin(settings, f"tolerance.{key}", "tolerance"),
         )
 
@@ -156,9 +161,9 @@ def _material_rows(given: Mapping[str, Any]) -> Iterator[Row]:
         title = tr("plaque of {thickness}", thickness=_plain(plaque["thickness_mm"], "mm"))
         yield title, tr("{percent} % transmission", percent=_plain(plaque["percent"])), tr("settings file")
     for key, known in (given.get("numbers") or {}).items():
-        if known.get("standing") == "given":
+        if known.get("standing") == "given" and not key.startswith("tolerance."):  # those have rows of their own
             unit = "" if known.get("unit") in ("1", None) else known["unit"]
-            yield key, _plain(known["value"], unit), tr("settings file")
+            yield term("number", key), _plain(known["value"], unit), tr("settings file")
 
 
 def in_one_line(document: Document) -> str:
@@ -172,7 +177,7 @@ def in_one_line(document: Document) -> str:
     collapse, origin = shown(settings.get("collapse_mm") or 0.0, "mm"), _origin(settings, "collapse")
     said = [
         tr("collapse {collapse} ({origin})", collapse=collapse, origin=origin),
-        tr("light parallel (no scanner given)")
+        tr("beam parallel (no scanner given)")
         if not scanner
         else tr("scanner {where}", where=next(_scanner(settings))[1]),
         tr("dimensions with tolerances") if settings.get("tolerances") else tr("nominal dimensions"),

@@ -57,7 +57,7 @@ def read_answers(file: Path) -> dict[tuple[str, str], Answer]:
     try:
         text = bytes_of(file, "the table of joints", MOST_BYTES).decode("utf-8-sig")
     except UnicodeDecodeError:
-        raise UsageError(f"{file} is no table of joints: it is not UTF-8 text.") from None
+        raise UsageError(f"{file} is not a table of joints: it is not UTF-8 text.") from None
     rows = csv.DictReader(io.StringIO(text, newline=""))
     missing = [name for name in _REQUIRED if name not in (rows.fieldnames or ())]
     if missing:

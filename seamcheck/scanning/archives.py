@@ -72,7 +72,7 @@ def look_into(path: Path, patterns: Patterns, most_bytes: int) -> list[Member] |
             return _look_at_zip(path, patterns, most_bytes)
         ending = path.suffix.lower()
         if ending == ".zip" or ending in GZIP_ENDINGS:
-            return Refused("archive-damaged", f"{path.name!r} is no {ending[1:]} archive. Copy or pack it again.")
+            return Refused("archive-damaged", f"{path.name!r} is not a {ending[1:]} archive. Copy or pack it again.")
         return [Member(0, "", path.stat().st_size)]  # .stpz that holds plain text
     except Refused as refused:
         return refused
@@ -89,17 +89,14 @@ def chunks(path: Path, number: int, most_bytes: int) -> Iterator[bytes]:
     """One member piece by piece; raises Refused where it is damaged or unpacks to too much."""
     kind = _kind(path)
     try:
-        if kind == "gzip":
-            with gzip.open(path) as stream:
-                yield from _bounded(stream, path.name, path.stat().st_size, most_bytes)
-        elif kind == "zip":
+        if kind == "zip":
             with zipfile.ZipFile(path) as archive:
                 info = archive.infolist()[number]
                 with archive.open(info) as stream:
-                    yield from _bounded(stream, info.filename, info.compress_size, most_bytes)
+                    yield from _bounded(stream, info.compress_size, most_bytes)
         else:
-            with path.open("rb") as stream:
-                yield from _bounded(stream, path.name, path.stat().st_size, most_bytes)
+            with gzip.open(path) if kind == "gzip" else path.open("rb") as stream:
+                yield from _bounded(stream, path.stat().st_size, most_bytes)
     except (zipfile.BadZipFile, gzip.BadGzipFile, zlib.error, EOFError, IndexError) as why:
         raise Refused("archive-damaged", f"It can't be unpacked ({why}). Copy or pack it again.") from None
 
@@ -130,7 +127,7 @@ def _look_at_zip(path: Path, patterns: Patterns, most_bytes: int) -> list[Member
     members, together = [], 0
     for number, info in wanted:
         if base_name(info).lower().endswith(ARCHIVE_ENDINGS):
-            reason = "An archive within an archive stays closed. Unpack the outer one, and scan the folder."
+            reason = "An archive within an archive is not opened. Unpack the outer one, and scan the folder."
             members.append(Member(number, info.filename, info.file_size, code="archive-in-archive", reason=reason))
         elif info.flag_bits & 1:
             reason = "It is locked with a password. Unpack the archive, and scan the folder."
@@ -143,7 +140,7 @@ def _look_at_zip(path: Path, patterns: Patterns, most_bytes: int) -> list[Member
     return members
 
 
-_TOO_MUCH = "The models in this archive unpack to too much together. Unpack it, and scan the folder."
+_TOO_MUCH = "Together the models in this archive are too large. Unpack it, and scan the folder."
 
 
 def _member(path: Path, number: int, name: str, most_bytes: int) -> Member:
@@ -159,7 +156,7 @@ def _member(path: Path, number: int, name: str, most_bytes: int) -> Member:
     return Member(number, name, size, digest.hexdigest())
 
 
-def _bounded(stream: IO[bytes] | io.BufferedIOBase, name: str, packed: int, most_bytes: int) -> Iterator[bytes]:
+def _bounded(stream: IO[bytes] | io.BufferedIOBase, packed: int, most_bytes: int) -> Iterator[bytes]:
     size = 0
     while chunk := stream.read(_CHUNK):
         size += len(chunk)

@@ -45,10 +45,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
     room = zone_around(lines, 1.05 * reach + 0.1)  # beyond every place that is measured: there holes may be filled
     narrow = zone_around(lines, max(contour.rib_width, light))
     corners, owners, faces = [np.empty((0, 3, 3))], [np.empty(0, dtype=int)], [np.empty(0, dtype=int)]
-    roles = {
-        joint.rib_part: BASE if joint.up > 0 else COVER,
-        joint.counter_part: COVER if joint.up > 0 else BASE,
-    }
+    roles = {joint.rib_part: BASE if joint.up > 0 else COVER, joint.counter_part: COVER if joint.up > 0 else BASE}
     for part, body in joint.bodies.items():
         owner = roles.get(part, OTHER)
         near = _faces_within(body, wide if owner != OTHER else narrow, joint)

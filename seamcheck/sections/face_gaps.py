@@ -1,6 +1,6 @@
-"""Facets of two groups of bodies that face each other along the light, and the gaps between them.
+"""Facets of two groups of bodies that face each other along the beam, and the gaps between them.
 
-Everything is seen along the light; heights count against it. Between two plane facets the gap is linear
+Everything is seen along the beam; heights count against it. Between two plane facets the gap is linear
 over the polygon in which their outlines overlap, so its smallest value is attained at a corner of that
 polygon: a vertex of one facet over the other, or a crossing of two edges. No raster can miss a bump.
 """
@@ -24,10 +24,7 @@ _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no usable height
 _SLIVER = 1e-9  # mm²
 _EVEN = 1e-3  # mm: room for rounding; deeper overlaps are measured exactly
-_WIDE, _FIRST = (
-    0.02,
-    2000,
-)  # mm of an overlap that is no sliver; pairs checked first where only the nearest is wanted
+_WIDE, _FIRST = (0.02, 2000)  # mm of an overlap that is no sliver; pairs checked first where only the nearest is wanted
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -60,11 +57,7 @@ class FaceList:
         if not parts:
             return FaceList(tuple(bodies), tuple(bodies.values()), *_nothing())
         return FaceList(
-            tuple(bodies),
-            tuple(bodies.values()),
-            np.concatenate(parts),
-            np.concatenate(faces),
-            np.concatenate(boxes),
+            tuple(bodies), tuple(bodies.values()), np.concatenate(parts), np.concatenate(faces), np.concatenate(boxes)
         )
 
     def take(self, index: np.ndarray) -> FaceList:

@@ -24,23 +24,14 @@ from seamcheck.settings.declared import (
     TRIAL,
     USUAL_INDEX,
 )
-from seamcheck.settings.reading import (
-    SettingFault,
-    Table,
-    blamed_on,
-    check,
-    choice,
-    direction,
-    number,
-    text,
-    unknown,
-)
+from seamcheck.settings.reading import SettingFault, Table, blamed_on, check, choice, direction, number, text, unknown
 from seamcheck.settings.tables import (
     Clamp,
     Light,
     Load,
     Scanner,
     Trial,
+    Written,
     read_clamp,
     read_load,
     read_scanner,
@@ -73,7 +64,7 @@ class Settings:
     ----------
     collapse, beam_margin, station_spacing, lateral_play, intended_stop, second_collapse : mm, see declared.NUMBERS
     cover, base : part name or id, None to find them
-    beam : (3,) direction of the light, not necessarily of length 1; None to find it
+    beam : (3,) beam direction, not necessarily of length 1; None to find it
     limits : 'rule.name' -> value, all of them
     severities : rule -> severity or 'off', all of them
     waivers : accepted findings
@@ -216,7 +207,7 @@ class Settings:
                 inner = table
                 for key in path[:-1]:
                     inner = inner.setdefault(key, {})
-                is_typed = isinstance(value, Scanner | Clamp | Load | Trial)
+                is_typed = isinstance(value, Written)
                 inner[path[-1]] = value.as_table() if is_typed else value
         return read(table, self, origin)
 

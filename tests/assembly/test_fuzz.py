@@ -19,7 +19,7 @@ from seamcheck.isolation import WarmWorkers
 sys.path.insert(0, str(Path(__file__).parents[1]))
 import damage
 
-EACH = 3  # variants of every way, in the quick suite
+EACH = 2  # variants of every way, in the quick suite
 TIME_LIMIT_S = 300.0  # a sound model of this size takes 0.1 s; other work on the machine must not count
 EXPECTED = {"unreadable", "empty", "not-step", "no-solid", "unsupported", "scale-suspect", "crashed"}
 
@@ -107,10 +107,9 @@ def check_variants(workers, folder: Path, sound: bytes, each: int, first: int = 
 
 
 def test_damaged_files_are_read_or_refused_and_never_silently_wrong(workers, tmp_path):
-    assert len(damage.DAMAGES) >= 10
+    assert len(damage.DAMAGES) >= 30
     sound = write(tmp_path / "sound.step", case_and_lid()).read_bytes()
     ends = check_variants(workers, tmp_path, sound, EACH)
-    assert ends.total() >= 100
     # most damage is small: a reader that refuses everything would pass the rest of this test
     assert ends["read"] + ends["read with notes"] > 0.3 * ends.total()
 

@@ -1,6 +1,7 @@
 """Speed does not fall back: ratios of CPU seconds within one run, with generous margins.
 
-The bars themselves are measured by ``python -m benchmarks``; a busy machine moves both sides of a ratio alike.
+The bars themselves are measured by ``python -m benchmarks``; a busy machine moves both sides of a ratio alike. What
+reviews a model of hundreds of faces runs in the thorough suite.
 """
 
 import sys
@@ -29,18 +30,21 @@ def after_reading(review):
     return sum(review["stages"].get(name, 0.0) for name in ("finding", "tracing", "measuring", "judging"))
 
 
+@pytest.mark.thorough
 def test_faces_far_from_the_seam_cost_little_beside_reading(found):
     # holes, pins and blocks, all in one face: the kernel's own mesher took many times as long over them
     assert found["large"]["stations"] == found["small"]["stations"]
     assert after_reading(found["large"]) < 2.0 * after_reading(found["small"])
 
 
+@pytest.mark.thorough
 def test_reading_costs_no_more_than_the_kernels_own_way(found):
     stages = found["large"]["stages"]
     ours = sum(stages.get(name, 0.0) for name in ("start", "reading", "transferring", "checking"))
     assert ours < 1.8 * found["bare"]["cpu"]
 
 
+@pytest.mark.thorough
 def test_memory_stays_near_that_of_the_bare_read(found):
     assert (
         found["large"]["peak_mb"] < found["bare"]["peak_mb"] + 350

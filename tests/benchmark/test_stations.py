@@ -12,9 +12,8 @@ from benchmarks.measure import job  # noqa: E402
 from benchmarks.models import FREE_FORM, HOUSING, Kind, housing  # noqa: E402
 
 
-@pytest.mark.parametrize(
-    "spec", [HOUSING, pytest.param(FREE_FORM, marks=pytest.mark.thorough)], ids=["prismatic", "free form"]
-)
+@pytest.mark.thorough
+@pytest.mark.parametrize("spec", [HOUSING, FREE_FORM], ids=["prismatic", "free form"])
 def test_a_station_costs_far_less_than_the_kernels_section(spec, tmp_path):
     model = tmp_path / "housing.step"
     housing(model, Kind(100), spec)

@@ -1,6 +1,6 @@
 """What a pair of parts is drawn from (Spec) and what must be measured on it (Truth); imports no kernel.
 
-Section of a sound pair; o runs outward from the mid-line, z against the light, z = 0 on the rib top:
+Section of a sound pair; o runs outward from the mid-line, z against the beam, z = 0 on the rib top:
 
         cover  _______________________________________________
               |_______________________________________________|
@@ -188,11 +188,7 @@ class Spec:
         else:
             face, end, h = -self.wall_face("inner"), -self.trap_end("inner"), self.rib_height_inner
             if self.inner == "lip":
-                v += [
-                    (face, -self.lip_depth("inner"), 0.0),
-                    (end, -self.lip_depth("inner"), 0.0),
-                    (end, -h, 0.0),
-                ]
+                v += [(face, -self.lip_depth("inner"), 0.0), (end, -self.lip_depth("inner"), 0.0), (end, -h, 0.0)]
             else:
                 v += [(face, -h, 0.0)]
             v += [(-self.flank("inner", h), -h, self.root_fillet)]

@@ -34,10 +34,7 @@ QUICK = {
 STATIONS = 6
 
 
-@pytest.fixture(
-    scope="module",
-    params=telling(HARD, QUICK),
-)
+@pytest.fixture(scope="module", params=telling(HARD, QUICK))
 def named(request):
     """(name, model): drawn once for all tests on it."""
     return request.param, HARD[request.param]()
@@ -72,7 +69,7 @@ def stations(name, path):
 
 
 def frame(path, i, beam):
-    """P, u and v at sample i: v against the light, u = t x v."""
+    """P, u and v at sample i: v against the beam, u = t x v."""
     n = len(path.points)
     before, after = path.points[(i - 1) % n], path.points[(i + 1) % n]
     v = -np.asarray(beam)

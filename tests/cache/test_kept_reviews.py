@@ -29,7 +29,7 @@ from seamcheck.settings.tables import Clamp, Load, Scanner, Trial
 from seamcheck.settings.waivers import Waiver
 
 SAMPLES = Path(pipeline.__file__).parents[1] / "sample_models"
-NAMES = ("rib-missing", "seam-junction", "cover-hole")
+NAMES = ("seam-junction", "cover-hole")
 DAY = date(2026, 1, 1)
 
 
@@ -75,7 +75,7 @@ limits = st.fixed_dictionaries(
 )
 
 
-@run(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@run(max_examples=8, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(name=st.sampled_from(NAMES), changes=limits, with_view=st.booleans(), waived=st.booleans())
 def test_the_document_is_the_same_under_any_limits(measured, name, changes, with_view, waived):
     asked = bare(name).changed(changes)

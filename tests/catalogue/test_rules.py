@@ -57,21 +57,17 @@ MUST_FIX = {
     "rib-width", "rib-uniformity", "rib-height", "trap-room", "clamp-land", "cover-thickness", "cover-uniformity",
     "cover-hole", "contact-gap", "sink-travel", "beam-path", "seam-open", "rib-missing",
 }  # fmt: skip
-NOTES = {
-    "flank-draft",
-    "drawn-welded",
-    "near-parts",
-    "seam-step",
-    "path-distance",
-    "sink-mark",
-    "guide-draft",
-}
+NOTES = {"flank-draft", "drawn-welded", "near-parts", "seam-step", "path-distance", "sink-mark", "guide-draft"}
 
 FILLED = {"value", "limit", "median", "collapse", "size", "size_limit", "percent", "by", "reason"} | {
     "count",
     "what",
     "grave",
     "why",
+    "width",
+    "deeper",
+    "other",
+    "side",
 }
 
 GEOMETRY = [rule for rule in RULES.values() if not rule.optional]
@@ -107,7 +103,7 @@ def test_every_rule_is_whole(rule):
         assert rule.says
         assert rule.remedy
     for check in rule.checks:
-        assert check.lower or check.upper
+        assert check.lower or check.upper or check.failing_reasons
         assert check.column in QUANTITIES
         assert QUANTITIES[check.judged].unit == QUANTITIES[check.column].unit
         reasons = {

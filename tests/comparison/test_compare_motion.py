@@ -38,7 +38,7 @@ def found_between(old, new):
     return find_motion(old, new, seam_paths(old), seam_paths(new))
 
 
-@settings(max_examples=6)
+@settings(max_examples=3)
 @example(turn=(0.0, 0.0, 0.0), shift=(0.0, 0.0, 0.03125), start=0, backwards=False, spacing=0.5)
 @given(
     turn=st.tuples(*[st.floats(-180, 180)] * 3),

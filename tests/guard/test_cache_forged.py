@@ -11,6 +11,7 @@ import zlib
 
 import pytest
 from guard_runs import ROOT, seamcheck
+from telling import telling
 
 from seamcheck.assembly.source import file_facts
 from seamcheck.cache.folder import _MAGIC, SECRET_VARIABLE, Folder, _seal, machine_secret
@@ -97,7 +98,7 @@ BOMBS = {
 }  # fmt: skip
 
 
-@pytest.mark.parametrize("name", ["zeros", "much at a fair ratio"])
+@pytest.mark.parametrize("name", telling(BOMBS, ["much at a fair ratio"]))
 def test_an_entry_that_unpacks_to_gigabytes_is_none(kept, tmp_path, name):
     """In a process of its own, so that its memory can be told."""
     folder, _ = kept

@@ -168,3 +168,56 @@ def test_energy_in_step_follows_the_light_that_arrives():
     dose = own["energy_in_step"] * own["transmission"]
     np.testing.assert_allclose(dose, dose[0], rtol=1e-6)
     assert own["energy_in_step"].max() == pytest.approx(40.0 / 50.0)
+
+
+@pytest.mark.parametrize(
+    ("own", "trap", "severity"),
+    [
+        ({}, 0.4, "attention"),  # melt 0.6 mm², room 0.64: full only by an expansion of 1.17, which is from memory
+        ({}, 0.36, "must-fix"),  # room 0.576: the melt does not fit, expanded or not
+        ({"PA6": {"expansion": 1.17}}, 0.4, "must-fix"),  # given
+    ],
+    ids=["from memory", "by geometry", "given"],
+)
+def test_no_expansion_from_memory_makes_a_must_fix(own, trap, severity):
+    found, _ = reviewed({"cover": "PA6", "base": "PA6", "polymer": own}, trap=trap)
+    assert found["trap-fill"].value == pytest.approx(1.17 * 0.6 / (1.6 * trap), rel=1e-3)
+    assert found["trap-fill"].severity == severity
+
+
+@pytest.mark.parametrize(("own", "severity"), [({}, "attention"), ({"PA6": {"expansion": 1.17}}, "must-fix")])
+def test_a_collapse_window_that_only_an_expansion_from_memory_closes_asks_for_attention(own, severity):
+    # Rib 1.5 wide, traps 0.45 wide and 1.2 deep on both sides: they hold 1.5 k c = 0.9 (1.2 - c), that is 0.406 mm with
+    # k = 1.17 and 0.45 mm without; the gap of 0.32 mm and 0.1 mm of collapse need 0.42 mm.
+    gap = np.where(np.arange(401) < 20, 0.32, 0.0)
+    found, _ = reviewed({"cover": "PA6", "base": "PA6", "polymer": own}, trap=0.45, gap=gap)
+    window = found["collapse-window"]
+    assert window.value == pytest.approx(0.9 * 1.2 / (1.5 * 1.17 + 0.9) - 0.42, abs=2e-3)
+    assert window.severity == severity
+    assert "0.013 mm more than the largest that it allows" in window.message
+
+
+def test_a_collapse_at_either_end_of_its_window_holds_the_limit():
+    # Travel 0.6 less 0.2 leaves 0.4, gap 0.3 and 0.1 of collapse need 0.4: as planned, no more and no less.
+    gap = np.where(np.arange(401) < 20, 0.3, 0.0)
+    whole = survey(run(length=200.0, n=401, gap=gap), travel=0.6)
+    result = assess(whole, MaterialSettings.from_table({"cover": "PP", "base": "PP"}), 0.4)
+    assert result.document["window"]["place"] == "inside"
+    joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), result.onto(whole))
+    found = {f.rule for f in judge([joint], Settings()).findings}
+    assert not {"collapse-window", "collapse-high", "collapse-low", "sink-travel"} & found
+
+
+@pytest.mark.parametrize(
+    ("power", "state"),
+    [(26, "never"), (28.5, "too long"), (32, "too long"), (60, "finished")],  # 27.9 W at least, by the heat model
+)
+def test_a_weld_that_is_not_finished_in_time_is_no_pass(power, state):
+    pp = {"cover": "PP", "base": "PP", "plaques": [[2.0, 36.0]], "laser": {"power": power, "speed": 2000}}
+    found, document = reviewed(pp, width=1.2, height=0.9)
+    assert ("weld-start" in found) == (state != "finished")
+    assert ("weld_time" in results(document)) == (state == "finished")
+    if state != "finished":
+        assert found["weld-start"].severity == "attention"
+        assert found["weld-start"].at is not None
+        assert ("longest_heating" in found["weld-start"].message) == (state == "too long")

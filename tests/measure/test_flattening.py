@@ -36,6 +36,28 @@ def test_a_thin_lid_takes_far_less_than_a_clamp_gives():
     assert takes < 0.02 * 2.0 * 1.2
 
 
+def test_a_review_takes_the_stiffest_of_the_models_and_each_leaves_the_lid_flat():
+    """The table of docs/trust.md: closed forms of Timoshenko, and Navier's series for the plate on four sides."""
+    bow, a, b, seam = 0.2, 64.0, 44.0, 200.0
+    beam, plate = 2000.0 * 2.0**3 / 12.0, stiffness(2000.0, 2.0)
+    whole = 384.0 / 5.0 * beam * bow / a**3 * b  # N, even load
+    odd = np.arange(1, 60, 2)
+    m, n = np.meshgrid(odd, odd)
+    middle = (-1.0) ** ((m + n) / 2 - 1) * 16 / (np.pi**6 * m * n * ((m / a) ** 2 + (n / b) ** 2) ** 2)
+    models = {
+        "half of an even load over the seam": (whole / 2 / seam, 0.009),
+        "load in the middle over the seam": (48 * beam * b * bow / a**3 / seam, 0.011),
+        "along the bowed sides": (load_to_flatten(plate, bow, a, b), 0.032),
+        "along the other sides": (load_to_flatten(plate, bow, a, b) * a / b, 0.047),
+        "four sides, over the seam": (bow * plate / middle.sum() * a * b / seam, 0.16),
+        "bowed over the short side": (load_to_flatten(plate, bow, b, a), 0.21),
+    }
+    for name, (found, told) in models.items():
+        assert found == pytest.approx(told, rel=0.06), name
+        assert found <= load_to_flatten(plate, bow, b, a)
+        assert found < 2.0 * 1.2 / 10.0
+
+
 LID = Spec(track=rounded_rectangle(64, 44, 8))
 FLAT = {"flatness_cover": 0.2, "flatness_rib": 0.1}
 

@@ -36,7 +36,7 @@ def assert_same(found):
         assert found[key] == pytest.approx(value, abs=0.002), key  # the bar for lengths, mm
 
 
-@settings(max_examples=8)
+@settings(max_examples=4)
 @given(
     turn=st.tuples(*[st.floats(-180, 180)] * 3),
     shift=st.tuples(*[st.floats(-500, 500)] * 3),

@@ -153,11 +153,11 @@ def chamfered(length, width, wall, by, corner=6.0, height=16.0):
     return {"lamp case": outer.cut(room.edges("|Z").fillet(corner - wall)), "lamp lid": lid}
 
 
-def write(parts, path, turned=False):
+def write(parts, path, turned=False, mirrored=False):
     assembly = cq.Assembly(name="reading lamp")
     place = cq.Location(cq.Vector(31.0, -17.0, 9.0), cq.Vector(1, 2, 3), 40.0) if turned else cq.Location()
     for name, shape in parts.items():
-        assembly.add(shape, name=name, loc=place)
+        assembly.add(shape.mirror("YZ") if mirrored else shape, name=name, loc=place)
     assembly.export(str(path))
     return path
 

@@ -16,9 +16,10 @@ from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import Axes, volume
 from seamcheck.kernel.stepped import Flat, Wall, stepped
+from seamcheck.proposal.level import as_line
 from seamcheck.proposal.room import Line, Net
 from seamcheck.proposal.section import Section
-from seamcheck.proposal.shape import as_line, cut_joint
+from seamcheck.proposal.shape import cut_joint
 from seamcheck.sections.pieces import tangent_ring
 
 AXES = Axes(np.zeros(3), np.eye(3))

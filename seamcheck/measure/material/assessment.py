@@ -21,7 +21,13 @@ from seamcheck.measure.material.power import add_surplus, energy_inputs, energy_
 from seamcheck.measure.material.track import Track, track_of
 from seamcheck.measure.material.transmission import TransmissionFit
 from seamcheck.measure.material.uncertainty import Chances, Joint, draw
-from seamcheck.measure.material.window import collapse_window, free_travel, window_section, window_values
+from seamcheck.measure.material.window import (
+    collapse_window,
+    free_travel,
+    unproven_values,
+    window_section,
+    window_values,
+)
 from seamcheck.measure.table import Survey
 from seamcheck.settings.material import MaterialSettings
 
@@ -42,11 +48,7 @@ class MaterialResult(Additions):
 
 
 def assess(
-    survey: Survey,
-    joint_settings: MaterialSettings,
-    collapse: float,
-    *,
-    rib_on: str = "base",
+    survey: Survey, joint_settings: MaterialSettings, collapse: float, *, rib_on: str = "base"
 ) -> MaterialResult:
     """Assess light, material and melt along the seam of one joint.
 
@@ -97,11 +99,7 @@ def assess(
 
 
 def add_to(
-    survey: Survey,
-    materials: MaterialSettings | None,
-    joint: str,
-    collapse: float,
-    rib_on: str,
+    survey: Survey, materials: MaterialSettings | None, joint: str, collapse: float, rib_on: str
 ) -> tuple[Survey, dict[str, dict[str, Any]]]:
     """Return the survey with the material side added, and what goes into the document's joint.
 
@@ -139,6 +137,7 @@ def _add_melt(
         notes.append(say("material.fitted"))
     document["window"] = window_section(window, tracks, everything, expansion, collapse, joint_settings, survey)
     window_values(window, tracks, collapse, interface)
+    unproven_values(window, tracks, everything, expansion, joint_settings, survey, interface)
 
     inputs, used = energy_inputs(tracks, columns, everything, collapse, joint_settings, rib_on, temperature, notes)
     heat = heat_of(tracks, columns, joint_settings, rib_on, temperature, collapse)

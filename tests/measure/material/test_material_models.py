@@ -4,6 +4,7 @@ import json
 
 import numpy as np
 import pytest
+from telling import telling
 
 from seamcheck.catalogue.rules import RULES
 from seamcheck.isolation import run_isolated
@@ -76,6 +77,7 @@ def filleted(tmp_path_factory):
     return file
 
 
+@pytest.mark.thorough
 def test_areas_at_another_collapse_are_those_of_a_survey_at_it(filleted):
     for found, measured, _ in run_isolated(f"{__name__}:exact_areas", (filleted, (0.4, 0.1, 0.65)), time_limit_s=120.0):
         np.testing.assert_allclose(found, measured, atol=1e-9)
@@ -100,7 +102,7 @@ CASES = [
 ]
 
 
-@pytest.mark.parametrize(("name", "value"), CASES)
+@pytest.mark.parametrize(("name", "value"), telling(CASES, CASES[1:], several=True))
 def test_a_sample_is_within_geometry_and_breaks_its_rule_by_material(name, value):
     sample = SAMPLES[name]
     document = review(sample.file, read_settings(sample.settings)).document
