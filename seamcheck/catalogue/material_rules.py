@@ -62,7 +62,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "transmission-unknown", "Transmission not measured", ATTENTION, "above",
         "The transmission of the cover is measured, where it can't be taken for granted.",
         "How much light reaches the rib is unknown: the same polymer transmits a fifth or four fifths, depending on "
-        "crystallinity, filler, colour and thickness.", "common practice",
+        "crystallinity, filler, colour and thickness.",
+        "common practice",
         "A semi-crystalline or filled cover needs plaques. A clear amorphous one loses little more than its surfaces "
         "reflect: rule transmission-untold.",
         (
@@ -190,7 +191,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "The hottest place ({why}) comes within {value} of the temperature given for decomposition; at "
-                    "least {limit} should be left.", "Less power for longer, faster passes, or a more uniform seam.",
+                    "least {limit} should be left.",
+                    "Less power for longer, faster passes, or a more uniform seam.",
                     below_zero="The hottest place ({why}) comes {size} above the temperature given for decomposition.",
                 ),
             ),
@@ -202,7 +204,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "One pass of the spot heats the base's surface only a little.",
         "The surface chars under the spot while the rib below is still cold.", "assumption",
         "300 K in one pass of many; an indication, not a limit of a standard. A single pass is judged by its highest "
-        "temperature.", (Setting("max", 300.0, "K", "largest rise of the base's surface in one pass", 1.0, 5000.0),),
+        "temperature.",
+        (Setting("max", 300.0, "K", "largest rise of the base's surface in one pass", 1.0, 5000.0),),
         (
             Check(
                 "first_pass_rise",
@@ -250,7 +253,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 upper=Bound(
                     "max",
                     "The beam path is {value} times as long as the thickest plaque; it should be at most {limit} "
-                    "times.", "Measure a plaque at least as thick as the cover over the seam.",
+                    "times.",
+                    "Measure a plaque at least as thick as the cover over the seam.",
                 ),
             ),
         ),
@@ -292,7 +296,8 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                     "min", "The collapse window is {value} wide; it should be at least {limit} ({why}).",
                     "Reduce gap and flatness deviation, or enlarge flash traps, travel or rib height[: {by} more].",
                     below_zero="No collapse suits this geometry: the least that closes every gap is {size} more than "
-                        "the largest that it allows ({why}).", unproven="min - unproven_window",
+                    "the largest that it allows ({why}).",
+                    unproven="min - unproven_window",
                 ),
             ),
         ),

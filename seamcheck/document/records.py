@@ -90,7 +90,7 @@ class ReadingRecord(Record, frozen=True, kw_only=True):
     options: Annotated[str, Meta(description="of the command line, that choose this reading")]
     against: list[Message]
     supports: list[Message]
-    band: Annotated[list[list[tuple[Real, Real]]], Meta(description="borders of the faces seen from the light, mm")]
+    band: Annotated[list[list[tuple[Real, Real]]], Meta(description="borders of the faces seen along the beam, mm")]
     outlines: Annotated[list[list[tuple[Real, Real]]], Meta(description="of base and cover, likewise")]
 
 
@@ -205,7 +205,7 @@ class InterfaceValue(msgspec.Struct, frozen=True, kw_only=True):
     length: Real | UnsetType | None = UNSET
     direction: Point | UnsetType | None = UNSET
     move: (
-        Annotated[Real, Meta(description="mm by which what stands in the light clears it when moved in 'direction'")]
+        Annotated[Real, Meta(description="mm by which what stands in the beam clears it when moved in 'direction'")]
         | UnsetType
         | None
     ) = UNSET

@@ -22,7 +22,7 @@ from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.sections.face_gaps import Sheet
 from seamcheck.settings.tables import Light
 
-_ACROSS = (-0.998, 0.0, 0.998)  # of half the light's width: where it must arrive
+_ACROSS = (-0.998, 0.0, 0.998)  # of half the beam's width: where it must arrive
 _RIM = 8  # rays round the cone
 
 

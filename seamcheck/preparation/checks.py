@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 IN_THE_WAY = frozenset({"scanner-shadow", "parts-overlap"})
 """What a clamp on the cover may not add to the review's findings: shadow, and bodies that run into each other. Where
-the light is parallel, what stands over the rib shades it too (beam-path)."""
+the beam is parallel, what stands over the rib shades it too (beam-path)."""
 
 ON_LAND = frozenset({"clamp-land", "clamp-reach", "clamp-tilt"})
 """Limits of the land beside the beam, which a plate over the seam does without."""
@@ -86,7 +86,7 @@ def accepted(before: Review, settings: Settings) -> list[str]:
 
 
 def check_land(joint: Mapping[str, Any], site: Site, settings: Settings) -> None:
-    """NotPrepared where the light leaves a clamp no land on either side, or the cover a plate no level top."""
+    """NotPrepared where the beam leaves a clamp no land on either side, or the cover a plate no level top."""
     if settings.trial.plate is not None:
         tops = np.concatenate(tops_of(joint, site.frame))
         if float(np.nanmax(tops) - np.nanmin(tops)) > LEVEL:
@@ -106,7 +106,7 @@ def check_land(joint: Mapping[str, Any], site: Site, settings: Settings) -> None
 
 
 def check_drawn(drawn: Drawn, joint: Mapping[str, Any]) -> None:
-    """NotPrepared where tools run into parts, press nothing, or the light finds no way to the seam."""
+    """NotPrepared where tools run into parts, press nothing, or no ray finds its way to the seam."""
     if drawn.overlap > 1e-3:
         raise NotPrepared(f"Clamp or nest would cut into a part by {drawn.overlap:.2f} mm³; nothing is written.")
     if not drawn.feet:

@@ -1,4 +1,4 @@
-"""``seamcheck.prepare``: from a review that holds to a folder with clamp, nest and weld path for the trial."""
+"""``seamcheck.prepare``: from a review within its limits to a folder with clamp, nest and weld path for the trial."""
 
 from __future__ import annotations
 

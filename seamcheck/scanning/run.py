@@ -110,7 +110,7 @@ def scan(
     patterns : for the names of files, such as '*.stp'; default: STEP files, gzip and zip archives of them
     pairs : words by which the names of cover and base differ, such as 'lid=case'
     pair_list : file that lists models of several files, see ``pairs.read_list``
-    joints : table of cover, base and light of single models, or that there is no seam, see ``answers.read_answers``
+    joints : table of cover, base and beam of single models, or that there is no seam, see ``answers.read_answers``
     jobs : reviews at a time; None for all processors
     time_limit, memory_limit : s and MB for each review; None for 600 and 4096
     unpack_limit : MB that one model in an archive may unpack to; None for 1000

@@ -34,7 +34,7 @@ def near_facets(joint: Joint, contour: Contour, reach: float, light: float) -> S
 
 
 def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
-    """The same, without faces that lie wholly below the rib's top: what is measured beside the cover's light side."""
+    """The same, without faces that lie wholly below the rib's top: what is measured beside the cover's top."""
     lowest = min(float((joint.up * path.points[:, 2]).min()) for path in contour.paths)
     return _facets(joint, contour, reach, lowest - _BELOW)
 
@@ -61,7 +61,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
 
 
 def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:
-    """(n,) mm: how far boxes (n, 6) reach toward the light, in the press frame."""
+    """(n,) mm: how far boxes (n, 6) reach against the beam, in the press frame."""
     middle = joint.frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, 2]
     return np.asarray(joint.up * middle + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(joint.frame.axes[2]))
 

@@ -61,7 +61,8 @@ SCANNER: dict[str, Setting] = _by_name((
     Setting(
         "index", None, "1",
         "refractive index of the cover at the weld's wavelength; left out: that of material.light, of the cover's "
-        "polymer, else 1.5", 1.0, 2.5, "assumption", "1.48 to 1.62 for common plastics", table="scanner",
+        "polymer, else 1.5",
+        1.0, 2.5, "assumption", "1.48 to 1.62 for common plastics", table="scanner",
     ),
 ))  # fmt: skip
 
@@ -106,11 +107,12 @@ TRIAL: dict[str, Setting] = _by_name((
     Setting(
         "acceleration", None, "mm/s²",
         "largest acceleration of spot or robot, along and across the path; left out: material.laser.acceleration, else "
-        "corners do not slow the path", 1.0, 1e9, "your own", table="trial",
+        "corners do not slow the path",
+        1.0, 1e9, "your own", table="trial",
     ),
     Setting(
-        "laps", None, "1", "number of laps; left out: as many as the weld takes by the heat model, else one",
-        1, 10000, "your own", table="trial",
+        "laps", None, "1", "number of laps; left out: as many as the weld takes by the heat model, else one", 1, 10000,
+        "your own", table="trial",
     ),
     Setting(
         "overlap", 5.0, "mm", "overlap beyond the start of a closed path, in which the power ramps down", 0.0, 100.0,
@@ -137,8 +139,7 @@ TRIAL: dict[str, Setting] = _by_name((
         "more where the base shrinks unevenly", table="trial",
     ),
     Setting(
-        "nest-draft", 3.0, "°", "draft of the pocket's walls, for insertion", 0.0, 20.0, "assumption",
-        table="trial",
+        "nest-draft", 3.0, "°", "draft of the pocket's walls, for insertion", 0.0, 20.0, "assumption", table="trial",
     ),
     Setting(
         "plate-thickness", None, "mm", "thickness of a transparent plate that presses in place of a frame", 0.1, 100.0,
@@ -150,9 +151,9 @@ TRIAL: dict[str, Setting] = _by_name((
     ),
     Setting(
         "cooling", None, "s",
-        "time under pressure after the laser is off; left out: the heat model's cooling time, or "
-        "material.process.hold where that "
-        "is longer", 0.0, 3600.0, "your own", table="trial",
+        "time under pressure after the laser is off; left out: the heat model's cooling time, or material.process.hold "
+        "where that is longer",
+        0.0, 3600.0, "your own", table="trial",
     ),
     Setting(
         "handling", None, "s", "time to take out one part and insert the next; left out: material.process.handling",

@@ -1,4 +1,4 @@
-"""What the heat model says of a joint: its inputs from the settings, columns, results and sentences."""
+"""What the heat model says about a joint: its inputs from the settings, columns, results and sentences."""
 
 from __future__ import annotations
 
@@ -51,7 +51,7 @@ def heat_of(
     temperature: Known | None,
     collapse: float,
 ) -> HeatFound | None:
-    """Run the heat model along the seam; None where neither laser nor speed are given.
+    """Run the heat model along the seam; None where no laser power is given.
 
     What is missing for it stands in the section's "not_evaluated".
     """
@@ -146,7 +146,7 @@ def _cover_width(tracks: Sequence[Track], width: np.ndarray) -> np.ndarray:
 def _with(
     rib: Compound, other: Compound, temperature: Known, ambient: float, settings: MaterialSettings, through: np.ndarray
 ) -> str:
-    """The inputs that a time or temperature hangs on, to be printed with it."""
+    """The inputs that times and temperatures depend on, to be printed with them."""
 
     def of(compound: Compound) -> str:
         return say(

@@ -77,7 +77,7 @@ def add_class(
 
 
 def _slant(track: Track) -> np.ndarray | float:
-    """Way of the refracted ray over the thickness along the beam, where a scanner was given; 1 otherwise."""
+    """Path of the refracted ray over the thickness along the beam, where a scanner was given; 1 otherwise."""
     if "path_in_cover" not in track.survey.columns:
         return 1.0
     with np.errstate(invalid="ignore", divide="ignore"):

@@ -186,7 +186,7 @@ def parts(tracks: Sequence[Track]) -> Iterator[tuple[Track, slice]]:
 
 
 def add_surplus(tracks: Sequence[Track], settings: MaterialSettings, columns: dict[str, dict[str, Column]]) -> None:
-    """Add the column energy_surplus: what each place gets of light, over what it needs for its melt.
+    """Add the column energy_surplus: the light that each place gets, over the energy that it needs to melt.
 
     Where no rib melts, every place needs the same.
     """
