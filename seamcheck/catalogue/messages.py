@@ -74,7 +74,7 @@ def bound_key(rule: Rule, check: Check, side: str) -> str:
 
 _BY_CAUSE = (
     ("beam-path", "beam_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that clears "
-     "the light and its margin."),
+     "the beam and its margin."),
     ("beam-path", "beam_clear", LOW, IN_LIGHT, "Move {part} out of the beam path."),
     ("contact-gap", "gap_max", HIGH, POCKET, "Fill the pocket in the cover[ by {by}]."),
     ("contact-gap", "gap_max", HIGH, LOW_RIB, "Raise the rib here[ by {by}]."),

@@ -50,8 +50,7 @@ class Dimension:
     @property
     def rows(self) -> list[str]:
         """Its lines beside the section."""
-        steps = self.limit.split(", ")  # of a limit in two steps each has its own line
-        told = [self.title, self.measure, *(f"{row}," for row in steps[:-1]), steps[-1]] if self.tone else [self.text]
+        told = [self.title, self.measure, self.limit] if self.tone else [self.text]
         return [row for row in told if row]
 
     @property
@@ -172,7 +171,7 @@ def _travel(
     start, end = way
     if not shapes.window[0] < start[0] < shapes.window[2]:
         return
-    tone, words = tone_of(numbered), facts.limit_words(document, numbered.finding)
+    tone, words = tone_of(numbered), facts.limit_short(document, numbered.finding)
     told = facts.number_text(start[1] - end[1], "free_travel")
     shapes.dimensions.append(
         Dimension(
@@ -374,7 +373,7 @@ def _dimension(
         own = str(found.finding.get("column") or "")
         is_worst = found.station == values.station or values[own] is None
         text = facts.value_text(found.finding) if is_worst else facts.number_text(values[own], own)
-        limit, target = facts.limit_words(document, found.finding), facts.goal_text(document, found.finding)
+        limit, target = facts.limit_short(document, found.finding), facts.goal_text(document, found.finding)
         shapes.dimensions.append(Dimension(column, title, text, start, end, tone_of(found), limit, target))
 
     margin, thick, gap = facts.beam_margin(document), values["cover_thickness"], values["gap"]
@@ -391,7 +390,7 @@ def _dimension(
         a = (side * half if enters is None else enters) + side * margin
         b = a + side * land
         if margin > 0:
-            foot, over = a - side * margin, tr("margin")
+            foot, over = a - side * margin, tr("beam margin")
             ends = (foot, low + thick + slope * foot), (a, low + thick + slope * a)
             shapes.dimensions.append(Dimension("beam_margin", over, facts.mm(margin, 2), *ends))
         add("clamp_land", tr("land from the beam's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))
