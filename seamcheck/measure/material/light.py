@@ -17,7 +17,7 @@ from seamcheck.measure.material.transmission import COMFORTABLE, EXTRAPOLATION, 
 from seamcheck.settings.material import MaterialSettings
 from seamcheck.settings.plaques import Plaque
 
-_AS_THICK = 1e-3  # mm: a light path so little longer than the thickest plaque counts as long as it
+_AS_THICK = 1e-3  # mm: a beam path so little longer than the thickest plaque counts as long as it
 
 
 def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
