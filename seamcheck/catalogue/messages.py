@@ -82,6 +82,10 @@ _BY_CAUSE = (
     ("beam-path", "beam_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that clears "
      "the beam and its margin."),
     ("beam-path", "beam_clear", LOW, IN_LIGHT, "Move {part} out of the beam path."),
+    ("scanner-shadow", "light_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that "
+     "clears the beam and its margin; or put the scanner higher, or shift its axis."),
+    ("scanner-shadow", "light_clear", LOW, IN_LIGHT, "Move {part} out of the beam path, put the scanner higher, or "
+     "shift its axis."),
     ("contact-gap", "gap_max", HIGH, POCKET, "Fill the pocket in the cover[ by {by}]."),
     ("contact-gap", "gap_max", HIGH, LOW_RIB, "Raise the rib here[ by {by}]."),
 )  # fmt: skip
