@@ -129,7 +129,10 @@ def section_shapes(
     casts: dict[int, Point] | None = None
     if casting := [] if sections is None else [row for row in sections.shade_at(station) if row["v"] is not None]:
         tall = min(float(row["v"]) for row in casting)
-        casts = {-1: (min(row["low"] for row in casting), tall), 1: (max(row["high"] for row in casting), tall)}
+        ends = [(r["u"], r["u"]) if r["leans"] and r["u"] is not None else (r["low"], r["high"]) for r in casting]
+        casts = {-1: (min(low for low, _ in ends), tall), 1: (max(high for _, high in ends), tall)}
+        if tall > window[3] or not all(window[0] < u < window[2] for u, _ in casts.values()):
+            casts = None  # it stands outside the picture
     site = Site(values.__getitem__, half, slope, up, traps, land, _lip_gap(contour), casts)
     shapes.targets.extend(targets(document, here, site))
     shapes.torn.extend(line for body in bodies.values() for line in _torn(body, window))
