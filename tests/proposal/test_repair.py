@@ -25,7 +25,7 @@ MENDED = {
     "seam-open": "a recess or groove is filled",
     "contact-gap": "a recess or groove is filled",
     "corner-radius": "the joint is drawn anew",
-    "cover-thickness": "the cover's face towards the light is lowered",
+    "cover-thickness": "the cover's top is lowered",
     "cover-uniformity": "a raised place is taken away",
     "transmission": "a raised place is taken away",
     "clamp-land": "the chamfer that ends the land is taken away",
