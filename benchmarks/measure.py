@@ -7,10 +7,8 @@ import os
 import resource
 import subprocess
 import sys
-import tempfile
 import time
 from dataclasses import dataclass
-from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -82,15 +80,10 @@ def run(command: list[str], cache: str = "", codes: tuple[int, ...] = (0, 1)) ->
     return done.stdout
 
 
-@cache
-def _compiled() -> str:
-    """Where the modules are kept compiled, as they are wherever seamcheck is installed."""
-    return tempfile.mkdtemp(prefix="seamcheck-bench-")
-
-
 def _environment(cache: str) -> dict[str, str]:
+    """With modules kept compiled, as they are wherever seamcheck is installed."""
     kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
-    return {**kept, "SEAMCHECK_CACHE": cache, "PYTHONPYCACHEPREFIX": _compiled()}
+    return {**kept, "SEAMCHECK_CACHE": cache}
 
 
 def _json(command: list[str]) -> dict[str, Any]:
