@@ -72,7 +72,7 @@ def _clamp(axes, trial: Path) -> None:
         "start", (first["x_mm"], first["y_mm"]), (first["x_mm"] - 4, first["y_mm"] - 18), fontsize=8, color="#c62828",
         arrowprops={"arrowstyle": "->", "color": "#c62828"},
     )  # fmt: skip
-    _finish(axes, "Foot of the clamp and weld path, seen against the light")
+    _finish(axes, "Foot of the clamp and weld path, seen against the beam")
 
 
 def _nest(axes, trial: Path) -> None:

@@ -27,23 +27,9 @@ if TYPE_CHECKING:
     from seamcheck.settings.settings import Settings
 
 __all__ = [
-    "Comparison",
-    "Finding",
-    "NotReviewed",
-    "Preparation",
-    "Proposal",
-    "Review",
-    "SeamcheckError",
-    "Settings",
-    "UsageError",
-    "__version__",
-    "compare",
-    "prepare",
-    "propose",
-    "read_settings",
-    "review",
-    "scan",
-]
+    "Comparison", "Finding", "NotReviewed", "Preparation", "Proposal", "Review", "SeamcheckError", "Settings",
+    "UsageError", "__version__", "compare", "prepare", "propose", "read_settings", "review", "scan",
+]  # fmt: skip
 
 _FROM = {
     "Comparison": "seamcheck.comparison.compare",

@@ -55,6 +55,7 @@ export interface InterfaceValue {
   places?: InterfaceValue[];
   length?: number | null;
   direction?: [number, number, number] | null;
+  move?: number | null;
   initial_contact?: number | null;
   lateral_play?: number | null;
   lowest?: [number, number, number] | null;

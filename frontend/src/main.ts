@@ -95,6 +95,7 @@ async function start(): Promise<void> {
   addEventListener("beforeprint", () => {
     document.documentElement.dataset.print = "yes";
     for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.fold:not([open])")) { fold.open = true; fold.dataset.wasShut = ""; }
+    for (const day of document.querySelectorAll<HTMLInputElement>("input[type=date]")) day.classList.toggle("unset", !day.value);
     for (const sheet of sheets) sheet.forPrint();
     charts.forPrint(256);
   });
@@ -234,7 +235,7 @@ class Space {
     };
     append(bar, [
       this.larger(),
-      button(tr("Along the light"), () => scene.alongLight()), button(tr("Oblique"), () => scene.aslant()), button(tr("To the section"), () => scene.flyToMarker()),
+      button(tr("Along the beam"), () => scene.alongLight()), button(tr("Oblique"), () => scene.aslant()), button(tr("To the section"), () => scene.flyToMarker()),
       toggle(tr("cut open here"), false, (on) => scene.setCut(on)),
       ...scene.partIds.slice(0, 12).map((id) => toggle(this.atlas.words.part(id), true, (on) => scene.setVisible(id, on))),
     ]);

@@ -1,4 +1,4 @@
-/** The part seen along the light: relief, the seam by its worst state, section marks of the findings, the walker. */
+/** The part seen along the beam: relief, the seam by its worst state, section marks of the findings, the walker. */
 
 import type { Atlas } from "./atlas";
 import { clear, h, px, svg, theme } from "./dom";
@@ -91,7 +91,7 @@ export class Plan {
   private drawSeam(view: View): void {
     clear(this.overlay);
     this.overlay.setAttribute("viewBox", `0 0 ${px(view.width)} ${px(view.height)}`);
-    this.overlay.setAttribute("aria-label", tr("The seam seen along the light, with the findings as numbered section marks"));
+    this.overlay.setAttribute("aria-label", tr("The seam seen along the beam, with the findings as numbered section marks"));
     const facts = this.walk.facts;
     for (const contour of this.walk.joint.contours) {
       const all = points(contour).map((p) => this.at(p));
@@ -104,10 +104,29 @@ export class Plan {
         if (state === BROKEN) this.overlay.append(svg("path", { class: "seam broken-core", d: line(run, false) }));
       }
     }
+    this.drawStarts();
     this.drawPlaces();
     this.drawMarks();
     this.drawAxes(view);
     this.overlay.append(this.cursor);
+  }
+
+  /** Where s begins on every path, and which way it runs. */
+  private drawStarts(): void {
+    for (const contour of this.walk.joint.contours) {
+      const all = points(contour).map((p) => this.at(p));
+      if (all.length < 3) continue;
+      const [x, y] = all[0], [nx, ny] = this.normal(contour, 0);
+      const ahead = all.find(([a, b]) => Math.hypot(a - x, b - y) > 6) ?? all[1], long = Math.hypot(ahead[0] - x, ahead[1] - y) || 1;
+      const [tx, ty] = [(ahead[0] - x) / long, (ahead[1] - y) / long];
+      // On the inner side, where no number of a finding stands.
+      const [ax, ay] = [x - nx * 13, y - ny * 13], [bx, by] = [ax + tx * 20, ay + ty * 20];
+      const name = this.walk.joint.contours.length > 1 ? `${contour.id}: s = 0` : "s = 0";
+      this.overlay.append(svg("g", { class: "start-mark", "data-start": contour.id },
+        svg("path", { d: `M${px(x + nx * 7)} ${px(y + ny * 7)}L${px(x - nx * 13)} ${px(y - ny * 13)}L${px(bx)} ${px(by)}` }),
+        svg("path", { class: "cut-arrow", d: arrow(bx, by, tx, ty) }),
+        svg("text", { x: px(x - nx * 24), y: px(y - ny * 24), "text-anchor": Math.abs(nx) < 0.5 ? "middle" : nx > 0 ? "end" : "start", "dominant-baseline": "central" }, name)));
+    }
   }
 
   private drawMarks(): void {

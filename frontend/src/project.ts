@@ -1,4 +1,4 @@
-/** Seen along the light: the plane normal to the beam, with the light coming from the reader. */
+/** Seen along the beam: the plane normal to the beam, with the light coming from the reader. */
 
 export type Vec = [number, number, number];
 

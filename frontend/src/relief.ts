@@ -1,4 +1,4 @@
-/** A shaded relief of the parts seen along the light, painted without a graphics card: depth per pixel, then shade. */
+/** A shaded relief of the parts seen along the beam, painted without a graphics card: depth per pixel, then shade. */
 
 import type { Plane } from "./project";
 import type { Mesh } from "./unpack";

@@ -122,7 +122,8 @@ export class Strip {
       let j = i;
       while (j + 1 < radius.length && radius[j + 1] !== null && radius[j + 1]! <= 60) j++;
       const [a, b] = [middle(stations.s, i, 0, length_mm), middle(stations.s, j, 1, length_mm)];
-      ruler.append(svg("rect", { class: "turn", x: px(X(start + a)), width: px(X(b) - X(a)), y: 20, height: 9 }));
+      ruler.append(svg("rect", { class: "turn", x: px(X(start + a)), width: px(X(b) - X(a)), y: 20, height: 9 },
+        svg("title", null, tr("bend of the seam"))));
       i = j;
     }
   }
@@ -197,8 +198,8 @@ export class Strip {
       cells.forEach((cell, i) => holder.append(i ? " / " : "", cell));
       host.dataset.state = finding ? (finding.waived ? "waived" : finding.severity) : "";
       const cause = finding ? undefined : here.find((f) => f.also.includes(band.rule));
-      const limit = cause ? tr("see finding {number}", { number: cause.n }) : finding?.limit || band.words || "";
-      host.append(holder, h("span", { class: "limit", title: limit }, limit));
+      const limit = cause ? tr("see finding {number}", { number: cause.n }) : finding?.limit_short || band.words || "";
+      host.append(holder, h("span", { class: "limit", title: finding?.limit || limit }, limit));
     });
     this.moveCursor();
   }

@@ -40,12 +40,12 @@ export interface Band {
 
 export interface Finding {
   n: number; id: string; title: string; severity: "must-fix" | "attention" | "note"; waived: boolean;
-  rule: string; quantity: string; column: string | null; value: string; limit: string; limit_at: number | null;
+  rule: string; quantity: string; column: string | null; value: string; limit: string; limit_short: string; goal: number | null; way: string | null; wide: number | null;
   /** rules whose breach has the same cause and is told with this finding */
   also: string[];
   /** the value as a number, in the quantity's unit */
   number: number | null;
-  /** how much to change, mm, as the remedy says; what it should become, in words */
+  /** how much to change, mm, as the remedy says; what it should become, as number and in words; way out of the light; present width, mm */
   change: number | null; target: string;
   /** holds along its whole path, though it has no stretch */
   everywhere: boolean;

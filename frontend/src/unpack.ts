@@ -42,6 +42,8 @@ export interface Strip {
   u: number | null; v: number | null; along: number | null; part: string; leans: boolean;
 }
 
+const KEPT = 8.9; // mm beside the mid-line up to which outlines are kept at least
+
 export interface Outline { segments: Float32Array; owner: Uint8Array }
 
 /** Sections of one path, by station. */
@@ -82,6 +84,15 @@ export class Sections {
       if (row !== undefined) return this.slopes[row];
     }
     return 0;
+  }
+
+  /** How far the cover reaches to one side, mm from the mid-line; 0 where it goes on beyond what was kept. */
+  edgeOfCover(side: 1 | -1): number {
+    let far = 0;
+    this.owner.forEach((owner, i) => {
+      if (owner === 1) far = Math.max(far, side * this.segments[4 * i], side * this.segments[4 * i + 2]);
+    });
+    return far < KEPT ? far : 0;
   }
 
   shadeAt(station: number): Strip[] { return this.shade.filter((strip) => strip.station === station); }

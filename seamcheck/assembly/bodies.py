@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -16,11 +16,12 @@ from OCP.BRepTools import BRepTools_ReShape
 from OCP.gp import gp_Pnt
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_SHELL, TopAbs_SOLID, TopAbs_VERTEX
-from OCP.TopExp import TopExp, TopExp_Explorer
+from OCP.TopExp import TopExp
 from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape, TopTools_IndexedMapOfShape
 
 from seamcheck.assembly.kernel_reader import is_kernel_failure
+from seamcheck.assembly.shapes import explore
 from seamcheck.assembly.soundness import Flaws, corner_of, find_flaws
 from seamcheck.assembly.trial import faces_without_end
 from seamcheck.catalogue.say import say
@@ -87,14 +88,6 @@ def same_solid(first: Body, second: Body) -> bool:
         return True
     one, other = (abs(_mass(body.shape, gp_Pnt(0.0, 0.0, 0.0))) for body in (first, second))
     return abs(one - other) <= 1e-6 * max(one, other)
-
-
-def explore(shape: Any, kind: Any, *outside: Any) -> Iterator[Any]:
-    """All shapes of a kind within a shape."""
-    explorer = TopExp_Explorer(shape, kind, *outside)
-    while explorer.More():
-        yield explorer.Current()
-        explorer.Next()
 
 
 def _body(kind: str, shape: Any, is_listed: IsListed) -> Body:

@@ -8,9 +8,9 @@ from typing import Any
 
 from OCP.Quantity import Quantity_ColorRGBA, Quantity_TypeOfColor
 from OCP.TopAbs import TopAbs_FACE
-from OCP.TopExp import TopExp_Explorer
 from OCP.XCAFDoc import XCAFDoc_ColorTool, XCAFDoc_ColorType, XCAFDoc_DocumentTool
 
+from seamcheck.assembly.shapes import explore
 from seamcheck.assembly.text import StepText
 from seamcheck.catalogue.say import Value, say
 
@@ -77,11 +77,7 @@ class Colours:
 
     def of_most_faces(self, shape: Any) -> Colour | None:
         """The colour that more than half of the faces carry, if there is one."""
-        seen: Counter[Colour | None] = Counter()
-        explorer = TopExp_Explorer(shape, TopAbs_FACE)
-        while explorer.More():
-            seen[self.of_shape(explorer.Current())] += 1
-            explorer.Next()
+        seen = Counter(self.of_shape(face) for face in explore(shape, TopAbs_FACE))
         if not seen:
             return None
         colour, count = seen.most_common(1)[0]

@@ -5,27 +5,12 @@ from __future__ import annotations
 import re
 
 _BEGINNINGS: tuple[tuple[bytes, str], ...] = (
-    (b"\x1f\x8b", "gzip"),
-    (b"BZh", "bzip2"),
-    (b"\xfd7zXZ\0", "xz"),
-    (b"7z\xbc\xaf\x27\x1c", "7z"),
-    (b"\x28\xb5\x2f\xfd", "zstd"),
-    (b"Rar!", "rar"),
-    (b"PK\x03\x04", "zip"),
-    (b"PK\x05\x06", "zip-empty"),
-    (b"version https://git-lfs", "lfs"),
-    (b"\xff\xfe", "utf-16"),
-    (b"\xfe\xff", "utf-16"),
-    (b"%PDF", "pdf"),
-    (b"\x89PNG", "png"),
-    (b"\xff\xd8\xff", "jpeg"),
-    (b"\xd0\xcf\x11\xe0", "ole"),
-    (b"AC10", "dwg"),
-    (b"glTF", "gltf"),
-    (b"**ABCDEFGHIJKLMNOPQRSTUVWXYZ", "kernel"),
-    (b"DBRep_DrawableShape", "brep"),
-    (b"CASCADE Topology", "brep"),
-)
+    (b"\x1f\x8b", "gzip"), (b"BZh", "bzip2"), (b"\xfd7zXZ\0", "xz"), (b"7z\xbc\xaf\x27\x1c", "7z"),
+    (b"\x28\xb5\x2f\xfd", "zstd"), (b"Rar!", "rar"), (b"PK\x03\x04", "zip"), (b"PK\x05\x06", "zip-empty"),
+    (b"version https://git-lfs", "lfs"), (b"\xff\xfe", "utf-16"), (b"\xfe\xff", "utf-16"), (b"%PDF", "pdf"),
+    (b"\x89PNG", "png"), (b"\xff\xd8\xff", "jpeg"), (b"\xd0\xcf\x11\xe0", "ole"), (b"AC10", "dwg"), (b"glTF", "gltf"),
+    (b"**ABCDEFGHIJKLMNOPQRSTUVWXYZ", "kernel"), (b"DBRep_DrawableShape", "brep"), (b"CASCADE Topology", "brep"),
+)  # fmt: skip
 
 _IGES_START = re.compile(rb"[^\r\n]{72}S {0,6}0*1\s*[\r\n]")  # column 73 of the first line (IGES 5.3, 2.2.4)
 _DXF_START = re.compile(rb"\s*(?:999\s[^\r\n]*[\r\n]+\s*)?0\s*[\r\n]+SECTION\b")

@@ -14,10 +14,10 @@ from typing import Any
 import numpy as np
 from OCP.BRep import BRep_Tool
 from OCP.TopAbs import TopAbs_FACE, TopAbs_VERTEX
-from OCP.TopExp import TopExp_Explorer
 from OCP.TopoDS import TopoDS
 
 from seamcheck.assembly.parts import Entity
+from seamcheck.assembly.shapes import explore
 from seamcheck.assembly.text import StepText
 
 _PROBES = 16  # faces whose corners are compared to tell whether the order was kept
@@ -57,10 +57,7 @@ class FaceEntities:
 
         solids : numbers of the faces' records of each solid
         """
-        explorer, keys = TopExp_Explorer(shell, TopAbs_FACE), set()
-        while explorer.More():
-            keys.add(_key(_corners(explorer.Current())))
-            explorer.Next()
+        keys = {_key(_corners(face)) for face in explore(shell, TopAbs_FACE)}
         looked_at = 0
         for faces in solids:
             looked_at += len(faces)
@@ -72,11 +69,7 @@ class FaceEntities:
         return False
 
     def _of_shell(self, shell: Any) -> list[Entity | None]:
-        faces = []
-        explorer = TopExp_Explorer(shell, TopAbs_FACE)
-        while explorer.More():
-            faces.append(explorer.Current())
-            explorer.Next()
+        faces = list(explore(shell, TopAbs_FACE))
         candidates = self._shells.get(len(faces), [])
         corners = {index: _corners(faces[index]) for index in _probes(len(faces))}
         if len(candidates) > 1:
@@ -183,13 +176,8 @@ def _probes(count: int) -> list[int]:
 
 def _corners(face: Any) -> np.ndarray:
     """Corner points (n, 3) mm of a face."""
-    points = []
-    explorer = TopExp_Explorer(face, TopAbs_VERTEX)
-    while explorer.More():
-        point = BRep_Tool.Pnt_s(TopoDS.Vertex_s(explorer.Current()))
-        points.append((point.X(), point.Y(), point.Z()))
-        explorer.Next()
-    return np.array(points, dtype=float).reshape(-1, 3)
+    points = [BRep_Tool.Pnt_s(TopoDS.Vertex_s(vertex)) for vertex in explore(face, TopAbs_VERTEX)]
+    return np.array([(point.X(), point.Y(), point.Z()) for point in points], dtype=float).reshape(-1, 3)
 
 
 def _box(points: np.ndarray) -> np.ndarray:

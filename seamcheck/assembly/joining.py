@@ -16,9 +16,9 @@ from OCP.TopAbs import TopAbs_FACE, TopAbs_SOLID
 from OCP.TopLoc import TopLoc_Location
 from OCP.TopTools import TopTools_IndexedMapOfShape, TopTools_ListOfShape
 
-from seamcheck.assembly.bodies import explore
 from seamcheck.assembly.kernel_reader import is_kernel_failure
 from seamcheck.assembly.parts import Entity, Part
+from seamcheck.assembly.shapes import explore
 
 _BRIDGED = (0.0, 5e-4)  # mm: how far faces that are meant to touch may miss each other, tried in turn
 _SAME_VOLUME = 1e-3  # share of a volume that may get lost: BRepGProp integrates splines to about this

@@ -16,7 +16,7 @@ from OCP.gp import gp_Pnt, gp_Trsf
 from OCP.TopAbs import TopAbs_FACE
 from OCP.TopLoc import TopLoc_Location
 
-from seamcheck.assembly.bodies import Body, IsListed, explore, product_bodies, same_solid
+from seamcheck.assembly.bodies import Body, IsListed, product_bodies, same_solid
 from seamcheck.assembly.callouts import call_outs
 from seamcheck.assembly.colours import Colour, Colours, damaged_colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
@@ -31,6 +31,7 @@ from seamcheck.assembly.parts import Assembly, CallOut, Entity, ModelFile, Part
 from seamcheck.assembly.placements import lost_owners, lost_placements
 from seamcheck.assembly.plausible import check_scale
 from seamcheck.assembly.products import Placing, Product, placed_products
+from seamcheck.assembly.shapes import explore
 from seamcheck.assembly.source import Given, Source, read_source
 from seamcheck.assembly.text import StepText
 from seamcheck.assembly.text_checks import check_text

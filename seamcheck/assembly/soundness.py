@@ -20,10 +20,11 @@ from OCP.Geom import Geom_Plane
 from OCP.GeomAbs import GeomAbs_Line
 from OCP.ShapeAnalysis import ShapeAnalysis_ShapeTolerance
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_FORWARD, TopAbs_REVERSED, TopAbs_VERTEX
-from OCP.TopExp import TopExp, TopExp_Explorer
+from OCP.TopExp import TopExp
 from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
+from seamcheck.assembly.shapes import explore
 from seamcheck.catalogue.say import say
 
 LOOSE_MM = 0.02  # a fifth of the smallest gap that matters in a seam
@@ -142,9 +143,7 @@ def _plain_faces(shape: Any, faces: list[Any]) -> tuple[_Plain, list[int]]:
 def _outline(face: Any, numbers: Any, straight: list[_Ends | None]) -> list[_Ends] | None:
     """Where the edges of a face begin and end, along its outlines; None unless all are straight."""
     outline = []
-    explorer = TopExp_Explorer(face, TopAbs_EDGE)
-    while explorer.More():
-        edge = explorer.Current()
+    for edge in explore(face, TopAbs_EDGE):
         ends = straight[numbers.FindIndex(edge) - 1]
         if ends is None:
             return None
@@ -153,7 +152,6 @@ def _outline(face: Any, numbers: Any, straight: list[_Ends | None]) -> list[_End
             outline.append(ends)
         elif orientation == TopAbs_REVERSED:
             outline.append((ends[1], ends[0]))
-        explorer.Next()
     return outline
 
 
@@ -186,8 +184,7 @@ def _different(shape: Any, kind: Any) -> tuple[Any, list[Any]]:
 
 def corner_of(face: Any) -> tuple[float, float, float] | None:
     """A corner (mm) of a face; None without any."""
-    explorer = TopExp_Explorer(face, TopAbs_VERTEX)
-    if not explorer.More():
-        return None
-    point = BRep_Tool.Pnt_s(TopoDS.Vertex_s(explorer.Current()))
-    return point.X(), point.Y(), point.Z()
+    for vertex in explore(face, TopAbs_VERTEX):
+        point = BRep_Tool.Pnt_s(TopoDS.Vertex_s(vertex))
+        return point.X(), point.Y(), point.Z()
+    return None

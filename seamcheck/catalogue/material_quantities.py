@@ -15,7 +15,7 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "beam path in the cover",
             "mm",
             (
-                "Longest path of the light through the plastic above the rib top: the largest cover thickness "
+                "Longest path of the beam through the plastic above the rib top: the largest cover thickness "
                 "over the cosine of its angle."
             ),
             detail="The angle is that in the plastic; it counts where it is known.",
@@ -170,6 +170,14 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             decimals=2,
         ),
         Quantity(
+            "weld_time",
+            "time with the laser on",
+            "s",
+            "Time until the slowest place has collapsed by c, by the heat model, at constant power and speed.",
+            per="interface",
+            decimals=1,
+        ),
+        Quantity(
             "decomposition_margin",
             "margin to decomposition",
             "K",
@@ -292,5 +300,6 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
 MATERIAL_REASONS: dict[str, str] = {
     "no-plaque": "No plaque of the cover was measured.",
     "never-melts": "The laser does not melt the seam here, by the heat model.",
+    "too-long": "The weld would take longer than material.process.longest_heating, by the heat model.",
     "no-material": "The settings do not name the material that this value needs.",
 }

@@ -4,91 +4,72 @@ from __future__ import annotations
 
 BOUNDS: dict[str, tuple[str, str, str]] = {
     "energy_per_length": (
-        "J/mm",
-        "energy to melt one millimetre of seam",
+        "J/mm", "energy to melt one millimetre of seam",
         "density · melted area · (mean heat · rise + heat of fusion), no losses",
     ),
     "melt_energy": ("J", "energy to melt the whole seam", "energy per length over the whole path"),
     "laser_energy": (
-        "J",
-        "laser energy adapted along the seam to the need of each place, without conduction",
+        "J", "laser energy adapted along the seam to the need of each place, without conduction",
         "energy to melt / (transmission of the place · share of the light on the rib · share that becomes heat)",
     ),
     "laser_energy_even": (
-        "J",
-        "laser energy at constant power and speed until the slowest place has melted, without conduction",
+        "J", "laser energy at constant power and speed until the slowest place has melted, without conduction",
         "largest need of any place, over the whole path",
     ),
     "least_time": (
-        "s",
-        "least time with the laser on, without conduction",
+        "s", "least time with the laser on, without conduction",
         "laser energy (even) / power: a lower bound; the heat model gives the time",
     ),
     "pass_time": ("s", "time of one pass", "length / speed, without jumps and slow corners"),
     "first_pass_rise": (
-        "K",
-        "rise of the base's surface in one pass, where it is highest",
-        "power · transmission / (speed · width of the light · absorption depth · density · heat)",
+        "K", "rise of the base's surface in one pass, where it is highest",
+        "power · transmission / (speed · width of the beam · absorption depth · density · heat)",
     ),
     "cooling_depth": (
-        "mm",
-        "depth that heat reaches between two passes",
+        "mm", "depth that heat reaches between two passes",
         "√(4 · diffusivity · pass time); much more than the absorption depth: the rib does not melt all at once",
     ),
     "clamp_force": ("N", "clamp force", "pressure · rib width · length"),
     "steady_layer": (
-        "mm",
-        "melt layer while the rib collapses",
-        (
-            "where melt is squeezed out as fast as it forms without losses: (speed · viscosity · width² / "
-            "pressure)^(1/3)"
-        ),
+        "mm", "melt layer while the rib collapses",
+        "where melt is squeezed out as fast as it forms without losses: (speed · viscosity · width² / pressure)^(1/3)",
     ),
-}
+}  # fmt: skip
 """Bounds without conduction, and what needs no heat model: key -> unit, what it is, how it is computed."""
 
 OF_HEAT: dict[str, tuple[str, str, str]] = {
     "plane_time": (
-        "s",
-        "time to melting without lateral conduction: a lower bound",
+        "s", "time to melting without lateral conduction: a lower bound",
         "π (ΔT (e1 + e2) / (2 q))², e = √(k ρ cp): plane source between two half-spaces",
     ),
     "start_time": (
-        "s",
-        "time until the slowest place of the seam melts",
+        "s", "time until the slowest place of the seam melts",
         "until the mean of the interface reaches the melting point, at constant power and speed",
     ),
     "weld_time": (
-        "s",
-        "time with the laser on, until the planned collapse is reached",
+        "s", "time with the laser on, until the planned collapse is reached",
         "melt is pressed out as soon as the residual layer below the interface is as hot as the melt",
     ),
     "passes": ("1", "passes round the seam", "weld time · speed / length, rounded up"),
     "cycle_time": ("s", "cycle: weld, hold and handling", "weld time + hold + handling"),
     "least_power": (
-        "W",
-        "least power at which the whole seam melts at all",
-        "steady state against the losses to air and tool",
+        "W", "least power at which the whole seam melts at all", "steady state against the losses to air and tool",
     ),
     "melting_speed": ("mm/s", "mean speed of the collapse", "collapse / (weld time - time to melting)"),
     "peak_temperature": (
-        "°C",
-        "highest temperature in the seam",
+        "°C", "highest temperature in the seam",
         "at the place that gets hottest until the slowest has collapsed, with the rise of one pass",
     ),
     "cover_surface": (
-        "°C",
-        "highest temperature at the cover's light side",
+        "°C", "highest temperature at the cover's top",
         "by conduction alone; light that the cover itself absorbs is not in it",
     ),
     "cooling_time": (
-        "s",
-        "time without light until the seam is solid",
-        "until the interface's mean is below the melting point",
+        "s", "time with the laser off until the seam is solid", "until the interface's mean is below the melting point",
     ),
-    "melted_base": ("mm", "depth that melts in the base, mean over the light's width", "one pass of the spot"),
-    "melted_cover": ("mm", "depth that melts in the cover, mean over the light's width", "one pass of the spot"),
-}
+    "melted_base": ("mm", "depth that melts in the base, mean over the beam's width", "one pass of the spot"),
+    "melted_cover": ("mm", "depth that melts in the cover, mean over the beam's width", "one pass of the spot"),
+}  # fmt: skip
 """Results of the heat model, in the same shape."""
 
 RESULTS = {**BOUNDS, **OF_HEAT}
@@ -130,7 +111,7 @@ INPUTS: dict[str, str] = {
     "tolerance.trap": "tolerance of the trap area",
     "tolerance.flatness_cover": "flatness of the cover",
     "tolerance.flatness_rib": "flatness of the rib",
-}
+}  # fmt: skip
 """Inputs of results, of sensitivities and of random combinations -> what they are called."""
 
 TOLERANCES: dict[str, str] = {
@@ -140,7 +121,7 @@ TOLERANCES: dict[str, str] = {
     "flatness_rib": "flatness of the rib",
     "flattened": "flattened by the clamp",
     "cpk": "process capability Cpk",
-}
+}  # fmt: skip
 """Entries of the table ``[tolerance]`` that are no quantities -> what a report calls them."""
 
 NUMBERS: dict[str, str] = {
@@ -171,7 +152,7 @@ NUMBERS: dict[str, str] = {
     "process.height_reserve": "reserve of the rib height",
     "samples.count": "random combinations",
     "samples.seed": "seed of the random numbers",
-}
+}  # fmt: skip
 """Numbers of the table ``[material]`` -> what a report calls them."""
 
 CONDITIONS: dict[str, str] = {
@@ -182,7 +163,7 @@ CONDITIONS: dict[str, str] = {
     "a collapse exists that suits": "there is a suitable collapse",
     "all of them but the transmission": "all of them but the transmission",
     "all of them": "all of them",
-}
+}  # fmt: skip
 """What a share of the random combinations keeps."""
 
 _STATES: dict[str, str] = {
@@ -203,15 +184,14 @@ _STATES: dict[str, str] = {
     "pair-estimate: unlikely": "estimate: unlikely",
     "pair-not weldable": "not weldable",
     "pair-unknown": "unknown",
-}
+}  # fmt: skip
 
 TERMS: dict[str, str] = {
     **{f"input-{key}": word for key, word in INPUTS.items()},
     **{f"tolerance-{key}": word for key, word in TOLERANCES.items()},
     **{f"number-{key}": word for key, word in NUMBERS.items()},
-    **{f"condition-{key}": word for key, word in CONDITIONS.items()},
-    **_STATES,
-}
+    **{f"condition-{key}": word for key, word in CONDITIONS.items()}, **_STATES,
+}  # fmt: skip
 """What a key of the document's part "material" is called: family and key.
 
 Families: input, tolerance, number, condition, window, form, pair.

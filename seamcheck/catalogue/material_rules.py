@@ -207,10 +207,11 @@ MATERIAL_RULES: tuple[Rule, ...] = (
         "Power to melt the seam",
         ATTENTION,
         "below",
-        "The laser brings the whole seam to its melting point.",
-        "Heat is lost as fast as the light brings it: that place never melts, however long the laser is on.",
+        "The laser melts the whole seam, in the time that a weld may take.",
+        "Heat is lost about as fast as the light brings it: the slowest place melts far too late, or never.",
         "assumption",
-        "1.0; by the heat model from the settings' numbers, some of them from memory. Near 1 the weld takes very long.",
+        "1.0; by the heat model from the settings' numbers, some of them from memory. Near 1 the weld takes very long: "
+        "longer than material.process.longest_heating is a finding too.",
         (
             Setting(
                 "min",
@@ -230,6 +231,13 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                     "{why}.",
                     "More power, a cover that transmits more light, a narrower rib, or a shorter seam for one laser.",
                 ),
+            ),
+            Check(
+                "weld_time",
+                failing_reasons={
+                    "too-long": "The weld does not reach the planned collapse within the time given as "
+                    "material.process.longest_heating."
+                },
             ),
         ),
         for_flat_overlap=True,

@@ -9,10 +9,8 @@ SOURCES: dict[str, str] = {
     "source.c": "mass-normalised heats of fusion after Thermal Analysis, Academic Press 1990, pp. 417-431",
     "source.d": "NIST Chemistry WebBook, poly(butylene terephthalate)",
     "source.e": "Heat of fusion and specific volume of PET and PBT (abstract)",
-    "source.g": (
-        "table of solubility parameters after Encyclopedia of Polymer Technology and Treatise on Adhesion and "
-        "Adhesives vol. 1 (1967)"
-    ),
+    "source.g": "table of solubility parameters after Encyclopedia of Polymer Technology and Treatise on Adhesion and "
+        "Adhesives vol. 1 (1967)",
     "source.h": "Handbook of Condensed Matter and Materials Data, Table 3.3-6",
     "source.n1": "Appl. Opt. 59, 2337-2344 (2020), via the refractiveindex.info database (CC0)",
     "source.n2": "Appl. Opt. 54, F139-F143 (2015), via the refractiveindex.info database (CC0)",
@@ -20,15 +18,12 @@ SOURCES: dict[str, str] = {
     "source.t": "Plastics Engineering (textbook), Table 1.8, thermal conductivity",
     "source.w": "public table of thermal conductivities of polymers at 20 °C and 1 atm (web page)",
     "source.s": "Handbook of Polymer Solution Thermodynamics, Tait constants at zero pressure, at {temperature:0 °C}",
-    "source.s.beyond": (
-        "Handbook of Polymer Solution Thermodynamics, Tait constants at zero pressure, extrapolated from "
-        "{start:0}..{end:0 °C} to {temperature:0 °C}"
-    ),
+    "source.s.beyond": "Handbook of Polymer Solution Thermodynamics, Tait constants at zero pressure, extrapolated "
+        "from {start:0}..{end:0 °C} to {temperature:0 °C}",
     # of a pair: the letter behind it in data/pairs.toml
     "pair.source.i": "table on a public answer page of a welding research institute on dissimilar plastics",
-    "pair.source.b": (
-        "J. Appl. Polym. Sci. 133, 44167 (2016), laser transmission welding of PMMA and PBT with a PC film (abstract)"
-    ),
+    "pair.source.b": "J. Appl. Polym. Sci. 133, 44167 (2016), laser transmission welding of PMMA and PBT with a PC "
+        "film (abstract)",
     "pair.source.f": "Materials 15, 8062 (2022), partial solubility in PVDF/PMMA blends (abstract)",
     "pair.source.p": "common practice, no published source found",
     "pair.source.m": "from memory, unverified",
@@ -61,10 +56,9 @@ SOURCES: dict[str, str] = {
     "mixed.fusion": "crystallinity {share:.2} of {full:0 J/g}",
     "mixed.expansion": "{own}; fillers do not expand",
     "mixed.expansion-only": "fillers do not expand",
-    "mixed.diffusivity": (
-        "conductivity {conductivity:.2 W/(m·K)} / (density {density:.2 g/cm³} · heat {heat:.2 J/(g·K)})"
-    ),
-}
+    "mixed.diffusivity": "conductivity {conductivity:.2 W/(m·K)} / (density {density:.2 g/cm³} · heat "
+        "{heat:.2 J/(g·K)})",
+}  # fmt: skip
 
 WHY: dict[str, str] = {
     "pair.why.blends": "The melts do not mix by published work on blends.",
@@ -76,5 +70,5 @@ WHY: dict[str, str] = {
     "pair.why.polyolefin": "Polyolefins do not bond to other polymers by melting alone.",
     "pair.why.pom": "Polyoxymethylene bonds to nothing but itself.",
     "pair.why.polyamide": "Polyamides do not bond to styrene polymers or polycarbonate by melting alone.",
-}
+}  # fmt: skip
 """What is known about a pair of polymers; keys without 'pair.why.' stand in data/pairs.toml."""

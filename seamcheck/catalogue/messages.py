@@ -23,6 +23,7 @@ BELOW_ZERO, GRAVE, PARTLY = "below-zero", "grave", "partly"
 AT_RISK, OPEN_PLACE, RIB_GONE = "at-risk", "seam-open.interrupted", "seam-open.no-rib"
 NO_COUNTERPART = "seam-open.no-opposite"
 WALL_ENDS, WALL_INTERRUPTED = "seam-open.wall-ends", "seam-open.wall-interrupted"
+MOVED, IN_LIGHT, POCKET, LOW_RIB = "moved", "in-light", "pocket", "low-rib"
 SAME_ELSEWHERE, GROUPED, ALONG_PATHS = "places", "places.grouped", "places.paths"
 
 
@@ -71,6 +72,16 @@ def bound_key(rule: Rule, check: Check, side: str) -> str:
     return f"{rule.key}.{check.column}.{side}"
 
 
+_BY_CAUSE = (
+    ("beam-path", "beam_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that clears "
+     "the light and its margin."),
+    ("beam-path", "beam_clear", LOW, IN_LIGHT, "Move {part} out of the beam path."),
+    ("contact-gap", "gap_max", HIGH, POCKET, "Fill the pocket in the cover[ by {by}]."),
+    ("contact-gap", "gap_max", HIGH, LOW_RIB, "Raise the rib here[ by {by}]."),
+)  # fmt: skip
+"""Rule, column, side, cause -> what to do where the geometry tells the cause."""
+
+
 def _wordings() -> dict[str, Wording]:
     found: dict[str, Wording] = {}
 
@@ -92,8 +103,7 @@ def _wordings() -> dict[str, Wording]:
                 if bound.grave:
                     put(f"{key}.{GRAVE}", Wording(bound.grave_says))
             for reason, words in check.failing_reasons.items():
-                other = check.upper or check.lower
-                assert other is not None
+                other = check.upper or check.lower or rule.bounds()[0]
                 put(bound_key(rule, check, reason), Wording(words, other.remedy, other.harm or rule.harm))
     open_seam = RULES["seam-open"]
     put(OPEN_PLACE, Wording("The rib is interrupted for {length}.", open_seam.remedy, open_seam.harm))
@@ -111,6 +121,9 @@ def _wordings() -> dict[str, Wording]:
             "outside."
         ),
     )
+    for name, column, side, cause, remedy in _BY_CAUSE:
+        told = found[f"{name}.{column}.{side}"]
+        put(f"{name}.{column}.{side}.{cause}", Wording(told.says, remedy, told.harm))
     put(SAME_ELSEWHERE, Wording("Broken in the same way, {count} more: {where:list}."))
     put(GROUPED, Wording("They are reported as one finding, because there are {count} in all."))
     put(ALONG_PATHS, Wording("The same holds along {where}."))

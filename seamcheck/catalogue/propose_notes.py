@@ -3,33 +3,26 @@
 from __future__ import annotations
 
 PROPOSE_NOTES: dict[str, str] = {
-    "propose.hand.cover-hole": (
-        "the model does not say what the hole is for; close it or move it out of the light by hand"
-    ),
-    "propose.hand.beam-path": "the model does not say what the part or feature in the light is for; move it by hand",
-    "propose.hand.light-clear": (
-        "the model does not say what the part or feature in the light is for; move it[ {by:.2 mm}] by hand"
-    ),
-    "propose.hand.scanner-shadow": (
-        "it depends on where the scanner stands and on what stands beside the seam, not on the joint"
-    ),
+    "propose.hand.cover-hole": "the model does not say what the hole is for; close it or move it out of the beam by "
+        "hand",
+    "propose.hand.beam-path": "the model does not say what the part or feature in the beam path is for; move it by "
+        "hand",
+    "propose.hand.light-clear": "the model does not say what the part or feature in the beam path is for; move it[ "
+        "{by:.2 mm}] by hand",
+    "propose.hand.scanner-shadow": "it depends on where the scanner stands and on what stands beside the seam, not on "
+        "the joint",
     "propose.hand.beam-angle": "it depends on the scanner's place and field, not on the joint",
-    "propose.hand.clamp-reach": (
-        "the model does not say what the features beside the seam are for; make room for the clamp by hand"
-    ),
-    "propose.hand.wall-opening": (
-        "the model does not say what the opening is for; move it or support the wall over it by hand"
-    ),
+    "propose.hand.clamp-reach": "the model does not say what the features beside the seam are for; make room for the "
+        "clamp by hand",
+    "propose.hand.wall-opening": "the model does not say what the opening is for; move it or support the wall over it "
+        "by hand",
     "propose.hand.flatness-stack": "it depends on the tolerances of the parts, not on the drawn shape",
-    "propose.hand.support-offset": (
-        "the wall below the seam would have to move[ by {by:.2 mm}], and the inside of the housing with it"
-    ),
-    "propose.hand.wall-to-rib": (
-        "the wall below the seam would have to become wider, and the housing larger or its inside smaller"
-    ),
-    "propose.hand.overhang": (
-        "the wall below the seam would have to move[ by {by:.2 mm}], and the inside of the housing with it"
-    ),
+    "propose.hand.support-offset": "the wall below the seam would have to move[ by {by:.2 mm}], and the inside of the "
+        "housing with it",
+    "propose.hand.wall-to-rib": "the wall below the seam would have to become wider, and the housing larger or its "
+        "inside smaller",
+    "propose.hand.overhang": "the wall below the seam would have to move[ by {by:.2 mm}], and the inside of the "
+        "housing with it",
     "propose.hand.near-parts": "the model does not say whether the other part may move[; {by:.2 mm} are missing]",
     "propose.hand.path-distance": "the two seams and the walls below them would have to move apart[ by {by:.2 mm}]",
     "propose.hand.seam-step": "the whole seam would have to lie in one plane",
@@ -38,9 +31,8 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.hand.guide-play": "the model does not say which of the two flanks may be set back; change one by hand",
     "propose.hand.guide-depth": "the model does not say which of the two flanks may be longer; change one by hand",
     "propose.hand.guide-draft": "the draft depends on how both parts are moulded, which the model does not say",
-    "propose.hand.sink-mark": (
-        "the plate below the rib would have to become thicker, and the part's other side would change with it"
-    ),
+    "propose.hand.sink-mark": "the plate below the rib would have to become thicker, and the part's other side would "
+        "change with it",
     "propose.hand.second-collapse": "it depends on the planned collapse of both welds, not on the shape of the joint",
     "propose.hand": "no change of the joint's own faces is known to mend it",
     "propose.measured": "{why}. Measured: {measured}",
@@ -67,9 +59,8 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.cut.touch": "the parts touch there but do not overlap",
     "propose.cut.no-plane": "moving one plane face of the cover does not clear the overlap",
     "propose.cut.no-level": "no level face of the cover lies over the seam",
-    "propose.cut.no-chamfer": (
-        "the land does not end at a chamfer or rounding of the cover; its border would have to move out"
-    ),
+    "propose.cut.no-chamfer": "the land does not end at a chamfer or rounding of the cover; its border would have to "
+        "move out",
     "propose.cut.inclined": "the land belongs to a seam that is itself inclined",
     "propose.cut.no-move": "no change of up to three dimensions of rib, traps and lips meets all limits",
     "propose.cut.no-trap": "there is no flash trap whose dimensions could change",
@@ -90,11 +81,9 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.lip": "a lip {width:.2 mm} wide, {below:.2 mm} below the contact, closes the inner flash trap",
     "propose.both-limits": "both limits",
     "propose.window": "no pad or recess causes it; no collapse is left between {ends}",
-    "propose.window-land": (
-        "no pad or recess causes it; no collapse is left between {ends}; the land would have to lie {travel:.2 "
-        "mm} below the contact, and the lip gap would then be more than lip-gap allows ({most:.2 mm} below the "
-        "contact)"
-    ),
+    "propose.window-land": "no pad or recess causes it; no collapse is left between {ends}; the land would have to "
+        "lie {travel:.2 mm} below the contact, and the lip gap would then be more than lip-gap allows ({most:.2 mm} "
+        "below the contact)",
     "propose.cut.walls": "the walls of the body to be cut away do not close",
     "propose.cut.body": "the body to be cut away is not sound",
     "propose.cut.neighbours": "the traps of neighbouring walls run into each other",
@@ -114,15 +103,11 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.by": "{what} by {by:.2 mm}",
     "propose.no-flat": "The joint is of the kind {kind:word}: it has no flat contact to cut a rib from.",
     "propose.not-flat": "Base and cover do not lie flat on each other all along the seam.",
-    "propose.open": (
-        "The contact does not run round closed: a seam with open ends can't be tight. Close the contact first, or "
-        "name the parts that belong together."
-    ),
+    "propose.open": "The contact does not run round closed: a seam with open ends can't be tight. Close the contact "
+        "first, or name the parts that belong together.",
     "propose.not-cut": "The joint could not be cut into the part: {why}.",
-    "propose.cut-rib": (
-        "A rib {width:.2 mm} wide and {height:.2 mm} high between flash traps {inner:.2 mm} and {outer:.2 mm} "
-        "wide, the land beside them {low:.2 mm} lower."
-    ),
+    "propose.cut-rib": "A rib {width:.2 mm} wide and {height:.2 mm} high between flash traps {inner:.2 mm} and "
+        "{outer:.2 mm} wide, the land beside them {low:.2 mm} lower.",
     "propose.size.rib_width": "rib width at the contact plane",
     "propose.size.rib_height": "rib height above both trap floors",
     "propose.size.trap_inner": "width of the inner flash trap",
@@ -130,30 +115,21 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.size.lowering": "land beside the traps below the contact plane",
     "propose.size.draft": "draft of flanks and trap walls",
     "propose.size.collapse": "planned collapse",
-    "propose.shallow": (
-        "Over s = {start:.1 mm} to {end:.1 mm} the wall is {missing:.2 mm} too shallow below the contact: "
-        "{room:.2 mm} deep, {need:.2 mm} are needed for traps with {floor:.1 mm} below their floors."
-    ),
+    "propose.shallow": "Over s = {start:.1 mm} to {end:.1 mm} the wall is {missing:.2 mm} too shallow below the "
+        "contact: {room:.2 mm} deep, {need:.2 mm} are needed for traps with {floor:.1 mm} below their floors.",
     "propose.down": "Move what ends the wall there (an opening, a recess) {missing:.2 mm} down.",
-    "propose.narrow": (
-        "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the {side:word} side: "
-        "{room:.2 mm} from the mid-line, {need:.2 mm} are needed."
-    ),
+    "propose.narrow": "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the "
+        "{side:word} side: {room:.2 mm} from the mid-line, {need:.2 mm} are needed.",
     "propose.widen": "Widen the contact there by {missing:.2 mm} on the {side:word} side.",
-    "propose.narrow-both": (
-        "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the {side:word} side: "
-        "{room:.2 mm} from the mid-line, {need:.2 mm} are needed. On the {other:word} side {opposite:.2 mm} are "
-        "missing."
-    ),
-    "propose.widen-both": (
-        "Widen the contact there by {missing:.2 mm} on the {side:word} side, and by {opposite:.2 mm} on the "
-        "{other:word} side."
-    ),
+    "propose.narrow-both": "Over s = {start:.1 mm} to {end:.1 mm} the contact is {missing:.2 mm} too narrow on the "
+        "{side:word} side: {room:.2 mm} from the mid-line, {need:.2 mm} are needed. On the {other:word} side "
+        "{opposite:.2 mm} are missing.",
+    "propose.widen-both": "Widen the contact there by {missing:.2 mm} on the {side:word} side, and by {opposite:.2 "
+        "mm} on the {other:word} side.",
     "propose.nor-deep": "{what} The wall is not deep enough below the contact either: {depth:.2 mm}.",
     "propose.limit": "The nearest limit can't be held: {rule}, {quantity} {value} against {bound}.",
-    "propose.leave-lip": (
-        "Leave out the {side:word} lip ({option}): it would fit; flash then shows on the {side:word} side."
-    ),
+    "propose.leave-lip": "Leave out the {side:word} lip ({option}): it would fit; flash then shows on the {side:word} "
+        "side.",
     "propose.free": "Leave the fixed dimensions free: without them it fits.",
     "propose.list": "{changes:list}",
     "propose.went": "mended by the other changes",
@@ -165,5 +141,5 @@ PROPOSE_NOTES: dict[str, str] = {
     "propose.kept": "A joint was drawn, but it is not proposed: {why}",
     "propose.held": "The proposed model was reviewed: no must-fix limit is broken.",
     "propose.none": "No joint was found.",
-}
+}  # fmt: skip
 """Key -> English template; sentences that stand within others begin small and have no full stop."""

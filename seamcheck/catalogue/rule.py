@@ -68,6 +68,7 @@ class Bound:
     says : what a finding says; {value} and {limit} are filled in with their unit
     remedy : what to do; the part in [brackets] is left out where the amount {by} is unknown
     change, change_unit : formula and unit of {by}, from ``value``, ``limit`` and the columns at the place
+    lengths : further lengths that a remedy names, each with its formula of the same names
     grave, grave_says : a further bound, and what a finding adds beyond it
     stands_in_for : columns that tell more: where one of them is known, this bound is not judged
     harm : what goes wrong on this side, where the rule's harm tells of both
@@ -79,6 +80,7 @@ class Bound:
     remedy: str
     change: str = "abs(limit - value)"
     change_unit: str = ""
+    lengths: tuple[tuple[str, str], ...] = ()
     grave: str = ""
     grave_says: str = ""
     harm: str = ""

@@ -39,7 +39,8 @@ def _on_side(bound: Bound | None, side: str) -> Bound | None:
     if bound is None:
         return None
     texts = {name: getattr(bound, name).replace("SIDE", side) for name in ("says", "remedy", "below_zero", "change")}
-    return replace(bound, **texts)
+    lengths = tuple((name, formula.replace("SIDE", side)) for name, formula in bound.lengths)
+    return replace(bound, lengths=lengths, **texts)
 
 
 RIB = (
@@ -259,9 +260,17 @@ TRAPS = (
                 lower=Bound(
                     "min",
                     "Both flash traps together hold {value} times the melt; it should be at least {limit} times.",
-                    "Widen each flash trap[ by {by} at its present depth], deepen both, or plan less collapse.",
+                    "Widen each flash trap[ by {by} at its present depth], deepen both[ by {deeper}], or plan less "
+                    "collapse.",
                     change="(limit - value) * melt_area / (rib_height_inner + rib_height_outer - 2 * collapse)",
                     change_unit="mm",
+                    lengths=(
+                        (
+                            "deeper",
+                            "(limit - value) * melt_area / (trap_area_inner / (rib_height_inner - collapse)"
+                            " + trap_area_outer / (rib_height_outer - collapse))",
+                        ),
+                    ),
                 ),
             ),
         ),
@@ -281,9 +290,14 @@ TRAPS = (
             lower=Bound(
                 "min",
                 "The SIDE flash trap holds {value} times its half of the melt; it should be at least {limit} times.",
-                "Widen the SIDE flash trap[ by {by} at its present depth], or deepen it.",
+                "Widen the SIDE flash trap[ by {by} at its present depth][ ({width} wide now, on average)], or deepen "
+                "it[ by {deeper}].",
                 change="(limit - value) * melt_area / 2 / (rib_height_SIDE - collapse)",
                 change_unit="mm",
+                lengths=(
+                    ("width", "trap_area_SIDE / (rib_height_SIDE - collapse)"),
+                    ("deeper", "(limit / value - 1) * (rib_height_SIDE - collapse)"),
+                ),
             ),
         ),
     ),
@@ -372,7 +386,7 @@ COVER = (
         "Clamp land",
         MUST_FIX,
         "below",
-        "Beside the light the cover has a flat, free land for the clamp.",
+        "Beside the beam the cover has a flat, free land for the clamp.",
         "The clamp has nothing to press on, or presses unevenly: the cover lifts and the seam leaks.",
         "common practice",
         "1.0 mm, no published source; 2.0 mm is comfortable (from memory).",
@@ -397,7 +411,7 @@ COVER = (
         "Tilt of the clamp land",
         ATTENTION,
         "above",
-        "The clamp land lies square to the light.",
+        "The clamp land lies square to the beam.",
         "The clamp pushes the cover sideways and presses on an edge.",
         "assumption",
         "2° in the section.",
@@ -408,7 +422,7 @@ COVER = (
                 upper=Bound(
                     "max",
                     "The clamp land is tilted by {value}; it should be at most {limit}.",
-                    "Make the land square to the light, or shape the clamp to the cover there.",
+                    "Make the land square to the beam, or shape the clamp to the cover there.",
                 ),
             ),
         ),
@@ -449,7 +463,7 @@ COVER = (
                 upper=Bound(
                     "max",
                     "The cover is {value} thick over the rib; it should be at most {limit}.",
-                    "Thin the cover over the rib[ by {by}], with a recess along the seam on the light's side.",
+                    "Thin the cover over the rib[ by {by}], with a recess along the seam in the cover's top.",
                     harm=_THICK,
                     stands_in_for=("transmission", "thickness_of_class"),
                 ),
@@ -516,20 +530,19 @@ COVER = (
         "Beam path",
         MUST_FIX,
         "below",
-        "The light reaches the rib over its whole width through one thickness of cover and nothing else.",
+        "The beam reaches the rib in its whole width, through one thickness of cover and nothing else.",
         "An obstacle in the beam absorbs it and burns, and the rib stays cold in the shadow.",
         "assumption",
-        "The whole width of the spot, or of the rib where no spot is given; light along the beam.",
-        (Setting("min", 1.0, "1", "smallest share of the light's width that arrives", 0.0, 1.0),),
+        "The whole width of the spot, or of the rib where no spot is given; parallel beam.",
+        (Setting("min", 1.0, "1", "smallest share of the beam's width that arrives", 0.0, 1.0),),
         (
             Check(
                 "beam_clear",
                 accepted_reasons={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
                 lower=Bound(
                     "min",
-                    "Only {percent} of the light's width reaches the rib.",
-                    "Clear the beam path over the rib: move the part that stands in it, or fill the void where the "
-                    "cover has one.",
+                    "Only {percent} of the beam's width reaches the rib.",
+                    "Clear the beam path over the rib: it passes one thickness of the cover and nothing else.",
                 ),
             ),
         ),
@@ -695,7 +708,7 @@ CONTACT = (
                     "collapse + reserve",
                     "The cover can sink by {value} until it touches something else; with a collapse of "
                     "{collapse} it should be at least {limit}.",
-                    "Cut back what the cover meets first[ by {by}].",
+                    "Cut back what the cover meets first[ by {by}][: {other}, {side:word} side of the rib].",
                     below_zero="The cover meets something else {size} before it rests on the rib; with a collapse of "
                     "{collapse} it should be free to sink by at least {limit} from there.",
                 ),

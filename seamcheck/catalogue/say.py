@@ -53,6 +53,8 @@ WORDS: dict[str, str] = {
     **TERMS,
     "inner": "inner",
     "outer": "outer",
+    "inward": "inward",
+    "outward": "outward",
     "cover-hole": "a hole",
     "cover-ends": "the rib runs on beyond the cover",
 }

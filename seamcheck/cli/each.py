@@ -162,15 +162,11 @@ def _check_within(folder: Path, place: Path) -> None:
 
 def _line(model: Path, document: Mapping[str, Any]) -> Iterator[Any]:
     """The verdict with the model's path: names alone may be alike in several folders."""
-    from rich.text import Text
-
     from seamcheck.report.ci.escape import one_line
+    from seamcheck.report.terminal import line
     from seamcheck.report.text import VERDICTS, headline
 
-    word, style = VERDICTS[document["verdict"]]
-    line = Text.assemble((word, style), f"  {one_line(str(ci.shown(model)))}  {one_line(headline(document))}")
-    line.no_wrap, line.overflow = True, "ignore"
-    yield line
+    yield line(VERDICTS[document["verdict"]], f"  {one_line(str(ci.shown(model)))}  {one_line(headline(document))}")
 
 
 def _tell(document: Mapping[str, Any]) -> None:

@@ -75,7 +75,7 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("csv", f"{_REPORT}.csv:render_csv", "the table of all stations", needs_seam=True),
     Output(
-        "dxf", f"{_REPORT}.dxf:render_dxf", "seam, land and findings as a drawing seen along the light",
+        "dxf", f"{_REPORT}.dxf:render_dxf", "seam, land and findings as a drawing seen along the beam",
         needs_view=True, needs_seam=True,
     ),
     Output(

@@ -38,7 +38,7 @@ def _trial_options(command: Any) -> Any:
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @option("--into", "folder", required=True, metavar="FOLDER", type=click.Path(path_type=Path), section="Write to files",
         help="Folder for all files; it may not hold anything yet.")  # fmt: skip
-@option("--clockwise", is_flag=True, section=PATH, help="Weld clockwise, seen against the light.")
+@option("--clockwise", is_flag=True, section=PATH, help="Weld clockwise, seen against the beam.")
 @_trial_options
 @settings_options
 @language_option
@@ -58,7 +58,7 @@ def command(
 ) -> None:
     """Write what a toolmaker and a laser operator need for a trial weld of a model that keeps its limits.
 
-    FOLDER gets: clamp.step, clamp.dxf, clamp.csv (a frame beside the light and cores within it, walls inclined as the
+    FOLDER gets: clamp.step, clamp.dxf, clamp.csv (a frame beside the beam and cores within it, walls inclined as the
     light is, and the force along the seam) or plate.step, plate.dxf; nest.step, nest.dxf; path.csv, path.dxf,
     path.json (the mid-line in the order of welding, with energy, speed, power share and scanner coordinates that allow
     for refraction in the cover); and sheet.md with what was assumed. The model is reviewed once more with the clamp on

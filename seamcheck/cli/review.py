@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from seamcheck.report.review import Review
     from seamcheck.settings.settings import Settings
 
-ROLES = "Roles and light (found in the model if not given)"
+ROLES = "Roles and beam (found in the model if not given)"
 LIMITS = "Limits (over seamcheck.toml, over the defaults)"
 MACHINE = "Scanner, clamp and tolerances (over seamcheck.toml; without them not evaluated, or at defaults)"
 SHOW = "Show"
@@ -39,7 +39,7 @@ RUN = "Run"
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @option("--cover", metavar="PART", section=ROLES, help="Name or id of the part that transmits the light.")
 @option("--base", metavar="PART", section=ROLES, help="Name or id of the part below the seam.")
-@option("--beam", metavar="X,Y,Z", section=ROLES, help="Direction of the light, from cover into base; also '-z'.")
+@option("--beam", metavar="X,Y,Z", section=ROLES, help="Beam direction, from cover into base; also '-z'.")
 @option("--collapse", metavar="MM", section=LIMITS, help="Planned collapse of the rib. [default: 0.4]")
 @option(
     "--limit", "limits", multiple=True, metavar="RULE.NAME=VALUE", section=LIMITS,
@@ -52,7 +52,7 @@ RUN = "Run"
 )  # fmt: skip
 @option(
     "--scanner", "scanners", multiple=True, metavar="NAME=VALUE", section=MACHINE,
-    help="Where the light comes from: distance=300 (mm, from the mirrors' pivot to the cover's top) or "
+    help="Where the beam comes from: distance=300 (mm, from the mirrors' pivot to the cover's top) or "
     "telecentric=true; also axis=X,Y,Z, half-angle=DEGREES, index=N. Repeat it for more.",
 )  # fmt: skip
 @option(

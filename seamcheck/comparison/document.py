@@ -94,7 +94,7 @@ def _why(reason: Mapping[str, Any]) -> Sentence:
 
 
 _SAME_LIGHT = 1.0
-"""Degrees between old and new direction of the light, beyond which a sentence says so."""
+"""Degrees between old and new beam direction, beyond which a sentence says so."""
 
 _REVERSED = 135.0
 """Degrees between both in the model's coordinates, beyond which a turn of the whole is told as well."""
@@ -314,7 +314,7 @@ def _interface(pair: JointPair) -> list[Record]:
 
 
 def _plan(pair: JointPair) -> Record:
-    """Both centre lines seen along the light, in the plane across it; mm."""
+    """Both centre lines seen along the beam, in the plane across it; mm."""
     beam = np.asarray(pair.new["beam"], dtype=float)
     start = np.eye(3)[int(np.argmin(np.abs(beam)))]
     x = start - (start @ beam) * beam

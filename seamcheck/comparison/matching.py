@@ -124,7 +124,7 @@ class _Site:
     def __init__(self, finding: Finding, alignment: Alignment, motion: Rigid, is_old: bool) -> None:
         self.finding = finding
         pair = _pair_of(finding, alignment, is_old)
-        swapped = is_old and pair is not None and _is_swapped(pair, finding)
+        swapped = is_old and pair is not None and _is_swapped(pair)
         names = [str(finding["quantity"] or ""), str(finding["column"] or "")]
         if swapped:
             names = [other_side(name) for name in names]
@@ -225,8 +225,8 @@ def _along(path: SeamPath, start: float, end: float, length: float) -> np.ndarra
     return np.mod(s - path.corner_s[0], path.length) + path.corner_s[0] if path.closed else s
 
 
-def _is_swapped(pair: JointPair, finding: Finding) -> bool:
-    """Whether the inner side of the old seam is the outer one of the new seam at a finding."""
+def _is_swapped(pair: JointPair) -> bool:
+    """Whether the inner side of the old seam is the outer one along most of the new seam."""
     marks = [pair.swapped(k)[feet.found] for k, feet in enumerate(pair.onto_old)]
     together = np.concatenate(marks) if marks else np.zeros(0, dtype=bool)
     return bool(len(together)) and float(np.mean(together)) > 0.5

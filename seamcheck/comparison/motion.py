@@ -134,7 +134,7 @@ def _rotations(
 
 
 def _beam(document: Mapping[str, Any]) -> np.ndarray:
-    """(3,) mean direction of the light of all joints, where they agree; else that of the first."""
+    """(3,) mean beam direction of all joints, where they agree; else that of the first."""
     beams = np.array([joint["beam"] for joint in document["joints"]], dtype=float)
     mean = beams.mean(axis=0)
     size = float(np.linalg.norm(mean))

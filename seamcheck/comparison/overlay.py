@@ -33,7 +33,7 @@ class Place:
     ----------
     s, old_s : mm along the new and the old path
     new, old : segments (m, 4) mm and owners (m,) of both sections, in the new station's frame: its point at the
-        origin, u to the outer side, v against the light
+        origin, u to the outer side, v against the beam
     """
 
     s: float

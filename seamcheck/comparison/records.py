@@ -205,14 +205,14 @@ class MaterialChange(ComparisonRecord, frozen=True, kw_only=True):
 
 
 class DrawnLine(ComparisonRecord, frozen=True, kw_only=True):
-    """A centre line in the plane across the light."""
+    """A centre line in the plane across the beam."""
 
     closed: bool
     points: list[Numbers]
 
 
 class BothPlans(ComparisonRecord, frozen=True, kw_only=True):
-    """Both centre lines seen along the light."""
+    """Both centre lines seen along the beam."""
 
     axes: list[Numbers]
     old: list[DrawnLine]

@@ -7,13 +7,13 @@ from typing import Any
 
 from rich.console import Group, RenderableType
 from rich.padding import Padding
-from rich.table import Table
 from rich.text import Text
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.voice import tr
 from seamcheck.comparison import words
 from seamcheck.report import facts
+from seamcheck.report.terminal import bullets, clean, heading, indented, line, table
 
 Document = Mapping[str, Any]
 Record = Mapping[str, Any]
@@ -35,11 +35,10 @@ def full_report(document: Document) -> Iterator[RenderableType]:
     yield from _findings(document)
     for joint in document["joints"]:
         yield from _joint(joint)
-    lines = [clean(line) for line in words.background_lines(document)]
+    lines = [clean(told) for told in words.background_lines(document)]
     if lines:
-        yield Text()
-        yield Text(tr("Settings, limits and parts"), style="bold")
-        yield from _listed(lines)
+        yield from heading(tr("Settings, limits and parts"))
+        yield from bullets(lines)
     yield Text()
     yield Text(tr(SHORT_CAUTION), style="dim")
 
@@ -49,18 +48,13 @@ def one_line(document: Document) -> Iterator[RenderableType]:
     told = {"not-worse": tr("NOT WORSE"), "worse": tr("WORSE"), "not-compared": tr("NOT COMPARED")}
     word = tr("IDENTICAL") if document["identical"] else told[document["outcome"]]
     style = OUTCOMES["not-worse" if document["identical"] else document["outcome"]]
-    line = Text.assemble((word, style), "  ", clean(words.headline(document)))
-    line.no_wrap = True
-    line.overflow = "ignore"
-    yield line
+    yield line((word, style), "  ", clean(words.headline(document)))
 
 
 def _sides(document: Document) -> Iterator[RenderableType]:
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
     severities = ("must-fix", "attention", "note")
     counted = [facts.severity_word(severity) for severity in severities]
-    for k, heading in enumerate(("", tr("model"), tr("verdict"), *counted, tr("seam"), "SHA-256")):
-        table.add_column(heading, justify="right" if 3 <= k <= 6 else "left")
+    sides = table(("", tr("model"), tr("verdict"), *counted, tr("seam"), "SHA-256"), right=range(3, 7))
     for role in ("old", "new"):
         side = document[role]
         counts = [str(side["findings"][severity]) for severity in severities]
@@ -68,10 +62,10 @@ def _sides(document: Document) -> Iterator[RenderableType]:
             counts = ["-"] * 3
         length = facts.mm(side["length_mm"], 2) if side["length_mm"] else "-"
         names = ", ".join(clean(name) for name in side["files"]) or "-"
-        table.add_row(
+        sides.add_row(
             words.side_word(role), names, facts.verdict_word(side["verdict"]), *counts, length, side["sha256"][:12]
         )
-    yield Padding(table, (1, 0))
+    yield Padding(sides, (1, 0))
 
 
 def _findings(document: Document) -> Iterator[RenderableType]:
@@ -85,10 +79,9 @@ def _findings(document: Document) -> Iterator[RenderableType]:
             [(e["old"], words.how_words(e)) for e in found["dropped"]],
         ),
     )
-    for heading, entries in heads:
+    for head, entries in heads:
         if entries:
-            yield Text()
-            yield Text(f"{heading} ({len(entries)})", style="bold")
+            yield from heading(f"{head} ({len(entries)})")
             for finding, said in entries:
                 yield _finding(finding, said)
 
@@ -102,7 +95,7 @@ def _finding(finding: Record, said: str) -> RenderableType:
         Text(clean(finding["message"])),
         Text(f"{tr('Where:')} {clean(words.finding_place(finding))}; id {finding['id']}", style="dim"),
     ]
-    return Padding(Group(*lines), (0, 0, 0, 2))
+    return indented(Group(*lines))
 
 
 def _joint(joint: Record) -> Iterator[RenderableType]:
@@ -111,44 +104,35 @@ def _joint(joint: Record) -> Iterator[RenderableType]:
     yield Text()
     roles = tr("cover {cover}, base {base}", cover=clean(parts[0]), base=clean(parts[1]))
     yield Text.assemble((tr("Seam {seam}", seam=clean(name)), "bold"), f": {roles}")
-    yield from _listed([clean(line) for line in words.seam_lines(joint)])
+    yield from bullets(map(clean, words.seam_lines(joint)))
     if joint["quantities"]:
         yield Text(tr("What changed along it:"))
         groups = words.by_place(joint)
         for first, changes in groups[:MANY]:
             about = tr("{stretch}, about {place}", stretch=words.stretch(first), place=words.place(first["at"]))
-            yield Padding(Text(f"- {about}"), (0, 0, 0, 2))
-            yield Padding(_table(changes), (0, 0, 0, 4))
+            yield indented(f"- {about}")
+            yield indented(_table(changes), 4)
         if len(groups) > MANY:
-            yield from _listed(
+            yield from bullets(
                 [tr("and {count} more stretches; the document and the page hold all", count=len(groups) - MANY)]
             )
     elif joint["old"] is not None and joint["new"] is not None:
-        yield from _listed([tr("No quantity along it changed.")])
+        yield from bullets([tr("No quantity along it changed.")])
     for entry in joint["interface"]:
         key = entry["quantity"]
         by = words.difference(entry["by"], key)
         values = f"{words.amount(entry['old'], key)} → {words.amount(entry['new'], key)}"
         told = f"{entry['title']} {values}{', ' if by else ''}{by}"
-        yield from _listed([tr("Whole interface: {value}", value=told)])
-    yield from _listed(list(words.known_by_one(joint)))
+        yield from bullets([tr("Whole interface: {value}", value=told)])
+    yield from bullets(words.known_by_one(joint))
     if joint["material"]:
         yield Text(tr("Light, material and melt:"))
-        yield from _listed([clean(words.material_words(entry)) for entry in joint["material"]])
+        yield from bullets(clean(words.material_words(entry)) for entry in joint["material"])
 
 
 def _table(changes: Sequence[tuple[Record, Record]]) -> RenderableType:
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, show_header=False)
+    changed = table()
+    changed.show_header = False
     for quantity, change in changes:
-        table.add_row(quantity["title"], words.change_words(change, quantity["quantity"]))
-    return table
-
-
-def _listed(lines: Sequence[str]) -> Iterator[RenderableType]:
-    for line in lines:
-        yield Padding(Text(f"- {line}"), (0, 0, 0, 2))
-
-
-def clean(text: str) -> str:
-    """Text from a model without control characters, which a terminal would obey."""
-    return "".join(c if c.isprintable() else "\N{REPLACEMENT CHARACTER}" for c in str(text))
+        changed.add_row(quantity["title"], words.change_words(change, quantity["quantity"]))
+    return changed

@@ -205,6 +205,11 @@ class InterfaceValue(msgspec.Struct, frozen=True, kw_only=True):
     places: list[InterfaceValue] | UnsetType = UNSET
     length: Real | UnsetType | None = UNSET
     direction: Point | UnsetType | None = UNSET
+    move: (
+        Annotated[Real, Meta(description="mm by which what stands in the light clears it when moved in 'direction'")]
+        | UnsetType
+        | None
+    ) = UNSET
     initial_contact: Real | UnsetType | None = UNSET
     lateral_play: Real | UnsetType | None = UNSET
     lowest: Point | UnsetType | None = UNSET

@@ -74,7 +74,7 @@ def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
 
 
 def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> SectionSet:
-    """Outlines of all bodies in the section planes of one path: u outward, v against the light, P at 0."""
+    """Outlines of all bodies in the section planes of one path: u outward, v against the beam, P at 0."""
     step = -(-len(path.s) // MOST_SECTIONS)
     stations = np.arange(0, len(path.s), step)
     points = joint.frame.local(path.points[stations])

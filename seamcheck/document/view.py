@@ -11,7 +11,7 @@ picture draws from them; nothing is measured on them.
       "meshes": [{"part", "positions": float32 (n, 3), "triangles": uint32 (t, 3), "face": int32 (t,), "left_out"}]}
 
 The segments of the i-th listed station are ``segments[offsets[i]:offsets[i + 1]]``: each is u0, v0, u1, v1 in
-mm in the station's frame (P at the origin, u outer, v against the light), in any order; together they outline
+mm in the station's frame (P at the origin, u outer, v against the beam), in any order; together they outline
 the solid material of every part that the section plane meets.
 """
 

@@ -16,6 +16,7 @@ from contextlib import suppress
 from typing import Any
 
 from seamcheck.catalogue.say import refused
+from seamcheck.isolation.fork_server import END, FORK
 from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.fresh import run_isolated
 from seamcheck.isolation.imports import child_command, child_environment
@@ -23,21 +24,11 @@ from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.outcome import Watch, ended_from_outside
 
 REVIEW_MODULES = (
-    "seamcheck.pipeline",
-    "seamcheck.assembly.read",
-    "seamcheck.assembly.explain",
-    "seamcheck.cache.key",
-    "seamcheck.cache.measured",
-    "seamcheck.joint.find",
-    "seamcheck.joint.pieces",
-    "seamcheck.contour",
-    "seamcheck.measure.called_out",
-    "seamcheck.measure.seam",
-    "seamcheck.measure.interface",
-    "seamcheck.judge.judge",
-    "seamcheck.measure.material",
-    "seamcheck.document.make",
-)
+    "seamcheck.pipeline", "seamcheck.assembly.read", "seamcheck.assembly.explain", "seamcheck.cache.key",
+    "seamcheck.cache.measured", "seamcheck.joint.find", "seamcheck.joint.pieces", "seamcheck.contour",
+    "seamcheck.measure.called_out", "seamcheck.measure.seam", "seamcheck.measure.interface", "seamcheck.judge.judge",
+    "seamcheck.measure.material", "seamcheck.document.make",
+)  # fmt: skip
 """What every review loads: later it would be loaded anew in each forked child, and a failure be laid to the model."""
 
 CAN_FORK_WARM = sys.platform.startswith("linux")
@@ -126,7 +117,7 @@ class WarmWorkers:
             self._resume()
             server = self._running_server()
             try:
-                return server.run(function, args, limits, self._resume)
+                return server.run(function, args, limits)
             except _ServerGone as gone:
                 self._resume()
                 if attempt == 1:
@@ -210,7 +201,7 @@ class _Server:
             self._process.kill()
             self._process.wait()
 
-    def run(self, function: str, args: tuple[Any, ...], limits: dict[str, Any], go_on: Callable[[], None]) -> Any:
+    def run(self, function: str, args: tuple[Any, ...], limits: dict[str, Any]) -> Any:
         number = next(self._numbers)
         ours, theirs = socket.socketpair(socket.AF_UNIX, socket.SOCK_STREAM)
         status, told = os.pipe()
@@ -222,7 +213,7 @@ class _Server:
         ):
             try:
                 with theirs:
-                    self._ask(b"F", number, [theirs.fileno(), told, chatter.fileno()])
+                    self._ask(FORK, number, [theirs.fileno(), told, chatter.fileno()])
             finally:
                 os.close(told)
             try:
@@ -235,7 +226,7 @@ class _Server:
                 return watch.follow(messages_from(answers), pid, lambda: _number(ends), lambda: tail(chatter))
             finally:
                 with suppress(_ServerGone):
-                    self._ask(b"E", number, [])
+                    self._ask(END, number, [])
                 with suppress(OSError):
                     ours.shutdown(socket.SHUT_RDWR)  # the thread that reads it ends
 

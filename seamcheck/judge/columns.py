@@ -88,7 +88,7 @@ class _Case:
         worst = _worst(margin, stretch, self.view.path)
         value = float(self.values[worst])
         off = value - tolerance if self.side == "low" else value + tolerance
-        draft = self._told(stretch, worst, off, float(step.limit[worst]))
+        draft = self._told(stretch, worst, off, float(step.limit[worst]), float(steps[-1].limit[worst]))
         severity: Any = step.severity
         found = replace(draft.finding, severity=severity, value=value, margin=float(margin[worst]))
         if len(steps) > 1 and gravest == 0 and steps[1].severity != step.severity and not mark.all():
@@ -102,14 +102,11 @@ class _Case:
         limit = amount_of(abs(float(milder.limit[worst])), self.check.column)
         return message(PARTLY, {"length": amount_of(float(length), "gap"), "limit": limit})
 
-    def _told(self, stretch: Stretch, station: int, value: float, limit: float) -> DraftFinding:
-        """The finding with its sentences, for a value at a station."""
+    def _told(self, stretch: Stretch, station: int, value: float, limit: float, sound: float) -> DraftFinding:
+        """The finding with its sentences, for a value at a station; ``sound``: limit from which on nothing is said."""
         rule, bound, key = self.rule, self.bound, self.check.column
-        names = self.view.numbers_at(station, rule) | {"value": value, "limit": limit}
-        try:
-            by = float(evaluate(bound.change, names))
-        except ZeroDivisionError:
-            by = float("nan")
+        names = self.view.numbers_at(station, rule) | {"value": value, "limit": sound}
+        by = _amount(bound.change, names)
         is_below = bound.is_below_zero(value, zero_of(key, QUANTITIES[key].unit))
         args: dict[str, Amount | str] = {
             "value": amount_of(max(value, 0.0) if bound.below_zero and not is_below else value, key),
@@ -123,6 +120,9 @@ class _Case:
             args["median"] = amount_of(names["median"], key)
         if np.isfinite(by) and by > 0:
             args["by"] = change_of(by, bound.change_unit or QUANTITIES[key].unit)
+        for name, formula in bound.lengths:
+            if np.isfinite(length := _amount(formula, names)) and length > 0:
+                args[name] = change_of(length, "mm")
         side = bound_key(rule, self.check, self.side)
         words = f"{side}.{BELOW_ZERO}" if is_below else side
         draft = self.judging.on_stretch(rule, self.view, stretch, station, words, args, f"{key}.{self.side}")
@@ -135,6 +135,14 @@ class _Case:
             if (value > grave) if self.side == "high" else (value < grave):
                 found = saying(found, message(f"{side}.{GRAVE}", {"grave": amount_of(grave, key)}))
         return replace(draft, finding=found)
+
+
+def _amount(formula: str, names: dict[str, float]) -> float:
+    """A formula's value; NaN where it divides by zero."""
+    try:
+        return float(evaluate(formula, names))
+    except ZeroDivisionError:
+        return float("nan")
 
 
 def holes(judging: JointJudge) -> Iterator[DraftFinding]:

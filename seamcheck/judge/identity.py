@@ -1,6 +1,6 @@
 """Names of findings that stay the same over runs, small edits, renamed parts and a model that is moved as a whole.
 
-A name is made from the rule, the side of its limit and a coarse place in the joint's own frame: seen along the light,
+A name is made from the rule, the side of its limit and a coarse place in the joint's own frame: seen along the beam,
 from the centre of the seam, in directions that the shape of the seam gives. No coordinate of the model, no name of a
 part and no order in the file goes in.
 """
@@ -29,7 +29,7 @@ class JointFrame:
     Attributes
     ----------
     centre : (3,) mm, centre of the seam line
-    axes : (3, 3) unit rows: two across the light, and one against it
+    axes : (3, 3) unit rows: two across the beam, and one against it
     folds : how often the seam's shape coincides with itself in one turn about the light: 1 no symmetry, 2 an oblong,
         4 a square, 0 round, where only the distance from the centre says something
     """
@@ -48,7 +48,7 @@ class JointFrame:
 
         Notes
         -----
-        Complex moments of the line in the plane across the light: of order z|z|^2 for a lopsided shape, z^2 for a
+        Complex moments of the line in the plane across the beam: of order z|z|^2 for a lopsided shape, z^2 for a
         long one, z^4 for a square one (the argument of each turns once, twice, four times as the shape turns;
         M. R. Teague, J. Opt. Soc. Am. 70, 1980, for moments of that kind).
         """

@@ -32,7 +32,10 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
     value, at = entry.get("value"), entry.get("at")
     if value is None and entry.get("why") in check.failing_reasons:
         finding = judging.finding(rule, bound_key(rule, check, entry["why"]), {})
-        yield DraftFinding(replace(finding, column=check.column), f"{check.column}.none", None)
+        found = replace(finding, quantity=check.judged, column=check.column, unit=QUANTITIES[check.column].unit)
+        where = None if at is None else np.asarray(at, dtype=float)
+        found = found if where is None else replace(found, at=point(where))
+        yield DraftFinding(found, f"{check.column}.none", where)
     for side, bound in (("low", check.lower), ("high", check.upper)):
         if bound is None or value is None:
             continue
@@ -53,7 +56,7 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             "collapse": amount_of(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),
             "percent": significant(100.0 * value, "%"),
-            "by": change_of(abs(margin - (0.0 if is_broken else tolerance)), unit),
+            "by": change_of(abs(margins[-1] - (0.0 if is_broken else tolerance)), unit),
         }
         key, grade = bound_key(rule, check, side), cast(Any, severity)
         if bound.is_below_zero(value, slack):

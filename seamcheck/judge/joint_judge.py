@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Any
 
 import msgspec
@@ -10,12 +11,11 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.interface_rules import NEEDS
-from seamcheck.catalogue.message import Message
+from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.messages import WORDINGS, message
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.say import Value
-from seamcheck.catalogue.words import fill
+from seamcheck.catalogue.say import Value, english
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import OUTSIDE, Face, Finding, JointResult
 from seamcheck.measure.table import PathSurvey
@@ -43,8 +43,10 @@ class DraftFinding(msgspec.Struct, frozen=True, eq=False):
 class JointJudge:
     """Makes the findings of one joint under one set of settings."""
 
-    def __init__(self, joint: JointResult, settings: Settings) -> None:
-        self.joint, self.settings = joint, settings
+    def __init__(
+        self, joint: JointResult, settings: Settings, part_names: Mapping[str, str] = MappingProxyType({})
+    ) -> None:
+        self.joint, self.settings, self.part_names = joint, settings, part_names
         self.seam = JudgedSeam(joint, settings)
         self.is_flat = self.seam.is_flat
 
@@ -68,8 +70,8 @@ class JointJudge:
             id="", rule=rule.key, severity=severity, quantity=rule.quantities[0],
             column=None, value=None, limit=None, unit=rule.unit, margin=None, joint=self.joint.id, contour=None,
             at=None, station=None, from_s=None, to_s=None, length_mm=None, faces=(), message=says.text,
-            harm=wording.harm, remedy=fill(wording.remedy, args), also=(), state=OUTSIDE, tolerance=None,
-            worst_case=None, waived=None, key=key, args=says.args, messages=(says,),
+            harm=wording.harm, remedy=english(wording.remedy, says.args, {}), also=(), state=OUTSIDE,
+            tolerance=None, worst_case=None, waived=None, key=key, args=says.args, messages=(says,),
         )  # fmt: skip
 
     def on_stretch(
@@ -123,6 +125,12 @@ class JointJudge:
             (survey.counter_part, int(path.cover_face[station])),
         )
         return tuple(Face(part, face, None, None) for part, face in pairs if part and face >= 0)
+
+
+def in_words(finding: Finding, key: str, args: Mapping[str, Amount | str]) -> Finding:
+    """The finding with remedy and harm of another key, and with further values to fill in."""
+    wording, known = WORDINGS[key], {**finding.args, **args}
+    return replace(finding, key=key, args=known, harm=wording.harm, remedy=english(wording.remedy, known, {}))
 
 
 def saying(finding: Finding, *more: Message) -> Finding:

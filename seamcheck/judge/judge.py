@@ -15,6 +15,7 @@ from seamcheck.catalogue.rule import NOTE, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import refused, together
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
+from seamcheck.judge.causes import with_causes
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.grouping import along_paths, grouped
@@ -61,7 +62,7 @@ def judge(
     order: list[tuple[object, ...]] = []
     for number, joint in enumerate(joints):
         parts = [part_names.get(p, "") for p in (*joint.cover, *joint.base)]
-        judging = JointJudge(joint, settings)
+        judging = JointJudge(joint, settings, part_names)
         drafts = _drafts(judging)
         if doubts and number == 0 and settings.severity("model-doubt") != OFF:
             drafts.append(judging.seam_finding("model-doubt", {"what": together(*doubts)}))
@@ -113,7 +114,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
                 drafts += interface_value(judging, rule, check)
     if "cover-hole" in on:
         drafts += holes(judging)
-    drafts = with_places(judging, _without_replaced(judging, drafts))
+    drafts = with_causes(judging, with_places(judging, _without_replaced(judging, drafts)))
     if "sink-travel" in on:
         drafts = _without_wedged([*drafts, *interface_travel(judging, drafts)])
     if "not-measured" in on:

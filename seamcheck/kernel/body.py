@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -20,10 +20,11 @@ from OCP.GeomLib import GeomLib_IsPlanarSurface
 from OCP.gp import gp_Pnt, gp_Vec
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_REVERSED
-from OCP.TopExp import TopExp, TopExp_Explorer
+from OCP.TopExp import TopExp
 from OCP.TopoDS import TopoDS, TopoDS_Iterator
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
+from seamcheck.assembly.shapes import explore
 from seamcheck.kernel.ball import ball_triangles
 from seamcheck.kernel.curves import EdgeLine, EdgePieces, edge_line, edge_pieces, is_simple
 from seamcheck.kernel.flat import triangles_of
@@ -77,12 +78,7 @@ class Body:
     @cached_property
     def faces(self) -> list[Any]:
         """TopoDS_Face in explorer order."""
-        explorer = TopExp_Explorer(self.shape, TopAbs_FACE)
-        found = []
-        while explorer.More():
-            found.append(TopoDS.Face_s(explorer.Current()))
-            explorer.Next()
-        return found
+        return [TopoDS.Face_s(face) for face in explore(self.shape, TopAbs_FACE)]
 
     @cached_property
     def boxes(self) -> np.ndarray:
@@ -184,7 +180,7 @@ class Body:
 
     def _lines(self, face_or_wire: Any, tolerance: float) -> list[np.ndarray]:
         seen: dict[int, int] = {}
-        for edge in _every_edge(face_or_wire):
+        for edge in explore(face_or_wire, TopAbs_EDGE):
             index = self._edges.FindIndex(edge)
             seen[index] = seen.get(index, 0) + 1
         once = [index for index, times in seen.items() if times % 2]  # walked forth and back: a seam inside the face
@@ -220,7 +216,7 @@ class Body:
     def edge_indices(self, face_index: int) -> set[int]:
         """Numbers of the edges round one face; faces that share a number are neighbours."""
         if face_index not in self._known_edges:
-            found = {self._edges.FindIndex(edge) for edge in _every_edge(self.faces[face_index])}
+            found = {self._edges.FindIndex(edge) for edge in explore(self.faces[face_index], TopAbs_EDGE)}
             self._known_edges[face_index] = found
         return self._known_edges[face_index]
 
@@ -293,7 +289,7 @@ class Body:
         face = self.faces[face_index]
         if plane:
             return triangles_of(self.outline(face_index, deflection), self.planes[face_index], face.NbChildren())
-        edges = [TopoDS.Edge_s(edge) for edge in _every_edge(face)]  # a seam comes twice, once from each of its sides
+        edges = [TopoDS.Edge_s(edge) for edge in explore(face, TopAbs_EDGE)]  # a seam twice, from each of its sides
         if any(BRep_Tool.Degenerated_s(edge) for edge in edges):
             return None
         lines = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection)) for edge in edges]
@@ -356,13 +352,6 @@ class Body:
                 children.Next()
             self._known_wires[face_index] = (outer, holes, np.array(boxes))
         return self._known_wires[face_index]
-
-
-def _every_edge(face_or_wire: Any) -> Iterator[Any]:
-    explorer = TopExp_Explorer(face_or_wire, TopAbs_EDGE)
-    while explorer.More():
-        yield explorer.Current()
-        explorer.Next()
 
 
 def _surface_normal(surface: BRepAdaptor_Surface) -> np.ndarray:

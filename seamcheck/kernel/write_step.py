@@ -32,12 +32,12 @@ from OCP.TDataStd import TDataStd_Name
 from OCP.TDF import TDF_Label
 from OCP.TDocStd import TDocStd_Document
 from OCP.TopAbs import TopAbs_FACE
-from OCP.TopExp import TopExp_Explorer
 from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS_Compound
 from OCP.XCAFApp import XCAFApp_Application
 from OCP.XCAFDoc import XCAFDoc_ColorCurv, XCAFDoc_ColorSurf, XCAFDoc_DocumentTool
 
+from seamcheck.assembly.shapes import explore
 from seamcheck.errors import SeamcheckError
 from seamcheck.kernel.step_order import order_colours
 
@@ -146,14 +146,12 @@ def _faces(shape: Any, wanted: Iterable[int]) -> Any:
     """The faces with these indices as one compound; None where there is none of them."""
     chosen, builder, compound = set(wanted), BRep_Builder(), TopoDS_Compound()
     builder.MakeCompound(compound)
-    explorer, index, found = TopExp_Explorer(shape, TopAbs_FACE), 0, False
-    while explorer.More():
+    found = False
+    for index, face in enumerate(explore(shape, TopAbs_FACE)):
         if index in chosen:
             # A copy: the writer gives a face that two bodies share to one of them only.
-            builder.Add(compound, BRepBuilderAPI_Copy(explorer.Current()).Shape())
+            builder.Add(compound, BRepBuilderAPI_Copy(face).Shape())
             found = True
-        index += 1
-        explorer.Next()
     return compound if found else None
 
 

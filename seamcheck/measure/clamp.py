@@ -24,7 +24,7 @@ from seamcheck.sections.face_gaps import FaceList, Sheet
 from seamcheck.sections.stretches import cell_lengths, stretches
 from seamcheck.settings.tables import Clamp
 
-_MOST_TILT = 5.0  # degrees from square to the light up to which a flat counts as land over the whole interface
+_MOST_TILT = 5.0  # degrees from square to the beam up to which a flat counts as land over the whole interface
 _LEVEL = np.cos(np.radians(_MOST_TILT))
 _STEEP = np.cos(np.radians(STEEPEST_LAND))
 _STEP = 0.02  # mm that something must rise above a land to obstruct the clamp
@@ -38,7 +38,7 @@ def clamp_values(
 
     Parameters
     ----------
-    corridor : what the light takes of the cover's top, in the view; margin : mm, room beside the light
+    corridor : what the light takes of the cover's top, in the view; margin : mm, room beside the beam
     """
     view = joint.view
     near = corridor.buffer(clamp.reach)
@@ -54,7 +54,7 @@ def clamp_values(
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Tilted:
-    """Faces of the cover that would be land if they were square to the light: where, and their tilt in degrees."""
+    """Faces of the cover that would be land if they were square to the beam: where, and their tilt in degrees."""
 
     area: BaseGeometry
     degrees: float
@@ -144,7 +144,7 @@ def _in_the_way(
 
 
 def inside_of(joint: Joint, contour: Contour, view: Frame) -> BaseGeometry:
-    """What the seam encloses, seen along the light; empty for a seam that encloses nothing."""
+    """What the seam encloses, seen along the beam; empty for a seam that encloses nothing."""
     lines = []
     for path in contour.paths:
         flat = view.local(joint.frame.world(path.points))[:, :2]

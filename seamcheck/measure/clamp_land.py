@@ -13,7 +13,7 @@ from seamcheck.sections.section import Section
 from seamcheck.sections.slices import COVER, Segments
 
 STEEPEST_LAND = (
-    60.0  # degrees from square to the light: up to here an inclined seam keeps its direction of pull; steeper is a wall
+    60.0  # degrees from square to the beam: up to here an inclined seam keeps its direction of pull; steeper is a wall
 )
 LAND_REACH = 30.0  # mm beside the mid-line within which the cover's free edge is searched
 _BEND = 5.0  # degrees
@@ -96,7 +96,7 @@ def land_columns(
     wide : the same stations cut LAND_REACH to both sides, heights in the press frame
     taken : 'inner', 'outer' -> (n,) mm from P to the light's edge on the cover's top; where it is NaN or left out, the
         light is as wide as the rib top
-    margin : mm beside the light that are left free
+    margin : mm beside the beam that are left free
     """
     up, n = section.up, len(section.s)
     plastic = section.outer.plastic_a[:, 0]

@@ -23,7 +23,7 @@ _APART = 3.0  # mm: stations further apart than this have something between them
 
 
 def rib_region(joint: Joint, view: Frame) -> BaseGeometry:
-    """The rib's top seen along the light, in the view."""
+    """The rib's top seen along the beam, in the view."""
     return _in_view(joint.region, joint, view)
 
 

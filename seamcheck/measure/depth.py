@@ -23,7 +23,7 @@ class Overlap:
 
     depth : mm; at : (3,) mm in it; along : unit vector in which the depth lies
     cover, other : (part id, face index)
-    is_stop : whether it lies along the light, and so stops the cover as drawn
+    is_stop : whether it lies along the beam, and so stops the cover as drawn
     """
 
     depth: float

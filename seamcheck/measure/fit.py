@@ -19,7 +19,7 @@ from seamcheck.measure.overlap import are_near
 
 DRAFTED = 3.0  # mm of a flank's height from which on its draft counts: 0.5° are 0.03 mm there
 _ROOM = 0.02  # mm that a rounding's facets may begin within the flank
-_LEVEL = np.cos(np.radians(10.0))  # of a facet's normal along the light: an end face, no lead-in
+_LEVEL = np.cos(np.radians(10.0))  # of a facet's normal along the beam: an end face, no lead-in
 _ALIKE = 0.005  # mm by which guides may differ that are reported as one
 _MOST_PLACES = 50
 _STEEPEST = 0.1  # share of a flank's area that may lean less than its draft: the line where a bulge stands upright

@@ -16,7 +16,7 @@ Length = TypeVar("Length", float, np.ndarray)
 POISSON = 0.4
 """Of common plastics (from memory, 0.35 to 0.42): the plate is stiffer by 1 / (1 - 0.16) for it."""
 
-_PLATE = 1.25  # times the thickness over the seam that a cover may be high along the light and still be a plate
+_PLATE = 1.25  # times the thickness over the seam that a cover may be high along the beam and still be a plate
 
 
 def stiffness(modulus: float, thickness: Length) -> Length:

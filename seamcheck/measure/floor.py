@@ -37,7 +37,7 @@ class Floor:
 def find_floor(
     side: Side, edge: np.ndarray, deepest: np.ndarray, missing_width: np.ndarray | float = 0.0, own: float = 0.0
 ) -> Floor:
-    """The nearest surface beside the flank that faces the light, root fillet left out; NaN where there is none.
+    """The nearest surface beside the flank that faces the beam, root fillet left out; NaN where there is none.
 
     Parameters
     ----------

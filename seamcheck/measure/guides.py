@@ -17,7 +17,7 @@ from seamcheck.measure.ridge import rib_faces, ridge
 from seamcheck.sections.face_gaps import FaceList
 
 NEAR = 0.3  # mm between two flanks that guide each other; further apart they do not guide
-STEEP = np.sin(np.radians(15.0))  # of a facet's normal along the light: a larger lean is lead-in, no flank
+STEEP = np.sin(np.radians(15.0))  # of a facet's normal along the beam: a larger lean is lead-in, no flank
 _LEAST = 0.5  # mm of a flank's height; lower ones guide nothing
 _ENGAGED = 0.05  # mm of common height at the end of the travel
 OFF = 1e-3  # mm from the ends of a flank at which it is cut

@@ -44,7 +44,7 @@ def survey_interface(joint: Joint, contour: Contour, survey: Survey, settings: S
     found |= free_travel(joint, survey, settings, moving, overlaps)
     if joint.rib_on != "none":
         found |= guide_values(joint, survey.initial_contact, settings.collapse, overlaps)
-    found |= shades(joint, survey) | rib_holes(joint, survey)
+    found |= shades(joint, survey, settings.beam_margin) | rib_holes(joint, survey)
     if joint.rib_on != "none":
         found |= junction_values(joint, contour, survey, settings.collapse)
     given = settings.light(joint.id)

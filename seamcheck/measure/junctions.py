@@ -32,7 +32,7 @@ def junction_values(joint: Joint, contour: Contour, survey: Survey, collapse: fl
 
     Notes
     -----
-    With the cover lowered by the collapse from initial contact, g is what is left between both parts along the light,
+    With the cover lowered by the collapse from initial contact, g is what is left between both parts along the beam,
     negative where the rib has melted. Volumes are sums over a square grid of places, within ROOM rib widths. Where no
     floor lies beside the rib (a plain wall) there is no room to measure: None with the reason 'no-shoulder'.
     """
@@ -71,7 +71,7 @@ def junction_values(joint: Joint, contour: Contour, survey: Survey, collapse: fl
 
 def _between(joint: Joint, places: np.ndarray, centre: np.ndarray, up: float) -> tuple[np.ndarray, np.ndarray]:
     """(n,) mm twice: height of the part with the rib toward the other one, -inf without; and the gap to that part,
-    inf without, both along the light at places (n, 2) of the view."""
+    inf without, both along the beam at places (n, 2) of the view."""
     low, high = places.min(axis=0), places.max(axis=0)
     zone = np.array([*low, -np.inf, *high, np.inf])
     where = shapely.box(*low, *high)

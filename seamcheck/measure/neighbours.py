@@ -29,7 +29,7 @@ class Lit:
     Attributes
     ----------
     region : of the strip, in the view
-    view : frame along the light
+    view : frame along the beam
     points : (n, 3) mm in the view, of the contour: how high the strip lies
     """
 

@@ -34,8 +34,8 @@ def find_overlaps(joint: Joint, moving: Collection[str] = ()) -> list[Overlap]:
     -----
     Two closed surfaces that interpenetrate cross along closed lines. Inside of such a line, at some places, the way
     through both parts is measured square to the faces that cross along it. The shortest one counts at each place, and
-    the longest of these is the depth. An overlap along the light stops the cover; one with a part other than the base
-    that lies deeper than parts are drawn into each other along the light may be held by the cover, and is no stop.
+    the longest of these is the depth. An overlap along the beam stops the cover; one with a part other than the base
+    that lies deeper than parts are drawn into each other along the beam may be held by the cover, and is no stop.
     """
     view = joint.view
     zone = rib_region(joint, view).buffer(_BESIDE_RIB)

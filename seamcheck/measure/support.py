@@ -1,4 +1,4 @@
-"""What lies below the rib along the light: depth of material, openings, the face on which a nest can carry."""
+"""What lies below the rib along the beam: depth of material, openings, the face on which a nest can carry."""
 
 from __future__ import annotations
 

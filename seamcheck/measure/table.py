@@ -21,7 +21,7 @@ class Shade:
     station : (m,) int
     low, high : (m,) mm from P, outward positive: the strip's ends in the section
     share : (m,) of its rays that arrive, 0 to 1
-    hit : (m, 3) mm where the first of the others is stopped: u, v (against the light), along the seam; NaN unknown
+    hit : (m, 3) mm where the first of the others is stopped: u, v (against the beam), along the seam; NaN unknown
     part : (m,) str, id of the part that stops it, '' unknown
     leans : (m,) bool, whether these are rays of the scanner (else parallel light along the beam)
     """
@@ -58,7 +58,7 @@ class PathSurvey:
     cover_face : (n,) int, face index of the opposite part's seam face, -1 unknown
     clamp_side : 'inner' or 'outer', the side of the clamp land; '' where the cover has no free edge near the path
     areas_at : melt and trap areas at any other collapse, of the same sections; None where they are not at hand
-    slope : (n,) rise of the rib top against the light for each mm outward: 0 where it lies square to the light;
+    slope : (n,) rise of the rib top against the beam for each mm outward: 0 where it lies square to the beam;
         heights in the section are measured from this slope; None where it is not at hand
     shade : strips of the rib top that the light reaches only in part; None where that is not at hand
     """

@@ -28,7 +28,7 @@ _INTO = -1e-3  # mm: parts that are nearer than this are drawn into each other
 class Touch:
     """Something that the cover meets while it sinks.
 
-    gap : mm along the light as drawn; at : (3,) mm on the lower face, in the model's coordinates
+    gap : mm along the beam as drawn; at : (3,) mm on the lower face, in the model's coordinates
     cover, other : (part id, face index)
     """
 

@@ -1,4 +1,4 @@
-"""How far the cover can sink along the light until it touches anything but the rib, and what it touches."""
+"""How far the cover can sink along the beam until it touches anything but the rib, and what it touches."""
 
 from __future__ import annotations
 
@@ -58,7 +58,7 @@ def free_travel(
     ----------
     settings : uses collapse and lateral_play (mm)
     moving : parts that sink
-    overlaps : of moving parts with others, as drawn: those along the light stop the cover at once; where it is drawn
+    overlaps : of moving parts with others, as drawn: those along the beam stop the cover at once; where it is drawn
         sideways into another part, that is no stop
 
     Notes
@@ -105,7 +105,7 @@ def _is_press(place: Value, sinking: Sinking, presses: Sequence[Overlap]) -> boo
 
 
 def _with_overlaps(places: list[Value], along: Sequence[Overlap], sinking: Sinking) -> list[Value]:
-    """The places with overlaps along the light that lie too deep for the gaps to tell them from other storeys."""
+    """The places with overlaps along the beam that lie too deep for the gaps to tell them from other storeys."""
     found, contact, parts = list(places), sinking.contact, sinking.joint.parts
     for overlap in along:
         pair = {overlap.cover[0], overlap.other[0]}

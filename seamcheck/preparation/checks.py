@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -24,7 +24,7 @@ IN_THE_WAY = frozenset({"scanner-shadow", "parts-overlap"})
 the light is parallel, what stands over the rib shades it too (beam-path)."""
 
 ON_LAND = frozenset({"clamp-land", "clamp-reach", "clamp-tilt"})
-"""Limits of the land beside the light, which a plate over the seam does without."""
+"""Limits of the land beside the beam, which a plate over the seam does without."""
 
 
 class NotPrepared(SeamcheckError):
@@ -38,7 +38,7 @@ class NotPrepared(SeamcheckError):
         return self.why
 
 
-def check_folder(folder: Path, models: Sequence[Path]) -> Path:
+def check_folder(folder: Path) -> Path:
     """The folder, if all files can be written into it; UsageError otherwise."""
     if folder.is_symlink():
         raise UsageError(f"{folder} is a link; name a folder that does not exist yet.")
@@ -100,7 +100,7 @@ def check_land(joint: Mapping[str, Any], site: Site, settings: Settings) -> None
     light = light_region(joint, site.frame, site.lamp, settings.beam_margin + clear)
     if land_of(joint, site.frame, site.lamp, settings.beam_margin).difference(light).buffer(-least / 2.0).is_empty:
         raise NotPrepared(
-            f"The light and {clear:g} mm beside it leave no land {least:g} mm wide on the cover of seam {joint['id']}: "
+            f"The beam and {clear:g} mm beside it leave no land {least:g} mm wide on the cover of seam {joint['id']}: "
             "make the spot narrower or the cover wider, or press through a plate (--plate-thickness, --plate-index)."
         )
 
@@ -110,7 +110,7 @@ def check_drawn(drawn: Drawn, joint: Mapping[str, Any]) -> None:
     if drawn.overlap > 1e-3:
         raise NotPrepared(f"Clamp or nest would run into a part by {drawn.overlap:.2f} mm³; nothing is written.")
     if not drawn.feet:
-        raise NotPrepared(f"Beside the light there is no room for a clamp on the cover of seam {joint['id']}.")
+        raise NotPrepared(f"Beside the beam there is no room for a clamp on the cover of seam {joint['id']}.")
     lost = int(np.isnan(drawn.told).any(axis=1).sum())
     if lost:
         raise NotPrepared(

@@ -106,7 +106,7 @@ def plate_tools(site: Site, trial: Trial) -> list[Tool]:
 
 
 def over(site: Site, zone: BaseGeometry) -> BaseGeometry:
-    """Where anything rises over the cover's top, seen along the light; of an uneven cover only what no land is."""
+    """Where anything rises over the cover's top, seen along the beam; of an uneven cover only what no land is."""
     found = []
     bodies = [
         *((body, site.is_level) for body in site.cover.values()),
@@ -145,7 +145,7 @@ def _fitted_body(site: Site, foot: Foot, away: BaseGeometry, pressing: BaseGeome
 
 
 def _upward(site: Site, region: BaseGeometry) -> list[tuple[Body, int, float]]:
-    """The cover's faces over a region that look against the light: body, face, mm of its highest place."""
+    """The cover's faces over a region that look against the beam: body, face, mm of its highest place."""
     found = []
     for body in site.cover.values():
         for i, box in enumerate(site.frame.boxes(body.boxes)):
@@ -160,7 +160,7 @@ def _upward(site: Site, region: BaseGeometry) -> list[tuple[Body, int, float]]:
 
 
 def _body(site: Site, foot: Foot, away: BaseGeometry, low: float, high: float) -> Any:
-    """The room over a foot between two heights, its walls beside the light leaning as that does."""
+    """The room over a foot between two heights, its walls beside the beam leaning as that does."""
     outlines = [_line(foot.outline)] * 2
     if foot.leans:
         outlines = [as_line(leaning(foot.outline, site.lamp, z, -1.0)) for z in (low, high)]

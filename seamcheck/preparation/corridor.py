@@ -22,7 +22,7 @@ LEAST = 2.0
 
 
 def press_frame(joint: Mapping[str, Any]) -> Frame:
-    """z against the light, the origin in the middle of the seam at the median height of its rib's top."""
+    """z against the beam, the origin in the middle of the seam at the median height of its rib's top."""
     points = np.vstack([points_of(contour) for contour in joint["contours"]])
     frame = Frame.along(-np.asarray(joint["beam"], dtype=float), points.mean(axis=0))
     local = frame.local(points)
@@ -75,7 +75,7 @@ def light_region(joint: Mapping[str, Any], frame: Frame, lamp: Lamp, room: float
 
     Parameters
     ----------
-    room : mm beside the light: margin and clearance together
+    room : mm beside the beam: margin and clearance together
 
     Notes
     -----
@@ -111,7 +111,7 @@ def edges_of(contour: Mapping[str, Any], side: str) -> np.ndarray:
 
 
 def _drawn(contour: Mapping[str, Any], edge: np.ndarray, top: np.ndarray, frame: Frame, lamp: Lamp) -> np.ndarray:
-    """(n, 2) mm in the frame, an edge (n,) mm along u at the cover's top, drawn along the light to the lamp's level."""
+    """(n, 2) mm in the frame, an edge (n,) mm along u at the cover's top, drawn along the beam to the lamp's level."""
     points = frame.local(points_of(contour))[:, :2]
     u = frame.local_vectors(np.asarray(contour["stations"]["u"], dtype=float))[:, :2]
     share = lamp.share(np.where(np.isnan(top), lamp.level, top))[:, None]
@@ -191,7 +191,7 @@ def land_of(joint: Mapping[str, Any], frame: Frame, lamp: Lamp, margin: float) -
 
     Parameters
     ----------
-    margin : mm beside the light, beyond which the land at a station begins
+    margin : mm beside the beam, beyond which the land at a station begins
 
     Notes
     -----

@@ -138,7 +138,7 @@ def quaternion(tangent: np.ndarray, up: np.ndarray) -> np.ndarray:
 
     Parameters
     ----------
-    tangent : (3,) of the path; up : (3,) against the light
+    tangent : (3,) of the path; up : (3,) against the beam
     """
     from scipy.spatial.transform import Rotation
 
@@ -153,7 +153,7 @@ def drawing(
     layers: Mapping[str, Sequence[np.ndarray]], frame: Frame, title: str, notes: Sequence[str], fitted: Sequence[str],
     open_layers: Sequence[str] = (),
 ) -> str:  # fmt: skip
-    """Curves seen along the light as DXF (R2010, mm, x and y of the seam's frame).
+    """Curves seen along the beam as DXF (R2010, mm, x and y of the seam's frame).
 
     Parameters
     ----------

@@ -7,7 +7,6 @@ import shutil
 import tempfile
 from collections.abc import Mapping
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import numpy as np
 
@@ -18,9 +17,6 @@ from seamcheck.preparation.blocks import CLAMP, NEST, PLATE
 from seamcheck.preparation.files import clamp_csv, drawing, path_csv, path_json
 from seamcheck.preparation.path import WeldPath
 from seamcheck.preparation.rows import Trial, sheet_of
-
-if TYPE_CHECKING:
-    pass
 
 
 def files_of(trial: Trial, work: Path, voice: Voice) -> dict[str, bytes]:
@@ -40,7 +36,7 @@ def files_of(trial: Trial, work: Path, voice: Voice) -> dict[str, bytes]:
     lines = ("SEAM_MID_LINE", "SCANNER_COORDINATES")
     files["path.dxf"] = drawing(
         {lines[0]: seam, lines[1]: told, "START": [_mark(path) for path in program.paths]},
-        frame, f"{about}: weld path seen against the light, mm", notes, lines[:1], lines,
+        frame, f"{about}: weld path seen against the beam, mm", notes, lines[:1], lines,
     ).encode()  # fmt: skip
     feet = [np.asarray(ring) for rings in drawn.feet.values() for ring in rings]
     land = [np.asarray(ring) for ring in drawn.land]

@@ -32,7 +32,7 @@ class Drive:
     speed : mm/s, the most
     acceleration : mm/s², the most of the scanner's spot or the robot, along and across the path; None: not limited
     overlap : mm beyond the start over which the power falls while it rises over the first stretch
-    clockwise : seen against the light
+    clockwise : seen against the beam
     """
 
     speed: float
@@ -65,7 +65,7 @@ class WeldPath:
     s : (n,) mm from the start of welding; length : mm of one lap, without the overlap
     path, station : (n,) number of the contour and its station next to each row
     points : (n, 3) mm, on the mid-line of the rib's top
-    tangent, normal : (n, 3) unit; the normal is square to the tangent, against the light
+    tangent, normal : (n, 3) unit; the normal is square to the tangent, against the beam
     curvature : (n,) 1/mm
     thickness : (n,) mm of the cover over it, with the gap below it
     need : of each row
@@ -140,9 +140,12 @@ def weld_path(
         start, to_corner = stroke.short[0], np.inf
         end = stroke.length - sum(stroke.short)
     s, at, row = _rows(stroke, start, sense, stroke.length if stroke.closed else end, end)
-    take = _Along(stroke, at)
+
+    def take(values: np.ndarray) -> np.ndarray:
+        return np.asarray(np.interp(at, stroke.s, values, period=stroke.length if stroke.closed else None))
+
     points = np.column_stack([take(stroke.points[:, k]) for k in range(3)])
-    tangent = _tangent(stroke, sense, row, beam)
+    tangent = _tangent(stroke, sense, row)
     speed = speeds(stroke, s, bend[row], drive)
     energy = take(need.energy)
     return WeldPath(
@@ -175,19 +178,7 @@ def _rows(
     return s, at, np.argmin(np.abs(at[:, None] - stroke.s[None, :]), axis=1)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Along:
-    """Values of a stroke at places (n,) mm along it."""
-
-    stroke: Stroke
-    at: np.ndarray
-
-    def __call__(self, values: np.ndarray) -> np.ndarray:
-        period = self.stroke.length if self.stroke.closed else None
-        return np.asarray(np.interp(self.at, self.stroke.s, values, period=period))
-
-
-def _tangent(stroke: Stroke, sense: float, row: np.ndarray, beam: np.ndarray) -> np.ndarray:
+def _tangent(stroke: Stroke, sense: float, row: np.ndarray) -> np.ndarray:
     """(n, 3) unit, by second-order differences along the stroke."""
     if stroke.closed:
         s = np.concatenate([stroke.s[-2:] - stroke.length, stroke.s, stroke.s[:2] + stroke.length])
@@ -200,7 +191,7 @@ def _tangent(stroke: Stroke, sense: float, row: np.ndarray, beam: np.ndarray) ->
 
 
 def _normal(tangent: np.ndarray, beam: np.ndarray) -> np.ndarray:
-    """(n, 3) unit, square to the tangent in the plane of tangent and light, against the light."""
+    """(n, 3) unit, square to the tangent in the plane of tangent and light, against the beam."""
     up = -np.asarray(beam, dtype=float)
     normal = up - (tangent @ up)[:, None] * tangent
     return np.asarray(normal / np.linalg.norm(normal, axis=1, keepdims=True))
@@ -247,7 +238,7 @@ def in_shares(paths: Sequence[WeldPath]) -> list[WeldPath]:
 
 
 def turning(points: np.ndarray, beam: np.ndarray) -> float:
-    """mm², twice the area that a closed path (n, 3) goes round; positive counter-clockwise seen against the light."""
+    """mm², twice the area that a closed path (n, 3) goes round; positive counter-clockwise seen against the beam."""
     return float(np.sum(np.cross(points, np.roll(points, -1, axis=0)), axis=0) @ -np.asarray(beam))
 
 

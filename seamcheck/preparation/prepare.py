@@ -64,7 +64,7 @@ def prepare(
     model : STEP file, or several that share a frame
     folder : that does not exist yet, or is empty; all files come into it at once, or none
     settings : as for ``seamcheck.review``
-    clockwise : the way round, seen against the light
+    clockwise : the way round, seen against the beam
     language : of the sheet, a key of ``seamcheck.catalogue.voice.LANGUAGES``; what programs read stays English
 
     Raises
@@ -75,7 +75,7 @@ def prepare(
     paths = [Path(model)] if isinstance(model, str | PathLike) else [Path(part) for part in model]
     if not isinstance(settings, Settings):
         settings = settings_for(paths, None if settings is None else Path(settings))
-    target = check_folder(Path(folder), paths)
+    target = check_folder(Path(folder))
     run: dict[str, Any] = {"progress": progress, "time_limit": time_limit, "memory_limit": memory_limit}
     before = review(paths, settings, **run)
     joints = check_review(before, has_plate=settings.trial.plate is not None)

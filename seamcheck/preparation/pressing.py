@@ -30,7 +30,7 @@ class Pressing:
 
 
 def pressing(contour: Mapping[str, Any], settings: Settings, pressure: float | None) -> Pressing:
-    """What a clamp beside the light does along a contour; ``pressure`` in MPa over the rib."""
+    """What a clamp beside the beam does along a contour; ``pressure`` in MPa over the rib."""
     stations, clamp, trial = contour["stations"], settings.clamp, settings.trial
     width, land = column(stations, "rib_width"), column(stations, "clamp_land")
     side = 1.0 if contour.get("clamp_side") != "inner" else -1.0

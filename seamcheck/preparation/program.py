@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 import numpy as np
 
@@ -16,9 +16,6 @@ from seamcheck.preparation.path import in_shares, needs_of, weld_path
 from seamcheck.preparation.scanner import Field
 from seamcheck.preparation.strokes import strokes_of
 from seamcheck.settings.settings import Settings
-
-if TYPE_CHECKING:
-    pass
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -65,7 +62,7 @@ def _notes(model: str, joint: Mapping[str, Any], site: Site, settings: Settings,
     if settings.scanner is None:
         told += "; no scanner is given, so they are those of the seam"
     elif site.lamp.pivot is None:
-        told += f"; parallel light, refractive index of the cover {site.field.index:g}"
+        told += f"; parallel beam, refractive index of the cover {site.field.index:g}"
     else:
         foot = " ".join(f"{x + 0.0:.4f}" for x in site.lamp.axis)
         told += (
@@ -76,7 +73,7 @@ def _notes(model: str, joint: Mapping[str, Any], site: Site, settings: Settings,
         told += f"; through a plate {site.field.plate[0]:g} mm thick of refractive index {site.field.plate[1]:g}"
     return [
         f"model {' '.join(model.split())}, seam {joint['id']}; lengths in mm, positions in the model's coordinates",
-        f"frame of the seam: origin {origin}; axes x, y, z (z against the light) {axes}",
+        f"frame of the seam: origin {origin}; axes x, y, z (z against the beam) {axes}",
         told,
         f"laps {laps}; ramp_share counts in the first lap where it rises and after the last lap where it falls; "
         "not a machine's recipe",

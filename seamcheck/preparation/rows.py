@@ -83,12 +83,12 @@ def _clamp_rows(trial: Trial) -> Rows:
             rows.append((tr("limits that the plate does without"), ", ".join(map(rule_title, trial.accepted))))
     else:
         rows.append(
-            (tr("kind"), tr("frame and cores {high:g} mm high, {clear:g} mm clear of the light",
+            (tr("kind"), tr("frame and cores {high:g} mm high, {clear:g} mm clear of the beam",
                             high=settings.clamp.height, clear=own.clearance))
         )  # fmt: skip
     if own.plate is None:
         reach = settings.clamp.reach
-        rows += [(tr("land under {name}", name=name), tr("{area:.0f} mm² within {reach:g} mm of the light", area=area,
+        rows += [(tr("land under {name}", name=name), tr("{area:.0f} mm² within {reach:g} mm of the beam", area=area,
                                                          reach=reach))
                  for name, area in drawn.pressed.items()]  # fmt: skip
         tilt = max((float(np.nanmax(column(c["stations"], "clamp_tilt"), initial=0.0))
@@ -235,7 +235,7 @@ def _stroke_words(path: WeldPath, drive: Drive) -> str:
     else:
         where = tr("no straight run is as long as the overlap")
     return tr(
-        "{length:.1f} mm, {way} seen against the light, starts at {start} and overlaps by {over:.1f} mm; {where}",
+        "{length:.1f} mm, {way} seen against the beam, starts at {start} and overlaps by {over:.1f} mm; {where}",
         length=path.length, way=way, start=start, over=over, where=where,
     )  # fmt: skip
 

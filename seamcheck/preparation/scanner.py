@@ -25,7 +25,7 @@ class Field:
 
     Attributes
     ----------
-    frame : z against the light, the origin in the middle of the seam, at the height of the rib's top
+    frame : z against the beam, the origin in the middle of the seam, at the height of the rib's top
     pivot : mm in the frame, height of the mirrors' pivot; None: the light is parallel
     axis : (2,) mm in the frame, foot of the optical axis
     index : of the cover
@@ -47,7 +47,7 @@ def field_coordinates(field: Field, points: np.ndarray, thickness: np.ndarray, t
     Parameters
     ----------
     points : (n, 3) mm in the model, that are to be met
-    thickness : (n,) mm, of the cover over them, along the light
+    thickness : (n,) mm, of the cover over them, along the beam
 
     Returns
     -------

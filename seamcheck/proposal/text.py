@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from rich.console import RenderableType
-from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
@@ -14,6 +13,7 @@ from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import tr
 from seamcheck.proposal.records import JointProposal, ProposalDocument
 from seamcheck.report.facts import coordinate, mm, span
+from seamcheck.report.terminal import heading, indented, table
 
 STYLES = {
     "proposed": "bold green", "not-held": "bold red", "nothing-to-do": "bold green", "no-proposal": "bold yellow",
@@ -56,77 +56,62 @@ def one_line(document: ProposalDocument) -> Iterator[RenderableType]:
 def _joint(joint: JointProposal) -> Iterator[RenderableType]:
     roles = tr("cover {cover}, base {base}", cover=repr(joint.cover), base=repr(joint.base))
     yield Text(f"{tr('Seam {seam}', seam=joint.joint)}: {roles}", style="bold")
-    yield Padding(Text(joint.message), (0, 0, 0, 2))
+    yield indented(joint.message)
     if joint.state == "cut":
-        yield Padding(_dimensions(joint), (0, 0, 0, 2))
+        yield indented(_dimensions(joint))
         told = tr(
             "Seam {length} long; {volume} are cut out of {part}.",
             length=mm(joint.seam_length or 0.0), volume=shown(joint.removed_volume or 0.0, "mm³", 1),
             part=repr(joint.carrier),
         )  # fmt: skip
-        yield Padding(Text(told), (0, 0, 0, 2))
+        yield indented(told)
     for stretch in joint.short[:MANY]:
         span_of = span(coordinate(stretch.from_s, 1), mm(stretch.to_s))
         where = tr("s = {stretch} of {path}", stretch=span_of, path=stretch.contour)
         room, need, missing = (mm(value, 2) for value in (stretch.room, stretch.need, stretch.missing))
         if stretch.side == "below":
             deep = tr("{where}: the wall is {room} deep, {need} needed.", where=where, room=room, need=need)
-            yield Padding(Text(deep), (0, 0, 0, 2))
+            yield indented(deep)
             continue
         side = {"inner": tr("inner side"), "outer": tr("outer side")}[stretch.side]
         narrow = tr(
             "{where}, {side}: {room} of contact, {need} needed, {missing} too narrow.",
             where=where, side=side, room=room, need=need, missing=missing,
         )  # fmt: skip
-        yield Padding(Text(narrow), (0, 0, 0, 2))
+        yield indented(narrow)
     if len(joint.short) > MANY:
-        yield Padding(Text(tr("... {count} more stretches, see --json.", count=len(joint.short) - MANY)), (0, 0, 0, 2))
+        yield indented(tr("... {count} more stretches, see --json.", count=len(joint.short) - MANY))
     for way in joint.instead:
-        yield Padding(Text(tr("Or: {way}", way=way)), (0, 0, 0, 2))
+        yield indented(tr("Or: {way}", way=way))
 
 
 def _remedies(document: ProposalDocument) -> Iterator[RenderableType]:
     """The findings of the model as drawn, each with whether what is proposed mends it."""
-    if not document.remedies:
-        return
-    yield Text()
-    yield Text(tr("Findings of the model as drawn"), style="bold")
     fits = {"yes": tr("fits: yes"), "no": tr("fits: no")}
-    lines = [f"{one.rule}, {fits[one.fits]}. {one.says[:1].upper()}{one.says[1:]}" for one in document.remedies]
-    distinct = list(dict.fromkeys(lines))
-    for line in distinct[:MANY]:
-        count = lines.count(line)
-        yield Padding(
-            Text(f"- {line.rstrip('.')}." + (tr(" ({count} places)", count=count) if count > 1 else "")), (0, 0, 0, 2)
-        )
-    if len(distinct) > MANY:
-        yield Padding(Text(tr("- {count} more, see --json.", count=len(distinct) - MANY)), (0, 0, 0, 2))
-
-
-def _places(count: int) -> str:
-    return tr(" ({count} places)", count=count) if count > 1 else ""
+    says = [
+        f"{one.rule}, {fits[one.fits]}. {one.says[:1].upper()}{one.says[1:].rstrip('.')}." for one in document.remedies
+    ]
+    yield from _lines(tr("Findings of the model as drawn"), says)
 
 
 def _dimensions(joint: JointProposal) -> Table:
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    for k, heading in enumerate((tr("dimension"), tr("value"), "+-")):
-        table.add_column(heading, justify="right" if k else "left")
+    found = table((tr("dimension"), tr("value"), "+-"), right=(1, 2))
     for one in joint.dimensions:
         tolerance = "" if one.tolerance is None else shown(one.tolerance, one.unit, 2)
-        table.add_row(one.title, shown(one.value, one.unit, 2), tolerance)
+        found.add_row(one.title, shown(one.value, one.unit, 2), tolerance)
     if joint.corner_radius is not None:
-        table.add_row(tr("least radius of the mid-line"), mm(joint.corner_radius, 2), "")
-    return table
+        found.add_row(tr("least radius of the mid-line"), mm(joint.corner_radius, 2), "")
+    return found
 
 
-def _lines(title: str, sentences: tuple[str, ...]) -> Iterator[RenderableType]:
+def _lines(title: str, sentences: Sequence[str]) -> Iterator[RenderableType]:
+    """Sentences under a heading, each once with how many places say it; nothing where there is none."""
     if not sentences:
         return
-    yield Text()
-    yield Text(title, style="bold")
+    yield from heading(title)
     distinct = list(dict.fromkeys(sentences))
     for sentence in distinct[:MANY]:
         count = sentences.count(sentence)
-        yield Padding(Text(f"- {sentence}{_places(count)}"), (0, 0, 0, 2))
+        yield indented(f"- {sentence}" + (tr(" ({count} places)", count=count) if count > 1 else ""))
     if len(distinct) > MANY:
-        yield Padding(Text(tr("- {count} more, see --json.", count=len(distinct) - MANY)), (0, 0, 0, 2))
+        yield indented(tr("- {count} more, see --json.", count=len(distinct) - MANY))

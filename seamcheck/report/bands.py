@@ -6,7 +6,7 @@ Drawing only: a station counts as broken where a finding of the document says so
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -212,7 +212,10 @@ def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
 
 @dataclass(frozen=True, slots=True)
 class Tight:
-    """Where a rule without a finding comes closest to its limit: share of the bound left, value, place."""
+    """Where a rule comes closest to its limit: share of the bound left, value, place; along most of the seam or there.
+
+    Of a rule with a finding, what lies apart from its stretches.
+    """
 
     share: float
     title: str
@@ -222,6 +225,7 @@ class Tight:
     contour: str
     station: int
     s: float
+    is_long: bool
 
 
 CLOSE = 0.25
@@ -230,7 +234,7 @@ CLOSE = 0.25
 
 def tightest(document: Document, most: int = 4) -> list[Tight]:
     """The rules that hold everywhere but come closest to breaking, the closest first; none that keep well clear."""
-    broken = {(f.get("joint"), f["rule"]) for f in document.get("findings") or ()}
+    told = {(f.get("joint"), f["rule"]) for f in document.get("findings") or ()}
     result = []
     for joint in document.get("joints") or ():
         for band in bands(document, joint):
@@ -238,21 +242,31 @@ def tightest(document: Document, most: int = 4) -> list[Tight]:
                 place
                 for edge in band.edges
                 for contour in joint["contours"]
-                if (joint["id"], band.rule) not in broken
-                and (place := _closest(joint, contour, band, edge, _marked(document, joint, contour)))
+                if (place := _closest(joint, contour, band, edge, _marked(document, joint, contour)))
             ]
             if places:
-                result.append(min(places, key=lambda place: place.share))
+                one = min(places, key=lambda place: place.share)
+                apart = tr("{title}, elsewhere", title=one.title)
+                result.append(replace(one, title=apart) if (joint["id"], band.rule) in told else one)
     return sorted((t for t in result if t.share <= CLOSE), key=lambda place: place.share)[:most]
 
 
+_APART = 3.0  # mm from a finding's stretch: nearer values are still on their way to it
+
+
 def _marked(document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:
-    """(n,) bool: stations on the stretch of any finding that is more than a note."""
+    """(n,) bool: stations on the stretch of any finding that is more than a note, and those near its ends."""
+    s = np.asarray(contour["stations"]["s"], dtype=float)
     mark = np.zeros(len(contour["stations"]["s"]), dtype=bool)
     for finding in document.get("findings") or ():
         if finding.get("joint") == joint["id"] and finding["severity"] != "note":
             mark |= stations_of_finding(document, finding, contour)
-    return mark
+    if not mark.any() or mark.all():
+        return mark
+    away = np.abs(s[:, None] - s[mark][None, :])
+    if contour["closed"]:
+        away = np.minimum(away, float(contour["length_mm"]) - away)
+    return np.asarray(away.min(axis=1) <= _APART)
 
 
 def _closest(
@@ -274,4 +288,5 @@ def _closest(
     i = int(share.argmin())
     s = float(contour["stations"]["s"][i])
     text = number_text(float(values[i]), edge.judged)
-    return Tight(float(share[i]), band.title, text, band.words, joint["id"], contour["id"], i, s)
+    is_long = bool((share <= share[i] + 0.01).mean() > 0.5)
+    return Tight(float(share[i]), band.title, text, band.words, joint["id"], contour["id"], i, s, is_long)

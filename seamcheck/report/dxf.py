@@ -1,4 +1,4 @@
-"""The seam seen along the light as a DXF drawing: mid-line, corridor of the light, clamp land, findings."""
+"""The seam seen along the beam as a DXF drawing: mid-line, corridor of the light, clamp land, findings."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ LAYERS: dict[str, tuple[int, str]] = {
     "SEAM_STATIONS_3D": (8, "polyline through all stations, in the model's own coordinates"),
     "LIGHT_CORRIDOR": (
         2,
-        "what the light takes of the cover's top, plus the beam margin: straight over the rib, or as a given scanner "
+        "what the beam takes of the cover's top, plus the beam margin: straight over the rib, or as a given scanner "
         "sends it",
     ),
     "CLAMP_LAND": (4, "flat of the cover beside the corridor that a clamp can press on"),
@@ -31,9 +31,9 @@ LAYERS: dict[str, tuple[int, str]] = {
     "FINDING_ATTENTION": (30, "section marks of findings to look at"),
     "FINDING_NOTE": (9, "section marks of notes"),
     "FINDING_WAIVED": (6, "section marks of waived findings"),
-    "OUTLINE_COVER": (140, "outline of the cover as the light sees it, with its openings"),
-    "OUTLINE_BASE": (32, "outline of the base as the light sees it"),
-    "OUTLINE_OTHER": (8, "outlines of other parts as the light sees them"),
+    "OUTLINE_COVER": (140, "outline of the cover seen along the beam, with its openings"),
+    "OUTLINE_BASE": (32, "outline of the base seen along the beam"),
+    "OUTLINE_OTHER": (8, "outlines of other parts seen along the beam"),
     "SECTION_BASE": (32, "outline of the base in the sections of findings, drawn beside the seam"),
     "SECTION_COVER": (140, "outline of the cover in these sections"),
     "SECTION_OTHER": (8, "outlines of other parts in these sections"),
@@ -75,17 +75,14 @@ def _draw(drawing: Any, document: Document) -> None:
 
 
 def _draw_outlines(space: Any, document: Document) -> None:
-    """What every part covers in the plan of the first joint: the union of its display mesh seen along the light."""
+    """What every part covers in the plan of the first joint."""
     joint = next(iter(facts.joints(document)), None)
     if joint is None:
         return
     frame = plan.plan_frame(joint["beam"])
     for mesh in unpack_view(document.get("view"))[1]:
         role = "COVER" if mesh.part in joint["cover"] else "BASE" if mesh.part in joint["base"] else "OTHER"
-        corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
-        one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
-        facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the light covers all the rest
-        shape = shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005).simplify(0.01)
+        shape = plan.mesh_outline(mesh, frame)
         for part in getattr(shape, "geoms", [shape]):
             if part.geom_type == "Polygon" and not part.is_empty:
                 for ring in (part.exterior, *part.interiors):
@@ -279,7 +276,7 @@ def _draw_notes(space: Any, document: Document) -> None:
         frame = plan.plan_frame(joint["beam"])
         axes = ", ".join(
             f"{name} = ({', '.join(f'{c:g}' for c in np.round(axis, 6) + 0.0)})"
-            for name, axis in (("x", frame.right), ("y", frame.up), ("towards the light", frame.toward))
+            for name, axis in (("x", frame.right), ("y", frame.up), ("against the beam", frame.toward))
         )
         lines.append(f"Joint {joint['id']}: axes of this drawing in the model: {axes}; lengths in mm")
         for contour in joint["contours"]:

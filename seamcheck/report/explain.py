@@ -6,8 +6,6 @@ import re
 from collections.abc import Iterator
 
 from rich.console import RenderableType
-from rich.padding import Padding
-from rich.table import Table
 from rich.text import Text
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
@@ -19,6 +17,7 @@ from seamcheck.catalogue.units import shown
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.errors import UsageError
 from seamcheck.report.joint_drawing import letters_in
+from seamcheck.report.terminal import heading, indented, table
 from seamcheck.settings.declared import SETTINGS
 from seamcheck.settings.reading import unknown
 from seamcheck.settings.settings import Settings
@@ -26,17 +25,16 @@ from seamcheck.settings.settings import Settings
 
 def overview(settings: Settings) -> Iterator[RenderableType]:
     """All rules with their limits, and all quantities."""
-    table = _table("rule", "severity", "limit", "standing")
+    rules = table(("rule", "severity", "limit", "standing"))
     for rule in RULES.values():
-        table.add_row(rule.key, settings.severity(rule.key), limits_in_words(rule, settings), rule.standing)
+        rules.add_row(rule.key, settings.severity(rule.key), limits_in_words(rule, settings), rule.standing)
     yield Text("Rules", style="bold")
-    yield table
-    yield Text()
-    yield Text("Quantities", style="bold")
-    table = _table("quantity", "unit", "judged by")
+    yield rules
+    yield from heading("Quantities")
+    quantities = table(("quantity", "unit", "judged by"))
     for q in QUANTITIES.values():
-        table.add_row(q.key, "" if q.unit == "1" else q.unit, ", ".join(judged_by(q.key)))
-    yield table
+        quantities.add_row(q.key, "" if q.unit == "1" else q.unit, ", ".join(judged_by(q.key)))
+    yield quantities
     yield Text()
     yield Text("`seamcheck explain NAME` explains one of them: what it is, what harm it does, what to change.")
 
@@ -117,10 +115,10 @@ def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
     yield Text()
     if rule.limits:
         yield Text("To change it, in seamcheck.toml:")
-        yield Padding(Text(f"[limits.{rule.key}]"), (0, 0, 0, 4))
+        yield indented(f"[limits.{rule.key}]", 4)
         for limit in rule.limits:
             value = f"{settings.limit(rule.key, limit.name):g}"
-            yield Padding(Text(f"{limit.name} = {value}   # {_unit(limit.unit)}{limit.what}"), (0, 0, 0, 4))
+            yield indented(f"{limit.name} = {value}   # {_unit(limit.unit)}{limit.what}", 4)
         first = rule.limits[0].name
         value = f"{settings.limit(rule.key, first):g}"
         yield Text(f"or: seamcheck review MODEL --limit {rule.key}.{first}={value}")
@@ -169,10 +167,3 @@ def _unit(unit: str) -> str:
 def without_amount(remedy: str) -> str:
     """A remedy without the part that holds a place's own number."""
     return re.sub(r"\[[^\]]*\]", "", remedy)
-
-
-def _table(*headings: str) -> Table:
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), header_style="bold")
-    for heading in headings:
-        table.add_column(heading)
-    return table

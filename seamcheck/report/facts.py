@@ -20,7 +20,6 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import in_voice, localised, tr, unit_in_voice, voice
 from seamcheck.report import language, place
-from seamcheck.report.loosened import loosened
 
 Document = Mapping[str, Any]
 
@@ -335,38 +334,6 @@ def headline(document: Document) -> str:
     return verdict_headline(str(verdict))
 
 
-def sentences(document: Document) -> list[str]:
-    """Two or three sentences for a busy reader."""
-    if document["verdict"] == "not-reviewed":
-        reason = document.get("reason") or {}
-        return [
-            reason.get("message") or tr("The model could not be reviewed."),
-            tr("Nothing was measured, nothing was judged."),
-        ]
-    counts = dict.fromkeys(SEVERITIES, 0)
-    waived = 0
-    for finding in document["findings"]:
-        if finding.get("waived"):
-            waived += 1
-        else:
-            counts[finding["severity"]] = counts.get(finding["severity"], 0) + 1
-    said = [seam_sentence(document)]
-    if milder := loosened(document):
-        said.insert(0, milder)
-    found = numbered_findings(document)
-    live = [n for n in found if not n.is_waived and n.finding["severity"] != "note"]
-    if live:
-        worst = live[0].finding
-        said.append(f"{tr('Most severe:')} {worst['message']} {_where_sentence(document, worst)}".strip())
-        if worst.get("remedy"):
-            said.append(worst["remedy"])
-    else:
-        said.append(tr("No part of it breaks a limit that was checked."))
-    if waived:
-        said.append(tr("1 finding is waived.") if waived == 1 else tr("{count} findings are waived.", count=waived))
-    return said
-
-
 def _inside(title: str) -> str:
     """A title within a sentence: 'Clamp land' -> 'clamp land'; a German noun keeps its capital."""
     return title[:1].lower() + title[1:] if voice().language == "en" else title
@@ -390,40 +357,6 @@ def is_all_along(document: Document, finding: Mapping[str, Any]) -> bool:
     own = [c for j, c in paths(document) if j["id"] == finding.get("joint")]
     length = finding.get("length_mm")
     return len(own) == 1 and length is not None and float(length) >= 0.995 * float(own[0]["length_mm"])
-
-
-def _where_sentence(document: Document, finding: Mapping[str, Any]) -> str:
-    """'From s = 12.0 to 30.5 mm, worst at x 1.0, y 2.0, z 3.0 mm.'; '' where a finding has no place."""
-    at = finding.get("at")
-    named = zip("xyz", at or (), strict=False)
-    worst = ", ".join(f"{axis}\N{NO-BREAK SPACE}{coordinate(c, 1)}" for axis, c in named)
-    if finding.get("from_s") is None:
-        return tr("At {place}.", place=f"{worst} {unit_in_voice('mm')}") if worst else ""
-    if is_all_along(document, finding):
-        return tr("Along the whole seam.")
-    where, worst = place_text(document, finding), f"{worst} {unit_in_voice('mm')}" if worst else ""
-    if finding["from_s"] != finding["to_s"]:
-        stretch = tr("From {place}", place=where)
-        return tr("{stretch}, worst at {worst}.", stretch=stretch, worst=worst) if worst else f"{stretch}."
-    return tr("At {place}, {point}.", place=where, point=worst) if worst else tr("At {place}.", place=where)
-
-
-def seam_sentence(document: Document) -> str:
-    """'One seam of 382.8 mm, closed, looked at in 766 sections.'"""
-    all_paths = list(paths(document))
-    length = sum(float(c["length_mm"]) for _, c in all_paths)
-    count = sum(len(c["stations"]["s"]) for _, c in all_paths)
-    many = len(joints(document))
-    shape = ""
-    if len(all_paths) == 1:
-        shape = tr(", closed") if all_paths[0][1]["closed"] else tr(", open")
-    elif many == 1:
-        shape = tr(" in {count} paths", count=len(all_paths))
-    what = tr("One seam") if many == 1 else tr("{count} seams", count=many)
-    return tr(
-        "{what} of {length}{shape}, measured in {count} sections.",
-        what=what, length=mm(length), shape=shape, count=count,
-    )  # fmt: skip
 
 
 def reason_text(document: Document, code: str) -> str:
@@ -498,15 +431,37 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
     if column.startswith("trap_open"):
         return tr("should be closed")
     if isinstance(limit, int | float) and isinstance(value, int | float) and (finding.get("margin") or 0) < 0:
+        steps = steps_of(document, finding)
+        if len(steps) > 1:
+            told = {key: short_text(bound, column) for key, bound in steps.items()}
+            mild, grave = told["attention"], told["must-fix"]
+            if value < limit:
+                return tr("attention below {mild}, must-fix below {grave}", mild=mild, grave=grave)
+            return tr("attention above {mild}, must-fix above {grave}", mild=mild, grave=grave)
         text = short_text(limit, column)
         return at_least(text) if value < limit else at_most(text)
     return limit_text(limit, column)
 
 
+def limit_short(document: Document, finding: Mapping[str, Any]) -> str:
+    """``limit_words`` where there is little room: 'above 0.1 / 0.2 mm' of a rule in two steps."""
+    steps, column = steps_of(document, finding), finding.get("quantity") or ""
+    if not steps or (finding.get("margin") or 0) >= 0:
+        return limit_words(document, finding)
+    both = f"{short_text(steps['attention'], column, unit=False)} / {short_text(steps['must-fix'], column)}"
+    below = float(finding["value"]) < float(finding["limit"])
+    return tr("below {limits}", limits=both) if below else tr("above {limits}", limits=both)
+
+
 def change_of(finding: Mapping[str, Any]) -> float | None:
     """How much to change, mm, as the remedy says; None where it names no length."""
-    by = (finding.get("args") or {}).get("by")
-    return float(by["value"]) if isinstance(by, Mapping) and by.get("unit") == "mm" else None
+    return length_of(finding, "by")
+
+
+def length_of(finding: Mapping[str, Any], name: str) -> float | None:
+    """A length that the remedy names, mm; None without it."""
+    told = (finding.get("args") or {}).get(name)
+    return float(told["value"]) if isinstance(told, Mapping) and told.get("unit") == "mm" else None
 
 
 def met_at(document: Document, finding: Mapping[str, Any]) -> list[float] | None:
@@ -519,20 +474,44 @@ def met_at(document: Document, finding: Mapping[str, Any]) -> list[float] | None
     return min(met, key=lambda at: math.dist(at, finding["at"]), default=None)
 
 
-def plain_limit(finding: Mapping[str, Any]) -> float | None:
-    """The limit where it is one number that a length, an angle or a ratio can be drawn to."""
-    limit = finding.get("limit")
-    return float(limit) if isinstance(limit, int | float) and finding.get("unit") in ("mm", "°", "1") else None
+def steps_of(document: Document, finding: Mapping[str, Any]) -> dict[str, float]:
+    """Severity -> limit of a rule in two steps, at the finding's station and on the side that it breaks; else empty."""
+    value, limit, station = finding.get("value"), finding.get("limit"), finding.get("station")
+    contour = next((c for j, c in paths(document) if (j["id"], c["id"]) == _path_of(finding)), None)
+    if contour is None or station is None or not isinstance(value, int | float) or not isinstance(limit, int | float):
+        return {}
+    side, found = "low" if value < limit else "high", {}
+    for bound in contour.get("bounds") or ():
+        names = (finding.get("column"), finding.get("quantity"))
+        if bound["rule"] == finding["rule"] and {bound["column"], bound["quantity"]} & set(names):
+            edge = bound[side][station] if isinstance(bound[side], list | tuple) else bound[side]
+            if isinstance(edge, int | float) and (bound["column"] == names[0] or bound["severity"] not in found):
+                found[str(bound["severity"])] = float(edge)
+    return found if {"attention", "must-fix"} == set(found) else {}
 
 
-def target_text(finding: Mapping[str, Any]) -> str:
-    """What a broken value should become: '1 mm'; '' where the limit is not one number or the value holds it."""
+def _path_of(finding: Mapping[str, Any]) -> tuple[Any, Any]:
+    return finding.get("joint"), finding.get("contour")
+
+
+def goal(document: Document, finding: Mapping[str, Any]) -> float | None:
+    """What a broken value should become, as text and drawings have it; None where that is not one number to draw to.
+
+    A gap is to be closed; of a rule in two steps the milder one counts, within which nothing is said any more.
+    """
     limit, margin = finding.get("limit"), finding.get("margin")
     if not isinstance(limit, int | float) or not isinstance(margin, int | float) or margin >= 0:
-        return ""
-    # A trap is open or closed; a gap is to be closed, not to be brought to its limit.
-    untold = str(finding.get("quantity")).startswith(("trap_open", "gap"))
-    return "" if untold else limit_text(limit, finding["quantity"])
+        return None
+    quantity = str(finding.get("quantity"))
+    if quantity.startswith("trap_open") or quantity == "beam_clear" or finding.get("unit") not in ("mm", "°", "1"):
+        return None
+    return 0.0 if quantity.startswith("gap") else steps_of(document, finding).get("attention", float(limit))
+
+
+def goal_text(document: Document, finding: Mapping[str, Any]) -> str:
+    """``goal`` in words: '1 mm'; '' without one."""
+    wanted = goal(document, finding)
+    return "" if wanted is None else limit_text(wanted, finding["quantity"])
 
 
 def entry_text(entry: Mapping[str, Any]) -> str:

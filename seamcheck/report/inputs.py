@@ -88,7 +88,7 @@ def _plain(value: float, unit: str = "") -> str:
 def _scanner(settings: Mapping[str, Any]) -> Iterator[Row]:
     scanner = settings.get("scanner")
     if not scanner:
-        yield tr("scanner"), tr("none given: light taken as parallel to the beam direction"), ""
+        yield tr("scanner"), tr("none given: beam taken as parallel"), ""
         return
     origin = _origin(settings, "scanner")
     distance = scanner.get("distance")
@@ -177,7 +177,7 @@ def in_one_line(document: Document) -> str:
     collapse, origin = shown(settings.get("collapse_mm") or 0.0, "mm"), _origin(settings, "collapse")
     said = [
         tr("collapse {collapse} ({origin})", collapse=collapse, origin=origin),
-        tr("light parallel (no scanner given)")
+        tr("beam parallel (no scanner given)")
         if not scanner
         else tr("scanner {where}", where=next(_scanner(settings))[1]),
         tr("dimensions with tolerances") if settings.get("tolerances") else tr("nominal dimensions"),

@@ -15,7 +15,7 @@ from seamcheck.catalogue.voice import tr
 LETTERS: dict[str, str] = {
     "P": "station: the middle of the rib top, where heights begin",
     "u": "direction across the seam, outward",
-    "v": "direction against the light",
+    "v": "direction against the beam",
     "c": "planned collapse: how far the cover sinks as the rib melts",
     "w": "rib width",
     "h": "rib height, from the trap floor to P",
@@ -23,9 +23,9 @@ LETTERS: dict[str, str] = {
     "t": "cover thickness over the rib",
     "A": "flash trap area, after the collapse",
     "b": "lip gap that closes the trap, after the collapse",
-    "l": "clamp land beside the light",
+    "l": "clamp land beside the beam",
     "f": "free travel of the cover until it touches anything but the rib",
-    "R": "corner radius of the mid-line, seen along the light",
+    "R": "corner radius of the mid-line, seen along the beam",
     "d": "distance from P to the middle of the flash trap's area",
 }
 """Letter -> what it stands for; the definitions of quantities use the same ones."""
@@ -82,7 +82,7 @@ def joint_drawing(with_style: bool = True) -> Markup:
         _name(tr("cover, transmits the light"), -3.45, _T - 0.35),
         _name(tr("base"), -1.9, -_H - 0.6),
         _name(tr("weld rib"), -0.45, -1.0),
-        _name(tr("light"), -half + 0.1, _T + 0.72),
+        _name(tr("beam"), -half + 0.1, _T + 0.72),
         _name(tr("dashed: after the collapse"), -3.45, _T - 0.78),
     ]
     legend = "".join(
@@ -138,7 +138,7 @@ def _along(letter: str, foot: float, u: float, v0: float, v1: float) -> str:
 
 
 def _corner() -> str:
-    """A corner of the seam, seen along the light: the mid-line and the outer flash trap's middle."""
+    """A corner of the seam, seen along the beam: the mid-line and the outer flash trap's middle."""
     x, y, radius, out = 572, 402, 62, 24
     mid, trap = radius, radius + out
     near, far = (f"{x + 0.5 * r:.1f} {y - 0.866 * r:.1f}" for r in (mid, trap))

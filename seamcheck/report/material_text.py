@@ -11,21 +11,10 @@ from seamcheck.report.facts import mm, span
 from seamcheck.report.language import known_word, term
 
 SHOWN = (
-    "melt_energy",
-    "laser_energy_even",
-    "least_power",
-    "start_time",
-    "weld_time",
-    "passes",
-    "cycle_time",
-    "peak_temperature",
-    "cover_surface",
-    "cooling_time",
-    "melted_base",
-    "melted_cover",
-    "clamp_force",
+    "melt_energy", "laser_energy_even", "least_power", "start_time", "weld_time", "passes", "cycle_time",
+    "peak_temperature", "cover_surface", "cooling_time", "melted_base", "melted_cover", "clamp_force",
     "first_pass_rise",
-)
+)  # fmt: skip
 """Results of the energy estimate that the terminal shows; the document holds all."""
 
 

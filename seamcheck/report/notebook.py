@@ -10,6 +10,7 @@ from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.errors import MissingLibrary
 from seamcheck.report import bands, facts
 from seamcheck.report.facts import Document
+from seamcheck.report.summary import open_traps, sentences
 
 if TYPE_CHECKING:
     import pandas
@@ -25,7 +26,7 @@ def render_fragment(document: Document) -> str:
     """HTML for a notebook's output cell: verdict, findings and the unrolled seam; no script, no style."""
     parts = [
         Markup("<div><p><b>{}</b>: {}</p>").format(document["verdict"], facts.headline(document)),
-        *(Markup("<p>{}</p>").format(line) for line in facts.sentences(document)),
+        *(Markup("<p>{}</p>").format(line) for line in (*sentences(document), *open_traps(document))),
     ]
     rows = [
         Markup("<tr><td>{}</td><td>{} {}</td><td>{}{}</td><td>{}</td><td>{}</td></tr>").format(

@@ -132,6 +132,9 @@ def _draw_section(axes: Any, document: Document, place: _Place, sections: Sectio
         _fill(axes, shape.intersection(window), "#737b80", "#737b80", "", 0.6, thick=0.0)
     if shapes.caster:
         axes.text(0, v1 + 0.55, _plain(shapes.caster), size=9, weight="bold", color=INK, ha="center")
+    for edge in shapes.torn:
+        axes.plot(*np.array(edge).T, color=PAPER, lw=4.5)
+        axes.plot(*np.array(edge).T, color=SOFT, lw=0.8)
     for dimension in shapes.dimensions:
         if not dimension.side:
             _draw_over(axes, dimension, shapes.window)
@@ -167,7 +170,10 @@ def _draw_over(axes: Any, dimension: Dimension, window: tuple[float, float, floa
     axes.annotate("", (a, row), (c, row), arrowprops=_arrows(tone))
     for u, v in ((a, b), (c, d)):
         axes.plot([u, u], [v, row], color=SOFT, lw=0.5)
-    axes.text((a + c) / 2, row + 0.2, dimension.text, ha="center", **_lettering(dimension))
+    place, align = (a + c) / 2, "center"
+    if dimension.column == "beam_margin":  # too narrow for its text, which stands on the rib's side
+        place, align = (a - 0.1, "right") if c > a else (a + 0.1, "left")
+    axes.text(place, row + 0.2, dimension.text, ha=align, **_lettering(dimension))
 
 
 def _draw_beside(axes: Any, dimensions: Sequence[Dimension], window: tuple[float, float, float, float]) -> None:
@@ -218,6 +224,7 @@ def _draw_plan(axes: Any, document: Document, place: _Place) -> None:
                 run = np.vstack([run, flat[:1]])
             colour, thick = _STATE[state]
             axes.plot(run[:, 0], run[:, 1], color=colour, lw=thick, solid_capstyle="butt")
+        _draw_start(axes, contour, frame)
     stations = place.contour["stations"]
     at = frame.flat(np.array([[stations[axis][place.station] for axis in "xyz"]]))[0]
     across = frame.flat(np.array([stations["u"][place.station]], dtype=float))[0]
@@ -226,6 +233,20 @@ def _draw_plan(axes: Any, document: Document, place: _Place) -> None:
         ends = np.array([at + side * 0.4 * size * across, at + side * 1.5 * size * across])
         axes.plot(ends[:, 0], ends[:, 1], color="#0f55c4", lw=2.4)
     axes.margins(0.1)
+
+
+def _draw_start(axes: Any, contour: Mapping[str, Any], frame: plan.PlanFrame) -> None:
+    """Where s begins on a path, and which way it runs."""
+    flat = frame.flat(facts.points_of(contour))
+    mark = plan.start_mark(contour, frame, 0.035 * float(np.ptp(flat, axis=0).max())) if len(flat) else None
+    if mark is None:
+        return
+    line, name = mark
+    axes.plot(line[:, 0], line[:, 1], color=INK, lw=1.2)
+    axes.annotate(
+        "", line[2] + 0.4 * (line[2] - line[1]), line[1], arrowprops={"arrowstyle": "-|>", "color": INK, "lw": 1.2}
+    )
+    axes.text(*name, "s = 0", size=8, color=INK, ha="center", va="center")
 
 
 def _fill(axes: Any, shape: BaseGeometry, fill: str, line: str, hatch: str, alpha: float, thick: float = 1.3) -> None:

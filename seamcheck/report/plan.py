@@ -1,4 +1,4 @@
-"""The seam seen along the light: the plane normal to the beam, and lines beside the mid-line."""
+"""The seam seen along the beam: the plane normal to the beam, and lines beside the mid-line."""
 
 from __future__ import annotations
 
@@ -7,15 +7,17 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
 
-from seamcheck.document.view import SectionSet
+from seamcheck.document.view import Mesh, SectionSet
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class PlanFrame:
     """Axes of the plan; the origin is the model's.
 
-    right, up : (3,) unit vectors in the plane; toward : (3,) against the light, towards the reader
+    right, up : (3,) unit vectors in the plane; toward : (3,) against the beam, towards the reader
     """
 
     right: np.ndarray
@@ -51,6 +53,31 @@ def offset_runs(contour: Mapping[str, Any], frame: PlanFrame, by: np.ndarray) ->
         return [np.vstack([moved, moved[:1]])]
     edges = np.flatnonzero(np.diff(known.astype(int))) + 1
     return [run for run in np.split(moved, edges) if len(run) > 1 and np.isfinite(run).all()]
+
+
+def start_mark(contour: Mapping[str, Any], frame: PlanFrame, size: float) -> tuple[np.ndarray, np.ndarray] | None:
+    """Where s begins on a path and which way it runs: (3, 2) mm, a line across the seam and on to the arrow's tip.
+
+    With it (2,) the place of its name, further inward. None for a path of less than three stations.
+    """
+    stations = contour["stations"]
+    points = frame.flat(np.column_stack([stations[axis] for axis in "xyz"]).astype(float))
+    if len(points) < 3:
+        return None
+    u = frame.flat(np.asarray(stations["u"][:1], dtype=float))[0]
+    away = np.linalg.norm(points - points[0], axis=1)
+    ahead = points[int(np.argmax(away > 0.5 * size))] - points[0]
+    way = ahead / max(float(np.linalg.norm(ahead)), 1e-9)
+    turn = points[0] - 1.2 * size * u
+    return np.array([points[0] + 0.7 * size * u, turn, turn + 2.0 * size * way]), points[0] - 2.4 * size * u
+
+
+def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
+    """What a part covers in the plan, mm: the union of its display mesh seen along the beam."""
+    corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
+    one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the light covers all the rest
+    return shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005).simplify(0.01)
 
 
 def land_side(contour: Mapping[str, Any]) -> int:

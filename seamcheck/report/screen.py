@@ -20,7 +20,10 @@ from seamcheck.catalogue.voice import decimal_sign, localised, tr, voice
 from seamcheck.report import facts, language
 from seamcheck.report.inputs import in_one_line
 from seamcheck.report.loosened import loosened
-from seamcheck.report.text import STYLES, VERDICTS, clean, drawn_word, headline, idle_waivers
+from seamcheck.report.summary import open_traps
+from seamcheck.report.terminal import clean
+from seamcheck.report.text import STYLES, VERDICTS, drawn_word, headline, idle_waivers
+from seamcheck.report.where import extent_text, part_text
 
 Document = Mapping[str, Any]
 
@@ -118,9 +121,9 @@ def _taken(document: Document) -> Iterator[Line]:
         cover, base = (" + ".join(clean(names[i]) for i in joint[role]) for role in ("cover", "base"))
         x, y, z = (localised(f"{round(c, 3) + 0.0:g}") for c in joint["beam"])
         between = "," if decimal_sign() == "." else ";"
-        light = f"({x}{between}{y}{between}{z})"
-        roles = {"cover": repr(cover), "base": repr(base), "light": light}
-        yield Line(f"{which}{tr('cover {cover}, base {base}, light along {light}', **roles)}", hanging=10)
+        beam = f"({x}{between}{y}{between}{z})"
+        roles = {"cover": repr(cover), "base": repr(base), "beam": beam}
+        yield Line(f"{which}{tr('cover {cover}, base {base}, beam along {beam}', **roles)}", hanging=10)
         sure = joint.get("confidence")
         doubt = f" ({tr('confidence')} {localised(f'{sure:.2f}')})" if isinstance(sure, int | float) else ""
         lengths = " + ".join(
@@ -205,18 +208,19 @@ def _in_short(document: Document, numbered: facts.Numbered) -> list[Line]:
 def _where(document: Document, finding: Mapping[str, Any], with_point: bool = True) -> str:
     several = len(document["joints"]) > 1
     on = f"{finding['joint']}, " if several and finding["joint"] else ""
-    place = facts.place_text(document, finding)
+    place = "; ".join(t for t in (clean(part_text(document, finding)), facts.place_text(document, finding)) if t)
     paths = sum(len(j["contours"]) for j in document["joints"])
     path = tr(" on {path}", path=finding["contour"]) if paths > 1 and finding["contour"] else ""
     point = ""
     if with_point and finding["at"] and finding["from_s"] is not None:
         point = tr(", worst at {place}", place=facts.point(finding["at"]))
-    text = f"{on}{place}{path}{point}"
-    return text if not with_point or text.startswith(("s =", "x ")) else text[:1].upper() + text[1:]
+    extent = extent_text(document, finding).replace("\N{NO-BREAK SPACE}", " ") if with_point else ""
+    text = f"{on}{place}{f', {extent}' if extent else ''}{path}{point}"
+    return text if not with_point or text.startswith(("s =", "x ", "'")) else text[:1].upper() + text[1:]
 
 
 def _tail(document: Document) -> list[Line]:
-    lines = [Line("")]
+    lines = [Line(""), *(Line(clean(line), style="cyan") for line in open_traps(document))]
     missing = _missing(document)
     if missing:
         told = "; ".join(missing[:2])

@@ -6,7 +6,7 @@ is measured from it (trap, melt, heights) is drawn along it, by a shear v - slop
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -43,14 +43,15 @@ class Dimension:
     @property
     def side(self) -> int:
         """Where it is written: over the section (0), beside it inward (-1) or outward (1)."""
-        if self.column in ("rib_width", "clamp_land"):
+        if self.column in ("rib_width", "clamp_land", "beam_margin"):
             return 0
         return -1 if self.column.endswith("inner") or self.column == "gap" else 1
 
     @property
     def rows(self) -> list[str]:
         """Its lines beside the section."""
-        told = [self.title, self.measure, self.limit] if self.tone else [self.text]
+        steps = self.limit.split(", ")  # of a limit in two steps each has its own line
+        told = [self.title, self.measure, *(f"{row}," for row in steps[:-1]), steps[-1]] if self.tone else [self.text]
         return [row for row in told if row]
 
     @property
@@ -70,8 +71,9 @@ class Pin:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class SectionShapes:
-    """What is drawn of one station; every shape in mm, u outward and v against the light.
+    """What is drawn of one station; every shape in mm, u outward and v against the beam.
 
+    torn : break lines, where a part goes on beyond the window
     bodies : owner -> material; moved : the moving part after the collapse; traps : by side, after the collapse
     """
 
@@ -86,6 +88,7 @@ class SectionShapes:
     dimensions: list[Dimension] = field(default_factory=list)
     pins: list[Pin] = field(default_factory=list)
     targets: list[Target] = field(default_factory=list)
+    torn: list[list[Point]] = field(default_factory=list)
     findings: list[Numbered] = field(default_factory=list)
 
 
@@ -101,7 +104,8 @@ def section_shapes(
     slope = 0.0 if sections is None else sections.slope_at(station)
     up = -1 if joint["rib_on"] == "cover" else 1
     half = (values["rib_width_top"] or values["rib_width"] or 0.0) / 2
-    window = _window(values, contour, half, up, facts.beam_margin(document))
+    edge = None if COVER not in bodies else bodies[COVER].bounds[2 if land_side(contour) >= 0 else 0]
+    window = _window(values, contour, half, up, facts.beam_margin(document), abs(edge or 0.0))
     casters = [] if sections is None else [row["v"] for row in sections.shade_at(station) if row["v"] is not None]
     if casters and min(casters) < window[3] + 4.0:
         window = (*window[:3], max(window[3], min(casters) + 0.8))
@@ -112,8 +116,10 @@ def section_shapes(
         drop = collapse + facts.initial_contact(joint)
         moved = shapely.affinity.translate(bodies[COVER], 0, -drop)
         if rib is not None and half:
-            strip = shapely.box(-2 * half, *sorted((0.0, -up * collapse))[:1], 2 * half, max(0.0, -up * collapse))
+            strip = shapely.box(-2 * half, min(0.0, -up * collapse), 2 * half, max(0.0, -up * collapse))
             melt = _sheared(strip, slope).intersection(rib)
+            if up > 0:  # no further than the cover comes down: over a pocket in it the rib stays
+                melt = melt.intersection(moved)
         if BASE in bodies:
             traps = _traps(values, bodies[BASE], moved, slope, up, drop)
     light, shade, caster = _light(document, values, half, slope, up, window, sections, station)
@@ -121,9 +127,32 @@ def section_shapes(
     _dimension(shapes, document, joint, contour, values, half, slope, up, ribless)
     _travel(shapes, document, joint, contour, station, Site(values.__getitem__, half, slope, up, traps, None, 0.0))
     land = next(((d.start[0], d.end[0]) for d in shapes.dimensions if d.column == "clamp_land"), None)
-    site = Site(values.__getitem__, half, slope, up, traps, land, _lip_gap(contour))
-    shapes.targets.extend(targets(here, site))
+    casts: dict[int, Point] | None = None
+    if casting := [] if sections is None else [row for row in sections.shade_at(station) if row["v"] is not None]:
+        tall = min(float(row["v"]) for row in casting)
+        casts = {-1: (min(row["low"] for row in casting), tall), 1: (max(row["high"] for row in casting), tall)}
+    site = Site(values.__getitem__, half, slope, up, traps, land, _lip_gap(contour), casts)
+    shapes.targets.extend(targets(document, here, site))
+    shapes.torn.extend(line for body in bodies.values() for line in _torn(body, window))
     return shapes
+
+
+_TOOTH, _OFF = 0.15, 0.06  # mm: half the length of a tooth of a break line, and how far it stands out
+
+
+def _torn(body: BaseGeometry, window: tuple[float, float, float, float]) -> Iterator[list[Point]]:
+    """Break lines where a body goes on beyond the sides or the lower edge of the window."""
+    u0, v0, u1, v1 = window
+    for start, end in (((u0, v0), (u0, v1)), ((u1, v0), (u1, v1)), ((u0, v0), (u1, v0))):
+        met = body.intersection(shapely.LineString([start, end]))
+        for part in getattr(met, "geoms", [met]):
+            if part.geom_type == "LineString" and part.length > _TOOTH:
+                count = max(2, round(part.length / _TOOTH))
+                ends = np.asarray(part.coords)
+                way = np.linspace(ends[0], ends[-1], count + 1)
+                off = np.where(np.arange(count + 1) % 2, _OFF, -_OFF) * (np.arange(count + 1) % count > 0)
+                across = np.array([1.0, 0.0]) if start[0] == end[0] else np.array([0.0, 1.0])
+                yield [(float(u), float(v)) for u, v in way + off[:, None] * across]
 
 
 def _travel(
@@ -132,7 +161,7 @@ def _travel(
 ) -> None:  # fmt: skip
     """How far the cover can sink, where a finding says that it meets something, and how far it should."""
     numbered = next((n for n in shapes.findings if n.finding.get("quantity") == "free_travel"), None)
-    limit = None if numbered is None else facts.plain_limit(numbered.finding)
+    limit = None if numbered is None else facts.goal(document, numbered.finding)
     way = (
         None
         if numbered is None or limit is None
@@ -146,7 +175,9 @@ def _travel(
     tone, words = tone_of(numbered), facts.limit_words(document, numbered.finding)
     told = facts.number_text(start[1] - end[1], "free_travel")
     shapes.dimensions.append(
-        Dimension("free_travel", tr("free travel"), told, start, end, tone, words, facts.target_text(numbered.finding))
+        Dimension(
+            "free_travel", tr("free travel"), told, start, end, tone, words, facts.goal_text(document, numbered.finding)
+        )
     )
     u, low = start[0], start[1] - limit
     shapes.targets.append(Target(tone, (((u - 0.4, low), (u + 0.4, low)),), (((u, end[1]), (u, low)),)))
@@ -241,13 +272,18 @@ def _traps(
     return result
 
 
+_MORE, _KEPT = 3.0, 9.0  # mm by which the window grows to show the cover's edge; that outlines reach at least
+
+
 def _window(
-    values: _Values, contour: Mapping[str, Any], half: float, up: int, margin: float
+    values: _Values, contour: Mapping[str, Any], half: float, up: int, margin: float, edge: float
 ) -> tuple[float, float, float, float]:
     height = min(values["rib_height"] or 1.2, 4.0)
     thickness = values["cover_thickness"] or 2.0
     land = min(values["clamp_land"] or 2.0, 5.0)
     reach = max(half + margin + land + 0.8, 3.2)
+    if reach < edge + 0.4 < min(reach + _MORE, _KEPT):  # to the cover's free edge
+        reach = edge + 0.4
     low = -(height + 1.6) if up > 0 else -2.0
     high = thickness + 1.4 if up > 0 else max(thickness, height) + 1.6
     side = land_side(contour)
@@ -293,7 +329,12 @@ def _light(
     rows = [] if sections is None else sections.shade_at(station)
     given = lean is not None
     rows = [row for row in rows if row["leans"] == given] or rows
-    shade = [column(row["low"], row["high"], row["v"] if row["v"] is not None else ceiling) for row in rows]
+
+    def rim(at: float) -> float:
+        """The margin beside the light lies in the shade of the light's edge."""
+        return float(np.sign(at) * foot) if abs(at) >= foot - margin - 1e-3 else at
+
+    shade = [column(rim(row["low"]), rim(row["high"]), ceiling if row["v"] is None else row["v"]) for row in rows]
     caster = next((row for row in rows if row["part"]), None)
     name = ""
     if caster is not None:
@@ -333,7 +374,7 @@ def _dimension(
         own = str(found.finding.get("column") or "")
         is_worst = found.station == values.station or values[own] is None
         text = facts.value_text(found.finding) if is_worst else facts.number_text(values[own], own)
-        limit, target = facts.limit_words(document, found.finding), facts.target_text(found.finding)
+        limit, target = facts.limit_words(document, found.finding), facts.goal_text(document, found.finding)
         shapes.dimensions.append(Dimension(column, title, text, start, end, tone_of(found), limit, target))
 
     margin, thick, gap = facts.beam_margin(document), values["cover_thickness"], values["gap"]
@@ -349,7 +390,11 @@ def _dimension(
         enters = values["light_enters_outer" if side > 0 else "light_enters_inner"]
         a = (side * half if enters is None else enters) + side * margin
         b = a + side * land
-        add("clamp_land", tr("land"), (a, low + thick + slope * a), (b, low + thick + slope * b))
+        if margin > 0:
+            foot, over = a - side * margin, tr("margin")
+            ends = (foot, low + thick + slope * foot), (a, low + thick + slope * a)
+            shapes.dimensions.append(Dimension("beam_margin", over, facts.mm(margin, 2), *ends))
+        add("clamp_land", tr("land from the light's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))
     if not ribless:
         for sign, name in ((-1, "inner"), (1, "outer")):
             tall = values[f"rib_height_{name}"]

@@ -49,6 +49,9 @@ def section_svg(shapes: SectionShapes) -> Markup:
         layers += [(f"body {kind}", shapes.bodies[owner]), (f"outline {kind}", shapes.bodies[owner])]
     layers += [("melt", shapes.melt), *(("shade", shape) for shape in shapes.shade), ("moved", shapes.moved)]
     drawn = [f'<path class="{name}" fill-rule="evenodd" d="{d}"/>' for name, shape in layers if (d := path(shape))]
+    for line in shapes.torn:
+        d = "M" + "L".join("{:.1f} {:.1f}".format(*at(*point)) for point in line)
+        drawn.append(f'<path class="torn gap" d="{d}"/><path class="torn" d="{d}"/>')
     drawn += [_over(one, at) for one in shapes.dimensions if not one.side]
     for side, edge in ((-1, _SIDE - 8), (1, width - _SIDE + 8)):
         drawn += _beside([one for one in shapes.dimensions if one.side == side], at, edge, height)
@@ -72,10 +75,13 @@ def _over(dimension: Dimension, at: Any) -> str:
     """A width, written over the section."""
     (x0, y0), (x1, y1) = at(*dimension.start), at(*dimension.end)
     row = 22.0 if dimension.column == "rib_width" else 44.0
+    middle, anchor = (x0 + x1) / 2, "middle"
+    if dimension.column == "beam_margin":  # too narrow for its text, which stands on the rib's side
+        middle, anchor = (x0 - 6, "end") if x1 > x0 else (x0 + 6, "start")
     return (
         f'<path class="extension" d="M{x0:.1f} {y0:.1f}V{row - 4}M{x1:.1f} {y1:.1f}V{row - 4}"/>'
         f'<path class="dim {dimension.tone}" d="M{x0:.1f} {row}H{x1:.1f}"/><g class="dim-label {dimension.tone}">'
-        f'<text class="dim-value" x="{(x0 + x1) / 2:.1f}" y="{row - 6}" text-anchor="middle">{escape(dimension.text)}'
+        f'<text class="dim-value" x="{middle:.1f}" y="{row - 6}" text-anchor="{anchor}">{escape(dimension.text)}'
         "</text></g>"
     )
 

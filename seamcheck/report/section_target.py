@@ -13,7 +13,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.report import facts
-from seamcheck.report.facts import Numbered
+from seamcheck.report.facts import Document, Numbered
 
 Point = tuple[float, float]
 Move = tuple[Point, Point]
@@ -39,6 +39,7 @@ class Site:
     half : half the width of the rib's top; slope : of the rib top; up : 1, or -1 with the rib on the cover
     land : from where to where the clamp land lies along u; margin : of the light beside the rib
     lip : middle of the limits of a lip's gap
+    caster : edge of what stands in the light and its height; None where nothing does
     """
 
     value: Callable[[str], float | None]
@@ -48,6 +49,7 @@ class Site:
     traps: Mapping[str, BaseGeometry]
     land: tuple[float, float] | None
     lip: float
+    caster: Mapping[int, Point] | None = None
 
     def at(self, u: float, height: float) -> Point:
         """A place by its height over the rib's top, which leans where the seam climbs."""
@@ -62,7 +64,7 @@ class Site:
         return (self.value("gap") or 0.0) if self.up > 0 else 0.0
 
 
-def targets(findings: Sequence[Numbered], site: Site) -> list[Target]:
+def targets(document: Document, findings: Sequence[Numbered], site: Site) -> list[Target]:
     """What to change in a section, one entry for each finding that names an edge and where it should be."""
     result, drawn = [], set()
     for numbered in findings:
@@ -70,15 +72,15 @@ def targets(findings: Sequence[Numbered], site: Site) -> list[Target]:
         if name in drawn:
             continue
         drawn.add(name)
-        lines, moves = _edges(numbered.finding, name, site)
+        lines, moves = _edges(numbered.finding, facts.goal(document, numbered.finding), name, site)
         if lines or moves:
             tone = "waived" if numbered.is_waived else str(numbered.finding["severity"])
             result.append(Target(tone, tuple(lines), tuple(moves)))
     return result
 
 
-def _edges(finding: Mapping[str, Any], name: str, site: Site) -> tuple[list[Move], list[Move]]:
-    """Lines and moves of one finding."""
+def _edges(finding: Mapping[str, Any], limit: float | None, name: str, site: Site) -> tuple[list[Move], list[Move]]:
+    """Lines and moves of one finding; ``limit``: what its value should become."""
     base, _, side = name.rpartition("_")
     sign = {"inner": -1, "outer": 1}.get(side, 0)
     by = facts.change_of(finding)
@@ -88,8 +90,9 @@ def _edges(finding: Mapping[str, Any], name: str, site: Site) -> tuple[list[Move
         return _lip(site, side, sign)
     if name == "transmission" and by is not None:
         return _cover(site, (site.value("cover_thickness") or 0.0) - by)
-    limit = facts.plain_limit(finding)
-    if limit is None or not facts.target_text(finding):
+    if name == "beam_clear" and by is not None and (finding.get("args") or {}).get("way"):
+        return _out_of_the_light(site, 1 if finding["args"]["way"] == "outward" else -1, by)
+    if limit is None:
         return [], []
     if name in ("rib_width", "rib_width_top") and site.half:
         root = -site.tall * site.up
@@ -104,9 +107,7 @@ def _edges(finding: Mapping[str, Any], name: str, site: Site) -> tuple[list[Move
     if name == "clamp_land" and site.land is not None:
         (near, far), roof = site.land, site.gap + (site.value("cover_thickness") or 0.0)
         end = near + np.sign(far - near) * limit
-        return [(site.at(end, roof - 0.7), site.at(end, roof + 0.25))], [
-            (site.at(far, roof - 0.35), site.at(end, roof - 0.35))
-        ]
+        return [(site.at(end, roof - 0.7), site.at(end, roof + 0.25))], [(site.at(far, roof), site.at(end, roof))]
     if name.startswith("rib_height") or name == "slenderness":
         middle = site.value("rib_width_mid")
         deep = limit if name != "slenderness" else limit * middle if middle else None
@@ -123,6 +124,15 @@ def _edges(finding: Mapping[str, Any], name: str, site: Site) -> tuple[list[Move
         x = u + sign * 0.35
         return [((u, wanted), (u + sign * 0.9, wanted))], [((x, now), (x, wanted))]
     return [], []
+
+
+def _out_of_the_light(site: Site, sign: int, by: float) -> tuple[list[Move], list[Move]]:
+    """The edge of what stands in the light, moved aside: its far edge over the light goes ``by`` to one side."""
+    edge = (site.caster or {}).get(-sign)
+    if edge is None:
+        return [], []
+    u, v = edge
+    return [((u + sign * by, v - 0.3), (u + sign * by, v + 0.5))], [((u, v + 0.12), (u + sign * by, v + 0.12))]
 
 
 def _end(site: Site, side: str, sign: int) -> tuple[float, float, float]:
@@ -196,7 +206,7 @@ def travel(
 ) -> Move | None:
     """From where to where the cover sinks until it meets something, where that lies in the section; else None.
 
-    The other end of the way that it should have is ``facts.plain_limit`` below the first.
+    The other end of the way that it should have is ``facts.goal`` below the first.
     """
     finding, stations = numbered.finding, contour["stations"]
     value = site.value("free_travel")

@@ -23,6 +23,7 @@ from seamcheck.report.facts import texts
 from seamcheck.report.inputs import input_rows
 from seamcheck.report.interface import interface_rows
 from seamcheck.report.loosened import loosened
+from seamcheck.report.terminal import bullets, clean, heading, indented, line, table
 from seamcheck.settings.waivers import place_in_words
 
 Document = Mapping[str, Any]
@@ -54,10 +55,7 @@ def full_report(document: Document) -> Iterator[RenderableType]:
 def one_line(document: Document) -> Iterator[RenderableType]:
     """The verdict with the file's name."""
     word, style = verdict(document)
-    line = Text.assemble((word, style), "  ", clean(document["model"]["file"]), "  ", headline(document))
-    line.no_wrap = True
-    line.overflow = "ignore"
-    yield line
+    yield line((word, style), "  ", clean(document["model"]["file"]), "  ", headline(document))
 
 
 def verdict(document: Document) -> tuple[str, str]:
@@ -102,12 +100,10 @@ def _head(document: Document) -> Iterator[RenderableType]:
         if file["sha256"]:
             known.append(f"SHA-256 {file['sha256'][:12]}")
         yield Text(f"{tr('Model:')} {clean(file['file'])} ({', '.join(f for f in known if f)})")
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    for head in (tr("input"), tr("value"), tr("from")):
-        table.add_column(head, overflow="fold")
+    inputs = table((tr("input"), tr("value"), tr("from")), fold=True)
     for title, value, origin in input_rows(document):
-        table.add_row(clean(title), clean(value), origin)
-    yield Padding(table, (1, 0))
+        inputs.add_row(clean(title), clean(value), origin)
+    yield Padding(inputs, (1, 0))
     for note in texts(model["notes"]):
         yield Text(f"{tr('Note:')} {clean(note)}", style="yellow")
     names = _names(document)
@@ -124,9 +120,8 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     yield Text()
     told = tr(": cover {cover}, base {base}, {rib}, {drawn}", cover=cover, base=base, rib=rib, drawn=drawn_word(joint))
     yield Text.assemble((tr("Seam {joint}", joint=joint["id"]), "bold"), told)
-    yield Text(tr("Light along {direction}, from cover into base", direction=_direction((x, y, z))))
-    for why in texts(joint["why"]):
-        yield Padding(Text(f"- {clean(why)}", style="dim"), (0, 0, 0, 2))
+    yield Text(tr("Beam along {direction}, from cover into base", direction=_direction((x, y, z))))
+    yield from bullets(map(clean, texts(joint["why"])), "dim")
     for contour in joint["contours"]:
         ends = dict(zip(("start", "end"), (_end(e) for e in contour["ends"]), strict=False))
         shape = tr("closed") if contour["closed"] else tr("from {start} to {end}", **{"start": "-", "end": "-", **ends})
@@ -140,9 +135,8 @@ def _joint(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     if "material" in joint:
         from seamcheck.report.material_text import material_lines
 
-        for line in material_lines(joint["material"]):
-            indent = len(line) - len(line.lstrip())  # lines too long for the window go on below their own beginning
-            yield Padding(Text(clean(line.lstrip())), (0, 0, 0, indent))
+        for told in material_lines(joint["material"]):  # lines too long for the window go on below their beginning
+            yield indented(clean(told.lstrip()), len(told) - len(told.lstrip()))
 
 
 def drawn_word(joint: Mapping[str, Any]) -> str:
@@ -165,12 +159,10 @@ def _whole(joint: Mapping[str, Any], document: Document) -> Iterator[RenderableT
     rows = interface_rows(joint, document.get("reasons", {}))
     if not rows:
         return
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    for k, head in enumerate((tr("whole interface"), tr("value"), tr("place"), tr("remark"))):
-        table.add_column(head, justify="right" if k == 1 else "left", overflow="fold")
+    values = table((tr("whole interface"), tr("value"), tr("place"), tr("remark")), right=(1,), fold=True)
     for row in rows:
-        table.add_row(*(clean(cell) for cell in row))
-    yield table
+        values.add_row(*map(clean, row))
+    yield values
 
 
 def _end(end: str) -> str:
@@ -179,12 +171,11 @@ def _end(end: str) -> str:
 
 def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
     """Least, median and largest of every judged quantity against its limit."""
-    table = Table(box=None, pad_edge=False, padding=(0, 2, 0, 0), show_edge=False, header_style="bold")
-    table.add_column(tr("quantity"))
-    for heading in (tr("least"), "p05", tr("median"), "p95", tr("most"), tr("outside")):
-        table.add_column(heading, justify="right", no_wrap=True)
-    table.add_column(tr("limit"))
-    table.add_column(tr("state"), no_wrap=True)
+    judged = table([tr("quantity")])
+    for head in (tr("least"), "p05", tr("median"), "p95", tr("most"), tr("outside")):
+        judged.add_column(head, justify="right", no_wrap=True)
+    judged.add_column(tr("limit"))
+    judged.add_column(tr("state"), no_wrap=True)
     for column, limits in _judged_columns(joint).items():
         q = QUANTITIES[column]
         title = language.quantity_title(column)
@@ -199,8 +190,8 @@ def _table(joint: Mapping[str, Any], document: Document) -> RenderableType:
         if column.startswith("trap_open"):
             numbers = [{"0": tr("closed"), "1": tr("open")}.get(text, text) for text in numbers]
         state, style = _state(joint, document, column, summary is not None)
-        table.add_row(title, *numbers, "; ".join(limits), Text(state, style=style))
-    return Padding(table, (1, 0))
+        judged.add_row(title, *numbers, "; ".join(limits), Text(state, style=style))
+    return Padding(judged, (1, 0))
 
 
 def _bare(value: float, column: str) -> str:
@@ -272,28 +263,23 @@ def _findings(document: Document) -> Iterator[RenderableType]:
     waived = [n.finding for n in numbered if n.is_waived]
     live = [n.finding for n in numbered if not n.is_waived]
     if live:
-        yield Text()
-        yield Text(tr("Findings ({count})", count=len(live)), style="bold")
+        yield from heading(tr("Findings ({count})", count=len(live)))
     said: set[str] = set()  # harm that was told already
     for number, finding in enumerate(live, 1):
         if number <= IN_FULL:
             yield _finding(number, finding, document, finding["harm"] not in said)
             said.add(finding["harm"])
         else:
-            line = Text.assemble(
-                (_mark(finding), STYLES[finding["severity"]]),
-                f", {_where(finding, document)}: {finding['message']}",
-            )
-            yield _numbered(number, line)
+            where = f", {_where(finding, document)}: {finding['message']}"
+            yield _numbered(number, Text.assemble((_mark(finding), STYLES[finding["severity"]]), where))
     if waived:
-        yield Text()
-        yield Text(tr("Waived ({count})", count=len(waived)), style="bold")
+        yield from heading(tr("Waived ({count})", count=len(waived)))
     for finding in waived:
         waiver = finding["waived"]
         until = tr(", until {day}", day=waiver["until"]) if waiver["until"] else ""
         origin = f" ({clean(waiver['origin'])})" if waiver["origin"] else ""
         yield Text(f"  {_mark(finding)} {_where(finding, document)}: {finding['message']}")
-        yield Padding(Text(f"{tr('Waived')}{until}: {clean(waiver['reason'])}{origin}", style="dim"), (0, 0, 0, 4))
+        yield indented(f"{tr('Waived')}{until}: {clean(waiver['reason'])}{origin}", 4, "dim")
 
 
 def _finding(number: int, finding: Mapping[str, Any], document: Document, with_harm: bool) -> RenderableType:
@@ -364,7 +350,7 @@ def _place(at: Sequence[float]) -> str:
 
 
 def _waivers(document: Document) -> Iterator[RenderableType]:
-    yield from (Text(line, style="yellow") for line in idle_waivers(document))
+    yield from (Text(told, style="yellow") for told in idle_waivers(document))
 
 
 def idle_waivers(document: Document) -> Iterator[str]:
@@ -387,14 +373,10 @@ def idle_waivers(document: Document) -> Iterator[str]:
 def _lists(document: Document) -> Iterator[RenderableType]:
     runs = reasons_not_measured(document)
     if runs:
-        yield Text()
-        yield Text(tr("Not measured"), style="bold")
-        for line in runs:
-            yield Padding(Text(f"- {line}"), (0, 0, 0, 2))
-    yield Text()
-    yield Text(tr("Not checked"), style="bold")
-    for item in texts(document["not_checked"]):
-        yield Padding(Text(f"- {clean(item)}"), (0, 0, 0, 2))
+        yield from heading(tr("Not measured"))
+        yield from bullets(runs)
+    yield from heading(tr("Not checked"))
+    yield from bullets(map(clean, texts(document["not_checked"])))
 
 
 def reasons_not_measured(document: Document) -> list[str]:
@@ -436,8 +418,3 @@ def _names(document: Document) -> dict[str, str]:
         part["id"]: f"'{clean(part['name'])}' ({part['id']})" if part["name"] else part["id"]
         for part in document["model"]["parts"]
     }
-
-
-def clean(text: str) -> str:
-    """Text from a model without control characters, which a terminal would obey."""
-    return "".join(c if c.isprintable() else "\N{REPLACEMENT CHARACTER}" for c in text)

@@ -89,17 +89,14 @@ def chunks(path: Path, number: int, most_bytes: int) -> Iterator[bytes]:
     """One member piece by piece; raises Refused where it is damaged or unpacks to too much."""
     kind = _kind(path)
     try:
-        if kind == "gzip":
-            with gzip.open(path) as stream:
-                yield from _bounded(stream, path.name, path.stat().st_size, most_bytes)
-        elif kind == "zip":
+        if kind == "zip":
             with zipfile.ZipFile(path) as archive:
                 info = archive.infolist()[number]
                 with archive.open(info) as stream:
-                    yield from _bounded(stream, info.filename, info.compress_size, most_bytes)
+                    yield from _bounded(stream, info.compress_size, most_bytes)
         else:
-            with path.open("rb") as stream:
-                yield from _bounded(stream, path.name, path.stat().st_size, most_bytes)
+            with gzip.open(path) if kind == "gzip" else path.open("rb") as stream:
+                yield from _bounded(stream, path.stat().st_size, most_bytes)
     except (zipfile.BadZipFile, gzip.BadGzipFile, zlib.error, EOFError, IndexError) as why:
         raise Refused("archive-damaged", f"It can't be unpacked ({why}). Copy or pack it again.") from None
 
@@ -159,7 +156,7 @@ def _member(path: Path, number: int, name: str, most_bytes: int) -> Member:
     return Member(number, name, size, digest.hexdigest())
 
 
-def _bounded(stream: IO[bytes] | io.BufferedIOBase, name: str, packed: int, most_bytes: int) -> Iterator[bytes]:
+def _bounded(stream: IO[bytes] | io.BufferedIOBase, packed: int, most_bytes: int) -> Iterator[bytes]:
     size = 0
     while chunk := stream.read(_CHUNK):
         size += len(chunk)

@@ -1,4 +1,4 @@
-"""A small picture of the seam, seen along the light: lines, and where findings lie."""
+"""A small picture of the seam, seen along the beam: lines, and where findings lie."""
 
 from __future__ import annotations
 
@@ -44,7 +44,7 @@ def seam_picture(document: Document) -> str:
 
 
 def _axes(beam: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Right and up as one looks along the light; up is y where the light comes from above."""
+    """Right and up as one looks along the beam; up is y where the light comes from above."""
     up = np.array([0.0, 1.0, 0.0]) if abs(beam[1]) < 0.9 else np.array([0.0, 0.0, 1.0])
     across = np.cross(beam, up)
     across /= np.linalg.norm(across)

@@ -27,7 +27,7 @@ CREATE TABLE reviews (
     notes INTEGER NOT NULL,
     waived INTEGER NOT NULL,
     exceeds REAL,                        -- gravest finding: how far beyond its limit, as a share of the limit
-    picture TEXT NOT NULL,               -- the seam seen along the light, for the index page
+    picture TEXT NOT NULL,               -- the seam seen along the beam, for the index page
     again TEXT NOT NULL CHECK (again IN ('no', 'with-higher-limits', 'next-scan')),
     CHECK ((verdict = 'not-reviewed') = (reason_code IS NOT NULL))
 ) STRICT;

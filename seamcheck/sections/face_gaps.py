@@ -1,6 +1,6 @@
-"""Facets of two groups of bodies that face each other along the light, and the gaps between them.
+"""Facets of two groups of bodies that face each other along the beam, and the gaps between them.
 
-Everything is seen along the light; heights count against it. Between two plane facets the gap is linear
+Everything is seen along the beam; heights count against it. Between two plane facets the gap is linear
 over the polygon in which their outlines overlap, so its smallest value is attained at a corner of that
 polygon: a vertex of one facet over the other, or a crossing of two edges. No raster can miss a bump.
 """

@@ -131,8 +131,8 @@ def decompose(
         pick(floor, face, -1),
     )
     roof_a, roof_b, roof_face = pick(roof, left, np.nan), pick(roof, right, np.nan), pick(roof, face, -1)
-    _close_slits(station, a, b, floor_a, floor_b, floor_face)
-    _close_slits(station, a, b, roof_a, roof_b, roof_face)
+    _close_slits(station, a, b, floor_a, floor_b)
+    _close_slits(station, a, b, roof_a, roof_b)
     return Intervals(
         a, b, floor_a, floor_b, floor_face.astype(int), roof_a, roof_b, roof_face.astype(int), plastic_a, plastic_b,
         stretches, blocked, station,
@@ -186,9 +186,7 @@ def plastic_over(
     return plastic[0], plastic[1], stretches
 
 
-def _close_slits(
-    station: np.ndarray, a: np.ndarray, b: np.ndarray, left: np.ndarray, right: np.ndarray, face: np.ndarray
-) -> None:
+def _close_slits(station: np.ndarray, a: np.ndarray, b: np.ndarray, left: np.ndarray, right: np.ndarray) -> None:
     """Bridge gaps of faces that meet only within a tolerance: empty intervals below SLIVER, in place."""
     empty = np.isnan(left)
     known = np.flatnonzero(~empty)

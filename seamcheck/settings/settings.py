@@ -73,7 +73,7 @@ class Settings:
     ----------
     collapse, beam_margin, station_spacing, lateral_play, intended_stop, second_collapse : mm, see declared.NUMBERS
     cover, base : part name or id, None to find them
-    beam : (3,) direction of the light, not necessarily of length 1; None to find it
+    beam : (3,) beam direction, not necessarily of length 1; None to find it
     limits : 'rule.name' -> value, all of them
     severities : rule -> severity or 'off', all of them
     waivers : accepted findings

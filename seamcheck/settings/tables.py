@@ -67,7 +67,7 @@ class Light:
     spot : mm, width of the spot where it meets the rib; None: as wide as the rib
     scanner : None for light along the beam
     index : refractive index of the cover
-    margin : mm, room beside the light
+    margin : mm, room beside the beam
     """
 
     spot: float | None = None

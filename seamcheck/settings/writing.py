@@ -65,7 +65,7 @@ def _entry(setting: Setting, value: float | None, example: str = "", hide: str =
 
 
 def _joint(settings: Settings) -> list[str]:
-    lines = ["[joint]", "# Leave these out to have cover, base and light found."]
+    lines = ["[joint]", "# Leave these out to have cover, base and beam found."]
     for key, what in TEXTS.items():
         value = getattr(settings, key)
         example = '"-z"' if key == "beam" else '"name of the part"'
@@ -94,7 +94,7 @@ def _scanner(scanner: Scanner | None) -> list[str]:
     telecentric = "" if scanner is not None and scanner.is_telecentric else "# "
     at = ", ".join(repr(float(x)) for x in (given.axis or (0.0, 0.0, 0.0)))
     return [
-        "# Where the light comes from. Without this table it is taken as parallel, along the beam.",
+        "# Where the beam comes from. Without this table it is taken as parallel.",
         f"{hide}[scanner]",
         f"{telecentric}telecentric = true  # instead of a distance",
         *(_entry(setting, getattr(given, setting.attribute), "300.0", hide) for setting in SCANNER.values()),

@@ -1,6 +1,6 @@
 """The section across the seam as a chain of straight and round pieces in (o, z); imports no kernel.
 
-``o`` is the offset from the mid-line (positive outward), ``z`` the height against the light, mm.
+``o`` is the offset from the mid-line (positive outward), ``z`` the height against the beam, mm.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """What a pair of parts is drawn from (Spec) and what must be measured on it (Truth); imports no kernel.
 
-Section of a sound pair; o runs outward from the mid-line, z against the light, z = 0 on the rib top:
+Section of a sound pair; o runs outward from the mid-line, z against the beam, z = 0 on the rib top:
 
         cover  _______________________________________________
               |_______________________________________________|

@@ -72,7 +72,7 @@ def stations(name, path):
 
 
 def frame(path, i, beam):
-    """P, u and v at sample i: v against the light, u = t x v."""
+    """P, u and v at sample i: v against the beam, u = t x v."""
     n = len(path.points)
     before, after = path.points[(i - 1) % n], path.points[(i + 1) % n]
     v = -np.asarray(beam)

@@ -16,7 +16,6 @@ QUICK = {
     "recessed-turned",
     "rib-on-cover-circle",
     "shaded-by-a-frame",
-    "rounded-top",
     "one-cover-on-two-bases",
     "tight-corners",
     "dividing-wall",

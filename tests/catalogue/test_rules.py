@@ -72,6 +72,10 @@ FILLED = {"value", "limit", "median", "collapse", "size", "size_limit", "percent
     "what",
     "grave",
     "why",
+    "width",
+    "deeper",
+    "other",
+    "side",
 }
 
 GEOMETRY = [rule for rule in RULES.values() if not rule.optional]
@@ -107,7 +111,7 @@ def test_every_rule_is_whole(rule):
         assert rule.says
         assert rule.remedy
     for check in rule.checks:
-        assert check.lower or check.upper
+        assert check.lower or check.upper or check.failing_reasons
         assert check.column in QUANTITIES
         assert QUANTITIES[check.judged].unit == QUANTITIES[check.column].unit
         reasons = {

@@ -8,7 +8,7 @@ import time
 from pathlib import Path
 
 import pytest
-from click.testing import CliRunner
+from shell import shell
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "limits"))
 from limits_surveys import circle, joint
@@ -17,16 +17,12 @@ from seamcheck import pipeline
 from seamcheck.assembly.parts import Assembly, ModelFile, Part
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
-from seamcheck.cli.group import COMMANDS, cli
+from seamcheck.cli.group import COMMANDS
 from seamcheck.document.make import make_document, not_reviewed_document
 from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.judge.judge import judge
 from seamcheck.report.review import Review
 from seamcheck.settings.file import parse_settings
-
-
-def run(*args, **more):
-    return CliRunner().invoke(cli, list(args), **more)
 
 
 @pytest.fixture
@@ -71,7 +67,7 @@ def reviewed(monkeypatch):
 
 
 def test_help_lists_every_command():
-    result = run("--help")
+    result = shell("--help")
     assert result.exit_code == 0
     for name, (_, line) in COMMANDS.items():
         assert name in result.output
@@ -80,7 +76,7 @@ def test_help_lists_every_command():
 
 @pytest.mark.parametrize("name", COMMANDS)
 def test_every_command_explains_itself(name):
-    result = run(name, "--help")
+    result = shell(name, "--help")
     assert result.exit_code == 0
     assert f"seamcheck {name}" in result.output  # an example of its use
 
@@ -128,7 +124,7 @@ def _bare_python():
 def test_wrong_use_is_one_sentence(args, words, tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
     (tmp_path / "a.step").write_text("x")
-    result = run(*args)
+    result = shell(*args)
     assert result.exit_code == 2
     assert result.stdout == ""
     assert len(result.stderr.strip().splitlines()) == 1
@@ -141,7 +137,7 @@ def test_a_missing_file_and_a_folder_are_not_reviewed(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
     (tmp_path / "folder.step").mkdir()
     for name, words in (("nothing.step", "There is no file"), ("folder.step", "is a folder")):
-        result = run("review", name, "--json", "out.json")
+        result = shell("review", name, "--json", "out.json")
         assert result.exit_code == 2
         assert "NOT REVIEWED" in result.output
         assert words in result.output
@@ -154,13 +150,13 @@ def test_a_missing_file_and_a_folder_are_not_reviewed(tmp_path, monkeypatch):
 
 def test_a_sound_model_passes(reviewed, model):
     reviewed()
-    result = run("review", str(model))
+    result = shell("review", str(model))
     assert result.exit_code == 0
     assert result.output.startswith("PASS")
     for word in ("Seam ", "cover 'lid", "base 'case'", "120.0 mm closed", "Not checked"):
         assert word in result.output
     assert len(result.output.splitlines()) <= 40
-    whole = run("review", str(model), "--verbose").output
+    whole = shell("review", str(model), "--verbose").output
     for word in ("Seam j1", "120.0 mm, closed", "rib width", "planned collapse"):
         assert word in whole
     for caution in ("Class 4", "never an approval"):
@@ -170,7 +166,7 @@ def test_a_sound_model_passes(reviewed, model):
 
 def test_a_broken_limit_is_shown_with_all_that_is_needed(reviewed, model):
     reviewed(circle(("rib_width", 30, 34, 0.487)))
-    result = run("review", str(model))
+    result = shell("review", str(model))
     assert result.exit_code == 1
     lines = result.output
     assert lines.startswith("FAIL")
@@ -191,34 +187,34 @@ def test_a_broken_limit_is_shown_with_all_that_is_needed(reviewed, model):
 )
 def test_exit_codes(reviewed, model, change, code, strict):
     reviewed(circle(change) if change else joint())
-    assert run("review", str(model)).exit_code == code
-    assert run("review", str(model), "--strict").exit_code == strict
+    assert shell("review", str(model)).exit_code == code
+    assert shell("review", str(model), "--strict").exit_code == strict
 
 
 def test_a_refusal_has_exit_code_two_and_one_sentence(reviewed, model):
     reviewed(refusal=NotReviewed("single-part", "The file holds one part; give the other one too."))
-    result = run("review", str(model), "-q")
+    result = shell("review", str(model), "-q")
     assert result.exit_code == 2
     assert result.output == "NOT REVIEWED  station.step  The file holds one part; give the other one too.\n"
 
 
 def test_wrong_use_found_in_the_child_is_one_sentence(reviewed, model):
     reviewed(refusal=UsageError("No part is called 'ld'. Did you mean 'lid'?"))
-    result = run("review", str(model), "--cover", "ld")
+    result = shell("review", str(model), "--cover", "ld")
     assert result.exit_code == 2
     assert result.stderr == "seamcheck: No part is called 'ld'. Did you mean 'lid'?\n"
 
 
 def test_quiet_is_one_line(reviewed, model, tmp_path):
     reviewed(circle(("rib_width", 30, 34, 0.487)))
-    result = run("review", str(model), "--quiet", "--json", str(tmp_path / "f.json"))
+    result = shell("review", str(model), "--quiet", "--json", str(tmp_path / "f.json"))
     assert result.output.count("\n") == 1
     assert result.output.startswith("FAIL  station.step  ")
 
 
 def test_json_to_standard_output_is_json_alone(reviewed, model):
     reviewed(circle(("rib_width", 30, 34, 0.487)))
-    result = run("review", str(model), "--json", "-")
+    result = shell("review", str(model), "--json", "-")
     document = json.loads(result.stdout)
     assert document["verdict"] == "fail"
     assert Review(document).exit_code == result.exit_code == 1
@@ -226,8 +222,8 @@ def test_json_to_standard_output_is_json_alone(reviewed, model):
 
 def test_the_document_holds_everything_that_the_terminal_shows(reviewed, model):
     reviewed(circle(("rib_width", 30, 34, 0.487), ("clamp_land", 50, 52, "broken-geometry")))
-    document = json.loads(run("review", str(model), "--json", "-").stdout)
-    shown = run("review", str(model), "--verbose").stdout
+    document = json.loads(shell("review", str(model), "--json", "-").stdout)
+    shown = shell("review", str(model), "--verbose").stdout
     for finding in document["findings"]:
         for key in ("id", "rule", "harm"):
             assert " ".join(finding[key].split()) in " ".join(shown.split())
@@ -238,13 +234,13 @@ def test_the_document_holds_everything_that_the_terminal_shows(reviewed, model):
 def test_the_same_command_writes_the_same_bytes(reviewed, model, tmp_path):
     reviewed(circle(("rib_width", 30, 34, 0.487)))
     for name in "ab":
-        run("review", str(model), "--json", str(tmp_path / name))
+        shell("review", str(model), "--json", str(tmp_path / name))
     assert (tmp_path / "a").read_bytes() == (tmp_path / "b").read_bytes()
 
 
 def test_names_from_the_model_are_plain_text(reviewed, model):
     reviewed()
-    result = run("review", str(model))
+    result = shell("review", str(model))
     assert "[bold]x" in result.output
     assert "\x1b" not in result.output
 
@@ -261,7 +257,7 @@ def test_options_reach_the_settings(reviewed, model):
         "station-spacing=0.25",
     )
     roles = ("--cover", "lid", "--beam", "-z")
-    run("review", str(model), *limits, *roles, "--time-limit", "5", "--today", "2031-01-01")
+    shell("review", str(model), *limits, *roles, "--time-limit", "5", "--today", "2031-01-01")
     settings = seen["settings"]
     assert settings.collapse == 0.5
     assert settings.limit("clamp-land", "min") == 1.5
@@ -270,14 +266,14 @@ def test_options_reach_the_settings(reviewed, model):
     assert (settings.cover, settings.beam, settings.station_spacing) == ("lid", (0, 0, -1), 0.25)
     assert seen["limits"]["time_limit_s"] == 5
     assert settings.today.isoformat() == "2031-01-01"
-    run("review", str(model), "--no-settings-file")
+    shell("review", str(model), "--no-settings-file")
     assert seen["settings"].collapse == 0.4
 
 
 def test_the_settings_file_is_named(reviewed, model):
     reviewed()
     (model.parent / "seamcheck.toml").write_text("collapse = 0.5\n")
-    text = " ".join(run("review", str(model)).output.split())
+    text = " ".join(shell("review", str(model)).output.split())
     assert "collapse 0.50 mm (settings file)" in text
     assert "settings from seamcheck.toml" in text
 
@@ -285,7 +281,7 @@ def test_the_settings_file_is_named(reviewed, model):
 def test_a_wrong_settings_file_beside_the_model_is_named_with_its_line(reviewed, model):
     reviewed()
     (model.parent / "seamcheck.toml").write_text("\ncolapse = 0.5\n")
-    result = run("review", str(model))
+    result = shell("review", str(model))
     assert result.exit_code == 2
     assert "seamcheck.toml, line 2: There is no setting 'colapse'. Did you mean 'collapse'?" in result.stderr
 
@@ -297,7 +293,7 @@ def test_waivers_are_shown_in_every_state(reviewed, model):
         "[[waivers]]\nrule='rib-width'\nreason='long gone'\nat=[1, 2, 3]\n"
         "[[waivers]]\nrule='clamp-land'\nreason='old'\ncontour='c1'\nuntil=2020-01-01\n"
     )
-    result = run("review", str(model), "--today", "2030-01-01")
+    result = shell("review", str(model), "--today", "2030-01-01")
     assert result.exit_code == 0
     text = " ".join(result.output.split())
     assert "No limit is broken, 1 waived." in text
@@ -308,7 +304,7 @@ def test_waivers_are_shown_in_every_state(reviewed, model):
 
 def test_no_colours_in_a_pipe(reviewed, model):
     reviewed(circle(("rib_width", 30, 34, 0.487)))
-    assert "\x1b" not in run("review", str(model), env={"FORCE_COLOR": None}).output
+    assert "\x1b" not in shell("review", str(model), env={"FORCE_COLOR": None}).output
 
 
 def test_a_file_is_whole_or_not_there(reviewed, model, tmp_path, monkeypatch):
@@ -320,7 +316,7 @@ def test_a_file_is_whole_or_not_there(reviewed, model, tmp_path, monkeypatch):
         raise OSError(28, "No space left on device")
 
     monkeypatch.setattr(os, "replace", full)
-    result = run("review", str(model), "--json", str(target))
+    result = shell("review", str(model), "--json", str(target))
     assert result.exit_code == 2
     assert "No space left on device" in result.stderr
     assert "PASS" in result.output  # the review itself is not lost
@@ -330,7 +326,7 @@ def test_a_file_is_whole_or_not_there(reviewed, model, tmp_path, monkeypatch):
 
 def test_outputs_are_written_and_told(reviewed, model, tmp_path):
     reviewed(circle(("rib_width", 30, 34, 0.487)))
-    result = run("review", str(model), "--csv", str(tmp_path / "t.csv"), "--html", str(tmp_path / "p.html"))
+    result = shell("review", str(model), "--csv", str(tmp_path / "t.csv"), "--html", str(tmp_path / "p.html"))
     assert f"Written: {tmp_path / 't.csv'}" in result.output
     assert "rib_width" in (tmp_path / "t.csv").read_text("utf-8")
     assert "<html" in (tmp_path / "p.html").read_text("utf-8")
@@ -341,7 +337,7 @@ def test_the_paper_reaches_page_and_print(reviewed, model, tmp_path, monkeypatch
     reviewed()
     for given, written in (("letter", "letter"), ("a4", "A4"), (None, None)):
         files = [f"--html={tmp_path / 'r.html'}", f"--pdf={tmp_path / 'r.pdf'}"]
-        result = run("review", str(model), *files, *(["--paper", given] if given else []))
+        result = shell("review", str(model), *files, *(["--paper", given] if given else []))
         assert result.exit_code == 0, result.output
         assert (tmp_path / "r.pdf").read_text() == f"on {written}"
         size = {"letter": "8.5in 11in", "A4": "210mm 297mm", None: ""}[written]
@@ -352,7 +348,7 @@ def test_the_paper_reaches_page_and_print(reviewed, model, tmp_path, monkeypatch
 def test_one_output_that_fails_does_not_take_the_others_with_it(reviewed, model, tmp_path, monkeypatch):
     reviewed()
     monkeypatch.setattr("seamcheck.report.csv.render_csv", lambda document: 1 / 0)
-    result = run("review", str(model), "--csv", str(tmp_path / "t.csv"), "--json", str(tmp_path / "f.json"))
+    result = shell("review", str(model), "--csv", str(tmp_path / "t.csv"), "--json", str(tmp_path / "f.json"))
     assert result.exit_code == 2
     assert "t.csv could not be made: ZeroDivisionError" in result.stderr
     assert (tmp_path / "f.json").exists()
@@ -360,14 +356,14 @@ def test_one_output_that_fails_does_not_take_the_others_with_it(reviewed, model,
 
 def test_tables_of_what_was_not_reviewed_are_not_written(reviewed, model, tmp_path):
     reviewed(refusal=NotReviewed("no-seam", "No seam."))
-    result = run("review", str(model), "--csv", str(tmp_path / "t.csv"), "--json", str(tmp_path / "f.json"))
+    result = shell("review", str(model), "--csv", str(tmp_path / "t.csv"), "--json", str(tmp_path / "f.json"))
     assert result.exit_code == 2
     assert "Not written" in result.output
     assert sorted(p.name for p in tmp_path.iterdir()) == ["f.json", "station.step"]
 
 
 def test_only_one_output_goes_to_standard_output(model):
-    result = run("review", str(model), "--csv", "-", "--json", "-")
+    result = shell("review", str(model), "--csv", "-", "--json", "-")
     assert result.exit_code == 2
     assert "Only one output" in result.stderr
 
@@ -378,11 +374,11 @@ def test_only_one_output_goes_to_standard_output(model):
 def test_a_report_shows_the_same_as_the_review(reviewed, model, tmp_path):
     reviewed(circle(("rib_width", 30, 34, 0.487)))
     target = tmp_path / "f.json"
-    first = run("review", str(model), "--json", str(target))
-    again = run("report", str(target), "--html", str(tmp_path / "p.html"))
+    first = shell("review", str(model), "--json", str(target))
+    again = shell("report", str(target), "--html", str(tmp_path / "p.html"))
     assert again.exit_code == first.exit_code == 1
     assert again.output.splitlines()[:-1] == first.output.splitlines()[:-1]  # the last line names the files
-    assert run("report", "-", "-q", input=target.read_text("utf-8")).output.startswith("FAIL  station.step")
+    assert shell("report", "-", "-q", input=target.read_text("utf-8")).output.startswith("FAIL  station.step")
 
 
 WRONG_DOCUMENTS = (
@@ -398,7 +394,7 @@ WRONG_DOCUMENTS = (
 def test_what_is_no_review_document_is_refused_in_one_sentence(tmp_path, content):
     file = tmp_path / "f.json"
     file.write_bytes(content)
-    result = run("report", str(file))
+    result = shell("report", str(file))
     assert result.exit_code == 2
     assert len(result.stderr.strip().splitlines()) == 1
 
@@ -408,11 +404,11 @@ def test_what_is_no_review_document_is_refused_in_one_sentence(tmp_path, content
 
 def test_samples_are_written_and_not_overwritten(tmp_path):
     folder = tmp_path / "models"
-    assert run("samples", str(folder)).exit_code == 0
+    assert shell("samples", str(folder)).exit_code == 0
     assert (folder / "sound.step").read_bytes().startswith(b"ISO-10303-21;")
-    assert run("samples", str(folder)).exit_code == 0  # the same content is kept
+    assert shell("samples", str(folder)).exit_code == 0  # the same content is kept
     (folder / "sound.step").write_text("mine")
-    again = run("samples", str(folder))
+    again = shell("samples", str(folder))
     assert again.exit_code == 2
     assert "sound.step" in again.stderr
     assert (folder / "sound.step").read_text() == "mine"
@@ -420,7 +416,7 @@ def test_samples_are_written_and_not_overwritten(tmp_path):
 
 @pytest.mark.parametrize("word", [*RULES, *QUANTITIES, "collapse", "no-shoulder", "single-part"])
 def test_explain_knows_every_word(word):
-    result = run("explain", word)
+    result = shell("explain", word)
     assert result.exit_code == 0
     assert word in result.output
     if word in RULES:
@@ -432,7 +428,7 @@ def test_explain_knows_every_word(word):
 
 
 def test_explain_without_a_word_lists_all():
-    text = run("explain").output
+    text = shell("explain").output
     for key in (*RULES, *QUANTITIES):
         assert key in text
 
@@ -440,22 +436,22 @@ def test_explain_without_a_word_lists_all():
 def test_explain_shows_the_limits_of_a_settings_file(tmp_path):
     file = tmp_path / "s.toml"
     file.write_text("[limits.clamp-land]\nmin = 1.75\n")
-    assert "at least 1.75 mm" in run("explain", "clamp-land", "--settings", str(file)).output
+    assert "at least 1.75 mm" in shell("explain", "clamp-land", "--settings", str(file)).output
 
 
 def test_settings_prints_a_file_that_reads_back():
-    assert parse_settings(run("settings").stdout).limits == parse_settings("").limits
+    assert parse_settings(shell("settings").stdout).limits == parse_settings("").limits
 
 
 def test_settings_writes_but_does_not_overwrite(tmp_path):
     file = tmp_path / "seamcheck.toml"
-    assert run("settings", "--write", str(file)).exit_code == 0
+    assert shell("settings", "--write", str(file)).exit_code == 0
     file.write_text(file.read_text().replace("collapse = 0.4", "collapse = 0.3"))
-    result = run("settings", "--write", str(file))
+    result = shell("settings", "--write", str(file))
     assert result.exit_code == 2
     assert "--force" in result.stderr
-    assert "collapse = 0.3" in run("settings", str(tmp_path / "m.step")).stdout
-    assert run("settings", "--write", str(file), "--force").exit_code == 0
+    assert "collapse = 0.3" in shell("settings", str(tmp_path / "m.step")).stdout
+    assert shell("settings", "--write", str(file), "--force").exit_code == 0
     assert "collapse = 0.4" in file.read_text()
 
 

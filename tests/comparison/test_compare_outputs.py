@@ -10,17 +10,16 @@ from pathlib import Path
 
 import pytest
 import shapely
-from click.testing import CliRunner
 from comparison.compare_models import file_of, reviewed
 from jsonschema import Draft202012Validator
 from markdown_it import MarkdownIt
 from report.german_words import english_words, words_of_page
 from report.report_browser import browser, needs_browser
+from shell import shell
 from telling import telling
 
 from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.catalogue.voice import Voice, speaking
-from seamcheck.cli.group import cli
 from seamcheck.comparison import text
 from seamcheck.comparison.compare import compare
 from seamcheck.comparison.document import compare_documents
@@ -235,9 +234,9 @@ def test_compare_takes_answers_of_the_page(tmp_path):
     answers = tmp_path / "answers.json"
     answers.write_text(json.dumps({"document": "seamcheck-answers", "schema_version": 1, "findings": [decision]}))
     old = written(tmp_path, "plain")
-    assert run("compare", old, file_of("wide"), "-q").exit_code == 1
-    assert run("compare", old, file_of("wide"), "-q", "--answers", answers).exit_code == 0
-    done = run("compare", old, written(tmp_path, "wide"), "-q", "--answers", answers)
+    assert shell("compare", old, file_of("wide"), "-q").exit_code == 1
+    assert shell("compare", old, file_of("wide"), "-q", "--answers", answers).exit_code == 0
+    done = shell("compare", old, written(tmp_path, "wide"), "-q", "--answers", answers)
     assert done.exit_code == 2
     assert "nothing is reviewed here" in done.output
 
@@ -250,10 +249,6 @@ def test_ticks_are_round_and_within(low, high):
     assert len(ticks) <= 7
 
 
-def run(*arguments):
-    return CliRunner().invoke(cli, [str(a) for a in arguments], prog_name="seamcheck")
-
-
 def written(folder: Path, name: str) -> Path:
     path = folder / f"{name}.json"
     path.write_text(to_json(reviewed(name)), "utf-8")
@@ -263,7 +258,7 @@ def written(folder: Path, name: str) -> Path:
 def test_the_command_compares_a_document_with_a_model(tmp_path):
     outputs = {name: tmp_path / f"out.{name}" for name in ("json", "html", "markdown")}
     options = [item for name, path in outputs.items() for item in (f"--{name}", path)]
-    done = run("compare", written(tmp_path, "plain"), file_of("wide"), *options)
+    done = shell("compare", written(tmp_path, "plain"), file_of("wide"), *options)
     assert done.exit_code == 1, done.output
     assert done.output.startswith("WORSE  1 must-fix finding is new.")
     document = json.loads(outputs["json"].read_text("utf-8"))
@@ -284,7 +279,7 @@ def test_the_command_compares_a_document_with_a_model(tmp_path):
     ],
 )
 def test_exit_codes_of_the_command(old, new, options, code, tmp_path):
-    done = run("compare", written(tmp_path, old), written(tmp_path, new), "-q", *options)
+    done = shell("compare", written(tmp_path, old), written(tmp_path, new), "-q", *options)
     assert done.exit_code == code
     if "-" in options:
         json.loads(done.output)
@@ -296,8 +291,8 @@ def test_strict_counts_attention(tmp_path):
     new = reviewed("wide", rib_uniformity__severity="attention")
     (tmp_path / "new.json").write_text(to_json(new), "utf-8")
     old = written(tmp_path, "plain")
-    assert run("compare", old, tmp_path / "new.json", "-q").exit_code == 0
-    assert run("compare", old, tmp_path / "new.json", "-q", "--strict").exit_code == 1
+    assert shell("compare", old, tmp_path / "new.json", "-q").exit_code == 0
+    assert shell("compare", old, tmp_path / "new.json", "-q", "--strict").exit_code == 1
 
 
 @pytest.mark.parametrize(
@@ -316,7 +311,7 @@ def test_wrong_use_is_one_sentence_and_exit_code_2(arguments, said, tmp_path, mo
     monkeypatch.chdir(tmp_path)
     Path("old.json").write_text(to_json(reviewed("plain")), "utf-8")
     Path("bad.json").write_text('{"document": "something else"}')
-    done = run("compare", *arguments, *(() if arguments[-1] != "missing.step" else ("-q",)))
+    done = shell("compare", *arguments, *(() if arguments[-1] != "missing.step" else ("-q",)))
     assert done.exit_code == 2
     assert said in done.output
     assert done.output.count("\n") == 1

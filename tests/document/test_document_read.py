@@ -4,11 +4,10 @@ import copy
 import json
 
 import pytest
-from click.testing import CliRunner
 from limits_surveys import circle, joint
+from shell import shell
 from test_document import SPOILED, document, section_of
 
-from seamcheck.cli.group import cli
 from seamcheck.document.plain import to_json
 from seamcheck.document.read import check_document, read_text
 from seamcheck.document.view import pack_view
@@ -138,7 +137,7 @@ def test_nothing_of_it_is_printed(case, command, sound, tmp_path):
         "compare": ["compare", str(whole), str(edited)],
         "baseline": ["report", str(whole), "--baseline", str(edited)],
     }[command]
-    done = CliRunner().invoke(cli, args)
+    done = shell(*args)
     assert done.exit_code == 2
     assert done.stdout == ""
     assert len(done.stderr.strip().splitlines()) == 1
@@ -172,7 +171,7 @@ def test_damaged_text_is_one_sentence_and_exit_code_2(damage, sound, tmp_path):
     assert damaged != text
     file = tmp_path / "d.json"
     file.write_text(damaged)
-    done = CliRunner().invoke(cli, ["report", str(file)])
+    done = shell("report", file)
     assert done.exit_code == 2
     assert done.stdout == ""
     assert len(done.stderr.strip().splitlines()) == 1

@@ -18,7 +18,7 @@ from seamcheck.catalogue.say import TEXTS, english, places_of, refused, say, tog
 from seamcheck.errors import REASONS
 from seamcheck.samples import samples
 
-QUICK = {"beam-path", "sink-travel", "rib-missing", "transmission"}
+QUICK = {"rib-missing", "transmission"}
 SAMPLES = [pytest.param(s, id=s.name, marks=[] if s.name in QUICK else [pytest.mark.thorough]) for s in samples()]
 
 

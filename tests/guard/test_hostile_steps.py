@@ -9,6 +9,7 @@ import zipfile
 
 import pytest
 from guard_runs import seamcheck
+from shell import shell
 from telling import telling
 
 from seamcheck.cli.outputs import OUTPUTS
@@ -49,10 +50,11 @@ NAMES = {
 )
 def test_a_part_name_does_nothing_in_any_output(tmp_path, name):
     options = [word for output in (*TEXTS, "step", "glb") for word in (f"--{output}", f"out.{output}")]
-    done = review(tmp_path, named(NAMES[name]), *options)
-    assert done.returncode == 0, done.stderr
+    (tmp_path / "m.step").write_bytes(named(NAMES[name]))
+    done = shell("review", "m.step", *options, cwd=tmp_path)
+    assert done.exit_code == 0, done.stderr
     written = {output: (tmp_path / f"out.{output}").read_text("utf-8") for output in TEXTS}
-    written["terminal"] = done.stdout.decode("utf-8")
+    written["terminal"] = done.stdout
     written["glb"] = json_of_glb((tmp_path / "out.glb").read_bytes())
     written["step"] = named_in((tmp_path / "out.step").read_text("utf-8"))
     for output, text in written.items():
@@ -92,10 +94,10 @@ def test_a_scan_shows_names_as_harmless(tmp_path):
     (tmp_path / "in").mkdir()
     with zipfile.ZipFile(tmp_path / "in/a.zip", "w") as archive:
         archive.writestr("model\u202egpj\x1b[31m.step", named(NAMES["turned round"]))
-    done = seamcheck("scan", "in", "--out", "out", "--jobs", "1", "--pages", "all", cwd=tmp_path)
-    assert done.returncode == 0, done.stderr
+    done = shell("scan", "in", "--out", "out", "--jobs", "1", "--pages", "all", cwd=tmp_path)
+    assert done.exit_code == 0, done.stderr
     files = [tmp_path / "out/index.html", tmp_path / "out/index.csv", *(tmp_path / "out/pages").iterdir()]
-    for text in [done.stdout.decode(), done.stderr.decode(), *(file.read_text("utf-8") for file in files)]:
+    for text in [done.stdout, done.stderr, *(file.read_text("utf-8") for file in files)]:
         assert "\u202e" not in text
         assert "\x1b[31m" not in text
 
@@ -214,9 +216,9 @@ def test_an_archive_that_lies_about_itself_is_a_row(tmp_path):
             archive.writestr("../../up.step", SOUND[:100])
     (tmp_path / "in/a.zip").write_bytes(content.getvalue())
     (tmp_path / "in/short.zip").write_bytes(content.getvalue()[:-500])
-    done = seamcheck("scan", "in", "--out", "out", "--jobs", "1", cwd=tmp_path)
-    assert done.returncode in (0, 1, 2)
-    assert b"Traceback" not in done.stderr
+    done = shell("scan", "in", "--out", "out", "--jobs", "1", cwd=tmp_path)
+    assert done.exit_code in (0, 1, 2)
+    assert "Traceback" not in done.stderr
     table = (tmp_path / "out/index.csv").read_text("utf-8")
     assert "root:" not in table
     assert sorted(p.name for p in tmp_path.iterdir()) == ["in", "out"]

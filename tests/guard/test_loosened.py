@@ -6,7 +6,7 @@ import json
 import shutil
 
 import pytest
-from guard_runs import seamcheck
+from shell import shell
 
 from seamcheck.samples import samples
 
@@ -37,30 +37,22 @@ OUTPUTS = ("html", "csv", "dxf", "step", "sarif", "junit", "markdown")
 
 @pytest.fixture(scope="module")
 def outputs(tmp_path_factory):
-    """Every output of a review under such settings, and under none, as text."""
+    """Every output of a review under such settings, as text."""
     folder = tmp_path_factory.mktemp("loose")
     sample = next(sample.file for sample in samples() if sample.name == "rib-width")
     shutil.copy(sample, folder / "model.step")
-    found = {}
-    for kind in ("loose", "default"):
-        if kind == "loose":
-            (folder / "seamcheck.toml").write_text(LOOSE)
-        else:
-            (folder / "seamcheck.toml").unlink()
-        files = OUTPUTS if kind == "loose" else ("html", "markdown")
-        wanted = [word for name in files for word in (f"--{name}", f"out.{name}")]
-        done = seamcheck("review", "model.step", *wanted, "--json", "out.json", cwd=folder)
-        assert done.returncode in (0, 1), done.stderr.decode()
-        texts = {name: (folder / f"out.{name}").read_text("utf-8") for name in (*files, "json")}
-        texts["terminal"] = done.stdout.decode()
-        for name, words in (
-            ("quiet", ("--quiet",)), ("plain", ("--annotations", "plain")), ("workflow", ("--annotations", "workflow")),
-        ):  # fmt: skip
-            texts[name] = seamcheck("report", "out.json", *words, cwd=folder).stdout.decode()
-        if kind == "loose":
-            texts["each"] = seamcheck("review", ".", "--each", cwd=folder).stdout.decode()
-        found[kind] = texts
-    return found
+    (folder / "seamcheck.toml").write_text(LOOSE)
+    wanted = [word for name in OUTPUTS for word in (f"--{name}", f"out.{name}")]
+    done = shell("review", "model.step", *wanted, "--json", "out.json", cwd=folder)
+    assert done.exit_code in (0, 1), done.stderr
+    texts = {name: (folder / f"out.{name}").read_text("utf-8") for name in (*OUTPUTS, "json")}
+    texts["terminal"] = done.stdout
+    for name, words in (
+        ("quiet", ("--quiet",)), ("plain", ("--annotations", "plain")), ("workflow", ("--annotations", "workflow")),
+    ):  # fmt: skip
+        texts[name] = shell("report", "out.json", *words, cwd=folder).stdout
+    texts["each"] = shell("review", "model.step", "--each", cwd=folder).stdout
+    return texts
 
 
 def plain(text: str) -> str:
@@ -72,16 +64,21 @@ def plain(text: str) -> str:
 
 def test_every_output_says_it_at_its_top(outputs):
     for name in (*OUTPUTS, "terminal", "quiet", "plain", "workflow", "each"):  # one test: the reviews cost much
-        text = plain(outputs["loose"][name])
+        text = plain(outputs[name])
         sentence = SAYS.replace(",", " -") if name == "csv" else SAYS
         assert sentence in text, f"{name}: {text[:3000]}"
         if name in ("terminal", "quiet", "each", "markdown", "csv", "plain", "workflow"):
             assert text.index(sentence) < 400, name
-    for name, text in outputs["default"].items():
-        assert "settings file seamcheck.toml" not in text, name
 
 
 def test_the_document_holds_it_too(outputs):
-    document = json.loads(outputs["loose"]["json"])
+    document = json.loads(outputs["json"])
     assert document["settings"]["file"] == "seamcheck.toml"
     assert document["settings"]["from"]["rib-width.min"] == "file"
+
+
+def test_without_a_settings_file_nothing_says_it(tmp_path):
+    sample = next(sample.file for sample in samples() if sample.name == "rib-width")
+    done = shell("review", sample, "--markdown", "m.md", "--html", "m.html", cwd=tmp_path)
+    for text in (done.stdout, (tmp_path / "m.md").read_text("utf-8"), (tmp_path / "m.html").read_text("utf-8")):
+        assert "loosens" not in text

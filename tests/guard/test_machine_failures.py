@@ -9,6 +9,7 @@ import sys
 
 import pytest
 from guard_runs import AS_SCRIPT, ROOT, seamcheck
+from shell import shell
 
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation import WarmWorkers
@@ -43,6 +44,7 @@ def row(out):
         )[0]
 
 
+@pytest.mark.thorough
 def test_a_low_memory_limit_of_the_shell_is_no_verdict_about_the_model(models):
     done = limited(700, "scan", "models", "--out", "out", "--jobs", "1", cwd=models)
     found = row(models / "out")
@@ -88,10 +90,6 @@ def test_every_end_before_the_first_stage_is_the_machine_s(ways, function, limit
 )
 def test_a_limit_is_a_finite_number_above_0(tmp_path, command, option, value):
     (tmp_path / "m.step").write_text("ISO-10303-21;")
-    from click.testing import CliRunner
-
-    from seamcheck.cli.group import cli
-
-    done = CliRunner().invoke(cli, [*command, option, value])
+    done = shell(*command, option, value)
     assert done.exit_code == 2
     assert "finite number above 0" in done.output

@@ -1,4 +1,4 @@
-"""A model and its mirror image in the light's direction are never called identical."""
+"""A model and its mirror image in the beam direction are never called identical."""
 
 from __future__ import annotations
 
@@ -43,7 +43,7 @@ def test_the_model_itself_is_identical(document):
 
 @pytest.fixture(scope="module")
 def drawn(tmp_path_factory):
-    """Reviews of a model and of STEP files of it: mirrored along the light, and turned over."""
+    """Reviews of a model and of STEP files of it: mirrored along the beam, and turned over."""
     from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
     from OCP.gp import gp_Ax1, gp_Ax2, gp_Dir, gp_Pnt, gp_Trsf
 
@@ -65,6 +65,7 @@ def drawn(tmp_path_factory):
     return documents
 
 
+@pytest.mark.thorough
 @pytest.mark.parametrize(
     ("name", "said"),
     telling(

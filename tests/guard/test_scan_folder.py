@@ -110,5 +110,5 @@ def test_a_link_in_place_of_a_trial_s_folder_is_not_followed(tmp_path, leads_to)
         victim.mkdir()
     (tmp_path / "trial").symlink_to(victim)
     with pytest.raises(UsageError, match="trial"):
-        write_all(check_folder(tmp_path / "trial", []), {"sheet.md": b"made"})
+        write_all(check_folder(tmp_path / "trial"), {"sheet.md": b"made"})
     assert [file.name for file in (tmp_path / "victim").rglob("*")] == (["folder"] if victim.exists() else [])

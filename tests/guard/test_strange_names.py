@@ -11,6 +11,7 @@ import zipfile
 
 import pytest
 from guard_runs import ROOT, seamcheck
+from shell import shell
 from telling import telling
 
 from seamcheck.assembly.names import MOST, readable, short
@@ -33,11 +34,11 @@ def test_a_file_name_that_is_no_utf8_is_reviewed(tmp_path):
     done = seamcheck("review", name, "--json", "r.json", cwd=tmp_path)
     assert done.returncode == 0, done.stderr
     assert json.loads((tmp_path / "r.json").read_text())["model"]["file"] == r"geh\xe4use \xff.step"
-    done = seamcheck("scan", ".", "--out", "out", "--jobs", "1", cwd=tmp_path)
-    assert done.returncode == 0, done.stderr
+    done = shell("scan", ".", "--out", "out", "--jobs", "1", cwd=tmp_path)
+    assert done.exit_code == 0, done.stderr
     (tmp_path / "x").mkdir()
     shutil.copy(tmp_path / name, tmp_path / "x" / name)
-    assert seamcheck("compare", name, f"x/{name}", cwd=tmp_path).returncode == 0
+    assert shell("compare", name, f"x/{name}", cwd=tmp_path).exit_code == 0
 
 
 def test_unseen_characters_are_spelled_out_and_long_names_cut():
@@ -77,9 +78,9 @@ def named(tmp_path_factory):
     text = text.replace(b"'" + first.encode() + b"'", b"'\\X2\\" + wide + b"\\X0\\'")
     text = text.replace(b"'" + second.encode() + b"'", b"'case " + b"y" * 330 + b" end'")
     (folder / "m.step").write_bytes(text)
-    done = seamcheck("review", "m.step", "--json", "r.json", "--html", "r.html", cwd=folder, SEAMCHECK_CACHE="")
-    assert done.returncode == 0, done.stderr
-    return done.stdout.decode(), (folder / "r.json").read_text(), (folder / "r.html").read_text("utf-8")
+    done = shell("review", "m.step", "--json", "r.json", "--html", "r.html", cwd=folder)
+    assert done.exit_code == 0, done.stderr
+    return done.stdout, (folder / "r.json").read_text(), (folder / "r.html").read_text("utf-8")
 
 
 def test_a_name_never_turns_a_line_round(named):
@@ -97,9 +98,6 @@ TURNING = f"m{TURNED}gpj\u200b\u2066\x1b[31m\x07\u2028.step"
 
 def test_a_file_name_never_turns_a_line_round(named, tmp_path, monkeypatch):
     """Where a path stands as it was given: in what a command says of files, and as the suite of a test run."""
-    from click.testing import CliRunner
-
-    from seamcheck.cli import cli
 
     monkeypatch.chdir(tmp_path)
     (tmp_path / "r.json").write_text(named[1])
@@ -114,7 +112,7 @@ def test_a_file_name_never_turns_a_line_round(named, tmp_path, monkeypatch):
         ("review", TURNING, "--each", "--baseline", "::error::models"),
         ("scan", "in", "--out", f"out{TURNED}"),
     ):
-        done = CliRunner().invoke(cli, words)
+        done = shell(*words)
         told += done.stdout + done.stderr
     assert unseen(told) == []
     assert not [line for line in told.splitlines() if line.startswith("::")]

@@ -206,3 +206,18 @@ def test_a_collapse_at_either_end_of_its_window_holds_the_limit():
     joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), result.onto(whole))
     found = {f.rule for f in judge([joint], Settings()).findings}
     assert not {"collapse-window", "collapse-high", "collapse-low", "sink-travel"} & found
+
+
+@pytest.mark.parametrize(
+    ("power", "state"),
+    [(26, "never"), (28.5, "too long"), (32, "too long"), (60, "finished")],  # 27.9 W at least, by the heat model
+)
+def test_a_weld_that_is_not_finished_in_time_is_no_pass(power, state):
+    pp = {"cover": "PP", "base": "PP", "plaques": [[2.0, 36.0]], "laser": {"power": power, "speed": 2000}}
+    found, document = reviewed(pp, width=1.2, height=0.9)
+    assert ("weld-start" in found) == (state != "finished")
+    assert ("weld_time" in results(document)) == (state == "finished")
+    if state != "finished":
+        assert found["weld-start"].severity == "attention"
+        assert found["weld-start"].at is not None
+        assert ("longest_heating" in found["weld-start"].message) == (state == "too long")

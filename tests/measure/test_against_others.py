@@ -135,7 +135,7 @@ def test_cover_and_base_touch_just_there_by_the_kernel(name):
 
 @pytest.mark.parametrize("name", [pytest.param(n, marks=[pytest.mark.thorough] * (n not in QUICK)) for n in CASES])
 def test_rays_of_trimesh_find_no_nearer_place_and_the_same_nearest(name):
-    """Rays along the light from everywhere on the ribless base, densely round the place that was found."""
+    """Rays along the beam from everywhere on the ribless base, densely round the place that was found."""
     case = CASES[name]
     cover, base = drawn(case)
     model = assemble(case.spec, cover, base)

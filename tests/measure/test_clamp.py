@@ -54,7 +54,7 @@ def test_land_agrees_with_the_kernels_own_faces():
     ],
 )
 def test_a_gently_curved_top_is_land_as_well(shape, turn):
-    """A top bent in a radius of 600 mm leans by less than 3 degrees; seen along the light the land is rings."""
+    """A top bent in a radius of 600 mm leans by less than 3 degrees; seen along the beam the land is rings."""
     spec = Spec(track=circle(12), cover_thickness=3.0)
     cover, base = draw(spec)
     middle = gp_Pnt(0, 0 if shape == "ball" else -50, 2.8 - 600)
@@ -197,7 +197,7 @@ def test_wall_to_rib():
 
 
 def test_a_tilted_flat_is_no_land_and_the_reason_says_so():
-    """The sample's cover rises 1 in 2 all along: atan(1/2) = 26.565°; not square to the light within 5°."""
+    """The sample's cover rises 1 in 2 all along: atan(1/2) = 26.565°; not square to the beam within 5°."""
     sample = next(s for s in samples() if s.name == "seam-step")
     found = next(f for f in review(sample.file).document["findings"] if f["rule"] == "clamp-reach")
     assert found["value"] == 0.0

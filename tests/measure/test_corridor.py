@@ -51,6 +51,7 @@ def crossed(parts, given: Light, towards: tuple[float, float]) -> tuple[float, f
     return float(away.min()), float(away.max())
 
 
+@pytest.mark.thorough
 def test_each_place_takes_its_own_thickness():
     """A pad 20 mm long that makes the cover 2.8 mm thick instead of 2.0; the pivot stands 120 mm over the thin top."""
     index, half_angle, margin = 1.58, 3.0, 0.2
@@ -127,9 +128,3 @@ def test_each_side_of_the_clamp_stands_back_by_its_own_rays(half_angle, inner, o
     assert found["tool_setback_inner"]["at"] == [0.0, 1.0, 2.0]
     expected = 12.0 * np.tan(np.radians(3.0)) if outer is None else outer
     assert found["tool_setback_outer"]["value"] == pytest.approx(expected)
-
-
-def test_without_a_scanner_it_is_not_evaluated():
-    _, found = interface(build(Spec(track=circle(25))).parts)
-    for side in ("inner", "outer"):
-        assert found[f"tool_setback_{side}"] == {"value": None, "at": None, "why": "no-scanner"}

@@ -14,7 +14,7 @@ from scipy.optimize import brentq
 
 from seamcheck.measure.interface import survey_interface
 from seamcheck.measure.obstacles import meet
-from seamcheck.measure.shade import shades
+from seamcheck.measure.shade import clearances, shades
 from seamcheck.settings.tables import Scanner
 
 
@@ -77,7 +77,8 @@ def test_telecentric_light_comes_along_the_beam():
 
 def test_without_a_scanner_the_angle_is_not_evaluated_but_the_field_is_stated():
     _, found = interface(build(Spec(track=circle(25))).parts)
-    assert found["beam_angle"] == {"value": None, "at": None, "why": "no-scanner"}
+    for key in ("beam_angle", "tool_setback_inner", "tool_setback_outer"):
+        assert found[key] == {"value": None, "at": None, "why": "no-scanner"}
     assert found["field_circle"]["value"] == pytest.approx(50, abs=0.01)
 
 
@@ -111,6 +112,7 @@ def test_a_tall_connector_that_shades_the_beam_under_15_degrees_is_found():
     )  # straight down nothing stands in the way
 
 
+@pytest.mark.thorough
 def test_a_cone_needs_more_room_than_its_middle_ray():
     """A wall 1.5 mm beside the rib, 30 mm high: clear for parallel light, not for a cone of 5 degrees.
 
@@ -164,14 +166,28 @@ def test_what_shades_light_along_the_beam_is_named():
     clip = box((-2.0, -19.9, 5.0), (2.0, -15.0, 7.0))
     void = box((-2.0, 20.1, 0.8), (2.0, 22.0, 1.2))
     found = measure(assemble(spec, cut(cover, void), base, ("clip", clip, None)).parts)
-    places = shades(found.joint, found.survey).values["beam_clear"]["places"]
+    places = shades(found.joint, found.survey, 0.2).values["beam_clear"]["places"]
     assert len(places) == 2
     by_side = {place["at"][1] < 0: place for place in places}
     assert by_side[True]["why"].startswith("'clip' is in the beam path")
     assert [face["part"] for face in by_side[True]["faces"]] == ["p3"]
+    # the seam runs at y = -20, outward is -y: the block's edge at -19.9 has to go to -20 + 0.6 + 0.2 margin, inward
+    assert by_side[True]["move"] == pytest.approx(0.7, abs=1e-3)
+    assert by_side[True]["direction"] == pytest.approx([0.0, 1.0, 0.0], abs=1e-9)
+    assert "move" not in by_side[False]
     assert "void" in by_side[False]["why"]
     assert by_side[False]["faces"] == []
     # of 1.2 mm of width from 20 - 0.6 to 20 + 0.6 the block takes what lies within 19.9, the void what lies beyond 20.1
     assert [by_side[side]["value"] for side in (True, False)] == pytest.approx([0.7 / 1.2, 0.7 / 1.2], abs=0.01)
     sound = measure(assemble(spec, cover, base).parts)
-    assert shades(sound.joint, sound.survey).values == {}
+    assert shades(sound.joint, sound.survey, 0.2).values == {}
+
+
+def test_the_way_out_of_the_light_of_typed_facets():
+    """Two triangles that make a square plate from u = -3 to 0.1, 4 mm up; one below counts for nothing."""
+    plate = np.array([[[-3, -5, 4], [0.1, -5, 4], [0.1, 5, 4]], [[-3, -5, 4], [0.1, 5, 4], [-3, 5, 4]]], dtype=float)
+    low = np.array([[[-1, -5, -1], [5, -5, -1], [5, 5, -1]]], dtype=float)
+    places, across = np.array([[0.0, 0.0, 0.0], [0.0, 9.0, 0.0]]), np.array([[1.0, 0.0], [1.0, 0.0]])
+    inward, outward = clearances(places, across, np.array([0.8, 0.8]), np.concatenate([plate, low]))
+    assert inward == pytest.approx([0.1 + 0.8, np.nan], nan_ok=True)
+    assert outward == pytest.approx([0.8 + 3.0, np.nan], nan_ok=True)

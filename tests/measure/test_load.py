@@ -61,7 +61,7 @@ def file(tmp_path_factory) -> Path:
     ("strength", "rules"),
     telling(
         [(50.0, ["weld-peel"]), (2.0, ["weld-load"]), (200.0, []), (None, [])],
-        [(50.0, ["weld-peel"]), (200.0, [])],
+        [(50.0, ["weld-peel"])],
         several=True,
     ),
 )

@@ -46,6 +46,7 @@ def test_the_field_of_an_ellipse():
     assert found["field_width"]["value"] == pytest.approx(40, abs=WITHIN)
 
 
+@pytest.mark.thorough
 def test_a_level_seam_has_no_rise_in_any_position():
     found = values(Spec(track=circle(25), turn=(30, 40, 10)))
     assert found["seam_rise"]["value"] == pytest.approx(0, abs=1e-6)

@@ -9,6 +9,7 @@ from builder.ops import box
 from interface_models import interface
 from measuring import measure
 from scipy.optimize import brentq
+from telling import telling
 
 from seamcheck.pipeline import review_model
 from seamcheck.report.dxf import render_dxf
@@ -24,8 +25,10 @@ def of_spot(spot: float, index: float | None = None) -> dict:
     return {"": (spot, index)}
 
 
-@pytest.mark.parametrize("spot", [3.0, 0.8])
-@pytest.mark.parametrize("margin", [0.0, 0.3])
+@pytest.mark.parametrize(
+    ("spot", "margin"),
+    telling([(3.0, 0.0), (3.0, 0.3), (0.8, 0.0), (0.8, 0.3)], [(3.0, 0.3), (0.8, 0.0)], several=True),
+)
 def test_clamp_land_begins_beside_the_spot(spot, margin):
     found = measure(build(ROUND).parts, optics=of_spot(spot), beam_margin=margin)
     assert found.column("clamp_land") == pytest.approx(3.2 - spot / 2 - margin, abs=0.002)

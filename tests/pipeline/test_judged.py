@@ -52,7 +52,7 @@ def state(document: dict, rule: str, side: str) -> dict:
     ("tolerance", "expected", "worst"),
     [
         pytest.param(0.05, "inside", 0.55, marks=pytest.mark.thorough),
-        (0.1, "inside", 0.5),
+        pytest.param(0.1, "inside", 0.5, marks=pytest.mark.thorough),
         (0.15, "at risk", 0.45),
     ],
 )
@@ -88,8 +88,8 @@ def test_the_stack_of_the_domain_sheet(plain):
     assert entry["state"] == "at risk"
 
 
-def test_without_tolerances_the_document_says_nominal_only(plain):
-    document = reviewed(plain)
+def test_without_tolerances_the_document_says_nominal_only(plain_document):
+    document = plain_document
     assert document["joints"][0]["tolerances"] == []
     assert any("nominal" in item["text"] for item in document["not_checked"])
     assert any("no scanner" in item["text"] for item in document["not_checked"])
@@ -110,7 +110,9 @@ def test_what_cad_can_not_tell_is_a_question(plain_document, word):
     assert any(word in item and item.startswith("To ask the ") for item in asked)
 
 
-@pytest.mark.parametrize(("flat", "left", "broken"), [(0.1, 0.2, False), (0.16, 0.08, True)])
+@pytest.mark.parametrize(
+    ("flat", "left", "broken"), [pytest.param(0.1, 0.2, False, marks=pytest.mark.thorough), (0.16, 0.08, True)]
+)
 def test_flatness_of_both_parts_against_the_collapse(plain, flat, left, broken):
     document = reviewed(plain, f"[tolerance]\nflatness_cover = {flat}\nflatness_rib = {flat}\n")
     assert document["joints"][0]["interface"]["local_collapse_left"]["value"] == pytest.approx(left)

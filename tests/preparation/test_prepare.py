@@ -12,11 +12,10 @@ import pandas
 import pytest
 import trimesh
 from builder import Spec, build, circle, l_shape
-from click.testing import CliRunner
 from report.german_words import english_words
 from scipy.spatial.transform import Rotation
+from shell import shell
 
-from seamcheck.cli.group import cli
 from seamcheck.measure.material.optics import refract
 from seamcheck.pipeline import settings_for
 from seamcheck.preparation.prepare import prepare
@@ -115,7 +114,7 @@ def test_no_ray_on_its_way_to_the_rib_meets_the_clamp(trial, tmp_path):
         rays = told + shift * across - pivot
         for mesh in clamp:
             assert not mesh.ray.intersects_any(np.broadcast_to(pivot, rays.shape), rays).any()
-    beside = told + 2.5 * across - pivot  # and beside the light the clamp stands
+    beside = told + 2.5 * across - pivot  # and beside the beam the clamp stands
     assert any(mesh.ray.intersects_any(np.broadcast_to(pivot, beside.shape), beside).all() for mesh in clamp)
 
 
@@ -182,7 +181,7 @@ def _length(polyline):
     ],
 )
 def test_what_can_not_be_prepared_is_one_sentence_and_leaves_nothing(tmp_path, model, options, says):
-    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / f"{model}.step"), "--into", str(tmp_path / "t"), *options])
+    done = shell("prepare", FOLDER / f"{model}.step", "--into", tmp_path / "t", *options)
     assert done.exit_code == 2
     assert says in done.output
     assert done.output.count("\n") == 1
@@ -191,7 +190,7 @@ def test_what_can_not_be_prepared_is_one_sentence_and_leaves_nothing(tmp_path, m
 
 def refused(*options):
     """What is said of options that end before anything is reviewed."""
-    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), *options])
+    done = shell("prepare", FOLDER / "sound.step", *options)
     assert done.exit_code == 2
     assert done.output.count("\n") == 1
     return done.output
@@ -220,7 +219,7 @@ def test_the_folder_above_must_be_there(tmp_path):
     ],
 )
 def test_numbers_of_a_trial_that_can_not_be_taken_are_named(options, says, tmp_path):
-    assert says in refused("--into", str(tmp_path / "t"), *options)
+    assert says in refused("--into", tmp_path / "t", *options)
     assert not list(tmp_path.iterdir())
 
 
@@ -234,7 +233,7 @@ def test_a_settings_file_holds_what_a_trial_goes_by(tmp_path):
 
 def test_a_folder_that_holds_something_is_left_alone(tmp_path):
     (tmp_path / "kept.txt").write_text("mine")
-    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path)])
+    done = shell("prepare", FOLDER / "sound.step", "--into", tmp_path)
     assert done.exit_code == 2
     assert "not an empty folder" in done.output
     assert [path.name for path in tmp_path.iterdir()] == ["kept.txt"]
@@ -254,7 +253,7 @@ def test_round_and_l_shaped_housings_get_a_clamp_that_their_review_holds_clear(t
 @pytest.mark.thorough
 def test_a_plate_presses_without_land(tmp_path):
     options = ["--plate-thickness", "5", "--plate-index", "1.49"]
-    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
+    done = shell("prepare", FOLDER / "sound.step", "--into", tmp_path / "t", *options)
     assert done.exit_code == 0, done.output
     assert not (tmp_path / "t" / "clamp.step").exists()
     assert "92.5 %" in (tmp_path / "t" / "sheet.md").read_text("utf-8")
@@ -272,7 +271,7 @@ def test_a_plate_presses_without_land(tmp_path):
 @pytest.mark.thorough
 def test_a_spot_wider_than_the_land_allows_is_refused(tmp_path):
     options = ["--set", "material.laser.spot=7"]
-    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
+    done = shell("prepare", FOLDER / "sound.step", "--into", tmp_path / "t", *options)
     assert done.exit_code == 2
     assert done.output.count("\n") == 1
     assert "breaks 2 must-fix limits (beam-path, clamp-land)" in done.output
@@ -282,7 +281,7 @@ def test_a_spot_wider_than_the_land_allows_is_refused(tmp_path):
 @pytest.mark.thorough
 def test_the_sheet_speaks_german_on_demand(tmp_path):
     options = ["--plate-thickness", "5", "--plate-index", "1.49", "--clamp", "pressure=2", "--language", "de"]
-    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / "sound.step"), "--into", str(tmp_path / "t"), *options])
+    done = shell("prepare", FOLDER / "sound.step", "--into", tmp_path / "t", *options)
     assert done.exit_code == 0, done.output
     assert english_words(done.output.replace(str(tmp_path), "")) == set()
     sheet = (tmp_path / "t" / "sheet.md").read_text("utf-8")
@@ -300,7 +299,7 @@ def test_the_sheet_speaks_german_on_demand(tmp_path):
 )
 def test_the_sheet_says_where_no_support_can_reach(model, length, deep, tmp_path):
     options = ["--severity", f"{model}=note"]
-    done = CliRunner().invoke(cli, ["prepare", str(FOLDER / f"{model}.step"), "--into", str(tmp_path / "t"), *options])
+    done = shell("prepare", FOLDER / f"{model}.step", "--into", tmp_path / "t", *options)
     assert done.exit_code == 0, done.output
     sheet = (tmp_path / "t" / "sheet.md").read_text("utf-8")
     said = next(line for line in sheet.splitlines() if "no support straight below c1" in line)

@@ -63,7 +63,7 @@ def head(made) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Origin and axes of the seam's frame, and the foot of the optical axis, as the table's head states them."""
     lines = made.files["path.csv"].decode().splitlines()
     frame = next(line for line in lines if line.startswith("# frame of the seam"))
-    origin, axes = frame.partition("origin ")[2].split("; axes x, y, z (z against the light) ")
+    origin, axes = frame.partition("origin ")[2].split("; axes x, y, z (z against the beam) ")
     foot = next(line for line in lines if "pivot stands" in line).partition("stands at x and y ")[2].partition(",")[0]
     read = np.array([[float(x) for x in axis.split()] for axis in axes.split(";")])
     return np.array([float(x) for x in origin.split()]), read, np.array([float(x) for x in foot.split()])

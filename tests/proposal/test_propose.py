@@ -11,7 +11,6 @@ from pathlib import Path
 
 import ezdxf
 import pytest
-from click.testing import CliRunner
 from propose_models import (
     cee,
     chamfered,
@@ -33,9 +32,9 @@ from propose_models import (
     write,
 )
 from report.report_browser import CHROMIUM, DRIVER, browser
+from shell import shell
 
 from seamcheck import propose
-from seamcheck.cli.group import cli
 from seamcheck.proposal.drawing import outline, render_dxf
 
 
@@ -129,10 +128,10 @@ def test_a_wall_that_is_too_thin_says_how_much_is_missing(tmp_path):
     assert any("Widen the contact" in way for way in joint.instead)
 
 
+@pytest.mark.thorough
 def test_a_rib_that_holds_its_limits_is_left_alone(tmp_path):
-    run = CliRunner()
-    assert run.invoke(cli, ["samples", str(tmp_path)]).exit_code == 0
-    done = run.invoke(cli, ["propose", str(tmp_path / "sound.step"), "--step", str(tmp_path / "new.step")])
+    assert shell("samples", tmp_path).exit_code == 0
+    done = shell("propose", tmp_path / "sound.step", "--step", tmp_path / "new.step")
     assert done.exit_code == 0
     assert "NOTHING TO DO" in done.output
     assert not (tmp_path / "new.step").exists()
@@ -144,7 +143,7 @@ def test_the_command_writes_what_it_says_and_the_json_is_the_proposal(ring, tmp_
     (tmp_path / "round.step").write_bytes(b"")
     files = {name: tmp_path / f"out.{name}" for name in ("json", "step", "dxf", "html")}
     options = [part for name, file in files.items() for part in (f"--{name}", str(file))]
-    done = CliRunner().invoke(cli, ["propose", str(tmp_path / "round.step"), "--rib-width", "1.2", *options])
+    done = shell("propose", tmp_path / "round.step", "--rib-width", "1.2", *options)
     assert done.exit_code == 0, done.output
     assert done.output.startswith("PROPOSED")
     assert asked["fixed"] == {"rib_width": 1.2}
@@ -189,7 +188,7 @@ def the_page_switches_between_as_drawn_and_proposed(page, tmp_path):
 )
 def test_options_that_can_not_be_taken_are_one_sentence(tmp_path, options, says):
     model = write(pair(circle(20), 4.0), tmp_path / "round.step")
-    done = CliRunner().invoke(cli, ["propose", str(model), *options])
+    done = shell("propose", model, *options)
     assert done.exit_code == 2
     assert says in done.output
     assert "Traceback" not in done.output
@@ -286,9 +285,8 @@ def test_the_three_commands_of_the_readme_run_as_printed(tmp_path, monkeypatch):
     wanted = commands[start : start + 3]
     assert ["propose" in command.split() for command in wanted] == [False, True, False]
     monkeypatch.chdir(tmp_path)
-    run = CliRunner()
-    assert run.invoke(cli, ["samples", "models"]).exit_code == 0
-    codes = [run.invoke(cli, shlex.split(command)[1:]).exit_code for command in wanted]
+    assert shell("samples", "models").exit_code == 0
+    codes = [shell(*shlex.split(command)[1:]).exit_code for command in wanted]
     assert codes == [1, 0, 0]  # no rib: fail; proposed; pass
     assert ezdxf.readfile(tmp_path / "s.dxf").modelspace()
     assert "rain gauge" in (tmp_path / "proposed.html").read_text("utf-8")

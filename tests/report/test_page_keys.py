@@ -44,7 +44,7 @@ def test_keys_turn_move_and_zoom_the_3_d_view_and_the_focus_shows(window, page):
 
     eye, target = press(Keys.HOME)
     far = np.linalg.norm(eye - target)
-    # Seen along the light, which comes down in this document: the eye stands straight above.
+    # Seen along the beam, which comes down in this document: the eye stands straight above.
     np.testing.assert_allclose((eye - target)[:2], 0, atol=1e-2)
     turned, kept = press(Keys.ARROW_RIGHT)
     np.testing.assert_allclose(kept, target, atol=1e-3)

@@ -39,7 +39,7 @@ def test_what_is_not_listed_is_counted(width):
 
 def test_the_screen_says_what_was_taken_and_from_where():
     text = " ".join(" ".join(lines_of(housing(), 100)).split())
-    for part in ("cover 'station lid'", "base 'station housing'", "light along (0,0,-1)", "collapse 0.40 mm (default)",
+    for part in ("cover 'station lid'", "base 'station housing'", "beam along (0,0,-1)", "collapse 0.40 mm (default)",
                  "no scanner given", "382.8 mm closed"):  # fmt: skip
         assert part in text
 

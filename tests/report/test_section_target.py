@@ -1,9 +1,12 @@
 """What a section draws as the place where an edge should lie, and labels that don't touch."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 import shapely
 
+from seamcheck.report import facts
 from seamcheck.report.facts import Numbered
 from seamcheck.report.labels import apart
 from seamcheck.report.section_target import Site, targets
@@ -12,6 +15,9 @@ VALUES = {
     "rib_width": 0.5, "rib_width_mid": 0.5, "rib_height": 0.8, "rib_height_inner": 0.8, "rib_height_outer": 1.0,
     "cover_thickness": 2.0, "gap": 0.1, "lip_gap_outer": 0.5, "draft_outer": 0.0,
 }  # fmt: skip
+
+
+NO_PATHS = {"joints": []}
 
 
 def site(slope=0.0, up=1):
@@ -28,18 +34,18 @@ def finding(column, limit, value, unit="mm", **more):
 
 
 def test_a_rib_too_narrow_widens_to_both_sides():
-    (target,) = targets(finding("rib_width", 0.6, 0.5), site())
+    (target,) = targets(NO_PATHS, finding("rib_width", 0.6, 0.5), site())
     assert [line[0] for line in target.lines] == [(-0.3, 0.0), (0.3, 0.0)]
     assert [(move[0][0], move[1][0]) for move in target.moves] == [(-0.25, -0.3), (0.25, 0.3)]
 
 
 def test_on_a_leaning_top_the_target_leans_with_it():
-    (target,) = targets(finding("rib_width", 0.6, 0.5), site(slope=0.5))
+    (target,) = targets(NO_PATHS, finding("rib_width", 0.6, 0.5), site(slope=0.5))
     assert target.lines[1][0] == (0.3, 0.15)
 
 
 def test_of_two_floors_the_one_of_the_lower_side_moves():
-    (target,) = targets(finding("rib_height", 0.9, 0.8), site())
+    (target,) = targets(NO_PATHS, finding("rib_height", 0.9, 0.8), site())
     assert len(target.lines) == 1
     assert target.lines[0][0] == (-0.25, -0.9)
 
@@ -53,27 +59,26 @@ def test_of_two_floors_the_one_of_the_lower_side_moves():
     ],
 )
 def test_where_it_should_go(column, limit, value, to):
-    (target,) = targets(finding(column, limit, value), site())
+    (target,) = targets(NO_PATHS, finding(column, limit, value), site())
     assert target.moves[0][1][1] == pytest.approx(to)
     assert target.lines[0][0][1] == pytest.approx(to)
 
 
 def test_a_flank_of_other_draft_has_its_root_there():
-    (target,) = targets(finding("draft_outer", 3.0, 0.0, unit="°"), site())
+    (target,) = targets(NO_PATHS, finding("draft_outer", 3.0, 0.0, unit="°"), site())
     assert target.moves[0][1] == pytest.approx((0.25 + np.tan(np.radians(3.0)), -1.0))
 
 
 def test_a_trap_too_small_moves_its_wall_as_the_remedy_says():
     by = {"by": {"value": 0.1, "unit": "mm", "decimals": 2}}
-    (target,) = targets(finding("trap_room_outer", 1.0, 0.8, unit="1", args=by), site())
+    (target,) = targets(NO_PATHS, finding("trap_room_outer", 1.0, 0.8, unit="1", args=by), site())
     assert target.moves[0][0][0] == 1.25
     assert target.moves[0][1][0] == pytest.approx(1.35)
 
 
 def test_what_holds_its_limit_or_names_no_number_has_no_target():
-    assert targets(finding("rib_width", 0.6, 0.5, margin=0.1), site()) == []
-    assert targets(finding("rib_width", None, None), site()) == []
-    assert targets(finding("gap_max", 0.2, 0.25), site()) == []  # it is to be closed, whatever its limit
+    assert targets(NO_PATHS, finding("rib_width", 0.6, 0.5, margin=0.1), site()) == []
+    assert targets(NO_PATHS, finding("rib_width", None, None), site()) == []
 
 
 def test_labels_keep_their_order_and_do_not_touch():
@@ -81,3 +86,31 @@ def test_labels_keep_their_order_and_do_not_touch():
     assert middles[2] == 30.0
     assert middles[1] - middles[0] >= 5.0
     assert apart([39.0, 39.5], [4.0, 4.0], 1.0, 0.0, 40.0) == [33.0, 38.0]
+
+
+def test_a_gap_is_to_be_closed_whatever_its_limit():
+    (target,) = targets(NO_PATHS, finding("gap_max", 0.2, 0.1, quantity="gap"), site())
+    assert target.lines[0][0][1] == target.moves[0][1][1] == 0.0
+
+
+def test_what_stands_in_the_light_moves_aside_by_what_was_measured():
+    """From the inner side to u = 0.1, 4 mm up: its outer edge goes 0.9 mm inward."""
+    by = {"way": "inward", "by": {"value": 0.9, "unit": "mm", "decimals": 2}}
+    shaded = replace(site(), caster={-1: (-0.5, 4.0), 1: (0.1, 4.0)})
+    (target,) = targets(NO_PATHS, finding("beam_clear", 1.0, 0.5, "1", args=by), shaded)
+    (start, end) = target.moves[0]
+    assert (start[0], end[0]) == pytest.approx((0.1, -0.8))
+    assert targets(NO_PATHS, finding("beam_clear", 1.0, 0.5, "1"), shaded) == []
+
+
+def test_of_a_rule_in_two_steps_the_milder_is_the_goal():
+    steps = [("attention", 2.0), ("must-fix", 2.5)]
+    bounds = [
+        {"rule": "rib-width", "column": "rib_width", "quantity": "rib_width", "severity": s, "low": None, "high": high}
+        for s, high in steps
+    ]
+    document = {"joints": [{"id": "j1", "contours": [{"id": "c1", "bounds": bounds}]}]}
+    (numbered,) = finding("rib_width", 2.5, 2.6, joint="j1", contour="c1", station=0, rule="rib-width")
+    assert facts.goal(document, numbered.finding) == 2.0
+    assert facts.limit_words(document, numbered.finding) == "attention above 2 mm, must-fix above 2.5 mm"
+    assert facts.limit_short(document, numbered.finding) == "above 2 / 2.5 mm"

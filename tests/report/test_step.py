@@ -6,6 +6,7 @@ import shutil
 import numpy as np
 import pytest
 from report_documents import hostile, housing
+from shell import shell
 
 from seamcheck.assembly import read_assembly
 from seamcheck.pipeline import review
@@ -124,23 +125,19 @@ def test_lines_of_a_plane_seam_are_lines_and_arcs_in_space():
 
 
 def test_the_shell_writes_it_and_never_over_the_model(model, reviewed, tmp_path):
-    from click.testing import CliRunner
-
-    from seamcheck.cli.group import cli
-
     copy, target = tmp_path / "gauge.step", tmp_path / "marked.step"
     shutil.copy(model, copy)
     before = copy.read_bytes()
-    refused = CliRunner().invoke(cli, ["review", str(copy), "--step", str(copy)])
+    refused = shell("review", copy, "--step", copy)
     assert refused.exit_code == 2
     assert "is the model itself" in refused.output
     assert copy.read_bytes() == before
     document = tmp_path / "review.json"
     document.write_text(json.dumps(reviewed))
-    refused = CliRunner().invoke(cli, ["report", str(document), "--step", str(target)])
+    refused = shell("report", document, "--step", target)
     assert refused.exit_code == 2
     assert "--model" in refused.output
-    done = CliRunner().invoke(cli, ["report", str(document), "--step", str(target), "--model", str(copy)])
+    done = shell("report", document, "--step", target, "--model", copy)
     assert done.exit_code == 1  # the verdict's, as a limit is broken
     assert len(read_assembly(target).parts) > 3
 

@@ -1,4 +1,4 @@
-"""How much plastic lies over the rib, from the heights at which a line along the light meets the cover's outline."""
+"""How much plastic lies over the rib, from the heights at which a line along the beam meets the cover's outline."""
 
 from __future__ import annotations
 

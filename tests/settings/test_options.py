@@ -5,9 +5,8 @@ from __future__ import annotations
 import json
 
 import pytest
-from click.testing import CliRunner
+from shell import shell
 
-from seamcheck.cli import cli
 from seamcheck.errors import UsageError
 from seamcheck.samples import samples
 from seamcheck.settings.file import parse_settings
@@ -71,7 +70,7 @@ def test_options_of_the_command_line_reach_the_document(tmp_path):
     sound = next(s.file for s in samples() if s.name == "sound")
     out = tmp_path / "review.json"
     options = ["--scanner", "distance=300", "--scanner", "half-angle=2", "--clamp", "pressure=2", "--tolerance"]
-    result = CliRunner().invoke(cli, ["review", str(sound), *options, "rib_width=0.05", "--json", str(out), "-q"])
+    result = shell("review", sound, *options, "rib_width=0.05", "--json", out, "-q")
     assert result.exit_code == 0, result.output
 
     document = json.loads(out.read_text("utf-8"))
@@ -85,6 +84,6 @@ def test_options_of_the_command_line_reach_the_document(tmp_path):
 
 @pytest.mark.parametrize("option", ["--scanner", "--clamp", "--tolerance"])
 def test_an_option_without_a_value_says_what_it_should_look_like(option):
-    result = CliRunner().invoke(cli, ["review", "x.step", option, "distance"])
+    result = shell("review", "x.step", option, "distance")
     assert result.exit_code == 2
     assert "should look like" in result.output

@@ -3,13 +3,19 @@
 import { px, svg } from "../dom";
 import type { Band, Contour, Finding } from "../types";
 import { MARK, type Words } from "../words";
-import { pack, wrap, type Slot } from "./layout";
+import { pack, wideness, wrap, type Slot } from "./layout";
 import { toneOf } from "./marks";
 import { tr } from "../voice";
 
 const LINE = 14;
 
 export interface Label { column: string; title: string; judged?: string[]; also?: string[] }
+
+/** What a finding says at a station: its own value at its worst place, else the value measured here. */
+export function saidHere(finding: Finding, contour: Contour, station: number, words: Words): string {
+  const values = finding.column === null ? undefined : contour.stations[finding.column] as (number | null)[] | undefined;
+  return values && finding.station !== station ? words.value(values[station] ?? null, finding.column!) : finding.value;
+}
 
 export class Dimensions {
   private readonly margins = { left: [] as Slot[], right: [] as Slot[] };
@@ -33,12 +39,7 @@ export class Dimensions {
     return this.here.find((f) => names.includes(f.column ?? "") || names.includes(f.quantity)) ?? null;
   }
 
-  /** What a finding says at this station: its own value at its worst place, else the value measured here. */
-  text(finding: Finding): string {
-    const column = finding.column;
-    if (column && finding.station !== this.station && this.contour.stations[column]) return this.words.value(this.value(column), column);
-    return finding.value;
-  }
+  text(finding: Finding): string { return saidHere(finding, this.contour, this.station, this.words); }
 
   private lines(label: Label, finding: Finding | null, room: number): [string, string][] {
     const own = finding !== null && finding.column !== null && finding.column !== label.column;
@@ -46,7 +47,9 @@ export class Dimensions {
     const limit = finding?.limit || this.bands.find((b) => b.columns.includes(label.column) && b.words)?.words || "";
     const target = finding?.target && value !== tr("not measured") ? ` → ${finding.target}` : "";
     const rows: [string, string][] = wrap(label.title, room).map((line) => ["dim-title", line]);
-    rows.push(...wrap(finding ? `${MARK[finding.severity]}${finding.n} ${value}${target}` : value, room, 2, 14, 600).map((line) => ["dim-value", line] as [string, string]));
+    const told = finding ? `${MARK[finding.severity]}${finding.n} ${value}` : value;
+    const apart = target && wideness(told + target, 14, 600) > room ? [told, target.trim()] : [told + target];
+    rows.push(...apart.flatMap((line) => wrap(line, room, 3, 14, 600)).map((line) => ["dim-value", line] as [string, string]));
     if (own && this.words.unit(finding!.column!) !== this.words.unit(label.column)) rows.push(["dim-limit", this.words.value(this.value(label.column), label.column)]);
     for (const line of limit ? wrap(limit, room) : []) rows.push(["dim-limit", line]);
     for (const line of label.also ?? []) rows.push(...wrap(line, room).map((part) => ["dim-limit", part] as [string, string]));
@@ -84,6 +87,18 @@ export class Dimensions {
     this.root.append(svg("path", { class: name, d: `M${px(a[0])} ${px(a[1])}L${px(b[0])} ${px(b[1])}` }));
   }
 
+  /** Words beside an arrow, in the tone of a finding. */
+  word(finding: Finding, [x, y]: [number, number], anchor: string, text: string): void {
+    this.root.append(svg("g", { class: `dim-label ${toneOf(finding)}` }, svg("text", { class: "dim-value", x: px(x), y: px(y), "text-anchor": anchor }, text)));
+  }
+
+  /** The margin of the light beside the rib, which the land leaves free. */
+  margin(from: [number, number], to: [number, number], row: number, side: 1 | -1, text: string): void {
+    for (const [x, y] of [from, to]) this.root.append(svg("path", { class: "extension", d: `M${px(x)} ${px(y)}V${px(row - 4)}` }));
+    this.arrows(Math.min(from[0], to[0]), row, Math.max(from[0], to[0]), row);
+    this.root.append(svg("g", { class: "dim-label" }, svg("text", { class: "dim-limit", x: px(from[0] - side * 20), y: px(row + 4), "text-anchor": side > 0 ? "end" : "start" }, text)));
+  }
+
   /** A width over the section, at the height `row`; `feet` are the heights where its extension lines begin. */
   across(x0: number, x1: number, row: number, feet: [number, number], label: Label, from: 1 | -1 | 0 = 0): void {
     const [a, b] = [Math.min(x0, x1), Math.max(x0, x1)];
@@ -93,9 +108,17 @@ export class Dimensions {
     const group = this.group(label, finding);
     const x = from === 0 ? (a + b) / 2 : from > 0 ? a + 4 : b - 4;
     const anchor = from === 0 ? "middle" : from > 0 ? "start" : "end";
-    const [title, value, ...rest] = this.lines(label, finding, 260);
-    group.append(svg("text", { class: "dim-value", x: px(x), y: px(row - 6), "text-anchor": anchor },
-      svg("tspan", { class: "dim-title" }, `${title[1]}  `), svg("tspan", { class: "dim-value" }, value[1])));
+    const rows = this.lines(label, finding, 260);
+    const titles = rows.filter(([cls]) => cls === "dim-title"), values = rows.filter(([cls]) => cls === "dim-value"), limits = rows.filter(([cls]) => cls === "dim-limit");
+    const title = titles.map(([, text]) => text).join(" "), value = values.map(([, text]) => text).join(" ");
+    const room = from === 0 ? 2 * Math.min(x, this.width - x) : from > 0 ? this.width - x : x;
+    // Where both do not fit beside each other, the title stands over the value.
+    const both = wideness(`${title}  `, 12, 500) + wideness(value, 14, 600) <= room - 6;
+    const text = svg("text", { class: "dim-value", x: px(x), y: px(row - 6), "text-anchor": anchor });
+    if (both) text.append(svg("tspan", { class: "dim-title" }, `${title}  `));
+    text.append(svg("tspan", { class: "dim-value" }, value));
+    group.append(text);
+    const rest = both ? limits : [...(titles.length ? wrap(title, room - 6).map((line) => ["dim-title", line] as [string, string]) : []), ...limits];
     rest.reverse().forEach(([cls, text], i) => group.append(svg("text", { class: cls, x: px(x), y: px(row - 19 - i * 13), "text-anchor": anchor }, text)));
     this.root.append(group);
   }

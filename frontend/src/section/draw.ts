@@ -4,12 +4,12 @@ import { px, svg } from "../dom";
 import type { Contour, Finding, Joint, JointFacts } from "../types";
 import type { Sections } from "../unpack";
 import type { Words } from "../words";
-import { Dimensions } from "./dimensions";
+import { Dimensions, saidHere } from "./dimensions";
 import { landSide, wrap, type Frame } from "./layout";
 import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
 import { markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
-import { chain, isClosed, levelled, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
+import { chain, isClosed, levelled, material, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
 import { mm, mmUnit, num, oneLength, squareMm, tr } from "../voice";
 
 export interface SectionRequest {
@@ -30,7 +30,8 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   const ribless = joint.rib_on === "none" || here.some((f) => f.rule === "rib-missing" && !f.waived);
 
   const side = width < 560 ? 100 : 112;
-  const told = Math.min(here.length, MOST_MARKS) + (here.length > MOST_MARKS ? 1 : 0);
+  const marks = here.slice(0, MOST_MARKS).map((finding) => markRows(finding, contour, station, words, width));
+  const told = marks.reduce((sum, rows) => sum + rows.length, 0) + (here.length > MOST_MARKS ? 1 : 0);
   const head = 74 + (told ? told * 16 : 0);
   const plot = { x: side, y: head, w: width - 2 * side, h: height - head - 34 };
   const scale = Math.min(plot.w / (frame.right - frame.left), plot.h / (frame.top - frame.bottom));
@@ -98,12 +99,21 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   if (melts) {
     const id = `${key}-melt`, wide = half * 1.6, low = -facts.collapse! * up;
     root.querySelector("defs")!.append(svg("clipPath", { id }, svg("path", { d: solid.get(ribOwner)!.map((loop) => path(loop, X, Y)).join(""), "clip-rule": "evenodd" })));
+    // No further than the cover comes down: over a pocket in it the rib stays.
+    const pressed = up > 0 ? solid.get(1) : undefined, within = svg("g", pressed ? { "clip-path": `url(#${id}-pressed)` } : {});
+    if (pressed) root.querySelector("defs")!.append(svg("clipPath", { id: `${id}-pressed` }, svg("path", { d: pressed.map((loop) => path(loop, X, (v) => Y(v - drop!))).join(""), "clip-rule": "evenodd" })));
     const corners = [at(-wide, 0), at(wide, 0), at(wide, low), at(-wide, low)];
-    scene.append(svg("path", { class: "melt", "clip-path": `url(#${id})`, d: `M${corners.map(([x, y]) => `${px(x)} ${px(y)}`).join("L")}Z` }));
+    within.append(svg("path", { class: "melt", "clip-path": `url(#${id})`, d: `M${corners.map(([x, y]) => `${px(x)} ${px(y)}`).join("L")}Z` }));
+    scene.append(within);
   }
   // The moving part where it comes to rest after the collapse: a thin line of long and double short dashes.
   if (!ribless && drop !== null && solid.get(1)) {
     scene.append(svg("path", { class: "moved", d: solid.get(1)!.map((loop) => path(loop, X, (v) => Y(v - drop))).join("") }));
+  }
+  const [right, low] = [left + plot.w / scale, top - plot.h / scale];
+  for (const loops of solid.values()) {
+    for (const u of [left, right]) for (const [a, b] of material(loops, u)) scene.append(...torn([X(u), Y(a)], [X(u), Y(b)]));
+    for (const [a, b] of material(turned(loops), low)) scene.append(...torn([X(a), Y(low)], [X(b), Y(low)]));
   }
   root.append(...(light?.told ?? []));
   if (!solid.size) {
@@ -116,7 +126,7 @@ export function drawSection(request: SectionRequest): SVGSVGElement {
   const dims = new Dimensions(root, words, facts.bands, here, key, contour, station, plot, width);
   const anchors = dimension(request, dims, { half, at, plot, sides, up, sunk, ribless, melts, slope, X, Y });
   dims.settle(plot.y - 26, height - 24);
-  drawMarks(root, here, dims, request, anchors, plot, X, Y, told);
+  drawMarks(root, here, dims, request, anchors, plot, X, Y, marks);
 
   root.append(...scaleBar(plot.x + 4, height - 16, scale));
   root.append(
@@ -158,9 +168,13 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land") }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land from the light's edge") }, to);
+    if (facts.margin > 0) {
+      const foot = at(edge - to * facts.margin, roof);
+      dims.margin(foot, from, rowLand, to, `${tr("margin")} ${mm(facts.margin, 2)}`);
+    }
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
-      (limit) => [[at(edge + to * land, roof - 0.35), at(edge + to * limit, roof - 0.35)]]);
+      (limit) => [[at(edge + to * land, roof), at(edge + to * limit, roof)]]);
     if (tilted) {
       // A line square to the light, from which the land departs.
       const level: Point = [end[0], from[1]];
@@ -183,8 +197,11 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
   }
   ghost(dims, "gap", (limit) => [[at(-wide * 1.5, limit * up), at(wide * 1.5, limit * up)]], (limit) => [[at(wide * 0.5, gap * up), at(wide * 0.5, limit * up)]]);
   travel(request, dims, place);
+  outOfLight(request, dims, place);
   if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: tr("gap"), judged: ["gap_min", "gap_max"] });
-  if (place.melts && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
+  // Over a pocket less melts than the planned collapse makes of the rib.
+  const inContact = gap - (facts.drop ?? 0) + (facts.collapse ?? 0) < 0.02;
+  if (place.melts && inContact && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
   if (ribless) return anchors;
   for (const { side, name, columns } of sides) {
     const height = get(`rib_height_${name}`);
@@ -219,12 +236,14 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
       dims.leader(side, centre, { ...label, also: [
         ...(share === null || found ? [] : [`${num(share, 2)} × ${tr("½ melt")}${limit ? `, ${limit}` : ""}`]),
         ...(melt === null ? [] : [`${tr("½ melt")} ${squareMm(melt / 2, 2)}`]),
+        ...(found?.wide && found.change ? [tr("width {now} → {wanted}", { now: mm(found.wide, 2), wanted: mm(found.wide + found.change, 2) })] : []),
       ] });
       // The wall of the trap where it has to go, at its present depth.
       if (found?.change && last && columns.length > 2) {
         const wall = last.u + side * found.change, floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, high = last.high * up + place.sunk;
         dims.sketch(`ghost ${toneOf(found)}`, [at(wall, floor), at(wall, high)]);
         dims.change(found, at(last.u, (floor + high) / 2), at(wall, (floor + high) / 2));
+        if (found.wide) dims.arrows(...at(last.u - side * found.wide, floor + 0.15 * (high - floor)), ...at(last.u, floor + 0.15 * (high - floor)), toneOf(found));
       }
     }
     const open = dims.finding({ column: `trap_open_${name}`, title: "" });
@@ -258,16 +277,16 @@ function ghost(
   dims: Dimensions, column: string, lines: (limit: number) => [Point, Point][], moves: (limit: number) => [Point, Point][], more: string[] = [],
 ): void {
   const finding = dims.finding({ column, title: "", judged: [`${column}_top`, `${column}_min`, `${column}_max`, ...more] });
-  if (!finding || finding.limit_at === null || !finding.target) return;
-  for (const line of lines(finding.limit_at)) dims.sketch(`ghost ${toneOf(finding)}`, line);
-  for (const [from, to] of moves(finding.limit_at)) dims.change(finding, from, to);
+  if (!finding || finding.goal === null) return;
+  for (const line of lines(finding.goal)) dims.sketch(`ghost ${toneOf(finding)}`, line);
+  for (const [from, to] of moves(finding.goal)) dims.change(finding, from, to);
 }
 
 /** How far the cover can sink, dimensioned where the finding says that it meets something, and how far it should. */
 function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up }: Place): void {
   const label = { column: "free_travel", title: tr("free travel"), judged: ["free_travel"] };
   const finding = dims.finding(label), value = dims.value("free_travel");
-  if (!finding || finding.limit_at === null) return;
+  if (!finding || finding.goal === null) return;
   const free = finding.station === request.station || value === null ? finding.number : value;
   // Beside the rib, where the cover meets it; the finding's own place is on the rib.
   const met = finding.met && offsetOf({ ...finding, at: finding.met }, request.joint, request.contour, request.station);
@@ -276,9 +295,23 @@ function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up 
   const from: Point = placed ? [X(u), Y(v)] : at(u, v);
   if (free === null || from[0] < plot.x || from[0] > plot.x + plot.w) return;
   const scale = Math.abs(Y(1) - Y(0)), down = (mm: number): Point => [from[0], from[1] + mm * scale];
-  dims.sketch(`ghost ${toneOf(finding)}`, [[from[0] - 26, down(finding.limit_at)[1]], [from[0] + 26, down(finding.limit_at)[1]]]);
-  dims.change(finding, down(free), down(finding.limit_at));
+  dims.sketch(`ghost ${toneOf(finding)}`, [[from[0] - 26, down(finding.goal)[1]], [from[0] + 26, down(finding.goal)[1]]]);
+  dims.change(finding, down(free), down(finding.goal));
   dims.along(from[0] > plot.x + plot.w / 2 ? 1 : -1, from, down(free), label);
+}
+
+/** Which way and how far what stands in the light has to go, where that was measured. */
+function outOfLight(request: SectionRequest, dims: Dimensions, { X, Y, plot }: Place): void {
+  const finding = dims.finding({ column: "beam_clear", title: "" });
+  if (!finding?.way || !finding.change) return;
+  const strips = (request.sections?.shadeAt(request.station) ?? []).filter((strip) => strip.v !== null && strip.part);
+  if (!strips.length) return;
+  const way = finding.way === "outward" ? 1 : -1, tall = Math.min(...strips.map((strip) => strip.v!));
+  const edge = way < 0 ? Math.max(...strips.map((strip) => strip.high)) : Math.min(...strips.map((strip) => strip.low));
+  const to = edge + way * finding.change, y = Math.max(Y(tall) - 32, plot.y + 6);
+  dims.sketch(`ghost ${toneOf(finding)}`, [[X(to), y - 12], [X(to), y + 26]]);
+  dims.change(finding, [X(edge), y], [X(to), y]);
+  dims.word(finding, [X(edge) + (way < 0 ? 8 : -8), y + 5], way < 0 ? "start" : "end", mm(finding.change, 2));
 }
 
 /** Quantity of a finding -> the place of the section at which it is pinned. */
@@ -301,7 +334,7 @@ function anchorOf(finding: Finding, anchors: Record<string, Point>): Point {
 /** Every finding of this station in the drawing's head, and a pin where no dimension shows it. */
 function drawMarks(
   root: SVGSVGElement, here: Finding[], dims: Dimensions, request: SectionRequest, anchors: Record<string, Point>,
-  plot: Place["plot"], X: Place["X"], Y: Place["Y"], told: number,
+  plot: Place["plot"], X: Place["X"], Y: Place["Y"], marks: string[][],
 ): void {
   const bounds = { left: plot.x, right: plot.x + plot.w, top: plot.y - 24, bottom: plot.y + plot.h };
   const inside = ([x, y]: Point) => x >= bounds.left && x <= bounds.right && y >= bounds.top && y <= bounds.bottom;
@@ -327,20 +360,36 @@ function drawMarks(
     }
   }
   const rest = here.slice(MOST_MARKS).length;
+  let row = 0;
   here.slice(0, MOST_MARKS).forEach((finding, i) => {
-    const line = markLine(finding, dims.text(finding));
-    const [shown] = wrap(line, request.width - 28, 1, 13, 600);
-    const text = svg("text", { class: `mark-line ${toneOf(finding)}`, x: 12, y: px(15 + i * 16), "data-mark": finding.n }, shown);
-    if (shown !== line) text.append(svg("title", null, line));
-    root.append(text);
+    for (const line of marks[i]) root.append(svg("text", { class: `mark-line ${toneOf(finding)}`, x: 12, y: px(15 + row++ * 16), "data-mark": finding.n }, line));
   });
-  if (rest) root.append(svg("text", { class: "mark-line", x: 12, y: px(15 + (told - 1) * 16) }, tr("and {count} more here", { count: rest })));
+  if (rest) root.append(svg("text", { class: "mark-line", x: 12, y: px(15 + row * 16) }, tr("and {count} more here", { count: rest })));
+}
+
+/** What a finding says in the drawing's head, in as many lines as it takes. */
+function markRows(finding: Finding, contour: Contour, station: number, words: Words, width: number): string[] {
+  return wrap(markLine(finding, saidHere(finding, contour, station, words)), width - 28, 3, 13, 600);
 }
 
 function drawTrap(columns: TrapColumn[], up: 1 | -1, sunk: number, at: Place["at"], key: string): SVGElement[] {
   const room = band(columns, (c) => c.low * up + sunk, (c) => c.high * up + sunk, at);
   const lost = up > 0 ? band(columns, (c) => c.high, (c) => c.drawn, at) : band(columns, (c) => sunk - c.low, (c) => -c.low, at);
   return [svg("path", { class: "trap-lost", d: lost }), svg("path", { class: "trap", d: room }), svg("path", { fill: `url(#${key}-trap)`, d: room })];
+}
+
+const turned = (loops: Loop[]): Loop[] => loops.map((loop) => loop.map(([u, v]) => [v, u] as [number, number]));
+
+/** A break line: the part goes on beyond the window. */
+function torn([x0, y0]: Point, [x1, y1]: Point): SVGElement[] {
+  const long = Math.hypot(x1 - x0, y1 - y0), count = Math.max(2, Math.round(long / 9));
+  const [ax, ay] = [(x1 - x0) / count, (y1 - y0) / count], [nx, ny] = [-ay / Math.hypot(ax, ay), ax / Math.hypot(ax, ay)];
+  let d = `M${px(x0)} ${px(y0)}`;
+  for (let i = 1; i <= count; i++) {
+    const off = i === count ? 0 : i % 2 ? 5 : -5;
+    d += `L${px(x0 + i * ax + off * nx)} ${px(y0 + i * ay + off * ny)}`;
+  }
+  return [svg("path", { class: "torn gap", d }), svg("path", { class: "torn", d })];
 }
 
 const rank = (owner: number) => (owner === 0 ? 1 : owner === 1 ? 2 : 0);

@@ -5,6 +5,7 @@ import type { Sections } from "../unpack";
 
 export interface Frame { left: number; right: number; bottom: number; top: number }
 
+const MORE = 3; // mm by which the window grows to show the cover's free edge
 const HIGHEST = 5; // mm above the cover's top up to which what stops the light is drawn where it stands
 
 /** The window, mm, that shows every section of a path alike, so that nothing jumps while walking. */
@@ -12,8 +13,10 @@ export function frameOf(joint: Joint, contour: Contour, margin: number, sections
   const most = (column: string, otherwise: number) => contour.summary[column]?.max ?? otherwise;
   const width = most("rib_width", 1.5), height = Math.min(most("rib_height", 1.2), 4), cover = most("cover_thickness_max", 2);
   const near = Math.max(width / 2 + 2.2, width * 1.9);
-  const far = Math.max(near, Math.min(width / 2 + margin + most("clamp_land", 2) + 0.7, width / 2 + 6));
   const side = landSide(contour);
+  const wanted = Math.max(near, Math.min(width / 2 + margin + most("clamp_land", 2) + 0.7, width / 2 + 6));
+  const edge = (side && sections?.edgeOfCover(side)) || 0;
+  const far = edge > 0 && edge + 0.4 <= wanted + MORE ? Math.max(wanted, edge + 0.4) : wanted;
   let top = cover + Math.max(0, Math.min(most("gap", 0), 1)) + 0.35;
   const steep = Math.max(...(sections?.slopes ?? [0]).map(Math.abs));
   top += Math.min(steep, 1) * near * 0.5;
@@ -98,7 +101,7 @@ export function wideness(text: string, size = 12, weight = 500): number {
 }
 
 /** Text in lines of at most so many pixels, at most so many lines; what does not fit is cut and says so. */
-export function wrap(text: string, room: number, most = 3, size = 12, weight = 500): string[] {
+export function wrap(text: string, room: number, most = 6, size = 12, weight = 500): string[] {
   const fits = (line: string) => wideness(line, size, weight) <= room;
   const lines: string[] = [];
   for (const word of text.split(/ +/)) {

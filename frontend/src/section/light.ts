@@ -46,10 +46,12 @@ export function drawLight(
   };
   const parts: SVGElement[] = [svg("path", { class: "light", d: area(ray(-foot), ray(foot), null) })];
   const mine = strips.filter((strip) => strip.leans === (lean !== null) || strips.every((s) => s.leans === strip.leans));
+  // The margin beside the light lies in the shade of the light's edge.
+  const rim = (u: number) => (Math.abs(u) >= foot - facts.margin - 1e-3 ? Math.sign(u) * foot : u);
   for (const strip of mine) {
     const stop = strip.v !== null && strip.v < top + rise ? strip.v : null;
     parts.push(svg("path", {
-      class: strip.share > 0 ? "shade part" : "shade", d: area(ray(strip.low), ray(strip.high), stop),
+      class: strip.share > 0 ? "shade part" : "shade", d: area(ray(rim(strip.low)), ray(rim(strip.high)), stop),
       "data-low": strip.low, "data-high": strip.high, "data-share": strip.share,
     }));
   }

@@ -72,7 +72,7 @@ class Strip:
 
 @dataclass(frozen=True)
 class Plan:
-    """Both centre lines seen along the light."""
+    """Both centre lines seen along the beam."""
 
     box: str
     old: tuple[str, ...]
@@ -160,7 +160,7 @@ def strip(document: Record, joint: Record, track: Record) -> Strip:
 
 
 def plan(document: Record, joint: Record) -> Plan | None:
-    """Both centre lines seen along the light; findings and pieces as thick stretches of them."""
+    """Both centre lines seen along the beam; findings and pieces as thick stretches of them."""
     drawn = joint["plan"]
     if not drawn or not drawn["new"]:
         return None

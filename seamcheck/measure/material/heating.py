@@ -207,7 +207,8 @@ def _many_passes(
             "value": power / least if least > 0 else None,
             "at": point,
             "why": _reached(found, heating, room),
-        }
+        },
+        "weld_time": _weld_time(found, point),
     }
     if weld.start != weld.start:
         never = float(np.nanmax(found.least)) > 1.0  # share of the power
@@ -247,6 +248,14 @@ def _many_passes(
     }
     column = {"melting_start": found.start, "least_power": power * found.least}
     return HeatFound(section, entries, interface, column | {"energy_in_step": _in_step(found, heating, power, length)})
+
+
+def _weld_time(found: Course, point: list[float | None]) -> Value:
+    """Time (s) with the laser on, or why there is none: the slowest place never melts, or the weld takes too long."""
+    if np.isfinite(found.weld.finish):
+        return {"value": found.weld.finish, "at": point, "why": ""}
+    never = float(np.nanmax(found.least)) > 1.0  # share of the power
+    return {"value": None, "at": point, "why": "never-melts" if never else "too-long"}
 
 
 def _in_step(found: Course, heating: Heating, power: float, length: float) -> np.ndarray:

@@ -64,7 +64,7 @@ def glossary() -> tuple[Word, ...]:
             tr("station, s, inner, outer"),
             tr(
                 "A station is a place on the mid-line of the rib top where a section is measured; s is its "
-                "distance along the seam from the start. Seen along the light, outer is away from what the seam "
+                "distance along the seam from the start. Seen along the beam, outer is away from what the seam "
                 "encloses."
             ),
             '<rect class="g-cover" x="16" y="12" width="88" height="60" rx="10"/>'

@@ -23,7 +23,7 @@ from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.voice import localised, tr, translated, unit_in_voice, voice
 from seamcheck.document.view import SectionSet, unpack_view
-from seamcheck.report import bands, facts, language
+from seamcheck.report import bands, facts, language, summary, where
 from seamcheck.report.facts import Document
 from seamcheck.report.fields import Fields, page_footer
 from seamcheck.report.html.fonts import font_style
@@ -62,7 +62,7 @@ def render_html(
         mends it, and what was moved or why nothing was
     """
     fields = fields or Fields()
-    sections, _ = unpack_view(document.get("view"))
+    sections, meshes = unpack_view(document.get("view"))
     style = font_style() + asset(_HERE, "chart.css") + asset(_HERE, "page.css")
     if paper is not None:
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
@@ -80,7 +80,9 @@ def render_html(
         known_word=language.known_word,
         verdict=document["verdict"],
         headline=facts.headline(document),
-        sentences=facts.sentences(document),
+        sentences=summary.sentences(document),
+        open_traps=summary.open_traps(document),
+        where=where,
         findings=facts.numbered_findings(document),
         names=facts.part_names(document),
         joints=facts.joints(document),
@@ -92,7 +94,7 @@ def render_html(
         inputs=input_rows(document),
         static=lambda numbered: _static_section(document, numbered, sections),
         reading_picture=reading_svg,
-        static_plan=lambda joint: plan_svg(document, joint),
+        static_plan=cache(lambda index: plan_svg(document, facts.joints(document)[index], meshes)),
         static_strip=lambda joint: strip_svg(document, joint),
         static_charts=lambda joint: charts_svg(document, joint),
         counts=_counts(document),
@@ -148,11 +150,14 @@ def page_data(document: Document) -> dict[str, Any]:
                 "column": n.finding.get("column"),
                 "value": facts.value_text(n.finding),
                 "limit": facts.limit_words(document, n.finding),
-                "limit_at": facts.plain_limit(n.finding),
+                "limit_short": facts.limit_short(document, n.finding),
+                "goal": facts.goal(document, n.finding),
                 "number": n.finding.get("value"),
                 "also": list(n.finding.get("also") or ()),
                 "change": facts.change_of(n.finding),
-                "target": facts.target_text(n.finding),
+                "target": facts.goal_text(document, n.finding),
+                "way": (n.finding.get("args") or {}).get("way") or None,
+                "wide": facts.length_of(n.finding, "width"),
                 "everywhere": facts.is_everywhere(n.finding),
                 "place": facts.place_of_waiver(document, n.finding),
                 "joint": n.finding.get("joint"),

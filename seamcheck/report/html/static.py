@@ -5,18 +5,21 @@ Drawing only: states and numbers are those of the figures that the script draws 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import Any
 
 import numpy as np
+import shapely
 from markupsafe import Markup, escape
+from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.voice import in_voice, localised, tr
+from seamcheck.document.view import Mesh
 from seamcheck.report import bands, facts
 from seamcheck.report.facts import Document, Numbered
 from seamcheck.report.language import quantity_title
-from seamcheck.report.plan import plan_frame
+from seamcheck.report.plan import PlanFrame, mesh_outline, plan_frame, start_mark
 
 _STATE = ("unknown", "within", "near", "broken", "waived", "look", "noted")
 _TALL = ((6.5, 1.5), (5.5, 3.0), (4.0, 6.0), (0.0, 14.0), (1.5, 11.0), (2.0, 10.0), (4.5, 5.0))
@@ -27,21 +30,24 @@ _ROW, _HEAD = 17.0, 40.0
 _CHART, _MOST_POINTS = 120.0, 250
 
 
-def plan_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
-    """The seam of one joint seen along the light, in the states of its stretches, with numbered findings."""
+def plan_svg(document: Document, joint: Mapping[str, Any], meshes: Sequence[Mesh] = ()) -> Markup:
+    """The seam of one joint seen along the beam over its parts, in the states of its stretches, with its findings."""
     frame = plan_frame(joint["beam"])
     lines = [(c, frame.flat(facts.points_of(c))) for c in joint["contours"]]
     every = np.vstack([flat for _, flat in lines if len(flat)]) if any(len(flat) for _, flat in lines) else None
     if every is None:
         return Markup("")
+    bodies = [(role, mesh_outline(m, frame)) for role in ("base", "cover") for m in meshes if m.part in joint[role]]
+    bodies = [(role, shape) for role, shape in bodies if not shape.is_empty]
+    every = np.vstack([every, *(np.array(shape.bounds).reshape(2, 2) for _, shape in bodies)])
     low, high = every.min(axis=0), every.max(axis=0)
-    scale = min(500.0 / max(high[0] - low[0], 1e-6), 340.0 / max(high[1] - low[1], 1e-6))
+    scale = min(300.0 / max(high[0] - low[0], 1e-6), 220.0 / max(high[1] - low[1], 1e-6))
 
     def at(points: np.ndarray) -> np.ndarray:
         return np.column_stack([50 + (points[:, 0] - low[0]) * scale, 40 + (high[1] - points[:, 1]) * scale])
 
     rows = bands.bands(document, joint)
-    drawn = []
+    drawn = [f'<path class="plan-part {role}" fill-rule="evenodd" d="{_rings(shape, at)}"/>' for role, shape in bodies]
     for contour, flat in lines:
         pixels = at(flat)
         states = [bands.track(document, joint, contour, band) for band in rows]
@@ -52,16 +58,61 @@ def plan_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
             drawn.append(f'<path class="seam {_STATE[state]}" d="{_path(run)}"/>')
             if state == bands.BROKEN:
                 drawn.append(f'<path class="seam broken-core" d="{_path(run)}"/>')
+    middle = at(np.array([(low + high) / 2]))[0]
+    for contour, _ in lines:
+        drawn += _start(contour, frame, at, scale, f"{contour['id']}: s = 0" if len(lines) > 1 else "s = 0")
     for numbers, (x, y), tone in _marks(document, joint, {c["id"]: at(flat) for c, flat in lines}):
+        out = np.array([x, y]) - middle  # the number stands outside the seam, on a field of its own
+        tx, ty = np.array([x, y]) + 24 * out / max(float(np.hypot(*out)), 1e-6)
+        half = 5 + 4.5 * len(numbers)
         drawn.append(
             f'<g class="section-mark {tone}"><circle class="static-dot" cx="{x:.1f}" cy="{y:.1f}" r="4"/>'
-            f'<text x="{x + 8:.1f}" y="{y - 8:.1f}">{numbers}</text></g>'
+            f'<path class="cut" d="M{x:.1f} {y:.1f}L{tx:.1f} {ty:.1f}"/>'
+            f'<rect class="static-field" x="{tx - half:.1f}" y="{ty - 10:.1f}" width="{2 * half:.1f}" height="20" '
+            f'rx="10"/><text x="{tx:.1f}" y="{ty + 5:.1f}" text-anchor="middle">{numbers}</text></g>'
         )
     wide, tall = 100 + float(high[0] - low[0]) * scale, 80 + float(high[1] - low[1]) * scale
+    drawn += _axes(frame, tall)
     return Markup(
         f'<svg class="static-plan" viewBox="0 0 {wide:.0f} {tall:.0f}" role="img" '
-        f'aria-label="{tr("The seam seen along the light, with the numbers of the findings")}">{"".join(drawn)}</svg>'
+        f'aria-label="{tr("The seam seen along the beam, with the numbers of the findings")}">{"".join(drawn)}</svg>'
     )
+
+
+def _rings(shape: BaseGeometry, at: Callable[[np.ndarray], np.ndarray]) -> str:
+    """Path data of the outlines of a shape."""
+    rings = []
+    for part in getattr(shape, "geoms", [shape]):
+        if part.geom_type == "Polygon" and not part.is_empty:
+            rings += [ring for ring in (part.exterior, *part.interiors) if shapely.Polygon(ring).area > 0.01]
+    return "".join(f"{_path(at(np.asarray(ring.coords)[:, :2]))}Z" for ring in rings)
+
+
+def _start(
+    contour: Mapping[str, Any], frame: PlanFrame, at: Callable[[np.ndarray], np.ndarray], scale: float, name: str
+) -> Iterator[str]:
+    """Where s begins on a path, and which way it runs."""
+    mark = start_mark(contour, frame, 10.0 / scale)
+    if mark is None:
+        return
+    line, (x, y) = at(mark[0]), at(mark[1][None])[0]
+    along = (line[2] - line[1]) / max(float(np.linalg.norm(line[2] - line[1])), 1e-9)
+    across = np.array([-along[1], along[0]])
+    head = [line[2] + 9 * along, line[2] + 4 * across, line[2] - 4 * across]
+    yield (
+        f'<g class="start-mark" data-start="{escape(contour["id"])}"><path d="{_path(line)}"/>'
+        f'<path class="cut-arrow" d="{_path(head)}Z"/>'
+        f'<text x="{x:.1f}" y="{y + 4:.1f}" text-anchor="middle">{escape(name)}</text></g>'
+    )
+
+
+def _axes(frame: PlanFrame, tall: float) -> Iterator[str]:
+    """The model's axes as they lie in the plan."""
+    for name, axis in zip("XYZ", np.eye(3), strict=True):
+        x, y = frame.flat(axis[None])[0]
+        if np.hypot(x, y) > 0.3:
+            yield f'<path class="axis" d="M18 {tall - 18:.1f}L{18 + 18 * x:.1f} {tall - 18 - 18 * y:.1f}"/>'
+            yield _text("static-soft", 18 + 26 * x, tall - 14 - 26 * y, name, "middle")
 
 
 def _marks(

@@ -152,7 +152,7 @@ def hundreds_of_parts() -> HardModel:
 def label_over_the_middle() -> HardModel:
     """A label on the cover, inside the seam, thinner than the search distance."""
     label = Node("label", box((-40, -20, 2.0), (40, 20, 2.1)), colour=GREY)
-    return _clutter(label, note="A part lies flat on the cover's light side, beside the light.")
+    return _clutter(label, note="A part lies flat on the cover's light side, beside the beam.")
 
 
 def clamp_ring_above() -> HardModel:

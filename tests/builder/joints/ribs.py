@@ -58,7 +58,7 @@ def two_chambers() -> JointCase:
 
 
 def two_chambers_filleted() -> JointCase:
-    """As before; seen along the light, fillets of 1 mm round the four inner corners of the two junctions."""
+    """As before; seen along the beam, fillets of 1 mm round the four inner corners of the two junctions."""
     cover, base = draw(UPRIGHT)
     base = divided(UPRIGHT, base, 0.0, 20.0)
     for x in (-1, 1):

@@ -1,4 +1,4 @@
-"""Open boxes and lids swept along an outline; o counts outward from the outline, z against the light (OCP)."""
+"""Open boxes and lids swept along an outline; o counts outward from the outline, z against the beam (OCP)."""
 
 from __future__ import annotations
 

@@ -4,6 +4,7 @@ import json
 
 import numpy as np
 import pytest
+from telling import telling
 
 from seamcheck.catalogue.rules import RULES
 from seamcheck.isolation import run_isolated
@@ -101,7 +102,7 @@ CASES = [
 ]
 
 
-@pytest.mark.parametrize(("name", "value"), CASES)
+@pytest.mark.parametrize(("name", "value"), telling(CASES, CASES[1:], several=True))
 def test_a_sample_is_within_geometry_and_breaks_its_rule_by_material(name, value):
     sample = SAMPLES[name]
     document = review(sample.file, read_settings(sample.settings)).document

@@ -6,10 +6,9 @@ import json
 from pathlib import Path
 
 import pytest
-from click.testing import CliRunner
 from comparison.compare_models import file_of, review_here, reviewed
+from shell import shell
 
-from seamcheck.cli.group import cli
 from seamcheck.comparison.baseline import baseline_lines, exit_code, with_baseline
 from seamcheck.document.plain import to_json
 from seamcheck.document.read import check_document
@@ -80,10 +79,6 @@ def test_a_model_that_is_not_reviewed_any_more_is_no_pass():
     assert exit_code(held("one part", "wide")) == 2
 
 
-def run(*arguments):
-    return CliRunner().invoke(cli, [str(a) for a in arguments], prog_name="seamcheck")
-
-
 def written(folder: Path, name: str) -> Path:
     path = folder / f"{name}.json"
     path.write_text(to_json(reviewed(name)), "utf-8")
@@ -92,26 +87,26 @@ def written(folder: Path, name: str) -> Path:
 
 def test_report_holds_a_document_against_a_baseline_and_passes_it_on(tmp_path):
     old, new, out = written(tmp_path, "wide"), written(tmp_path, "wide beside"), tmp_path / "held.json"
-    done = run(
+    done = shell(
         "report", new, "--baseline", old, "--json", out, "--sarif", tmp_path / "s.sarif", "--annotations", "plain"
     )
     assert done.exit_code == 0, done.output
     assert "Against the baseline wide.json: 0 new or worse, 1 known, 0 fixed" in done.output
     assert ": note: " in done.output
     assert json.loads((tmp_path / "s.sarif").read_text())["runs"][0]["results"][0]["baselineState"] == "unchanged"
-    again = run("report", out, "--sarif", "-")  # the document knows it
+    again = shell("report", out, "--sarif", "-")  # the document knows it
     assert again.exit_code == 0
     assert json.loads(again.output)["runs"][0]["results"][0]["baselineState"] == "unchanged"
 
 
 def test_report_without_a_baseline_fails(tmp_path):
-    assert run("report", written(tmp_path, "wide"), "-q").exit_code == 1
+    assert shell("report", written(tmp_path, "wide"), "-q").exit_code == 1
 
 
 def test_every_output_for_ci_comes_from_a_document_alone(tmp_path):
     document = written(tmp_path, "wide")
     for option in ("--sarif", "--junit", "--markdown"):
-        done = run("report", document, option, "-", "--model", "models/a b.step")
+        done = shell("report", document, option, "-", "--model", "models/a b.step")
         assert done.exit_code == 1
         assert "a b.step" in done.output or "a%20b.step" in done.output
 
@@ -119,14 +114,14 @@ def test_every_output_for_ci_comes_from_a_document_alone(tmp_path):
 @pytest.mark.parametrize("text", ["", "[]", "{}"])
 def test_a_baseline_that_is_no_review_is_refused_in_a_sentence(text, tmp_path):
     (tmp_path / "old.json").write_text(text)
-    done = run("report", written(tmp_path, "wide"), "--baseline", tmp_path / "old.json")
+    done = shell("report", written(tmp_path, "wide"), "--baseline", tmp_path / "old.json")
     assert done.exit_code == 2
     assert done.output.count("\n") == 1
 
 
 def test_review_takes_a_baseline(tmp_path, monkeypatch):
     monkeypatch.setattr("seamcheck.pipeline.review", review_here)
-    done = run("review", file_of("wide"), "--baseline", written(tmp_path, "wide"), "-q", "--annotations", "workflow")
+    done = shell("review", file_of("wide"), "--baseline", written(tmp_path, "wide"), "-q", "--annotations", "workflow")
     assert done.exit_code == 0, done.output
     assert "::notice file=" in done.output
     assert "::error" not in done.output

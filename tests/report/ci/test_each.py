@@ -10,12 +10,11 @@ from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import pytest
-from click.testing import CliRunner
 from comparison.compare_models import file_of, renumbered, review_here, reviewed
+from shell import shell
 
 from seamcheck.cli.changed import changed_since, models_below
 from seamcheck.cli.each import place_in
-from seamcheck.cli.group import cli
 from seamcheck.document.plain import to_json
 from seamcheck.errors import UsageError
 
@@ -171,10 +170,6 @@ def test_files_of_models_stay_within_their_folder(model, tmp_path):
     assert target.name == f"{Path(model).name}.json"
 
 
-def run(*arguments):
-    return CliRunner().invoke(cli, [str(a) for a in arguments], prog_name="seamcheck")
-
-
 @needs_git
 def test_a_whole_job_reviews_what_changed_and_holds_it_against_the_main_branch(tmp_path, monkeypatch):
     top = tmp_path / "repo"
@@ -194,7 +189,7 @@ def test_a_whole_job_reviews_what_changed_and_holds_it_against_the_main_branch(t
     renumbered(file_of("wide"), top / "models" / "wide.step")
     pointer = "version https://git-lfs.github.com/spec/v1\noid sha256:" + "0" * 64 + "\nsize 12345\n"
     arguments = ("--changed-since", "HEAD", "--baseline", "reviews", "--sarif", "s.sarif", "--junit", "j.xml")
-    second = run("review", "models", *arguments, "--markdown", "s.md", "--annotations", "workflow")
+    second = shell("review", "models", *arguments, "--markdown", "s.md", "--annotations", "workflow")
     assert second.exit_code == 0, second.output
     assert "Changed since HEAD: 1 of 2 models" in second.output
     assert "known from the baseline" in second.output
@@ -205,7 +200,7 @@ def test_a_whole_job_reviews_what_changed_and_holds_it_against_the_main_branch(t
 
     # a model that is only a pointer: said so, and no pass
     (top / "models" / "lfs.step").write_text(pointer)
-    third = run(
+    third = shell(
         "review", "models/lfs.step", "--changed-since", "HEAD", "--baseline", "reviews", "--annotations", "plain"
     )
     assert third.exit_code == 2
@@ -215,7 +210,7 @@ def test_a_whole_job_reviews_what_changed_and_holds_it_against_the_main_branch(t
 
     git(top, "add", "-A")
     git(top, "commit", "-qm", "two")
-    fourth = run("review", "models", "--changed-since", "HEAD", "--junit", "-")
+    fourth = shell("review", "models", "--changed-since", "HEAD", "--junit", "-")
     assert fourth.exit_code == 0
     assert ET.fromstring(fourth.stdout).get("tests") == "0"
 
@@ -225,8 +220,8 @@ def test_outputs_that_hold_one_model_become_folders(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
     (tmp_path / "models").mkdir()
     shutil.copy(file_of("wide"), tmp_path / "models" / "wide.step")
-    assert "name a folder" in run("review", "--each", "models", "--csv", "-").output
-    done = run("review", "--each", "models", "--json", "reviews", "--csv", "tables")
+    assert "name a folder" in shell("review", "--each", "models", "--csv", "-").output
+    done = shell("review", "--each", "models", "--json", "reviews", "--csv", "tables")
     assert done.exit_code == 1
     assert done.output.startswith("FAIL  models/wide.step  1 place breaks a must-fix limit.\n")
     assert "must-fix rib-uniformity: " in done.output
@@ -235,7 +230,7 @@ def test_outputs_that_hold_one_model_become_folders(tmp_path, monkeypatch):
 
 
 def test_a_folder_without_models_is_told(tmp_path):
-    done = run("review", "--each", tmp_path)
+    done = shell("review", "--each", tmp_path)
     assert (done.exit_code, done.output.count("\n")) == (2, 1)
     assert "no STEP file" in done.output
 
@@ -243,6 +238,6 @@ def test_a_folder_without_models_is_told(tmp_path):
 def test_a_baseline_for_each_is_a_folder(tmp_path):
     shutil.copy(file_of("plain"), tmp_path / "plain.step")
     (tmp_path / "old.json").write_text("{}")
-    done = run("review", "--each", tmp_path / "plain.step", "--baseline", tmp_path / "old.json")
+    done = shell("review", "--each", tmp_path / "plain.step", "--baseline", tmp_path / "old.json")
     assert done.exit_code == 2
     assert "folder of review documents" in done.output

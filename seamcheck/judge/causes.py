@@ -1,0 +1,114 @@
+"""What the geometry tells about the cause of a finding: which part to change, on which side, and where."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+import numpy as np
+from msgspec.structs import replace
+
+from seamcheck.catalogue.message import Amount, Message
+from seamcheck.catalogue.messages import (
+    HIGH,
+    IN_LIGHT,
+    LOW,
+    LOW_RIB,
+    MOVED,
+    POCKET,
+    amount_of,
+    change_of,
+)
+from seamcheck.catalogue.say import say
+from seamcheck.judge.bounds import JudgedPath
+from seamcheck.judge.findings import Finding
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, faces_of, in_words, point, saying
+
+_SAME = 0.02  # mm within which two heights are one
+
+
+def with_causes(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+    """The findings with the cause, where it was measured: what is met, what stands in the light, what is recessed."""
+    views = {view.path.id: view for view in judging.seam.paths}
+    told = {"sink-travel": _met, "beam-path": _in_light, "contact-gap": _recess}
+    result = []
+    for draft in drafts:
+        found = draft.finding
+        view, tell = views.get(found.contour or ""), told.get(found.rule)
+        result.append(draft if view is None or tell is None else replace(draft, finding=tell(judging, view, found)))
+    return result
+
+
+def _places(judging: JointJudge, quantity: str) -> Sequence[Mapping[str, Any]]:
+    places: Sequence[Mapping[str, Any]] = judging.joint.survey.interface.get(quantity, {}).get("places", ())
+    return [place for place in places if place.get("at") is not None]
+
+
+def _foot(view: JudgedPath, at: Sequence[float]) -> tuple[int, np.ndarray]:
+    """The station nearest to a place, and the way (3,) mm from it to the place."""
+    away = np.asarray(at, dtype=float) - view.path.points
+    station = int(np.linalg.norm(away, axis=1).argmin())
+    return station, away[station]
+
+
+def _met(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:
+    """With what the cover meets: the other part, its side of the rib and its place, where the stretch ends there."""
+    on = view.within((found.from_s or 0.0) - 1.0, (found.length_mm or 0.0) + 2.0)
+    best: tuple[float, Mapping[str, Any], np.ndarray, int] | None = None
+    for place in _places(judging, "free_travel"):
+        station, away = _foot(view, place["at"])
+        far = float(np.linalg.norm(away))
+        near = abs(place["value"] - (found.value or 0.0)) < _SAME and len(place.get("faces", ())) == 2
+        if near and on[station] and (best is None or far < best[0]):
+            best = far, place, away, station
+    if best is None:
+        return found
+    _, place, away, station = best
+    across = float(away @ view.path.u[station])
+    names = [_name(judging, face["part"]) for face in place["faces"]]
+    args: dict[str, Amount | str] = {"other": names[1], "side": _side(across)}
+    said = say("place.meets-beside", cover=names[0], other=names[1], away=abs(across), side=_side(across)).message
+    kept = tuple(m for m in found.messages if m.key != "place.meets")
+    found = replace(found, messages=kept, at=point(np.asarray(place["at"], dtype=float)), faces=faces_of(place))
+    return saying(in_words(found, found.key, args), said)
+
+
+def _in_light(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:
+    """With the part that stands in the light, and the way out of it."""
+    on = view.within(found.from_s or 0.0, found.length_mm or 0.0)
+    mine = [p for p in _places(judging, "beam_clear") if p.get("faces") and on[_foot(view, p["at"])[0]]]
+    names = {face["part"]: _name(judging, face["part"]) for place in mine for face in place["faces"]}
+    if len(names) != 1:
+        return found
+    args: dict[str, Amount | str] = {"part": next(iter(names.values()))}
+    if len(mine) > 1 or "move" not in mine[0]:
+        return in_words(found, f"beam-path.beam_clear.{LOW}.{IN_LIGHT}", args)
+    station, _ = _foot(view, mine[0]["at"])
+    is_out = float(np.dot(mine[0]["direction"], view.path.u[station])) > 0
+    args |= {"way": "outward" if is_out else "inward", "by": change_of(mine[0]["move"], "mm")}
+    return in_words(found, f"beam-path.beam_clear.{LOW}.{MOVED}", args)
+
+
+def _recess(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:
+    """With what is recessed where a gap opens: the cover or the rib, whichever lies as much back as the gap is wide."""
+    station, seam = found.station, judging.seam
+    if found.key != f"contact-gap.gap_max.{HIGH}" or station is None or found.value is None:
+        return found
+    opened = found.value - seam.median("gap_max")
+    thin = seam.median("cover_thickness") - view.column("cover_thickness")[station]
+    low = seam.median("rib_height") - view.column("rib_height")[station]
+    recessed = [c for c, back in ((POCKET, thin), (LOW_RIB, low)) if abs(back - opened) < _SAME]
+    cause = recessed[0] if recessed and opened > _SAME else ""
+    if not cause:
+        return found
+    depth = thin if cause == POCKET else low
+    said: Message = say(f"place.{cause}", depth=float(depth)).message
+    return saying(in_words(found, f"{found.key}.{cause}", {"depth": amount_of(float(depth), "gap")}), said)
+
+
+def _side(across: float) -> str:
+    return "outer" if across > 0 else "inner"
+
+
+def _name(judging: JointJudge, part: str) -> str:
+    return f"'{judging.part_names.get(part) or part}'"
