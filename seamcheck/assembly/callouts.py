@@ -104,7 +104,7 @@ def _length(text: StepText, number: int) -> float | None:
     """mm of a length with its unit; None where it is none, or not above 0."""
     record = without_strings_and_comments(text.record(number))
     stated = _VALUE.search(record)
-    units = [length_unit(text.record(other)) for other in text.references(record)]
+    units = [length_unit(text, text.record(other)) for other in text.references(record)]
     unit = next((unit for unit in units if unit is not None), None)
     if stated is None or unit is None:
         return None

@@ -41,6 +41,7 @@ class LengthUnit:
 
 
 UNDECLARED = LengthUnit("", 1.0)
+_KNOWN = tuple(dict.fromkeys(LengthUnit(*unit) for unit in (*_NAMED.values(), *_PREFIXES.values())))
 
 
 def step_schema(text: StepText) -> str:
@@ -54,7 +55,7 @@ def length_units(text: StepText) -> list[LengthUnit]:
     contexts that declare none. Empty where there is no such context."""
     counts: dict[LengthUnit, int] = {}
     for context in _CONTEXT.finditer(text.data):
-        declared = [length_unit(text.record(number)) for number in text.references(context[1])]
+        declared = [length_unit(text, text.record(number)) for number in text.references(context[1])]
         found = next((unit for unit in declared if unit is not None), UNDECLARED)
         counts[found] = counts.get(found, 0) + 1
     return sorted(counts, key=lambda unit: (not unit.name, -counts[unit]))
@@ -75,16 +76,32 @@ def damaged_units(name: str, text: StepText) -> list[str]:
     """A sentence on length units that are declared by other units, such as inches, and wrongly; if any."""
     for number, offset in text.records_of(b"CONVERSION_BASED_UNIT"):
         record = text.record_at(offset)
-        unit = length_unit(record)
+        unit = length_unit(text, record)
         if unit is None or math.isnan(unit.mm):
             continue
-        sizes = [_size_mm(text, text.record(other)) for other in text.references(record)]
-        stated = [size for size in sizes if size is not None]
+        stated = _stated_mm(text, record)
         whole = _CONVERSION_RECORD.search(record) is not None
-        if not whole or not stated or abs(stated[0] - unit.mm) > 1e-3 * unit.mm:
+        if not whole or stated is None or abs(stated - unit.mm) > 1e-3 * unit.mm:
             where: dict[str, Value] = {"record": f"#{number}", "line": text.line(offset)}
             return [say("file.unit-damaged", file=repr(name), unit=unit.name, **where)]
     return []
+
+
+def misnamed_units(name: str, text: StepText) -> list[str]:
+    """A sentence on a length unit whose name is that of another one than it is defined by; if any."""
+    for number, offset in text.records_of(b"CONVERSION_BASED_UNIT"):
+        record = text.record_at(offset)
+        unit, called = length_unit(text, record), _called(record)
+        if unit is not None and called is not None and math.isfinite(called.mm) and unit != called:
+            where: dict[str, Value] = {"record": f"#{number}", "line": text.line(offset)}
+            return [say("file.unit-misnamed", file=repr(name), called=called.name, unit=unit.name, **where)]
+    return []
+
+
+def _stated_mm(text: StepText, record: bytes) -> float | None:
+    """Size in mm by which a record defines its unit; None where it states none."""
+    sizes = (_size_mm(text, text.record(other)) for other in text.references(record))
+    return next((size for size in sizes if size is not None), None)
 
 
 def _size_mm(text: StepText, record: bytes) -> float | None:
@@ -92,18 +109,36 @@ def _size_mm(text: StepText, record: bytes) -> float | None:
     if b"MEASURE_WITH_UNIT" not in record:
         return None
     number = _NUMBER.search(without_strings(record))
-    units = [length_unit(text.record(other)) for other in text.references(record)]
+    units = [_declared(text.record(other)) for other in text.references(record)]
     if number is None or not units or units[0] is None:
         return None
     return float(number[0]) * units[0].mm
 
 
-def length_unit(record: bytes) -> LengthUnit | None:
-    """The length unit that a record declares; NaN mm for one that is not known, None where it declares none."""
+def length_unit(text: StepText, record: bytes) -> LengthUnit | None:
+    """The length unit that a record declares; NaN mm for one that is not known, None where it declares none.
+
+    A unit that is defined by another one is what its conversion factor says (ISO 10303-41), whatever it is called, as
+    long as that is the size of some known unit: some writers call the millimetre 'METRE'.
+    """
+    stated = None if _called(record) is None else _stated_mm(text, record)
+    by_name = _declared(record)
+    if stated is None:
+        return by_name
+    return next((unit for unit in _KNOWN if abs(stated - unit.mm) <= 1e-6 * unit.mm), by_name)
+
+
+def _declared(record: bytes) -> LengthUnit | None:
+    """The length unit of a record by its name alone."""
     metre = _SI_METRE.search(record)
-    if metre is not None:
-        name, size = _PREFIXES.get(metre[1], (metre[1].decode().strip(".").lower() + "metre", float("nan")))
-        return LengthUnit(name, size)
+    if metre is None:
+        return _called(record)
+    name, size = _PREFIXES.get(metre[1], (metre[1].decode().strip(".").lower() + "metre", float("nan")))
+    return LengthUnit(name, size)
+
+
+def _called(record: bytes) -> LengthUnit | None:
+    """The unit that a conversion based unit has the name of; NaN mm for one not known, None for anything else."""
     named = _CONVERSION.search(record)
     if named is None or b"LENGTH_UNIT" not in record:
         return None

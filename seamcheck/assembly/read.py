@@ -20,7 +20,15 @@ from seamcheck.assembly.bodies import Body, IsListed, product_bodies, same_solid
 from seamcheck.assembly.callouts import call_outs
 from seamcheck.assembly.colours import Colour, Colours, damaged_colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
-from seamcheck.assembly.declared import UNDECLARED, LengthUnit, damaged_units, length_units, step_schema, unit_notes
+from seamcheck.assembly.declared import (
+    UNDECLARED,
+    LengthUnit,
+    damaged_units,
+    length_units,
+    misnamed_units,
+    step_schema,
+    unit_notes,
+)
 from seamcheck.assembly.entities import FaceEntities
 from seamcheck.assembly.kernel_reader import transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
@@ -115,7 +123,7 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     source = replace(source, data=text.data, colours=not colourless)
     units = length_units(text)
     unit = units[0] if units else UNDECLARED
-    reading.notes += unit_notes(source.name, units)
+    reading.notes += [*unit_notes(source.name, units), *misnamed_units(source.name, text)]
     listed = ListedSolids(source.name, text)
     for sentence in damage:
         _remark(progress, sentence)

@@ -34,7 +34,7 @@ from seamcheck.joint.patches import Patch, find_patches
 from seamcheck.joint.profile import BorderProfile, border_profile
 from seamcheck.kernel import Body
 
-_BESIDE = 0.03  # mm between regions that touch
+_BESIDE, _SAME = 0.03, 1e-3  # mm between regions that touch, and between borders that are one
 _ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
 
 
@@ -152,7 +152,7 @@ def _read(
     if not rounded and share < ALL_OPPOSED:
         over = covered(whole, level, opposite, frame)
         left = bare(whole, over)
-        region = whole if left.is_empty else whole.difference(left)
+        region = whole if left.is_empty else whole.difference(left.buffer(_SAME))
         if region.is_empty:
             return None
         share = max(share * whole.area / region.area, along(region, over))

@@ -90,8 +90,8 @@ LAP_SHOWN, WALL_SHOWN = (0.2, 0.4, 0.7), (0.5, 0.9, 0.7)
 """Of a border, that shows the mark of a ledge, a tongue or a step; that shows no floor: bezel-on-a-ledge (0.5)."""
 
 AROUND, RIB_ROUND = (0.05, 0.45, 0.45), (0.0, 0.3, 0.8)
-"""Of the smaller part's outline seen along the light, that a closed band, and a closed rib, enclose: right joints 0.43
-and more, side gaps of plugs and half shells 0."""
+"""Of what lies within the smaller part's outline seen along the light, that a closed band, and a closed rib, enclose:
+right joints 0.43 and more, side gaps of plugs and half shells 0."""
 
 OPEN_RIB = (0.4, 0.8, 0.5)
 """Of an open rib's border, beside which a floor lies lower: straight-bar (1.0), edges of snap noses (0.4)."""
@@ -149,9 +149,9 @@ OF_ITS_OWN, RING_HEIGHT, HIGHEST_RING = 0.85, 3.0, 6.0
 """Share of a part's volume that stands right under a band, and its height in band widths and in mm, from and up to
 which the part is a ring: a rib or a gasket drawn by itself (rib-of-its-own); block-under-a-plate (19 mm) is none."""
 
-INLAID = (-0.8, -0.3, 0.4)
+INLAID = (-0.4, -0.2, 0.4)
 """Minus the area over which the two parts also lie on each other the other way round, over the band's: an inlay that
-the other part holds from both sides (inlaid-ring) is no cover; snap hooks are less."""
+the other part holds from both sides (inlaid-ring: 0.48) is no cover; right joints have 0.01 at most."""
 
 THROUGH = 0.02
 """Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and

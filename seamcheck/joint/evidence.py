@@ -38,12 +38,12 @@ from seamcheck.joint.constants import (
     WALL_SHOWN,
     WAY_FREE,
 )
-from seamcheck.joint.light import column, flat_boxes, inside
+from seamcheck.joint.light import column, inside
 from seamcheck.joint.meeting import Meeting
+from seamcheck.joint.outline import lie_close, lies_within, outline, shadow
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
-from seamcheck.kernel.boxes import boxes_meet, diagonal
 
 AGAINST, DOUBTFUL, WEAK = 0.2, 0.45, 0.8
 """Weights: alone enough against a reading; with anything else against it; a remark."""
@@ -65,7 +65,9 @@ def weigh(
     bodies : all solids, by part id; meetings : where parts meet at all
     named : whether the user named cover or base: then an open stretch along one side may be meant
     """
-    found = [_shape(reading), _course(reading, bodies, named), _light(reading), _contact(reading, bodies, named)]
+    share, length = around(reading, bodies)
+    found = [_shape(reading), _course(reading, share, length, named), _light(reading)]
+    found.append(_contact(reading, share, named))
     if not named:
         found += [_thin_side(reading, bodies), _within(reading, bodies), _inlay(reading, meetings)]
     if not reading.candidate.stands_out:
@@ -80,15 +82,17 @@ def graded(value: float, against: float, supports: float, least: float) -> float
 
 
 def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
-    """Area that the seam encloses over that of the smaller part's outline, and its length over that part's.
+    """Area that the seam encloses over that within the smaller part's outline, and its length over that part's.
 
-    Both are seen along the light; the outline is a box in the frame's axes.
+    All is seen along the light; the smaller part is the one that fits into the smaller rectangle.
     """
     candidate = reading.candidate
-    low, high = flat_boxes(np.array([bodies[reading.cover].box, bodies[reading.base].box]), candidate.frame)
-    sides = high - low
-    smaller = sides[int(np.argmin(sides.prod(axis=1)))]
-    return candidate.encloses / max(smaller.prod(), 1e-9), candidate.length / max(float(smaller.max()), 1e-9)
+    seen = {i: outline(bodies[i], candidate.frame) for i in (reading.cover, reading.base)}
+    smaller = min(seen, key=lambda i: seen[i].area)
+    length = candidate.length / max(seen[smaller].long, 1e-9)
+    if candidate.encloses <= 0.0:
+        return 0.0, length
+    return candidate.encloses / max(shadow(bodies[smaller], candidate.frame).area, 1e-9), length
 
 
 def _shape(reading: Reading) -> Evidence:
@@ -110,8 +114,7 @@ def _shape(reading: Reading) -> Evidence:
     return Evidence(graded(clear, *WALL_SHOWN), say("evidence.no-floor", share=100 * clear, kind=candidate.kind))
 
 
-def _course(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
-    enclosed, length = around(reading, bodies)
+def _course(reading: Reading, enclosed: float, length: float, named: bool) -> Evidence:
     rib = reading.candidate.stands_out
     if enclosed > _HARDLY:
         weight = graded(enclosed, *(RIB_ROUND if rib else AROUND))
@@ -133,29 +136,26 @@ def _light(reading: Reading) -> Evidence:
     return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
 
 
-def _contact(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
+def _contact(reading: Reading, enclosed: float, named: bool) -> Evidence:
     candidate = reading.candidate
     gap = abs(candidate.gap)
     # an open ridge that touches nothing is more likely a hook or a stop
-    loose = candidate.stands_out and (named or around(reading, bodies)[0] > _HARDLY)
+    loose = candidate.stands_out and (named or enclosed > _HARDLY)
     near = float(np.interp(gap, *(RIB_APART if loose else LAP_APART)))
     says = say("evidence.contact", share=100 * candidate.share, gap=gap)
     return Evidence(near * graded(candidate.share, *OPPOSED), says)
 
 
 def _thin_side(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
-    """Whether the light passes the cover along a short side of its box, as it does with a lid."""
-    low, high = bodies[reading.cover].box[:3], bodies[reading.cover].box[3:]
-    frame = reading.candidate.frame
-    x, y, z = np.abs(frame.axes) @ (high - low)
-    tall = float(z / max(min(x, y), 1e-9))
+    """Whether the light passes the cover along a short side of it, as it does with a lid."""
+    seen = outline(bodies[reading.cover], reading.candidate.frame)
+    tall = seen.deep / max(seen.short, 1e-9)
     return Evidence(graded(-tall, *TALL), say("evidence.tall", times=tall))
 
 
 def _within(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
     """Whether the base lies inside the cover, as a board in its holder does."""
-    cover, base = bodies[reading.cover].box, bodies[reading.base].box
-    if (base[:3] >= cover[:3] - _PLAY).all() and (base[3:] <= cover[3:] + _PLAY).all():
+    if lies_within(bodies[reading.base], bodies[reading.cover], _PLAY):
         return Evidence(HELD, say("evidence.held"))
     return Evidence(1.0, say("evidence.reaches-out"))
 
@@ -172,8 +172,8 @@ def _inlay(reading: Reading, meetings: Sequence[Meeting]) -> Evidence:
 
 
 def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
-    largest = max(diagonal(body.box) for body in bodies.values())
-    smaller = min(diagonal(bodies[reading.cover].box), diagonal(bodies[reading.base].box))
+    largest = max(body.own_box.diagonal for body in bodies.values())
+    smaller = min(bodies[i].own_box.diagonal for i in (reading.cover, reading.base))
     if smaller < SMALL * largest and not named:
         return Evidence(AGAINST, say("evidence.small"))
     return Evidence(1.0, say("evidence.size"))
@@ -216,15 +216,14 @@ def _closers(reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
     """Ids of other parts of a housing's size that lie on one of the two away from the seam: a tube's other end."""
     candidate = reading.candidate
     pair = [bodies[i] for i in (reading.cover, reading.base)]
-    least = SMALL * max(diagonal(body.box) for body in bodies.values())
+    least = SMALL * max(body.own_box.diagonal for body in bodies.values())
     found = []
     for ident, body in bodies.items():
-        if ident in reading.pair or diagonal(body.box) < least:
+        if ident in reading.pair or body.own_box.diagonal < least:
             continue
-        middle = candidate.frame.local((body.box[None, :3] + body.box[None, 3:]) / 2)[0, 2]
-        half = np.abs(candidate.frame.axes[2]) @ (body.box[3:] - body.box[:3]) / 2
-        beyond = abs(middle - candidate.level) > half + candidate.width
-        if beyond and any(boxes_meet(body.box, other.box, ON_EACH_OTHER) for other in pair):
+        seen = outline(body, candidate.frame)
+        beyond = max(seen.low - candidate.level, candidate.level - seen.high) > candidate.width
+        if beyond and any(lie_close(body, other, ON_EACH_OTHER) for other in pair):
             found.append(ident)
     return found
 
@@ -234,10 +233,9 @@ def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
     candidate = reading.candidate
     for ident in (reading.cover, reading.base):
         body = bodies[ident]
-        box = candidate.frame.local_vectors(body.box[3:] - body.box[:3])
         height = body.volume / max(candidate.region.area, 1e-9)
         flat = height <= min(RING_HEIGHT * candidate.width, HIGHEST_RING)
-        if flat and OF_ITS_OWN < height / max(abs(box[2]), 1e-9) < 1 / OF_ITS_OWN:
+        if flat and OF_ITS_OWN < height / max(outline(body, candidate.frame).deep, 1e-9) < 1 / OF_ITS_OWN:
             return ident
     return None
 
@@ -256,8 +254,8 @@ def between(ring: str, reading: Reading, bodies: Mapping[str, Body]) -> list[str
         i
         for i in bodies
         if i not in (ring, other)
-        and boxes_meet(bodies[i].box, bodies[ring].box, ON_EACH_OTHER)
-        and diagonal(bodies[i].box) > SMALL * diagonal(bodies[other].box)
+        and lie_close(bodies[i], bodies[ring], ON_EACH_OTHER)
+        and bodies[i].own_box.diagonal > SMALL * bodies[other].own_box.diagonal
     ]
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 import numpy as np
-import shapely
 
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
@@ -13,13 +12,12 @@ from seamcheck.joint.candidates import Candidate
 from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
 from seamcheck.joint.contact import face_all_round, near_surface
 from seamcheck.joint.evidence import between, ring_of_its_own
-from seamcheck.joint.light import flat_boxes
 from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
+from seamcheck.joint.outline import outline
 from seamcheck.joint.reading import Reading
 from seamcheck.joint.unseamed import lies_flat, pads, plug, side_by_side, side_play, strips
 from seamcheck.kernel import Body
-from seamcheck.kernel.boxes import diagonal
 from seamcheck.kernel.common import common_volume
 from seamcheck.kernel.distance import shape_distance
 
@@ -111,10 +109,10 @@ def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names
 def _run_through_each_other(
     pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names
 ) -> NotReviewed | None:
-    largest = max(diagonal(body.box) for body in bodies.values())
+    largest = max(body.own_box.diagonal for body in bodies.values())
     for one, other in pairs[:_LOOKED_INTO]:
         a, b = bodies[one], bodies[other]
-        if min(diagonal(a.box), diagonal(b.box)) < SMALL * largest:
+        if min(a.own_box.diagonal, b.own_box.diagonal) < SMALL * largest:
             continue  # a screw or a small part pressed into a large one
         volume, box = common_volume(a, b)
         if not volume > THROUGH * min(a.volume, b.volume):
@@ -160,9 +158,10 @@ def _turn(a: Body, b: Body) -> tuple[bool, bool]:
     sides = np.hypot(x, y) > _SIDEWAYS
     turn = np.exp(4j * np.arctan2(y[sides], x[sides]))
     is_round = abs((turn * surface.area[sides]).sum()) < _FOUR_SIDED * surface.area[sides].sum()
-    low, high = np.maximum(a.box[:3], b.box[:3]), np.minimum(a.box[3:], b.box[3:])
-    both = high - low
-    return bool(is_round), bool(np.abs(axis) @ both > _TUBE * max(np.abs(way) @ both for way in across))
+    ways = np.array([axis, *across]).T
+    low, high = (np.array([of(body.corners @ ways, axis=0) for body in (a, b)]) for of in (np.min, np.max))
+    along, *wide = high.min(axis=0) - low.max(axis=0)  # of what both share
+    return bool(is_round), bool(along > _TUBE * max(wide))
 
 
 def _out_of_light(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
@@ -205,10 +204,7 @@ def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Na
 
 def _fills_gap(body: Body, candidate: Candidate) -> bool:
     """Whether a body lies between the two faces of a band that is open."""
-    if not np.isfinite(body.box).all():
-        return False
-    low, high = flat_boxes(body.box[None], candidate.frame)
-    if not shapely.box(*low[0], *high[0]).intersects(candidate.region):
+    if not outline(body, candidate.frame).around.intersects(candidate.region):
         return False
     height = candidate.frame.local(body.facets(np.arange(len(body.faces)), 0.1, 0.5).corners)[..., 2]
     within = ON_EACH_OTHER

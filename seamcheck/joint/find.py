@@ -26,10 +26,12 @@ from seamcheck.joint.pictured import pictured
 from seamcheck.joint.reading import Reading, readings_of
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
-from seamcheck.kernel.boxes import boxes_meet, diagonal
+from seamcheck.kernel.boxes import boxes_meet
+from seamcheck.kernel.distance import shape_distance
 from seamcheck.settings.settings import Settings
 
 _TENTH = 0.1  # of the largest face that is opposed: a smaller one needs no word
+_NEAREST = 3  # pairs of parts whose exact distance is taken where none comes near another
 _SAME_WAY = 0.99  # cosine between two directions that are one
 
 
@@ -92,16 +94,16 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     beam = None if settings.beam is None else np.asarray(settings.beam, dtype=float)
     if beam is not None:
         beam = beam / np.linalg.norm(beam)
-    least_cover = SMALL * max(diagonal(body.box) for body in bodies.values())
+    least_cover = SMALL * max(body.own_box.diagonal for body in bodies.values())
     if not cover and not base:  # two parts as small as components on a board are no housing
-        pairs = [p for p in pairs if max(diagonal(bodies[i].box) for i in p) > least_cover] or pairs
+        pairs = [p for p in pairs if max(bodies[i].own_box.diagonal for i in p) > least_cover] or pairs
     read = [read_pair(pair, bodies) for pair in pairs]
     readings = [
         reading
         for candidates, _ in read
         for candidate in candidates
         for reading in readings_of(candidate, cover, base, beam)
-        if cover or base or reading.candidate.stands_out or diagonal(bodies[reading.cover].box) > least_cover
+        if cover or base or reading.candidate.stands_out or bodies[reading.cover].own_box.diagonal > least_cover
     ]
     meetings = [meeting for _, found in read for meeting in found]
     parts = {part.id: part for part in assembly.parts}
@@ -261,12 +263,14 @@ def _near_pairs(solids: list[Part], bodies: Mapping[str, Body]) -> Iterator[tupl
 
 
 def _no_contact(solids: list[Part], bodies: Mapping[str, Body], names: Names) -> NotReviewed:
-    nearest, who = np.inf, ("", "")
-    for i, a in enumerate(solids):
-        for b in solids[i + 1 :]:
-            low = np.maximum(bodies[a.id].box[:3], bodies[b.id].box[:3])
-            high = np.minimum(bodies[a.id].box[3:], bodies[b.id].box[3:])
-            apart = float(np.linalg.norm(np.maximum(low - high, 0.0)))
-            if apart < nearest:
-                nearest, who = apart, (names(a.id), names(b.id))
-    return too_far(nearest, *who)
+    """The refusal with the distance of the nearest two parts: exact ones of the pairs whose boxes are nearest."""
+    boxes = np.array([bodies[part.id].box for part in solids])
+    one, other = np.triu_indices(len(solids), k=1)
+    between = np.maximum(boxes[one, :3], boxes[other, :3]) - np.minimum(boxes[one, 3:], boxes[other, 3:])
+    apart = np.nan_to_num(np.linalg.norm(np.maximum(between, 0.0), axis=1), nan=np.inf)
+    found = []
+    for k in np.argsort(apart, kind="stable")[:_NEAREST]:
+        a, b = solids[one[k]].id, solids[other[k]].id
+        exact = shape_distance(bodies[a].shape, bodies[b].shape)[0]
+        found.append((exact if np.isfinite(exact) else float(apart[k]), names(a), names(b)))
+    return too_far(*min(found))

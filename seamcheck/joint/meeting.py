@@ -16,6 +16,8 @@ from seamcheck.joint.patches import Patch
 from seamcheck.joint.regions import seen_facets
 
 _FULL_WIDTH = 0.6  # of the band's width: uncovered over less of it is an edge, over more a stretch
+_BACK = 1.1  # band widths: from a stretch that lies one width from what is covered back to its end
+_AT = 0.1  # band widths, within which a stretch meets what is covered
 _LONG = 6.0  # band widths: a shorter uncovered stretch is a hole or a notch in the other part
 _SLIVER = 0.02  # mm between the facets of one surface
 ALL_OPPOSED = 0.97
@@ -77,7 +79,10 @@ def covered(region: BaseGeometry, level: float, opposite: Surface, frame: Frame)
 
 
 def bare(region: BaseGeometry, over: BaseGeometry) -> BaseGeometry:
-    """The long stretches of a band without the other part over them.
+    """The long stretches of a band without the other part over them, and what sticks out from under the other part.
+
+    A short stretch between two that are covered is a notch in the other part and stays; one that the rest of the band
+    meets at one end only is a tab or a dead end.
 
     Parameters
     ----------
@@ -89,8 +94,18 @@ def bare(region: BaseGeometry, over: BaseGeometry) -> BaseGeometry:
     """
     width = 2 * region.area / region.length
     half = _FULL_WIDTH / 2 * width
-    rest = region.difference(over).buffer(-half, quad_segs=4).buffer(half, quad_segs=4)  # without strips at an edge
-    return shapely.union_all([piece for piece in _parts(rest) if piece.length / 2 > _LONG * width])
+    left = region.difference(over)
+    broad = left.buffer(-half, join_style="mitre").buffer(half, join_style="mitre")  # without strips at an edge
+    away = region.difference(over.buffer(width, quad_segs=4))  # a stretch that is narrower than the rest of the band
+    rest = broad.union(left.intersection(away.buffer(_BACK * width, quad_segs=4)))
+
+    def sticks_out(piece: BaseGeometry) -> bool:
+        meets = [
+            part for part in _parts(over.intersection(piece.buffer(_AT * width))) if part.area > (_AT * width) ** 2
+        ]
+        return bool(piece.intersects(away)) and len(meets) <= 1
+
+    return shapely.union_all([p for p in _parts(rest) if p.length / 2 > _LONG * width or sticks_out(p)])
 
 
 def along(region: BaseGeometry, over: BaseGeometry) -> float:

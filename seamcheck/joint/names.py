@@ -6,8 +6,6 @@ import difflib
 from collections import Counter
 from collections.abc import Mapping
 
-import numpy as np
-
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.errors import UsageError
 from seamcheck.kernel import Body
@@ -37,11 +35,12 @@ class Names:
         part = self._parts[ident]
         if part.name not in self._often or ident not in self._bodies:
             return shown(part)
-        box = self._bodies[ident].box
-        if not np.isfinite(box).all():
+        corners = self._bodies[ident].corners
+        if not len(corners):
             return shown(part)
-        size = " x ".join(f"{side:.0f}" for side in box[3:] - box[:3])
-        place = ", ".join(f"{c:.0f}" for c in (box[3:] + box[:3]) / 2)
+        low, high = corners.min(axis=0), corners.max(axis=0)
+        size = " x ".join(f"{side:.0f}" for side in high - low)
+        place = ", ".join(f"{c:.0f}" for c in (high + low) / 2)
         file = f", {self._files[part.file]}" if len(self._files) > 1 else ""
         called = f"'{part.name}' ({part.id}" if part.name else f"{part.id} ("
         return f"{called}{', ' if part.name else ''}{size} mm, about ({place}){file})"

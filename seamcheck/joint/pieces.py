@@ -13,15 +13,15 @@ from itertools import combinations
 from typing import TYPE_CHECKING
 
 import numpy as np
-import shapely
 
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.catalogue.message import message_of
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.find import Enumerated, look
-from seamcheck.joint.light import column, flat_boxes, inner_points
+from seamcheck.joint.light import column, inner_points
 from seamcheck.joint.names import shown
+from seamcheck.joint.outline import outline
 from seamcheck.joint.reading import Reading
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
@@ -192,8 +192,8 @@ def _companions(
 
 def _near_seam(body: Body, reading: Reading) -> bool:
     """Whether a body, seen along the light, reaches close to the seam."""
-    low, high = flat_boxes(body.box[None], reading.candidate.frame)
-    return bool(shapely.box(*low[0], *high[0]).distance(reading.candidate.region) < _BESIDE)
+    around = outline(body, reading.candidate.frame).around
+    return bool(around.distance(reading.candidate.region) < _BESIDE)
 
 
 def _joined(ident: str, members: list[str], reading: Reading, enumerated: Enumerated, cut: set[Pair]) -> Joined | None:

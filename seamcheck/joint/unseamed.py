@@ -12,39 +12,34 @@ from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.constants import LARGEST_GAP, SMALL
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.light import flat_boxes
 from seamcheck.joint.meeting import Meeting, is_broad, opposed_area
 from seamcheck.joint.names import Names
+from seamcheck.joint.outline import lies_mostly_within, outline
 from seamcheck.joint.reading import Reading
 from seamcheck.kernel import Body
-from seamcheck.kernel.boxes import diagonal
 
 _ALONG_THIN = 0.8  # cosine between a direction and the thinnest side of a part on which the part may lie
 _WORTH_TELLING = 0.02  # of the smaller part's outline, over which the two must touch to be reported so
 _RUNS_ALONG = 0.5  # of the smaller part's length, that strips must have in total
 _STEP = 0.05  # mm: less between two levels is the same level
+_UPRIGHT, _FACING = 0.1, 0.999  # cosines: of a face along the direction of insertion, of two that face each other
+_CHORD = 0.1  # mm, of the outlines of faces whose size is compared
 
 
 def seats(pair: tuple[str, str], meetings: Sequence[Meeting], bodies: Mapping[str, Body]) -> Meeting | None:
     """The meeting over which two parts lie on each other along the thin side of one of them; the largest one."""
     own = [m for m in meetings if m.pair == set(pair) and m.seated and lies_flat(m.frame, pair, bodies)]
     best = max(own, key=lambda m: m.area, default=None)
-    if best is None or best.area < _WORTH_TELLING * outline(best, bodies):
+    if best is None or best.area < _WORTH_TELLING * min(outline(bodies[i], best.frame).area for i in pair):
         return None
     return best
 
 
 def lies_flat(frame: Frame, pair: Iterable[str], bodies: Mapping[str, Body]) -> bool:
     """Whether a frame's z runs through the flatter one of two parts along its thin side, as light does."""
-    sides = [bodies[i].box[3:] - bodies[i].box[:3] for i in pair]
-    flattest = min(sides, key=lambda side: float(np.sort(side)[0] / max(np.sort(side)[1], 1e-9)))
-    return bool(np.abs(frame.axes[2])[int(np.argmin(flattest))] >= _ALONG_THIN)
-
-
-def outline(meeting: Meeting, bodies: Mapping[str, Body]) -> float:
-    """mm², of the smaller part's outline (a box) seen along a meeting's direction."""
-    low, high = flat_boxes(np.array([bodies[i].box for i in (meeting.one, meeting.other)]), meeting.frame)
-    return float((high - low).prod(axis=1).min())
+    boxes = [bodies[i].own_box for i in pair]
+    flattest = min(boxes, key=lambda box: float(box.sides[0] / max(box.sides[1], 1e-9)))
+    return bool(abs(frame.axes[2] @ flattest.axes[0]) >= _ALONG_THIN)
 
 
 def strips(
@@ -58,8 +53,7 @@ def strips(
     if any(polygon.interiors for p in bands for polygon in shapely.get_parts(p.region)):
         return None
     length = sum(p.length * p.share for p in bands)
-    low, high = flat_boxes(np.array([bodies[i].box for i in pair]), seat.frame)
-    if not bands or length < _RUNS_ALONG * (high - low).max(axis=1).min():
+    if not bands or length < _RUNS_ALONG * min(outline(bodies[i], seat.frame).long for i in pair):
         return None
     width = sum(opposed_area(p) for p in bands) / length
     return refused(
@@ -134,25 +128,20 @@ def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> float | None:
     apart = []
     for i in flat_a:
         z = a.planes[i, :3]
-        if abs(z @ side) > 0.1 or np.abs(z).max() < 0.999:
+        if abs(z @ side) > _UPRIGHT:
             continue
-        axis = int(np.argmax(np.abs(z)))
-        across = [k for k in range(3) if k != axis]
-        for j in flat_b[b.planes[flat_b, :3] @ z < -0.999]:
-            one, other = a.boxes[i], b.boxes[j]
-            gap = (other[axis] - one[axis]) * np.sign(z[axis])
-            low, high = np.maximum(one[:3], other[:3])[across], np.minimum(one[3:], other[3:])[across]
-            size = min((box[3:] - box[:3])[across].max() for box in (one, other))
-            if _STEP < gap <= LARGEST_GAP and (low <= high + LARGEST_GAP).all() and size > SMALL * diagonal(a.box):
+        across = np.array([np.cross(z, side), side])
+        for j in flat_b[b.planes[flat_b, :3] @ z < -_FACING]:
+            gap = -b.planes[j, 3] - a.planes[i, 3]
+            if not _STEP < gap <= LARGEST_GAP:
+                continue
+            one, other = (np.concatenate(body.outline(int(f), _CHORD)) @ across.T for body, f in ((a, i), (b, j)))
+            low = np.maximum(one.min(axis=0), other.min(axis=0))
+            high = np.minimum(one.max(axis=0), other.max(axis=0))
+            size = min(np.ptp(face, axis=0).max() for face in (one, other))
+            if (low <= high + LARGEST_GAP).all() and size > SMALL * a.own_box.diagonal:
                 apart.append((float(np.prod(high - low)), float(gap)))
     return max(apart)[1] if apart else None
-
-
-def lies_within(a: np.ndarray, b: np.ndarray) -> bool:
-    """Whether most of the smaller one of two boxes (6,), mm, lies in the larger one."""
-    low, high = np.maximum(a[:3], b[:3]), np.minimum(a[3:], b[3:])
-    smaller = min(float(np.prod(box[3:] - box[:3])) for box in (a, b))
-    return bool(np.prod(np.maximum(high - low, 0.0)) > 0.5 * smaller)
 
 
 def side_by_side(
@@ -165,7 +154,7 @@ def side_by_side(
     """Only open strips: walls side by side."""
     if (
         pair is None
-        or lies_within(*(bodies[i].box for i in pair))
+        or lies_mostly_within(*(bodies[i] for i in pair))
         or seats(pair, meetings, bodies) is not None
         or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings)
     ):

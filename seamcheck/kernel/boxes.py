@@ -19,8 +19,3 @@ def boxes_meet(boxes: np.ndarray, other: np.ndarray, reach: float = 0.0) -> np.n
     with np.errstate(invalid="ignore"):
         low, high = boxes[..., :3] - reach, boxes[..., 3:] + reach
         return np.asarray(np.all((low <= other[..., 3:]) & (high >= other[..., :3]), axis=-1))
-
-
-def diagonal(box: np.ndarray) -> float:
-    """mm; 0 where the box (6,) is empty."""
-    return float(np.nan_to_num(np.linalg.norm(box[3:] - box[:3])))

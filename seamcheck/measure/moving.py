@@ -9,6 +9,7 @@ import numpy as np
 import shapely
 
 from seamcheck.joint import Joint
+from seamcheck.joint.heights import spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import shape_distance
 
@@ -97,8 +98,8 @@ def _with_near_facets(one: Body, other: Body, pairs: list[tuple[int, int]]) -> l
         for facets in (first, second)
         for end, sign in ((np.min, -1.0), (np.max, 1.0))
     )
-    tree = shapely.STRtree(shapely.box(low_b[:, 0], low_b[:, 1], high_b[:, 0], high_b[:, 1]))
-    i, j = tree.query(shapely.box(low_a[:, 0], low_a[:, 1], high_a[:, 0], high_a[:, 1]))
+    tree = shapely.STRtree(spans(low_b, high_b))
+    i, j = tree.query(spans(low_a, high_a))
     meet = (low_a[i, 2] <= high_b[j, 2]) & (high_a[i, 2] >= low_b[j, 2])
     known = set(first.face.tolist()), set(second.face.tolist())
     found = set(zip(first.face[i[meet]].tolist(), second.face[j[meet]].tolist(), strict=True))

@@ -113,7 +113,7 @@ def _accepted(document: Document) -> Iterator[Line]:
 
 
 def _taken(document: Document) -> Iterator[Line]:
-    """What was taken for cover, base and light, and the numbers that most results hang on."""
+    """What was taken for cover, base and beam, and the numbers that most results hang on."""
     joints = document["joints"]
     names = facts.part_names(document)
     for joint in joints[:2]:
@@ -213,7 +213,9 @@ def _where(document: Document, finding: Mapping[str, Any], with_point: bool = Tr
     path = tr(" on {path}", path=finding["contour"]) if paths > 1 and finding["contour"] else ""
     point = ""
     if with_point and finding["at"] and finding["from_s"] is not None:
-        point = tr(", worst at {place}", place=facts.point(finding["at"]))
+        met = "other" in (finding.get("args") or {})  # the place of what is met, beside the rib
+        at = facts.point(finding["at"])
+        point = tr(", met at {place}", place=at) if met else tr(", worst at {place}", place=at)
     extent = extent_text(document, finding).replace("\N{NO-BREAK SPACE}", " ") if with_point else ""
     text = f"{on}{place}{f', {extent}' if extent else ''}{path}{point}"
     return text if not with_point or text.startswith(("s =", "x ", "'")) else text[:1].upper() + text[1:]

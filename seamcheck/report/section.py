@@ -50,8 +50,7 @@ class Dimension:
     @property
     def rows(self) -> list[str]:
         """Its lines beside the section."""
-        steps = self.limit.split(", ")  # of a limit in two steps each has its own line
-        told = [self.title, self.measure, *(f"{row}," for row in steps[:-1]), steps[-1]] if self.tone else [self.text]
+        told = [self.title, self.measure, self.limit] if self.tone else [self.text]
         return [row for row in told if row]
 
     @property
@@ -172,7 +171,7 @@ def _travel(
     start, end = way
     if not shapes.window[0] < start[0] < shapes.window[2]:
         return
-    tone, words = tone_of(numbered), facts.limit_words(document, numbered.finding)
+    tone, words = tone_of(numbered), facts.limit_short(document, numbered.finding)
     told = facts.number_text(start[1] - end[1], "free_travel")
     shapes.dimensions.append(
         Dimension(
@@ -295,7 +294,7 @@ def _light(
     document: Document, values: _Values, half: float, slope: float, up: int, window: tuple[float, float, float, float],
     sections: SectionSet | None, station: int,
 ) -> tuple[BaseGeometry | None, list[BaseGeometry], str]:  # fmt: skip
-    """Corridor of the light down to the rib top, the strips of it in the shade, and the part that casts it."""
+    """Beam corridor down to the rib top, the strips of it in the shade, and the part that casts it."""
     if not half:
         return None, [], ""
     margin, top = facts.beam_margin(document), values["cover_thickness"] or 0.0
@@ -304,7 +303,7 @@ def _light(
     ceiling = window[3]
 
     def column(low: float, high: float, upto: float) -> BaseGeometry:
-        """The light onto the rib top between two places, up to a height."""
+        """The beam onto the rib top between two places, up to a height."""
         ends = []
         for at in (low, high):
             enters, above = at, at
@@ -331,7 +330,7 @@ def _light(
     rows = [row for row in rows if row["leans"] == given] or rows
 
     def rim(at: float) -> float:
-        """The margin beside the light lies in the shade of the light's edge."""
+        """The margin beside the beam lies in the shade of the beam's edge."""
         return float(np.sign(at) * foot) if abs(at) >= foot - margin - 1e-3 else at
 
     shade = [column(rim(row["low"]), rim(row["high"]), ceiling if row["v"] is None else row["v"]) for row in rows]
@@ -374,7 +373,7 @@ def _dimension(
         own = str(found.finding.get("column") or "")
         is_worst = found.station == values.station or values[own] is None
         text = facts.value_text(found.finding) if is_worst else facts.number_text(values[own], own)
-        limit, target = facts.limit_words(document, found.finding), facts.goal_text(document, found.finding)
+        limit, target = facts.limit_short(document, found.finding), facts.goal_text(document, found.finding)
         shapes.dimensions.append(Dimension(column, title, text, start, end, tone_of(found), limit, target))
 
     margin, thick, gap = facts.beam_margin(document), values["cover_thickness"], values["gap"]
@@ -391,10 +390,10 @@ def _dimension(
         a = (side * half if enters is None else enters) + side * margin
         b = a + side * land
         if margin > 0:
-            foot, over = a - side * margin, tr("margin")
+            foot, over = a - side * margin, tr("beam margin")
             ends = (foot, low + thick + slope * foot), (a, low + thick + slope * a)
             shapes.dimensions.append(Dimension("beam_margin", over, facts.mm(margin, 2), *ends))
-        add("clamp_land", tr("land from the light's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))
+        add("clamp_land", tr("land from the beam's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))
     if not ribless:
         for sign, name in ((-1, "inner"), (1, "outer")):
             tall = values[f"rib_height_{name}"]

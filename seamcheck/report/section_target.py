@@ -24,11 +24,15 @@ _LIP = 0.8
 
 @dataclass(frozen=True, slots=True)
 class Target:
-    """Lines where edges should lie, and from where to where they move, mm; in the tone of its finding."""
+    """Lines where edges should lie, and from where to where they move, mm; in the tone of its finding.
+
+    label : what is written beside the start of a move whose length no dimension tells
+    """
 
     tone: str
     lines: tuple[Move, ...]
     moves: tuple[Move, ...]
+    label: str = ""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -37,9 +41,9 @@ class Site:
 
     value : column -> its value, None where not measured
     half : half the width of the rib's top; slope : of the rib top; up : 1, or -1 with the rib on the cover
-    land : from where to where the clamp land lies along u; margin : of the light beside the rib
+    land : from where to where the clamp land lies along u; margin : of the beam beside the rib
     lip : middle of the limits of a lip's gap
-    caster : edge of what stands in the light and its height; None where nothing does
+    caster : edge of what stands in the beam and its height; None where nothing does
     """
 
     value: Callable[[str], float | None]
@@ -75,7 +79,9 @@ def targets(document: Document, findings: Sequence[Numbered], site: Site) -> lis
         lines, moves = _edges(numbered.finding, facts.goal(document, numbered.finding), name, site)
         if lines or moves:
             tone = "waived" if numbered.is_waived else str(numbered.finding["severity"])
-            result.append(Target(tone, tuple(lines), tuple(moves)))
+            by = facts.change_of(numbered.finding)
+            label = facts.mm(by, 2) if name == "beam_clear" and by is not None else ""
+            result.append(Target(tone, tuple(lines), tuple(moves), label))
     return result
 
 
@@ -127,12 +133,12 @@ def _edges(finding: Mapping[str, Any], limit: float | None, name: str, site: Sit
 
 
 def _out_of_the_light(site: Site, sign: int, by: float) -> tuple[list[Move], list[Move]]:
-    """The edge of what stands in the light, moved aside: its far edge over the light goes ``by`` to one side."""
+    """The edge of what stands in the beam, moved aside: its far edge over the light goes ``by`` to one side."""
     edge = (site.caster or {}).get(-sign)
     if edge is None:
         return [], []
     u, v = edge
-    return [((u + sign * by, v - 0.3), (u + sign * by, v + 0.5))], [((u, v + 0.12), (u + sign * by, v + 0.12))]
+    return [((u + sign * by, v - 0.3), (u + sign * by, v + 0.5))], [((u, v + 0.45), (u + sign * by, v + 0.45))]
 
 
 def _end(site: Site, side: str, sign: int) -> tuple[float, float, float]:
@@ -159,7 +165,7 @@ def _lip(site: Site, side: str, sign: int) -> tuple[list[Move], list[Move]]:
 
 
 def _cover(site: Site, wanted: float) -> tuple[list[Move], list[Move]]:
-    """The side of the cover that the light enters, at another thickness."""
+    """The cover's top, at another thickness."""
     thick = site.value("cover_thickness")
     if thick is None or wanted <= 0:
         return [], []

@@ -144,7 +144,7 @@ interface Place {
 
 /** Every dimension that exists at this station; returns where findings without one of their own are pinned. */
 function dimension(request: SectionRequest, dims: Dimensions, place: Place): Record<string, Point> {
-  const { contour, facts, compact } = request;
+  const { contour, facts, compact, width } = request;
   const { half, at, plot, sides, up, ribless } = place;
   const get = (column: string) => dims.value(column);
   const gap = get("gap") ?? 0, thick = get("cover_thickness");
@@ -168,10 +168,10 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land from the light's edge") }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: width < 560 ? tr("land") : tr("land from the beam's edge") }, to);
     if (facts.margin > 0) {
       const foot = at(edge - to * facts.margin, roof);
-      dims.margin(foot, from, rowLand, to, `${tr("margin")} ${mm(facts.margin, 2)}`);
+      dims.margin(foot, from, rowLand, to, `${tr("beam margin")} ${mm(facts.margin, 2)}`);
     }
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof), at(edge + to * limit, roof)]]);

@@ -13,6 +13,7 @@ from .shapes import MEDIUM, lid, open_box, plate
 from .truth import JointCase, case, named
 from .walls import FLAT, PLAIN
 
+TURNED = motion((10, 25, -35), (8, -3, 6))
 BLOCK = rounded_rectangle(80, 66, 14)
 
 
@@ -90,6 +91,17 @@ def post_in_the_corner() -> JointCase:
     return case([tray, plate(MEDIUM, -3, -2, -0.5)], note="A plate on one post.", **NONE)
 
 
+def land_with_tabs() -> JointCase:
+    """A lid on a wall top of 4 mm, open for a cable over 6 mm; four tabs of the case, 8 mm wide, stick out from under
+    the lid in the plane of the wall top."""
+    base = open_box(MEDIUM, [(-4, 0), (0, 0)], depth=10)
+    for x in (-14, 6):
+        base = fuse(base, box((x, 19, -3), (x + 8, 28, 0)), box((x, -28, -3), (x + 8, -19, 0)))
+    base = cut(base, box((24, -3, -6), (31, 3, 1)))
+    joint = replace(FLAT, closed=False, may=("seam-open",))
+    return case([base, plate(MEDIUM, 0, 0, 2)], joint, note="Tabs beside a lid, level with the land.", turn=TURNED)
+
+
 SEEN: dict[str, Callable[[], JointCase]] = named(
     frame_as_a_lid,
     block_under_a_plate,
@@ -99,5 +111,6 @@ SEEN: dict[str, Callable[[], JointCase]] = named(
     base_half_as_long,
     stepped_apart,
     plate_over_an_opening,
+    land_with_tabs,
     post_in_the_corner,
 )

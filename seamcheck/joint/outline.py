@@ -1,0 +1,79 @@
+"""How large a body is seen along a direction, and how two lie to each other, whichever way the model is placed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from seamcheck.joint.frame import Frame
+from seamcheck.joint.regions import seen_facets
+from seamcheck.kernel import Body
+
+_CHORD, _TURN, _SLIVER = 0.05, 0.35, 1e-3  # mm, radians, mm: facets of an outline, and what they leave open
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Outline:
+    """A body seen along z of a frame.
+
+    around : smallest rectangle round it, in the frame; area : of that, mm²; short, long : its sides, mm
+    low, high : lowest and highest z, mm
+    """
+
+    around: BaseGeometry
+    area: float
+    short: float
+    long: float
+    low: float
+    high: float
+
+    @property
+    def deep(self) -> float:
+        """mm, along z."""
+        return self.high - self.low
+
+
+def outline(body: Body, frame: Frame) -> Outline:
+    """A body's outline; without a size where the body is empty."""
+    if not len(body.corners):
+        return Outline(shapely.Polygon(), 0.0, 0.0, 0.0, 0.0, 0.0)
+    corners = frame.local(body.corners)
+    around = shapely.oriented_envelope(shapely.MultiPoint(corners[:, :2]))
+    sides = np.linalg.norm(np.diff(shapely.get_coordinates(around)[:3], axis=0), axis=1)
+    short, long = (float(sides.min()), float(sides.max())) if len(sides) > 1 else (0.0, around.length)
+    return Outline(around, short * long, short, long, float(corners[:, 2].min()), float(corners[:, 2].max()))
+
+
+def shadow(body: Body, frame: Frame) -> BaseGeometry:
+    """What lies within a body's outline seen along the frame's z, holes filled, in the frame (mm)."""
+    facets = body.facets(range(len(body.faces)), _CHORD, _TURN)
+    seen = seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)
+    return shapely.union_all([shapely.Polygon(part.exterior) for part in shapely.get_parts(seen)])
+
+
+def lie_close(one: Body, other: Body, reach: float) -> bool:
+    """Whether two bodies' hulls come within reach (mm) of each other along the axes of both their own boxes."""
+    if not len(one.corners) or not len(other.corners):
+        return False
+    axes = np.vstack([one.own_box.axes, other.own_box.axes]).T
+    a, b = one.corners @ axes, other.corners @ axes
+    return bool((a.min(axis=0) <= b.max(axis=0) + reach).all() and (b.min(axis=0) <= a.max(axis=0) + reach).all())
+
+
+def lies_within(inner: Body, outer: Body, play: float) -> bool:
+    """Whether a body lies in the own box of another one, or sticks out of it by no more than some play (mm)."""
+    box = outer.own_box
+    along = inner.corners @ box.axes.T
+    return bool(len(along) and (along >= box.low - play).all() and (along <= box.high + play).all())
+
+
+def lies_mostly_within(one: Body, other: Body) -> bool:
+    """Whether more than half of the smaller one of two bodies lies in the own box of the larger one, by their boxes."""
+    inner, outer = sorted((one, other), key=lambda body: float(np.prod(body.own_box.sides)))
+    along = inner.corners @ outer.own_box.axes.T
+    low, high = along.min(axis=0), along.max(axis=0)
+    shared = np.minimum(high, outer.own_box.high) - np.maximum(low, outer.own_box.low)
+    return bool(np.prod(np.maximum(shared, 0.0)) > 0.5 * np.prod(high - low))

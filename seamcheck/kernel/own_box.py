@@ -1,0 +1,103 @@
+"""The box along a body itself: sizes that don't depend on how a model is placed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+import shapely
+from OCP.BRep import BRep_Tool
+from OCP.BRepAdaptor import BRepAdaptor_Curve, BRepAdaptor_Surface
+from OCP.BRepTools import BRepTools
+from OCP.GeomAbs import GeomAbs_CurveType
+from scipy.spatial import ConvexHull, QhullError
+
+_LINE = GeomAbs_CurveType.GeomAbs_Line
+_ON_EDGE, _IN_FACE = 33, 11  # points along a bent edge; rows and columns of points in a face
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class OwnBox:
+    """The box round a body with its shortest side along the direction in which the body is thinnest.
+
+    axes : (3, 3) rows are unit vectors in assembly coordinates, along the thinnest, the short and the long side
+    low, high : (3,) mm along these
+    """
+
+    axes: np.ndarray
+    low: np.ndarray
+    high: np.ndarray
+
+    @property
+    def sides(self) -> np.ndarray:
+        """(3,) mm: thinnest, short, long."""
+        return np.asarray(self.high - self.low)
+
+    @property
+    def diagonal(self) -> float:
+        """mm; 0 of an empty body."""
+        return float(np.linalg.norm(self.sides))
+
+
+def edge_spread(edge: Any) -> np.ndarray:
+    """(n, 3) mm, points of an edge, both ends included; none of a collapsed one."""
+    if BRep_Tool.Degenerated_s(edge):
+        return np.empty((0, 3))
+    curve = BRepAdaptor_Curve(edge)
+    count = 2 if curve.GetType() == _LINE else _ON_EDGE
+    at = np.linspace(curve.FirstParameter(), curve.LastParameter(), count)
+    return np.array([curve.Value(float(t)).Coord() for t in at])
+
+
+def face_spread(face: Any) -> np.ndarray:
+    """(n, 3) mm, points spread inside a face, by its parameters."""
+    u0, u1, v0, v1 = BRepTools.UVBounds_s(face)
+    surface = BRepAdaptor_Surface(face, False)
+    within = (np.arange(_IN_FACE) + 1) / (_IN_FACE + 1)
+    return np.array(
+        [surface.Value(float(u), float(v)).Coord() for u in u0 + within * (u1 - u0) for v in v0 + within * (v1 - v0)]
+    )
+
+
+def hull_corners(points: np.ndarray) -> np.ndarray:
+    """The points (n, 3), mm, that are corners of their convex hull; all where they lie in a plane."""
+    try:
+        return np.asarray(points[ConvexHull(points).vertices])
+    except (QhullError, ValueError):
+        return points
+
+
+def own_box(corners: np.ndarray) -> OwnBox:
+    """The box round the corners (n, 3), mm, of a convex hull; without a size where there are none."""
+    if not len(corners):
+        return OwnBox(np.eye(3), np.zeros(3), np.zeros(3))
+    try:
+        normals = np.unique(np.round(ConvexHull(corners).equations[:, :3], 9), axis=0)
+    except (QhullError, ValueError):
+        spread = corners - corners.mean(axis=0)
+        normals = np.linalg.svd(spread, full_matrices=False)[2][-1:]
+    thickness = np.ptp(corners @ normals.T, axis=0)
+    thin = normals[int(np.argmin(thickness))]
+    thin = thin / np.linalg.norm(thin)
+    axes = rectangle_axes(corners, thin)
+    along = corners @ axes.T
+    return OwnBox(axes, along.min(axis=0), along.max(axis=0))
+
+
+def rectangle_axes(points: np.ndarray, z: np.ndarray) -> np.ndarray:
+    """(3, 3) unit vectors: z, and the short and the long side of the smallest rectangle round points (n, 3), mm, seen
+    along z (3,)."""
+    x = np.eye(3)[int(np.argmin(np.abs(z)))]
+    x = x - (x @ z) * z
+    x = x / np.linalg.norm(x)
+    y = np.cross(z, x)
+    around = shapely.oriented_envelope(shapely.MultiPoint(np.column_stack([points @ x, points @ y])))
+    corner = shapely.get_coordinates(around)
+    if len(corner) < 4:  # no area
+        return np.array([z, x, y])
+    sides = np.diff(corner[:3], axis=0)
+    long = sides[int(np.argmax(np.linalg.norm(sides, axis=1)))]
+    long = long / np.linalg.norm(long)
+    along = long[0] * x + long[1] * y
+    return np.array([z, np.cross(along, z), along])
