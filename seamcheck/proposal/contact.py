@@ -89,7 +89,7 @@ def _height_reach(joint: Joint, frame: Frame) -> float:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Depth:
-    """Material below the contact along the light: at places s (n,) mm of a mid-line, xy (n, 2), depth (n,) mm."""
+    """Material below the contact along the beam: at places s (n,) mm of a mid-line, xy (n, 2), depth (n,) mm."""
 
     line: Line
     s: np.ndarray

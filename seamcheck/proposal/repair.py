@@ -221,7 +221,7 @@ def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
 
 
 def _thickness(work: Mending, finding: Mapping[str, Any]) -> None:
-    """Lower or raise the cover's face towards the light over the seam."""
+    """Lower or raise the cover's top over the seam."""
     part = work.joint.cover[0]
     body = Body(work.shapes[part])
     faces = _lit(work, body, 0.999)
@@ -258,7 +258,7 @@ def _level_land(work: Mending, finding: Mapping[str, Any]) -> None:
 
 
 def _lit(work: Mending, body: Body, least: float) -> list[int]:
-    """Faces of the cover towards the light that lie over the band beside the seam."""
+    """Faces of the cover's top that lie over the band beside the seam."""
     frame = work.joint.frame
     band = work.joint.region.buffer(0.5)
     contact = float(np.median([frame.world(np.array([*xy, 0.0])) @ work.light_side for xy in _corners(band)]))

@@ -128,5 +128,5 @@ def _middle_lines(contact: Contact, settings: Settings, choices: Choices, depth:
 
 
 def _with_land(settings: Settings) -> float:
-    """mm from the mid-line to the border that leave land for the clamp beside the light of a slender rib."""
+    """mm from the mid-line to the border that leave land for the clamp beside the beam of a slender rib."""
     return USUAL_HALF + settings.beam_margin + settings.limit("clamp-land", "min")

@@ -83,7 +83,7 @@ def cut_joint(
     Parameters
     ----------
     faces : of the contact
-    frame : z out of the part, against the light or along it
+    frame : z out of the part, against the beam or along it
     nets : mid-lines of the rib
     section : dimensions
     heights : mm, lowest and highest place of the contact in the frame

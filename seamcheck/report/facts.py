@@ -503,7 +503,11 @@ def goal(document: Document, finding: Mapping[str, Any]) -> float | None:
     if not isinstance(limit, int | float) or not isinstance(margin, int | float) or margin >= 0:
         return None
     quantity = str(finding.get("quantity"))
-    if quantity.startswith("trap_open") or quantity == "beam_clear" or finding.get("unit") not in ("mm", "°", "1"):
+    if (
+        quantity.startswith("trap_open")
+        or quantity in ("beam_clear", "light_clear")
+        or finding.get("unit") not in ("mm", "°", "1")
+    ):
         return None
     return 0.0 if quantity.startswith("gap") else steps_of(document, finding).get("attention", float(limit))
 

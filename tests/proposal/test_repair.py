@@ -29,7 +29,7 @@ MENDED = {
     "seam-open": "a recess or groove at s =",
     "contact-gap": "a recess or groove at s =",
     "corner-radius": "the joint is redrawn",
-    "cover-thickness": "the cover's face towards the light is lowered",
+    "cover-thickness": "the cover's top is lowered",
     "cover-uniformity": "a pad at s =",
     "transmission": "a pad at s =",
     "clamp-land": "the chamfer that ends the land is removed",
