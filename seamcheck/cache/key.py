@@ -25,7 +25,7 @@ _MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely")  # libraries that num
 
 
 _AFTER = ("proposal", "preparation", "report", "comparison", "scanning", "cli")
-"""Rooms that look at what was measured and are imported by nothing that measures: their source is no part of the key."""
+"""Rooms that look at what was measured; nothing that measures imports them, so their source is no part of the key."""
 
 
 def measuring(settings: Settings) -> Settings:
