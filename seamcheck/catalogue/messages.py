@@ -56,6 +56,12 @@ def amount_of(value: float, quantity: str) -> Amount:
     return Amount(float(value), q.unit, q.decimals)
 
 
+def apart(value: Amount, limit: Amount) -> Amount:
+    """The value with as many decimals more, at most three, as it takes to read differently from the limit it breaks."""
+    finer = (Amount(value.value, value.unit, value.decimals + more) for more in range(4))
+    return next((told for told in finer if str(told) != str(limit)), value)
+
+
 def change_of(by: float, unit: str) -> Amount:
     """How much to change, rounded up so that following the advice is enough."""
     return Amount(change_by(by, unit), unit, 2)

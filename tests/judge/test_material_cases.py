@@ -231,3 +231,10 @@ def test_thinned_as_told_a_scattering_cover_of_one_plaque_transmits_the_limit():
     by = float(re.search(r"by ([\d.]+) mm", found["transmission"].remedy)[1])
     assert by == pytest.approx(2.0 - document["transmission"]["limit_path_28_mm"], abs=0.011)
     assert reviewed(PBT, thickness=np.full(401, 2.0 - by))[1]["transmission"]["contours"][0]["least_percent"] >= 27.9
+
+
+def test_a_value_just_beyond_its_limit_does_not_read_like_it():
+    # Room for both traps 1.6 t, melt 0.6 k: t = 0.375 k / 1.003 fills them 1.003 times.
+    expansion = 1.17
+    found, _ = reviewed({"cover": "PA6", "base": "PA6"}, trap=0.375 * expansion / 1.003)
+    assert "1.003 times; it should be at most 1.00 times" in found["trap-fill"].message
