@@ -120,7 +120,7 @@ def _settled(chain: Chain, border: Border, width: float, up: float) -> _Run | No
         return None
     if chain.closed:
         line = np.vstack([line, line[:1]])
-    turned = _oriented(line, chain.closed, up)
+    turned = _oriented(line, up)
     marks = chain.ends[::-1] if turned is not line else chain.ends
     spacing = min(_SPACING, width / 5)
     points = _resample(turned, spacing, chain.closed)
@@ -206,7 +206,7 @@ def _straight_to(
     return points
 
 
-def _oriented(line: np.ndarray, closed: bool, up: float) -> np.ndarray:
+def _oriented(line: np.ndarray, up: float) -> np.ndarray:
     """Run loops, and arches seen as closed by their chord, counter-clockwise seen from the light."""
     x, y = line[:, 0], line[:, 1]
     turn = float(np.sum(x * np.roll(y, -1) - y * np.roll(x, -1)))

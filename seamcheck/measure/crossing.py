@@ -8,6 +8,7 @@ import shapely
 from seamcheck.joint.heights import spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.body import Facets
+from seamcheck.kernel.boxes import boxes_meet
 
 SHALLOW = 0.01  # mm: parts that overlap by less only touch
 DEFLECTION, ANGLE = 0.002, 0.2  # mm, radians
@@ -15,7 +16,7 @@ DEFLECTION, ANGLE = 0.002, 0.2  # mm, radians
 
 def face_pairs(one: Body, other: Body) -> tuple[np.ndarray, np.ndarray]:
     """Indices (k,), (k,) of faces of both whose boxes overlap, where neither lies on one side of the other's plane."""
-    mine, theirs = (np.flatnonzero(_meets(x.boxes, y.box)) for x, y in ((one, other), (other, one)))
+    mine, theirs = (np.flatnonzero(boxes_meet(x.boxes, y.box)) for x, y in ((one, other), (other, one)))
     if not len(mine) or not len(theirs):
         return np.empty(0, int), np.empty(0, int)
     tree = shapely.STRtree(spans(other.boxes[theirs][:, :2], other.boxes[theirs][:, 3:5]))
@@ -25,11 +26,6 @@ def face_pairs(one: Body, other: Body) -> tuple[np.ndarray, np.ndarray]:
     a, b = a[real], b[real]
     real = _through_plane(one.planes[a], other.boxes[b]) & _through_plane(other.planes[b], one.boxes[a])
     return a[real], b[real]
-
-
-def _meets(boxes: np.ndarray, box: np.ndarray) -> np.ndarray:
-    with np.errstate(invalid="ignore"):
-        return np.asarray(np.all((boxes[:, :3] <= box[3:]) & (boxes[:, 3:] >= box[:3]), axis=1))
 
 
 def pierce(a: np.ndarray, b: np.ndarray) -> np.ndarray:
@@ -93,7 +89,7 @@ def _reach_through(planes: np.ndarray, owner: np.ndarray, facets: Facets, i: np.
 
 def _facets(body: Body, faces: np.ndarray, box: np.ndarray) -> Facets:
     """Facets of some faces; holes of theirs that lie beyond a box (6,) may be filled."""
-    return body.facets(np.unique(faces), DEFLECTION, ANGLE, lambda boxes: np.flatnonzero(_meets(boxes, box)))
+    return body.facets(np.unique(faces), DEFLECTION, ANGLE, lambda boxes: np.flatnonzero(boxes_meet(boxes, box)))
 
 
 def _edge_through(start: np.ndarray, end: np.ndarray, corners: np.ndarray) -> tuple[np.ndarray, np.ndarray]:

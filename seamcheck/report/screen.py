@@ -228,6 +228,8 @@ def _tail(document: Document) -> list[Line]:
         told = "; ".join(missing[:2])
         more = tr("; {count} more", count=len(missing) - 2) if len(missing) > 2 else ""
         lines.append(Line(tr("Not measured: {what}.", what=f"{told}{more}"), style="dim"))
+    if told := _proposal(document):
+        lines.append(Line(told))
     if document["joints"]:
         asks = [m for m in document["not_checked"] if m["key"] in ADDRESSEES]
         rest = [m for m in document["not_checked"] if not m["key"].endswith(".answered") and m not in asks]
@@ -240,6 +242,19 @@ def _tail(document: Document) -> list[Line]:
         lines.append(Line(told, style="dim"))
     lines.append(Line(tr(CAUTION_LINE), style="dim"))
     return lines
+
+
+def _proposal(document: Document) -> str:
+    """The command that draws what findings ask for, where there is one."""
+    numbers = [n.number for n in facts.numbered_findings(document) if facts.can_be_proposed(document, n)]
+    command = clean(facts.propose_command(document))
+    if len(numbers) == 1:
+        return tr("Does the change for finding {number} fit? {command}", number=numbers[0], command=command)
+    if numbers:
+        first, more = ", ".join(str(n) for n in numbers[:FEW]), len(numbers) - FEW
+        named = first + (tr(" and {count} more", count=more) if more > 0 else "")
+        return tr("Do the changes for findings {numbers} fit? {command}", numbers=named, command=command)
+    return ""
 
 
 def _missing(document: Document) -> list[str]:

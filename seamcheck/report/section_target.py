@@ -80,7 +80,7 @@ def targets(document: Document, findings: Sequence[Numbered], site: Site) -> lis
         if lines or moves:
             tone = "waived" if numbered.is_waived else str(numbered.finding["severity"])
             by = facts.change_of(numbered.finding)
-            label = facts.mm(by, 2) if name == "beam_clear" and by is not None else ""
+            label = facts.mm(by, 2) if name in ("beam_clear", "light_clear") and by is not None else ""
             result.append(Target(tone, tuple(lines), tuple(moves), label))
     return result
 
@@ -96,7 +96,7 @@ def _edges(finding: Mapping[str, Any], limit: float | None, name: str, site: Sit
         return _lip(site, side, sign)
     if name == "transmission" and by is not None:
         return _cover(site, (site.value("cover_thickness") or 0.0) - by)
-    if name == "beam_clear" and by is not None and (finding.get("args") or {}).get("way"):
+    if name in ("beam_clear", "light_clear") and by is not None and (finding.get("args") or {}).get("way"):
         return _out_of_the_light(site, 1 if finding["args"]["way"] == "outward" else -1, by)
     if limit is None:
         return [], []

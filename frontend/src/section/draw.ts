@@ -306,12 +306,14 @@ function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up 
 
 /** Which way and how far what stands in the light has to go, where that was measured. */
 function outOfLight(request: SectionRequest, dims: Dimensions, { X, Y, plot }: Place): void {
-  const finding = dims.finding({ column: "beam_clear", title: "" });
+  const finding = dims.finding({ column: "beam_clear", title: "", judged: ["light_clear"] });
   if (!finding?.way || !finding.change) return;
   const strips = (request.sections?.shadeAt(request.station) ?? []).filter((strip) => strip.v !== null && strip.part);
   if (!strips.length) return;
   const way = finding.way === "outward" ? 1 : -1, tall = Math.min(...strips.map((strip) => strip.v!));
-  const edge = way < 0 ? Math.max(...strips.map((strip) => strip.high)) : Math.min(...strips.map((strip) => strip.low));
+  const ends = strips.map((strip): [number, number] => (strip.leans && strip.u !== null ? [strip.u, strip.u] : [strip.low, strip.high]));
+  const edge = way < 0 ? Math.max(...ends.map((end) => end[1])) : Math.min(...ends.map((end) => end[0]));
+  if (Y(tall) < plot.y || X(edge) < plot.x || X(edge) > plot.x + plot.w) return; // it stands outside the picture
   const to = edge + way * finding.change, y = Math.max(Y(tall) - 32, plot.y + 6);
   dims.sketch(`ghost ${toneOf(finding)}`, [[X(to), y - 12], [X(to), y + 26]]);
   dims.change(finding, [X(edge), y], [X(to), y]);
