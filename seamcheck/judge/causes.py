@@ -9,7 +9,7 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.message import Amount, Message
-from seamcheck.catalogue.messages import HIGH, IN_LIGHT, LOW_RIB, MOVED, POCKET, amount_of, change_of
+from seamcheck.catalogue.messages import HIGH, IN_LIGHT, LOW, LOW_RIB, MOVED, POCKET, amount_of, change_of
 from seamcheck.catalogue.say import say
 from seamcheck.judge.bounds import JudgedPath
 from seamcheck.judge.findings import Finding

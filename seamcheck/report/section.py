@@ -124,7 +124,7 @@ def section_shapes(
             traps = _traps(values, bodies[BASE], moved, slope, up, drop)
     light, shade, caster = _light(document, values, half, slope, window, sections, station)
     shapes = SectionShapes(bodies, moved, melt, traps, light, shade, caster, window, findings=here)
-    _dimension(shapes, document, contour, values, half, slope, up, ribless)
+    _dimension(shapes, document, joint, contour, values, half, slope, up, ribless)
     _travel(shapes, document, joint, contour, station, Site(values.__getitem__, half, slope, up, traps, None, 0.0))
     land = next(((d.start[0], d.end[0]) for d in shapes.dimensions if d.column == "clamp_land"), None)
     casts: dict[int, Point] | None = None
@@ -390,8 +390,8 @@ _SAME = {
 
 
 def _dimension(
-    shapes: SectionShapes, document: Document, contour: Mapping[str, Any], values: _Values, half: float,
-    slope: float, up: int, ribless: bool,
+    shapes: SectionShapes, document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], values: _Values,
+    half: float, slope: float, up: int, ribless: bool,
 ) -> None:  # fmt: skip
     """Fill in dimensions of what was measured here, and pins for findings that none of them shows."""
     shown: set[int] = set()
