@@ -27,11 +27,7 @@ from OCP.gp import gp_Vec  # noqa: E402
 from seamcheck.samples import samples  # noqa: E402
 
 # mm and degrees; what is not named here stands in tests/builder/spec.py
-BAROMETER = Spec(
-    track=rounded_rectangle(64, 44, 9),
-    cover_name="barometer lid",
-    base_name="barometer housing",
-)
+BAROMETER = Spec(track=rounded_rectangle(64, 44, 9), cover_name="barometer lid", base_name="barometer housing")
 RAIN_GAUGE = Spec(track=circle(32), cover_name="rain gauge lid", base_name="rain gauge head")
 WIND_SENSOR = Spec(track=circle(24), cover_name="wind sensor lid", base_name="wind sensor head")
 RECESSED = replace(RAIN_GAUGE, outer="wall", trap_width_outer=1.8)

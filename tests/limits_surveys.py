@@ -47,14 +47,7 @@ SOUND = {
 
 
 def path_survey(
-    path_id="c1",
-    closed=True,
-    n=240,
-    length=120.0,
-    ends=("open", "open"),
-    start=0.0,
-    shift=(0, 0, 0),
-    changes=(),
+    path_id="c1", closed=True, n=240, length=120.0, ends=("open", "open"), start=0.0, shift=(0, 0, 0), changes=()
 ):
     """One path of ``n`` stations; a change is (column, from_s, to_s, value or reason).
 

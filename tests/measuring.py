@@ -25,8 +25,7 @@ def settings(**changes: Any) -> Settings:
 def assembly(parts: Sequence[tuple]) -> Assembly:
     """An Assembly of (name, solid, ...) as it would come out of a file."""
     return Assembly(
-        (),
-        tuple(Part(f"p{i}", named[0], (named[0],), "solid", named[1], 1, 0) for i, named in enumerate(parts, 1)),
+        (), tuple(Part(f"p{i}", named[0], (named[0],), "solid", named[1], 1, 0) for i, named in enumerate(parts, 1))
     )
 
 

@@ -89,26 +89,10 @@ def loaded_by(statement):
 
 @pytest.mark.parametrize(
     "statement",
-    [
-        "import seamcheck",
-        "import seamcheck.cli",
-        "import seamcheck.cli.review",
-        "import seamcheck.settings.settings",
-    ],
+    ["import seamcheck", "import seamcheck.cli", "import seamcheck.cli.review", "import seamcheck.settings.settings"],
 )
 def test_what_help_needs_loads_nothing_heavy(statement):
-    heavy = {
-        "OCP",
-        "cadquery",
-        "numpy",
-        "scipy",
-        "shapely",
-        "rich",
-        "jinja2",
-        "jsonschema",
-        "vtkmodules",
-        "trimesh",
-    }
+    heavy = {"OCP", "cadquery", "numpy", "scipy", "shapely", "rich", "jinja2", "jsonschema", "vtkmodules", "trimesh"}
     assert not loaded_by(statement) & heavy
 
 

@@ -75,10 +75,9 @@ def _read_steady(path: Path, largest_mb: float) -> bytes:
                 before = os.fstat(file.fileno())
                 data = file.read()
                 after = os.fstat(file.fileno())
-            if (before.st_size, before.st_mtime_ns) == (
-                after.st_size,
-                after.st_mtime_ns,
-            ) and after.st_size == len(data):
+            if (before.st_size, before.st_mtime_ns) == (after.st_size, after.st_mtime_ns) and after.st_size == len(
+                data
+            ):
                 return data
     except OSError as error:
         raise NotReviewed("unreadable", _why_not(name, error)) from error

@@ -47,8 +47,8 @@ REMARKS: dict[str, str] = {
     NO_RIB: "Rib, flash traps and travel of {joint}: there is no weld rib to measure.",
     "not-checked.material": "Whether the cover transmits the laser light, its colour, and whether both materials weld "
         "to each other: the settings name no materials.",
-    "not-checked.no-scanner": "Beam angle, refraction and the spot of the laser: the settings give no scanner, so "
-    "the beam is taken as parallel.",
+    "not-checked.no-scanner": "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the "
+        "beam is taken as parallel.",
     SCAN_FIELD: "The seam of {joint} needs a round scan field of {circle}, or one of {length} x {width}.",
     "not-checked.no-tolerances": "Shrinkage, warp, flatness and tolerances: the model is taken as drawn, at its "
         "nominal dimensions; the settings give no tolerances.",

@@ -10,7 +10,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "field_circle", "scan field, diameter of the circle", "mm",
             "Diameter of the smallest circle round the mid-line, seen along the beam: the round field that a scanner "
-            "needs, placed at its centre.", per="interface", decimals=2,
+            "needs, placed at its centre.",
+            per="interface", decimals=2,
         ),
         Quantity(
             "field_length", "scan field, long side", "mm",
@@ -33,17 +34,20 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "seam_step", "step in the seam", "mm",
             "Largest height difference along the beam between two points of the mid-line that are one rib width w "
-            "apart along the seam.", per="interface",
+            "apart along the seam.",
+            per="interface",
         ),
         Quantity(
             "path_distance", "distance between stretches of the seam", "mm",
             "Smallest distance, mid-line to mid-line, of two stretches of the seam more than three times as far apart "
-            "along the seam.", detail="Searched up to 30 mm.", per="interface", decimals=2,
+            "along the seam.",
+            detail="Searched up to 30 mm.", per="interface", decimals=2,
         ),
         Quantity(
             "stop_difference", "travel beyond the intended stop", "mm",
             "Free travel of the whole interface less the travel at which the stop should end the collapse; negative "
-            "where it ends earlier.", per="interface",
+            "where it ends earlier.",
+            per="interface",
         ),
         Quantity(
             "stop_collapse", "intended stop beyond the planned collapse", "mm",
@@ -53,7 +57,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "rib_hole", "hole in the rib top", "mm",
             "Width of a hole that opens in the rib top: diameter of the largest circle that fits into it.",
             detail="An opening wider than the rib, or longer than five rib widths, is no hole but an area that the rib "
-            "runs round.", per="interface", decimals=2,
+            "runs round.",
+            per="interface", decimals=2,
         ),
         Quantity(
             "junction_gap", "gap at a junction", "mm",
@@ -72,7 +77,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             detail="At points along the border of the overlap, the shortest distance through both parts, normal to one "
             "of the faces that intersect there; the largest of these. For a part that lies wholly in the cover's "
             "plastic, its smallest dimension. What the cover penetrates along the beam stands under free_travel, as a "
-            "negative value.", per="interface", decimals=2,
+            "negative value.",
+            per="interface", decimals=2,
         ),
         Quantity(
             "beam_angle", "beam angle", "°",
@@ -95,13 +101,14 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "light_lean", "lean of the beam in the section", "°",
             "Angle in the section between the beam and the ray to P, in air; positive where it comes from the outer "
-            "side.", decimals=2,
+            "side.",
+            decimals=2,
         ),
         Quantity(
             "light_enters_inner", "beam on the cover's top, inner edge", "mm",
             "Where the inner edge of the beam enters the cover: distance from P along u, negative on the inner side.",
-            detail="With its cone, refracted at the cover's top. The beam is as wide as the spot, or as the "
-            "rib top where no spot is given.",
+            detail="With its cone, refracted at the cover's top. The beam is as wide as the spot, or as the rib top "
+            "where no spot is given.",
         ),
         Quantity(
             "light_enters_outer", "beam on the cover's top, outer edge", "mm",
@@ -115,10 +122,10 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "light_clear", "light reaching the rib from the scanner", "1",
-            "Share of rays from the scanner to the rib top that enter through the cover's top and meet no "
-            "part before.",
+            "Share of rays from the scanner to the rib top that enter through the cover's top and meet no part before.",
             detail="The rays go to the middle and both edges of the beam at the level of the rib top (as wide as the "
-            "spot, or as the rib where none is given) and round the rim of its cone.", decimals=2,
+            "spot, or as the rib where none is given) and round the rim of its cone.",
+            decimals=2,
         ),
         Quantity(
             "pressed_flat", "cover flatness that the clamp presses flat", "mm",
@@ -127,7 +134,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             detail="The flatness times the clamp's line load (its pressure times the rib's mean width) over the line "
             "load that bends the plate by its flatness, at most 1. That line load is 384/5 D δ / a⁴ times half the "
             "longer side of the seam's rectangle, for a plate of stiffness D bowed by the flatness δ over the shorter "
-            "side a. Not for covers with ribs or skirts, which are stiffer.", per="interface",
+            "side a. Not for covers with ribs or skirts, which are stiffer.",
+            per="interface",
         ),
         Quantity(
             "local_collapse_left", "collapse left after flatness", "mm",
@@ -138,12 +146,13 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "clamp_area", "clamp area", "mm²",
-            "Area, seen along the beam, of level faces of the cover's top from the beam corridor out to the "
-            "clamp's reach.",
+            "Area, seen along the beam, of level faces of the cover's top from the beam corridor out to the clamp's "
+            "reach.",
             detail="A face is level where it lies within 5° all over, at any height, tops of bosses included. The beam "
             "corridor is the spot (the rib top where none is given) plus the beam margin; from a scanner refracted at "
             "the cover's top, with its cone. Nothing of any part may stand on or over the area up to the clamp's "
-            "height.", per="interface", decimals=1,
+            "height.",
+            per="interface", decimals=1,
         ),
         Quantity(
             "clamp_area_inner", "clamp area, inner side", "mm²", "Part of clamp_area inside the seam.", per="interface",
@@ -156,15 +165,17 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "clamp_share", "share of the seam with clamp area", "1",
             "Share of the seam's length with clamp area as wide as the clamp's 'width', square to the seam within its "
-            "reach, on either side.", detail="Measured as clamp_area; one side is enough.", per="interface", decimals=3,
+            "reach, on either side.",
+            detail="Measured as clamp_area; one side is enough.", per="interface", decimals=3,
         ),
         Quantity(
             "tool_setback_inner", "clearance of a tall clamp, inner side", "mm",
             "Setback from the beam on the cover's top that an upright clamp wall on the inner side needs so as not to "
             "shade it.",
-            detail="Height of the clamp times the tangent of the beam's half-angle and its largest lean from that "
-                "side together; 0 where the beam leans away from it everywhere. Counted from the beam corridor (see "
-            "clamp_area).", per="interface", decimals=2,
+            detail="Height of the clamp times the tangent of the beam's half-angle and its largest lean from that side "
+            "together; 0 where the beam leans away from it everywhere. Counted from the beam corridor (see "
+            "clamp_area).",
+            per="interface", decimals=2,
         ),
         Quantity(
             "tool_setback_outer", "clearance of a tall clamp, outer side", "mm",
@@ -187,14 +198,16 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "line_load", "line load along the seam", "N/mm",
             "Load per millimetre of seam from the cover as a plate of constant thickness: hinged on the seam or "
-            "clamped by it, whichever is larger.", detail="The plate spans the area inside the seam.", decimals=2,
+            "clamped by it, whichever is larger.",
+            detail="The plate spans the area inside the seam.", decimals=2,
         ),
         Quantity(
             "peel_moment", "peel moment along the seam", "N",
             "Bending moment per millimetre of seam at the edge of the cover, taken as a plate clamped by the seam, in "
             "N·mm/mm.",
             detail="The plate is that of line_load. 0 where it is hinged: the truth lies between, as stiff as the wall "
-            "is.", decimals=1,
+            "is.",
+            decimals=1,
         ),
         Quantity(
             "weld_stress_least", "weld stress, at least", "MPa",
@@ -204,7 +217,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "weld_stress_most", "weld stress, at most", "MPa",
             "line_load over the rib width w, plus 6 peel_moment / w² where the weld is peeled. Of the whole interface "
-            "the largest.", decimals=1,
+            "the largest.",
+            decimals=1,
         ),
         Quantity(
             "weld_use_least", "weld stress over strength, at least", "1",
@@ -219,31 +233,33 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "neighbour_distance", "distance to other parts", "mm",
             "Shortest distance from the spot on the rib to a part other than cover and base; searched up to 10 mm.",
-            detail="Where no spot is given, from the rib top; with the beam margin.",
-            per="interface", decimals=2,
+            detail="Where no spot is given, from the rib top; with the beam margin.", per="interface", decimals=2,
         ),
         Quantity(
             "support_depth", "material below the rib", "mm",
             "Distance along the beam from P through the base's material down to where it first ends; for the whole "
-            "interface the smallest.", decimals=2,
+            "interface the smallest.",
+            decimals=2,
         ),
         Quantity(
             "overhang", "overhang below the rib", "mm",
             "Where the material below P ends: distance square to the seam to connected material that continues "
             "downward; 0 where none does.",
             detail="Searched up to four rib widths w to both sides, one rib width below the end (in a slit halfway "
-            "down). The value of the whole interface is the largest.", decimals=2,
+            "down). The value of the whole interface is the largest.",
+            decimals=2,
         ),
         Quantity(
             "support_open", "seam over openings", "mm",
             "Length of seam below which the base's material ends, with no connected material beside it, and begins "
-            "again below the air.", detail="At any depth; what continues beside is found as for overhang.",
-            per="interface", decimals=2,
+            "again below the air.",
+            detail="At any depth; what continues beside is found as for overhang.", per="interface", decimals=2,
         ),
         Quantity(
             "nest_area", "area for the nest", "mm²",
             "Area straight below the rib top of level faces (within 5°) on which the base's material ends: there a "
-            "nest supports it.", per="interface", decimals=1,
+            "nest supports it.",
+            per="interface", decimals=1,
         ),
         Quantity(
             "parts_outside", "share of parts outside limits", "%",
@@ -273,12 +289,14 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
             "on its outside.",
             detail="Sum over the seam of area times length of mid-line, times 1 - d / R on the inside of a corner and "
             "1 + d / R on its outside (see trap_corner_inner). Places without a section count as the average of the "
-            "others.", per="interface", decimals=1,
+            "others.",
+            per="interface", decimals=1,
         ),
         Quantity(
             "corner_loss_inner", "trap volume lost in corners, inner side", "1",
             "Largest share of the inner flash trap that a corner takes away: d / R where the seam bends towards this "
-            "side, else 0.", detail="d and R as in trap_corner_inner.", per="interface", decimals=3,
+            "side, else 0.",
+            detail="d and R as in trap_corner_inner.", per="interface", decimals=3,
         ),
         Quantity(
             "flash_open_outer", "length of open flash trap, outer side", "mm",
@@ -309,7 +327,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "guide_play", "play of guiding flanks", "mm",
             "Smallest sideways distance, after the collapse, of flanks of cover and base within 0.3 mm of each other; "
-            "negative: they collide.", per="interface",
+            "negative: they collide.",
+            per="interface",
         ),
         Quantity(
             "guide_depth", "depth of guiding flanks at first touch", "mm",
@@ -324,7 +343,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         Quantity(
             "lead_in", "lead-in of guiding flanks", "mm",
             "How far chamfers or roundings at the ends of two such flanks that meet first stand back sideways, "
-            "together.", per="interface", decimals=2,
+            "together.",
+            per="interface", decimals=2,
         ),
         Quantity(
             "travel_left", "travel left for a second melting", "mm",

@@ -69,8 +69,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "scanner-shadow", "Shadow on the rib", MUST_FIX, "below",
-        "The scanner's beam reaches the cover's top over the rib unobstructed, in its whole width.", "An obstacle in "
-        "the beam absorbs it and burns, and the rib stays cold in the shadow.", "assumption",
+        "The scanner's beam reaches the cover's top over the rib unobstructed, in its whole width.",
+        "An obstacle in the beam absorbs it and burns, and the rib stays cold in the shadow.", "assumption",
         "All rays of the cone, at the middle and both edges of the spot, or of the rib where no spot is given.",
         (Setting("min", 1.0, "1", "smallest share of the rays that must arrive", 0.0, 1.0),),
         (
@@ -123,8 +123,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     Rule(
         "rib-hole", "Hole in the rib top", MUST_FIX, "above", "No hole opens in the rib top.",
         "At a hole there is no rib to melt, and trapped air blows through the melt; a through hole is a leak across "
-        "the seam.", "common practice", "No hole at all.",
-        (Setting("max", 0.0, "mm", "largest width of a hole in the rib top"),),
+        "the seam.",
+        "common practice", "No hole at all.", (Setting("max", 0.0, "mm", "largest width of a hole in the rib top"),),
         (
             Check(
                 "rib_hole",
@@ -140,8 +140,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "parts-overlap", "Interpenetrating parts", ATTENTION, "above",
         "Except at the rib, the cover and the other parts do not interpenetrate.",
         "A press fit holds the cover up while it should sink, and strains both parts; where it is a mistake, the "
-        "review measured a model that can't be built.", "assumption",
-        "0.02 mm, across the beam; what the cover penetrates along the beam breaks sink-travel.",
+        "review measured a model that can't be built.",
+        "assumption", "0.02 mm, across the beam; what the cover penetrates along the beam breaks sink-travel.",
         (Setting("max", 0.02, "mm", "largest depth to which parts may interpenetrate"),),
         (
             Check(
@@ -158,9 +158,11 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     Rule(
         "seam-step", "Steps in the seam", NOTE, "above", "The seam's height changes little within one rib width.",
         "At a step the clamp presses at an angle, the focus is off and the beam path in the cover is longer: the place "
-        "welds differently from the rest.", "assumption",
+        "welds differently from the rest.",
+        "assumption",
         "0.5 mm within one rib width; no general limit is known: set what your scanner's focus and your clamp "
-        "tolerate.", (Setting("max", 0.5, "mm", "largest change of the seam's height within one rib width"),),
+        "tolerate.",
+        (Setting("max", 0.5, "mm", "largest change of the seam's height within one rib width"),),
         (
             Check(
                 "seam_step",
@@ -209,7 +211,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "wall-to-rib", "Wall below the rib", ATTENTION, "below",
         "The wall that carries the rib is at least as wide as the rib.",
         "A narrower wall gives way sideways under the clamp, and conducts away less heat than the rib brings: it "
-        "softens.", "assumption",
+        "softens.",
+        "assumption",
         "As wide as the rib. A rib on the side of a wall wants a wall 1.7 times as thick as its root, against sink "
         "marks (common practice); this is about walls that end in the rib.",
         (Setting("min", 1.0, "1", "smallest width of the wall, in widths of the rib at half height", 0.0, 10.0),),
@@ -219,7 +222,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "The wall that carries the rib is {value} times as wide as the rib; it should be at least {limit} "
-                    "times. {why}", "Widen the wall below the rib, or narrow the rib.",
+                    "times. {why}",
+                    "Widen the wall below the rib, or narrow the rib.",
                 ),
             ),
         ),
@@ -259,7 +263,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 upper=Bound(
                     "max",
                     "The line load alone stresses the weld to {value} times what it can carry; it should be at most "
-                    "{limit} times.", "Widen the rib, choose a stronger polymer, or lower the load on the cover.",
+                    "{limit} times.",
+                    "Widen the rib, choose a stronger polymer, or lower the load on the cover.",
                 ),
             ),
         ),
@@ -289,7 +294,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "sink-mark", "Sink mark over the rib", NOTE, "above",
         "A rib that stands on a plate is narrower at its root than the plate is thick.",
         "The plate sinks in opposite the rib, and the rib's top with it: beam, clamp and seam meet faces that are not "
-        "flat.", "common practice",
+        "flat.",
+        "common practice",
         "0.7; public moulding guides ask for 0.5 to 0.7 where the other side is seen. Walls that end in the rib are "
         "wall-to-rib's.",
         (Setting("max", 0.7, "1", "largest width of the rib's root, in thicknesses of its plate", 0.0, 10.0),),
@@ -343,7 +349,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "Flanks that guide the cover have {value} in common when it first touches the rib; it should be at "
-                    "least {limit}. {why}", "Lengthen one of the two[ by {by}].",
+                    "least {limit}. {why}",
+                    "Lengthen one of the two[ by {by}].",
                     below_zero="Flanks that guide the cover meet only {size} after it touches the rib. {why}",
                 ),
             ),
@@ -368,7 +375,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
     ),
     Rule(
         "second-collapse", "Second melting", ATTENTION, "below",
-        "Free travel, rib height and flash traps leave room for the second collapse that is planned.",
+        "Free travel, rib height and flash traps allow the second collapse that is planned.",
         "A leaking part can't be welded again: the cover stops before the rib melts once more, or the melt overflows.",
         "assumption",
         "0.1 mm, as sink-travel. The second collapse is yours; without one what fits is shown, not judged. Whether the "
@@ -380,7 +387,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "second_collapse + reserve",
                     "After the planned collapse a second one of {value} fits; the one that is planned needs {limit}. "
-                    "{why}", "Give free travel, rib and flash traps more room[, by {by}], or plan less collapse.",
+                    "{why}",
+                    "Increase free travel, rib height or flash traps[, by {by}], or plan less collapse.",
                     below_zero="The planned collapse already goes {size} too far; the second one that is planned needs "
                     "{limit} more. {why}",
                 ),
@@ -400,7 +408,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min",
                     "With the flatness given, {value} of the collapse of {collapse} is left at the lowest place; it "
-                    "should be at least {limit}.", "Plan more collapse[, by {by}], or ask for flatter parts.",
+                    "should be at least {limit}.",
+                    "Plan more collapse[, by {by}], or ask for flatter parts.",
                     below_zero="With the flatness given, the whole collapse of {collapse} is used up, and the lowest "
                     "place still has a gap of {size}; at least {limit} of it should be left there.",
                 ),

@@ -70,7 +70,7 @@ MATERIAL_NOTES: dict[str, str] = {
     "heat.no-plaques": "Weld time not evaluated: the cover's transmission is not measured (material.plaques).",
     "heat.no-number": "Single pass not evaluated: {setting} is not given.",
     "heat.no-temperature": "Weld time not evaluated: no temperature of the melt is known.",
-    "heat.no-decomposition": "Burning not evaluated: material.process.decomposition is not given.",
+    "heat.no-decomposition": "Decomposition not evaluated: material.process.decomposition is not given.",
     "heat.with": "{inputs:list}",
     "heat.with.rise": "from {room:0} to {melt:0 °C} (ΔT {rise:0 K})",
     "heat.with.material": "{name}: ρ {density:.2 g/cm³}, cp {heat:.2 J/(g·K)}, k {conductivity:.2 W/(m·K)}, fusion "

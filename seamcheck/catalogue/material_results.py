@@ -78,7 +78,7 @@ RESULT_TEXTS: dict[str, str] = {
     **{f"result.{key}": title for key, (_, title, _) in RESULTS.items()},
     **{f"how.{key}": how for key, (_, _, how) in RESULTS.items()},
     "how.turn": "speed² / corner radius; a scanner that can't follow slows down and delivers more energy there",
-    "result.standing": "computed; its weakest input: {standing:known}",
+    "result.standing": "computed; weakest input: {standing:known}",
 }
 
 INPUTS: dict[str, str] = {

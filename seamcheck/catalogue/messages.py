@@ -128,7 +128,7 @@ def _wordings() -> dict[str, Wording]:
     put(GROUPED, Wording("They are reported as one finding, because there are {count} in all."))
     put(ALONG_PATHS, Wording("The same holds along {where}."))
     lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."
-    room = "The band has room for a rib of {rib} with a flash trap of {trap} on each side."
+    room = "A rib of {rib} with a flash trap of {trap} on each side fits on the band."
     narrow = "A rib of {rib} with a flash trap of {trap} on each side needs {needed}: widen the band by {by}."
     put(LAP_ROOM, Wording(band, f"{lap.remedy} {room}", lap.harm))
     put(LAP_NARROW, Wording(band, f"{lap.remedy} {narrow}", lap.harm))

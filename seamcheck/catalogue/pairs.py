@@ -16,8 +16,6 @@ from seamcheck.catalogue.polymers import Polymer, PolymerTable
 from seamcheck.catalogue.say import say
 from seamcheck.errors import UsageError
 
-TRIAL = "Trial weld required."
-
 VERDICTS = tuple(key.removeprefix("pair.is.") for key in MATERIAL_NOTES if key.startswith("pair.is."))
 """Every outcome of the pair check, from best to worst but for the last; none of them is an approval."""
 
@@ -131,17 +129,9 @@ def _verdict(
     names = {cover.symbol, base.symbol}
     for entry in own:
         if set(entry["symbols"]) == names:
-            return (
-                entry["verdict"],
-                say("pair.source.own"),
-                (entry.get("why") or say("pair.own"),),
-            )
+            return (entry["verdict"], say("pair.source.own"), (entry.get("why") or say("pair.own"),))
     if cover.symbol == base.symbol:
-        return (
-            "same polymer",
-            "common practice",
-            (say("pair.same"),),
-        )
+        return ("same polymer", "common practice", (say("pair.same"),))
     data = _data()
     for entry in data["pair"]:
         if set(entry["symbols"]) == names:

@@ -96,7 +96,8 @@ MEASURED: dict[str, Quantity] = {
             "trap_corner_inner", "flash trap volume over melt in corners, inner side", "1",
             "trap_room_inner along the trap's own path round a corner: times 1 - d / R inside it, 1 + d / R outside.",
             detail="d is the distance from P to the middle of the trap's area, R the radius of the corner. On a "
-            "straight run it equals trap_room_inner.", decimals=2,
+            "straight run it equals trap_room_inner.",
+            decimals=2,
         ),
         Quantity(
             "trap_corner_outer", "flash trap volume over melt in corners, outer side", "1",
@@ -120,8 +121,8 @@ MEASURED: dict[str, Quantity] = {
         Quantity("lip_gap_outer", "lip gap, outer side", "mm", "As lip_gap_inner, on the outer side."),
         Quantity(
             "clamp_land", "clamp land", "mm",
-            "Clamp land l: flat width along u of the cover's top, from the beam corridor towards the "
-            "cover's free edge.",
+            "Clamp land l: flat width along u of the cover's top, from the beam corridor towards the cover's free "
+            "edge.",
             detail="The beam corridor is the spot as it enters the cover, with lean and cone (the rib top where no "
             "spot is given), plus the beam margin. The land ends at an edge, a step or a bend of more than 5° (a "
             "chamfer or fillet ends it where it begins) and under anything that lies above it.",
@@ -169,7 +170,8 @@ MEASURED: dict[str, Quantity] = {
             "Share of the beam's width that reaches the rib top along the beam through exactly one thickness of cover "
             "and nothing else.",
             detail="The beam is as wide as the spot, or as the rib top where no spot is given. Every part of the "
-            "assembly counts as an obstacle. A hole through the cover over the rib counts as clear.", decimals=2,
+            "assembly counts as an obstacle. A hole through the cover over the rib counts as clear.",
+            decimals=2,
         ),
         Quantity(
             "wall_width", "wall width", "mm",
@@ -185,7 +187,8 @@ MEASURED: dict[str, Quantity] = {
         Quantity(
             "corner_radius", "corner radius", "mm",
             "Radius R of the mid-line at the station, seen along the beam; infinite on a straight run, which is not "
-            "judged.", decimals=2,
+            "judged.",
+            decimals=2,
         ),
     )
 }  # fmt: skip

@@ -21,13 +21,13 @@ def ci_options(command: Callable[..., Any]) -> Callable[..., Any]:
     """--baseline and --annotations."""
     command = option(
         "--annotations", type=click.Choice(["plain", "workflow"]), section=CI,
-        help="Print a line for each finding: plain as compilers do (FILE:LINE: error: ...), or as commands to the "
-        "host of a workflow (::error file=...::...).",
+        help="Print a line for each finding: plain as compilers do (FILE:LINE: error: ...), or workflow, as commands "
+            "to the CI host (::error file=...::...).",
     )(command)  # fmt: skip
     return option(
         "--baseline", metavar="REVIEW", type=click.Path(path_type=Path), section=CI,
-        help="Earlier review document: findings that it has already and that are no worse are known; only new or "
-             "worse ones make the exit code 1.",
+        help="Earlier review document: findings that are already in it and have not become worse are known; only new "
+            "or worse ones set the exit code to 1.",
     )(command)  # fmt: skip
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -47,7 +46,7 @@ def _output_options(command: Any) -> Any:
 
 
 def settings_options(command: Any) -> Any:
-    """Roles, limits and whatever else a review goes by: the options of ``seamcheck review`` itself."""
+    """Roles, limits and all other settings of a review: the options of ``seamcheck review`` itself."""
     own = (one.SHOW, one.RUN, WRITE, CI)
     for parameter in reversed(one.command.params):
         if isinstance(parameter, SectionedOption) and parameter.section not in own:
@@ -61,7 +60,7 @@ def settings_options(command: Any) -> Any:
 @_output_options
 @settings_options
 @voice_options("terminal, --html and --markdown")
-@option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
+@option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the result, in one line.")
 @option(
     "--strict",
     is_flag=True,
@@ -85,10 +84,10 @@ def command(
 ) -> None:
     """Compare two revisions: findings fixed, new and remaining, what changed along the seam, what moved.
 
-    OLD and NEW are models (STEP) or review documents (JSON), in any mixture. Models are reviewed here, both with
+    OLD and NEW are models (STEP) or review documents (JSON), in any combination. Models are reviewed first, both with
     the same settings: the nearest seamcheck.toml beside or above NEW, unless options say otherwise. Places are
     compared by position, whatever the order of parts, faces and stations; a model that was moved or turned as a
-    whole is brought back first.
+    whole is aligned first.
 
     \b
     seamcheck compare housing-r1.step housing-r2.step
@@ -107,20 +106,12 @@ def command(
 
     wanted = _wanted(options, (old, new))
     models = [path for path in (new, old) if read_if_document(path) is None]
-    answers_file = options["answers_file"]
-    if not models and (settings_file is not None or answers_file is not None or one._changes(options)):
+    if not models and (settings_file is not None or options["answers_file"] or one.changes_of(options)):
         raise UsageError(
             "Both are review documents: nothing is reviewed here, so settings and limits can't be changed. Review the "
             "models again, or compare the models themselves."
         )
-    settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
-    settings = one._on_day(settings, options["today"])
-    if answers_file is not None:
-        from seamcheck.settings.answers import read_answers
-
-        settings = replace(
-            settings, waivers=(*settings.waivers, *read_answers(answers_file).waivers(answers_file.name))
-        )
+    settings = one.with_options(settings_for(models, settings_file, not no_settings_file), options)
     with one._progress((old, new)) as progress:
         result = compare(
             old, new, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,

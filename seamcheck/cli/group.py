@@ -126,7 +126,7 @@ def _show_version(ctx: click.Context, wanted: bool) -> None:
     is_eager=True,
     expose_value=False,
     callback=lambda c, p, v: _show_version(c, v),
-    help="Show the version and exit; with --verbose also what a model is confined by.",
+    help="Show the version and exit; with --verbose also how models are confined on this machine.",
 )
 @click.option("--verbose", is_flag=True, expose_value=False, hidden=True)
 def cli() -> None:

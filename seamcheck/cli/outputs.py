@@ -70,7 +70,7 @@ OUTPUTS: tuple[Output, ...] = (
         needs_view=True, takes_paper=True, speaks=True,
     ),
     Output(
-        "pdf", f"{_REPORT}.pdf:render_pdf", "the page as printed; needs a browser here",
+        "pdf", f"{_REPORT}.pdf:render_pdf", "the page as printed; needs a browser on this machine",
         needs_view=True, takes_paper=True, speaks=True,
     ),
     Output("csv", f"{_REPORT}.csv:render_csv", "the table of all stations", needs_seam=True),
@@ -93,10 +93,11 @@ OUTPUTS: tuple[Output, ...] = (
     Output("sarif", f"{_REPORT}.ci.sarif:render_sarif", "findings as SARIF 2.1.0, for code hosts", for_many=True),
     Output("junit", f"{_REPORT}.ci.junit:render_junit", "rules as test cases in JUnit XML", for_many=True),
     Output(
-        "questions", f"{_REPORT}.letter:render_letter", "the questions to others, as a letter in Markdown", speaks=True
+        "questions", f"{_REPORT}.letter:render_letter", "the questions to moulder, material supplier and customer, "
+        "as a letter in Markdown", speaks=True
     ),
     Output(
-        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for a job's page",
+        "markdown", f"{_REPORT}.ci.markdown:render_markdown", "a summary for the page of a CI job",
         for_many=True, speaks=True,
     ),
 )  # fmt: skip

@@ -34,10 +34,10 @@ def _trial_options(command: Any) -> Any:
     return command
 
 
-@click.command(cls=SectionedCommand, name="prepare", short_help="Clamp, nest and weld path of a model as files.")
+@click.command(cls=SectionedCommand, name="prepare", short_help="Write clamp, nest and weld path of a model as files.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @option("--into", "folder", required=True, metavar="FOLDER", type=click.Path(path_type=Path), section="Write to files",
-        help="Folder for all files; it may not hold anything yet.")  # fmt: skip
+        help="New or empty folder for all files.")  # fmt: skip
 @option("--clockwise", is_flag=True, section=PATH, help="Weld clockwise, seen against the beam.")
 @_trial_options
 @settings_options
@@ -56,13 +56,13 @@ def command(
     debug: bool,
     **options: Any,
 ) -> None:
-    """Write what a toolmaker and a laser operator need for a trial weld of a model that keeps its limits.
+    """Write what a toolmaker and a laser operator need for a trial weld of a model that is within its limits.
 
-    FOLDER gets: clamp.step, clamp.dxf, clamp.csv (a frame beside the beam and cores within it, walls inclined as the
-    light is, and the force along the seam) or plate.step, plate.dxf; nest.step, nest.dxf; path.csv, path.dxf,
-    path.json (the mid-line in the order of welding, with energy, speed, power share and scanner coordinates that allow
-    for refraction in the cover); and sheet.md with what was assumed. The model is reviewed once more with the clamp on
-    it: no shadow, no collision. Nothing is a machine's recipe.
+    FOLDER gets clamp.step, clamp.dxf and clamp.csv (a frame beside the beam with cores inside it, walls inclined like
+    the beam, and the force along the seam), or plate.step and plate.dxf; nest.step and nest.dxf; path.csv, path.dxf and
+    path.json (the mid-line in welding order, with energy, speed, power share and scanner coordinates corrected for
+    refraction in the cover); and sheet.md with all assumptions. The model is then reviewed once more with the clamp in
+    place: no shadow, no collision. None of this is a recipe for a machine.
 
     \b
     seamcheck prepare housing.step --into trial
@@ -74,8 +74,8 @@ def command(
     from seamcheck.preparation.prepare import prepare
 
     given = {f"trial.{s.name}": options[f"trial_{s.attribute}"] for s in TRIAL.values()}
-    changes = one._changes(options) | {key: value for key, value in given.items() if value is not None}
-    settings = one._on_day(settings_for(models, settings_file, not no_settings_file).changed(changes), options["today"])
+    settings = one.with_options(settings_for(models, settings_file, not no_settings_file), options)
+    settings = settings.changed({key: value for key, value in given.items() if value is not None})
     voice = Voice(options["language"])
     with one._progress(models) as progress:
         made = prepare(

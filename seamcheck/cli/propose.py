@@ -109,8 +109,7 @@ def command(
     from seamcheck.proposal.propose import propose
 
     wanted = _wanted(options, models)
-    settings = settings_for(models, settings_file, not no_settings_file).changed(one._changes(options))
-    settings = one._on_day(settings, options["today"])
+    settings = one.with_options(settings_for(models, settings_file, not no_settings_file), options)
     fixed = {name: options[name] for name in DIMENSIONS if options[name] is not None}
     with one._progress(models) as progress:
         result = propose(

@@ -26,11 +26,12 @@ from seamcheck.errors import UsageError
 
 if TYPE_CHECKING:
     from seamcheck.report.review import Review
+    from seamcheck.settings.answers import Answers
     from seamcheck.settings.settings import Settings
 
 ROLES = "Roles and beam (found in the model if not given)"
-LIMITS = "Limits (over seamcheck.toml, over the defaults)"
-MACHINE = "Scanner, clamp and tolerances (over seamcheck.toml; without them not evaluated, or at defaults)"
+LIMITS = "Limits (these override seamcheck.toml and the defaults)"
+MACHINE = "Scanner, clamp, load and tolerances (these override seamcheck.toml; what is given nowhere is not evaluated)"
 SHOW = "Show"
 RUN = "Run"
 
@@ -57,7 +58,8 @@ RUN = "Run"
 )  # fmt: skip
 @option(
     "--clamp", "clamps", multiple=True, metavar="NAME=VALUE", section=MACHINE,
-    help="The clamp tool: height=MM, reach=MM, width=MM, pressure=MPA. Repeat it for more.",
+    help="The clamp tool: height=MM, reach=MM, width=MM, pressure=MPA, and modulus=MPA of the cover. Repeat it for "
+        "more.",
 )  # fmt: skip
 @option(
     "--load", "loads", multiple=True, metavar="NAME=VALUE", section=MACHINE,
@@ -80,15 +82,15 @@ RUN = "Run"
 @option("--no-settings-file", is_flag=True, section=LIMITS, help="Use no settings file at all.")
 @option(
     "--answers", "answers_file", metavar="FILE", section=LIMITS, type=click.Path(path_type=Path),
-    help="Decisions and answers that the review page saved: accepted findings count as waived, answered questions "
-    "leave the list. Read only where named here.",
+    help="Decisions and answers saved from the review page: accepted findings count as waived, answered questions "
+        "are no longer listed. Never read unless named here.",
 )  # fmt: skip
 @option(
     "--today",
     metavar="DAY",
     callback=read_day,
     section=LIMITS,
-    help="Date against which the ends of waivers are held. [default: today]",
+    help="Day for which it is checked whether waivers have ended. [default: today]",
 )
 @output_options
 @option(
@@ -107,8 +109,8 @@ RUN = "Run"
     "--no-cache",
     is_flag=True,
     section=RUN,
-    help="Measure again and keep nothing. Without it an unchanged model is measured once for any number of limits "
-    "and materials; what is measured is kept in the folder SEAMCHECK_CACHE, else in the user's cache folder.",
+    help="Measure again and keep nothing. Otherwise an unchanged model is measured only once, whatever limits and "
+    "materials follow; measurements are kept in the folder SEAMCHECK_CACHE, else in the user's cache folder.",
 )
 @option("--debug", is_flag=True, section=RUN, help="On an error show the traceback.")
 @one_sentence
@@ -126,7 +128,7 @@ def command(
     debug: bool,
     **options: Any,
 ) -> None:
-    """Review the weld seam of one model: a STEP assembly, or separate files that share a frame.
+    """Review the weld seam of one model: a STEP assembly, or separate files in one coordinate system.
 
     \b
     seamcheck review housing.step
@@ -138,18 +140,10 @@ def command(
     """
     from seamcheck.pipeline import review, settings_for
 
-    answers_file = options["answers_file"]
-    answers = None
-    if answers_file is not None:
-        from seamcheck.settings.answers import read_answers
-
-        answers = read_answers(answers_file)
+    answers = answers_of(options)
 
     def review_one(paths: tuple[Path, ...], views: bool) -> Review:
-        settings = settings_for(paths, settings_file, not no_settings_file).changed(_changes(options))
-        settings = _on_day(settings, options["today"])
-        if answers is not None:
-            settings = replace(settings, waivers=(*settings.waivers, *answers.waivers(answers_file.name)))
+        settings = with_options(settings_for(paths, settings_file, not no_settings_file), options)
         with _progress(paths) as progress:
             result = review(
                 paths, settings, progress=progress, time_limit=time_limit, memory_limit=memory_limit,
@@ -195,7 +189,7 @@ def command(
     raise SystemExit(code)
 
 
-def _changes(options: dict[str, Any]) -> dict[str, Any]:
+def changes_of(options: dict[str, Any]) -> dict[str, Any]:
     """What the options change in the settings."""
     changes: dict[str, Any] = {
         key: options[key] for key in ("cover", "base", "beam", "collapse") if options[key] is not None
@@ -214,11 +208,20 @@ def _changes(options: dict[str, Any]) -> dict[str, Any]:
     return changes | {f"{rule}.severity": value for rule, value in severities.items()}
 
 
-def _on_day(settings: Settings, day: Any) -> Settings:
-    from dataclasses import replace
+def with_options(settings: Settings, options: dict[str, Any]) -> Settings:
+    """The settings with what the options change, those that the other commands take as well, and the day of today."""
     from datetime import date
 
-    return replace(settings, today=day or date.today())
+    settings, answers = settings.changed(changes_of(options)), answers_of(options)
+    waivers = () if answers is None else answers.waivers(options["answers_file"].name)
+    return replace(settings, today=options["today"] or date.today(), waivers=(*settings.waivers, *waivers))
+
+
+def answers_of(options: dict[str, Any]) -> Answers | None:
+    """The answers in the file that was named; None without one."""
+    from seamcheck.settings.answers import read_answers
+
+    return read_answers(options["answers_file"]) if options.get("answers_file") is not None else None
 
 
 def _progress(models: tuple[Path, ...]) -> Any:

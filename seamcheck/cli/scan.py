@@ -24,7 +24,7 @@ SHARED_OPTIONS = [
     for parameter in one.command.params
     if isinstance(parameter, SectionedOption)
     and parameter.section in (one.ROLES, one.LIMITS, one.MACHINE)
-    and parameter.name not in ("settings_file", "no_settings_file")
+    and parameter.name not in ("settings_file", "no_settings_file", "answers_file")  # answers are those of one model
 ]
 """All that changes settings: the options of ``seamcheck review`` itself."""
 
@@ -38,7 +38,7 @@ SHARED_OPTIONS = [
 @option(
     "--pages", type=click.Choice(["findings", "all", "none"]), default="findings", show_default=True, section=WRITE,
     help="Models that get a report page of their own: those with a must-fix or attention finding, all, or none. "
-    "A page has about 1.2 MB.",
+    "A page takes about 1.2 MB.",
 )  # fmt: skip
 @option(
     "--pattern", "patterns", multiple=True, metavar="GLOB", section=WHICH,
@@ -52,13 +52,13 @@ SHARED_OPTIONS = [
 )  # fmt: skip
 @option(
     "--pair-list", metavar="FILE", type=click.Path(path_type=Path), section=WHICH,
-    help="List of models that come as separate files: one model a line, its files separated by commas, named from "
-    "the list's folder on.",
+    help="List of models that come as separate files: one model per line, its files separated by commas, with paths "
+        "from the list's folder.",
 )  # fmt: skip
 @option(
     "--joints", metavar="FILE", type=click.Path(path_type=Path), section=WHICH,
-    help="Table (CSV) that answers refusals once: columns path, cover, base, beam (such as '0 0 -1'), and seam, which "
-    "is 'no' where a model has none. DIR/unanswered.csv is such a table with a row for each refusal.",
+    help="Table (CSV) that settles refusals once and for all: columns path, cover, base, beam (such as '0 0 -1'), "
+        "and seam, 'no' where a model has none. DIR/unanswered.csv is such a table, with a row for each refusal.",
 )  # fmt: skip
 @option("--follow-links", is_flag=True, section=WHICH, help="Follow links to files and folders.")
 @option(
@@ -69,7 +69,7 @@ SHARED_OPTIONS = [
 @option("--no-settings-file", is_flag=True, section=one.LIMITS, help="Use no settings file at all.")
 @option(
     "--jobs", "-j", metavar="N", type=click.IntRange(min=1), section=RUN,
-    help="Reviews at a time. [default: one for each processor]",
+    help="Number of reviews at a time. [default: one for each processor]",
 )  # fmt: skip
 @run_limits(RUN, "each review")
 @option(
@@ -79,12 +79,12 @@ SHARED_OPTIONS = [
 @option("--again", is_flag=True, section=RUN, help="Review everything again, even what has not changed.")
 @option(
     "--no-cache", "keep_measured", is_flag=True, flag_value=False, default=True, section=RUN,
-    help="Measure again and keep nothing. Without it what is measured is kept in DIR/measured (up to 2000 MB), so "
-         "that a scan with other limits or materials goes through unchanged models many times faster.",
+    help="Measure again and keep nothing. Otherwise measurements are kept in DIR/measured (up to 2000 MB), and a "
+        "scan with other limits or materials is many times faster on unchanged models.",
 )  # fmt: skip
 @option(
     "--cluster", metavar="ADDRESS", section=RUN,
-    help="Review on the workers of a Dask scheduler, such as tcp://10.0.0.5:8786, instead of here.",
+    help="Review on the workers of a Dask scheduler, such as tcp://10.0.0.5:8786, instead of on this machine.",
 )  # fmt: skip
 @option(
     "--shared", is_flag=True, section=RUN,
@@ -114,8 +114,8 @@ def command(
     store.sqlite with everything that was measured. The same command again reviews only what is new or changed, also
     after it was stopped.
 
-    Exit code: 0 all within limits, 1 some model breaks a must-fix limit, 2 none does but something was not reviewed
-    (see --accept), or wrong use.
+    Exit code: 0 all within limits, 1 some model breaks a must-fix limit, 2 none does, but some were not reviewed (see
+    --accept), or wrong use.
     """
     from seamcheck.scanning.result import known_reasons
     from seamcheck.scanning.run import scan
@@ -140,10 +140,10 @@ def _settings(file: Path | None, no_file: bool, out: Path, folders: tuple[Path, 
 
     settings, used, passed = reviewers_settings(file, out, folders, look=not no_file)
     for ignored in passed:
-        tell(f"Not used: {ignored}, as it lies in a scanned folder; --settings would use it.", err=True)
+        tell(f"Not used: {ignored}, because it lies in a scanned folder. Name it with --settings to use it.", err=True)
     if used is not None:
         tell(f"Settings: {used}", err=True)
-    return one._on_day(settings.changed(one._changes(options)), options["today"])
+    return one.with_options(settings, options)
 
 
 @contextmanager
@@ -193,7 +193,7 @@ def summary(result: ScanResult) -> list[str]:
 
     verdicts = result.verdicts
     if not result.models:
-        return ["No model was found. The names looked for are STEP files and archives of them; see --pattern."]
+        return ["No model was found: a scan looks for STEP files and archives of them (see --pattern)."]
     many = "1 model" if result.models == 1 else f"{result.models} models"
     lines = [f"{many}; {result.reviewed} {'review' if result.reviewed == 1 else 'reviews'} made now."]
     for verdict, words in (

@@ -83,18 +83,22 @@ def one_sentence(function: Callable[..., Any]) -> Callable[..., Any]:
     def wrapped(*args: Any, **more: Any) -> Any:
         try:
             return function(*args, **more)
-        except SeamcheckError as error:
+        except (SeamcheckError, RecursionError) as error:
             if more.get("debug"):
-                raise
-            tell(f"seamcheck: {error}", err=True)
-            raise SystemExit(2) from None
-        except RecursionError:
-            if more.get("debug"):
-                raise
-            click.echo("seamcheck: What was given is nested too deep.", err=True)
+                _show_traceback(error)
+            tell(f"seamcheck: {_TOO_DEEP if isinstance(error, RecursionError) else error}", err=True)
             raise SystemExit(2) from None
 
     return wrapped
+
+
+_TOO_DEEP = "What was given is nested too deep."
+
+
+def _show_traceback(error: BaseException) -> None:
+    import traceback
+
+    click.echo("".join(traceback.format_exception(error)), err=True, nl=False)
 
 
 def tell(sentence: str, err: bool = False) -> None:

@@ -109,9 +109,7 @@ def value_at(path: SeamPath, key: str, s: float) -> float | None:
 
 def _places(pair: JointPair, k: int) -> Places:
     path, feet = pair.after[k], pair.onto_old[k]
-    parts = [
-        (path.s, path.points, feet.found, feet.path, feet.s, pair.swapped(k), np.ones(len(path.s), dtype=bool)),
-    ]
+    parts = [(path.s, path.points, feet.found, feet.path, feet.s, pair.swapped(k), np.ones(len(path.s), dtype=bool))]
     for i, (old, back) in enumerate(zip(pair.before, pair.onto_new, strict=True)):
         here = back.path == k
         count = int(here.sum())

@@ -319,7 +319,7 @@ def _plan(pair: JointPair) -> Record:
     start = np.eye(3)[int(np.argmin(np.abs(beam)))]
     x = start - (start @ beam) * beam
     x /= np.linalg.norm(x)
-    axes = np.array([x, np.cross(x, beam)])  # seen by the eye of the light: y to the left of x
+    axes = np.array([x, np.cross(x, beam)])  # seen along the beam: y to the left of x
 
     def drawn(paths: Sequence[SeamPath]) -> list[Record]:
         return [{"closed": path.closed, "points": numbers(path.points @ axes.T)} for path in paths]

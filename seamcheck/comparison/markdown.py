@@ -64,11 +64,11 @@ def _sides(document: Document) -> Iterator[str]:
 
 
 def _findings(document: Document) -> Iterator[str]:
-    found = document["findings"]
-    rows = [(tr("new"), e["new"], words.how_words(e)) for e in found["new"]]
-    rows += [(words.state_word(e["state"]), e["new"], words.remaining_words(e)) for e in found["remaining"]]
-    rows += [(tr("fixed"), e["old"], words.how_words(e)) for e in found["fixed"]]
-    rows += [(tr("no longer reported"), e["old"], words.how_words(e)) for e in found["dropped"]]
+    states = {"new": tr("new"), "fixed": tr("fixed"), "dropped": tr("no longer reported")}
+    rows = [
+        (states.get(state) or words.state_word(state), new or old or {}, said)
+        for state, old, new, said in words.told_findings(document)
+    ]
     if not rows:
         return
     yield f"## {tr('Findings')}"
@@ -100,7 +100,7 @@ def _joint(joint: Record) -> Iterator[str]:
         for quantity, change in changes
     ]
     rows += [
-        f"| {tr('whole interface')} | {markdown(entry['title'])} | {markdown(_values(entry))} |"
+        f"| {tr('whole interface')} | {markdown(entry['title'])} | {markdown(words.interface_words(entry))} |"
         for entry in joint["interface"]
     ]
     rows += [
@@ -117,9 +117,3 @@ def _joint(joint: Record) -> Iterator[str]:
     if len(rows) > MOST:
         yield tr("{count} more are in the comparison document.", count=len(rows) - MOST)
         yield ""
-
-
-def _values(entry: Record) -> str:
-    key = entry["quantity"]
-    by = words.difference(entry["by"], key)
-    return f"{words.amount(entry['old'], key)} → {words.amount(entry['new'], key)}{', ' if by else ''}{by}"

@@ -63,12 +63,7 @@ class Matching:
         return tuple(match for match in self.now if match.state in states)
 
 
-def match_findings(
-    old: Sequence[Finding],
-    new: Sequence[Finding],
-    alignment: Alignment,
-    motion: Rigid,
-) -> Matching:
+def match_findings(old: Sequence[Finding], new: Sequence[Finding], alignment: Alignment, motion: Rigid) -> Matching:
     """Match the findings of two reviews.
 
     Parameters

@@ -52,10 +52,7 @@ class NearestPoints:
 
 
 def find_nearest(
-    points: np.ndarray,
-    paths: Sequence[SeamPath],
-    reach: float = REACH,
-    tangents: np.ndarray | None = None,
+    points: np.ndarray, paths: Sequence[SeamPath], reach: float = REACH, tangents: np.ndarray | None = None
 ) -> NearestPoints:
     """The place nearest to each point on the chains through the stations of some paths.
 

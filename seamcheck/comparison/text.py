@@ -69,21 +69,16 @@ def _sides(document: Document) -> Iterator[RenderableType]:
 
 
 def _findings(document: Document) -> Iterator[RenderableType]:
-    found = document["findings"]
-    heads = (
-        (tr("New"), [(e["new"], words.how_words(e)) for e in found["new"]]),
-        (tr("Remaining"), [(e["new"], words.remaining_words(e)) for e in found["remaining"]]),
-        (tr("Fixed"), [(e["old"], words.how_words(e)) for e in found["fixed"]]),
-        (
-            tr("No longer reported, for a reason outside the model"),
-            [(e["old"], words.how_words(e)) for e in found["dropped"]],
-        ),
-    )
-    for head, entries in heads:
+    told = list(words.told_findings(document))
+    for head, states in (
+        (tr("New"), ("new",)), (tr("Remaining"), ("worse", "same", "better")), (tr("Fixed"), ("fixed",)),
+        (tr("No longer reported, for a reason outside the model"), ("dropped",)),
+    ):  # fmt: skip
+        entries = [(new or old or {}, said) for state, old, new, said in told if state in states]
         if entries:
             yield from heading(f"{head} ({len(entries)})")
-            for finding, said in entries:
-                yield _finding(finding, said)
+        for finding, said in entries:
+            yield _finding(finding, said)
 
 
 def _finding(finding: Record, said: str) -> RenderableType:
@@ -118,12 +113,8 @@ def _joint(joint: Record) -> Iterator[RenderableType]:
             )
     elif joint["old"] is not None and joint["new"] is not None:
         yield from bullets([tr("No quantity along it changed.")])
-    for entry in joint["interface"]:
-        key = entry["quantity"]
-        by = words.difference(entry["by"], key)
-        values = f"{words.amount(entry['old'], key)} → {words.amount(entry['new'], key)}"
-        told = f"{entry['title']} {values}{', ' if by else ''}{by}"
-        yield from bullets([tr("Whole interface: {value}", value=told)])
+    changed = [f"{entry['title']} {words.interface_words(entry)}" for entry in joint["interface"]]
+    yield from bullets(tr("Whole interface: {value}", value=told) for told in changed)
     yield from bullets(words.known_by_one(joint))
     if joint["material"]:
         yield Text(tr("Light, material and melt:"))

@@ -142,6 +142,22 @@ def finding_place(finding: Record) -> str:
     return tr("{where} on {stretch}", where=where, stretch=stretch(finding))
 
 
+def told_findings(document: Document) -> Iterator[tuple[str, Record | None, Record | None, str]]:
+    """Of each finding 'new', 'worse', 'same', 'better', 'fixed' or 'dropped', the old and the new one, and why."""
+    found = document["findings"]
+    yield from (("new", None, entry["new"], how_words(entry)) for entry in found["new"])
+    yield from ((entry["state"], entry["old"], entry["new"], remaining_words(entry)) for entry in found["remaining"])
+    for state in ("fixed", "dropped"):
+        yield from ((state, entry["old"], None, how_words(entry)) for entry in found[state])
+
+
+def interface_words(entry: Record) -> str:
+    """A value of the whole interface that changed: '1.20 mm → 1.50 mm, +0.30 mm'."""
+    key = entry["quantity"]
+    by = difference(entry["by"], key)
+    return f"{amount(entry['old'], key)} → {amount(entry['new'], key)}{', ' if by else ''}{by}"
+
+
 def how_words(entry: Record) -> str:
     """Why a finding came or went, with the value on the other side."""
     said = _how(entry["how"])

@@ -90,7 +90,7 @@ class ReadingRecord(Record, frozen=True, kw_only=True):
     options: Annotated[str, Meta(description="of the command line, that choose this reading")]
     against: list[Message]
     supports: list[Message]
-    band: Annotated[list[list[tuple[Real, Real]]], Meta(description="borders of the faces seen from the light, mm")]
+    band: Annotated[list[list[tuple[Real, Real]]], Meta(description="borders of the faces seen along the beam, mm")]
     outlines: Annotated[list[list[tuple[Real, Real]]], Meta(description="of base and cover, likewise")]
 
 
@@ -162,8 +162,7 @@ def _stations_schema() -> dict[str, Any]:
 
 
 Stations = Annotated[
-    dict[str, list[Any]],
-    Meta(description="one value for each station", extra_json_schema=_stations_schema()),
+    dict[str, list[Any]], Meta(description="one value for each station", extra_json_schema=_stations_schema())
 ]
 """s, x, y, z, u and every measured column, all equally long. read.py checks the values: a list of numbers, of triples
 and of None crashes msgspec 0.22 as soon as Python collects its garbage."""
@@ -206,7 +205,7 @@ class InterfaceValue(msgspec.Struct, frozen=True, kw_only=True):
     length: Real | UnsetType | None = UNSET
     direction: Point | UnsetType | None = UNSET
     move: (
-        Annotated[Real, Meta(description="mm by which what stands in the light clears it when moved in 'direction'")]
+        Annotated[Real, Meta(description="mm by which what stands in the beam clears it when moved in 'direction'")]
         | UnsetType
         | None
     ) = UNSET

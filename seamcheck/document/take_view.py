@@ -94,7 +94,7 @@ def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> Secti
 def _stopped(
     shade: Shade, station: np.ndarray, segments: np.ndarray, owner: np.ndarray, others: Sequence[str]
 ) -> Shade:
-    """The shade with the place where parallel light is stopped: the lowest line of another part over the strip."""
+    """The shade with the place where a parallel beam is stopped: the lowest line of another part over the strip."""
     hit, part = shade.hit.copy(), shade.part.copy()
     for row in np.flatnonzero(~shade.leans):
         u = (shade.low[row] + shade.high[row]) / 2

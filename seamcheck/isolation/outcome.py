@@ -34,13 +34,7 @@ class Watch:
         self.remarks: list[str] = []  # what the child found odd about the model so far, as sentences
         self._began = time.monotonic()
 
-    def follow(
-        self,
-        messages: queue.Queue[Any],
-        pid: int,
-        wait: Callable[[], int],
-        chatter: Callable[[], str],
-    ) -> Any:
+    def follow(self, messages: queue.Queue[Any], pid: int, wait: Callable[[], int], chatter: Callable[[], str]) -> Any:
         """The child's result; raises what it raised, or NotReviewed where it came to another end.
 
         Parameters

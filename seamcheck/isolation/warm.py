@@ -205,12 +205,7 @@ class _Server:
         number = next(self._numbers)
         ours, theirs = socket.socketpair(socket.AF_UNIX, socket.SOCK_STREAM)
         status, told = os.pipe()
-        with (
-            tempfile.TemporaryFile() as chatter,
-            ours,
-            ours.makefile("rb") as answers,
-            open(status, "rb") as ends,
-        ):
+        with tempfile.TemporaryFile() as chatter, ours, ours.makefile("rb") as answers, open(status, "rb") as ends:
             try:
                 with theirs:
                     self._ask(FORK, number, [theirs.fileno(), told, chatter.fileno()])

@@ -8,10 +8,7 @@ from seamcheck.joint.constants import ON_NORMAL
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
 
-_STEEP = (
-    0.6,
-    0.35,
-)  # |cosine| between a flank's normal and the beam, at most: first guess, then the beam found
+_STEEP = (0.6, 0.35)  # |cosine| between a flank's normal and the beam, at most: first guess, then the beam found
 _ONE_WAY = 0.999998  # cosine of 0.1 degrees: planes of one direction
 _RUNS_ALONG = 0.1  # |cosine| between a wall's normal and a pull along which it runs, with its draft
 _CLEARLY_MORE = 1.3  # times the area of flanks that run along the guess

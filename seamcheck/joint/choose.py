@@ -147,10 +147,7 @@ def _unresolved(reading: Reading, names: Names) -> str:
 def _passed_over(reading: Reading, names: Names) -> str:
     candidate = reading.candidate
     return say(
-        "joint.passed-over",
-        part=names(candidate.carrier),
-        length=candidate.length,
-        opposite=names(candidate.counter),
+        "joint.passed-over", part=names(candidate.carrier), length=candidate.length, opposite=names(candidate.counter)
     )
 
 

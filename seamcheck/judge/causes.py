@@ -9,16 +9,7 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.message import Amount, Message
-from seamcheck.catalogue.messages import (
-    HIGH,
-    IN_LIGHT,
-    LOW,
-    LOW_RIB,
-    MOVED,
-    POCKET,
-    amount_of,
-    change_of,
-)
+from seamcheck.catalogue.messages import HIGH, IN_LIGHT, LOW, LOW_RIB, MOVED, POCKET, amount_of, change_of
 from seamcheck.catalogue.say import say
 from seamcheck.judge.bounds import JudgedPath
 from seamcheck.judge.findings import Finding
@@ -28,7 +19,7 @@ _SAME = 0.02  # mm within which two heights are one
 
 
 def with_causes(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """The findings with the cause, where it was measured: what is met, what stands in the light, what is recessed."""
+    """The findings with the cause, where it was measured: what is met, what stands in the beam, what is recessed."""
     views = {view.path.id: view for view in judging.seam.paths}
     told = {"sink-travel": _met, "beam-path": _in_light, "contact-gap": _recess}
     result = []
@@ -74,7 +65,7 @@ def _met(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:
 
 
 def _in_light(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:
-    """With the part that stands in the light, and the way out of it."""
+    """With the part that stands in the beam, and the way out of it."""
     on = view.within(found.from_s or 0.0, found.length_mm or 0.0)
     mine = [p for p in _places(judging, "beam_clear") if p.get("faces") and on[_foot(view, p["at"])[0]]]
     names = {face["part"]: _name(judging, face["part"]) for place in mine for face in place["faces"]}

@@ -180,10 +180,7 @@ def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool)
             yield replace(
                 draft,
                 finding=replace(
-                    draft.finding,
-                    quantity=missing[0],
-                    column=missing[0],
-                    unit=QUANTITIES[missing[0]].unit,
+                    draft.finding, quantity=missing[0], column=missing[0], unit=QUANTITIES[missing[0]].unit
                 ),
             )
 

@@ -30,7 +30,7 @@ class JointFrame:
     ----------
     centre : (3,) mm, centre of the seam line
     axes : (3, 3) unit rows: two across the beam, and one against it
-    folds : how often the seam's shape coincides with itself in one turn about the light: 1 no symmetry, 2 an oblong,
+    folds : how often the seam's shape coincides with itself in one turn about the beam: 1 no symmetry, 2 an oblong,
         4 a square, 0 round, where only the distance from the centre says something
     """
 

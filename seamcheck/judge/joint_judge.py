@@ -120,10 +120,7 @@ class JointJudge:
     def faces(self, path: PathSurvey, station: int) -> tuple[Face, ...]:
         """The faces at a station."""
         survey = self.joint.survey
-        pairs = (
-            (survey.rib_part, int(path.rib_face[station])),
-            (survey.counter_part, int(path.cover_face[station])),
-        )
+        pairs = ((survey.rib_part, int(path.rib_face[station])), (survey.counter_part, int(path.cover_face[station])))
         return tuple(Face(part, face, None, None) for part, face in pairs if part and face >= 0)
 
 

@@ -214,8 +214,7 @@ def _without_replaced(judging: JointJudge, drafts: Sequence[DraftFinding]) -> li
             also.setdefault(i, []).append(draft.finding.rule)
     named = {
         id(drafts[i]): replace(
-            drafts[i],
-            finding=replace(drafts[i].finding, also=tuple(dict.fromkeys((*drafts[i].finding.also, *rules)))),
+            drafts[i], finding=replace(drafts[i].finding, also=tuple(dict.fromkeys((*drafts[i].finding.also, *rules))))
         )
         for i, rules in also.items()
     }

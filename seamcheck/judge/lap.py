@@ -1,4 +1,4 @@
-"""The one finding of a joint without a rib: what it is, its dimensions, and whether it has room for a rib."""
+"""The one finding of a joint without a rib: what it is, its dimensions, and whether a rib would fit."""
 
 from __future__ import annotations
 

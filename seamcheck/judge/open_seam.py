@@ -9,14 +9,7 @@ from msgspec.structs import replace
 
 from seamcheck.catalogue.kinds import PLAIN_WALL
 from seamcheck.catalogue.message import Args
-from seamcheck.catalogue.messages import (
-    NO_COUNTERPART,
-    OPEN_PLACE,
-    RIB_GONE,
-    WALL_ENDS,
-    WALL_INTERRUPTED,
-    amount_of,
-)
+from seamcheck.catalogue.messages import NO_COUNTERPART, OPEN_PLACE, RIB_GONE, WALL_ENDS, WALL_INTERRUPTED, amount_of
 from seamcheck.catalogue.rule import SEVERITIES, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point

@@ -1,4 +1,4 @@
-"""The path of a scanner's light into the cover: source, the cover's top over the seam, refraction there (Snell)."""
+"""The path of a scanner's beam into the cover: source, the cover's top over the seam, refraction there (Snell)."""
 
 from __future__ import annotations
 
@@ -34,7 +34,7 @@ class Top:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Source:
-    """Pivot (3,) mm, or None and a direction (3,) for parallel light."""
+    """Pivot (3,) mm, or None and a direction (3,) for a parallel beam."""
 
     pivot: np.ndarray | None
     direction: np.ndarray
@@ -42,7 +42,7 @@ class Source:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Entries:
-    """Where both edges of the light enter the cover on their way to the level of the rib top.
+    """Where both edges of the beam enter the cover on their way to the level of the rib top.
 
     inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one; width : (n,) mm
     of the light at the level of the rib's top, in the section; spread : mm by which the beam's cone widens to each
@@ -56,7 +56,7 @@ class Entries:
     spread: float = 0.0
 
     def columns(self, path: PathSurvey) -> dict[str, np.ndarray]:
-        """Columns (n,), mm from P along u: where both edges of the light, cone included, enter the cover; its width."""
+        """Columns (n,), mm from P along u: where both edges of the beam, cone included, enter the cover; its width."""
         inner, outer = (((x - path.points) * path.u).sum(axis=1) for x in (self.inner, self.outer))
         wider = self.way * self.spread
         return {"light_enters_inner": inner - wider, "light_enters_outer": outer + wider, "light_width": self.width}
@@ -72,7 +72,7 @@ def entries(joint: Joint, contour: Contour, survey: Survey, given: Light) -> dic
 
 
 def _straight(path: PathSurvey, joint: Joint, view: Frame, spot: float | None) -> Entries:
-    """Entries of light along the beam."""
+    """Entries of a parallel beam."""
     width = rib_width(path) if spot is None else np.full(len(path.s), spot)
     depth = through(path, joint.rib_on)
     up = path.points + depth[:, None] * view.up
@@ -89,7 +89,7 @@ def _entries(path: PathSurvey, top: Top, source: Source, joint: Joint, given: Li
 
 
 def light_width(path: PathSurvey, top: Top, source: Source, joint: Joint, given: Light) -> np.ndarray:
-    """(n,) mm, width of the light at the rib top in the section; NaN where no ray meets P; the rib's without a spot.
+    """(n,) mm, width of the beam at the rib top in the section; NaN where no ray meets P; the rib's without a spot.
 
     A spot of width d that arrives at an angle is an ellipse there, its width in the section d / cos of the light's
     lean in the section.
@@ -111,7 +111,7 @@ def through(path: PathSurvey, rib_on: str) -> np.ndarray:
 def lighting(
     joint: Joint, contour: Contour, survey: Survey, scanner: Scanner, view: Frame
 ) -> tuple[Sheet, dict[str, Top], Source]:
-    """Facets of the cover that face the light, its top over every path, and where the light comes from."""
+    """Facets of the cover that face the light, its top over every path, and where the beam comes from."""
     cover = {i: joint.bodies[i] for i in joint.cover}
     faces = FaceList.of(cover, view, 1.0, _zone_of_seam(joint, contour, view))
     lit = faces.facets(view, 1.0)
@@ -131,7 +131,7 @@ def spread(scanner: Scanner, index: float) -> float:
 
 
 def _source(joint: Joint, contour: Contour, scanner: Scanner, view: Frame, tops: dict[str, Top]) -> Source:
-    """Where the scanner's light comes from: its pivot at the working distance above the cover's top, or parallel."""
+    """Where the scanner's beam comes from: its pivot at the working distance above the cover's top, or parallel."""
     if scanner.distance is None:
         return Source(None, joint.beam)
     centre = axis_of(joint, contour, scanner, view)
@@ -159,7 +159,7 @@ def zone_of(points: np.ndarray, room: float) -> np.ndarray:
 
 
 def _tops(path: PathSurvey, joint: Joint, view: Frame, faces: FaceList, lit: Sheet) -> Top:
-    """Where the light enters over the mid-line: the first light-side face over the rib's plastic."""
+    """Where the beam enters over the mid-line: the first top face over the rib's plastic."""
     thickness = np.asarray(path.columns["cover_thickness"], dtype=float)
     gap = np.nan_to_num(np.asarray(path.columns["gap"], dtype=float)) if joint.rib_on != "cover" else 0.0
     place = path.points + (thickness + gap)[:, None] * view.up
@@ -231,7 +231,7 @@ def enter(targets: np.ndarray, top: Top, direction: np.ndarray, index: float) ->
 
 
 def is_on_top(entry: np.ndarray, lit: Sheet) -> np.ndarray:
-    """(n,) bool: whether entries (n, 3) in the view lie on a light-side face of the cover."""
+    """(n,) bool: whether entries (n, 3) in the view lie on a top face of the cover."""
     low, high = lit.boxes()
     tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
     index, facet = tree.query(shapely.points(entry[:, :2]))

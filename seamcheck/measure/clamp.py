@@ -38,7 +38,7 @@ def clamp_values(
 
     Parameters
     ----------
-    corridor : what the light takes of the cover's top, in the view; margin : mm, room beside the beam
+    corridor : what the beam covers of the cover's top, in the view; margin : mm, room beside the beam
     """
     view = joint.view
     near = corridor.buffer(clamp.reach)

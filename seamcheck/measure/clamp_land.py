@@ -1,4 +1,4 @@
-"""The cover's face toward the light beside the beam corridor: the clamp land."""
+"""The flat of the cover's top beside the beam corridor: the clamp land."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ class Land:
 class _Lines:
     """Cut lines of all stations as seen from P outward with the light above.
 
-    station (k,) ascending; a, b (k,) mm from P, a < b; wa, wb (k,) mm, heights toward the light; face (k,)
+    station (k,) ascending; a, b (k,) mm from P, a < b; wa, wb (k,) mm, heights against the beam; face (k,)
     """
 
     station: np.ndarray
@@ -94,8 +94,8 @@ def land_columns(
     Parameters
     ----------
     wide : the same stations cut LAND_REACH to both sides, heights in the press frame
-    taken : 'inner', 'outer' -> (n,) mm from P to the light's edge on the cover's top; where it is NaN or left out, the
-        light is as wide as the rib top
+    taken : 'inner', 'outer' -> (n,) mm from P to the beam's edge on the cover's top; where it is NaN or left out, the
+        beam is as wide as the rib top
     margin : mm beside the beam that are left free
     """
     up, n = section.up, len(section.s)
@@ -139,8 +139,8 @@ def measure_land(
     ----------
     segments : wide cut of cover, base and others; w measured along the frame's z
     start : (n,) mm from P to the edge of the beam corridor
-    up : +1 where the light comes from +w
-    level : (n,) height of the rib top, only what lies on its light side counts
+    up : +1 where the beam comes from +w
+    level : (n,) height of the rib top, only what lies above it counts
 
     Returns
     -------

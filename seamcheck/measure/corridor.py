@@ -1,4 +1,4 @@
-"""The beam corridor where the light enters the cover, and the setback of a tall tool from it."""
+"""The beam corridor where the beam enters the cover, and the setback of a tall tool from it."""
 
 from __future__ import annotations
 
@@ -42,12 +42,12 @@ def _in_view(region: BaseGeometry, joint: Joint, view: Frame) -> BaseGeometry:
 
 
 def light_corridor(joint: Joint, contour: Contour, survey: Survey, view: Frame, given: Light) -> BaseGeometry:
-    """What the light takes of the cover's top face, in the view, with its margin round it.
+    """What the beam covers of the cover's top face, in the view, with its margin round it.
 
     Notes
     -----
-    The light is as wide as the spot, or as the rib's top where none is given. Without a scanner: straight over the
-    seam. Seen from a scanner: between the places where the rays to both edges of the light enter the cover's top,
+    The beam is as wide as the spot, or as the rib's top where none is given. Without a scanner: straight over the
+    seam. Seen from a scanner: between the places where the rays to both edges of the beam enter the cover's top,
     station by station with the thickness, height and tilt that the top has there, and as wide as the beam's cone:
     margin + w tan b more to each side, with sin b = sin a / n, half-angle a and way w through the cover. What lies
     between no two stations (in sharp corners, over holes) is drawn by a level top at the median thickness.
@@ -71,7 +71,7 @@ def light_corridor(joint: Joint, contour: Contour, survey: Survey, view: Frame, 
 
 
 def light_at_rib(joint: Joint, contour: Contour, view: Frame, given: Light) -> BaseGeometry:
-    """Where the light meets the rib, in the view: the spot or the rib's top, with the margin."""
+    """Where the beam meets the rib, in the view: the spot or the rib's top, with the margin."""
     region = rib_region(joint, view) if given.spot is None else _spot_region(joint, contour, view, given.spot)
     return shapely.buffer(region, given.margin) if given.margin > 0 else region
 

@@ -1,4 +1,4 @@
-"""The cover over the rib: thickness, light along the beam, and the gap below it."""
+"""The cover over the rib: thickness, beam path, and the gap below it."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ def cover_columns(section: Section, spot: float | None = None) -> tuple[Columns,
 
     Parameters
     ----------
-    spot : mm, width of the light; None: as wide as the rib top
+    spot : mm, width of the beam; None: as wide as the rib top
     """
     outer, inner = section.outer, section.inner
     over_p = outer.stretches[:, 0] > 0
@@ -63,7 +63,7 @@ def cover_columns(section: Section, spot: float | None = None) -> tuple[Columns,
 
 
 def _shaded(dark: np.ndarray, side: Side, out: float) -> Shade:
-    """Intervals of one side that parallel light does not reach; out is +1 on the outer side."""
+    """Intervals of one side that a parallel beam does not reach; out is +1 on the outer side."""
     station, k = np.nonzero(dark)
     ends = np.sort(out * np.column_stack([side.a[station, k], side.b[station, k]]), axis=1)
     count = len(station)

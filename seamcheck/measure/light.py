@@ -15,22 +15,14 @@ from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Column, Value, value_of
-from seamcheck.measure.beam_path import (
-    Source,
-    Top,
-    aim,
-    enter,
-    is_on_top,
-    light_width,
-    lighting,
-)
+from seamcheck.measure.beam_path import Source, Top, aim, enter, is_on_top, light_width, lighting
 from seamcheck.measure.material.optics import cover_shift, spot_stretch
 from seamcheck.measure.obstacles import Obstacles
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.sections.face_gaps import Sheet
 from seamcheck.settings.tables import Light
 
-_ACROSS = (-0.998, 0.0, 0.998)  # of half the light's width: where it must arrive
+_ACROSS = (-0.998, 0.0, 0.998)  # of half the beam's width: where it must arrive
 _RIM = 8  # rays round the cone
 
 

@@ -1,4 +1,4 @@
-"""Parts that are neither cover nor base: their distance from the light on the seam."""
+"""Parts that are neither cover nor base: their distance from the spot on the seam."""
 
 from __future__ import annotations
 
@@ -18,13 +18,13 @@ from seamcheck.measure.additions import Additions, value_of
 from seamcheck.measure.corridor import light_at_rib
 from seamcheck.settings.tables import Light
 
-_LOOK = 10.0  # mm from the light within which other parts are measured
+_LOOK = 10.0  # mm from the spot within which other parts are measured
 _TURNS, _STILL = 30, 1e-7  # steps of the search for the nearest place, and mm that it may still move
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Lit:
-    """The strip of the light where it meets the rib.
+    """The strip of the beam where it meets the rib.
 
     Attributes
     ----------
@@ -63,7 +63,7 @@ class Lit:
 
 
 def neighbours(joint: Joint, contour: Contour, given: Light) -> Additions:
-    """The part nearest to the light on the rib, with its place, and all parts within 10 mm, nearest first.
+    """The part nearest to the spot on the rib, with its place, and all parts within 10 mm, nearest first.
 
     Parameters
     ----------
@@ -110,7 +110,7 @@ def nearest_faces(
 
     Parameters
     ----------
-    least : (n,) mm that the other body's faces are away from the light at least
+    least : (n,) mm that the other body's faces are away from the beam at least
     spread : mm that the light stands out beyond the faces at most
 
     Returns

@@ -34,9 +34,7 @@ class Course:
         points = np.concatenate([view.local(joint.frame.world(path.points)) for path in contour.paths])
         counts = [len(path.s) for path in contour.paths]
         return Course(
-            points,
-            np.repeat(np.arange(len(counts)), counts),
-            np.concatenate([path.s for path in contour.paths]),
+            points, np.repeat(np.arange(len(counts)), counts), np.concatenate([path.s for path in contour.paths])
         )
 
 

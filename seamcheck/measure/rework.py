@@ -10,7 +10,7 @@ import numpy as np
 from seamcheck.catalogue.say import say
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
-from seamcheck.measure.material.melt import both_rooms, largest_holding
+from seamcheck.measure.material.melt import both_traps, largest_holding
 from seamcheck.measure.table import PathSurvey, Survey
 
 _STEPS = 8  # collapses, from the planned one to the rib's height, between which areas are taken as straight
@@ -58,7 +58,7 @@ def _columns(path: PathSurvey, collapse: float) -> Columns:
     reserve = np.linspace(0.0, max(float(np.nanmax(height)), 1e-3), _STEPS + 1)
     melt, inner, outer = (np.array(rows) for rows in zip(*(path.areas_at(collapse + x) for x in reserve), strict=True))
     known = np.isfinite(np.asarray(path.columns["trap_room"], dtype=float))
-    least = collapse_left(reserve, np.where(known, melt - both_rooms(inner, outer), np.nan), height)
+    least = collapse_left(reserve, np.where(known, melt - both_traps(inner, outer), np.nan), height)
     why = np.where(path.reasons["trap_room"] != "", path.reasons["trap_room"], "depends")
     return {"collapse_left": Column.of(least, why)}
 

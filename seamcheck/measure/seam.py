@@ -63,7 +63,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
 
 
 def _with_land(survey: Survey, cutter: Cutter, sections: Sequence[Section], given: Light) -> Survey:
-    """The survey with the clamp land, and what the light takes of the cover's top where that is not the rib's width."""
+    """The survey with the clamp land, and what the beam covers of the cover's top where that is not the rib's width."""
     joint, contour = cutter.joint, cutter.contour
     above = light_facets(joint, contour, max(LAND_REACH, cutter.reach))
     is_plain = given.spot is None and given.scanner is None

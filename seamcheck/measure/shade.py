@@ -1,4 +1,4 @@
-"""What stands in the way of light along the beam, where some of the rib's width lies in the shade."""
+"""What stands in the way of the beam, where some of the rib's width lies in the shade."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from seamcheck.measure.additions import Additions, Value, value_of
 from seamcheck.measure.table import PathSurvey, Survey, rib_width
 from seamcheck.sections.face_gaps import FaceList, Sheet
 
-_ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the light's width
+_ACROSS = np.array([-0.95, -0.6, -0.3, 0.0, 0.3, 0.6, 0.95])  # of half the beam's width
 _ABOVE = 0.05  # mm above the rib's top from which on something stands over it
 _AROUND = 6.0  # mm beside the rib to which what shades it is looked at
 _TURN = 0.7  # cosine of the turn of a seam beyond which one move of a part does not clear both ends of its shade
@@ -23,7 +23,7 @@ def shades(joint: Joint, survey: Survey, margin: float) -> Additions:
 
     Parameters
     ----------
-    margin : mm beside the light that is to be clear as well: the beam margin
+    margin : mm beside the beam that is to be clear as well: the beam margin
     """
     dark = [np.asarray(path.columns["beam_clear"], dtype=float) < 1.0 - 1e-6 for path in survey.paths]
     if not any(mark.any() for mark in dark):
@@ -67,7 +67,7 @@ def _places(
 
 
 def _way_out(path: PathSurvey, stations: np.ndarray, part: Sheet, view: Frame, margin: float) -> dict[str, object]:
-    """By how much ('move', mm) and in which 'direction' the facets of a part leave the light over a stretch.
+    """By how much ('move', mm) and in which 'direction' the facets of a part leave the beam over a stretch.
 
     Empty where no single move across the seam clears it, or where the part reaches further than it was looked at.
     """
@@ -139,7 +139,7 @@ def _joined(low: np.ndarray, high: np.ndarray, half: float) -> tuple[float, floa
 
 
 def _across(path: PathSurvey, stations: np.ndarray, view: Frame) -> np.ndarray:
-    """(k * places, 3) in the view: places over the width of the light at stations (k,)."""
+    """(k * places, 3) in the view: places over the width of the beam at stations (k,)."""
     width = np.asarray(path.columns.get("light_width", rib_width(path)), dtype=float)
     half = np.nan_to_num(width[stations], nan=0.5) / 2
     places = path.points[stations, None] + _ACROSS[None, :, None] * half[:, None, None] * path.u[stations, None]

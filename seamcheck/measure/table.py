@@ -23,7 +23,7 @@ class Shade:
     share : (m,) of its rays that arrive, 0 to 1
     hit : (m, 3) mm where the first of the others is stopped: u, v (against the beam), along the seam; NaN unknown
     part : (m,) str, id of the part that stops it, '' unknown
-    leans : (m,) bool, whether these are rays of the scanner (else parallel light along the beam)
+    leans : (m,) bool, whether these are rays of the scanner (else a parallel beam)
     """
 
     station: np.ndarray

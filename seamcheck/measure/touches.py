@@ -152,12 +152,7 @@ def _take_least(
 
 
 def _is_real(
-    place: np.ndarray,
-    shift: np.ndarray,
-    gap: float,
-    bodies: tuple[Body, Body],
-    key: tuple[int, ...],
-    view: Frame,
+    place: np.ndarray, shift: np.ndarray, gap: float, bodies: tuple[Body, Body], key: tuple[int, ...], view: Frame
 ) -> bool:
     """Whether both exact faces lie over one another there, and, where they overlap, both solids as well."""
     low = view.world(np.append(place, 0.0))

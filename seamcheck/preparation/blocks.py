@@ -1,4 +1,4 @@
-"""What the kernel does for a trial: tools drawn beside the model, and light traced through its cover. In a child."""
+"""What the kernel does for a trial: tools drawn beside the model, and rays traced through its cover. In a child."""
 
 from __future__ import annotations
 
@@ -69,7 +69,7 @@ def draw_blocks(
     Parameters
     ----------
     joint : of the review's document
-    points : (n, 3) mm, that the light has to meet; thickness : (n,) mm, of the cover over them
+    points : (n, 3) mm, that the beam has to meet; thickness : (n,) mm, of the cover over them
     target : folder for 'clamp.step' or 'plate.step', 'nest.step' and 'with-clamp.step'
     """
     trial, assembly = settings.trial, join_pieces(read_assembly(paths), settings)
@@ -108,7 +108,7 @@ def draw_blocks(
 
 
 def top_of(cover: Mapping[str, Body], frame: Frame, points: np.ndarray, thickness: np.ndarray) -> Tops:
-    """The cover's top as the light meets it, from its exact faces."""
+    """The cover's top as the beam meets it, from its exact faces."""
     local = frame.local(points) + np.column_stack([np.zeros((len(points), 2)), np.nan_to_num(thickness)])
     faces = FaceList.of(dict(cover), frame, 1.0, zone_of(local, 5.0))
     lit = faces.facets(frame, 1.0)

@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 IN_THE_WAY = frozenset({"scanner-shadow", "parts-overlap"})
 """What a clamp on the cover may not add to the review's findings: shadow, and bodies that run into each other. Where
-the light is parallel, what stands over the rib shades it too (beam-path)."""
+the beam is parallel, what stands over the rib shades it too (beam-path)."""
 
 ON_LAND = frozenset({"clamp-land", "clamp-reach", "clamp-tilt"})
 """Limits of the land beside the beam, which a plate over the seam does without."""
@@ -43,7 +43,7 @@ def check_folder(folder: Path) -> Path:
     if folder.is_symlink():
         raise UsageError(f"{folder} is a link; name a folder that does not exist yet.")
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
-        raise UsageError(f"{folder} is there already and not an empty folder; name another one.")
+        raise UsageError(f"{folder} already exists and is not an empty folder; name another one.")
     parent = folder.resolve().parent
     if not parent.is_dir():
         raise UsageError(f"{folder} can't be written: there is no folder {parent}.")
@@ -86,7 +86,7 @@ def accepted(before: Review, settings: Settings) -> list[str]:
 
 
 def check_land(joint: Mapping[str, Any], site: Site, settings: Settings) -> None:
-    """NotPrepared where the light leaves a clamp no land on either side, or the cover a plate no level top."""
+    """NotPrepared where the beam leaves a clamp no land on either side, or the cover a plate no level top."""
     if settings.trial.plate is not None:
         tops = np.concatenate(tops_of(joint, site.frame))
         if float(np.nanmax(tops) - np.nanmin(tops)) > LEVEL:
@@ -106,9 +106,9 @@ def check_land(joint: Mapping[str, Any], site: Site, settings: Settings) -> None
 
 
 def check_drawn(drawn: Drawn, joint: Mapping[str, Any]) -> None:
-    """NotPrepared where tools run into parts, press nothing, or the light finds no way to the seam."""
+    """NotPrepared where tools run into parts, press nothing, or no ray finds its way to the seam."""
     if drawn.overlap > 1e-3:
-        raise NotPrepared(f"Clamp or nest would run into a part by {drawn.overlap:.2f} mm³; nothing is written.")
+        raise NotPrepared(f"Clamp or nest would cut into a part by {drawn.overlap:.2f} mm³; nothing is written.")
     if not drawn.feet:
         raise NotPrepared(f"Beside the beam there is no room for a clamp on the cover of seam {joint['id']}.")
     lost = int(np.isnan(drawn.told).any(axis=1).sum())

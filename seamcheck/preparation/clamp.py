@@ -67,7 +67,7 @@ class Site:
 
 
 def clamp_tools(site: Site, trial: Trial) -> list[Tool]:
-    """Frames and cores of a clamp; a core where a chamber within the light has room for one."""
+    """Frames and cores of a clamp; a core where a chamber inside the beam is wide enough for one."""
     feet = feet_of(site.light, trial.frame_width)
     zone = shapely.union_all([foot.outline for foot in feet]).buffer(2.0)
     away = over(site, zone).buffer(trial.clearance)
@@ -160,7 +160,7 @@ def _upward(site: Site, region: BaseGeometry) -> list[tuple[Body, int, float]]:
 
 
 def _body(site: Site, foot: Foot, away: BaseGeometry, low: float, high: float) -> Any:
-    """The room over a foot between two heights, its walls beside the beam leaning as that does."""
+    """The space above a foot between two heights, its walls beside the beam leaning like the beam."""
     outlines = [_line(foot.outline)] * 2
     if foot.leans:
         outlines = [as_line(leaning(foot.outline, site.lamp, z, -1.0)) for z in (low, high)]
@@ -172,12 +172,12 @@ def _body(site: Site, foot: Foot, away: BaseGeometry, low: float, high: float) -
 
 
 def leaning(edge: Polygon, lamp: Lamp, height: float, side: float) -> Ring:
-    """An edge of the light as it is at a height (mm in the frame).
+    """An edge of the beam as it is at a height (mm in the frame).
 
     Parameters
     ----------
     edge : at the lamp's level
-    side : +1 for an outer edge of the light, which the beam's cone widens upward; -1 for the edge of a chamber
+    side : +1 for an outer edge of the beam, which the beam's cone widens upward; -1 for the edge of a chamber
 
     Notes
     -----

@@ -1,4 +1,4 @@
-"""What the light takes of the cover's top, and where clamp and plate stand beside it; plain geometry, no kernel."""
+"""What the beam covers of the cover's top, and where clamp and plate stand beside it; plain geometry, no kernel."""
 
 from __future__ import annotations
 
@@ -32,11 +32,11 @@ def press_frame(joint: Mapping[str, Any]) -> Frame:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Lamp:
-    """Where the light comes from, in the frame.
+    """Where the beam comes from, in the frame.
 
     Attributes
     ----------
-    pivot : mm, height of the mirrors' pivot; None: the light is parallel
+    pivot : mm, height of the mirrors' pivot; None: the beam is parallel
     axis : (2,) mm, foot of the optical axis
     half_angle : degrees, of the beam's cone
     level : mm, the median height of the cover's top over the seam
@@ -71,7 +71,7 @@ def column(stations: Mapping[str, Any], name: str) -> np.ndarray:
 
 
 def light_region(joint: Mapping[str, Any], frame: Frame, lamp: Lamp, room: float) -> BaseGeometry:
-    """What the light takes of the plane at the lamp's level, with room beside it.
+    """What the beam covers of the plane at the lamp's level, with room beside it.
 
     Parameters
     ----------
@@ -79,7 +79,7 @@ def light_region(joint: Mapping[str, Any], frame: Frame, lamp: Lamp, room: float
 
     Notes
     -----
-    The light's edges are those of the review: the rib's where no scanner is given, else where the spot's edges enter
+    The beam's edges are those of the review: the rib's where no scanner is given, else where the spot's edges enter
     the cover's top; from its own height each is drawn along its ray to the level.
     """
     strips = []
@@ -97,7 +97,7 @@ def light_region(joint: Mapping[str, Any], frame: Frame, lamp: Lamp, room: float
 
 
 def edges_of(contour: Mapping[str, Any], side: str) -> np.ndarray:
-    """(n,) mm along u from the mid-line to where the light enters the cover; the rib's edge without a scanner.
+    """(n,) mm along u from the mid-line to where the beam enters the cover; the rib's edge without a scanner.
 
     Where it was not measured, as beside a junction, it goes on from the stations around.
     """
@@ -134,9 +134,9 @@ class Foot:
 
     Attributes
     ----------
-    name : 'frame' round the light, 'core' within it
-    outline : its outer edge; holes : edges of the light within it
-    leans : whether the outline is an edge of the light, so that it leans as the light does
+    name : 'frame' round the beam, 'core' inside it
+    outline : its outer edge; holes : edges of the beam within it
+    leans : whether the outline is an edge of the beam, so that it leans as the light does
     hollow : what is left open within it
     """
 
@@ -152,7 +152,7 @@ class Foot:
 
 
 def feet_of(light: BaseGeometry, wide: float) -> list[Foot]:
-    """A frame around each outermost edge of the light, and a core in each chamber that the light goes round.
+    """A frame around each outermost edge of the beam, and a core in each chamber that the light goes round.
 
     Parameters
     ----------

@@ -134,7 +134,7 @@ def clamp_csv(contours: Sequence[Mapping[str, Any]], pressed: Sequence[Pressing]
 
 
 def quaternion(tangent: np.ndarray, up: np.ndarray) -> np.ndarray:
-    """(4,) w, x, y, z of a tool whose z axis points with the light and whose x axis points along the path.
+    """(4,) w, x, y, z of a tool whose z axis points along the beam and whose x axis points along the path.
 
     Parameters
     ----------

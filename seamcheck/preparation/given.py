@@ -1,4 +1,4 @@
-"""What a trial goes by: from its settings, else from what the review knows, else assumed; each with its source."""
+"""The numbers that a trial uses: from its settings, else from the review, else assumed; each with its source."""
 
 from __future__ import annotations
 

@@ -118,7 +118,7 @@ def weld_path(
     ----------
     need : along the stroke
     contours : of the document's joint
-    beam : (3,) unit, in which the light travels
+    beam : (3,) unit, beam direction
 
     Notes
     -----

@@ -1,4 +1,4 @@
-"""``seamcheck.prepare``: from a review that holds to a folder with clamp, nest and weld path for the trial."""
+"""``seamcheck.prepare``: from a review within its limits to a folder with clamp, nest and weld path for the trial."""
 
 from __future__ import annotations
 
@@ -15,14 +15,7 @@ from seamcheck.catalogue.voice import Voice
 from seamcheck.isolation import run_isolated
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT, review, settings_for
 from seamcheck.preparation.blocks import Drawn, draw_blocks
-from seamcheck.preparation.checks import (
-    accepted,
-    check_drawn,
-    check_folder,
-    check_land,
-    check_review,
-    check_shadow,
-)
+from seamcheck.preparation.checks import accepted, check_drawn, check_folder, check_land, check_review, check_shadow
 from seamcheck.preparation.folder import files_of, write_all
 from seamcheck.preparation.given import drive_of, pressure_of
 from seamcheck.preparation.path import WeldPath

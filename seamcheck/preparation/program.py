@@ -1,4 +1,4 @@
-"""Where the light of a joint comes from, and its strokes with speed and power."""
+"""Where the beam of a joint comes from, and its strokes with speed and power."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ from seamcheck.settings.settings import Settings
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Site:
-    """Frame of a joint, where its light comes from, and the scanner over it."""
+    """Frame of a joint, where its beam comes from, and the scanner over it."""
 
     frame: Frame
     lamp: Lamp

@@ -76,11 +76,11 @@ def _clamp_rows(trial: Trial) -> Rows:
             (tr("kind"), tr("transparent plate {thick:g} mm thick, refractive index {index:g}, pressing over the seam",
                             thick=thick, index=index)),
             (tr("light that the plate transmits"),
-             tr("{share:.1f} % (reflection at both faces; absorption is not in it)",
+             tr("{share:.1f} % (reflection at both faces; absorption is not included)",
                 share=100 * plate_transmission(index))),
         ]  # fmt: skip
         if trial.accepted:
-            rows.append((tr("limits that the plate does without"), ", ".join(map(rule_title, trial.accepted))))
+            rows.append((tr("limits that do not apply with a plate"), ", ".join(map(rule_title, trial.accepted))))
     else:
         rows.append(
             (tr("kind"), tr("frame and cores {high:g} mm high, {clear:g} mm clear of the beam",
@@ -97,7 +97,9 @@ def _clamp_rows(trial: Trial) -> Rows:
             rows.append(
                 (
                     tr("tilt of the land"),
-                    tr("up to {tilt:.1f}°: a clamp that comes down straight pushes the cover aside there", tilt=tilt),
+                    tr(
+                        "up to {tilt:.1f}°: a clamp that comes down straight pushes the cover sideways there", tilt=tilt
+                    ),
                 )
             )
         rows.append((tr("checked"), tr("reviewed again with the clamp on the cover: no shadow, no collision")))
@@ -135,7 +137,7 @@ def _bending_row(trial: Trial) -> tuple[str, str]:
     )
     i = int(np.nanargmax(own.bending))
     return what, tr(
-        "up to {by:.3f} mm over {arm:.2f} mm, at s = {s:.1f} mm of {contour}; pressed on one side only, as the worst",
+        "up to {by:.3f} mm over {arm:.2f} mm, at s = {s:.1f} mm of {contour}; worst case: pressed on one side only",
         by=own.bending[i], arm=own.arm[i], s=contour["stations"]["s"][i], contour=contour["id"],
     )  # fmt: skip
 
@@ -147,9 +149,9 @@ def _flattening_row(trial: Trial) -> tuple[str, str]:
     if bow is None or value is None:
         return what, tr("not evaluated: no flatness of the cover is given (--tolerance flatness_cover=MM)")
     if value["value"] is None:
-        return what, tr("not evaluated: the cover is no plate of even height, or its modulus is not given")
+        return what, tr("not evaluated: the cover is not a plate of constant height, or its modulus is not given")
     return what, tr(
-        "a bow of {bow:.2f} mm takes {takes:.2f} N/mm along the seam, the clamp presses {has:.2f} N/mm: "
+        "to flatten a bow of {bow:.2f} mm takes {takes:.2f} N/mm along the seam; the clamp has {has:.2f} N/mm, so "
         "{flat:.2f} mm are pressed flat",
         bow=bow, takes=value["takes_newton_per_mm"], has=value["has_newton_per_mm"], flat=value["value"],
     )  # fmt: skip
@@ -166,7 +168,7 @@ def _nest_rows(trial: Trial) -> Rows:
             tr("{grip:g} mm deep, {play:g} mm play on each side, walls open by {draft:g}° for insertion",
                grip=trial.drawn.grip, play=own.nest_play, draft=own.nest_draft),
         ),
-        (tr("carries the base on"), tr("{area:.0f} mm² of level faces", area=support.area)),
+        (tr("supports the base on"), tr("{area:.0f} mm² of level faces", area=support.area)),
     ]  # fmt: skip
     floor = float(frame.local(np.asarray(trial.drawn.pocket[0]))[0, 2])
     for contour in trial.joint["contours"]:
@@ -181,7 +183,7 @@ def _nest_rows(trial: Trial) -> Rows:
         length = sum(b - a for a, b in bare)
         rows.append(
             (
-                tr("no support straight below {contour}", contour=contour["id"]),
+                tr("no support directly below {contour}", contour=contour["id"]),
                 tr("{length:.0f} mm: {places}", length=length, places=said) if bare else tr("nowhere"),
             )
         )
@@ -205,7 +207,7 @@ def _path_rows(trial: Trial) -> Rows:
     laps, why = laps_of(settings, joint, lap)
     rows.append((tr("laps"), f"{laps} ({why})"))
     least = min(float(path.power.min()) for path in paths)
-    rows.append((tr("share of the greatest power"), f"{_span(100 * least, 100.0, '.0f')} %"))
+    rows.append((tr("power, as a share of the highest"), f"{_span(100 * least, 100.0, '.0f')} %"))
     return rows + _energy_rows(trial)
 
 
@@ -244,10 +246,10 @@ def _energy_rows(trial: Trial) -> Rows:
     program, own = trial.program, trial.settings.trial
     need = program.paths[0].need
     if not program.is_absolute:
-        return [(tr("energy"), tr("relative only: the review names no materials, so the melted area stands for it"))]
-    source = {
-        HEAT: tr("by the heat model: the whole seam melts in step with its slowest place"),
-    }.get(need.of, tr("energy to melt over the transmission; losses of heat are not in it"))
+        return [(tr("energy"), tr("relative only: the settings name no materials, so it follows the melted area"))]
+    source = {HEAT: tr("by the heat model: the whole seam melts in step with its slowest place")}.get(
+        need.of, tr("energy to melt divided by the transmission; heat losses are not included")
+    )
     passes = 1.0 if own.plate is None else plate_transmission(own.plate[1])
     whole = sum(lap_energy(path) for path in program.paths) / passes
     watts = max(path.greatest_power for path in program.paths) / program.laps / passes
@@ -257,18 +259,18 @@ def _energy_rows(trial: Trial) -> Rows:
             tr("energy"),
             tr("{whole:.0f} J for the whole seam{plate}, {source}", whole=whole, plate=plate, source=source),
         ),
-        (tr("power share 1 is"), tr("{watts:.0f} W{plate}", watts=watts, plate=plate)),
+        (tr("a power share of 1 is"), tr("{watts:.0f} W{plate}", watts=watts, plate=plate)),
     ]
     power = power_of(trial.settings, trial.joint)
     if power is not None and watts > power * (1.0 + 1e-6):
         least = math.ceil(watts * program.laps / power - 1e-9)
         rows.append(
-            (tr("laser"), tr("{power:g} W are too few for {laps} laps at this speed: {least} at least", power=power,
-                             laps=program.laps, least=least))
+            (tr("laser"), tr("{power:g} W are not enough for {laps} laps at this speed: it takes at least {least}",
+                             power=power, laps=program.laps, least=least))
         )  # fmt: skip
     between = sum(path.need.between for path in program.paths)
     if between >= 0.05:
-        rows.append((tr("need put in between what is known"), tr("{length:.1f} mm", length=between)))
+        rows.append((tr("energy interpolated where it is not known"), tr("{length:.1f} mm", length=between)))
     return rows
 
 
@@ -277,7 +279,7 @@ def _cycle_rows(trial: Trial) -> Rows:
     welding = welding_time(program)
     rows = [(tr("welding"), tr("{time:.2f} s, laps: {laps}", time=welding, laps=program.laps))]
     if len(program.paths) > 1:
-        rows.append((tr("jumps between strokes"), tr("not in it: they are the machine's")))
+        rows.append((tr("jumps between strokes"), tr("not included: they depend on the machine")))
     cooling, handling = cooling_of(trial.settings, trial.joint), handling_of(trial.settings, trial.joint)
     if cooling.value is None or handling.value is None:
         return [*rows, (tr("cycle"), tr("not evaluated: no cooling or handling time is given (--cooling, --handling)"))]
@@ -288,7 +290,7 @@ def _cycle_rows(trial: Trial) -> Rows:
         (tr("cycle"), tr("{time:.2f} s", time=times.cycle)),
     ]
     if times.parts_a_year is None:
-        return [*rows, (tr("parts a year"), tr("not evaluated: no hours of work are given (--hours)"))]
+        return [*rows, (tr("parts a year"), tr("not evaluated: no working hours are given (--hours)"))]
     rows.append(
         (tr("parts a year"), tr("{parts:.0f} from one station in {hours:g} h, {used:.0f} % of them used",
                                 parts=math.floor(times.parts_a_year), hours=own.hours, used=100 * own.used))
@@ -321,7 +323,7 @@ def _remarks(trial: Trial) -> list[str]:
         )
     else:
         remarks.append(
-            tr("Energy is that of melting over the cover's transmission; conduction and losses come on top.")
+            tr("Energy is the energy to melt divided by the cover's transmission; conduction and losses come on top.")
         )
     remarks += [
         tr("How clamp and nest are held and guided, and how stiff they are, is up to the toolmaker."),

@@ -1,4 +1,4 @@
-"""What a scanner is told so that its light meets the mid-line under the cover: refraction taken into account."""
+"""What a scanner is told so that its beam meets the mid-line under the cover: refraction taken into account."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.measure.material.optics import refract
 
 CLOSE = 1e-4
-"""mm within which the light has to meet its points."""
+"""mm within which the beam has to meet its points."""
 
 _STEPS = 30  # each leaves about a tenth of what the last one missed by
 
@@ -26,11 +26,11 @@ class Field:
     Attributes
     ----------
     frame : z against the beam, the origin in the middle of the seam, at the height of the rib's top
-    pivot : mm in the frame, height of the mirrors' pivot; None: the light is parallel
+    pivot : mm in the frame, height of the mirrors' pivot; None: the beam is parallel
     axis : (2,) mm in the frame, foot of the optical axis
     index : of the cover
     plate : (thickness mm, refractive index) of a transparent plate, or None
-    is_refracted : whether a tilted top turns the light; not where no scanner is given
+    is_refracted : whether a tilted top turns the beam; not where no scanner is given
     """
 
     frame: Frame

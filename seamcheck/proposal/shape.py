@@ -14,16 +14,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import ABOVE, Axes, Column, column, common, cut_out, slab, united, without
-from seamcheck.proposal.level import (
-    FLAT,
-    PLAY,
-    as_line,
-    built_in,
-    cutting_bodies,
-    free_land,
-    level_traps,
-    strips,
-)
+from seamcheck.proposal.level import FLAT, PLAY, as_line, built_in, cutting_bodies, free_land, level_traps, strips
 from seamcheck.proposal.room import Net
 from seamcheck.proposal.section import Section
 from seamcheck.sections.pieces import Ring, rings_of

@@ -1,4 +1,4 @@
-"""The seam seen along the beam as a DXF drawing: mid-line, corridor of the light, clamp land, findings."""
+"""The seam seen along the beam as a DXF drawing: mid-line, beam corridor, clamp land, findings."""
 
 from __future__ import annotations
 

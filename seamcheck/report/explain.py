@@ -136,11 +136,7 @@ def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
         yield Text(q.detail)
     if letters := letters_in(q.whole_definition):
         yield Text(f"{'; '.join(letters)} (drawn in docs/joint.svg).", style="dim")
-    places = {
-        "station": "at every station",
-        "contour": "once for a seam",
-        "interface": "once for the interface",
-    }
+    places = {"station": "at every station", "contour": "once for a seam", "interface": "once for the interface"}
     yield Text(f"Measured {places[q.per]}.")
     judged = judged_by(key)
     for name in judged:

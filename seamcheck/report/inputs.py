@@ -167,7 +167,7 @@ def _material_rows(given: Mapping[str, Any]) -> Iterator[Row]:
 
 
 def in_one_line(document: Document) -> str:
-    """What weighs most, in one line: 'collapse 0.40 mm (default); light parallel, no scanner given; ...'."""
+    """What weighs most, in one line: 'collapse 0.40 mm (default); beam parallel, no scanner given; ...'."""
     settings = document.get("settings") or {}
     scanner = settings.get("scanner")
     joints = document.get("joints") or ()

@@ -99,7 +99,9 @@ def _ends(x: Callable[[float], float], top: float, low: float, high: float | Non
     parts = [_text(x(low) + 5, top + 13, tr("closed from {length}", length=mm(low, 2)), "start")]
     if high is not None:
         at, anchor = (x(high) - 5, "end") if crossed else (x(high) + 5, "start")
-        parts.append(_text(at, top + (13 if crossed else 28), tr("room up to {length}", length=mm(high, 2)), anchor))
+        parts.append(
+            _text(at, top + (13 if crossed else 28), tr("possible up to {length}", length=mm(high, 2)), anchor)
+        )
     return parts
 
 

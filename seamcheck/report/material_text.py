@@ -108,7 +108,10 @@ def _light(light: Mapping[str, Any]) -> list[str]:
         lines.append(f"  {text}")
     limit = light["limit_path_28_mm"]
     if limit is not None:
-        told = tr("28 % is passed up to {length} (common practice, no published source).", length=mm(limit, 2))
+        told = tr(
+            "28 % is transmitted up to a thickness of {length} (common practice, no published source).",
+            length=mm(limit, 2),
+        )
         lines.append(f"    {told}")
     for place in light["places"]:
         thin = place["thin_by_mm"]
@@ -127,7 +130,7 @@ def _melt(melt: Mapping[str, Any], window: Mapping[str, Any]) -> list[str]:
     lines.append(
         "  "
         + tr(
-            "While hot, the melt takes {times} times its volume ({standing}).",
+            "Hot melt takes {times} times the volume of the solid ({standing}).",
             times=plain_number(expansion["value"], 2), standing=known_word(expansion["standing"]),
         )
     )  # fmt: skip

@@ -76,7 +76,7 @@ def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
     """What a part covers in the plan, mm: the union of its display mesh seen along the beam."""
     corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
     one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
-    facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the light covers all the rest
+    facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the beam covers all the rest
     return shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005).simplify(0.01)
 
 

@@ -1,4 +1,4 @@
-"""A reading of a model that was not reviewed, seen from the light: outlines of the parts, the band filled."""
+"""A reading of a model that was not reviewed, seen along the beam: outlines of the parts, the band filled."""
 
 from __future__ import annotations
 

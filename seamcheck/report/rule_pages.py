@@ -23,12 +23,7 @@ DOCS = Path(__file__).parents[2] / "docs"
 def rules_page() -> str:
     """docs/rules.md."""
     settings = Settings()
-    lines = [
-        "# Rules",
-        "",
-        "Made from the declarations in `seamcheck/catalogue/rules.py`; do not edit here.",
-        "",
-    ]
+    lines = ["# Rules", "", "Made from the declarations in `seamcheck/catalogue/rules.py`; do not edit here.", ""]
     lines += ["Where a number comes from is written beside it:", ""]
     lines += [f"- **{key}**: {standing_sentence(key)}" for key in OF_DEFAULTS]
     lines += ["", "| rule | severity | default limit | standing |", "|---|---|---|---|"]

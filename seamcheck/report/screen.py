@@ -113,7 +113,7 @@ def _accepted(document: Document) -> Iterator[Line]:
 
 
 def _taken(document: Document) -> Iterator[Line]:
-    """What was taken for cover, base and light, and the numbers that most results hang on."""
+    """What was taken for cover, base and beam, and the numbers that most results hang on."""
     joints = document["joints"]
     names = facts.part_names(document)
     for joint in joints[:2]:

@@ -295,7 +295,7 @@ def _light(
     document: Document, values: _Values, half: float, slope: float, up: int, window: tuple[float, float, float, float],
     sections: SectionSet | None, station: int,
 ) -> tuple[BaseGeometry | None, list[BaseGeometry], str]:  # fmt: skip
-    """Corridor of the light down to the rib top, the strips of it in the shade, and the part that casts it."""
+    """Beam corridor down to the rib top, the strips of it in the shade, and the part that casts it."""
     if not half:
         return None, [], ""
     margin, top = facts.beam_margin(document), values["cover_thickness"] or 0.0
@@ -304,7 +304,7 @@ def _light(
     ceiling = window[3]
 
     def column(low: float, high: float, upto: float) -> BaseGeometry:
-        """The light onto the rib top between two places, up to a height."""
+        """The beam onto the rib top between two places, up to a height."""
         ends = []
         for at in (low, high):
             enters, above = at, at
@@ -331,7 +331,7 @@ def _light(
     rows = [row for row in rows if row["leans"] == given] or rows
 
     def rim(at: float) -> float:
-        """The margin beside the light lies in the shade of the light's edge."""
+        """The margin beside the beam lies in the shade of the beam's edge."""
         return float(np.sign(at) * foot) if abs(at) >= foot - margin - 1e-3 else at
 
     shade = [column(rim(row["low"]), rim(row["high"]), ceiling if row["v"] is None else row["v"]) for row in rows]
@@ -394,7 +394,7 @@ def _dimension(
             foot, over = a - side * margin, tr("margin")
             ends = (foot, low + thick + slope * foot), (a, low + thick + slope * a)
             shapes.dimensions.append(Dimension("beam_margin", over, facts.mm(margin, 2), *ends))
-        add("clamp_land", tr("land from the light's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))
+        add("clamp_land", tr("land from the beam's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))
     if not ribless:
         for sign, name in ((-1, "inner"), (1, "outer")):
             tall = values[f"rib_height_{name}"]

@@ -37,9 +37,9 @@ class Site:
 
     value : column -> its value, None where not measured
     half : half the width of the rib's top; slope : of the rib top; up : 1, or -1 with the rib on the cover
-    land : from where to where the clamp land lies along u; margin : of the light beside the rib
+    land : from where to where the clamp land lies along u; margin : of the beam beside the rib
     lip : middle of the limits of a lip's gap
-    caster : edge of what stands in the light and its height; None where nothing does
+    caster : edge of what stands in the beam and its height; None where nothing does
     """
 
     value: Callable[[str], float | None]
@@ -127,7 +127,7 @@ def _edges(finding: Mapping[str, Any], limit: float | None, name: str, site: Sit
 
 
 def _out_of_the_light(site: Site, sign: int, by: float) -> tuple[list[Move], list[Move]]:
-    """The edge of what stands in the light, moved aside: its far edge over the light goes ``by`` to one side."""
+    """The edge of what stands in the beam, moved aside: its far edge over the light goes ``by`` to one side."""
     edge = (site.caster or {}).get(-sign)
     if edge is None:
         return [], []
@@ -159,7 +159,7 @@ def _lip(site: Site, side: str, sign: int) -> tuple[list[Move], list[Move]]:
 
 
 def _cover(site: Site, wanted: float) -> tuple[list[Move], list[Move]]:
-    """The side of the cover that the light enters, at another thickness."""
+    """The cover's top, at another thickness."""
     thick = site.value("cover_thickness")
     if thick is None or wanted <= 0:
         return [], []

@@ -191,5 +191,5 @@ def _check_models(document: Document, paths: Sequence[Path]) -> None:
 
 def _notes(document: Document) -> list[str]:
     return [
-        f"Seam review of {document['model']['file']}: {facts.headline(document)}. {loosened(document)} {SHORT_CAUTION}",
+        f"Seam review of {document['model']['file']}: {facts.headline(document)}. {loosened(document)} {SHORT_CAUTION}"
     ]

@@ -62,7 +62,7 @@ def _where_sentence(document: Document, finding: Mapping[str, Any]) -> str:
 
 
 def _stretch_sentence(document: Document, finding: Mapping[str, Any]) -> str:
-    """'From s = 12.0 to 30.5 facts.mm, worst at x 1.0, y 2.0, z 3.0 mm.'; '' where a finding has no place."""
+    """'From s = 12.0 to 30.5 mm, worst at x 1.0, y 2.0, z 3.0 mm.'; '' where a finding has no place."""
     at = finding.get("at")
     named = zip("xyz", at or (), strict=False)
     worst = ", ".join(f"{axis}\N{NO-BREAK SPACE}{facts.coordinate(c, 1)}" for axis, c in named)
@@ -81,7 +81,7 @@ def _stretch_sentence(document: Document, finding: Mapping[str, Any]) -> str:
 
 
 def seam_sentence(document: Document) -> str:
-    """'One seam of 382.8 facts.mm, closed, looked at in 766 sections.'"""
+    """'One seam of 382.8 mm, closed, looked at in 766 sections.'"""
     all_paths = list(facts.paths(document))
     length = sum(float(c["length_mm"]) for _, c in all_paths)
     count = sum(len(c["stations"]["s"]) for _, c in all_paths)

@@ -51,7 +51,7 @@ _SOUND = {
 
 _SPOILED = {
     "seam-open": "Barometer housing; the rib is interrupted for 2 mm by a groove.",
-    "rib-missing": "Rain gauge head; the lid lies flat on the wall's rim, no rib stands there.",
+    "rib-missing": "Rain gauge head; the lid lies flat on the wall's rim, without a rib.",
     "traps-missing": "Rain gauge head; the lid lies on the top of a plain wall, which melts with open sides.",
     "seam-junction": "Logger box with two chambers; the dividing wall's rib meets the seam twice.",
     "rib-width": "Wind sensor head; the rib is only 0.55 mm wide all round.",
@@ -65,12 +65,12 @@ _SPOILED = {
     "trap-open-inner": "Rain gauge head; nothing closes the inner flash trap.",
     "lip-gap": "Wind sensor head; the outer lip leaves 0.5 mm after the collapse.",
     "clamp-land": "Rain gauge head; a wide chamfer leaves 0.8 mm of land for the clamp.",
-    "clamp-tilt": "Wind sensor head; the clamp land falls off outward by 4°.",
+    "clamp-tilt": "Wind sensor head; the clamp land slopes outward by 4°.",
     "cover-thickness": "Rain gauge head; the lid is 3.4 mm thick over the rib.",
     "cover-uniformity": "Barometer housing; a pad thickens the lid from 2.0 to 2.5 mm over 6 mm.",
     "cover-hole": "Rain gauge head; a vent hole of 3 mm goes through the lid over the rib.",
     "beam-path": "Barometer housing; a cable clip above the lid shades half of the rib over 8 mm.",
-    "contact-gap": "Barometer housing; a recess in the lid leaves the rib 0.25 mm apart from it over 5 mm.",
+    "contact-gap": "Barometer housing; a recess in the lid leaves a gap of 0.25 mm over the rib for 5 mm.",
     "drawn-welded": "Rain gauge head, drawn after welding: the parts overlap by 0.4 mm.",
     "sink-travel": "Rain gauge head; a pad beside the outer trap stops the lid after 0.45 mm.",
     "seam-step": "Barometer housing on a slope of 26.6°: the seam rises by 0.54 mm within one rib width.",
@@ -81,7 +81,7 @@ _SPOILED = {
     "wall-to-rib": "Wind sensor head; the wall below the rib is 1.0 mm wide, the rib 1.2 mm.",
     "support-offset": "Wind sensor head; the wall below the rib stands 1.75 mm beside it.",
     "overhang": "Wind sensor head; the rib stands on a ledge 2.3 mm deep that reaches 3.2 mm out from the wall.",
-    "trap-corner": "Battery compartment; in its corners the inner flash trap holds only 0.9 of its half of the melt.",
+    "trap-corner": "Battery compartment; in corners the inner flash trap holds only 0.9 times its half of the melt.",
     "clamp-reach": "Wind sensor head under a sun shield; clips on both sides leave no land for the clamp over 9 mm.",
     "guide-play": "Rain gauge head; the lid's locating pins have 0.02 mm of play left at the end of the collapse.",
     "guide-depth": "Rain gauge head; the lid's pins reach their holes only 0.15 mm after it touches the rib.",
@@ -95,9 +95,9 @@ _SPOILED_BY_SETTINGS = {
     "scanner-shadow": "Barometer housing; a mast beside the seam shades it from a scanner 200 mm above.",
     "intended-stop": "Rain gauge head; the post that is meant to end the collapse at 0.40 mm stands 0.20 mm too low.",
     "flatness-stack": "Rain gauge head; lid and rib are allowed to be 0.35 mm out of flat together.",
-    "weld-load": "Wind sensor head; 2 MPa inside pull the weld with more than it bears.",
+    "weld-load": "Wind sensor head; at 2 MPa inside the weld carries more than its strength.",
     "weld-peel": "Barometer housing; at 0.1 MPa inside the bending lid peels the weld in the middle of its long sides.",
-    "second-collapse": "Wind sensor head; a second collapse of 0.2 mm is planned, and just so much travel is left.",
+    "second-collapse": "Wind sensor head; a second collapse of 0.2 mm is planned, which leaves no reserve of travel.",
     "transmission": "Barometer housing; within all limits of geometry, but a pad of 0.28 mm on the lid "
     "leaves too little light over 6 mm.",
     "collapse-window": "Barometer housing; within all limits of geometry, but no collapse closes gap and "
@@ -109,11 +109,7 @@ def samples() -> tuple[Sample, ...]:
     """All sample models, the sound ones first."""
     return tuple(
         Sample(name, FOLDER / f"{name}.step", sentence, rule, settings)
-        for table, spoiled, own in (
-            (_SOUND, False, False),
-            (_SPOILED, True, False),
-            (_SPOILED_BY_SETTINGS, True, True),
-        )
+        for table, spoiled, own in ((_SOUND, False, False), (_SPOILED, True, False), (_SPOILED_BY_SETTINGS, True, True))
         for name, sentence in table.items()
         for rule in (name if spoiled else None,)
         for settings in (FOLDER / f"{name}.toml" if own else None,)

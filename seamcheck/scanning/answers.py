@@ -1,4 +1,4 @@
-"""What a reviewer says once of single models of a scan: cover, base and light, or that there is no seam in it."""
+"""What a reviewer says once of single models of a scan: cover, base and beam, or that there is no seam in it."""
 
 from __future__ import annotations
 
@@ -57,7 +57,7 @@ def read_answers(file: Path) -> dict[tuple[str, str], Answer]:
     try:
         text = bytes_of(file, "the table of joints", MOST_BYTES).decode("utf-8-sig")
     except UnicodeDecodeError:
-        raise UsageError(f"{file} is no table of joints: it is not UTF-8 text.") from None
+        raise UsageError(f"{file} is not a table of joints: it is not UTF-8 text.") from None
     rows = csv.DictReader(io.StringIO(text, newline=""))
     missing = [name for name in _REQUIRED if name not in (rows.fieldnames or ())]
     if missing:
@@ -115,7 +115,7 @@ class Answers:
         return self.table.get((folder, path)) or self.table.get(("", path))
 
     def settings_of(self, folder: str, path: str) -> Settings:
-        """The settings for a model: those of the scan, with cover, base and light of its row."""
+        """The settings for a model: those of the scan, with cover, base and beam of its row."""
         answer = self.of(folder, path)
         return self.settings if answer is None else self.settings.changed(dict(answer.changes))
 

@@ -72,7 +72,7 @@ def look_into(path: Path, patterns: Patterns, most_bytes: int) -> list[Member] |
             return _look_at_zip(path, patterns, most_bytes)
         ending = path.suffix.lower()
         if ending == ".zip" or ending in GZIP_ENDINGS:
-            return Refused("archive-damaged", f"{path.name!r} is no {ending[1:]} archive. Copy or pack it again.")
+            return Refused("archive-damaged", f"{path.name!r} is not a {ending[1:]} archive. Copy or pack it again.")
         return [Member(0, "", path.stat().st_size)]  # .stpz that holds plain text
     except Refused as refused:
         return refused
@@ -127,7 +127,7 @@ def _look_at_zip(path: Path, patterns: Patterns, most_bytes: int) -> list[Member
     members, together = [], 0
     for number, info in wanted:
         if base_name(info).lower().endswith(ARCHIVE_ENDINGS):
-            reason = "An archive within an archive stays closed. Unpack the outer one, and scan the folder."
+            reason = "An archive within an archive is not opened. Unpack the outer one, and scan the folder."
             members.append(Member(number, info.filename, info.file_size, code="archive-in-archive", reason=reason))
         elif info.flag_bits & 1:
             reason = "It is locked with a password. Unpack the archive, and scan the folder."
@@ -140,7 +140,7 @@ def _look_at_zip(path: Path, patterns: Patterns, most_bytes: int) -> list[Member
     return members
 
 
-_TOO_MUCH = "The models in this archive unpack to too much together. Unpack it, and scan the folder."
+_TOO_MUCH = "Together the models in this archive are too large. Unpack it, and scan the folder."
 
 
 def _member(path: Path, number: int, name: str, most_bytes: int) -> Member:

@@ -31,7 +31,6 @@ NO_WORKER_S = 120.0
 
 @dataclass(slots=True)
 class _Running:
-    job: Job
     answer: Future[Outcome]
     worker: str
     remote: Any
@@ -136,7 +135,7 @@ class ClusterWorkers:
         elif self._without_since is None:
             self._without_since = time.monotonic()
         elif time.monotonic() - self._without_since > NO_WORKER_S:
-            self._fail_all(f"The cluster at {self._address} has had no fit worker for {NO_WORKER_S:.0f} s.")
+            self._fail_all(f"The cluster at {self._address} has had no usable worker for {NO_WORKER_S:.0f} s.")
 
     def _reclaim(self) -> None:
         for number, entry in list(self._running.items()):
@@ -165,7 +164,7 @@ class ClusterWorkers:
             )
             number = id(remote)
             with self._lock:
-                self._running[number] = _Running(job, answer, worker, remote)
+                self._running[number] = _Running(answer, worker, remote)
             remote.add_done_callback(lambda done, number=number: self._finished(number))
 
     def _finished(self, number: int) -> None:

@@ -44,7 +44,7 @@ def cannot_write(place: str | PathLike[str], why: OSError | sqlite3.Error) -> Sc
         denied = name.startswith(("SQLITE_READONLY", "SQLITE_CANTOPEN", "SQLITE_PERM"))
         text = str(why)
     if full:
-        return ScanStopped(f"The disk is full: {place} can't be written. Free some room. {KEPT}")
+        return ScanStopped(f"The disk is full: {place} can't be written. Free some disk space. {KEPT}")
     if denied:
         return ScanStopped(f"{place} can't be written: no permission. Name another folder with --out.")
     return ScanStopped(f"{place} can't be written ({text}). {KEPT}")

@@ -5,9 +5,13 @@ from __future__ import annotations
 import hashlib
 import os
 import stat
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from typing import IO, Any
 
 from seamcheck.scanning.archives import Refused
+from seamcheck.scanning.errors import cannot_write
 
 _LFS_START = b"version https://git-lfs"
 _LFS_MOST_BYTES = 1024
@@ -19,7 +23,7 @@ def hash_file(place: Path) -> tuple[str, int]:
     try:
         facts = os.stat(place)
         if not stat.S_ISREG(facts.st_mode):
-            raise Refused("unreadable", "It is no plain file, but a device, a pipe or a folder.")
+            raise Refused("unreadable", "It is not a plain file but a device, a pipe or a folder.")
         digest, size = hashlib.sha256(), 0
         with open(place, "rb") as file:
             while chunk := file.read(_CHUNK):
@@ -35,16 +39,18 @@ def hash_file(place: Path) -> tuple[str, int]:
     return digest.hexdigest(), size
 
 
-def write_whole(target: Path, data: bytes) -> None:
-    """Write a file whole or not at all, and have it on the disk; raises OSError."""
+@contextmanager
+def written_whole(target: Path, mode: str = "xb", **how: Any) -> Iterator[IO[Any]]:
+    """A file to write that takes the target's place when it is whole and on the disk; else ScanStopped."""
     unfinished = target.with_name(f".{target.name[:100]}.part")
     try:
         unfinished.unlink(missing_ok=True)  # a link that was planted there must not be followed
-        with unfinished.open("xb") as file:
-            file.write(data)
+        with unfinished.open(mode, **how) as file:
+            yield file
             file.flush()
             os.fsync(file.fileno())
         os.replace(unfinished, target)
-    except BaseException:
+    except OSError as why:
+        raise cannot_write(target, why) from None
+    finally:
         unfinished.unlink(missing_ok=True)
-        raise

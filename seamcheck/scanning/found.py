@@ -21,12 +21,12 @@ PASSED_FOLDERS = (".git", ".hg", ".svn")
 SKIPPED: dict[str, str] = {
     "link": "A link, which is followed only with --follow-links.",
     "unreadable": "A file or folder that can't be read.",
-    "lfs-pointer": "A Git LFS pointer in the place of the model.",
+    "lfs-pointer": "A Git LFS pointer in place of the model.",
     "archive-damaged": "An archive that can't be unpacked.",
-    "archive-too-big": "An archive that unpacks to too much.",
+    "archive-too-big": "An archive whose unpacked files are too large.",
     "archive-in-archive": "An archive within an archive.",
     "locked": "A member of an archive that needs a password.",
-    "said-no-seam": "The table of joints says that there is no seam in it.",
+    "said-no-seam": "The table of joints says that it has no seam.",
 }
 """Why something is a row of its own but no review, beside the reasons of the review document."""
 

@@ -5,10 +5,8 @@ from __future__ import annotations
 import base64
 import csv
 import json
-import os
 import zlib
 from collections.abc import Iterator
-from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
 from typing import IO, Any
@@ -21,7 +19,7 @@ from seamcheck.report.csv import head, safe
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.skeleton import asset, environment, policy
 from seamcheck.scanning.answers import UNANSWERED, write_unanswered
-from seamcheck.scanning.errors import cannot_write
+from seamcheck.scanning.files import written_whole
 from seamcheck.scanning.picture import HEIGHT, STATES, WIDTH
 from seamcheck.scanning.store import Store
 from seamcheck.version import __version__
@@ -39,11 +37,12 @@ _MOST_SUPPLIERS = 300
 
 def write_index(store: Store, out: Path) -> None:
     """Write index.html, index.csv and unanswered.csv anew, each whole or not at all; raises ScanStopped."""
-    with _written(out / PAGE) as page:
+    text = {"mode": "x", "encoding": "utf-8", "newline": ""}
+    with written_whole(out / PAGE, **text) as page:
         write_page(store, page)
-    with _written(out / TABLE) as table:
+    with written_whole(out / TABLE, **text) as table:
         write_table(store, table)
-    with _written(out / UNANSWERED) as table:
+    with written_whole(out / UNANSWERED, **text) as table:
         write_unanswered(map(dict, store.results()), table, _cell)
 
 
@@ -56,7 +55,7 @@ def write_table(store: Store, file: IO[str]) -> None:
          *(f"{head(key)}_{end}" for key, end in VALUES), "page", "review"]
     )  # fmt: skip
     for row in store.results():
-        finding, values = _gravest(store, row), _values(store, row)
+        finding, values, (kinds, confidence) = _gravest(store, row), _values(store, row), _kinds(store, row)
         page = f"pages/{row['page']}" if row["page"] else ""
         writer.writerow(
             [
@@ -65,7 +64,7 @@ def write_table(store: Store, file: IO[str]) -> None:
                     row["folder"], row["path"], row["supplier"], row["verdict"], row["reason_code"], row["reason"],
                     row["must_fix"], row["attention"], row["notes"], row["waived"],
                     finding.get("rule"), finding.get("message"), finding.get("remedy"),
-                    *_kinds_cells(store, row), row["seams"], row["seam_length"], row["parts"],
+                    " ".join(kinds), confidence, row["seams"], row["seam_length"], row["parts"],
                     *values, page, row["review"],
                 )
             ]
@@ -145,11 +144,6 @@ def _kinds(store: Store, row: Any) -> tuple[list[str], float | None]:
     return list(dict.fromkeys(joint["kind"] for joint in joints)), min(known, default=None)
 
 
-def _kinds_cells(store: Store, row: Any) -> tuple[str, float | None]:
-    kinds, confidence = _kinds(store, row)
-    return " ".join(kinds), confidence
-
-
 def _packed(items: Iterator[Any]) -> Iterator[str]:
     """JSON lines, gzip, base64, piece by piece: only letters, digits, '+', '/', '=' reach the page."""
     packer = zlib.compressobj(9, zlib.DEFLATED, 31)  # 31: with the head of gzip (RFC 1952)
@@ -224,23 +218,6 @@ def _rules(store: Store) -> list[dict[str, Any]]:
 
 def _cell(value: Any) -> Any:
     return "" if value is None else safe(value) if isinstance(value, str) else value
-
-
-@contextmanager
-def _written(target: Path) -> Iterator[IO[str]]:
-    """A text file that takes the target's place only when it is whole."""
-    unfinished = target.with_name(f".{target.name}.part")
-    try:
-        unfinished.unlink(missing_ok=True)  # a link that was planted there must not be followed
-        with unfinished.open("x", encoding="utf-8", newline="") as file:
-            yield file
-            file.flush()
-            os.fsync(file.fileno())
-        os.replace(unfinished, target)
-    except OSError as why:
-        raise cannot_write(target, why) from None
-    finally:
-        unfinished.unlink(missing_ok=True)
 
 
 @cache

@@ -32,7 +32,7 @@ class FolderLock:
             holder = self._holder()
             os.close(self._handle)
             raise ScanStopped(
-                f"Another scan writes into {self._file.parent}{holder}. Wait for its end, or name another folder "
+                f"Another scan is writing into {self._file.parent}{holder}. Wait until it ends, or name another folder "
                 "with --out."
             ) from None
         try:

@@ -71,7 +71,7 @@ def read_list(file: Path) -> list[tuple[Path, ...]]:
     try:
         lines = bytes_of(file, "the list of files", MOST_BYTES).decode("utf-8-sig").splitlines()
     except UnicodeDecodeError:
-        raise UsageError(f"{file} is no list of files: it is not UTF-8 text.") from None
+        raise UsageError(f"{file} is not a list of files: it is not UTF-8 text.") from None
     groups = []
     for number, line in enumerate(lines, start=1):
         if not line.strip() or line.lstrip().startswith("#"):

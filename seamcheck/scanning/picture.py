@@ -44,7 +44,7 @@ def seam_picture(document: Document) -> str:
 
 
 def _axes(beam: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Right and up as one looks along the beam; up is y where the light comes from above."""
+    """Right and up as one looks along the beam; up is y where the beam comes from above."""
     up = np.array([0.0, 1.0, 0.0]) if abs(beam[1]) < 0.9 else np.array([0.0, 0.0, 1.0])
     across = np.cross(beam, up)
     across /= np.linalg.norm(across)

@@ -1,4 +1,4 @@
-"""What came of a scan, in numbers, and the exit code that follows."""
+"""The result of a scan in numbers, and the exit code that follows."""
 
 from __future__ import annotations
 

@@ -21,7 +21,7 @@ from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT
 from seamcheck.scanning.answers import NO_SEAM, Answer, Answers, read_answers
 from seamcheck.scanning.archives import Member, Refused
 from seamcheck.scanning.errors import Lost, cannot_write
-from seamcheck.scanning.files import hash_file, write_whole
+from seamcheck.scanning.files import hash_file, written_whole
 from seamcheck.scanning.found import SKIPPED, Walk
 from seamcheck.scanning.index import write_index
 from seamcheck.scanning.job import PAGES, Job, JobFile, Outcome, lost_outcome
@@ -110,7 +110,7 @@ def scan(
     patterns : for the names of files, such as '*.stp'; default: STEP files, gzip and zip archives of them
     pairs : words by which the names of cover and base differ, such as 'lid=case'
     pair_list : file that lists models of several files, see ``pairs.read_list``
-    joints : table of cover, base and light of single models, or that there is no seam, see ``answers.read_answers``
+    joints : table of cover, base and beam of single models, or that there is no seam, see ``answers.read_answers``
     jobs : reviews at a time; None for all processors
     time_limit, memory_limit : s and MB for each review; None for 600 and 4096
     unpack_limit : MB that one model in an archive may unpack to; None for 1000
@@ -137,7 +137,7 @@ def scan(
     if cluster is not None and jobs is not None:
         raise UsageError("--jobs counts reviews on this machine; with --cluster the workers' threads count.")
     if shared and cluster is None:
-        raise UsageError("--shared says something about the workers of a --cluster; there is none.")
+        raise UsageError("--shared applies to the workers of a --cluster; none is given.")
     target = Path(out)
     file: Path | None = None
     passed: list[Path] = []
@@ -162,7 +162,7 @@ def scan(
             progress.note = ""
 
         for ignored in passed:
-            tell(f"Not used: {ignored}, as it lies in a scanned folder. Name it with --settings to use it.")
+            tell(f"Not used: {ignored}, because it lies in a scanned folder. Name it with --settings to use it.")
         with open_to_write(target, tell) as store:
             kept = str((target / KEPT).absolute()) if keep_measured and cluster is None and not again else ""
             run = _Run(store, target, settings, answers, limits, pages, again, kept, progress, on_progress)
@@ -357,10 +357,8 @@ class _Run:
         page = None
         if outcome.page is not None:
             page = f"{page_stem(job.files[0].name)}-{key[:12]}.html"
-            try:
-                write_whole(self._out / "pages" / page, outcome.page)
-            except OSError as why:
-                raise cannot_write(self._out / "pages" / page, why) from None
+            with written_whole(self._out / "pages" / page) as file:
+                file.write(outcome.page)
         effort = {
             "seconds": round(outcome.seconds, 3), "tries": tries, "time_limit": job.time_limit,
             "memory_limit": job.memory_limit,

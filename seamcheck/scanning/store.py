@@ -62,7 +62,7 @@ def open_to_write(folder: Path, tell: Callable[[str], None]) -> Store:
             raise cannot_write(aside, why) from None
         tell(
             f"The store was written by an older seamcheck, whose reviews don't count for this one: it was put aside as "
-            f"{aside.name}, and everything is reviewed anew."
+            f"{aside.name}, and everything is reviewed again."
         )
         return Store(folder / NAME, tell)
 
@@ -325,7 +325,7 @@ class Store:
             name = getattr(why, "sqlite_errorname", "") or ""
             if name.startswith(("SQLITE_NOTADB", "SQLITE_CORRUPT")):
                 raise ScanStopped(
-                    f"{self.file} is no store of a scan, or it is damaged ({why}). Move it away, or name another "
+                    f"{self.file} is not the store of a scan, or it is damaged ({why}). Move it away, or name another "
                     "folder with --out."
                 ) from None
             raise cannot_write(self.file, why) from None

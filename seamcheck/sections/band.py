@@ -34,7 +34,7 @@ def near_facets(joint: Joint, contour: Contour, reach: float, light: float) -> S
 
 
 def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
-    """The same, without faces that lie wholly below the rib's top: what is measured beside the cover's light side."""
+    """The same, without faces that lie wholly below the rib's top: what is measured beside the cover's top."""
     lowest = min(float((joint.up * path.points[:, 2]).min()) for path in contour.paths)
     return _facets(joint, contour, reach, lowest - _BELOW)
 
@@ -45,10 +45,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
     room = zone_around(lines, 1.05 * reach + 0.1)  # beyond every place that is measured: there holes may be filled
     narrow = zone_around(lines, max(contour.rib_width, light))
     corners, owners, faces = [np.empty((0, 3, 3))], [np.empty(0, dtype=int)], [np.empty(0, dtype=int)]
-    roles = {
-        joint.rib_part: BASE if joint.up > 0 else COVER,
-        joint.counter_part: COVER if joint.up > 0 else BASE,
-    }
+    roles = {joint.rib_part: BASE if joint.up > 0 else COVER, joint.counter_part: COVER if joint.up > 0 else BASE}
     for part, body in joint.bodies.items():
         owner = roles.get(part, OTHER)
         near = _faces_within(body, wide if owner != OTHER else narrow, joint)
@@ -64,7 +61,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
 
 
 def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:
-    """(n,) mm: how far boxes (n, 6) reach toward the light, in the press frame."""
+    """(n,) mm: how far boxes (n, 6) reach against the beam, in the press frame."""
     middle = joint.frame.local((boxes[:, :3] + boxes[:, 3:]) / 2)[:, 2]
     return np.asarray(joint.up * middle + ((boxes[:, 3:] - boxes[:, :3]) / 2) @ np.abs(joint.frame.axes[2]))
 

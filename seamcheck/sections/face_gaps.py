@@ -24,10 +24,7 @@ _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no usable height
 _SLIVER = 1e-9  # mm²
 _EVEN = 1e-3  # mm: room for rounding; deeper overlaps are measured exactly
-_WIDE, _FIRST = (
-    0.02,
-    2000,
-)  # mm of an overlap that is no sliver; pairs checked first where only the nearest is wanted
+_WIDE, _FIRST = (0.02, 2000)  # mm of an overlap that is no sliver; pairs checked first where only the nearest is wanted
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -60,11 +57,7 @@ class FaceList:
         if not parts:
             return FaceList(tuple(bodies), tuple(bodies.values()), *_nothing())
         return FaceList(
-            tuple(bodies),
-            tuple(bodies.values()),
-            np.concatenate(parts),
-            np.concatenate(faces),
-            np.concatenate(boxes),
+            tuple(bodies), tuple(bodies.values()), np.concatenate(parts), np.concatenate(faces), np.concatenate(boxes)
         )
 
     def take(self, index: np.ndarray) -> FaceList:

@@ -60,7 +60,7 @@ def decompose(
     ----------
     segments : w measured from the rib top at the station
     extra : (n, k) mm, further break points of each station, NaN to leave one out
-    rib_owner : BASE or COVER; up : +1 where the light comes from +w, -1 where from -w
+    rib_owner : BASE or COVER; up : +1 where the beam comes from +w, -1 where from -w
     """
     owner_of_roof = COVER if rib_owner == BASE else BASE
     u0, u1 = np.clip(segments.u0, -reach, reach), np.clip(segments.u1, -reach, reach)
@@ -125,11 +125,7 @@ def decompose(
         return out
 
     face = segments.face[seg]
-    floor_a, floor_b, floor_face = (
-        pick(floor, left, np.nan),
-        pick(floor, right, np.nan),
-        pick(floor, face, -1),
-    )
+    floor_a, floor_b, floor_face = (pick(floor, left, np.nan), pick(floor, right, np.nan), pick(floor, face, -1))
     roof_a, roof_b, roof_face = pick(roof, left, np.nan), pick(roof, right, np.nan), pick(roof, face, -1)
     _close_slits(station, a, b, floor_a, floor_b)
     _close_slits(station, a, b, roof_a, roof_b)
@@ -147,7 +143,7 @@ def plastic_over(
     Parameters
     ----------
     place : (k,) interval that each line of the cover's outline crosses; left, right : (k,) mm, its heights toward the
-        light at both ends of the interval, 0 at the rib's top; lit : (k,) bool, whether it looks toward the light
+        light at both ends of the interval, 0 at the rib's top; lit : (k,) bool, whether it looks against the beam
     size : number of intervals
 
     Returns
@@ -156,7 +152,7 @@ def plastic_over(
 
     Notes
     -----
-    From the rib toward the light, a stretch begins at a line that looks away from the light and ends at the last one
+    From the rib against the beam, a stretch begins at a line that looks away from the beam and ends at the last one
     that looks toward it before the next begins. Where two faces meet at an upright wall that lies in the section, both
     may be cut, or neither: then two lines in a row look to the same side, and they bound one stretch.
     """
@@ -164,7 +160,7 @@ def plastic_over(
     order = np.lexsort((lit, middle, place))
     place, left, right, middle, lit = (v[order] for v in (place, left, right, middle, lit))
     same = place[1:] == place[:-1] if len(place) else np.empty(0, dtype=bool)
-    begins = ~lit & np.append(True, ~same | lit[:-1])[: len(lit)]  # the first of lines that look away from the light
+    begins = ~lit & np.append(True, ~same | lit[:-1])[: len(lit)]  # the first of lines that look away from the beam
     joined = np.append(False, same & lit[:-1] & (np.diff(middle) < _TOUCH))[: len(lit)]
     begins &= ~joined
     number = np.cumsum(begins) - 1  # of the stretch that a line belongs to

@@ -97,7 +97,7 @@ class Cutter:
     """Cuts one joint at any stations."""
 
     def __init__(self, joint: Joint, contour: Contour, spot: float | None = None) -> None:
-        """spot : mm, width of the light where it is not the rib's."""
+        """spot : mm, width of the beam where it is not the rib's."""
         self.joint, self.contour = joint, contour
         self.width, self.spot = contour.rib_width, spot
         self.reach = max(6.0, 6.0 * contour.rib_width, spot or 0.0)

@@ -51,7 +51,7 @@ USUAL_INDEX = 1.5
 
 SCANNER: dict[str, Setting] = _by_name((
     Setting(
-        "distance", None, "mm", "from the pivot of the scanner's mirrors down to the cover's top face", 1.0, 1e5,
+        "distance", None, "mm", "distance from the pivot of the scanner's mirrors down to the cover's top", 1.0, 1e5,
         "your own", table="scanner",
     ),
     Setting(
@@ -61,7 +61,8 @@ SCANNER: dict[str, Setting] = _by_name((
     Setting(
         "index", None, "1",
         "refractive index of the cover at the weld's wavelength; left out: that of material.light, of the cover's "
-        "polymer, else 1.5", 1.0, 2.5, "assumption", "1.48 to 1.62 for common plastics", table="scanner",
+        "polymer, else 1.5",
+        1.0, 2.5, "assumption", "1.48 to 1.62 for common plastics", table="scanner",
     ),
 ))  # fmt: skip
 
@@ -106,15 +107,16 @@ TRIAL: dict[str, Setting] = _by_name((
     Setting(
         "acceleration", None, "mm/s²",
         "largest acceleration of spot or robot, along and across the path; left out: material.laser.acceleration, else "
-        "corners do not slow the path", 1.0, 1e9, "your own", table="trial",
+        "corners do not slow the path",
+        1.0, 1e9, "your own", table="trial",
     ),
     Setting(
-        "laps", None, "1", "how often the path is passed; left out: as often as the heat model's weld takes, else once",
-        1, 10000, "your own", table="trial",
+        "laps", None, "1", "number of laps; left out: as many as the weld takes by the heat model, else one", 1, 10000,
+        "your own", table="trial",
     ),
     Setting(
-        "overlap", 5.0, "mm", "beyond the start of a closed path, over which the power falls", 0.0, 100.0, "assumption",
-        "about three rib widths; try it", table="trial",
+        "overlap", 5.0, "mm", "overlap beyond the start of a closed path, in which the power ramps down", 0.0, 100.0,
+        "assumption", "about three rib widths; try it", table="trial",
     ),
     Setting(
         "power", None, "W", "highest power of the laser at the cover; left out: material.laser.power", 0.1, 1e5,
@@ -133,15 +135,14 @@ TRIAL: dict[str, Setting] = _by_name((
         "assumption", table="trial",
     ),
     Setting(
-        "nest-play", 0.1, "mm", "between base and pocket, on each side", 0.0, 5.0, "assumption",
+        "nest-play", 0.1, "mm", "play between base and pocket, on each side", 0.0, 5.0, "assumption",
         "more where the base shrinks unevenly", table="trial",
     ),
     Setting(
-        "nest-draft", 3.0, "°", "by which the pocket's walls open for insertion", 0.0, 20.0, "assumption",
-        table="trial",
+        "nest-draft", 3.0, "°", "draft of the pocket's walls, for insertion", 0.0, 20.0, "assumption", table="trial",
     ),
     Setting(
-        "plate-thickness", None, "mm", "of a transparent plate that presses in place of a frame", 0.1, 100.0,
+        "plate-thickness", None, "mm", "thickness of a transparent plate that presses in place of a frame", 0.1, 100.0,
         "your own", table="trial",
     ),
     Setting(
@@ -150,40 +151,40 @@ TRIAL: dict[str, Setting] = _by_name((
     ),
     Setting(
         "cooling", None, "s",
-        "time under pressure after the laser is off; left out: the heat model's cooling time, or "
-        "material.process.hold where that "
-        "is longer", 0.0, 3600.0, "your own", table="trial",
+        "time under pressure after the laser is off; left out: the heat model's cooling time, or material.process.hold "
+        "where that is longer",
+        0.0, 3600.0, "your own", table="trial",
     ),
     Setting(
-        "handling", None, "s", "to take out one part and put in the next; left out: material.process.handling", 0.0,
-        3600.0, "your own", table="trial",
+        "handling", None, "s", "time to take out one part and insert the next; left out: material.process.handling",
+        0.0, 3600.0, "your own", table="trial",
     ),
-    Setting("hours", None, "h", "hours of work in a year", 1.0, 8784.0, "your own", table="trial"),
+    Setting("hours", None, "h", "working hours in a year", 1.0, 8784.0, "your own", table="trial"),
     Setting(
         "used", 1.0, "1", "share of these hours in which parts are made", 0.01, 1.0, "assumption",
         "no stops at all; set your own", table="trial",
     ),
     Setting("parts", None, "1", "parts wanted in a year", 1.0, 1e10, "your own", table="trial"),
 ))  # fmt: skip
-"""What ``seamcheck prepare`` goes by; a review takes no notice of it."""
+"""Settings of ``seamcheck prepare``; a review does not use them."""
 
 USUAL_SPEED = 1000.0
-"""mm/s where no speed is given (assumption: of the order that mirrors move a spot at)."""
+"""mm/s where no speed is given (assumption: the order of magnitude of mirror scanners)."""
 
 FLATNESS: dict[str, str] = {
     "flatness_cover": "flatness of the cover's underside over the whole seam",
     "flatness_rib": "flatness of the rib top over the whole seam",
-    "flattened": "how much of both the clamp presses flat",
+    "flattened": "how much of both flatnesses the clamp presses out",
 }
-"""Entries of ``[tolerance]`` that are no quantities: what a cover and a rib are off the plane, mm."""
+"""Entries of ``[tolerance]`` that are no quantities: flatness of cover and rib, mm."""
 
 PROCESS_TOLERANCES: dict[str, tuple[str, str]] = {
     "collapse": ("mm", "± of the collapse that the machine reaches"),
     "trap_area": ("%", "± of the area of both flash traps"),
     "cpk": (
         "1",
-        "capability of all of them: parts are spread normally, with a third of the tolerance over this as standard "
-        "deviation; left out: uniformly between the ends, the worst that a tolerance allows",
+        "process capability: parts are spread normally, with a standard deviation of a third of the tolerance over "
+        "cpk; left out: uniformly over the tolerance, the worst that it allows",
     ),
 }  # fmt: skip
 """Further entries of ``[tolerance]``: unit, what it is."""
@@ -300,6 +301,6 @@ TABLES = ("joint", "limits", "scanner", "clamp", "load", "tolerance", "material"
 
 RENAMED: dict[str, str] = {
     "contact-gap.max": "contact-gap.attention (mm, from which on a gap is attention) and contact-gap.share (in planned "
-    "collapses, from which on it must be fixed)",
+    "collapses, from which on it must be fixed)"
 }
 """Old limit -> what to write instead."""

@@ -92,11 +92,7 @@ class MaterialSettings:
 
 
 def _compound_dict(compound: Compound) -> dict[str, Any]:
-    entry: dict[str, Any] = {
-        "name": compound.name,
-        "polymer": compound.polymer.symbol,
-        "kind": compound.polymer.kind,
-    }
+    entry: dict[str, Any] = {"name": compound.name, "polymer": compound.polymer.symbol, "kind": compound.polymer.kind}
     for share in ("glass", "mineral", "carbon"):
         if getattr(compound, share):
             entry[f"{share}_percent"] = round(100.0 * getattr(compound, share), 3)

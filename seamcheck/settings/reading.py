@@ -187,7 +187,8 @@ def unknown(word: str, valid: Iterable[str], kind: str, where: str = "") -> str:
     valid = list(valid)
     said = " ".join(filter(None, (f"There is no {kind} {word!r}", where)))
     rule, quantity = word.lower().replace("_", "-"), word.lower().replace("-", "_")
-    for former in (FORMER_RULES.get(rule), FORMER_QUANTITIES.get(quantity)):
+    named = [FORMER_RULES.get(rule), FORMER_QUANTITIES.get(quantity)]
+    for former in reversed(named) if "_" in word else named:  # as it is written: a quantity with _, a rule with -
         if former in valid:
             return f"{said} any more: since {FORMER_RULES_UNTIL} it is {former!r}. Write that."
     near = nearest(word, valid)

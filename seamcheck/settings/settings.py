@@ -24,23 +24,14 @@ from seamcheck.settings.declared import (
     TRIAL,
     USUAL_INDEX,
 )
-from seamcheck.settings.reading import (
-    SettingFault,
-    Table,
-    blamed_on,
-    check,
-    choice,
-    direction,
-    number,
-    text,
-    unknown,
-)
+from seamcheck.settings.reading import SettingFault, Table, blamed_on, check, choice, direction, number, text, unknown
 from seamcheck.settings.tables import (
     Clamp,
     Light,
     Load,
     Scanner,
     Trial,
+    Written,
     read_clamp,
     read_load,
     read_scanner,
@@ -216,7 +207,7 @@ class Settings:
                 inner = table
                 for key in path[:-1]:
                     inner = inner.setdefault(key, {})
-                is_typed = isinstance(value, Scanner | Clamp | Load | Trial)
+                is_typed = isinstance(value, Written)
                 inner[path[-1]] = value.as_table() if is_typed else value
         return read(table, self, origin)
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from seamcheck.catalogue.quantities import QUANTITIES
+from seamcheck.catalogue.setting import Setting
 from seamcheck.errors import UsageError
 from seamcheck.settings.declared import (
     CLAMP,
@@ -33,7 +34,16 @@ _EXAMPLES = {
 
 
 @dataclass(frozen=True, slots=True)
-class Scanner:
+class Written:
+    """What a table of the settings holds."""
+
+    def as_table(self) -> dict[str, Any]:
+        """The table that it is read from."""
+        return {key.replace("_", "-"): value for key, value in asdict(self).items() if value is not None}
+
+
+@dataclass(frozen=True, slots=True)
+class Scanner(Written):
     """Where the light comes from.
 
     Attributes
@@ -55,7 +65,7 @@ class Scanner:
 
     def as_table(self) -> dict[str, Any]:
         """The table that it is read from."""
-        return {**_entries(self), **({"telecentric": True} if self.is_telecentric else {})}
+        return {**super(Scanner, self).as_table(), **({"telecentric": True} if self.is_telecentric else {})}
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +87,7 @@ class Light:
 
 
 @dataclass(frozen=True, slots=True)
-class Clamp:
+class Clamp(Written):
     """The clamp tool: height mm, reach mm, least width of land mm; pressure, modulus of the cover MPa or None."""
 
     height: float = 20.0
@@ -86,13 +96,9 @@ class Clamp:
     pressure: float | None = None
     modulus: float | None = None
 
-    def as_table(self) -> dict[str, Any]:
-        """The table that it is read from."""
-        return _entries(self)
-
 
 @dataclass(frozen=True, slots=True)
-class Load:
+class Load(Written):
     """What the weld has to hold: pressure MPa inside, or force N; strength MPa, weld factor; None where not given."""
 
     pressure: float | None = None
@@ -100,13 +106,9 @@ class Load:
     strength: float | None = None
     weld_factor: float | None = None
 
-    def as_table(self) -> dict[str, Any]:
-        """The table that it is read from."""
-        return _entries(self)
-
 
 @dataclass(frozen=True, slots=True)
-class Trial:
+class Trial(Written):
     """What tools, path and cycle of a trial go by, see declared.TRIAL; mm, degrees, s, W; None where not given."""
 
     speed: float | None = None
@@ -134,22 +136,19 @@ class Trial:
             return None
         return self.plate_thickness, self.plate_index
 
-    def as_table(self) -> dict[str, Any]:
-        """The table that it is read from."""
-        return _entries(self)
 
-
-def _entries(thing: Scanner | Clamp | Load | Trial) -> dict[str, Any]:
-    return {key.replace("_", "-"): value for key, value in asdict(thing).items() if value is not None}
+def _numbers(name: str, written: Any, settings: Mapping[str, Setting], *others: str) -> tuple[Table, dict[str, Any]]:
+    """A table, which may hold these settings and others, and the settings' values by their attributes."""
+    table = Table.of({} if written is None else written, (name,), _EXAMPLES[name])
+    table.only((*settings, *others))
+    return table, {setting.attribute: table.number(setting) for setting in settings.values()}
 
 
 def read_scanner(written: Any) -> Scanner | None:
     """The scanner of a ``[scanner]`` table; None without one. SettingFault for what can't be taken."""
     if written is None:
         return None
-    table = Table.of(written, ("scanner",), _EXAMPLES["scanner"])
-    table.only((*SCANNER, "axis", "telecentric"))
-    numbers = {setting.attribute: table.number(setting) for setting in SCANNER.values()}
+    table, numbers = _numbers("scanner", written, SCANNER, "axis", "telecentric")
     scanner = Scanner(axis=table.maybe("axis", None, point), **numbers)
     telecentric = table.maybe("telecentric", False, flag)
     if telecentric == ("distance" in table.values):
@@ -160,16 +159,13 @@ def read_scanner(written: Any) -> Scanner | None:
 
 def read_clamp(written: Any) -> Clamp:
     """The clamp of a ``[clamp]`` table. SettingFault for what can't be taken."""
-    table = Table.of({} if written is None else written, ("clamp",), _EXAMPLES["clamp"])
-    table.only(CLAMP)
-    return Clamp(**{setting.attribute: table.number(setting) for setting in CLAMP.values()})
+    return Clamp(**_numbers("clamp", written, CLAMP)[1])
 
 
 def read_trial(written: Any) -> Trial:
     """What a trial goes by, of a ``[trial]`` table. SettingFault for what can't be taken."""
-    table = Table.of({} if written is None else written, ("trial",), _EXAMPLES["trial"])
-    table.only(TRIAL)
-    trial = Trial(**{setting.attribute: table.number(setting) for setting in TRIAL.values()})
+    table, numbers = _numbers("trial", written, TRIAL)
+    trial = Trial(**numbers)
     if (trial.plate_thickness is None) != (trial.plate_index is None):
         raise SettingFault(table.path, "A plate needs both plate-thickness, in mm, and plate-index.")
     if trial.laps is not None and trial.laps != round(trial.laps):
@@ -181,9 +177,8 @@ def read_load(written: Any) -> Load | None:
     """The load of a ``[load]`` table; None without one. SettingFault for what can't be taken."""
     if written is None:
         return None
-    table = Table.of(written, ("load",), _EXAMPLES["load"])
-    table.only(LOAD)
-    load = Load(**{setting.attribute: table.number(setting) for setting in LOAD.values()})
+    table, numbers = _numbers("load", written, LOAD)
+    load = Load(**numbers)
     if (load.pressure is None) == (load.force is None):
         raise SettingFault(table.path, "load needs either pressure, in MPa inside, or force, in N on the cover.")
     return load

@@ -156,10 +156,7 @@ DISGUISES = {
     "UTF-16 without mark": (lambda data: data.decode("latin-1").encode("utf-16-be"), "UTF-16"),
     "HTML": (lambda data: b"<!DOCTYPE html>\n<html><body>Sign in</body></html>", "web page"),
     "XML": (lambda data: b"<?xml version='1.0'?><model/>", "XML"),
-    "LFS": (
-        lambda data: b"version https://git-lfs.github.com/spec/v1\noid sha256:4d\nsize 12345\n",
-        "Git LFS",
-    ),
+    "LFS": (lambda data: b"version https://git-lfs.github.com/spec/v1\noid sha256:4d\nsize 12345\n", "Git LFS"),
     "STL text": (lambda data: b"solid case\n facet normal 0 0 1\n", "STL"),
     "STL binary": (lambda data: bytes(80) + (2).to_bytes(4, "little") + bytes(100), "STL"),
     "IGES": (lambda data: b" " * 72 + b"S      1\n1H,,1H;" + b" " * 65 + b"G      1\n", "IGES"),

@@ -19,11 +19,7 @@ def models():
     # the kernel turns faces of this one and gives them in another order than the file
     dome = cq.Workplane().sphere(10).union(cq.Workplane().cylinder(20, 4)).edges().fillet(0.5)
     hollow = box(30, 30, 30).cut(box(10, 10, 10).translate((10, 10, 10)))  # a solid with a void
-    return [
-        ("plate", plate, cq.Location((1, 2, 3), (1, 1, 0), 40)),
-        ("dome", dome, None),
-        ("hollow", hollow, None),
-    ]
+    return [("plate", plate, cq.Location((1, 2, 3), (1, 1, 0), 40)), ("dome", dome, None), ("hollow", hollow, None)]
 
 
 def surface_in_text(text, face):

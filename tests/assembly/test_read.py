@@ -11,8 +11,7 @@ from seamcheck.assembly import read_assembly
 
 
 @pytest.mark.parametrize(
-    ("unit", "name"),
-    [("MM", "millimetre"), ("INCH", "inch"), ("M", "metre"), ("FT", "foot"), ("CM", "centimetre")],
+    ("unit", "name"), [("MM", "millimetre"), ("INCH", "inch"), ("M", "metre"), ("FT", "foot"), ("CM", "centimetre")]
 )
 def test_every_length_unit_becomes_millimetres(tmp_path, unit, name):
     path = write(tmp_path / "a.step", [("case", box(40, 30, 10), None)], unit=unit)
@@ -129,10 +128,7 @@ def test_files_given_together_share_one_frame(tmp_path):
     case = write(tmp_path / "case.step", [("case", box(40, 30, 10), None)])
     assembly = read_assembly([lid, case])
     assert [file.name for file in assembly.files] == ["lid.step", "case.step"]
-    assert [(part.id, part.name, part.file) for part in assembly.parts] == [
-        ("p1", "lid", 0),
-        ("p2", "case", 1),
-    ]
+    assert [(part.id, part.name, part.file) for part in assembly.parts] == [("p1", "lid", 0), ("p2", "case", 1)]
     assert extent(assembly.parts[0].shape)[2] == pytest.approx(10)
 
 
@@ -201,11 +197,7 @@ def test_absurd_sizes_are_scale_suspect_with_the_factor(tmp_path, scale, factor)
 
 
 def test_one_huge_body_among_sane_ones_is_a_note(tmp_path):
-    parts = [
-        ("case", box(40, 30, 10), None),
-        ("lid", box(40, 30, 2), None),
-        ("hall", box(2e4, 2e4, 5e3), None),
-    ]
+    parts = [("case", box(40, 30, 10), None), ("lid", box(40, 30, 2), None), ("hall", box(2e4, 2e4, 5e3), None)]
     assembly = read_assembly(write(tmp_path / "a.step", parts))
     assert [part.kind for part in assembly.parts] == ["solid"] * 3
     assert any("'hall'" in note for note in assembly.notes)

@@ -181,11 +181,7 @@ DEFECTS: dict[str, tuple[Maker, float]] = {
 
 
 def spoil(
-    kind: str,
-    spec: Spec | None = None,
-    s: float | None = None,
-    length: float = 3.0,
-    by: float | None = None,
+    kind: str, spec: Spec | None = None, s: float | None = None, length: float = 3.0, by: float | None = None
 ) -> tuple[Model, Flaw]:
     """A sound pair with one defect.
 

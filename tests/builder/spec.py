@@ -188,11 +188,7 @@ class Spec:
         else:
             face, end, h = -self.wall_face("inner"), -self.trap_end("inner"), self.rib_height_inner
             if self.inner == "lip":
-                v += [
-                    (face, -self.lip_depth("inner"), 0.0),
-                    (end, -self.lip_depth("inner"), 0.0),
-                    (end, -h, 0.0),
-                ]
+                v += [(face, -self.lip_depth("inner"), 0.0), (end, -self.lip_depth("inner"), 0.0), (end, -h, 0.0)]
             else:
                 v += [(face, -h, 0.0)]
             v += [(-self.flank("inner", h), -h, self.root_fillet)]

@@ -121,8 +121,7 @@ def test_points_lie_on_the_line_and_parallels_at_their_distance(track):
 
 
 @pytest.mark.parametrize(
-    ("draft", "fillet", "expected"),
-    [(1.0, 0.0, 0.602793), (2.0, 0.0, 0.605587), (1.0, 0.2, 0.586311)],
+    ("draft", "fillet", "expected"), [(1.0, 0.0, 0.602793), (2.0, 0.0, 0.605587), (1.0, 0.2, 0.586311)]
 )
 def test_melt_area_is_the_check_value(draft, fillet, expected):
     # DOMAIN check value 21: virtual width 1.5, collapse 0.4; trapezium less two fillet areas.

@@ -34,10 +34,7 @@ QUICK = {
 STATIONS = 6
 
 
-@pytest.fixture(
-    scope="module",
-    params=telling(HARD, QUICK),
-)
+@pytest.fixture(scope="module", params=telling(HARD, QUICK))
 def named(request):
     """(name, model): drawn once for all tests on it."""
     return request.param, HARD[request.param]()

@@ -91,8 +91,7 @@ def chord(shape, a, b):
 
 
 @pytest.fixture(
-    scope="module",
-    params=telling(SPECS, ["uneven", "filleted", "recessed", "flush inside", "rib on the cover"]),
+    scope="module", params=telling(SPECS, ["uneven", "filleted", "recessed", "flush inside", "rib on the cover"])
 )
 def cuts(request):
     """(spec, truth, sections of (rib part, other part, cover) at random stations, the rib pointing up)."""

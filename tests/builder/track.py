@@ -286,17 +286,7 @@ def ellipse(a: float, b: float) -> SmoothTrack:
 def closed_spline(points: Sequence[tuple[float, float]] | None = None) -> SmoothTrack:
     """A periodic quintic spline through the points (counter-clockwise); smooth enough for its parallels."""
     if points is None:
-        points = [
-            (45, 0),
-            (38, 24),
-            (10, 33),
-            (-18, 25),
-            (-42, 20),
-            (-46, -8),
-            (-22, -30),
-            (8, -24),
-            (34, -26),
-        ]
+        points = [(45, 0), (38, 24), (10, 33), (-18, 25), (-42, 20), (-46, -8), (-22, -30), (8, -24), (34, -26)]
     p = np.array([*points, points[0]], dtype=float)
     chord = np.concatenate([[0], np.cumsum(np.linalg.norm(np.diff(p, axis=0), axis=1))])
     spline = make_interp_spline(chord / chord[-1], p, k=5, bc_type="periodic")

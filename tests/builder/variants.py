@@ -20,12 +20,7 @@ def flat_rim(spec: Spec) -> Any:
     """A base without rib and traps: the wall ends in a flat rim at z = 0."""
     inner, outer = -spec.wall_face("inner"), spec.wall_face("outer")
     low = -spec.wall_height
-    vertices = [
-        (inner, low + spec.floor_thickness, 0.0),
-        (inner, 0.0, 0.0),
-        (outer, 0.0, 0.0),
-        (outer, low, 0.0),
-    ]
+    vertices = [(inner, low + spec.floor_thickness, 0.0), (inner, 0.0, 0.0), (outer, 0.0, 0.0), (outer, low, 0.0)]
     return swept_solid(spec.track, chain(vertices))
 
 

@@ -49,12 +49,7 @@ def test_solubility_parameters_against_the_source_in_its_own_unit(symbol, calori
 
 @pytest.mark.parametrize(
     ("symbol", "kilojoule", "gram", "expected"),
-    [
-        ("PE-HD", 4.11, 14.03, 293),
-        ("PP", 8.70, 42.08, 207),
-        ("POM", 9.79, 30.03, 326),
-        ("PA6", 26.0, 113.2, 230),
-    ],
+    [("PE-HD", 4.11, 14.03, 293), ("PP", 8.70, 42.08, 207), ("POM", 9.79, 30.03, 326), ("PA6", 26.0, 113.2, 230)],
 )
 def test_heats_of_fusion_against_the_source_per_mole(symbol, kilojoule, gram, expected):
     # Thermal Analysis, Academic Press 1990: kJ per mole of repeat unit.

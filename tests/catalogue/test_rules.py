@@ -57,15 +57,7 @@ MUST_FIX = {
     "rib-width", "rib-uniformity", "rib-height", "trap-room", "clamp-land", "cover-thickness", "cover-uniformity",
     "cover-hole", "contact-gap", "sink-travel", "beam-path", "seam-open", "rib-missing",
 }  # fmt: skip
-NOTES = {
-    "flank-draft",
-    "drawn-welded",
-    "near-parts",
-    "seam-step",
-    "path-distance",
-    "sink-mark",
-    "guide-draft",
-}
+NOTES = {"flank-draft", "drawn-welded", "near-parts", "seam-step", "path-distance", "sink-mark", "guide-draft"}
 
 FILLED = {"value", "limit", "median", "collapse", "size", "size_limit", "percent", "by", "reason"} | {
     "count",

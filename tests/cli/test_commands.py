@@ -182,8 +182,7 @@ def test_a_broken_limit_is_shown_with_all_that_is_needed(reviewed, model):
 
 
 @pytest.mark.parametrize(
-    ("change", "code", "strict"),
-    [(("rib_height", 3, 4, 0.1), 1, 1), (("slenderness", 3, 4, 1.8), 0, 1), (None, 0, 0)],
+    ("change", "code", "strict"), [(("rib_height", 3, 4, 0.1), 1, 1), (("slenderness", 3, 4, 1.8), 0, 1), (None, 0, 0)]
 )
 def test_exit_codes(reviewed, model, change, code, strict):
     reviewed(circle(change) if change else joint())
@@ -248,14 +247,7 @@ def test_names_from_the_model_are_plain_text(reviewed, model):
 def test_options_reach_the_settings(reviewed, model):
     seen = reviewed()
     (model.parent / "seamcheck.toml").write_text("collapse = 0.5\n[limits.clamp-land]\nmin = 1.5\n")
-    limits = (
-        "--limit",
-        "rib-width.min=0.03 in",
-        "--severity",
-        "corner-radius=off",
-        "--set",
-        "station-spacing=0.25",
-    )
+    limits = ("--limit", "rib-width.min=0.03 in", "--severity", "corner-radius=off", "--set", "station-spacing=0.25")
     roles = ("--cover", "lid", "--beam", "-z")
     shell("review", str(model), *limits, *roles, "--time-limit", "5", "--today", "2031-01-01")
     settings = seen["settings"]

@@ -36,3 +36,15 @@ def test_no_command_ends_in_a_traceback(name, fault, monkeypatch, capfd):
     code, said = run([name, "a", "b"], capfd)
     assert code == 2
     assert "Traceback" in said.err
+
+
+def test_a_refusal_with_debug_is_still_a_refusal_after_its_traceback(tmp_path, capfd):
+    code, said = run(
+        ["review", str(tmp_path / "nothing.step"), "--collapse", "0.4", "--settings", "no.toml", "--debug"], capfd
+    )
+    assert code == 2
+    assert "Traceback" in said.err
+    assert "fault in seamcheck" not in said.err
+    last = said.err.strip().splitlines()[-1]
+    code, plain = run(["review", str(tmp_path / "nothing.step"), "--collapse", "0.4", "--settings", "no.toml"], capfd)
+    assert (code, plain.err.strip()) == (2, last)

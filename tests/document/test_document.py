@@ -60,8 +60,7 @@ SPOILED = [
     joint(interface={"free_travel": {"value": 0.1, "at": [1.0, 2.0, 3.0], "why": ""}}),
     joint(interface={}),
     joint(
-        path_survey(closed=False, ends=("junction:J1", "junction:J2")),
-        junctions={"J1": np.zeros(3), "J2": np.ones(3)},
+        path_survey(closed=False, ends=("junction:J1", "junction:J2")), junctions={"J1": np.zeros(3), "J2": np.ones(3)}
     ),
 ]
 
@@ -121,10 +120,7 @@ def test_what_is_not_measured_is_null_and_its_run_has_a_reason():
     land = contour["stations"]["clamp_land"]
     assert [v is None for v in land] == ((s >= 30) & (s <= 34)).tolist()
     runs = {(r["column"], r["why"]): (r["from_s"], r["to_s"]) for r in contour["unmeasured"]}
-    assert runs == {
-        ("clamp_land", "broken-geometry"): (30.0, 34.0),
-        ("corner_radius", "straight"): (0.0, 119.5),
-    }
+    assert runs == {("clamp_land", "broken-geometry"): (30.0, 34.0), ("corner_radius", "straight"): (0.0, 119.5)}
     assert contour["summary"]["corner_radius"] is None
     assert set(doc["reasons"]) >= {why for _, why in runs}
 
@@ -197,14 +193,7 @@ def test_cautions_are_always_there():
 
 @pytest.mark.parametrize(
     ("value", "expected"),
-    [
-        (1.23456789, 1.234568),
-        (-0.0, 0.0),
-        (float("nan"), None),
-        (float("inf"), None),
-        (None, None),
-        (-1e-9, 0.0),
-    ],
+    [(1.23456789, 1.234568), (-0.0, 0.0), (float("nan"), None), (float("inf"), None), (None, None), (-1e-9, 0.0)],
 )
 def test_numbers_are_rounded_and_finite(value, expected):
     assert number(value) == expected

@@ -51,11 +51,7 @@ def test_stations_and_owners_are_kept_apart():
         station, np.vstack([one, other, other]), owner, np.zeros(len(station), int), 9.0
     )
     assert list(found) == sorted(found)
-    for s, o, shape in (
-        (0, 1, "reaches beyond both sides"),
-        (1, 0, "slanted"),
-        (1, 1, "reaches beyond both sides"),
-    ):
+    for s, o, shape in ((0, 1, "reaches beyond both sides"), (1, 0, "slanted"), (1, 1, "reaches beyond both sides")):
         drawn = area_of(lines[(found == s) & (owners == o)])
         assert drawn.area == pytest.approx(SHAPES[shape].intersection(shapely.box(-9, -99, 9, 99)).area, abs=1e-9)
     assert not len(lines[(found == 0) & (owners == 0)])

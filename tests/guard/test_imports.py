@@ -74,10 +74,7 @@ COMMANDS = {
 
 STARTING_CHILDREN = ("review", "review --each", "scan", "compare", "propose", "prepare")
 RUNS = [*((name, "as installed") for name in COMMANDS), *((name, "working folder first") for name in STARTING_CHILDREN)]
-QUICK = [
-    ("review", "working folder first"),
-    ("help", "as installed"),
-]
+QUICK = [("review", "working folder first"), ("help", "as installed")]
 
 
 @pytest.mark.parametrize("called", telling(RUNS, QUICK), ids="-".join)

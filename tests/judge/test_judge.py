@@ -495,10 +495,7 @@ def test_a_seeded_fault_is_found_where_it_is_wherever_the_path_starts(begin, cou
     assert true[hits[0].station] in where
 
 
-@pytest.mark.parametrize(
-    ("narrow", "rules"),
-    [("inner", ["trap-side"]), ("outer", ["trap-side", "trap-corner"])],
-)
+@pytest.mark.parametrize(("narrow", "rules"), [("inner", ["trap-side"]), ("outer", ["trap-side", "trap-corner"])])
 def test_a_trap_too_small_on_its_own_is_said_once_in_the_turn(narrow, rules):
     """The turn takes room of the inner trap; that trap, or the one on the other side, is too small by itself."""
     hits = found(circle((f"trap_room_{narrow}", 30, 40, 0.8), ("trap_corner_inner", 32, 36, 0.7)))

@@ -194,7 +194,7 @@ def test_a_collapse_window_that_only_an_expansion_from_memory_closes_asks_for_at
     window = found["collapse-window"]
     assert window.value == pytest.approx(0.9 * 1.2 / (1.5 * 1.17 + 0.9) - 0.42, abs=2e-3)
     assert window.severity == severity
-    assert "0.013 mm more than there is room for" in window.message
+    assert "0.013 mm more than the largest that it allows" in window.message
 
 
 def test_a_collapse_at_either_end_of_its_window_holds_the_limit():

@@ -89,8 +89,7 @@ def test_a_path_beyond_the_plaques():
 
 
 @pytest.mark.parametrize(
-    ("base", "rules"),
-    [("PP", set()), ("PA6", {"pair"}), ("PC", {"pair"}), ("PE-HD", {"pair-doubt"})],
+    ("base", "rules"), [("PP", set()), ("PA6", {"pair"}), ("PC", {"pair"}), ("PE-HD", {"pair-doubt"})]
 )
 def test_pairs_that_do_not_weld(base, rules):
     found = judged(run(), {**TABLE, "base": base})

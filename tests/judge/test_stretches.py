@@ -61,11 +61,7 @@ def test_no_mark_is_no_stretch():
     assert stretches(np.zeros(8, bool), s, length, closed=True) == []
 
 
-@given(
-    st.lists(st.booleans(), min_size=3, max_size=60),
-    st.integers(0, 59),
-    st.sampled_from([0.3, 0.7, 1.0, 2.0]),
-)
+@given(st.lists(st.booleans(), min_size=3, max_size=60), st.integers(0, 59), st.sampled_from([0.3, 0.7, 1.0, 2.0]))
 def test_turning_the_start_of_a_closed_path_changes_no_stretch(marks, turn, step):
     mark = np.array(marks)
     s, length = ring(len(mark), step)

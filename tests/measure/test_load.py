@@ -60,9 +60,7 @@ def file(tmp_path_factory) -> Path:
 @pytest.mark.parametrize(
     ("strength", "rules"),
     telling(
-        [(50.0, ["weld-peel"]), (2.0, ["weld-load"]), (200.0, []), (None, [])],
-        [(50.0, ["weld-peel"])],
-        several=True,
+        [(50.0, ["weld-peel"]), (2.0, ["weld-load"]), (200.0, []), (None, [])], [(50.0, ["weld-peel"])], several=True
     ),
 )
 def test_the_weld_is_judged_by_what_the_settings_say_it_bears(file, strength, rules):

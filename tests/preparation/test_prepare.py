@@ -302,7 +302,7 @@ def test_the_sheet_says_where_no_support_can_reach(model, length, deep, tmp_path
     done = shell("prepare", FOLDER / f"{model}.step", "--into", tmp_path / "t", *options)
     assert done.exit_code == 0, done.output
     sheet = (tmp_path / "t" / "sheet.md").read_text("utf-8")
-    said = next(line for line in sheet.splitlines() if "no support straight below c1" in line)
+    said = next(line for line in sheet.splitlines() if "no support directly below c1" in line)
     assert float(said.split("|")[2].split()[0]) == pytest.approx(length, abs=1.0)
     assert deep in sheet
     (nest,) = solids((tmp_path / "t" / "nest.step").read_bytes(), tmp_path)

@@ -212,10 +212,7 @@ FAMILIES = {
     "port": ([(f"{b} below", lambda b=b: with_port(60, 40, 3.5, b), 3.5) for b in (1.0, 1.6, 3.0)], None),
     "hexagon": (_of(hexagon(56), (3.0, 4.0), 6.0), 2.75),
     "slot": (_of(slot(70, 30), (2.5, 3.0, 4.0)), 2.75),
-    "recess": (
-        [(f"ledge {b}", lambda b=b: in_recess(70, 50, 2.0, b, 7.0), b) for b in (1.5, 3.0, 3.5, 4.0)],
-        2.75,
-    ),
+    "recess": ([(f"ledge {b}", lambda b=b: in_recess(70, 50, 2.0, b, 7.0), b) for b in (1.5, 3.0, 3.5, 4.0)], 2.75),
     "inclined": ([(f"by {a}", lambda a=a: inclined(60, 40, 4.0, a), 9.0) for a in (5, 10, 20)], 2.75),
     "thin lid": (_of(circle(25), (4.0,), thickness=1.0), 2.75),
     "thick lid": (_of(circle(25), (4.0,), thickness=4.0), math.inf),

@@ -33,16 +33,7 @@ def note(text: str) -> dict:
 
 
 COLLAPSE = 0.4
-STANDARD = {
-    "w": 1.5,
-    "h": 1.2,
-    "trap": 1.0,
-    "lip": 0.22,
-    "t": 2.0,
-    "edge": 3.2,
-    "chamfer": 0.3,
-    "draft": 0.0,
-}
+STANDARD = {"w": 1.5, "h": 1.2, "trap": 1.0, "lip": 0.22, "t": 2.0, "edge": 3.2, "chamfer": 0.3, "draft": 0.0}
 
 
 def rounded_rectangle(width: float, depth: float, radius: float, step: float):
@@ -107,13 +98,7 @@ def section_polygons(d: dict[str, float]) -> list[tuple[int, list[tuple[float, f
         (w + root, -h),
         (w, 0),
     ]
-    cover = [
-        (-8.0, 0),
-        (-8.0, d["t"]),
-        (edge - c, d["t"]),
-        (edge, d["t"] - c),
-        (edge, 0),
-    ]
+    cover = [(-8.0, 0), (-8.0, d["t"]), (edge - c, d["t"]), (edge, d["t"] - c), (edge, 0)]
     return [(0, base), (1, cover)]
 
 
@@ -410,15 +395,7 @@ def with_junction() -> dict:
     xyz = np.column_stack([np.zeros(len(s)), s - 40.0, np.full(len(s), 24.0)])
     u = np.tile([1.0, 0.0, 0.0], (len(s), 1))
     wall = path_survey(
-        "c2",
-        s,
-        xyz,
-        u,
-        np.full(len(s), np.nan),
-        57.0,
-        [dict(STANDARD) for _ in s],
-        False,
-        ("junction:J1", "open"),
+        "c2", s, xyz, u, np.full(len(s), np.nan), 57.0, [dict(STANDARD) for _ in s], False, ("junction:J1", "open")
     )
     joint = joint_of("j1", [path, wall], NAMES, {"J1": np.array([0.0, -40.0, 24.0])})
     return document_of([joint], NAMES, _view("j1", "c1", dims))

@@ -30,9 +30,7 @@ def validate(tmp_path_factory):
         opened.driver.get("data:text/html,<title>validator</title>")
         opened.driver.set_script_timeout(60)
         opened.run("window.exports = {};" + VALIDATOR.read_text("utf-8") + "; window.gltf = window.exports;")
-        yield lambda data: json.loads(
-            opened.driver.execute_async_script(ASK, base64.b64encode(data).decode()),
-        )
+        yield lambda data: json.loads(opened.driver.execute_async_script(ASK, base64.b64encode(data).decode()))
 
 
 def faults(report):

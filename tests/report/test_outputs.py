@@ -10,15 +10,7 @@ import numpy as np
 import pytest
 import trimesh
 from report_browser import CHROMIUM, needs_browser
-from report_documents import (
-    HOSTILE,
-    hostile,
-    housing,
-    not_reviewed,
-    rounded_rectangle,
-    two_joints,
-    with_junction,
-)
+from report_documents import HOSTILE, hostile, housing, not_reviewed, rounded_rectangle, two_joints, with_junction
 from telling import telling
 
 from seamcheck.catalogue.cautions import CAUTIONS

@@ -361,7 +361,7 @@ def test_two_scans_into_one_folder(place):
 
     class Meanwhile(Fakes):
         def outcome(self, job):
-            with pytest.raises(ScanStopped, match=rf"Another scan writes into .*process {os.getpid()} on"):
+            with pytest.raises(ScanStopped, match=rf"Another scan is writing into .*process {os.getpid()} on"):
                 seamcheck.scan(place / "in", place / "out", workers=Fakes())
             return super().outcome(job)
 

@@ -7,6 +7,7 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rules import RULES
 from seamcheck.errors import UsageError
 from seamcheck.settings.file import parse_settings
+from seamcheck.settings.reading import unknown
 
 
 @pytest.mark.parametrize(("old", "new"), FORMER_RULES.items())
@@ -30,3 +31,9 @@ def test_a_tolerance_of_a_former_quantity_names_the_new_one(old, new):
     with pytest.raises(UsageError) as refused:
         parse_settings(f"[tolerance]\n{old} = 0.1\n")
     assert f"{new!r}" in str(refused.value)
+
+
+@pytest.mark.parametrize(("word", "named"), [("turn_radius", "corner_radius"), ("turn-radius", "corner-radius")])
+def test_a_former_name_of_a_rule_and_a_quantity_is_answered_in_the_kind_it_is_written_in(word, named):
+    sentence = unknown(word, (*RULES, *QUANTITIES), "rule or quantity")
+    assert f"it is {named!r}" in sentence

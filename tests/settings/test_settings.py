@@ -15,15 +15,7 @@ from seamcheck.settings.settings import Settings
 from seamcheck.settings.waivers import Waiver
 from seamcheck.settings.writing import as_toml
 
-VALUES = (
-    "collapse",
-    "beam_margin",
-    "station_spacing",
-    "lateral_play",
-    "cover",
-    "base",
-    "beam",
-)
+VALUES = ("collapse", "beam_margin", "station_spacing", "lateral_play", "cover", "base", "beam")
 
 
 def wrong(text):
@@ -104,11 +96,7 @@ def test_what_is_shown_reads_back(value):
             9,
             ["three coordinates"],
         ),
-        (
-            "[[waivers]]\nrule='rib-width'\nreason='x'\nat=[1,2,3]\nuntil='soon'\n",
-            5,
-            ["2027-06-30", "'soon'"],
-        ),
+        ("[[waivers]]\nrule='rib-width'\nreason='x'\nat=[1,2,3]\nuntil='soon'\n", 5, ["2027-06-30", "'soon'"]),
         ("[[waivers]]\nrule='rib-width'\nreason='x'\ncontour='c1'\nfrom=3\n", 1, ["from and to together"]),
         ("[[waivers]]\nrule='rib-width'\nreason='x'\nat=[1,2,3]\nradus=3\n", 5, ["'radus'", "'radius'"]),
         ("[material]\ncover = 'XX-YY'\n", 2, ["XX"]),
@@ -172,13 +160,7 @@ def test_wrong_options_are_named(values, words):
 
 @pytest.mark.parametrize(
     ("written", "beam"),
-    [
-        ("-z", (0, 0, -1)),
-        ("x", (1, 0, 0)),
-        ("0,0,-1", (0, 0, -1)),
-        ("0 1 0", (0, 1, 0)),
-        ([0, 0.5, 0], (0, 0.5, 0)),
-    ],
+    [("-z", (0, 0, -1)), ("x", (1, 0, 0)), ("0,0,-1", (0, 0, -1)), ("0 1 0", (0, 1, 0)), ([0, 0.5, 0], (0, 0.5, 0))],
 )
 def test_a_direction_is_an_axis_or_three_numbers(written, beam):
     assert Settings().changed({"beam": written}).beam == beam
@@ -197,13 +179,7 @@ def test_settings_go_through_a_pickle():
 def test_the_printed_file_reads_back_as_the_same_settings():
     settings = Settings(
         waivers=(
-            Waiver(
-                "rib-width",
-                'a "reason"\nin two lines',
-                at=(1.5, 0.0, -3.25),
-                radius=4.0,
-                until=date(2030, 1, 2),
-            ),
+            Waiver("rib-width", 'a "reason"\nin two lines', at=(1.5, 0.0, -3.25), radius=4.0, until=date(2030, 1, 2)),
             Waiver("clamp-land", "x", contour="c2", from_s=3.0, to_s=1.0, joint="j2"),
             Waiver("clamp-land", "x", contour="c2"),
         )

@@ -168,7 +168,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land from the light's edge") }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land from the beam's edge") }, to);
     if (facts.margin > 0) {
       const foot = at(edge - to * facts.margin, roof);
       dims.margin(foot, from, rowLand, to, `${tr("margin")} ${mm(facts.margin, 2)}`);

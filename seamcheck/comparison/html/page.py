@@ -34,24 +34,12 @@ def render_html(document: Document, overlays: Sequence[Overlay] = ()) -> str:
     style = (
         font_style() + asset("seamcheck.report.html", "page.css") + asset("seamcheck.comparison.html", "compare.css")
     )
-    found = document["findings"]
-    groups = [
-        ("new", tr("New"), [(None, e["new"], words.how_words(e)) for e in found["new"]]),
-        *(
-            (
-                state,
-                heading,
-                [(e["old"], e["new"], words.remaining_words(e)) for e in found["remaining"] if e["state"] == state],
-            )
-            for state, heading in (("worse", tr("Worse")), ("same", tr("As before")), ("better", tr("Better")))
-        ),
-        ("fixed", tr("Fixed"), [(e["old"], None, words.how_words(e)) for e in found["fixed"]]),
-        (
-            "dropped",
-            tr("No longer reported, for a reason outside the model"),
-            [(e["old"], None, words.how_words(e)) for e in found["dropped"]],
-        ),
-    ]
+    told = list(words.told_findings(document))
+    headings = {
+        "new": tr("New"), "worse": tr("Worse"), "same": tr("As before"), "better": tr("Better"), "fixed": tr("Fixed"),
+        "dropped": tr("No longer reported, for a reason outside the model"),
+    }  # fmt: skip
+    groups = [(state, heading, [entry for s, *entry in told if s == state]) for state, heading in headings.items()]
     joints = [_joint(document, joint) for joint in document["joints"]]
     text: str = _template(voice().language).render(
         d=document,

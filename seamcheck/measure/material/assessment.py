@@ -48,11 +48,7 @@ class MaterialResult(Additions):
 
 
 def assess(
-    survey: Survey,
-    joint_settings: MaterialSettings,
-    collapse: float,
-    *,
-    rib_on: str = "base",
+    survey: Survey, joint_settings: MaterialSettings, collapse: float, *, rib_on: str = "base"
 ) -> MaterialResult:
     """Assess light, material and melt along the seam of one joint.
 
@@ -103,11 +99,7 @@ def assess(
 
 
 def add_to(
-    survey: Survey,
-    materials: MaterialSettings | None,
-    joint: str,
-    collapse: float,
-    rib_on: str,
+    survey: Survey, materials: MaterialSettings | None, joint: str, collapse: float, rib_on: str
 ) -> tuple[Survey, dict[str, dict[str, Any]]]:
     """Return the survey with the material side added, and what goes into the document's joint.
 

@@ -82,14 +82,14 @@ def add_melt_columns(
         grid = me.area_grid(bent, rows)
         grids.append(grid)
         k = int(np.searchsorted(rows, collapse))
-        melt, room_in, room_out = grid.melt[k], grid.inner[k], grid.outer[k]
-        holds = np.minimum(me.largest_holding(rows, expansion.value * grid.melt - grid.room), rows[-1])
+        melt, trap_in, trap_out = grid.melt[k], grid.inner[k], grid.outer[k]
+        holds = np.minimum(me.largest_holding(rows, expansion.value * grid.melt - grid.traps), rows[-1])
         both = ("melt_area", "trap_area_inner", "trap_area_outer")
         own, e = columns[track.id], expansion.value
         own["local_collapse"] = track.because(collapse - late, "gap")
-        own["trap_fill"] = track.because(me.fill(melt, grid.room[k], e), *both)
-        own["trap_fill_inner"] = track.because(me.fill(melt, room_in, e, 0.5), "melt_area", "trap_area_inner")
-        own["trap_fill_outer"] = track.because(me.fill(melt, room_out, e, 0.5), "melt_area", "trap_area_outer")
+        own["trap_fill"] = track.because(me.fill(melt, grid.traps[k], e), *both)
+        own["trap_fill_inner"] = track.because(me.fill(melt, trap_in, e, 0.5), "melt_area", "trap_area_inner")
+        own["trap_fill_outer"] = track.because(me.fill(melt, trap_out, e, 0.5), "melt_area", "trap_area_outer")
         own["trap_holds_up_to"] = track.because(holds, *both)
     return grids
 
@@ -105,8 +105,8 @@ def _bent(areas: me.AreasAt, inside: np.ndarray, outside: np.ndarray) -> me.Area
     """Return the areas with each trap taken by the length that it has beside the path."""
 
     def bent(collapse: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-        melt, room_in, room_out = areas(collapse)
-        return melt, room_in * inside, room_out * outside
+        melt, trap_in, trap_out = areas(collapse)
+        return melt, trap_in * inside, trap_out * outside
 
     return bent
 
@@ -118,7 +118,7 @@ def melt_section(
     expansion: Known,
     settings: MaterialSettings,
 ) -> dict[str, Any]:
-    """The document's section on melt and room."""
+    """The document's section on melt and flash traps."""
     contours = []
     for track in tracks:
         own = columns[track.id]
@@ -147,8 +147,5 @@ def melt_section(
         "expansion": expansion.as_dict(),
         "trap_fill_limit": settings.numbers["process.trap_fill"].as_dict(),
         "contours": contours,
-        "notes": [
-            say("material.divides"),
-            say("material.expansion"),
-        ],
+        "notes": [say("material.divides"), say("material.expansion")],
     }

@@ -162,12 +162,7 @@ def sensitivity(inputs: EnergyInputs, change: float = 0.1) -> dict[str, dict[str
             return replace(inputs, collapse=np.asarray(inputs.collapse) * factor)
         return replace(inputs, numbers={**inputs.numbers, name: np.asarray(inputs.numbers[name]) * factor})
 
-    for name in (
-        *(key for key in SENSITIVE if key in inputs.numbers),
-        "transmission",
-        "rib width",
-        "collapse",
-    ):
+    for name in (*(key for key in SENSITIVE if key in inputs.numbers), "transmission", "rib width", "collapse"):
         down, up = estimate(shifts(name, 1.0 - change)), estimate(shifts(name, 1.0 + change))
         moved = {}
         for key, value in nominal.items():

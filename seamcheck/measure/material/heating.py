@@ -1,4 +1,4 @@
-"""What the heat model says of a joint: its inputs from the settings, columns, results and sentences."""
+"""What the heat model says about a joint: its inputs from the settings, columns, results and sentences."""
 
 from __future__ import annotations
 
@@ -51,7 +51,7 @@ def heat_of(
     temperature: Known | None,
     collapse: float,
 ) -> HeatFound | None:
-    """Run the heat model along the seam; None where neither laser nor speed are given.
+    """Run the heat model along the seam; None where no laser power is given.
 
     What is missing for it stands in the section's "not_evaluated".
     """
@@ -68,8 +68,8 @@ def heat_of(
     length = np.concatenate([track.length for track in tracks])
     through = np.concatenate([columns[track.id]["transmission"].values for track in tracks]) / 100.0
     width = np.concatenate([track.width() for track in tracks])
-    room = number["process.room_temperature"]
-    melting = (_softening(rib) - room, _softening(other) - room)
+    ambient = number["process.room_temperature"]
+    melting = (_softening(rib) - ambient, _softening(other) - ambient)
     share = light_share(width, settings)
     arriving = through * share * number["laser.use"] * number["laser.power"]
     bodies = (body_of(rib), body_of(other))
@@ -86,15 +86,15 @@ def heat_of(
         around=around,
         depth=number["laser.absorption_depth"],
         melting=melting,
-        leaving=max(temperature.value - room, max(melting)),
+        leaving=max(temperature.value - ambient, max(melting)),
         collapse=collapse,
         layer=number["process.residual_layer"],
         longest=number["process.longest_heating"],
     )
-    used = _with(rib, other, temperature, room, settings, through)
+    used = _with(rib, other, temperature, ambient, settings, through)
     if number.get("laser.passes") == 1.0:
-        return _one_pass(tracks, heating, arriving, settings, room, used)
-    return _many_passes(tracks, heating, settings, room, used, through, rib, float(length.sum()))
+        return _one_pass(tracks, heating, arriving, settings, ambient, used)
+    return _many_passes(tracks, heating, settings, ambient, used, through, rib, float(length.sum()))
 
 
 def _missing(columns: Mapping[str, Columns], settings: MaterialSettings, temperature: Known | None) -> list[str]:
@@ -144,9 +144,9 @@ def _cover_width(tracks: Sequence[Track], width: np.ndarray) -> np.ndarray:
 
 
 def _with(
-    rib: Compound, other: Compound, temperature: Known, room: float, settings: MaterialSettings, through: np.ndarray
+    rib: Compound, other: Compound, temperature: Known, ambient: float, settings: MaterialSettings, through: np.ndarray
 ) -> str:
-    """The inputs that a time or temperature hangs on, to be printed with it."""
+    """The inputs that times and temperatures depend on, to be printed with them."""
 
     def of(compound: Compound) -> str:
         return say(
@@ -165,7 +165,7 @@ def _with(
         say("heat.with.losses-unknown", air=air) if tool is None else say("heat.with.losses", air=air, tool=tool.value)
     )
     bodies = [of(rib)] if rib.name == other.name else [of(rib), of(other)]
-    heated = say("heat.with.rise", room=room, melt=temperature.value, rise=temperature.value - room)
+    heated = say("heat.with.rise", room=ambient, melt=temperature.value, rise=temperature.value - ambient)
     return say("heat.with", inputs=[heated, *bodies, light, losses])
 
 
@@ -182,7 +182,7 @@ def _entry(
 
 
 def _many_passes(
-    tracks: Sequence[Track], heating: Heating, settings: MaterialSettings, room: float, used: str,
+    tracks: Sequence[Track], heating: Heating, settings: MaterialSettings, ambient: float, used: str,
     through: np.ndarray, rib: Compound, length: float,
 ) -> HeatFound | None:  # fmt: skip
     found = course(heating)
@@ -206,13 +206,13 @@ def _many_passes(
         "power_reserve": {
             "value": power / least if least > 0 else None,
             "at": point,
-            "why": _reached(found, heating, room),
+            "why": _reached(found, heating, ambient),
         },
         "weld_time": _weld_time(found, point),
     }
     if weld.start != weld.start:
         never = float(np.nanmax(found.least)) > 1.0  # share of the power
-        reached = _reached(found, heating, room)
+        reached = _reached(found, heating, ambient)
         says.append(
             say("heat.never", why=reached, power=least)
             if never
@@ -221,7 +221,7 @@ def _many_passes(
     else:
         entries.append(_entry("start_time", weld.start, standing, *_range(found, settings, heating)))
         if weld.finish == weld.finish:
-            entries += _finished(found, heating, settings, room, standing, length, rib, through)
+            entries += _finished(found, heating, settings, ambient, standing, length, rib, through)
             says.append(say("heat.grids", error=100 * found.error, rows=FINE))
             peak = next((e["value"] for e in entries if e["key"] == "peak_temperature"), None)
             limit = settings.get("process.decomposition")
@@ -272,11 +272,11 @@ def _in_step(found: Course, heating: Heating, power: float, length: float) -> np
         return np.asarray(even * max(heating.melting) / rise)
 
 
-def _reached(found: Course, heating: Heating, room: float) -> str:
-    wanted = max(heating.melting) + room
+def _reached(found: Course, heating: Heating, ambient: float) -> str:
+    wanted = max(heating.melting) + ambient
     if found.weld.steady == np.inf:
         return say("heat.wanted", wanted=wanted)
-    return say("heat.reached", comes=found.weld.steady + room, wanted=wanted)
+    return say("heat.reached", comes=found.weld.steady + ambient, wanted=wanted)
 
 
 def _range(found: Course, settings: MaterialSettings, heating: Heating) -> tuple[float, float]:
@@ -288,7 +288,7 @@ def _range(found: Course, settings: MaterialSettings, heating: Heating) -> tuple
 
 
 def _finished(
-    found: Course, heating: Heating, settings: MaterialSettings, room: float, standing: str, length: float,
+    found: Course, heating: Heating, settings: MaterialSettings, ambient: float, standing: str, length: float,
     rib: Compound, through: np.ndarray,
 ) -> list[dict[str, Any]]:  # fmt: skip
     """Entries of a weld that reaches its collapse."""
@@ -310,8 +310,8 @@ def _finished(
     entries.append(_entry("cycle_time", weld.finish + number["process.handling"] + number["process.hold"], standing))
     if weld.finish > weld.start and heating.collapse > 0.0:
         entries.append(_entry("melting_speed", heating.collapse / (weld.finish - weld.start), standing))
-    entries.append(_entry("peak_temperature", room + max(hot.peak, weld.peak) + flash, standing))
-    entries.append(_entry("cover_surface", room + max(hot.cover_top, weld.cover_top), standing))
+    entries.append(_entry("peak_temperature", ambient + max(hot.peak, weld.peak) + flash, standing))
+    entries.append(_entry("cover_surface", ambient + max(hot.cover_top, weld.cover_top), standing))
     if weld.cooling == weld.cooling:
         entries.append(
             _entry("cooling_time", max(weld.cooling, hot.cooling if hot.cooling == hot.cooling else 0.0), standing)
@@ -320,7 +320,12 @@ def _finished(
 
 
 def _one_pass(
-    tracks: Sequence[Track], heating: Heating, arriving: np.ndarray, settings: MaterialSettings, room: float, used: str
+    tracks: Sequence[Track],
+    heating: Heating,
+    arriving: np.ndarray,
+    settings: MaterialSettings,
+    ambient: float,
+    used: str,
 ) -> HeatFound | None:
     """One passage of the spot, at the places that get least and most."""
     speed, spot = settings.numbers["laser.speed"].value, settings.numbers["laser.spot"].value
@@ -339,14 +344,14 @@ def _one_pass(
     entries = [
         _entry("melted_base", low.depth[0], standing),
         _entry("melted_cover", low.depth[1], standing),
-        _entry("peak_temperature", room + high.peak, standing),
-        _entry("cover_surface", room + high.cover_top, standing),
+        _entry("peak_temperature", ambient + high.peak, standing),
+        _entry("cover_surface", ambient + high.cover_top, standing),
     ]
     if high.cooling == high.cooling:
         entries.append(_entry("cooling_time", high.cooling, standing))
     melts = max(heating.melting)
     reserve = low.highest / melts
-    why = say("heat.comes", comes=low.highest + room, wanted=melts + room)
+    why = say("heat.comes", comes=low.highest + ambient, wanted=melts + ambient)
     line = settings.numbers["laser.power"].value / speed
     says: list[str] = [say("heat.one-pass", speed=speed, energy=line)]
     if reserve < 1.0:
@@ -357,7 +362,7 @@ def _one_pass(
     if limit is None:
         missing.append(say("heat.no-decomposition"))
     else:
-        peak = room + high.peak
+        peak = ambient + high.peak
         interface["decomposition_margin"] = {
             "value": limit.value - peak, "at": _place(tracks, int(bright)), "why": say("heat.peak", peak=peak),
         }  # fmt: skip

@@ -13,12 +13,7 @@ from seamcheck.catalogue.say import say
 from seamcheck.measure.additions import Column, Columns, Value, value_of
 from seamcheck.measure.material.stretches import stretches_below
 from seamcheck.measure.material.track import Track
-from seamcheck.measure.material.transmission import (
-    COMFORTABLE,
-    EXTRAPOLATION,
-    TransmissionFit,
-    fit_transmission,
-)
+from seamcheck.measure.material.transmission import COMFORTABLE, EXTRAPOLATION, TransmissionFit, fit_transmission
 from seamcheck.settings.material import MaterialSettings
 from seamcheck.settings.plaques import Plaque
 
@@ -36,9 +31,7 @@ def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
 
 
 def add_light_columns(
-    tracks: Sequence[Track],
-    fit: TransmissionFit | None,
-    columns: dict[str, dict[str, Column]],
+    tracks: Sequence[Track], fit: TransmissionFit | None, columns: dict[str, dict[str, Column]]
 ) -> None:
     """Add the columns light_path and transmission."""
     for track in tracks:
@@ -84,7 +77,7 @@ def add_class(
 
 
 def _slant(track: Track) -> np.ndarray | float:
-    """Way of the refracted ray over the thickness along the beam, where a scanner was given; 1 otherwise."""
+    """Path of the refracted ray over the thickness along the beam, where a scanner was given; 1 otherwise."""
     if "path_in_cover" not in track.survey.columns:
         return 1.0
     with np.errstate(invalid="ignore", divide="ignore"):
@@ -158,13 +151,7 @@ def transmission_section(
         "index": index.as_dict(),
         "surface_limit_percent": rounded(100.0 * fit.cap),
         "limit_path_28_mm": rounded(comfortable),
-        "limits": [
-            {
-                "percent": 28.0,
-                "standing": say("light.comfortable"),
-                "meaning": say("light.burns"),
-            },
-        ],
+        "limits": [{"percent": 28.0, "standing": say("light.comfortable"), "meaning": say("light.burns")}],
         "reach_mm": rounded(fit.reach),
         "reach_standing": say("light.reach", times=EXTRAPOLATION),
         "contours": contours,
@@ -174,10 +161,7 @@ def transmission_section(
 
 
 def _light_notes(settings: MaterialSettings) -> list[str]:
-    notes: list[str] = [
-        say("material.plaques"),
-        say("material.wets"),
-    ]
+    notes: list[str] = [say("material.plaques"), say("material.wets")]
     if settings.get("light.wavelength") is None:
         notes.append(say("material.no-wavelength"))
     return notes

@@ -16,7 +16,7 @@ AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
 """collapse (mm, from initial contact) -> (melt, inner trap, outer trap), each (n,) mm²."""
 
 FULL = 99.0
-"""Highest trap fill that is reported; stands for a trap that has no room left at all."""
+"""Highest trap fill that is reported; stands for a trap that has no area left at all."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -101,18 +101,18 @@ def trap_section(area: np.ndarray, depth: np.ndarray, height: np.ndarray, draft:
     return TrapSection(wall, height, tan)
 
 
-def fill(melt: np.ndarray, room: np.ndarray, expansion: float, share: float = 1.0) -> np.ndarray:
+def fill(melt: np.ndarray, trap: np.ndarray, expansion: float, share: float = 1.0) -> np.ndarray:
     """Share of a trap that the melt fills, any shape; NaN where there is no trap.
 
-    expansion · share · melt / room (mm²), at most FULL
+    expansion · share · melt / trap (mm²), at most FULL
     """
     with np.errstate(divide="ignore", invalid="ignore"):
-        value = expansion * share * np.asarray(melt, dtype=float) / np.asarray(room, dtype=float)
-    value = np.where((np.asarray(room) <= 0.0) & (np.asarray(melt) > 0.0), FULL, value)
-    return np.where((np.asarray(room) <= 0.0) & (np.asarray(melt) <= 0.0), 0.0, np.minimum(value, FULL))
+        value = expansion * share * np.asarray(melt, dtype=float) / np.asarray(trap, dtype=float)
+    value = np.where((np.asarray(trap) <= 0.0) & (np.asarray(melt) > 0.0), FULL, value)
+    return np.where((np.asarray(trap) <= 0.0) & (np.asarray(melt) <= 0.0), 0.0, np.minimum(value, FULL))
 
 
-def both_rooms(inner: np.ndarray, outer: np.ndarray) -> np.ndarray:
+def both_traps(inner: np.ndarray, outer: np.ndarray) -> np.ndarray:
     """(n,) mm², area of both traps; NaN only where neither side has one."""
     neither = np.isnan(inner) & np.isnan(outer)
     return np.where(neither, np.nan, np.nan_to_num(inner) + np.nan_to_num(outer))
@@ -132,7 +132,7 @@ def largest_holding(collapses: np.ndarray, surplus: np.ndarray) -> np.ndarray:
     Parameters
     ----------
     collapses : (m,) mm, ascending
-    surplus : (m, n) mm², melt less the room it may take, rising with the collapse; NaN where unknown
+    surplus : (m, n) mm², melt less the trap area that it may take, rising with the collapse; NaN where unknown
 
     Returns
     -------
@@ -168,9 +168,9 @@ class AreaGrid:
     outer: np.ndarray
 
     @property
-    def room(self) -> np.ndarray:
+    def traps(self) -> np.ndarray:
         """(m, n) mm², both traps together; a side without a trap counts nothing beside one that has a trap."""
-        return both_rooms(self.inner, self.outer)
+        return both_traps(self.inner, self.outer)
 
     def melt_at(self, collapse: float | np.ndarray) -> np.ndarray:
         """Return the displaced area (n,) mm² at a collapse, (k, n) at k of them; the last row beyond the grid."""

@@ -46,16 +46,16 @@ def energy_inputs(
         if known is not None:
             used[name] = known
     if rib is not None and temperature is not None:
-        room = settings.numbers["process.room_temperature"].value
+        ambient = settings.numbers["process.room_temperature"].value
         used["density"], used["heat"], used["fusion"] = rib.density(), rib.heat_to_melt(), rib.fusion()
         used["cold_heat"] = rib.cold_heat()
         used["rise"] = Known(
-            temperature.value - room,
+            temperature.value - ambient,
             "K",
             temperature.standing,
             temperature.source,
-            max(temperature.low - room, 0.0),
-            temperature.high - room,
+            max(temperature.low - ambient, 0.0),
+            temperature.high - ambient,
         )
         used["conductivity"] = rib.conductivity()
     if rib is not None:
@@ -142,10 +142,7 @@ def energy_section(
     ]
     section["corners"] = _corners(tracks, columns, settings)
     _spot_notes(inputs, settings, notes)
-    section["notes"] = [
-        say("material.orders"),
-        say("material.passes"),
-    ]
+    section["notes"] = [say("material.orders"), say("material.passes")]
     return section
 
 
@@ -189,7 +186,7 @@ def parts(tracks: Sequence[Track]) -> Iterator[tuple[Track, slice]]:
 
 
 def add_surplus(tracks: Sequence[Track], settings: MaterialSettings, columns: dict[str, dict[str, Column]]) -> None:
-    """Add the column energy_surplus: what each place gets of light, over what it needs for its melt.
+    """Add the column energy_surplus: the light that each place gets, over the energy that it needs to melt.
 
     Where no rib melts, every place needs the same.
     """
@@ -223,9 +220,7 @@ def _range(chances: Chances | None, key: str) -> dict[str, Any]:
 
 
 def _corners(
-    tracks: Sequence[Track],
-    columns: dict[str, dict[str, Column]],
-    settings: MaterialSettings,
+    tracks: Sequence[Track], columns: dict[str, dict[str, Column]], settings: MaterialSettings
 ) -> dict[str, Any] | None:
     """Add the column corner_dose; return the tightest corner with its acceleration."""
     speed, most = settings.get("laser.speed"), settings.get("laser.acceleration")

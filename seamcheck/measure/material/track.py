@@ -1,4 +1,4 @@
-"""What the materials need of one surveyed path: lengths, bending and columns, as arrays per station."""
+"""What the material side needs from one surveyed path: lengths, bending and columns, as arrays per station."""
 
 from __future__ import annotations
 

@@ -171,12 +171,5 @@ def fit_transmission(
         notes.append(say("material.plaque-off", plaque=float(t[worst]), off=off))
     form = "two plaques" if len(t) == 2 else "least squares"
     return TransmissionFit(
-        plaques,
-        index,
-        start,
-        float(rate),
-        cov,
-        (float(1.0 / offset), float(slope / offset)),
-        form,
-        tuple(notes),
+        plaques, index, start, float(rate), cov, (float(1.0 / offset), float(slope / offset)), form, tuple(notes)
     )

@@ -33,7 +33,7 @@ class Chances:
     shares : name of a condition -> share 0..1 of the combinations in which it holds
     drawn : names of the inputs that were varied
     count, seed : of the combinations
-    outside : share of the combinations in which the collapse does not close the gap or finds no room; None where no
+    outside : share of the combinations in which the collapse does not close the gap or is too large; None where no
         tolerance is given
     """
 
@@ -200,12 +200,12 @@ def _longest(path: np.ndarray) -> np.ndarray:
 
 
 def _traps_hold(
-    joint: Joint, expansion: np.ndarray, width: np.ndarray, room: np.ndarray, count: int
+    joint: Joint, expansion: np.ndarray, width: np.ndarray, area: np.ndarray, count: int
 ) -> np.ndarray | None:
     """Largest collapse (count,) mm at which both traps together hold the melt at every critical station."""
     assert joint.grid is not None
     grid = joint.grid
-    traps = grid.room
+    traps = grid.traps
     known = np.flatnonzero(np.isfinite(grid.melt).all(axis=0) & np.isfinite(traps).all(axis=0))
     if not len(known):
         return None
@@ -216,7 +216,7 @@ def _traps_hold(
     relative = 1.0 + width[:, None] / joint.width[chosen]  # a wider rib gives proportionally more melt
     best = np.full(count, np.inf)
     for i in range(len(chosen)):
-        surplus = (expansion * relative[:, i])[:, None] * melt[:, i] - joint.trap_limit * room[:, None] * traps[:, i]
+        surplus = (expansion * relative[:, i])[:, None] * melt[:, i] - joint.trap_limit * area[:, None] * traps[:, i]
         over = surplus > 0.0
         first = np.argmax(over, axis=1)
         rows = np.arange(count)

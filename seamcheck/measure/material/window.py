@@ -1,4 +1,4 @@
-"""The collapse window: the smallest collapse that closes every gap, the largest that there is room for."""
+"""The collapse window: the smallest collapse that closes every gap, the largest that the geometry allows."""
 
 from __future__ import annotations
 
@@ -85,11 +85,7 @@ def free_travel(survey: Survey) -> tuple[float, list[Any] | None, str]:
 
 
 def collapse_window(
-    tracks: Sequence[Track],
-    survey: Survey,
-    grid: me.AreaGrid | None,
-    expansion: Known,
-    settings: MaterialSettings,
+    tracks: Sequence[Track], survey: Survey, grid: me.AreaGrid | None, expansion: Known, settings: MaterialSettings
 ) -> CollapseWindow:
     """Smallest and largest collapse (mm) that suit the seam, and what limits them."""
     number = {key: known.value for key, known in settings.numbers.items()}
@@ -110,7 +106,7 @@ def collapse_window(
     lowest = Bound(late + flat + reserve, cause, path, station)
     stations = [(track.id, i) for track in tracks for i in range(len(track.s))]
     if grid is not None:
-        surplus = expansion.value * grid.melt - number["process.trap_fill"] * grid.room
+        surplus = expansion.value * grid.melt - number["process.trap_fill"] * grid.traps
         holds = me.largest_holding(grid.collapses, surplus)
         if np.isfinite(holds).any():
             i = int(np.nanargmin(holds))
@@ -198,12 +194,12 @@ def window_section(
         picture["collapse_mm"].append(rounded(c))
         closed = float(length[known][late[known] + flat + reserve <= c + 1e-9].sum())
         picture["closed_share"].append(rounded(closed / weight, 4) if weight else None)
-        for key, room, share in (
-            ("trap_fill", me.both_rooms(inner, outer), 1.0),
+        for key, trap, share in (
+            ("trap_fill", me.both_traps(inner, outer), 1.0),
             ("trap_fill_inner", inner, 0.5),
             ("trap_fill_outer", outer, 0.5),
         ):
-            picture[key].append(_most(me.fill(melt, room, expansion.value, share)))
+            picture[key].append(_most(me.fill(melt, trap, expansion.value, share)))
         picture["travel_left_mm"].append(rounded(travel - c))
     section["picture"] = {"trap_fill_limit": rounded(limit), **picture}
     return section

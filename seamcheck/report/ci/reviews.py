@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import PurePath
 from typing import Any
@@ -140,8 +140,3 @@ def verdict_words(review: Reviewed) -> str:
 def caution() -> str:
     """The caution that every output for CI carries."""
     return tr(SHORT_CAUTION)
-
-
-def lines(text: str) -> Iterator[str]:
-    """Its lines, whatever breaks them."""
-    yield from text.splitlines()

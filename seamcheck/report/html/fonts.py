@@ -6,12 +6,7 @@ import base64
 from functools import cache
 from importlib import resources
 
-_FONTS = (
-    ("Barlow", 400),
-    ("Barlow", 600),
-    ("Barlow Semi Condensed", 500),
-    ("Barlow Semi Condensed", 600),
-)
+_FONTS = (("Barlow", 400), ("Barlow", 600), ("Barlow Semi Condensed", 500), ("Barlow Semi Condensed", 600))
 
 
 @cache

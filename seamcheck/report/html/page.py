@@ -128,12 +128,7 @@ def page_data(document: Document) -> dict[str, Any]:
         ],
         "parts": [{"id": p["id"], "name": p.get("name"), "role": p.get("role")} for p in model.get("parts") or ()],
         "quantities": {
-            q.key: {
-                "title": language.quantity_title(q.key),
-                "unit": q.unit,
-                "decimals": q.decimals,
-                "scale": q.scale,
-            }
+            q.key: {"title": language.quantity_title(q.key), "unit": q.unit, "decimals": q.decimals, "scale": q.scale}
             for q in shown
         },
         "voice": script_voice(),

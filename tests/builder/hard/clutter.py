@@ -140,10 +140,7 @@ def hundreds_of_parts() -> HardModel:
     """300 small boxes on a board."""
     board = Node("board", box((-52, -32, -9), (52, 32, -7.4)), colour=GREEN)
     chips = [
-        Node(
-            f"R{i}",
-            box((x, y, -7.4), (x + 2.0, y + 1.2, -6.9)),
-        )
+        Node(f"R{i}", box((x, y, -7.4), (x + 2.0, y + 1.2, -6.9)))
         for i, (x, y) in enumerate((-49.0 + 5 * (k % 20), -29.0 + 4 * (k // 20)) for k in range(300))
     ]
     return _clutter(board, *chips, note="300 parts that touch a board inside.")

@@ -104,10 +104,7 @@ def pipes_that_cross() -> HardModel:
     a = cylinder((0, 0, 0), 4, 60)
     b = BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(8, -30, 30), gp_Dir(0, 1, 0)), 4, 60).Shape()
     return _refused(
-        Node("pipe", a),
-        Node("pipe", b),
-        reasons=("no-seam", "no-contact"),
-        note="Two bodies that touch in a point.",
+        Node("pipe", a), Node("pipe", b), reasons=("no-seam", "no-contact"), note="Two bodies that touch in a point."
     )
 
 
@@ -147,10 +144,7 @@ def light_from_either_side() -> HardModel:
     _, lower = draw(spec)
     outer = spec.wall_face("outer")
     inner = -spec.wall_face("inner")
-    upper = swept_solid(
-        spec.track,
-        chain([(inner, 1.4, 0), (inner, 0, 0), (outer, 0, 0), (outer, 3.4, 0)]),
-    )
+    upper = swept_solid(spec.track, chain([(inner, 1.4, 0), (inner, 0, 0), (outer, 0, 0), (outer, 3.4, 0)]))
     return _refused(
         Node("shell A", upper),
         Node("shell B", lower),
@@ -163,10 +157,7 @@ def upside_down_twins() -> HardModel:
     """Two plain equal plates on each other."""
     low, high = box((-40, -30, -2), (40, 30, 0)), box((-40, -30, 0), (40, 30, 2))
     model = _refused(
-        Node("plate", low),
-        Node("plate", high),
-        reasons=("no-seam", "ambiguous"),
-        note="Two equal plates face to face.",
+        Node("plate", low), Node("plate", high), reasons=("no-seam", "ambiguous"), note="Two equal plates face to face."
     )
     return model.turned(motion((90, 0, 0), (0, 0, 0)))
 

@@ -138,12 +138,5 @@ def one_cover_on_two_bases() -> HardModel:
 
 RIBS: dict[str, Callable[[], HardModel]] = {
     f.__name__.replace("_", "-"): f
-    for f in (
-        rounded_top,
-        twin_ribs,
-        eccentric_rib,
-        straight_bar,
-        snap_hooks,
-        one_cover_on_two_bases,
-    )
+    for f in (rounded_top, twin_ribs, eccentric_rib, straight_bar, snap_hooks, one_cover_on_two_bases)
 }

@@ -120,21 +120,10 @@ for _name, _spec, _note in (
         ),
         "A free curve with fillets, its cover in a pocket.",
     ),
-    (
-        "recessed",
-        replace(RECT, outer="wall", trap_width_outer=2.0),
-        "The cover lies in a pocket of the base.",
-    ),
+    ("recessed", replace(RECT, outer="wall", trap_width_outer=2.0), "The cover lies in a pocket of the base."),
     (
         "recessed-turned",
-        replace(
-            RECT,
-            outer="wall",
-            trap_width_outer=2.0,
-            turn=(35, -20, 50),
-            shift=(200, -90, 40),
-            cover_first=True,
-        ),
+        replace(RECT, outer="wall", trap_width_outer=2.0, turn=(35, -20, 50), shift=(200, -90, 40), cover_first=True),
         "Turned anywhere, cover first.",
     ),
     ("overlapping", replace(RECT, gap=-0.4), "Drawn in the welded position."),
@@ -291,10 +280,7 @@ def two_covers_on_one_base() -> HardModel:
     )
     seams = tuple(
         SeamTruth(i, 1, (replace(path, points=path.points + m[:3, 3]),))
-        for i, m, path in (
-            (0, a, along(left.track, values_of(left))),
-            (2, b, along(right.track, values_of(right))),
-        )
+        for i, m, path in ((0, a, along(left.track, values_of(left))), (2, b, along(right.track, values_of(right))))
     )
     return HardModel(root, seams, note="Two covers on one base: two seams.")
 
@@ -306,10 +292,7 @@ def _island(note: str, opening: bool) -> HardModel:
     _, island = draw(inner)
     if opening:
         cover = cut(cover, cylinder((0, 0, -1), 16 - inner.rib_width / 2 - inner.clamp_land, 9))
-    paths = [
-        along(outer.track, values_of(outer)),
-        along(inner.track, values_of(inner, () if opening else LAND)),
-    ]
+    paths = [along(outer.track, values_of(outer)), along(inner.track, values_of(inner, () if opening else LAND))]
     return _model(outer, note, (cover, fuse(base, island)), paths)
 
 

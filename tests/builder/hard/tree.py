@@ -32,10 +32,7 @@ def write_model(path: str | os.PathLike[str], model: HardModel) -> Path:
     path = Path(path)
     Message.DefaultMessenger_s().ChangePrinters().Clear()
     STEPCAFControl_Controller.Init_s()
-    for key, value in (
-        ("write.step.unit", _UNITS[model.unit]),
-        ("write.step.schema", _SCHEMAS[model.schema]),
-    ):
+    for key, value in (("write.step.unit", _UNITS[model.unit]), ("write.step.schema", _SCHEMAS[model.schema])):
         if not Interface_Static.SetCVal_s(key, value):
             raise RuntimeError(f"the kernel does not take {key} = {value}")
     Interface_Static.SetIVal_s("write.surfacecurve.mode", 1)  # whatever was written before in this process

@@ -58,17 +58,7 @@ def test_second_example():
     # PC, w = 1.2, c = 0.25, 250 mm, by hand.
     out = energy.estimate(
         joint(
-            1.2,
-            0.25,
-            250.0,
-            0.88,
-            density=1.20,
-            heat=1.6,
-            rise=257.0,
-            fusion=0.0,
-            layer=0.1,
-            power=60.0,
-            speed=1000.0,
+            1.2, 0.25, 250.0, 0.88, density=1.20, heat=1.6, rise=257.0, fusion=0.0, layer=0.1, power=60.0, speed=1000.0
         )
     )
     assert out["energy_per_length"] == pytest.approx(0.266458, abs=1e-6)

@@ -140,11 +140,7 @@ def test_an_outlier_is_named():
 
 @pytest.mark.parametrize(
     ("pairs", "word"),
-    [
-        (((1, 0.97),), "surfaces"),
-        (((1, 0.36), (2, 0.55)), "thicker"),
-        (((1, 0.2), (1.5, 0.3), (3, 0.1)), "thicker"),
-    ],
+    [(((1, 0.97),), "surfaces"), (((1, 0.36), (2, 0.55)), "thicker"), (((1, 0.2), (1.5, 0.3), (3, 0.1)), "thicker")],
 )
 def test_plaques_that_cannot_be_true_get_a_sentence(pairs, word):
     with pytest.raises(UsageError, match=word):

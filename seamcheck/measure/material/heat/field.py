@@ -74,7 +74,7 @@ class Field:
         return float(np.sum(self.interface() * width) / width.sum())
 
     def cover_top(self) -> float:
-        """Highest rise (K) at the cover's light side, in the middle of its uppermost cells."""
+        """Highest rise (K) at the cover's top, in the middle of its uppermost cells."""
         return float(self.rise[self.grid.top].max())
 
 

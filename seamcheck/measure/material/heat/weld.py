@@ -119,7 +119,7 @@ def plane_time(flux: float, rise: float, base: Body, cover: Body) -> float:
 
 
 def weld(model: Model, process: Process, sink: tuple[np.ndarray, np.ndarray] | None = None) -> Weld:
-    """Run one section through a weld with the light on until the planned collapse is reached.
+    """Run one section through a weld with the laser on until the planned collapse is reached.
 
     Parameters
     ----------
@@ -241,7 +241,7 @@ class _Run:
         self.flowed = np.zeros(len(state.grid.area), dtype=bool)
 
     def step(self, duration: float, source: np.ndarray | None = None) -> None:
-        """Advance by ``duration`` (s) with the light on, or with another ``source`` (n,) W/mm."""
+        """Advance by ``duration`` (s) with the laser on, or with another ``source`` (n,) W/mm."""
         self.state.step(duration, self.source if source is None else source)
         self.now += duration
         self.peak = max(self.peak, float(self.state.rise.max()))
@@ -277,7 +277,7 @@ class _Run:
         self.source = self.process.power * fd.light_source(self.state.grid, self.process.depth)
 
     def cool(self, melts: float) -> float:
-        """Time (s) without light until the interface's mean is below ``melts`` and half of its melt solid."""
+        """Time (s) with the laser off until the interface's mean is below ``melts`` and half of its melt solid."""
         began, step, dark = self.now, max(self.now, 0.01) / 100.0, np.zeros(len(self.state.grid.area))
         touching = np.concatenate(self.state.grid.interface)
         while self.now < began + self.process.longest:
