@@ -97,7 +97,7 @@ async function start(): Promise<void> {
     for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.fold:not([open])")) { fold.open = true; fold.dataset.wasShut = ""; }
     for (const day of document.querySelectorAll<HTMLInputElement>("input[type=date]")) day.classList.toggle("unset", !day.value);
     for (const sheet of sheets) sheet.forPrint();
-    charts.forPrint(256);
+    charts.forPrint(byId("charts")?.classList.contains("with-spread") ? 245 : 318);
   });
   addEventListener("afterprint", () => {
     delete document.documentElement.dataset.print;

@@ -182,7 +182,7 @@ export class Plan {
   private drawPlaces(): void {
     for (const finding of this.atlas.payload.findings) {
       const contour = this.walk.joint.contours.find((c) => c.id === finding.contour);
-      if (finding.joint !== this.walk.joint.id || !finding.at || !contour || finding.station === null || finding.from_s !== null) continue;
+      if (finding.joint !== this.walk.joint.id || !finding.at || !contour || finding.station === null || (finding.from_s !== null && !finding.met)) continue;
       const [x, y] = this.at(finding.at), [sx, sy] = this.at(points(contour)[finding.station]);
       const mark = svg("g", { class: `place-mark ${finding.waived ? "waived" : finding.severity}`, "data-place-of": finding.n },
         svg("title", null, `${tr("Finding")} ${finding.n}: ${finding.title}${finding.value === "–" ? "" : `, ${finding.value}`}`),

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from io import BytesIO
-from typing import Any
 
 from OCP.IFSelect import IFSelect_RetDone
 from OCP.Message import Message
@@ -62,7 +61,7 @@ def transfer(
     if reader.ReadStream(name, BytesIO(data)) != IFSelect_RetDone:
         raise refused("unreadable", "unreadable.text", file=repr(name))
     if not all_repairs:
-        reader.SetShapeFixParameters(_repairs(reader))
+        reader.SetShapeFixParameters(_repairs())
     progress("transferring")
     try:
         reader.Transfer(document)  # false also for a file without bodies: what came is counted afterwards
@@ -78,8 +77,8 @@ def is_kernel_failure(error: Exception) -> bool:
     return type(error).__module__.startswith("OCP")
 
 
-def _repairs(reader: Any) -> Resource_DataMapOfAsciiStringAsciiString:
-    """The reader's own repairs, without those that are skipped (known to it only after reading)."""
+def _repairs() -> Resource_DataMapOfAsciiStringAsciiString:
+    """The repairs that are switched off; the reader takes this after reading only."""
     repairs = Resource_DataMapOfAsciiStringAsciiString()
     for name in _SKIPPED_REPAIRS:
         repairs.Bind(TCollection_AsciiString(name), TCollection_AsciiString("0"))

@@ -213,7 +213,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
         "A narrower wall gives way sideways under the clamp, and conducts away less heat than the rib brings: it "
         "softens.",
         "assumption",
-        "As wide as the rib. A rib on the side of a wall wants a wall 1.7 times as thick as its root, against sink "
+        "As wide as the rib. A rib on the side of a wall needs a wall 1.7 times as thick as its root, against sink "
         "marks (common practice); this is about walls that end in the rib.",
         (Setting("min", 1.0, "1", "smallest width of the wall, in widths of the rib at half height", 0.0, 10.0),),
         (

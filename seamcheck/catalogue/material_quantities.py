@@ -28,8 +28,8 @@ MATERIAL_QUANTITIES: dict[str, Quantity] = {
             "extinction", "apparent extinction", "1/mm",
             "How fast the light fades in the cover: K of the curve T0 e^(-K x) through the measured plaques, the same "
             "at every station.",
-            detail="For one plaque of a cover that scatters: the slope, at the local beam path x, of the curve between "
-            "the exponential and the diffuse one.",
+            detail="For one plaque of a cover that scatters: the mean between the local beam path x and the one that "
+            "transmits 28 %, on the curve between the exponential and the diffuse one.",
         ),
         Quantity(
             "local_collapse", "local collapse", "mm",

@@ -56,6 +56,12 @@ def amount_of(value: float, quantity: str) -> Amount:
     return Amount(float(value), q.unit, q.decimals)
 
 
+def apart(value: Amount, limit: Amount) -> Amount:
+    """The value with as many decimals more, at most three, as it takes to read differently from the limit it breaks."""
+    finer = (Amount(value.value, value.unit, value.decimals + more) for more in range(4))
+    return next((told for told in finer if str(told) != str(limit)), value)
+
+
 def change_of(by: float, unit: str) -> Amount:
     """How much to change, rounded up so that following the advice is enough."""
     return Amount(change_by(by, unit), unit, 2)
@@ -74,8 +80,12 @@ def bound_key(rule: Rule, check: Check, side: str) -> str:
 
 _BY_CAUSE = (
     ("beam-path", "beam_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that clears "
-     "the light and its margin."),
+     "the beam and its margin."),
     ("beam-path", "beam_clear", LOW, IN_LIGHT, "Move {part} out of the beam path."),
+    ("scanner-shadow", "light_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that "
+     "clears the beam and its margin; or put the scanner higher, or shift its axis."),
+    ("scanner-shadow", "light_clear", LOW, IN_LIGHT, "Move {part} out of the beam path, put the scanner higher, or "
+     "shift its axis."),
     ("contact-gap", "gap_max", HIGH, POCKET, "Fill the pocket in the cover[ by {by}]."),
     ("contact-gap", "gap_max", HIGH, LOW_RIB, "Raise the rib here[ by {by}]."),
 )  # fmt: skip

@@ -416,7 +416,8 @@ COVER = (
                 "beam_clear", accepted_reasons={"no-cover": "reported by cover-hole", "hole": "reported by cover-hole"},
                 lower=Bound(
                     "min", "Only {percent} of the beam's width reaches the rib.",
-                    "Clear the beam path over the rib: it passes one thickness of the cover and nothing else.",
+                    "Clear the beam path over the rib, so that it passes through one thickness of the cover and "
+                    "nothing else.",
                 ),
             ),
         ),

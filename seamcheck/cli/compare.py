@@ -14,12 +14,13 @@ from seamcheck.cli.outputs import voice_of, voice_options, written
 from seamcheck.cli.shared import (
     SectionedCommand,
     SectionedOption,
-    check_can_write,
+    file_options,
     one_sentence,
     option,
     run_limits,
     show,
     tell,
+    wanted_files,
     write_file,
 )
 
@@ -36,15 +37,6 @@ OUTPUTS = {
 """Kind of file -> what makes it of the comparison document, and its help."""
 
 
-def _output_options(command: Any) -> Any:
-    for name, (_, what) in reversed(OUTPUTS.items()):
-        command = option(
-            f"--{name}", f"output_{name}", metavar="FILE", type=click.Path(path_type=Path, allow_dash=True),
-            section=WRITE, help=f"Write {what}.",
-        )(command)  # fmt: skip
-    return command
-
-
 def settings_options(command: Any) -> Any:
     """Roles, limits and all other settings of a review: the options of ``seamcheck review`` itself."""
     own = (one.SHOW, one.RUN, WRITE, CI)
@@ -57,7 +49,7 @@ def settings_options(command: Any) -> Any:
 @click.command(cls=SectionedCommand, name="compare", short_help="Compare two revisions of a model.")
 @click.argument("old", type=click.Path(path_type=Path))
 @click.argument("new", type=click.Path(path_type=Path))
-@_output_options
+@file_options({name: what for name, (_, what) in OUTPUTS.items()}, WRITE, allow_dash=True)
 @settings_options
 @voice_options("terminal, --html and --markdown")
 @option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the result, in one line.")
@@ -104,7 +96,7 @@ def command(
     from seamcheck.errors import UsageError
     from seamcheck.pipeline import settings_for
 
-    wanted = _wanted(options, (old, new))
+    wanted = wanted_files(options, OUTPUTS, (old, new), "what is compared")
     models = [path for path in (new, old) if read_if_document(path) is None]
     if not models and (settings_file is not None or options["answers_file"] or one.changes_of(options)):
         raise UsageError(
@@ -134,21 +126,6 @@ def command(
     counted = ("must-fix", "attention") if strict else ("must-fix",)
     is_worse = result.exit_code == 0 and bool(worse(result.document["findings"], counted))
     raise SystemExit(1 if is_worse else result.exit_code)
-
-
-def _wanted(options: dict[str, Any], sides: tuple[Path, Path]) -> dict[str, Path]:
-    """Kind -> file, after checking that each can be written."""
-    from seamcheck.errors import UsageError
-
-    wanted = {name: options[f"output_{name}"] for name in OUTPUTS if options[f"output_{name}"] is not None}
-    if sum(str(path) == "-" for path in wanted.values()) > 1:
-        raise click.UsageError("Only one output can go to standard output ('-').")
-    for path in wanted.values():
-        if any(path.resolve() == side.resolve() for side in sides):
-            raise UsageError(f"{path} is what is compared itself; name another file to write to.")
-        if str(path) != "-":
-            check_can_write(path)
-    return wanted
 
 
 def _make(name: str, result: Comparison, voice: Voice) -> str:

@@ -11,7 +11,7 @@ import click
 from seamcheck.cli import ci
 from seamcheck.cli.changed import changed_since, models_below
 from seamcheck.cli.outputs import OUTPUTS, Output, fields_of, make, voice_of
-from seamcheck.cli.shared import check_can_write, make_folder, show, tell, write_file
+from seamcheck.cli.shared import check_can_write, check_one_stdout, make_folder, show, tell, write_file
 from seamcheck.errors import SeamcheckError, UsageError
 
 
@@ -95,8 +95,7 @@ def _outputs(options: Mapping[str, Any]) -> tuple[dict[Output, Path], dict[Outpu
         else:
             make_folder(path)
             apart[output] = path
-    if sum(str(path) == "-" for path in together.values()) > 1:
-        raise click.UsageError("Only one output can go to standard output ('-').")
+    check_one_stdout(together.values())
     return together, apart
 
 

@@ -18,7 +18,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "report": ("seamcheck.cli.report", "Make reports from a review document."),
     "compare": ("seamcheck.cli.compare", "Compare two revisions of a model."),
     "propose": ("seamcheck.cli.propose", "Propose a weld rib, or mend one."),
-    "prepare": ("seamcheck.cli.prepare", "Clamp, nest and weld path of a model as files."),
+    "prepare": ("seamcheck.cli.prepare", "Write clamp, nest and weld path for a trial weld."),
     "explain": ("seamcheck.cli.explain", "Explain a rule or a quantity."),
     "settings": ("seamcheck.cli.settings", "Print or write the settings file, every limit explained."),
     "samples": ("seamcheck.cli.samples", "Write the sample models into a folder."),

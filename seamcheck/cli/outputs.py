@@ -16,7 +16,15 @@ import click
 
 from seamcheck.catalogue.voice import LANGUAGES, LENGTHS, Voice, speaking, tr
 from seamcheck.cli.ci import shown
-from seamcheck.cli.shared import check_can_write, make_folder, option, read_pairs, write_file
+from seamcheck.cli.shared import (
+    check_can_write,
+    check_not_given,
+    check_one_stdout,
+    make_folder,
+    option,
+    read_pairs,
+    write_file,
+)
 from seamcheck.errors import SeamcheckError, UsageError
 
 if TYPE_CHECKING:
@@ -149,11 +157,9 @@ class Writers:
             for output in OUTPUTS
             if options.get(key := f"output_{output.name.replace('-', '_')}") is not None
         ]
-        if sum(str(path) == "-" for _, path in self.wanted) > 1:
-            raise click.UsageError("Only one output can go to standard output ('-').")
+        check_one_stdout(path for _, path in self.wanted)
         for output, path in self.wanted:
-            if any(path.resolve() == model.resolve() for model in self.models):
-                raise UsageError(f"{path} is the model itself; name another file to write to.")
+            check_not_given(path, self.models)
             if output.needs_model and not self.models:
                 raise UsageError(f"--{output.name} reads the reviewed model again: name it with --model FILE.")
             if output.is_folder:

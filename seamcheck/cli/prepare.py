@@ -34,7 +34,7 @@ def _trial_options(command: Any) -> Any:
     return command
 
 
-@click.command(cls=SectionedCommand, name="prepare", short_help="Write clamp, nest and weld path of a model as files.")
+@click.command(cls=SectionedCommand, name="prepare", short_help="Write clamp, nest and weld path for a trial weld.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @option("--into", "folder", required=True, metavar="FOLDER", type=click.Path(path_type=Path), section="Write to files",
         help="New or empty folder for all files.")  # fmt: skip

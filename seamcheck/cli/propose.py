@@ -13,12 +13,13 @@ from seamcheck.cli.compare import settings_options
 from seamcheck.cli.outputs import voice_of, voice_options, written
 from seamcheck.cli.shared import (
     SectionedCommand,
-    check_can_write,
+    file_options,
     one_sentence,
     option,
     run_limits,
     show,
     tell,
+    wanted_files,
     write_file,
 )
 
@@ -47,15 +48,6 @@ def _joint_options(command: Any) -> Any:
     return command
 
 
-def _output_options(command: Any) -> Any:
-    for name, what in reversed(OUTPUTS.items()):
-        command = option(
-            f"--{name}", f"output_{name}", metavar="FILE", type=click.Path(path_type=Path), section=WRITE,
-            help=f"Write {what}.",
-        )(command)  # fmt: skip
-    return command
-
-
 @click.command(cls=SectionedCommand, name="propose", short_help="Propose a weld rib, or mend one.")
 @click.argument("models", nargs=-1, required=True, metavar="MODEL...", type=click.Path(path_type=Path))
 @_joint_options
@@ -67,7 +59,7 @@ def _output_options(command: Any) -> Any:
         help="Least width of the lip between a trap and the border of the contact. [default: 0.5]")  # fmt: skip
 @option("--open", "open_sides", multiple=True, type=click.Choice(["inner", "outer"]), section=JOINT,
         help="Leave out the lip on this side; flash shows there.")  # fmt: skip
-@_output_options
+@file_options(OUTPUTS, WRITE)
 @settings_options
 @voice_options("terminal and --html")
 @option("--quiet", "-q", is_flag=True, section=one.SHOW, help="Only the outcome, in one line.")
@@ -108,7 +100,7 @@ def command(
     from seamcheck.proposal.language import spoken_proposal
     from seamcheck.proposal.propose import propose
 
-    wanted = _wanted(options, models)
+    wanted = wanted_files(options, OUTPUTS, models, "the model")
     settings = one.with_options(settings_for(models, settings_file, not no_settings_file), options)
     fixed = {name: options[name] for name in DIMENSIONS if options[name] is not None}
     with one._progress(models) as progress:
@@ -130,18 +122,6 @@ def command(
         with speaking(voice):
             tell(tr("Not written: {file}, there is no proposed joint.", file=path), err=True)
     raise SystemExit(result.exit_code)
-
-
-def _wanted(options: dict[str, Any], models: tuple[Path, ...]) -> dict[str, Path]:
-    """Kind -> file, after checking that each can be written."""
-    from seamcheck.errors import UsageError
-
-    wanted = {name: options[f"output_{name}"] for name in OUTPUTS if options[f"output_{name}"] is not None}
-    for path in wanted.values():
-        if any(path.resolve() == model.resolve() for model in models):
-            raise UsageError(f"{path} is the model itself; name another file to write to.")
-        check_can_write(path)
-    return wanted
 
 
 def _make(name: str, result: Any, voice: Voice) -> str | bytes:

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from functools import wraps
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
 
-from seamcheck.errors import SeamcheckError
+from seamcheck.errors import SeamcheckError, UsageError
 
 if TYPE_CHECKING:
     from rich.console import Console, RenderableType
@@ -61,6 +61,45 @@ class Amount(click.ParamType[Any]):
 def option(*names: str, section: str, **more: Any) -> Callable[[Callable[..., Any]], Callable[..., Any]]:
     """``click.option`` under a heading."""
     return click.option(*names, cls=SectionedOption, section=section, **more)
+
+
+def file_options(outputs: Mapping[str, str], section: str, allow_dash: bool = False) -> Callable[[Any], Any]:
+    """An option for each kind of file: its name -> what is written, for the help."""
+
+    def decorate(command: Any) -> Any:
+        kind = click.Path(path_type=Path, allow_dash=allow_dash)
+        for name, what in reversed(list(outputs.items())):
+            command = option(
+                f"--{name}", f"output_{name}", metavar="FILE", type=kind, section=section, help=f"Write {what}."
+            )(command)
+        return command
+
+    return decorate
+
+
+def wanted_files(
+    options: Mapping[str, Any], outputs: Iterable[str], given: Sequence[Path], what: str
+) -> dict[str, Path]:
+    """Kind -> file of those options, after checking that each can be written; ``given``, which are ``what``, stay."""
+    wanted = {name: options[f"output_{name}"] for name in outputs if options[f"output_{name}"] is not None}
+    check_one_stdout(wanted.values())
+    for path in wanted.values():
+        check_not_given(path, given, what)
+        if str(path) != "-":
+            check_can_write(path)
+    return wanted
+
+
+def check_one_stdout(paths: Iterable[Path]) -> None:
+    """An error where several outputs are to go to standard output."""
+    if sum(str(path) == "-" for path in paths) > 1:
+        raise click.UsageError("Only one output can go to standard output ('-').")
+
+
+def check_not_given(path: Path, given: Iterable[Path], what: str = "the model") -> None:
+    """UsageError where an output would take the place of a file that was given."""
+    if any(path.resolve() == file.resolve() for file in given):
+        raise UsageError(f"{path} is {what} itself; name another file to write to.")
 
 
 def run_limits(section: str, what: str = "each step") -> Callable[[Callable[..., Any]], Callable[..., Any]]:
@@ -191,8 +230,6 @@ def check_can_write(path: Path) -> None:
     """UsageError before the work begins, not after it, if a file can't be written there."""
     import os
 
-    from seamcheck.errors import UsageError
-
     folder = path.absolute().parent
     if path.is_dir():
         raise UsageError(f"{path} is a folder; name a file to write to.")
@@ -204,8 +241,6 @@ def check_can_write(path: Path) -> None:
 
 def make_folder(path: Path) -> None:
     """Make a folder if it is not there; UsageError if that can't be."""
-    from seamcheck.errors import UsageError
-
     try:
         path.mkdir(parents=True, exist_ok=True)
     except OSError as why:
@@ -216,8 +251,6 @@ def write_file(path: Path, content: str | bytes) -> None:
     """Write a file whole or not at all: beside it first, then in its place. A link is replaced, never followed."""
     import os
     import tempfile
-
-    from seamcheck.errors import UsageError
 
     data = content.encode("utf-8") if isinstance(content, str) else content
     try:

@@ -18,7 +18,7 @@ from seamcheck.comparison.align import Alignment, JointPair, align
 from seamcheck.comparison.along import Change, changes_of, columns_of, columns_of_either, old_values
 from seamcheck.comparison.matching import BETTER, SAME, WORSE, Match, Matching, match_findings
 from seamcheck.comparison.materials import material_differences
-from seamcheck.comparison.motion import Found, find_motion
+from seamcheck.comparison.motion import Found, degrees_between, find_motion
 from seamcheck.comparison.paths import SeamPath, seam_paths
 from seamcheck.comparison.reasons import why_gone, why_new
 from seamcheck.comparison.rigid import Rigid
@@ -108,18 +108,13 @@ def _turned_light(pairs: Sequence[JointPair], motion: Rigid) -> list[str]:
     said: list[str] = []
     for pair in pairs:
         before, after = (np.asarray(side["beam"], dtype=float) for side in (pair.old, pair.new))
-        moved, as_drawn = _angle(motion.vectors(before), after), _angle(before, after)
+        moved, as_drawn = degrees_between(motion.vectors(before), after), degrees_between(before, after)
         if moved > _SAME_LIGHT:
             key = "compare.light-opposite" if moved > 179.0 else "compare.light-turned"
             said.append(say(key, seam=pair.new["id"], **({} if moved > 179.0 else {"angle": moved})))
         elif as_drawn > _REVERSED:
             said.append(say("compare.light-over", seam=pair.new["id"]))
     return said
-
-
-def _angle(one: np.ndarray, other: np.ndarray) -> float:
-    """Degrees between two directions."""
-    return float(np.degrees(np.arctan2(np.linalg.norm(np.cross(one, other)), one @ other)))
 
 
 def worse(findings: Mapping[str, Any], severities: Sequence[str]) -> list[Record]:

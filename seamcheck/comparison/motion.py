@@ -64,7 +64,7 @@ def find_motion(
     points = points[np.linspace(0, len(points) - 1, min(_POINTS, len(points))).astype(int)]
     at_rest = _share(STILL, points, after)
     beams = _beam(old), _beam(new)
-    same_light = _degrees(*beams) <= _BEAM
+    same_light = degrees_between(*beams) <= _BEAM
     if same_light and at_rest >= SETTLED:
         return Found("none", STILL, at_rest)
     middles = points.mean(axis=0), np.vstack([_even(path) for path in after]).mean(axis=0)
@@ -78,7 +78,7 @@ def find_motion(
         for start in _rotations(points, after, middles, beams):
             turned = _settle(start, points, after, turns=True)
             found = _share(turned, points, after)
-            if found > share + 0.02 and _degrees(turned.vectors(beams[0]), beams[1]) <= _BEAM:
+            if found > share + 0.02 and degrees_between(turned.vectors(beams[0]), beams[1]) <= _BEAM:
                 best, share = turned, found
     is_motion = share >= MOST or (share >= 0.6 and share - at_rest >= CLEAR)
     if best is STILL or not is_motion or share < at_rest + 0.05:
@@ -141,5 +141,6 @@ def _beam(document: Mapping[str, Any]) -> np.ndarray:
     return np.asarray(mean / size if size > 0.9 else beams[0])
 
 
-def _degrees(a: np.ndarray, b: np.ndarray) -> float:
+def degrees_between(a: np.ndarray, b: np.ndarray) -> float:
+    """Angle between two directions (3,)."""
     return float(np.degrees(np.arctan2(np.linalg.norm(np.cross(a, b)), a @ b)))

@@ -126,9 +126,10 @@ def _move_onto_curve(
 ) -> None:
     """Put feet from their chords onto the curve through the stations."""
     here = np.flatnonzero(feet.found)
-    starts, ends = (np.vstack([part(path.corners) for path in paths]) for part in (_all_but_last, _all_but_first))
+    first, last = slice(None, -1), slice(1, None)  # of each chord
+    starts, ends = (np.vstack([path.corners[end] for path in paths]) for end in (first, last))
     directions = [np.vstack([p.tangents, p.tangents[:1]]) if p.closed else p.tangents for p in paths]
-    leave, arrive = (np.vstack([part(d) for d in directions]) for part in (_all_but_last, _all_but_first))
+    leave, arrive = (np.vstack([tangents[end] for tangents in directions]) for end in (first, last))
     a, b, k, t = starts[chord[here]], ends[chord[here]], chord[here], share[here][:, None]
     length = np.linalg.norm(b - a, axis=1, keepdims=True)
     way = (b - a) / np.where(length > 0, length, 1.0)
@@ -147,14 +148,6 @@ def _move_onto_curve(
         t = np.clip(t + (np.einsum("ij,ij->i", apart, slope) / steep)[:, None], 0.0, 1.0)
     feet.points[here[smooth]] = curve[smooth]
     feet.distance[here[smooth]] = np.linalg.norm(points[here[smooth]] - curve[smooth], axis=1)
-
-
-def _all_but_last(rows: np.ndarray) -> np.ndarray:
-    return rows[:-1]
-
-
-def _all_but_first(rows: np.ndarray) -> np.ndarray:
-    return rows[1:]
 
 
 def _drop_beyond_ends(feet: NearestPoints, points: np.ndarray, tangents: np.ndarray) -> None:

@@ -11,7 +11,7 @@ import shapely
 from seamcheck.catalogue.say import refused
 from seamcheck.contour.contour import Contour, Path
 from seamcheck.contour.holes import without_holes
-from seamcheck.contour.midline import Border, settle, steady
+from seamcheck.contour.midline import Border, steady
 from seamcheck.contour.skeleton import Chain, skeleton
 from seamcheck.joint import Joint
 from seamcheck.joint.heights import highest_at
@@ -120,7 +120,7 @@ def _settled(chain: Chain, border: Border, width: float, up: float) -> _Run | No
         return None
     if chain.closed:
         line = np.vstack([line, line[:1]])
-    turned = _oriented(line, chain.closed, up)
+    turned = _oriented(line, up)
     marks = chain.ends[::-1] if turned is not line else chain.ends
     spacing = min(_SPACING, width / 5)
     points = _resample(turned, spacing, chain.closed)
@@ -128,7 +128,7 @@ def _settled(chain: Chain, border: Border, width: float, up: float) -> _Run | No
         return None
     for _ in range(2):
         u = _across(points, chain.closed, up)
-        settled, u = settle(points, u, border, 3 * width)
+        settled, u = border.settle(points, u, 3 * width)
         free = _away_from_junctions(points, marks, width)
         points = np.where(free[:, None], settled, points)
         ring = np.vstack([points, points[:1]]) if chain.closed else points
@@ -170,7 +170,7 @@ def _path(
     spacing = min(_SPACING, width / 5)
     points = _start_at_far_point(run.points) if run.closed else _straight_to(run.points, junctions, width)
     u = _across(points, run.closed, up)
-    settled, across = settle(points, u, border, 3 * width)
+    settled, across = border.settle(points, u, 3 * width)
     free = np.ones(len(points), dtype=bool)
     for place in junctions:
         if place is not None:
@@ -206,7 +206,7 @@ def _straight_to(
     return points
 
 
-def _oriented(line: np.ndarray, closed: bool, up: float) -> np.ndarray:
+def _oriented(line: np.ndarray, up: float) -> np.ndarray:
     """Run loops, and arches seen as closed by their chord, counter-clockwise seen from the light."""
     x, y = line[:, 0], line[:, 1]
     turn = float(np.sum(x * np.roll(y, -1) - y * np.roll(x, -1)))

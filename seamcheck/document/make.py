@@ -276,14 +276,14 @@ def _beyond(seam: JudgedSeam, key: str, is_flat: bool) -> np.ndarray | None:
     masks, limited = [], False
     slack = slack_of(key, QUANTITIES[key].unit) if key in QUANTITIES else 0.0
     for view in seam.paths:
-        values = np.asarray(view.path.columns.get(key, np.full(len(view.path.s), np.nan)), dtype=float)
-        mask = np.zeros(len(values), dtype=bool)
+        mask = np.zeros(len(view.path.s), dtype=bool)
         for rule in in_force(seam.settings):
             if seam.settings.severity(rule.key) == OFF or (is_flat and not rule.for_flat_overlap):
                 continue
             for check in rule.checks:
-                if check.column != key:
+                if key not in (check.column, check.judged):
                     continue
+                values = view.column(check.column)
                 for sign, bound in ((1.0, check.lower), (-1.0, check.upper)):
                     for step in () if bound is None else view.steps(rule, check, bound):
                         limited = True

@@ -16,6 +16,7 @@ from seamcheck.document.plain import numbers
 from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, pack_view
 from seamcheck.joint import Joint
 from seamcheck.joint.light import flat_boxes
+from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 from seamcheck.sections.band import near_facets, path_line, zone_around
 from seamcheck.sections.slices import OTHER, Soup, cut
@@ -185,9 +186,8 @@ def _near_seam(surveyed: Sequence[tuple[Joint, Contour, Survey]]) -> Callable[[n
 
     def is_near(boxes: np.ndarray) -> np.ndarray:
         near = np.zeros(len(boxes), dtype=bool)
-        with np.errstate(invalid="ignore"):
-            for cell in cells:
-                near |= np.all((boxes[:, :3] <= cell + 2 * _NEAR) & (boxes[:, 3:] >= cell - _NEAR), axis=1)
+        for cell in cells:
+            near |= boxes_meet(boxes, np.concatenate([cell, cell + _NEAR]), _NEAR)
         return near
 
     return is_near

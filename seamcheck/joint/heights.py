@@ -52,7 +52,19 @@ def highest_at(points: np.ndarray, corners: np.ndarray) -> np.ndarray:
 def tree_of(corners: np.ndarray) -> shapely.STRtree:
     """Tree of the boxes of facets (n, 3, 3) mm seen along z, for asking heights_at several times."""
     low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
-    return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    return shapely.STRtree(spans(low, high))
+
+
+def spans(low: np.ndarray, high: np.ndarray) -> np.ndarray:
+    """(n,) lines that stand for boxes in a tree, seen along z.
+
+    A tree looks at bounds alone, and lines are made in less than half the time.
+
+    Parameters
+    ----------
+    low, high : (n, 2 or more) mm, their lowest and highest corners
+    """
+    return np.asarray(shapely.linestrings(np.stack([low[:, :2], high[:, :2]], axis=1)))
 
 
 def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:

@@ -9,7 +9,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import heights_at
+from seamcheck.joint.heights import heights_at, spans
 from seamcheck.kernel import Body
 
 
@@ -104,7 +104,7 @@ def _boxes_over(boxes: np.ndarray, points: np.ndarray, frame: Frame) -> np.ndarr
     sound = np.flatnonzero(np.isfinite(low).all(axis=1))
     if not len(sound):
         return sound
-    tree = shapely.STRtree(shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1]))
+    tree = shapely.STRtree(spans(low[sound], high[sound]))
     return np.asarray(sound[np.unique(tree.query(shapely.points(points[:, :2]))[1])])
 
 

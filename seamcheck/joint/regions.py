@@ -30,26 +30,50 @@ def face_region(body: HasOutlines, face: int, frame: Frame, tolerance: float = O
     -------
     Polygon or MultiPolygon in the frame's x, y (mm); empty where the outline does not close
     """
-    lines = [np.round(frame.local(line)[:, :2], 7) for line in body.outline(face, tolerance)]
-    lines = [line[np.r_[True, np.any(np.diff(line, axis=0) != 0, axis=1)]] for line in lines]
-    lines = [line for line in lines if len(line) > 1]
+    return face_regions(body, [face], frame, tolerance)[0]
+
+
+def face_regions(
+    body: HasOutlines, faces: Iterable[int], frame: Frame, tolerance: float = OUTLINE_TOLERANCE
+) -> list[BaseGeometry]:
+    """``face_region`` of each of some faces."""
+    outlines = [body.outline(face, tolerance) for face in faces]
+    regions: list[BaseGeometry] = [Polygon() for _ in outlines]
+    lines = [line for outline in outlines for line in outline]
     if not lines:
-        return Polygon()
-    merged = shapely.line_merge(shapely.MultiLineString(lines))
-    rings = [Polygon(part) for part in getattr(merged, "geoms", [merged]) if part.is_closed and len(part.coords) > 3]
-    if not rings:
-        return Polygon()
-    rings = [ring if ring.is_valid else ring.buffer(0) for ring in rings]
-    rings.sort(key=lambda ring: ring.area, reverse=True)
-    return rings[0].difference(shapely.unary_union(rings[1:])) if len(rings) > 1 else rings[0]
+        return regions
+    flat = np.round(frame.local(np.concatenate(lines))[:, :2], 7)
+    line = np.repeat(np.arange(len(lines)), [len(nodes) for nodes in lines])
+    kept = np.append(True, (np.diff(flat, axis=0) != 0).any(axis=1) | (np.diff(line) != 0))
+    kept &= (np.bincount(line[kept]) > 1)[line]  # what stands along the axis is a point
+    if not kept.any():
+        return regions
+    owner = np.repeat(np.arange(len(outlines)), [len(outline) for outline in outlines])
+    left, number = np.unique(line[kept], return_inverse=True)
+    some, group = np.unique(owner[left], return_inverse=True)
+    drawn = shapely.linestrings(flat[kept], indices=number)
+    merged = shapely.line_merge(shapely.multilinestrings(drawn, indices=group))
+    parts, group = shapely.get_parts(merged, return_index=True)
+    closed = shapely.is_closed(parts) & (shapely.get_num_points(parts) > 3)
+    at, ring = shapely.get_coordinates(parts[closed], return_index=True)
+    rings = shapely.polygons(shapely.linearrings(at, indices=ring))
+    crossing = ~shapely.is_valid(rings)
+    rings[crossing] = shapely.buffer(rings[crossing], 0)
+    area, face = shapely.area(rings), some[group[closed]]
+    order = np.lexsort((-area, face))
+    first = np.flatnonzero(np.append(True, np.diff(face[order]) > 0)[: len(order)])
+    for mine in np.split(order, first[1:]):
+        if len(mine):
+            outer, holes = rings[mine[0]], rings[mine[1:]]
+            regions[face[mine[0]]] = shapely.difference(outer, shapely.union_all(holes)) if len(holes) else outer
+    return regions
 
 
 def union_region(
     body: HasOutlines, faces: Iterable[int], frame: Frame, tolerance: float = OUTLINE_TOLERANCE
 ) -> BaseGeometry:
     """Several faces projected along the frame's z and joined; slits below 2 micrometres are closed."""
-    regions = [face_region(body, face, frame, tolerance) for face in faces]
-    regions = [region for region in regions if not region.is_empty]
+    regions = [region for region in face_regions(body, faces, frame, tolerance) if not region.is_empty]
     if len(regions) == 1:
         return regions[0]
     joined = shapely.unary_union(regions)

@@ -9,7 +9,7 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.message import Amount, Message
-from seamcheck.catalogue.messages import HIGH, IN_LIGHT, LOW, LOW_RIB, MOVED, POCKET, amount_of, change_of
+from seamcheck.catalogue.messages import HIGH, IN_LIGHT, LOW_RIB, MOVED, POCKET, amount_of, change_of
 from seamcheck.catalogue.say import say
 from seamcheck.judge.bounds import JudgedPath
 from seamcheck.judge.findings import Finding
@@ -21,7 +21,7 @@ _SAME = 0.02  # mm within which two heights are one
 def with_causes(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
     """The findings with the cause, where it was measured: what is met, what stands in the beam, what is recessed."""
     views = {view.path.id: view for view in judging.seam.paths}
-    told = {"sink-travel": _met, "beam-path": _in_light, "contact-gap": _recess}
+    told = {"sink-travel": _met, "beam-path": _in_light, "scanner-shadow": _in_light, "contact-gap": _recess}
     result = []
     for draft in drafts:
         found = draft.finding
@@ -66,18 +66,18 @@ def _met(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:
 
 def _in_light(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:
     """With the part that stands in the beam, and the way out of it."""
-    on = view.within(found.from_s or 0.0, found.length_mm or 0.0)
-    mine = [p for p in _places(judging, "beam_clear") if p.get("faces") and on[_foot(view, p["at"])[0]]]
+    on, column = view.within(found.from_s or 0.0, found.length_mm or 0.0), str(found.column)
+    mine = [p for p in _places(judging, column) if p.get("faces") and on[_foot(view, p["at"])[0]]]
     names = {face["part"]: _name(judging, face["part"]) for place in mine for face in place["faces"]}
     if len(names) != 1:
         return found
     args: dict[str, Amount | str] = {"part": next(iter(names.values()))}
     if len(mine) > 1 or "move" not in mine[0]:
-        return in_words(found, f"beam-path.beam_clear.{LOW}.{IN_LIGHT}", args)
+        return in_words(found, f"{found.key}.{IN_LIGHT}", args)
     station, _ = _foot(view, mine[0]["at"])
     is_out = float(np.dot(mine[0]["direction"], view.path.u[station])) > 0
     args |= {"way": "outward" if is_out else "inward", "by": change_of(mine[0]["move"], "mm")}
-    return in_words(found, f"beam-path.beam_clear.{LOW}.{MOVED}", args)
+    return in_words(found, f"{found.key}.{MOVED}", args)
 
 
 def _recess(judging: JointJudge, view: JudgedPath, found: Finding) -> Finding:

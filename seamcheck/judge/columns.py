@@ -11,7 +11,7 @@ from msgspec.structs import replace
 
 from seamcheck.catalogue.formula import evaluate
 from seamcheck.catalogue.message import Amount, Message
-from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, PARTLY, amount_of, bound_key, change_of, message
+from seamcheck.catalogue.messages import BELOW_ZERO, GRAVE, PARTLY, amount_of, apart, bound_key, change_of, message
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import MUST_FIX, Bound, Check, Rule, slack_of, zero_of
 from seamcheck.catalogue.rules import RULES
@@ -108,9 +108,10 @@ class _Case:
         names = self.view.numbers_at(station, rule) | {"value": value, "limit": sound}
         by = _amount(bound.change, names)
         is_below = bound.is_below_zero(value, zero_of(key, QUANTITIES[key].unit))
+        told_limit = amount_of(limit, key)
         args: dict[str, Amount | str] = {
-            "value": amount_of(max(value, 0.0) if bound.below_zero and not is_below else value, key),
-            "limit": amount_of(limit, key),
+            "value": apart(amount_of(max(value, 0.0) if bound.below_zero and not is_below else value, key), told_limit),
+            "limit": told_limit,
             "collapse": amount_of(self.judging.settings.collapse, "gap"),
             "size": amount_of(abs(value), key),
             "size_limit": amount_of(abs(limit), key),

@@ -9,7 +9,7 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.message import Amount, Message, message_of
-from seamcheck.catalogue.messages import BELOW_ZERO, LOW, amount_of, bound_key, change_of, significant
+from seamcheck.catalogue.messages import BELOW_ZERO, LOW, amount_of, apart, bound_key, change_of, significant
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES
@@ -49,9 +49,9 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             continue
         (limit, severity), margin = steps[passed[0]], margins[passed[0]]
         args: dict[str, Amount | str] = {
-            "value": amount_of(value, check.column),
+            "value": apart(amount_of(value, check.column), amount_of(limit, check.column)),
             "limit": amount_of(limit, check.column),
-            "size": amount_of(abs(value), check.column),
+            "size": apart(amount_of(abs(value), check.column), amount_of(abs(limit), check.column)),
             "size_limit": amount_of(abs(limit), check.column),
             "collapse": amount_of(judging.settings.collapse, "gap"),
             "why": _sentence(entry.get("why")),

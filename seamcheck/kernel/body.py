@@ -26,9 +26,9 @@ from OCP.TopTools import TopTools_IndexedMapOfShape
 
 from seamcheck.assembly.shapes import explore
 from seamcheck.kernel.ball import ball_triangles
-from seamcheck.kernel.curves import EdgeLine, EdgePieces, edge_line, edge_pieces, is_simple
+from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces
 from seamcheck.kernel.flat import triangles_of
-from seamcheck.kernel.mesh import mesh, mesh_between
+from seamcheck.kernel.mesh import FREE_FORM, RULED, mesh, mesh_between
 from seamcheck.kernel.own_box import OwnBox, edge_spread, face_spread, hull_corners, own_box
 
 _PLANE, _BALL, _RING = (
@@ -82,7 +82,7 @@ class Body:
         self._edges = TopTools_IndexedMapOfShape()
         TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
         self._edge_lines: dict[tuple[int, float], EdgeLine] = {}
-        self._simple_edges: dict[int, bool] = {}
+        self._bending: dict[int, int] = {}
         self._known_edges: dict[int, set[int]] = {}
         self._bulges: dict[int, float] = {}
         self._known_wires: dict[int, tuple[Any, list[Any], np.ndarray]] = {}
@@ -158,14 +158,17 @@ class Body:
         A face takes about 1.6 facets for each unit of area x root of its Gaussian curvature / chord error. Beyond some
         25 000 it gets up to four times the chord error instead: the kernel's time grows by the square.
         """
-        if face_index not in self._bulges:
-            self._bulges[face_index] = self._bulge(face_index)
-        return deflection * float(np.clip(self._bulges[face_index] / deflection / _FINEST, 1.0, _COARSER))
+        bulge = self._bulges.get(face_index)
+        if bulge is None:
+            bulge = self._bulges[face_index] = self._bulge(face_index)
+        return deflection * min(max(bulge / deflection / _FINEST, 1.0), _COARSER)
 
     def _bulge(self, face_index: int) -> float:
         """mm: area of a face times the root of its Gaussian curvature in the middle; 0 where it is small or ruled."""
+        if self._is_plane[face_index]:
+            return 0.0
         surface, size = self._surfaces[face_index], np.sort(self.boxes[face_index, 3:] - self.boxes[face_index, :3])
-        if not size[1] > _LARGE or np.isfinite(self.planes[face_index, 0]) or surface.GetType() in _RULED:
+        if not size[1] > _LARGE or surface.GetType() in _RULED:
             return 0.0
         if self.is_free_form[face_index]:  # not meshed by the kernel alone: see mesh.py
             return 0.0
@@ -205,6 +208,10 @@ class Body:
         out = np.full((len(self.faces), 4), np.nan)
         out[rows] = np.column_stack([normals, (normals * table[:, 3:6]).sum(axis=1)])
         return out
+
+    @cached_property
+    def _is_plane(self) -> list[bool]:
+        return list(np.isfinite(self.planes[:, 0]).tolist())
 
     @cached_property
     def _surfaces(self) -> list[BRepAdaptor_Surface]:
@@ -306,9 +313,10 @@ class Body:
                     self._facets[i] = (fine[i], own)
         for some in sorted({fine[i] for i in left}):
             mine = [i for i in left if fine[i] == some]
-            found = mesh([self.faces[i] for i in mine], some, angle, self.is_free_form[mine].tolist())
+            found = mesh([self.faces[i] for i in mine], some, angle, [self._kind(i) for i in mine])
             for i, triangles in zip(mine, found, strict=True):
-                self._facets[i] = (some, triangles)
+                flat = self._is_plane[i] and self._most_bent(i) == 0  # exact: no finer ones need be asked for
+                self._facets[i] = (0.0 if flat else some, triangles)
         corners = [partly[i] if i in partly else self._facets[i][1] for i in indices]
         if not corners:
             return Facets(np.empty((0, 3, 3)), np.empty(0, dtype=int))
@@ -324,8 +332,8 @@ class Body:
         if self._bulges.get(face_index, 0.0) > 0.0 and self._surfaces[face_index].GetType() == _BALL:
             return self._on_ball(face_index, deflection)
         many = self._has_many_outlines(face_index)
-        plane = bool(np.isfinite(self.planes[face_index, 0]))
-        if not many and (not (plane or self.is_free_form[face_index]) or self._is_between_arcs(face_index)):
+        plane = self._is_plane[face_index]
+        if not many and (not (plane or self.is_free_form[face_index]) or self._most_bent(face_index) < 2):
             return None
         face = self.faces[face_index]
         if plane:
@@ -349,13 +357,19 @@ class Body:
         is_outside = ball.Position().Direct() == (face.Orientation() != TopAbs_REVERSED)
         return found if is_outside else found[:, ::-1]
 
-    def _is_between_arcs(self, face_index: int) -> bool:
-        """Whether all edges of a face are straight lines and arcs of circles."""
+    def _kind(self, face_index: int) -> str:
+        """How the kernel's mesher is to take a face."""
+        if self.is_free_form[face_index]:
+            return FREE_FORM
+        return RULED if self._surfaces[face_index].GetType() in _RULED else ""
+
+    def _most_bent(self, face_index: int) -> int:
+        """0 for a face between straight lines, 1 where there are arcs of circles, 2 where there is any other edge."""
         for index in self.edge_indices(face_index):
-            if index not in self._simple_edges:
+            if index not in self._bending:
                 edge = TopoDS.Edge_s(self._edges.FindKey(index))
-                self._simple_edges[index] = BRep_Tool.Degenerated_s(edge) or is_simple(edge)
-        return all(self._simple_edges[index] for index in self.edge_indices(face_index))
+                self._bending[index] = 0 if BRep_Tool.Degenerated_s(edge) else bending(edge)
+        return max((self._bending[index] for index in self.edge_indices(face_index)), default=0)
 
     def _partly_facetted(self, face_indices: list[int], deflection: float, near: Near) -> dict[int, np.ndarray]:
         """Triangles of planes with many outlines, without those of their holes that lie far."""
@@ -374,7 +388,7 @@ class Body:
         return found
 
     def _has_many_outlines(self, face_index: int) -> bool:
-        return self.faces[face_index].NbChildren() >= _MANY_OUTLINES and bool(np.isfinite(self.planes[face_index, 0]))
+        return self._is_plane[face_index] and bool(self.faces[face_index].NbChildren() >= _MANY_OUTLINES)
 
     def _wires(self, face_index: int) -> tuple[Any, list[Any], np.ndarray]:
         """Outer wire, holes and the boxes (n, 6) mm of the holes."""

@@ -27,9 +27,10 @@ class EdgeLine:
     points: np.ndarray
 
 
-def is_simple(edge: Any) -> bool:
-    """Whether an edge is a straight line or an arc of a circle."""
-    return BRepAdaptor_Curve(edge).GetType() in (_LINE, _CIRCLE)
+def bending(edge: Any) -> int:
+    """0 for an edge that is a straight line, 1 for an arc of a circle, 2 for every other one."""
+    kind = BRepAdaptor_Curve(edge).GetType()
+    return 0 if kind == _LINE else 1 if kind == _CIRCLE else 2
 
 
 def edge_line(edge: Any, tolerance: float) -> EdgeLine:

@@ -1,7 +1,8 @@
 """Points of the kernel's curves and surfaces at many parameters at once.
 
 The kernel answers one parameter at a time, and most of that time goes into calling it. Splines are taken over as
-knots and poles and evaluated by scipy; whatever else there is, the kernel evaluates.
+knots and poles and evaluated here by their basis functions, all parameters at once (a library that does so takes
+longer to load than a review takes to evaluate); whatever else there is, the kernel evaluates.
 """
 
 from __future__ import annotations
@@ -49,8 +50,6 @@ def curve_function(curve: Any) -> Function:
 
 
 def _spline_surface(surface: Any) -> Function:
-    from scipy.interpolate import NdBSpline
-
     wraps = [_wrap(surface.IsUPeriodic(), *surface.Bounds()[:2]), _wrap(surface.IsVPeriodic(), *surface.Bounds()[2:])]
     if surface.IsUPeriodic() or surface.IsVPeriodic():
         surface = surface.Copy()
@@ -64,13 +63,17 @@ def _spline_surface(surface: Any) -> Function:
     if surface.IsURational() or surface.IsVRational():
         weights = np.array([[surface.Weight(i, j) for j in columns] for i in rows])
     knots = _array(surface.UKnotSequence()), _array(surface.VKnotSequence())
-    spline = NdBSpline(knots, _weighted(poles, weights), (surface.UDegree(), surface.VDegree()))
-    return lambda uv: _unweighted(spline(np.column_stack([wrap(uv[:, k]) for k, wrap in enumerate(wraps)])))
+    degrees, poles = (surface.UDegree(), surface.VDegree()), _weighted(poles, weights)
+
+    def at(uv: np.ndarray) -> np.ndarray:
+        (rows, along), (columns, across) = (basis(knots[k], degrees[k], wrap(uv[:, k])) for k, wrap in enumerate(wraps))
+        near = poles[rows[:, :, None], columns[:, None, :]]
+        return _unweighted(np.einsum("ni,nj,nijk->nk", along, across, near, optimize=True))
+
+    return at
 
 
 def _spline_curve(curve: Any) -> Function:
-    from scipy.interpolate import BSpline
-
     wrap = _wrap(curve.IsPeriodic(), curve.FirstParameter(), curve.LastParameter())
     if curve.IsPeriodic():
         curve = curve.Copy()
@@ -78,8 +81,42 @@ def _spline_curve(curve: Any) -> Function:
     places = range(1, curve.NbPoles() + 1)
     poles = np.array([curve.Pole(i).Coord() for i in places])
     weights = np.array([curve.Weight(i) for i in places]) if curve.IsRational() else np.ones(len(poles))
-    spline = BSpline(_array(curve.KnotSequence()), _weighted(poles, weights), curve.Degree())
-    return lambda t: _unweighted(spline(wrap(t)))
+    knots, degree, poles = _array(curve.KnotSequence()), curve.Degree(), _weighted(poles, weights)
+
+    def at(t: np.ndarray) -> np.ndarray:
+        places, shares = basis(knots, degree, wrap(t))
+        return _unweighted(np.einsum("ni,nik->nk", shares, poles[places]))
+
+    return at
+
+
+def basis(knots: np.ndarray, degree: int, t: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Basis functions of a spline that are not 0 at parameters, and the poles that they belong to.
+
+    Parameters
+    ----------
+    knots : (k,) ascending, each as often as it counts; t : (n,); outside of the knots the end pieces go on
+
+    Returns
+    -------
+    (n, degree + 1) indices of poles, (n, degree + 1) shares, of sum 1
+
+    Notes
+    -----
+    Recurrence of Cox and de Boor (Piegl and Tiller, The NURBS Book, algorithm A2.2).
+    """
+    span = np.clip(np.searchsorted(knots, t, "right") - 1, degree, len(knots) - degree - 2)
+    shares = np.zeros((len(t), degree + 1))
+    shares[:, 0] = 1.0
+    for d in range(1, degree + 1):
+        carried = np.zeros(len(t))
+        for r in range(d):
+            low, high = knots[span + 1 + r - d], knots[span + 1 + r]
+            part = shares[:, r] / (high - low)
+            shares[:, r] = carried + (high - t) * part
+            carried = (t - low) * part
+        shares[:, d] = carried
+    return span[:, None] + np.arange(-degree, 1), shares
 
 
 def _wrap(is_periodic: bool, first: float, last: float) -> Function:

@@ -10,7 +10,7 @@ from OCP.BRep import BRep_Builder, BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve2d
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.BRepTools import BRepTools
-from OCP.IMeshTools import IMeshTools_Parameters
+from OCP.IMeshTools import IMeshTools_MeshAlgoType, IMeshTools_Parameters
 from OCP.TopAbs import TopAbs_REVERSED
 from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS_Compound
@@ -24,7 +24,11 @@ from seamcheck.kernel.triangulations import Triangulation, triangulations
 _SAME_CORNER = 1e-4  # share of the parameters' range within which edges meet
 
 
-def mesh(faces: Sequence[Any], deflection: float, angle: float, free_form: Sequence[bool]) -> list[np.ndarray]:
+RULED, FREE_FORM = "ruled", "free-form"
+"""Kinds of surfaces that are meshed in ways of their own: planes, cylinders and cones; general ones."""
+
+
+def mesh(faces: Sequence[Any], deflection: float, angle: float, kinds: Sequence[str]) -> list[np.ndarray]:
     """(m, 3, 3) triangles of every face, mm, outward by the right hand.
 
     Parameters
@@ -32,20 +36,25 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, free_form: Seque
     faces : TopoDS_Face
     deflection : mm, largest distance between surface and triangles
     angle : radians, largest turn between neighbouring triangles' edges
-    free_form : which faces lie on a general surface
+    kinds : of every face RULED, FREE_FORM, or another word
 
     Notes
     -----
+    Between the same nodes the kernel knows two ways to find the triangles; the quick one, a third to a tenth of the
+    time, does not mind how long they become across a doubly curved surface.
+
     On general surfaces the kernel adds points until its own measure of the distance is small enough; beside
     ruled strips, such as flanks along a spline, that measure is far too strict: fifty times the triangles.
     There it is switched off, and triangles too far from the surface are split here (refine.py).
     """
-    _run([face for face, is_free in zip(faces, free_form, strict=True) if not is_free], deflection, angle, True)
-    _run([face for face, is_free in zip(faces, free_form, strict=True) if is_free], deflection, angle, False)
-    stored = triangulations(faces)
+    rest = [face for face, kind in zip(faces, kinds, strict=True) if kind not in (RULED, FREE_FORM)]
+    _run([face for face, kind in zip(faces, kinds, strict=True) if kind == RULED], deflection, angle, quick=True)
+    _run(rest, deflection, angle)
+    _run([f for f, kind in zip(faces, kinds, strict=True) if kind == FREE_FORM], deflection, angle, controlled=False)
+    stored, places = triangulations(faces), _Places()
     return [
-        _free_triangles(face, found, deflection, angle) if is_free else _triangles(face, found)
-        for face, found, is_free in zip(faces, stored, free_form, strict=True)
+        _free_triangles(face, found, deflection, angle) if kind == FREE_FORM else _triangles(face, found, places)
+        for face, found, kind in zip(faces, stored, kinds, strict=True)
     ]
 
 
@@ -90,7 +99,7 @@ def _meeting(lines: list[tuple[np.ndarray, np.ndarray]]) -> list[tuple[np.ndarra
     return [(points, own) for (points, _), own in zip(lines, uv, strict=True)]
 
 
-def _run(faces: list[Any], deflection: float, angle: float, controlled: bool) -> None:
+def _run(faces: list[Any], deflection: float, angle: float, *, controlled: bool = True, quick: bool = False) -> None:
     if not faces:
         return
     builder, compound = BRep_Builder(), TopoDS_Compound()
@@ -101,6 +110,8 @@ def _run(faces: list[Any], deflection: float, angle: float, controlled: bool) ->
     parameters.Deflection, parameters.Angle = deflection, angle
     parameters.Relative, parameters.InParallel = False, False
     parameters.ControlSurfaceDeflection = controlled
+    if quick:
+        parameters.MeshAlgo = IMeshTools_MeshAlgoType.IMeshTools_MeshAlgoType_Delabella
     BRepMesh_IncrementalMesh(compound, parameters)
 
 
@@ -113,15 +124,33 @@ def _free_triangles(face: Any, found: Triangulation | None, deflection: float, a
         if fine is not None:
             return _outward(_moved(fine.nodes, place), fine.index, place, face)
     BRepTools.Clean_s(face)
-    _run([face], deflection, angle, True)
-    return _triangles(face, triangulations([face])[0])
+    _run([face], deflection, angle)
+    return _triangles(face, triangulations([face])[0], _Places())
 
 
-def _triangles(face: Any, found: Triangulation | None) -> np.ndarray:
+class _Places:
+    """Matrices of locations, made once for faces side by side that share theirs."""
+
+    def __init__(self) -> None:
+        self._place, self._known = TopLoc_Location(), (np.eye(3, 4), False)
+
+    def matrix(self, place: TopLoc_Location) -> tuple[np.ndarray, bool]:
+        """(3, 4) of a location, and whether it mirrors."""
+        if not place.IsEqual(self._place):
+            matrix = _matrix(place)
+            self._place, self._known = place, (matrix, bool(np.linalg.det(matrix[:, :3]) < 0))
+        return self._known
+
+
+def _triangles(face: Any, found: Triangulation | None, places: _Places) -> np.ndarray:
     """(m, 3, 3) corners of a face's stored triangles, outward by the right hand; empty if it has none."""
     if found is None:
         return np.empty((0, 3, 3))
-    return _outward(_moved(found.nodes, face.Location()), found.index, face.Location(), face)
+    place, nodes, index = face.Location(), found.nodes, found.index
+    matrix, mirrored = places.matrix(place)
+    if not place.IsIdentity():
+        nodes = nodes @ matrix[:, :3].T + matrix[:, 3]
+    return np.asarray(nodes[index[:, ::-1] if (face.Orientation() == TopAbs_REVERSED) != mirrored else index])
 
 
 def _placed(function: Function, place: TopLoc_Location) -> Function:

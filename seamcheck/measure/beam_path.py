@@ -10,7 +10,7 @@ import shapely
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import cross
+from seamcheck.joint.heights import cross, spans
 from seamcheck.kernel.distance import line_hits
 from seamcheck.measure.material.optics import entry_points, refract
 from seamcheck.measure.path import Course, field_circle
@@ -172,7 +172,7 @@ def top_near(place: np.ndarray, view: Frame, faces: FaceList, lit: Sheet) -> Top
     known = np.flatnonzero(np.isfinite(place[:, 2]))
     local = view.local(place[known])
     low, high = lit.boxes()
-    tree = shapely.STRtree(shapely.box(low[:, 0] - 1e-6, low[:, 1] - 1e-6, high[:, 0] + 1e-6, high[:, 1] + 1e-6))
+    tree = shapely.STRtree(spans(low - 1e-6, high + 1e-6))
     index, facet = tree.query(shapely.points(local[:, :2]))
     off = np.abs(lit.height(facet, local[index, :2]) - local[index, 2])
     order = np.lexsort((facet, np.round(off, 6), index))
@@ -233,7 +233,7 @@ def enter(targets: np.ndarray, top: Top, direction: np.ndarray, index: float) ->
 def is_on_top(entry: np.ndarray, lit: Sheet) -> np.ndarray:
     """(n,) bool: whether entries (n, 3) in the view lie on a top face of the cover."""
     low, high = lit.boxes()
-    tree = shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    tree = shapely.STRtree(spans(low, high))
     index, facet = tree.query(shapely.points(entry[:, :2]))
     a, b, c = (lit.corners[facet, k, :2] for k in range(3))
     p = entry[index, :2]

@@ -5,8 +5,10 @@ from __future__ import annotations
 import numpy as np
 import shapely
 
+from seamcheck.joint.heights import spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.body import Facets
+from seamcheck.kernel.boxes import boxes_meet
 
 SHALLOW = 0.01  # mm: parts that overlap by less only touch
 DEFLECTION, ANGLE = 0.002, 0.2  # mm, radians
@@ -14,21 +16,16 @@ DEFLECTION, ANGLE = 0.002, 0.2  # mm, radians
 
 def face_pairs(one: Body, other: Body) -> tuple[np.ndarray, np.ndarray]:
     """Indices (k,), (k,) of faces of both whose boxes overlap, where neither lies on one side of the other's plane."""
-    mine, theirs = (np.flatnonzero(_meets(x.boxes, y.box)) for x, y in ((one, other), (other, one)))
+    mine, theirs = (np.flatnonzero(boxes_meet(x.boxes, y.box)) for x, y in ((one, other), (other, one)))
     if not len(mine) or not len(theirs):
         return np.empty(0, int), np.empty(0, int)
-    tree = shapely.STRtree(shapely.box(*other.boxes[theirs].T[[0, 1, 3, 4]]))
-    i, j = tree.query(shapely.box(*one.boxes[mine].T[[0, 1, 3, 4]]))
+    tree = shapely.STRtree(spans(other.boxes[theirs][:, :2], other.boxes[theirs][:, 3:5]))
+    i, j = tree.query(spans(one.boxes[mine][:, :2], one.boxes[mine][:, 3:5]))
     a, b = mine[i], theirs[j]
     real = pierce(one.boxes[a], other.boxes[b])
     a, b = a[real], b[real]
     real = _through_plane(one.planes[a], other.boxes[b]) & _through_plane(other.planes[b], one.boxes[a])
     return a[real], b[real]
-
-
-def _meets(boxes: np.ndarray, box: np.ndarray) -> np.ndarray:
-    with np.errstate(invalid="ignore"):
-        return np.asarray(np.all((boxes[:, :3] <= box[3:]) & (boxes[:, 3:] >= box[:3]), axis=1))
 
 
 def pierce(a: np.ndarray, b: np.ndarray) -> np.ndarray:
@@ -63,8 +60,8 @@ def crossings(
     wanted = np.unique(a.astype(np.int64) * len(other.faces) + b)
     low, high = (x.corners.min(axis=1) for x in (first, second)), (x.corners.max(axis=1) for x in (first, second))
     (low_a, low_b), (high_a, high_b) = tuple(low), tuple(high)
-    tree = shapely.STRtree(shapely.box(low_b[:, 0], low_b[:, 1], high_b[:, 0], high_b[:, 1]))
-    i, j = tree.query(shapely.box(low_a[:, 0], low_a[:, 1], high_a[:, 0], high_a[:, 1]))
+    tree = shapely.STRtree(spans(low_b, high_b))
+    i, j = tree.query(spans(low_a, high_a))
     near = (low_a[i, 2] <= high_b[j, 2]) & (high_a[i, 2] >= low_b[j, 2])
     i, j = i[near], j[near]
     near = np.isin(first.face[i].astype(np.int64) * len(other.faces) + second.face[j], wanted)
@@ -92,7 +89,7 @@ def _reach_through(planes: np.ndarray, owner: np.ndarray, facets: Facets, i: np.
 
 def _facets(body: Body, faces: np.ndarray, box: np.ndarray) -> Facets:
     """Facets of some faces; holes of theirs that lie beyond a box (6,) may be filled."""
-    return body.facets(np.unique(faces), DEFLECTION, ANGLE, lambda boxes: np.flatnonzero(_meets(boxes, box)))
+    return body.facets(np.unique(faces), DEFLECTION, ANGLE, lambda boxes: np.flatnonzero(boxes_meet(boxes, box)))
 
 
 def _edge_through(start: np.ndarray, end: np.ndarray, corners: np.ndarray) -> tuple[np.ndarray, np.ndarray]:

@@ -11,6 +11,7 @@ import shapely
 from seamcheck.catalogue.kinds import PLAIN_WALL
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import spans
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.overlap import are_near
 from seamcheck.measure.ridge import rib_faces, ridge
@@ -169,8 +170,8 @@ def _near_pairs(a: np.ndarray, b: np.ndarray, end: float) -> tuple[np.ndarray, n
     """Faces whose boxes (n, 6) and (m, 6) come near enough sideways, and share some height at the end of the travel."""
     if not len(a) or not len(b):
         return np.empty(0, int), np.empty(0, int)
-    tree = shapely.STRtree(shapely.box(b[:, 0], b[:, 1], b[:, 3], b[:, 4]))
-    one, other = tree.query(shapely.box(a[:, 0] - NEAR, a[:, 1] - NEAR, a[:, 3] + NEAR, a[:, 4] + NEAR))
+    tree = shapely.STRtree(spans(b[:, :2], b[:, 3:5]))
+    one, other = tree.query(spans(a[:, :2] - NEAR, a[:, 3:5] + NEAR))
     near = (a[one, 2] - end < b[other, 5]) & (a[one, 5] - end > b[other, 2])
     return one[near], other[near]
 

@@ -6,7 +6,8 @@ the way.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -24,6 +25,8 @@ from seamcheck.settings.tables import Light
 
 _ACROSS = (-0.998, 0.0, 0.998)  # of half the beam's width: where it must arrive
 _RIM = 8  # rays round the cone
+_FURTHEST, _STEP = 6.0, 0.005  # mm: how far aside a part is moved at most, and how closely its way is looked for
+_TURN = 0.7  # cosine of the turn of a seam beyond which one move of a part does not clear both ends of its shadow
 
 
 def light(joint: Joint, contour: Contour, survey: Survey, given: Light) -> Additions:
@@ -49,7 +52,10 @@ def light(joint: Joint, contour: Contour, survey: Survey, given: Light) -> Addit
             i = int(np.nanargmin(share))
             if worst["value"] is None or share[i] < worst["value"]:
                 worst = _shadow(path, share, blockers, i, joint)
-            places += _shadows(path, share, blockers, joint)
+            for place, stations in _shadows(path, share, blockers, joint):
+                moved = _Moved.of(path, stations, tops[path.id], source, joint, given, obstacles)
+                part = obstacles.ids.index(place["faces"][0]["part"])
+                places.append(place | moved.way_out(path.u[stations], part))
             k = int(np.nanargmax(found["beam_angle"]))
             if largest["value"] is None or found["beam_angle"][k] > largest["value"]:
                 largest = value_of(float(found["beam_angle"][k]), path.points[k])
@@ -68,13 +74,76 @@ def _shadow(
 
 def _shadows(
     path: PathSurvey, share: np.ndarray, blockers: Sequence[tuple[str, int] | None], joint: Joint
-) -> list[Value]:
-    """The darkest station of every stretch that one part shades, in order along the path."""
+) -> Iterator[tuple[Value, np.ndarray]]:
+    """The darkest station of every stretch that one part shades, in order along the path, and the stretch's (k,)."""
     owner = np.array([b[0] if b is not None and v < 1.0 else "" for b, v in zip(blockers, share, strict=True)])
     starts = np.flatnonzero(np.append(True, owner[1:] != owner[:-1]))
-    runs = zip(starts, np.append(starts[1:], len(owner)), strict=True)
-    darkest = [int(a + np.nanargmin(share[a:b])) for a, b in runs if owner[a]]
-    return [_shadow(path, share, blockers, i, joint) for i in darkest]
+    for a, b in zip(starts, np.append(starts[1:], len(owner)), strict=True):
+        if owner[a]:
+            yield _shadow(path, share, blockers, int(a + np.nanargmin(share[a:b])), joint), np.arange(a, b)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Moved:
+    """Rays from a stretch of the cover's top to the source, among obstacles of which one part is moved aside.
+
+    start, out : (n, 3) in the view; reach : (n,) mm
+    """
+
+    start: np.ndarray
+    out: np.ndarray
+    reach: np.ndarray
+    obstacles: Obstacles
+
+    @staticmethod
+    def of(
+        path: PathSurvey, stations: np.ndarray, top: Top, source: Source, joint: Joint, given: Light,
+        obstacles: Obstacles,
+    ) -> _Moved:  # fmt: skip
+        """Rays that must be free at stations (k,): of the light with its margin, the beam's cone included."""
+        width = light_width(path, top, source, joint, given)
+        known = stations[np.isfinite(top.normal[stations, 0]) & np.isfinite(width[stations])]
+        here, view = Top(top.place[known], top.normal[known]), obstacles.view
+        start, out = [], []
+        for across in _ACROSS:
+            targets = path.points[known] + (across * (width[known] / 2 + given.margin))[:, None] * path.u[known]
+            chief, _, _ = aim(targets, here, source, given.index)
+            for ray in _cone(chief, np.radians(0.0 if given.scanner is None else given.scanner.half_angle)):
+                entry, _ = enter(targets, here, ray, given.index)
+                sound = np.isfinite(entry).all(axis=1)
+                start.append(entry[sound])
+                out.append(-ray[sound])
+        begin = np.concatenate(start)
+        reach = np.full(len(begin), np.inf)
+        if source.pivot is not None:
+            reach = np.linalg.norm(source.pivot - begin, axis=1)
+        return _Moved(view.local(begin), np.concatenate(out) @ view.axes.T, reach, obstacles)
+
+    def way_out(self, u: np.ndarray, part: int) -> dict[str, object]:
+        """By how much ('move', mm) and in which 'direction' a part (index) clears all rays of a stretch.
+
+        Along the mean of u (k, 3) or against it, whichever is shorter; empty where no way of _FURTHEST does, or where
+        the seam turns too far for one move.
+        """
+        mean = u.mean(axis=0)
+        mean = mean / max(float(np.linalg.norm(mean)), 1e-9)
+        if (u @ mean < _TURN).any():
+            return {}
+        best: tuple[float, np.ndarray] | None = None
+        for way in (-mean, mean):
+            low, high = 0.0, _FURTHEST if best is None else best[0]
+            if self._is_hit(part, high * way):
+                continue
+            while high - low > _STEP:  # blocked at low, free at high
+                middle = (low + high) / 2
+                low, high = (middle, high) if self._is_hit(part, middle * way) else (low, middle)
+            best = high, way
+        return {} if best is None else {"move": best[0], "direction": [float(c) for c in best[1]]}
+
+    def _is_hit(self, part: int, by: np.ndarray) -> bool:
+        """Whether a ray meets a part that is moved by (3,) mm in the model's coordinates."""
+        hit, _, _ = self.obstacles.first(self.start - by @ self.obstacles.view.axes.T, self.out, self.reach)
+        return bool((hit == part).any())
 
 
 def _chief(path: PathSurvey, top: Top, source: Source, joint: Joint, index: float) -> dict[str, np.ndarray]:

@@ -23,18 +23,11 @@ _SQUARE = 0.02  # share by which a section may be longer than twice the distance
 _TRAP, _NEARER = 4.0, 0.1  # rib widths that a trap reaches at most; share by which another stretch is nearer
 _AT_THE_END = 0.05  # mm: a station so near to an open end lies in the face that ends the rib, as far as can be told
 _SHARP = 0.98  # of half the rib's width: a smaller radius is a corner on its inner side
-_HOLD_EVERYWHERE = frozenset(
-    (
-        "cover_thickness",
-        "cover_thickness_min",
-        "cover_thickness_max",
-        "gap",
-        "gap_min",
-        "gap_max",
-        "corner_radius",
-        "beam_clear",
-    )
-)  # these need no section across the rib
+_HOLD_EVERYWHERE = frozenset((
+    "cover_thickness", "cover_thickness_min", "cover_thickness_max", "gap", "gap_min", "gap_max", "corner_radius",
+    "beam_clear",
+))  # fmt: skip
+"""Quantities that need no section across the rib."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)

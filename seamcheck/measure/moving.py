@@ -9,7 +9,9 @@ import numpy as np
 import shapely
 
 from seamcheck.joint import Joint
+from seamcheck.joint.heights import spans
 from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.kernel.distance import shape_distance
 
 _TOUCH = 0.02  # mm: parts this close touch
@@ -70,13 +72,14 @@ def _touch_any(body: Body, others: Iterable[Body]) -> bool:
 
 def touch(one: Body, other: Body) -> bool:
     """Whether two bodies touch or overlap."""
-    if not _near(one.box[None], other.box)[0]:
+    if not boxes_meet(one.box[None], other.box, _TOUCH)[0]:
         return False
-    mine, theirs = (np.flatnonzero(_near(a.boxes, b.box)) for a, b in ((one, other), (other, one)))
+    mine, theirs = (np.flatnonzero(boxes_meet(a.boxes, b.box, _TOUCH)) for a, b in ((one, other), (other, one)))
     if not len(mine) or not len(theirs):
         return False
-    near = ((i, j) for i in mine.tolist() for j in theirs[_near(other.boxes[theirs], one.boxes[i])].tolist())
-    pairs = _with_near_facets(one, other, [(i, j) for i, j in near if not _parted(one, i, other, j)])
+    near = ((i, theirs[boxes_meet(other.boxes[theirs], one.boxes[i], _TOUCH)].tolist()) for i in mine.tolist())
+    pairs = [(i, j) for i, found in near for j in found if not _parted(one, i, other, j)]
+    pairs = _with_near_facets(one, other, pairs)
     pairs.sort(key=lambda pair: -_common(one.boxes[pair[0]], other.boxes[pair[1]]))
     return any(shape_distance(one.faces[i], other.faces[j])[0] <= _TOUCH for i, j in pairs[:_MOST_FACES])
 
@@ -97,18 +100,12 @@ def _with_near_facets(one: Body, other: Body, pairs: list[tuple[int, int]]) -> l
         for facets in (first, second)
         for end, sign in ((np.min, -1.0), (np.max, 1.0))
     )
-    tree = shapely.STRtree(shapely.box(low_b[:, 0], low_b[:, 1], high_b[:, 0], high_b[:, 1]))
-    i, j = tree.query(shapely.box(low_a[:, 0], low_a[:, 1], high_a[:, 0], high_a[:, 1]))
+    tree = shapely.STRtree(spans(low_b, high_b))
+    i, j = tree.query(spans(low_a, high_a))
     meet = (low_a[i, 2] <= high_b[j, 2]) & (high_a[i, 2] >= low_b[j, 2])
     known = set(first.face.tolist()), set(second.face.tolist())
     found = set(zip(first.face[i[meet]].tolist(), second.face[j[meet]].tolist(), strict=True))
     return [(a, b) for a, b in pairs if (a, b) in found or a not in known[0] or b not in known[1]]
-
-
-def _near(boxes: np.ndarray, box: np.ndarray) -> np.ndarray:
-    """(n,) bool: boxes (n, 6) that come as near to a box (6,) as a touch."""
-    with np.errstate(invalid="ignore"):
-        return np.asarray(np.all((boxes[:, :3] <= box[3:] + _TOUCH) & (boxes[:, 3:] >= box[:3] - _TOUCH), axis=1))
 
 
 def _common(a: np.ndarray, b: np.ndarray) -> float:

@@ -14,6 +14,7 @@ from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, tree_of
 from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.measure.table import Survey
 from seamcheck.sections.face_gaps import Sheet
 from seamcheck.sections.stretches import cell_lengths, weighted_median
@@ -74,9 +75,8 @@ def ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
 
 def _near_rib(body: Body, tops: tuple[int, ...]) -> np.ndarray:
     own = body.boxes[list(tops)]
-    low, high = np.nanmin(own[:, :3], axis=0) - _ASIDE, np.nanmax(own[:, 3:], axis=0) + _ASIDE
-    with np.errstate(invalid="ignore"):
-        return np.flatnonzero(np.all((body.boxes[:, :3] <= high) & (body.boxes[:, 3:] >= low), axis=1))
+    around = np.concatenate([np.nanmin(own[:, :3], axis=0), np.nanmax(own[:, 3:], axis=0)])
+    return np.flatnonzero(boxes_meet(body.boxes, around, _ASIDE))
 
 
 def rib_reach(top: BaseGeometry, sheet: Sheet) -> float:

@@ -12,6 +12,7 @@ import numpy as np
 
 from seamcheck.catalogue.voice import Voice, speaking
 from seamcheck.errors import UsageError
+from seamcheck.isolation import written_by_child
 from seamcheck.preparation.blocks import CLAMP, NEST, PLATE
 from seamcheck.preparation.files import clamp_csv, drawing, path_csv, path_json
 from seamcheck.preparation.path import WeldPath
@@ -23,7 +24,7 @@ def files_of(trial: Trial, work: Path, voice: Voice) -> dict[str, bytes]:
     joint, frame, program, drawn = trial.joint, trial.frame, trial.program, trial.drawn
     kind = CLAMP if trial.settings.trial.plate is None else PLATE
     about, notes = f"{trial.model} {joint['id']}", program.notes
-    files = {f"{name}.step": (work / f"{name}.step").read_bytes() for name in (kind, NEST)}
+    files = {f"{name}.step": written_by_child(work / f"{name}.step") for name in (kind, NEST)}
     files["path.csv"] = path_csv(program).encode()
     files["path.json"] = path_json(program).encode()
     laps = [path.s < path.length - 1e-9 if path.closed else path.s <= path.length for path in program.paths]

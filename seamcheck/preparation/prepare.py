@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from seamcheck.catalogue.voice import Voice
-from seamcheck.isolation import run_isolated
+from seamcheck.isolation import run_isolated, written_by_child
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT, review, settings_for
 from seamcheck.preparation.blocks import Drawn, draw_blocks
 from seamcheck.preparation.checks import accepted, check_drawn, check_folder, check_land, check_review, check_shadow
@@ -112,7 +112,9 @@ def _of_joint(
     program = replace(program, told=np.split(drawn.told, ends))
     clamped = []
     if settings.trial.plate is None:
-        clamped = [review([work / "with-clamp.step"], _named(settings, joint, before), cache=False, **run)]
+        model_with_clamp = work.parent / f"{work.name}-with-clamp.step"  # where no child could write
+        model_with_clamp.write_bytes(written_by_child(work / "with-clamp.step"))
+        clamped = [review([model_with_clamp], _named(settings, joint, before), cache=False, **run)]
         check_shadow(before, clamped[0], settings)
     pressed = [pressing(contour, settings, pressure_of(settings, joint)) for contour in joint["contours"]]
     drive, without_land = drive_of(settings, joint, clockwise), accepted(before, settings)

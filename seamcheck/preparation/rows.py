@@ -88,9 +88,9 @@ def _clamp_rows(trial: Trial) -> Rows:
         )  # fmt: skip
     if own.plate is None:
         reach = settings.clamp.reach
-        rows += [(tr("land under {name}", name=name), tr("{area:.0f} mm² within {reach:g} mm of the beam", area=area,
-                                                         reach=reach))
-                 for name, area in drawn.pressed.items()]  # fmt: skip
+        for name, area in drawn.pressed.items():
+            told = tr("{area:.0f} mm² within {reach:g} mm of the beam", area=area, reach=reach)
+            rows.append((tr("land under {name}", name=_body_word(name)), told))
         tilt = max((float(np.nanmax(column(c["stations"], "clamp_tilt"), initial=0.0))
                     for c in trial.joint["contours"]), default=0.0)  # fmt: skip
         if tilt >= 0.05:
@@ -104,6 +104,13 @@ def _clamp_rows(trial: Trial) -> Rows:
             )
         rows.append((tr("checked"), tr("reviewed again with the clamp on the cover: no shadow, no collision")))
     return rows + _force_rows(trial)
+
+
+def _body_word(name: str) -> str:
+    """The name of a body in the language of the sheet: 'clamp frame 2'."""
+    words = {"clamp frame": tr("clamp frame"), "clamp core": tr("clamp core")}
+    kind = next((kind for kind in words if name.startswith(kind)), "")
+    return f"{words[kind]}{name[len(kind) :]}" if kind else name
 
 
 def _force_rows(trial: Trial) -> Rows:
@@ -264,10 +271,13 @@ def _energy_rows(trial: Trial) -> Rows:
     power = power_of(trial.settings, trial.joint)
     if power is not None and watts > power * (1.0 + 1e-6):
         least = math.ceil(watts * program.laps / power - 1e-9)
-        rows.append(
-            (tr("laser"), tr("{power:g} W are not enough for {laps} laps at this speed: it takes at least {least}",
-                             power=power, laps=program.laps, least=least))
+        told = {"power": power, "least": least}
+        once = tr("{power:g} W are not enough for one lap at this speed: it takes at least {least}", **told)
+        text = tr(
+            "{power:g} W are not enough for {laps} laps at this speed: it takes at least {least}",
+            laps=program.laps, **told,
         )  # fmt: skip
+        rows.append((tr("laser"), once if program.laps == 1 else text))
     between = sum(path.need.between for path in program.paths)
     if between >= 0.05:
         rows.append((tr("energy interpolated where it is not known"), tr("{length:.1f} mm", length=between)))

@@ -15,7 +15,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import depth_inside
-from seamcheck.proposal.design import Wishes
+from seamcheck.proposal.design import Choices
 from seamcheck.proposal.room import Line
 from seamcheck.proposal.shape import contact_faces
 from seamcheck.settings.settings import Settings
@@ -37,20 +37,20 @@ class Contact:
     heights: tuple[float, float]
 
 
-def carrier_of(joint: Joint, wishes: Wishes) -> tuple[str, str]:
+def carrier_of(joint: Joint, choices: Choices) -> tuple[str, str]:
     """Id of the part that is to carry the rib, and of the other one."""
     base, cover = joint.base[0], joint.cover[0]
-    return (base, cover) if wishes.rib_on == "base" else (cover, base)
+    return (base, cover) if choices.rib_on == "base" else (cover, base)
 
 
-def contact_of(joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]) -> Contact | None:
+def contact_of(joint: Joint, settings: Settings, choices: Choices, shapes: dict[str, Any]) -> Contact | None:
     """The region in which both parts lie on each other, and the lines along its middle."""
-    carrier, other = carrier_of(joint, wishes)
+    carrier, other = carrier_of(joint, choices)
     body, counter = Body(shapes[carrier]), joint.bodies[other]
     boxes = joint.bodies[joint.rib_part].boxes[list(joint.rib_faces)]
     middle = (boxes[:, :3].min(axis=0) + boxes[:, 3:].max(axis=0)) / 2.0
     height = float(joint.frame.local(middle)[2])
-    frame = Frame.along(-joint.beam if wishes.rib_on == "base" else joint.beam, middle)
+    frame = Frame.along(-joint.beam if choices.rib_on == "base" else joint.beam, middle)
     turned = shapely.transform(joint.region, lambda xy: _into(frame, joint.frame, xy, height))
     reach = _height_reach(joint, frame)
     faces = contact_faces(body, turned, frame, 1.0, reach)
@@ -89,7 +89,7 @@ def _height_reach(joint: Joint, frame: Frame) -> float:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Depth:
-    """Material below the contact along the light: at places s (n,) mm of a mid-line, xy (n, 2), depth (n,) mm."""
+    """Material below the contact along the beam: at places s (n,) mm of a mid-line, xy (n, 2), depth (n,) mm."""
 
     line: Line
     s: np.ndarray

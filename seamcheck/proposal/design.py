@@ -55,7 +55,7 @@ class Space:
 
 
 @dataclass(frozen=True, slots=True)
-class Wishes:
+class Choices:
     """What is fixed beforehand.
 
     Attributes
@@ -109,14 +109,14 @@ class Design:
         return self.least.share >= -1e-6
 
 
-def design(space: Space, settings: Settings, wishes: Wishes | None = None) -> Design:
+def design(space: Space, settings: Settings, choices: Choices | None = None) -> Design:
     """The section with the widest margin to its nearest limit, and of those the one that takes least material.
 
     Parameters
     ----------
     space : at the scarcest place of the seam
     settings : limits and severities (a rule that is off or a note is no bound), planned collapse
-    wishes : dimensions fixed beforehand
+    choices : dimensions fixed beforehand
 
     Returns
     -------
@@ -130,27 +130,27 @@ def design(space: Space, settings: Settings, wishes: Wishes | None = None) -> De
     section, m <= COMFORT; then min removed area with m held. Both by sequential quadratic programming (scipy, SLSQP)
     from several starts.
     """
-    wishes = wishes or Wishes()
-    best = _widest(space, settings, wishes)
+    choices = choices or Choices()
+    best = _widest(space, settings, choices)
     held = min(best.aimed, COMFORT) - 1e-6
-    return _least_removed(best, held, space, settings, wishes)
+    return _least_removed(best, held, space, settings, choices)
 
 
-def narrowest(settings: Settings, wishes: Wishes | None = None, depth: float = math.inf) -> tuple[float, float]:
+def narrowest(settings: Settings, choices: Choices | None = None, depth: float = math.inf) -> tuple[float, float]:
     """Least room (inner, outer), mm from the mid-line, in which a section holds all limits on a straight run."""
-    wishes = wishes or Wishes()
+    choices = choices or Choices()
     wide = Space(20.0, 20.0, depth)
-    start = _widest(wide, settings, wishes)
+    start = _widest(wide, settings, choices)
 
     def taken(section: Section) -> float:
         return section.half_width("inner") + section.half_width("outer") + 0.01 * section.rib_height
 
-    found = _solved(start.section, taken, wide, settings, wishes, held=0.0)
-    lips = [0.0 if is_open else wishes.lip for is_open in (wishes.open_inner, wishes.open_outer)]
+    found = _solved(start.section, taken, wide, settings, choices, held=0.0)
+    lips = [0.0 if is_open else choices.lip for is_open in (choices.open_inner, choices.open_outer)]
     return found.section.half_width("inner") + lips[0], found.section.half_width("outer") + lips[1]
 
 
-def margins_of(section: Section, space: Space, settings: Settings, wishes: Wishes) -> tuple[Margin, ...]:
+def margins_of(section: Section, space: Space, settings: Settings, choices: Choices) -> tuple[Margin, ...]:
     """Every bound that applies: of the rules, of the room and of what can be moulded."""
     columns = section.columns(space.radius_inner, space.radius_outer)
     found: list[Margin] = []
@@ -173,8 +173,8 @@ def margins_of(section: Section, space: Space, settings: Settings, wishes: Wishe
                         found.append(Margin(rule.key, check.judged, value, at, share))
     for side, is_open in (("inner", section.open_inner), ("outer", section.open_outer)):
         room = getattr(space, side)
-        need = section.half_width(side) + (0.0 if is_open else wishes.lip)
-        need = max(need, wishes.outer_at_least) if side == "outer" else need
+        need = section.half_width(side) + (0.0 if is_open else choices.lip)
+        need = max(need, choices.outer_at_least) if side == "outer" else need
         found.append(Margin("room", side, room, need, (room - need) / max(need, 0.1)))
         if not is_open:
             rise = section.rib_height - section.lowering
@@ -187,32 +187,32 @@ def margins_of(section: Section, space: Space, settings: Settings, wishes: Wishe
     return tuple(found)
 
 
-def _widest(space: Space, settings: Settings, wishes: Wishes) -> Design:
+def _widest(space: Space, settings: Settings, choices: Choices) -> Design:
     return max(
-        (_most_margin(start, space, settings, wishes) for start in _starts(space, settings, wishes)),
+        (_most_margin(start, space, settings, choices) for start in _starts(space, settings, choices)),
         key=lambda found: min(found.aimed, COMFORT),
     )
 
 
-def _least_removed(best: Design, held: float, space: Space, settings: Settings, wishes: Wishes) -> Design:
+def _least_removed(best: Design, held: float, space: Space, settings: Settings, choices: Choices) -> Design:
     if held < -1e-5:
         return best
-    return _solved(best.section, lambda section: section.removed_area, space, settings, wishes, held)
+    return _solved(best.section, lambda section: section.removed_area, space, settings, choices, held)
 
 
-def _starts(space: Space, settings: Settings, wishes: Wishes) -> list[Section]:
+def _starts(space: Space, settings: Settings, choices: Choices) -> list[Section]:
     c = settings.collapse
     starts = []
-    lowering = _lowering(settings, wishes)
+    lowering = _lowering(settings, choices)
     for width in _STARTS:
         sides = [
-            max(LEAST_TRAP, min(room - width / 2.0 - (0.0 if is_open else wishes.lip), 1.0))
-            for room, is_open in ((space.inner, wishes.open_inner), (space.outer, wishes.open_outer))
+            max(LEAST_TRAP, min(room - width / 2.0 - (0.0 if is_open else choices.lip), 1.0))
+            for room, is_open in ((space.inner, choices.open_inner), (space.outer, choices.open_outer))
         ]
         first = Section(
-            width, c + 0.5, sides[0], sides[1], lowering, wishes.draft, c, wishes.open_inner, wishes.open_outer
+            width, c + 0.5, sides[0], sides[1], lowering, choices.draft, c, choices.open_inner, choices.open_outer
         )
-        starts.append(_changed(first, wishes.fixed))
+        starts.append(_changed(first, choices.fixed))
     return starts
 
 
@@ -221,15 +221,15 @@ def _changed(section: Section, values: Mapping[str, float]) -> Section:
     return replace(section, **changes)
 
 
-def _lowering(settings: Settings, wishes: Wishes) -> float:
+def _lowering(settings: Settings, choices: Choices) -> float:
     """mm, with the widest margin to travel and lip gap; what the user fixed where he did."""
-    if "lowering" in wishes.fixed:
-        return wishes.fixed["lowering"]
+    if "lowering" in choices.fixed:
+        return choices.fixed["lowering"]
     c = settings.collapse
-    nearly = Section(1.0, c + 1.0, 1.0, 1.0, c, wishes.draft, c, wishes.open_inner, wishes.open_outer)
+    nearly = Section(1.0, c + 1.0, 1.0, 1.0, c, choices.draft, c, choices.open_inner, choices.open_outer)
 
     def least(lowering: float) -> float:
-        tried = margins_of(replace(nearly, lowering=lowering), Space(20.0, 20.0), settings, wishes)
+        tried = margins_of(replace(nearly, lowering=lowering), Space(20.0, 20.0), settings, choices)
         return min((m.share for m in tried if m.quantity in _BY_LOWERING), default=0.0)
 
     grid = np.linspace(c, c + 1.0, 101)
@@ -242,15 +242,15 @@ def _others(margins: tuple[Margin, ...]) -> np.ndarray:
     return np.array([m.share for m in margins if m.quantity not in _BY_LOWERING])
 
 
-def _most_margin(start: Section, space: Space, settings: Settings, wishes: Wishes) -> Design:
+def _most_margin(start: Section, space: Space, settings: Settings, choices: Choices) -> Design:
     """Max m over the dimensions and m itself."""
-    free = [name for name in VARIABLES if name not in wishes.fixed and name != "lowering"]
+    free = [name for name in VARIABLES if name not in choices.fixed and name != "lowering"]
 
     def section(x: np.ndarray) -> Section:
         return _changed(start, dict(zip(free, map(float, x), strict=False)))
 
     def spare(x: np.ndarray) -> np.ndarray:
-        return np.asarray(_others(margins_of(section(x), space, settings, wishes)) - x[-1])
+        return np.asarray(_others(margins_of(section(x), space, settings, choices)) - x[-1])
 
     x0 = np.array([*(getattr(start, name) for name in free), -1.0])
     bounds = [*((0.05, 20.0) for _ in free), (-5.0, COMFORT)]
@@ -259,24 +259,24 @@ def _most_margin(start: Section, space: Space, settings: Settings, wishes: Wishe
         options={"maxiter": 200, "ftol": 1e-9},
     )  # fmt: skip
     best = section(found.x if np.all(np.isfinite(found.x)) else x0)
-    return Design(best, margins_of(best, space, settings, wishes))
+    return Design(best, margins_of(best, space, settings, choices))
 
 
 def _solved(
-    start: Section, aim: Callable[[Section], float], space: Space, settings: Settings, wishes: Wishes, held: float
+    start: Section, aim: Callable[[Section], float], space: Space, settings: Settings, choices: Choices, held: float
 ) -> Design:
     """Min of an aim with all margins held; the start where that does not succeed."""
-    free = [name for name in VARIABLES if name not in wishes.fixed and name != "lowering"]
+    free = [name for name in VARIABLES if name not in choices.fixed and name != "lowering"]
 
     def section(x: np.ndarray) -> Section:
         return _changed(start, dict(zip(free, map(float, x), strict=True)))
 
     def spare(x: np.ndarray) -> np.ndarray:
-        return _others(margins_of(section(x), space, settings, wishes)) - held
+        return _others(margins_of(section(x), space, settings, choices)) - held
 
     x0 = np.array([getattr(start, name) for name in free])
     if len(x0) == 0:
-        return Design(start, margins_of(start, space, settings, wishes))
+        return Design(start, margins_of(start, space, settings, choices))
     found = minimize(
         lambda x: aim(section(x)), x0, method="SLSQP", bounds=[(0.05, 20.0)] * len(free),
         constraints={"type": "ineq", "fun": spare}, options={"maxiter": 200, "ftol": 1e-9},
@@ -284,21 +284,21 @@ def _solved(
     best = section(found.x)
     if not np.all(np.isfinite(found.x)) or float(np.min(spare(found.x))) < -1e-4 or aim(best) > aim(start) + 1e-9:
         best = start
-    return Design(best, margins_of(best, space, settings, wishes))
+    return Design(best, margins_of(best, space, settings, choices))
 
 
-def on_grid(chosen: Design, space: Space, settings: Settings, wishes: Wishes, grid: float = 0.01) -> Design:
+def on_grid(chosen: Design, space: Space, settings: Settings, choices: Choices, grid: float = 0.01) -> Design:
     """The design with dimensions that a drawing can carry: rounded to a grid, up or down as the limits ask."""
     rounded = {name: round(getattr(chosen.section, name) / grid) * grid for name in VARIABLES}
     options = [rounded] + [
         {**rounded, name: rounded[name] + step}
         for name in VARIABLES
-        if name not in wishes.fixed
+        if name not in choices.fixed
         for step in (grid, -grid)
     ]
     tried = []
     for values in options:
-        clean = {name: round(value, 6) for name, value in values.items()} | dict(wishes.fixed)
+        clean = {name: round(value, 6) for name, value in values.items()} | dict(choices.fixed)
         section = _changed(chosen.section, clean)
-        tried.append(Design(section, margins_of(section, space, settings, wishes)))
+        tried.append(Design(section, margins_of(section, space, settings, choices)))
     return max(tried, key=lambda found: (found.fits, min(found.aimed, COMFORT - 0.05)))

@@ -111,10 +111,10 @@ def level_traps(nets: Sequence[Net], section: Section, contact: float, land: Bas
         if own is None:
             raise NotCut(say("propose.cut.leaves"))
         traps = [Trap(rib, wide, "outer", _borders(own, rib, "outer"), section, contact)]
-        chambers = sorted(wides_inside, key=lambda ring: _area_in(ring).area)
-        for hole in sorted(ribs_inside, key=lambda ring: _area_in(ring).area):
-            place = _area_in(hole).representative_point()
-            trap = min(chambers, key=lambda ring: _area_in(ring).distance(place))
+        chambers = sorted(wides_inside, key=lambda ring: area_in(ring).area)
+        for hole in sorted(ribs_inside, key=lambda ring: area_in(ring).area):
+            place = area_in(hole).representative_point()
+            trap = min(chambers, key=lambda ring: area_in(ring).distance(place))
             traps.append(Trap(hole, trap, "inner", _borders(own, hole, "inner"), section, contact))
         found.append(traps)
     return found
@@ -125,7 +125,7 @@ def cutting_bodies(frame: Frame, beside: Sequence[Sequence[Trap]], land: BaseGeo
     axes = Axes(frame.origin, frame.axes)
     names = {"outer": "outside of the rib", "inner": "inside of the rib"}
     found = [(names[trap.side], _cutting_body(axes, trap)) for traps in beside for trap in traps]
-    lines = [_area_in(traps[0].rib).exterior for traps in beside]
+    lines = [area_in(traps[0].rib).exterior for traps in beside]
     first = beside[0][0]
     for island in getattr(land, "geoms", [land]):
         if any(island.intersects(line) for line in lines):
@@ -220,19 +220,19 @@ def _between(
 def _strip(both: Sequence[Trap]) -> BaseGeometry:
     """Rib and traps, seen from above."""
     outer, *inner = both
-    return _area_in(outer.wide).difference(shapely.union_all([_area_in(trap.wide) for trap in inner]))
+    return area_in(outer.wide).difference(shapely.union_all([area_in(trap.wide) for trap in inner]))
 
 
 def _borders(land: BaseGeometry, rib: Ring, side: str) -> tuple[Line, ...]:
     """The borders of the lowered land on one side of the rib; on the outer side the outline comes first."""
-    inside = _area_in(rib)
+    inside = area_in(rib)
     outline, holes = rings_of(land, LAND_FIT)[0]
     if side == "outer":
-        return (as_line(outline), *(as_line(hole) for hole in holes if not inside.contains(_area_in(hole))))
-    return tuple(as_line(hole) for hole in holes if inside.contains(_area_in(hole)))
+        return (as_line(outline), *(as_line(hole) for hole in holes if not inside.contains(area_in(hole))))
+    return tuple(as_line(hole) for hole in holes if inside.contains(area_in(hole)))
 
 
-def _area_in(ring: Ring) -> shapely.Polygon:
+def area_in(ring: Ring) -> shapely.Polygon:
     """What a ring encloses; its arcs are taken every tenth of a radian."""
     found = []
     for piece in as_line(ring):

@@ -9,7 +9,7 @@ import numpy as np
 
 from seamcheck.catalogue.say import say
 from seamcheck.proposal.contact import DEPTH_SPACING, Contact, depths_below
-from seamcheck.proposal.design import LEAST_FLOOR, Design, Space, Wishes, design, narrowest
+from seamcheck.proposal.design import LEAST_FLOOR, Choices, Design, Space, design, narrowest
 from seamcheck.proposal.records import Short
 from seamcheck.proposal.room import Room, outside_stretches, stretches
 from seamcheck.settings.settings import Settings
@@ -19,11 +19,11 @@ MOST_DEEPER = 5.0
 
 
 def short_stretches(
-    contact: Contact, rooms: Sequence[Room], settings: Settings, wishes: Wishes, space: Space
+    contact: Contact, rooms: Sequence[Room], settings: Settings, choices: Choices, space: Space
 ) -> tuple[Short, ...]:
     """The stretches of the mid-lines where the contact is narrower than the narrowest section."""
-    deep = space.depth if design(Space(20.0, 20.0, space.depth), settings, wishes).fits else np.inf
-    need = dict(zip(("inner", "outer"), narrowest(settings, wishes, deep), strict=True))
+    deep = space.depth if design(Space(20.0, 20.0, space.depth), settings, choices).fits else np.inf
+    need = dict(zip(("inner", "outer"), narrowest(settings, choices, deep), strict=True))
     found = []
     for room in rooms:
         for side in ("inner", "outer"):
@@ -41,9 +41,9 @@ def short_stretches(
     return tuple(found)
 
 
-def shallow_stretches(contact: Contact, settings: Settings, wishes: Wishes, space: Space) -> tuple[Short, ...]:
+def shallow_stretches(contact: Contact, settings: Settings, choices: Choices, space: Space) -> tuple[Short, ...]:
     """The stretches where the wall is not deep enough, where that alone keeps the joint from fitting."""
-    need = _least_depth(settings, wishes, space)
+    need = _least_depth(settings, choices, space)
     if need is None:
         return ()
     found = []
@@ -62,19 +62,19 @@ def shallow_stretches(contact: Contact, settings: Settings, wishes: Wishes, spac
     return tuple(found)
 
 
-def _least_depth(settings: Settings, wishes: Wishes, space: Space) -> float | None:
+def _least_depth(settings: Settings, choices: Choices, space: Space) -> float | None:
     """mm of wall below the contact with which the joint would fit; None where it is not the depth that is missing."""
     low, high = space.depth, space.depth + MOST_DEEPER
-    if not np.isfinite(low) or not design(replace(space, depth=high), settings, wishes).fits:
+    if not np.isfinite(low) or not design(replace(space, depth=high), settings, choices).fits:
         return None
     while high - low > 0.01:
         middle = (low + high) / 2.0
-        low, high = (low, middle) if design(replace(space, depth=middle), settings, wishes).fits else (middle, high)
+        low, high = (low, middle) if design(replace(space, depth=middle), settings, choices).fits else (middle, high)
     return float(high)
 
 
 def why_not(
-    chosen: Design, short: Sequence[Short], contact: Contact, settings: Settings, wishes: Wishes, space: Space
+    chosen: Design, short: Sequence[Short], contact: Contact, settings: Settings, choices: Choices, space: Space
 ) -> tuple[str, tuple[str, ...]]:
     """The reason, and what would make it fit."""
     instead: list[str] = []
@@ -103,12 +103,12 @@ def why_not(
         least = chosen.least
         value, bound = f"{least.value:.2f}", f"{least.bound:.2f}"
         message = say("propose.limit", rule=least.rule, quantity=least.quantity, value=value, bound=bound)
-    if short and short[0].side != "below" and not design(Space(20.0, 20.0, space.depth), settings, wishes).fits:
+    if short and short[0].side != "below" and not design(Space(20.0, 20.0, space.depth), settings, choices).fits:
         message = say("propose.nor-deep", what=message, depth=space.depth)
     for side in ("outer", "inner"):
-        other = replace(wishes, open_outer=True) if side == "outer" else replace(wishes, open_inner=True)
-        if not getattr(wishes, f"open_{side}") and design(space, settings, other).fits:
+        other = replace(choices, open_outer=True) if side == "outer" else replace(choices, open_inner=True)
+        if not getattr(choices, f"open_{side}") and design(space, settings, other).fits:
             instead.append(say("propose.leave-lip", side=side, option=f"--open {side}"))
-    if wishes.fixed and design(space, settings, replace(wishes, fixed={})).fits:
+    if choices.fixed and design(space, settings, replace(choices, fixed={})).fits:
         instead.append(say("propose.free"))
     return message, tuple(instead)

@@ -18,7 +18,7 @@ from seamcheck.joint import Joint, find_joints, join_pieces
 from seamcheck.kernel.grooves import NotCut, shortest_edge, volume, without
 from seamcheck.kernel.write_step import write_bodies
 from seamcheck.proposal.contact import Contact, carrier_of, contact_of
-from seamcheck.proposal.design import VARIABLES, Design, Wishes
+from seamcheck.proposal.design import VARIABLES, Choices, Design
 from seamcheck.proposal.no_room import shallow_stretches, short_stretches, why_not
 from seamcheck.proposal.proving import said_of
 from seamcheck.proposal.records import Bound, Change, Dimension, JointProposal
@@ -42,7 +42,7 @@ Progress = Callable[..., None]
 
 
 def plan_joints(
-    paths: Sequence[Path], settings: Settings, wishes: Wishes, target: Path, review: Mapping[str, Any],
+    paths: Sequence[Path], settings: Settings, choices: Choices, target: Path, review: Mapping[str, Any],
     progress: Progress = lambda stage: None,
 ) -> tuple[JointProposal, ...]:  # fmt: skip
     """Cut a joint into every flat contact of a model, move what breaks a limit where a rib stands, and write it.
@@ -66,12 +66,12 @@ def plan_joints(
     for joint in find_joints(assembly, settings):
         progress("designing")
         if has_rib(joint):
-            proposal, bodies = _mended(joint, review, settings, wishes, shapes, assembly)
+            proposal, bodies = _mended(joint, review, settings, choices, shapes, assembly)
             tools += bodies
         else:
-            proposal, cut = _joint(joint, settings, wishes, shapes)
+            proposal, cut = _joint(joint, settings, choices, shapes)
             if cut is not None:
-                shapes[carrier_of(joint, wishes)[0]] = cut.part
+                shapes[carrier_of(joint, choices)[0]] = cut.part
                 tools += [(f"{joint.id} {name}", tool) for name, tool in cut.tools]
         proposals.append(proposal)
     if tools:
@@ -100,7 +100,7 @@ def _head(joint: Joint, rib_on: str) -> dict[str, Any]:
 
 
 def _mended(
-    joint: Joint, review: Mapping[str, Any], settings: Settings, wishes: Wishes, shapes: dict[str, Any],
+    joint: Joint, review: Mapping[str, Any], settings: Settings, choices: Choices, shapes: dict[str, Any],
     assembly: Assembly,
 ) -> tuple[JointProposal, list[tuple[str, Any]]]:  # fmt: skip
     """What a rib that stands already needs: nothing, some moves, or to be drawn anew."""
@@ -113,10 +113,10 @@ def _mended(
     if record is None or not findings:
         return JointProposal(**head, state="sound", message=say("propose.sound")), []
     before = dict(shapes)
-    changes, left = mend(joint, record, findings, settings, wishes.lip, shapes)
+    changes, left = mend(joint, record, findings, settings, choices.lip, shapes)
     facts: dict[str, Any] = {"changes": changes, "left": left}
     if not changes and any(one.rule in REDRAWN for one in left):
-        anew = _drawn_anew(joint, record, settings, replace(wishes, rib_on=joint.rib_on), shapes, assembly)
+        anew = _redrawn(joint, record, settings, replace(choices, rib_on=joint.rib_on), shapes, assembly)
         if anew is not None and anew[1] is not None:
             shapes[joint.rib_part] = anew[1].part
             ids = tuple(one.finding for one in left if one.rule in REDRAWN)
@@ -145,8 +145,8 @@ def _differences(joint: Joint, before: Mapping[str, Any], after: Mapping[str, An
     return found
 
 
-def _drawn_anew(
-    joint: Joint, record: Mapping[str, Any], settings: Settings, wishes: Wishes, shapes: dict[str, Any],
+def _redrawn(
+    joint: Joint, record: Mapping[str, Any], settings: Settings, choices: Choices, shapes: dict[str, Any],
     assembly: Assembly,
 ) -> tuple[JointProposal, Cut | None] | None:  # fmt: skip
     """A new joint on the contact plane of the old one, its traps filled first; None where that can't be."""
@@ -166,29 +166,29 @@ def _drawn_anew(
         return None
     if has_rib(again):
         return None
-    return _joint(again, settings, wishes, {part.id: part.shape for part in parts})
+    return _joint(again, settings, choices, {part.id: part.shape for part in parts})
 
 
 def _joint(
-    joint: Joint, settings: Settings, wishes: Wishes, shapes: dict[str, Any]
+    joint: Joint, settings: Settings, choices: Choices, shapes: dict[str, Any]
 ) -> tuple[JointProposal, Cut | None]:
-    head = _head(joint, wishes.rib_on)
+    head = _head(joint, choices.rib_on)
     if joint.kind not in FLAT_KINDS or len(joint.base) != 1 or len(joint.cover) != 1:
         message = say("propose.no-flat", kind=joint.kind)
         return JointProposal(**head, state="not-flat", message=message), None
-    contact = contact_of(joint, settings, wishes, shapes)
+    contact = contact_of(joint, settings, choices, shapes)
     if contact is None:
         message = say("propose.not-flat")
         return JointProposal(**head, state="not-flat", message=message), None
-    return _fitted(contact, head, settings, wishes)
+    return _fitted(contact, head, settings, choices)
 
 
 def _fitted(
-    contact: Contact, head: dict[str, Any], settings: Settings, wishes: Wishes
+    contact: Contact, head: dict[str, Any], settings: Settings, choices: Choices
 ) -> tuple[JointProposal, Cut | None]:
     if contact.heights[1] - contact.heights[0] > LEVEL:
-        wishes = replace(wishes, draft=0.0)  # a flank that leans from one height would not keep the rib's width
-    found = best_route(contact, settings, wishes)
+        choices = replace(choices, draft=0.0)  # a flank that leans from one height would not keep the rib's width
+    found = best_route(contact, settings, choices)
     if found is None:
         message = say("propose.open")
         return JointProposal(**head, state="not-flat", message=message), None
@@ -205,10 +205,10 @@ def _fitted(
         "depth": space.depth if np.isfinite(space.depth) else None,
     }  # fmt: skip
     if not chosen.fits:
-        short = shallow_stretches(contact, settings, wishes, space) or short_stretches(
-            contact, rooms, settings, wishes, space
+        short = shallow_stretches(contact, settings, choices, space) or short_stretches(
+            contact, rooms, settings, choices, space
         )
-        why, instead = why_not(chosen, short, contact, settings, wishes, space)
+        why, instead = why_not(chosen, short, contact, settings, choices, space)
         return JointProposal(**head, **facts, state="no-room", message=why, short=short, instead=instead), None
     try:
         cut = cut_joint(

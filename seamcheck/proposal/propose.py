@@ -114,7 +114,7 @@ def propose(
         settings = settings_for(paths, None if settings is None else Path(settings))
     limits = overrides.pop("limits", {})
     settings = settings.changed({**overrides, **limits})
-    wishes = replace(_wishes(fixed or {}, draft, lip, open_sides), rib_on=rib_on)
+    choices = replace(_choices(fixed or {}, draft, lip, open_sides), rib_on=rib_on)
     if rib_on not in CARRIERS:
         raise UsageError(f"The rib stands on 'base' or 'cover'; got {rib_on!r}.")
     run: dict[str, Any] = {"progress": progress, "time_limit": time_limit, "memory_limit": memory_limit}
@@ -127,7 +127,7 @@ def propose(
     drawn: Drawn | None = None
     try:
         for _ in range(ATTEMPTS):
-            found = draw_in_rounds(paths, before, settings, wishes, limits_of_run, run, with_view)
+            found = draw_in_rounds(paths, before, settings, choices, limits_of_run, run, with_view)
             if isinstance(found, tuple) and drawn is not None:
                 break  # with room for the clamp it does not fit: the first drawing stands, with what its review says
             if isinstance(found, tuple):
@@ -136,8 +136,8 @@ def propose(
             short = short_of_land(found.after)
             if short == 0.0 or all(joint.state != "cut" for joint in found.joints):
                 break
-            wishes = replace(
-                wishes, outer_at_least=max(joint.room_outer or 0.0 for joint in found.joints) + short + 0.02
+            choices = replace(
+                choices, outer_at_least=max(joint.room_outer or 0.0 for joint in found.joints) + short + 0.02
             )
     except NotReviewed as reason:
         return Proposal(_document(paths, "not-reviewed", reason.message, ()), before=before)
@@ -171,8 +171,8 @@ def _without_drawing(paths: Sequence[Path], joints: tuple[JointProposal, ...], b
     return _document(paths, "no-proposal", message, joints, remedies=remedies_of(joints, before, None))
 
 
-def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_sides: Sequence[str]) -> Any:
-    from seamcheck.proposal.design import LEAST_LIP, Wishes
+def _choices(fixed: Mapping[str, float], draft: float, lip: float | None, open_sides: Sequence[str]) -> Any:
+    from seamcheck.proposal.design import LEAST_LIP, Choices
 
     for name, value in fixed.items():
         if name not in FIXED:
@@ -186,7 +186,7 @@ def _wishes(fixed: Mapping[str, float], draft: float, lip: float | None, open_si
     wrong = [side for side in open_sides if side not in SIDES]
     if wrong:
         raise UsageError(f"A side is 'inner' or 'outer'; got {wrong[0]!r}.")
-    return Wishes(dict(fixed), draft, "inner" in open_sides, "outer" in open_sides, LEAST_LIP if lip is None else lip)
+    return Choices(dict(fixed), draft, "inner" in open_sides, "outer" in open_sides, LEAST_LIP if lip is None else lip)
 
 
 def _document(

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from collections.abc import Mapping, Sequence
+from typing import TYPE_CHECKING, Any
 
 import msgspec
 
@@ -23,7 +23,7 @@ OWN_RULES = frozenset(
 """Rules on what a proposal itself draws: an attention of one of these keeps it from being a proposal."""
 
 
-def burden(reviewed: Review) -> tuple[int, int]:
+def open_findings(reviewed: Review) -> tuple[int, int]:
     """How many must-fix and attention findings a review has."""
     if reviewed.verdict == "not-reviewed":
         return (10**6, 0)
@@ -46,6 +46,7 @@ def remedies_of(joints: Sequence[JointProposal], before: Review, after: Review |
                 moved.setdefault(one, []).append(said_of(change))
         left.update((one.finding, one.why) for one in joint.left)
     drawn = {joint.joint: joint.message for joint in joints if joint.state == "cut" and not joint.changes}
+    no_room = {joint.joint: joint.message for joint in joints if joint.state in ("no-room", "not-flat")}
     after_findings = [] if after is None or after.verdict == "not-reviewed" else after.document["findings"]
     remains = {f["id"] for f in after_findings} | {(f["rule"], f["contour"], f["from_s"]) for f in after_findings}
     found = []
@@ -60,9 +61,16 @@ def remedies_of(joints: Sequence[JointProposal], before: Review, after: Review |
         if gone:
             says = says or say("propose.went")
         else:
-            says = left.get(one) or (say("propose.still", what=says) if says else say("propose.nothing"))
+            why = left.get(one) or (say("propose.still", what=says) if says else say("propose.nothing"))
+            measured = say("propose.measured", why=why, measured=_says(finding))
+            says = measured if one in left else no_room.get(str(finding["joint"]), measured)
         found.append(Remedy(finding=one, rule=finding["rule"], fits="yes" if gone else "no", says=says))
     return tuple(found)
+
+
+def _says(finding: Mapping[str, Any]) -> str:
+    """What a review says of a finding, as a sentence that knows its keys."""
+    return together(*(Sentence.of(msgspec.convert(message, Message)) for message in finding["messages"]))
 
 
 def short_of_land(after: Review) -> float:
@@ -85,8 +93,7 @@ def held(
     for finding in after.document["findings"]:
         if finding["waived"] or finding["severity"] == "note":
             continue
-        says = [Sentence.of(msgspec.convert(message, Message)) for message in finding["messages"]]
-        sentence = say("propose.found", rule=finding["rule"], says=together(*says))
+        sentence = say("propose.found", rule=finding["rule"], says=_says(finding))
         is_own = finding["rule"] in OWN_RULES and (finding["rule"], finding["quantity"]) not in known
         (kept if finding["severity"] == "must-fix" or is_own else named).append(sentence)
     if remedies and all(one.fits == "no" for one in remedies):

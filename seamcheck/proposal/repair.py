@@ -61,17 +61,11 @@ def mend(
 
 def _one(work: Mending, finding: Mapping[str, Any]) -> None:
     rule = str(finding["rule"])
-    ways: dict[str, Callable[[Mending, Mapping[str, Any]], None]] = {
-        "rib-uniformity": _smooth, "contact-gap": _smooth, "cover-uniformity": _smooth, "seam-open": _smooth,
-        "transmission": _smooth, "collapse-window": _window,
-        "intended-stop": _set_stop, "parts-overlap": _part, "cover-thickness": _thickness, "clamp-land": _land,
-        "clamp-tilt": _level_land,
-    }  # fmt: skip
-    if rule not in ways:
+    if rule not in WAYS:
         leave(work, finding, by_hand(finding))
         return
     try:
-        ways[rule](work, finding)
+        WAYS[rule](work, finding)
     except NotCut as why:
         leave(work, finding, say("propose.tried", why=why.why))
 
@@ -227,7 +221,7 @@ def _freed(shape: Any, other: Any, at: np.ndarray) -> tuple[Any, float]:
 
 
 def _thickness(work: Mending, finding: Mapping[str, Any]) -> None:
-    """Lower or raise the cover's face towards the light over the seam."""
+    """Lower or raise the cover's top over the seam."""
     part = work.joint.cover[0]
     body = Body(work.shapes[part])
     faces = _lit(work, body, 0.999)
@@ -264,7 +258,7 @@ def _level_land(work: Mending, finding: Mapping[str, Any]) -> None:
 
 
 def _lit(work: Mending, body: Body, least: float) -> list[int]:
-    """Faces of the cover towards the light that lie over the band beside the seam."""
+    """Faces of the cover's top that lie over the band beside the seam."""
     frame = work.joint.frame
     band = work.joint.region.buffer(0.5)
     contact = float(np.median([frame.world(np.array([*xy, 0.0])) @ work.light_side for xy in _corners(band)]))
@@ -294,3 +288,12 @@ def _slope(body: Body, face: int, direction: np.ndarray) -> float:
     normals = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
     size = float(np.linalg.norm(normals, axis=1).sum())
     return float((normals @ direction).sum()) / size if size > 0.0 else 0.0
+
+
+WAYS: dict[str, Callable[[Mending, Mapping[str, Any]], None]] = {
+    "rib-uniformity": _smooth, "contact-gap": _smooth, "cover-uniformity": _smooth, "seam-open": _smooth,
+    "transmission": _smooth, "collapse-window": _window,
+    "intended-stop": _set_stop, "parts-overlap": _part, "cover-thickness": _thickness, "clamp-land": _land,
+    "clamp-tilt": _level_land,
+}  # fmt: skip
+"""Rule -> what is tried for one place; the rules on the whole section are in ``mending.MOVED_FOR``."""

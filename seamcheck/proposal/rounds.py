@@ -11,14 +11,17 @@ from typing import TYPE_CHECKING, Any
 import msgspec
 
 from seamcheck.catalogue.say import say
-from seamcheck.isolation import run_isolated
+from seamcheck.isolation import run_isolated, written_by_child
 from seamcheck.pipeline import review
-from seamcheck.proposal.proving import burden
+from seamcheck.proposal.proving import open_findings
 from seamcheck.proposal.records import JointProposal
 from seamcheck.settings.settings import Settings
 
 if TYPE_CHECKING:
     from seamcheck.report.review import Review
+
+DRAWN = ("cut", "mended")
+"""States of a joint of which a model is written."""
 
 ROUNDS = 3
 """So many times a rib that stands is mended and reviewed before what remains is left."""
@@ -35,7 +38,7 @@ class Drawn:
 
 
 def draw_in_rounds(
-    paths: Sequence[Path], before: Review, settings: Settings, wishes: Any, limits: dict[str, Any],
+    paths: Sequence[Path], before: Review, settings: Settings, choices: Any, limits: dict[str, Any],
     run: dict[str, Any], with_view: bool,
 ) -> Drawn | tuple[JointProposal, ...]:  # fmt: skip
     """The model with joints cut or mended and its review; where nothing was drawn, what is said of each joint.
@@ -46,26 +49,28 @@ def draw_in_rounds(
     model, review_of_model = list(paths), before
     with tempfile.TemporaryDirectory(prefix="seamcheck-") as name:
         for k in range(ROUNDS):
-            folder = Path(name) / str(k)
-            folder.mkdir()
+            folder = Path(name) / str(k) / "drawn"
+            folder.mkdir(parents=True)
             joints = run_isolated(
                 "seamcheck.proposal.plan:plan_joints",
-                (tuple(model), settings, wishes, folder, dict(review_of_model.document)),
+                (tuple(model), settings, choices, folder, dict(review_of_model.document)),
                 writable=[str(folder)],
                 **limits,
             )
-            file = folder / "proposed.step"
-            if not file.exists():
+            if all(joint.state not in DRAWN for joint in joints):
                 return best or joints
+            step, tools = (written_by_child(folder / f"{kind}.step") for kind in ("proposed", "tools"))
+            file = folder.parent / "proposed.step"  # where no child could write
+            file.write_bytes(step)
             after = review([file], settings, cache=False, with_view=with_view, **run)
             if best is not None:
                 joints = _added_up(best.joints, joints)
-                if burden(after) >= burden(best.after):
+                if open_findings(after) >= open_findings(best.after):
                     return best
-            best = Drawn(joints, after, file.read_bytes(), (folder / "tools.step").read_bytes())
+            best = Drawn(joints, after, step, tools)
             if after.verdict == "not-reviewed" or all(j.state not in ("mended", "sound") for j in joints):
                 break
-            if not burden(after)[0] and not burden(after)[1]:
+            if not open_findings(after)[0] and not open_findings(after)[1]:
                 break
             model, review_of_model = [file], after
     assert best is not None

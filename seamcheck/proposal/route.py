@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 
 from seamcheck.proposal.contact import Contact, depths_below
-from seamcheck.proposal.design import Design, Space, Wishes, design, narrowest, on_grid
+from seamcheck.proposal.design import Choices, Design, Space, design, narrowest, on_grid
 from seamcheck.proposal.room import SPACING, Line, Net, Room, measure_room, nets_of, rounded, with_walls
 from seamcheck.settings.settings import Settings
 
@@ -42,7 +42,7 @@ class Route:
         return min(self.space.inner, self.space.outer)
 
 
-def best_route(contact: Contact, settings: Settings, wishes: Wishes) -> Route | None:
+def best_route(contact: Contact, settings: Settings, choices: Choices) -> Route | None:
     """The best over the mid-lines and corner radii that may be chosen; None where no line runs round closed.
 
     Where none fits, and a contact that is too narrow leaves no room for rounded corners, the room is that of the
@@ -50,18 +50,18 @@ def best_route(contact: Contact, settings: Settings, wishes: Wishes) -> Route | 
     """
     depth = min(float(below.depth.min()) for below in depths_below(contact))
     tried: list[Route] = []
-    lines_tried = _middle_lines(contact, settings, wishes, depth)
+    lines_tried = _middle_lines(contact, settings, choices, depth)
     for lines in lines_tried:
         for radius in RADII:
-            tried.append(_route(lines, radius, contact, depth, settings, wishes))
+            tried.append(_route(lines, radius, contact, depth, settings, choices))
             if tried[-1].design.fits and tried[-1].design.aimed > 0.3:
                 break
     if not tried:
         return None
     best = max(tried, key=lambda t: _rank(t, settings))
-    if best.design.fits or best.least_room >= min(narrowest(settings, wishes)):
+    if best.design.fits or best.least_room >= min(narrowest(settings, choices)):
         return best
-    return max((best, *(_route(lines, 0.0, contact, depth, settings, wishes) for lines in lines_tried)), key=_room)
+    return max((best, *(_route(lines, 0.0, contact, depth, settings, choices) for lines in lines_tried)), key=_room)
 
 
 def _room(route: Route) -> float:
@@ -74,7 +74,7 @@ def _rank(route: Route, settings: Settings) -> tuple[bool, bool, float, float]:
 
 
 def _route(
-    lines: Sequence[Net], radius: float, contact: Contact, depth: float, settings: Settings, wishes: Wishes
+    lines: Sequence[Net], radius: float, contact: Contact, depth: float, settings: Settings, choices: Choices
 ) -> Route:
     nets = [net.rounded(radius) for net in lines]
     rooms = [measure_room(net.outline, contact.region) for net in nets]
@@ -84,10 +84,11 @@ def _route(
         min(float(room.outer.min()) for room in rooms), depth,
         min(room.radius("inner") for room in rooms), min(room.radius("outer") for room in rooms),
     )  # fmt: skip
-    return Route(on_grid(design(space, settings, wishes), space, settings, wishes), nets, rooms + walls, radius, space)
+    chosen = on_grid(design(space, settings, choices), space, settings, choices)
+    return Route(chosen, nets, rooms + walls, radius, space)
 
 
-def _middle_lines(contact: Contact, settings: Settings, wishes: Wishes, depth: float) -> list[tuple[Net, ...]]:
+def _middle_lines(contact: Contact, settings: Settings, choices: Choices, depth: float) -> list[tuple[Net, ...]]:
     """Lines that a rib could follow: the middle of the contact, and a line at one distance from its outer border.
 
     The second one is nearer to the border where the contact is wider on its inside (screw posts, corners), and
@@ -98,7 +99,7 @@ def _middle_lines(contact: Contact, settings: Settings, wishes: Wishes, depth: f
     walls = [wall for net in traced or () for wall in net.walls]
     whole = max(getattr(contact.region, "geoms", [contact.region]), key=lambda part: part.area)
     border = shapely.Polygon(whole.exterior)
-    inner, outer = narrowest(settings, wishes, depth)
+    inner, outer = narrowest(settings, choices, depth)
     tried: dict[float, tuple[float, Line] | None] = {}
 
     def at(away: float) -> tuple[float, Line] | None:
@@ -116,7 +117,7 @@ def _middle_lines(contact: Contact, settings: Settings, wishes: Wishes, depth: f
         one = at(away)
         return -np.inf if one is None else one[0]
 
-    for least in (max(outer, wishes.outer_at_least), max(outer, _with_land(settings))):
+    for least in (max(outer, choices.outer_at_least), max(outer, _with_land(settings))):
         coarse = [round(least + 0.02 + AWAY_STEPS[0] * k, 6) for k in range(round(MOST_AWAY / AWAY_STEPS[0]) + 1)]
         middle = max(coarse, key=spare)
         fine = [round(middle + AWAY_STEPS[1] * k, 6) for k in range(-FINER, FINER + 1)]
@@ -127,5 +128,5 @@ def _middle_lines(contact: Contact, settings: Settings, wishes: Wishes, depth: f
 
 
 def _with_land(settings: Settings) -> float:
-    """mm from the mid-line to the border that leave land for the clamp beside the light of a slender rib."""
+    """mm from the mid-line to the border that leave land for the clamp beside the beam of a slender rib."""
     return USUAL_HALF + settings.beam_margin + settings.limit("clamp-land", "min")

@@ -16,7 +16,7 @@ class Section:
     rib_height : from the trap floors to the contact plane
     trap_inner, trap_outer : width of each flash trap at the contact plane
     lowering : how far the land beside the traps lies below the contact plane
-    draft : degrees, of the rib's flanks and of the traps' walls against the light
+    draft : degrees, of the rib's flanks and of the traps' walls against the beam
     collapse : planned
     open_inner, open_outer : whether the trap runs out to the border of the contact, with no lip
     """

@@ -10,14 +10,28 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.catalogue.say import say
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.regions import face_region, union_region
 from seamcheck.kernel import Body
-from seamcheck.kernel.grooves import ABOVE, Axes, Column, column, common, cut_out, slab, united, without
-from seamcheck.proposal.level import FLAT, PLAY, as_line, built_in, cutting_bodies, free_land, level_traps, strips
+from seamcheck.kernel.grooves import ABOVE, Axes, Column, NotCut, column, common, cut_out, slab, united, volume, without
+from seamcheck.proposal.level import (
+    FLAT,
+    PLAY,
+    area_in,
+    as_line,
+    built_in,
+    cutting_bodies,
+    free_land,
+    level_traps,
+    strips,
+)
 from seamcheck.proposal.room import Net
 from seamcheck.proposal.section import Section
 from seamcheck.sections.pieces import Ring, rings_of
+
+DRAFTED = 0.03
+"""Share by which the draft of flanks and walls may change the volume of a cutting body."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -69,7 +83,7 @@ def cut_joint(
     Parameters
     ----------
     faces : of the contact
-    frame : z out of the part, against the light or along it
+    frame : z out of the part, against the beam or along it
     nets : mid-lines of the rib
     section : dimensions
     heights : mm, lowest and highest place of the contact in the frame
@@ -89,24 +103,44 @@ def cut_joint(
             return Cut(cut_out(body, [tool for _, tool in tools]) if part is None else part, tuple(tools))
     axes = Axes(frame.origin, frame.axes)
     up = frame.axes[2]
-    low, high = heights[0] - section.rib_height - 0.2, heights[1] + 2 * ABOVE
-    rib = united(
-        [
-            _column(axes, *strip, section, low, high, +1.0)
-            for strip in strips(nets, section.rib_width / 2.0, section.rib_width / 2.0)
-        ]
-    )
+    boxes = frame.boxes(body.boxes[list(faces)])  # the traps reach lower on a slope than the mid-line does
+    low, high = boxes[:, 2].min() - section.rib_height - 0.2, boxes[:, 5].max() + 2 * ABOVE
+    narrow = strips(nets, section.rib_width / 2.0, section.rib_width / 2.0)
+    rib = united([_column(axes, *strip, section, low, high, +1.0) for strip in narrow])
     wide = strips(nets, section.half_width("inner"), section.half_width("outer"))
     traps = united([_column(axes, *strip, section, low, high, -1.0) for strip in wide])
     land = slab(body, faces, up, section.lowering)
-    if union_region(body, faces, frame).area > 1.01 * region.area:
+    seen = own = union_region(body, faces, frame)
+    if own.area > 1.01 * region.area:
         around = region.buffer(PLAY, join_style="mitre")
         straight = replace(section, draft=0.0)
         land = common(land, united([_column(axes, *strip, straight, low, high, 1.0) for strip in rings_of(around)]))
+        seen = own.intersection(around)
     lowering = without(land, rib)
     deep = without(common(slab(body, faces, up, section.rib_height), traps), rib)
+    ribs, wides = (_areas(some) for some in (narrow, wide))
+    _check_volume(lowering, seen.difference(ribs), section.lowering)
+    _check_volume(deep, own.intersection(wides).difference(ribs), section.rib_height)
     part = cut_out(body, [lowering, deep])
     return Cut(part, (("lowering", lowering), ("flash traps", deep)))
+
+
+def _areas(some: Sequence[tuple[Ring, tuple[Ring, ...]]]) -> BaseGeometry:
+    """What strips take of the frame's plane."""
+    holes = [shapely.union_all([area_in(hole) for hole in inside]) for _, inside in some]
+    return shapely.union_all(
+        [area_in(outline).difference(hole) for (outline, _), hole in zip(some, holes, strict=True)]
+    )
+
+
+def _check_volume(tool: Any, area: BaseGeometry, depth: float) -> None:
+    """Raise where a cutting body is not its area, seen along z, times its height (Cavalieri).
+
+    What it shares with the part agrees with what is left of the part also where it is itself not what it should be.
+    """
+    missing = abs(volume(tool) - area.area * (depth + ABOVE))
+    if missing > DRAFTED * area.area * (depth + ABOVE):
+        raise NotCut(say("propose.cut.volumes-by", by=missing))
 
 
 def _column(

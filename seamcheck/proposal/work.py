@@ -35,7 +35,7 @@ class Mending:
 
     @property
     def light_side(self) -> np.ndarray:
-        """(3,) out of the cover towards the light's source."""
+        """(3,) out of the cover, against the beam."""
         return -np.asarray(self.joint.beam, dtype=float)
 
 

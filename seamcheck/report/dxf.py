@@ -26,6 +26,7 @@ LAYERS: dict[str, tuple[int, str]] = {
         "what the beam takes of the cover's top, plus the beam margin: straight over the rib, or as a given scanner "
         "sends it",
     ),
+    "SEAM_START": (7, "where s begins on every path, with an arrow the way it runs"),
     "CLAMP_LAND": (4, "flat of the cover beside the corridor that a clamp can press on"),
     "FINDING_MUST_FIX": (1, "section marks of findings that must be fixed"),
     "FINDING_ATTENTION": (30, "section marks of findings to look at"),
@@ -65,6 +66,7 @@ def _draw(drawing: Any, document: Document) -> None:
         for contour in joint["contours"]:
             _draw_path(space, frame, contour)
             _draw_areas(space, frame, contour, facts.beam_margin(document))
+            _draw_start(space, frame, contour, size)
     _draw_outlines(space, document)
     _add_style(drawing)
     taken: list[tuple[float, float]] = []
@@ -123,6 +125,21 @@ def _draw_path(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any]) ->
     space.add_polyline3d([tuple(p) for p in points], close=contour["closed"], dxfattribs={"layer": "SEAM_STATIONS_3D"})
 
 
+def _draw_start(space: Any, frame: plan.PlanFrame, contour: Mapping[str, Any], size: float) -> None:
+    """Where s begins on a path, and which way it runs."""
+    mark = plan.start_mark(contour, frame, size)
+    if mark is None:
+        return
+    line, name = mark
+    layer = {"layer": "SEAM_START"}
+    space.add_lwpolyline(line.tolist(), dxfattribs=layer)
+    along = (line[2] - line[1]) / (np.hypot(*(line[2] - line[1])) or 1.0)
+    across = 0.3 * size * np.array([-along[1], along[0]])
+    tip = line[2] + size * along
+    space.add_solid([tuple(line[2] + across), tuple(line[2] - across), tuple(tip)], dxfattribs=layer)
+    _write(space, f"{contour['id']}: s = 0", float(name[0]), float(name[1]), 0.7 * size, layer)
+
+
 def _draw_areas(space: Any, frame: plan.PlanFrame, contour: Any, margin: float) -> None:
     width = facts.column_of(contour, "rib_width_top")
     width = np.where(np.isfinite(width), width, facts.column_of(contour, "rib_width"))
@@ -161,6 +178,7 @@ def _draw_finding(
     across = np.array([0.0, 1.0])
     contour = next((c for c in joint["contours"] if c["id"] == numbered.contour), None)
     if contour is not None and numbered.station is not None:
+        place = frame.flat(facts.points_of(contour)[[numbered.station]])[0]
         across = frame.flat(np.asarray([contour["stations"]["u"][numbered.station]], dtype=float))[0]
         across = across / (np.hypot(*across) or 1.0)
     layer = "WAIVED" if numbered.is_waived else str(finding["severity"]).upper().replace("-", "_")

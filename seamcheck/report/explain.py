@@ -11,7 +11,7 @@ from rich.text import Text
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.known import standing_sentence
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import ATTENTION, MUST_FIX, Bound, Rule
+from seamcheck.catalogue.rule import ATTENTION, Bound, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.errors import REASONS as REFUSALS
@@ -74,7 +74,7 @@ def bounds_in_words(bound: Bound, rule: Rule, settings: Settings) -> list[str]:
         said.append(f"{bound_in_words(bound.attention, rule, settings)}, else {ATTENTION}")
     if bound.unproven:
         unproven = bound_in_words(bound.unproven, rule, settings)
-        said.append(f"{unproven}, else {MUST_FIX}, where a number behind it is not proven; else {ATTENTION}")
+        said.append(f"{unproven} where a number behind it is not proven; between the two bounds {ATTENTION}")
     if bound.on_flat:
         said.append(f"{bound_in_words(bound.on_flat, rule, settings)} for a flat or stepped lap")
     return said

@@ -6,6 +6,7 @@ Nothing is measured or judged here. A stretch counts as broken where a finding o
 from __future__ import annotations
 
 import math
+import shlex
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -14,6 +15,7 @@ import numpy as np
 
 from seamcheck.catalogue.cautions import CAUTIONS, PRE_CHECK
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
+from seamcheck.catalogue.repairs import PROPOSED_FOR
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import in_voice, localised, tr, unit_in_voice, voice
@@ -223,6 +225,18 @@ def harm_order(finding: Mapping[str, Any]) -> tuple[Any, ...]:
         -float(finding.get("length_mm") or 0.0),
         str(finding.get("id")),
     )
+
+
+def can_be_proposed(document: Document, numbered: Numbered) -> bool:
+    """Whether ``seamcheck propose`` tries a change for a finding."""
+    finding = numbered.finding
+    grave = finding["severity"] in ("must-fix", "attention") and not numbered.is_waived
+    return grave and finding["rule"] in PROPOSED_FOR and bool(document["model"].get("sha256"))
+
+
+def propose_command(document: Document) -> str:
+    """The command that proposes changes of the model that was reviewed."""
+    return shlex.join(["seamcheck", "propose", *(file["file"] for file in document["model"]["files"])])
 
 
 def numbered_findings(document: Document) -> list[Numbered]:
@@ -489,7 +503,11 @@ def goal(document: Document, finding: Mapping[str, Any]) -> float | None:
     if not isinstance(limit, int | float) or not isinstance(margin, int | float) or margin >= 0:
         return None
     quantity = str(finding.get("quantity"))
-    if quantity.startswith("trap_open") or quantity == "beam_clear" or finding.get("unit") not in ("mm", "°", "1"):
+    if (
+        quantity.startswith("trap_open")
+        or quantity in ("beam_clear", "light_clear")
+        or finding.get("unit") not in ("mm", "°", "1")
+    ):
         return None
     return 0.0 if quantity.startswith("gap") else steps_of(document, finding).get("attention", float(limit))
 

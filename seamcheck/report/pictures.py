@@ -97,9 +97,12 @@ def _picture(document: Document, numbered: facts.Numbered, sections: tuple[Secti
         f"s = {facts.mm(s, 2)};  {at} {unit_in_voice('mm')}",
         document["model"]["file"],
     ]
-    for k, line in enumerate(part for part in lines if part):
-        figure.text(0.64, 0.38 - 0.042 * k, _plain(line)[:64], size=10, va="top", color=tone if k == 0 else INK)
-    figure.text(0.64, 0.2, _folded(_plain(finding["remedy"]), 46), size=10, color=INK, va="top")
+    rows = [row for line in lines if line for row in _folded(_plain(line), 46).split("\n")]
+    for k, row in enumerate(rows[:6]):
+        figure.text(0.64, 0.38 - 0.042 * k, row, size=10, va="top", color=tone if k == 0 else INK)
+    figure.text(
+        0.64, 0.37 - 0.042 * min(len(rows), 6), _folded(_plain(finding["remedy"]), 46), size=10, color=INK, va="top"
+    )
     figure.text(0.025, 0.055, _folded(tr(SHORT_CAUTION), 150), size=6.8, color=SOFT, va="center")
     out = io.BytesIO()
     figure.savefig(out, format="png", metadata={"Software": None})
@@ -160,6 +163,10 @@ def _draw_target(axes: Any, target: Target) -> None:
     for start, end in target.moves:
         arrows = {"arrowstyle": "-|>", "color": tone, "lw": 1.6, "shrinkA": 0, "shrinkB": 0, "mutation_scale": 9}
         axes.annotate("", end, start, arrowprops=arrows, zorder=6)
+    if target.label:
+        (u, v), (to, _) = target.moves[0]
+        align, off = ("left", 0.12) if to < u else ("right", -0.12)
+        axes.text(u + off, v, target.label, size=9, weight="bold", color=tone, ha=align, va="center", zorder=6)
 
 
 def _draw_over(axes: Any, dimension: Dimension, window: tuple[float, float, float, float]) -> None:
@@ -173,6 +180,8 @@ def _draw_over(axes: Any, dimension: Dimension, window: tuple[float, float, floa
     place, align = (a + c) / 2, "center"
     if dimension.column == "beam_margin":  # too narrow for its text, which stands on the rib's side
         place, align = (a - 0.1, "right") if c > a else (a + 0.1, "left")
+    if dimension.column == "clamp_land":  # from the light's edge outward
+        place, align = (a + 0.1, "left") if c > a else (a - 0.1, "right")
     axes.text(place, row + 0.2, dimension.text, ha=align, **_lettering(dimension))
 
 

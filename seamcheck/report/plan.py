@@ -69,7 +69,7 @@ def start_mark(contour: Mapping[str, Any], frame: PlanFrame, size: float) -> tup
     ahead = points[int(np.argmax(away > 0.5 * size))] - points[0]
     way = ahead / max(float(np.linalg.norm(ahead)), 1e-9)
     turn = points[0] - 1.2 * size * u
-    return np.array([points[0] + 0.7 * size * u, turn, turn + 2.0 * size * way]), points[0] - 2.4 * size * u
+    return np.array([points[0] + 0.7 * size * u, turn, turn + 2.0 * size * way]), points[0] - 3.4 * size * u
 
 
 def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:

@@ -213,7 +213,9 @@ def _where(document: Document, finding: Mapping[str, Any], with_point: bool = Tr
     path = tr(" on {path}", path=finding["contour"]) if paths > 1 and finding["contour"] else ""
     point = ""
     if with_point and finding["at"] and finding["from_s"] is not None:
-        point = tr(", worst at {place}", place=facts.point(finding["at"]))
+        met = "other" in (finding.get("args") or {})  # the place of what is met, beside the rib
+        at = facts.point(finding["at"])
+        point = tr(", met at {place}", place=at) if met else tr(", worst at {place}", place=at)
     extent = extent_text(document, finding).replace("\N{NO-BREAK SPACE}", " ") if with_point else ""
     text = f"{on}{place}{f', {extent}' if extent else ''}{path}{point}"
     return text if not with_point or text.startswith(("s =", "x ", "'")) else text[:1].upper() + text[1:]
@@ -226,6 +228,8 @@ def _tail(document: Document) -> list[Line]:
         told = "; ".join(missing[:2])
         more = tr("; {count} more", count=len(missing) - 2) if len(missing) > 2 else ""
         lines.append(Line(tr("Not measured: {what}.", what=f"{told}{more}"), style="dim"))
+    if told := _proposal(document):
+        lines.append(Line(told))
     if document["joints"]:
         asks = [m for m in document["not_checked"] if m["key"] in ADDRESSEES]
         rest = [m for m in document["not_checked"] if not m["key"].endswith(".answered") and m not in asks]
@@ -238,6 +242,19 @@ def _tail(document: Document) -> list[Line]:
         lines.append(Line(told, style="dim"))
     lines.append(Line(tr(CAUTION_LINE), style="dim"))
     return lines
+
+
+def _proposal(document: Document) -> str:
+    """The command that draws what findings ask for, where there is one."""
+    numbers = [n.number for n in facts.numbered_findings(document) if facts.can_be_proposed(document, n)]
+    command = clean(facts.propose_command(document))
+    if len(numbers) == 1:
+        return tr("Does the change for finding {number} fit? {command}", number=numbers[0], command=command)
+    if numbers:
+        first, more = ", ".join(str(n) for n in numbers[:FEW]), len(numbers) - FEW
+        named = first + (tr(" and {count} more", count=more) if more > 0 else "")
+        return tr("Do the changes for findings {numbers} fit? {command}", numbers=named, command=command)
+    return ""
 
 
 def _missing(document: Document) -> list[str]:

@@ -50,8 +50,7 @@ class Dimension:
     @property
     def rows(self) -> list[str]:
         """Its lines beside the section."""
-        steps = self.limit.split(", ")  # of a limit in two steps each has its own line
-        told = [self.title, self.measure, *(f"{row}," for row in steps[:-1]), steps[-1]] if self.tone else [self.text]
+        told = [self.title, self.measure, self.limit] if self.tone else [self.text]
         return [row for row in told if row]
 
     @property
@@ -122,15 +121,18 @@ def section_shapes(
                 melt = melt.intersection(moved)
         if BASE in bodies:
             traps = _traps(values, bodies[BASE], moved, slope, up, drop)
-    light, shade, caster = _light(document, values, half, slope, up, window, sections, station)
+    light, shade, caster = _light(document, values, half, slope, window, sections, station)
     shapes = SectionShapes(bodies, moved, melt, traps, light, shade, caster, window, findings=here)
-    _dimension(shapes, document, joint, contour, values, half, slope, up, ribless)
+    _dimension(shapes, document, contour, values, half, slope, up, ribless)
     _travel(shapes, document, joint, contour, station, Site(values.__getitem__, half, slope, up, traps, None, 0.0))
     land = next(((d.start[0], d.end[0]) for d in shapes.dimensions if d.column == "clamp_land"), None)
     casts: dict[int, Point] | None = None
     if casting := [] if sections is None else [row for row in sections.shade_at(station) if row["v"] is not None]:
         tall = min(float(row["v"]) for row in casting)
-        casts = {-1: (min(row["low"] for row in casting), tall), 1: (max(row["high"] for row in casting), tall)}
+        ends = [(r["u"], r["u"]) if r["leans"] and r["u"] is not None else (r["low"], r["high"]) for r in casting]
+        casts = {-1: (min(low for low, _ in ends), tall), 1: (max(high for _, high in ends), tall)}
+        if tall > window[3] or not all(window[0] < u < window[2] for u, _ in casts.values()):
+            casts = None  # it stands outside the picture
     site = Site(values.__getitem__, half, slope, up, traps, land, _lip_gap(contour), casts)
     shapes.targets.extend(targets(document, here, site))
     shapes.torn.extend(line for body in bodies.values() for line in _torn(body, window))
@@ -172,7 +174,7 @@ def _travel(
     start, end = way
     if not shapes.window[0] < start[0] < shapes.window[2]:
         return
-    tone, words = tone_of(numbered), facts.limit_words(document, numbered.finding)
+    tone, words = tone_of(numbered), facts.limit_short(document, numbered.finding)
     told = facts.number_text(start[1] - end[1], "free_travel")
     shapes.dimensions.append(
         Dimension(
@@ -292,7 +294,7 @@ def _window(
 
 
 def _light(
-    document: Document, values: _Values, half: float, slope: float, up: int, window: tuple[float, float, float, float],
+    document: Document, values: _Values, half: float, slope: float, window: tuple[float, float, float, float],
     sections: SectionSet | None, station: int,
 ) -> tuple[BaseGeometry | None, list[BaseGeometry], str]:  # fmt: skip
     """Beam corridor down to the rib top, the strips of it in the shade, and the part that casts it."""
@@ -354,8 +356,8 @@ _SAME = {
 
 
 def _dimension(
-    shapes: SectionShapes, document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], values: _Values,
-    half: float, slope: float, up: int, ribless: bool,
+    shapes: SectionShapes, document: Document, contour: Mapping[str, Any], values: _Values, half: float,
+    slope: float, up: int, ribless: bool,
 ) -> None:  # fmt: skip
     """Fill in dimensions of what was measured here, and pins for findings that none of them shows."""
     shown: set[int] = set()
@@ -374,7 +376,7 @@ def _dimension(
         own = str(found.finding.get("column") or "")
         is_worst = found.station == values.station or values[own] is None
         text = facts.value_text(found.finding) if is_worst else facts.number_text(values[own], own)
-        limit, target = facts.limit_words(document, found.finding), facts.goal_text(document, found.finding)
+        limit, target = facts.limit_short(document, found.finding), facts.goal_text(document, found.finding)
         shapes.dimensions.append(Dimension(column, title, text, start, end, tone_of(found), limit, target))
 
     margin, thick, gap = facts.beam_margin(document), values["cover_thickness"], values["gap"]
@@ -391,7 +393,7 @@ def _dimension(
         a = (side * half if enters is None else enters) + side * margin
         b = a + side * land
         if margin > 0:
-            foot, over = a - side * margin, tr("margin")
+            foot, over = a - side * margin, tr("beam margin")
             ends = (foot, low + thick + slope * foot), (a, low + thick + slope * a)
             shapes.dimensions.append(Dimension("beam_margin", over, facts.mm(margin, 2), *ends))
         add("clamp_land", tr("land from the beam's edge"), (a, low + thick + slope * a), (b, low + thick + slope * b))

@@ -64,7 +64,9 @@ def section_svg(shapes: SectionShapes) -> Markup:
             f'<text x="{x + 22:.1f}" y="{y - 16:.1f}" text-anchor="middle">{pin.number}</text></g>'
         )
     if shapes.caster:
-        drawn.append(f'<text class="caster" x="{_SIDE:.0f}" y="14">{escape(shapes.caster)}</text>')
+        under = max((shape.bounds[3] for shape in shapes.shade if not shape.is_empty), default=v1)
+        row = max(at(0.0, under)[1] - 6, 14.0)
+        drawn.append(f'<text class="caster" x="{_SIDE + 8:.0f}" y="{row:.1f}">{escape(shapes.caster)}</text>')
     return Markup(
         f'<svg class="section-drawing" viewBox="0 0 {width:.0f} {height:.0f}" role="img" '
         f'aria-label="{tr("Section across the seam")}">{"".join(drawn)}</svg>'
@@ -78,6 +80,8 @@ def _over(dimension: Dimension, at: Any) -> str:
     middle, anchor = (x0 + x1) / 2, "middle"
     if dimension.column == "beam_margin":  # too narrow for its text, which stands on the rib's side
         middle, anchor = (x0 - 6, "end") if x1 > x0 else (x0 + 6, "start")
+    if dimension.column == "clamp_land":  # from the light's edge outward
+        middle, anchor = (x0 + 3, "start") if x1 > x0 else (x0 - 3, "end")
     return (
         f'<path class="extension" d="M{x0:.1f} {y0:.1f}V{row - 4}M{x1:.1f} {y1:.1f}V{row - 4}"/>'
         f'<path class="dim {dimension.tone}" d="M{x0:.1f} {row}H{x1:.1f}"/><g class="dim-label {dimension.tone}">'
@@ -121,7 +125,15 @@ def _target(target: Target, at: Any) -> str:
         f'<path class="change {target.tone}" d="{data([move])}{_head(at(*move[0]), at(*move[1]))}"/>'
         for move in target.moves
     )
-    return lines + moves
+    label = ""
+    if target.label:
+        (x0, y0), (x1, _) = at(*target.moves[0][0]), at(*target.moves[0][1])
+        x, anchor = (x0 + 8, "start") if x1 < x0 else (x0 - 8, "end")
+        label = (
+            f'<g class="dim-label {target.tone}"><text class="dim-value" x="{x:.1f}" y="{y0 + 5:.1f}" '
+            f'text-anchor="{anchor}">{escape(target.label)}</text></g>'
+        )
+    return lines + moves + label
 
 
 def _head(start: tuple[float, float], end: tuple[float, float]) -> str:

@@ -24,11 +24,15 @@ _LIP = 0.8
 
 @dataclass(frozen=True, slots=True)
 class Target:
-    """Lines where edges should lie, and from where to where they move, mm; in the tone of its finding."""
+    """Lines where edges should lie, and from where to where they move, mm; in the tone of its finding.
+
+    label : what is written beside the start of a move whose length no dimension tells
+    """
 
     tone: str
     lines: tuple[Move, ...]
     moves: tuple[Move, ...]
+    label: str = ""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -75,7 +79,9 @@ def targets(document: Document, findings: Sequence[Numbered], site: Site) -> lis
         lines, moves = _edges(numbered.finding, facts.goal(document, numbered.finding), name, site)
         if lines or moves:
             tone = "waived" if numbered.is_waived else str(numbered.finding["severity"])
-            result.append(Target(tone, tuple(lines), tuple(moves)))
+            by = facts.change_of(numbered.finding)
+            label = facts.mm(by, 2) if name in ("beam_clear", "light_clear") and by is not None else ""
+            result.append(Target(tone, tuple(lines), tuple(moves), label))
     return result
 
 
@@ -90,7 +96,7 @@ def _edges(finding: Mapping[str, Any], limit: float | None, name: str, site: Sit
         return _lip(site, side, sign)
     if name == "transmission" and by is not None:
         return _cover(site, (site.value("cover_thickness") or 0.0) - by)
-    if name == "beam_clear" and by is not None and (finding.get("args") or {}).get("way"):
+    if name in ("beam_clear", "light_clear") and by is not None and (finding.get("args") or {}).get("way"):
         return _out_of_the_light(site, 1 if finding["args"]["way"] == "outward" else -1, by)
     if limit is None:
         return [], []
@@ -132,7 +138,7 @@ def _out_of_the_light(site: Site, sign: int, by: float) -> tuple[list[Move], lis
     if edge is None:
         return [], []
     u, v = edge
-    return [((u + sign * by, v - 0.3), (u + sign * by, v + 0.5))], [((u, v + 0.12), (u + sign * by, v + 0.12))]
+    return [((u + sign * by, v - 0.3), (u + sign * by, v + 0.5))], [((u, v + 0.45), (u + sign * by, v + 0.45))]
 
 
 def _end(site: Site, side: str, sign: int) -> tuple[float, float, float]:

@@ -60,7 +60,7 @@ def render_step(document: Document, models: Sequence[str | PathLike[str]], time_
     NotReviewed, StepNotWritten
         If the models can't be read, or the file can't be written.
     """
-    from seamcheck.isolation import run_isolated
+    from seamcheck.isolation import run_isolated, written_by_child
 
     paths = [Path(model) for model in models]
     _check_models(document, paths)
@@ -74,7 +74,7 @@ def render_step(document: Document, models: Sequence[str | PathLike[str]], time_
             time_limit_s=time_limit,
             writable=[folder],
         )
-        return target.read_bytes()
+        return written_by_child(target)
 
 
 def mid_lines(document: Document) -> list[dict[str, Any]]:

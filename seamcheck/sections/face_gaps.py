@@ -15,7 +15,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import plane_heights
+from seamcheck.joint.heights import plane_heights, spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
@@ -145,8 +145,8 @@ def face_pairs(upper: FaceList, lower: FaceList, most: float, play: float) -> tu
     if not len(upper.face) or not len(lower.face):
         return np.empty(0, int), np.empty(0, int)
     a, b = upper.box, lower.box
-    tree = shapely.STRtree(shapely.box(b[:, 0], b[:, 1], b[:, 3], b[:, 4]))
-    one, other = tree.query(shapely.box(a[:, 0] - play, a[:, 1] - play, a[:, 3] + play, a[:, 4] + play))
+    tree = shapely.STRtree(spans(b[:, :2], b[:, 3:5]))
+    one, other = tree.query(spans(a[:, :2] - play, a[:, 3:5] + play))
     near = (a[one, 2] - b[other, 5] <= most) & (a[one, 5] - b[other, 2] >= -DEEPEST)
     return np.unique(one[near]), np.unique(other[near])
 
@@ -176,9 +176,8 @@ def gaps(
     low_b, high_b = lower.boxes()
     if not len(low_a) or not len(low_b):
         return _no_gaps()
-    tree = shapely.STRtree(shapely.box(low_b[:, 0], low_b[:, 1], high_b[:, 0], high_b[:, 1]))
-    moved = (low_a[:, 0] + shift[0], low_a[:, 1] + shift[1], high_a[:, 0] + shift[0], high_a[:, 1] + shift[1])
-    one, other = tree.query(shapely.box(*moved))
+    tree = shapely.STRtree(spans(low_b, high_b))
+    one, other = tree.query(spans(low_a[:, :2] + shift, high_a[:, :2] + shift))
     near = (low_a[one, 2] - high_b[other, 2] <= most) & (high_a[one, 2] - low_b[other, 2] >= -DEEPEST)
     one, other = one[near], other[near]
     shapely.prepare(zone)

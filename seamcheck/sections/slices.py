@@ -101,7 +101,9 @@ def box_tree(soup: Soup) -> shapely.STRtree:
     low, high = soup.corners[:, :, :2].min(axis=1) - 1e-6, soup.corners[:, :, :2].max(axis=1) + 1e-6
     import shapely  # here: who reads kept sections cuts none
 
-    return shapely.STRtree(shapely.box(low[:, 0], low[:, 1], high[:, 0], high[:, 1]))
+    from seamcheck.joint.heights import spans
+
+    return shapely.STRtree(spans(low, high))
 
 
 def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shapely.STRtree | None = None) -> Segments:
@@ -196,7 +198,7 @@ def _near(
     The line of a station that runs askew to the frame is taken in pieces, so that its boxes stay narrow: a share
     of _NARROW mm; one along an axis, as most are, is one piece.
     """
-    import shapely
+    from seamcheck.joint.heights import spans
 
     count = np.maximum(1, np.ceil(2.0 * reach * np.abs(u).min(axis=1) / _NARROW)).astype(int)
     station = np.repeat(np.arange(len(points)), count)
@@ -205,7 +207,7 @@ def _near(
     first = points[station] + (length * piece - reach)[:, None] * u[station]
     last = first + length[:, None] * u[station]
     near, far = np.minimum(first, last), np.maximum(first, last)
-    found, facet = tree.query(shapely.box(near[:, 0], near[:, 1], far[:, 0], far[:, 1]))
+    found, facet = tree.query(spans(near, far))
     pairs = np.sort(station[found] * facets + facet)
     pairs = pairs[np.append(True, pairs[1:] != pairs[:-1])[: len(pairs)]]
     return pairs // facets, pairs % facets

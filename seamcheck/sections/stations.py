@@ -6,7 +6,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from seamcheck.contour import Path
-from seamcheck.contour.midline import Border
+from seamcheck.contour.midline import SETTLED, Border
 from seamcheck.sections.slices import Soup
 
 _NEAREST = 0.05  # mm between stations, at least
@@ -117,4 +117,6 @@ def place_on(
         for junction in junctions:
             ok &= np.linalg.norm(points - junction, axis=1) > 1.2 * width
         points[ok] += shift[ok, None] * u[ok]
+        if not ok.any() or np.abs(shift[ok]).max() < SETTLED:
+            break
     return points, u

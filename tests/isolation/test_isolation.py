@@ -14,7 +14,8 @@ import psutil
 import pytest
 
 from seamcheck.errors import NotReviewed, UsageError
-from seamcheck.isolation import Stopped, WarmWorkers, run_isolated
+from seamcheck.isolation import Stopped, WarmWorkers, run_isolated, written_by_child
+from seamcheck.isolation.frames import MOST_BYTES
 
 HERE = str(Path(__file__).parent)
 
@@ -132,7 +133,8 @@ def waits(condition, seconds=120.0):
 @pytest.mark.parametrize("end", ["SIGKILL", "SIGINT", "SIGTERM"])
 def test_a_parent_that_ends_leaves_no_child(tmp_path, way, end):
     note = tmp_path / "pid"
-    script = (
+    script = "import signal\nsignal.signal(signal.SIGINT, signal.default_int_handler)\n"  # a shell may have it ignored
+    script += (
         f"from seamcheck.isolation import *\nfrom seamcheck.isolation import imports\nimports.ALSO.append({HERE!r})\n"
     )
     script += f"note = {str(note)!r}\n{way}"
@@ -194,3 +196,22 @@ def test_a_server_that_was_killed_is_started_again():
         server.kill()
         server.wait(timeout=120)
         assert workers.run("isolation_jobs:who") != first
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="Windows has neither such pipes nor links for everybody")
+@pytest.mark.parametrize("what", ["pipe", "link", "folder", "too large", "missing"])
+def test_what_a_child_wrote_is_read_only_where_it_is_a_plain_file(tmp_path, what):
+    file, own = tmp_path / "proposed.step", tmp_path / "secret"
+    own.write_bytes(b"of the user's")
+    if what == "pipe":
+        os.mkfifo(file)
+    elif what == "link":
+        file.symlink_to(own)
+    elif what == "folder":
+        file.mkdir()
+    elif what == "too large":
+        with file.open("wb") as stream:
+            stream.truncate(MOST_BYTES + 1)  # takes no room on the disk
+    with pytest.raises(NotReviewed, match=r"proposed\.step"):
+        written_by_child(file)
+    assert written_by_child(own) == b"of the user's"

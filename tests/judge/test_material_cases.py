@@ -1,5 +1,7 @@
 """Cases of specialists, each named with where it comes from: what the verdict has to say of them."""
 
+import re
+
 import numpy as np
 import pytest
 from builder import Spec, build, rounded_rectangle
@@ -221,3 +223,18 @@ def test_a_weld_that_is_not_finished_in_time_is_no_pass(power, state):
         assert found["weld-start"].severity == "attention"
         assert found["weld-start"].at is not None
         assert ("longest_heating" in found["weld-start"].message) == (state == "too long")
+
+
+def test_thinned_as_told_a_scattering_cover_of_one_plaque_transmits_the_limit():
+    # 13 % at 2 mm: by the curve between the exponential and the diffuse one 28 % pass at 1.00 mm.
+    found, document = reviewed(PBT)
+    by = float(re.search(r"by ([\d.]+) mm", found["transmission"].remedy)[1])
+    assert by == pytest.approx(2.0 - document["transmission"]["limit_path_28_mm"], abs=0.011)
+    assert reviewed(PBT, thickness=np.full(401, 2.0 - by))[1]["transmission"]["contours"][0]["least_percent"] >= 27.9
+
+
+def test_a_value_just_beyond_its_limit_does_not_read_like_it():
+    # Room for both traps 1.6 t, melt 0.6 k: t = 0.375 k / 1.003 fills them 1.003 times.
+    expansion = 1.17
+    found, _ = reviewed({"cover": "PA6", "base": "PA6"}, trap=0.375 * expansion / 1.003)
+    assert "1.003 times; it should be at most 1.00 times" in found["trap-fill"].message

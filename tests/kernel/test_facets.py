@@ -51,7 +51,7 @@ def test_the_kernel_makes_the_same_area_of_it():
     body = plate(3)
     flat = next(i for i in range(len(body.faces)) if body.planes[i, 2] > 0.9)
     ours = area(body.facets([flat], 0.001).corners)
-    (theirs,) = mesh.mesh([body.faces[flat]], 0.001, 0.1, [False])
+    (theirs,) = mesh.mesh([body.faces[flat]], 0.001, 0.1, [mesh.RULED])
     assert ours == pytest.approx(area(theirs), abs=9 * 0.8 * 2 * math.pi * 0.001)
 
 

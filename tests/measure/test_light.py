@@ -106,6 +106,12 @@ def test_a_tall_connector_that_shades_the_beam_under_15_degrees_is_found():
     assert widest == pytest.approx(6.0 / 0.7, abs=0.3)
     assert min(edges) > widest - 1e-9
     assert "connector" in shaded.interface["light_clear"]["why"]
+    # at that height the ray to the light's inner edge (these settings have no margin) stands at 0.7 of where it enters:
+    # so far the block's side at x = -24 has to go to clear it
+    (place,) = shaded.interface["light_clear"]["places"]
+    inner = enters(200.0, 30.0 - 0.998 * 0.6, 2.0, 1.5)
+    assert place["move"] == pytest.approx(24.0 - 0.7 * inner, abs=0.01)
+    assert place["direction"] == pytest.approx([1.0, 0.0, 0.0], abs=1e-9)
     assert (
         interface(assemble(spec, *draw(spec), ("connector", box(*CONNECTOR), None)).parts)[0].column("beam_clear").min()
         == 1.0

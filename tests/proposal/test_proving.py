@@ -58,19 +58,19 @@ def test_what_mends_none_of_the_findings_is_not_held():
     change = Change(part="case", what="a face is moved", by=0.1, findings=("seam-step-1",))
     before = reviewed(finding("seam-step", "attention"))
     kept, _ = outcome([joint(changes=(change,))], before, before)
-    assert kept == ("nothing that the model breaks is mended by it.",)
+    assert kept == ("it mends none of the findings.",)
     kept, _ = outcome([joint(changes=(change,))], before, reviewed())
     assert kept == ()
 
 
 def test_a_finding_fits_where_the_new_review_no_longer_has_it():
     change = Change(part="case", what="the rib is wider", by=0.2, findings=("rib-width-1",))
-    left = Left(finding="seam-step-1", rule="seam-step", why="the whole seam would have to be laid level")
+    left = Left(finding="seam-step-1", rule="seam-step", why="the whole seam would have to lie in one plane")
     before = reviewed(finding("rib-width"), finding("seam-step", "attention"), finding("gap", "note"))
     found = remedies_of([joint(changes=(change,), left=(left,))], before, reviewed(finding("seam-step", "attention")))
     assert [(one.rule, one.fits, one.says) for one in found] == [
         ("rib-width", "yes", "the rib is wider by 0.20 mm"),
-        ("seam-step", "no", "the whole seam would have to be laid level"),
+        ("seam-step", "no", "the whole seam would have to lie in one plane. Measured: seam-step says."),
     ]
 
 

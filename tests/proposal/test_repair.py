@@ -6,6 +6,10 @@ import pytest
 from propose_models import solids_of
 
 from seamcheck import propose
+from seamcheck.catalogue.repairs import PROPOSED_FOR
+from seamcheck.proposal.mending import SECTION_RULES
+from seamcheck.proposal.plan import REDRAWN
+from seamcheck.proposal.repair import WAYS
 from seamcheck.samples import samples
 from seamcheck.settings.settings import Settings
 
@@ -14,7 +18,7 @@ SAMPLES = {sample.name: sample for sample in samples()}
 MENDED = {
     "rib-width": "the rib is wider",
     "rib-height": "the outer trap's floor is deeper",
-    "rib-uniformity": "a raised place is taken away",
+    "rib-uniformity": "a pad at s =",
     "slenderness": "the rib is wider",
     "trap-room": "the inner trap's floor is deeper",
     "trap-side": "the inner trap is wider",
@@ -22,24 +26,24 @@ MENDED = {
     "trap-open-inner": "closes the inner flash trap",
     "lip-gap": "the outer lip is higher",
     "sink-travel": "what the cover meets first is cut back",
-    "seam-open": "a recess or groove is filled",
-    "contact-gap": "a recess or groove is filled",
-    "corner-radius": "the joint is drawn anew",
-    "cover-thickness": "the cover's face towards the light is lowered",
-    "cover-uniformity": "a raised place is taken away",
-    "transmission": "a raised place is taken away",
-    "clamp-land": "the chamfer that ends the land is taken away",
-    "clamp-tilt": "the land that falls off is filled level",
+    "seam-open": "a recess or groove at s =",
+    "contact-gap": "a recess or groove at s =",
+    "corner-radius": "the joint is redrawn",
+    "cover-thickness": "the cover's top is lowered",
+    "cover-uniformity": "a pad at s =",
+    "transmission": "a pad at s =",
+    "clamp-land": "the chamfer that ends the land is removed",
+    "clamp-tilt": "the sloping land is filled level",
     "intended-stop": "the stop is raised",
-    "parts-overlap": "a face is moved out of the other part",
+    "parts-overlap": "a face is moved clear of the other part",
 }
 """Sample -> what is moved; each breaks one rule by its geometry."""
 
 LEFT = {
-    "cover-hole": "has a purpose",
-    "beam-path": "has a purpose",
-    "clamp-reach": "has a purpose",
-    "wall-opening": "has a purpose",
+    "cover-hole": "There is no cover over the rib here",
+    "beam-path": "of the light's width reaches the rib",
+    "clamp-reach": "of the seam has land square to the light",
+    "wall-opening": "An opening goes through the wall below 8.00 mm",
     "support-offset": "the wall below",
     "wall-to-rib": "the wall below",
     "overhang": "the wall below",
@@ -49,7 +53,14 @@ LEFT = {
     "flatness-stack": "tolerances",
     "collapse-window": "0.73 mm below the contact",
 }
-"""Sample -> word of the reason why nothing of the joint is moved."""
+"""Sample -> words of the reason why nothing of the joint is changed, with what was measured there."""
+
+
+def test_a_remedy_names_the_proposal_for_exactly_the_rules_that_it_changes_something_for():
+    # the review tells its reader for which findings a change can be tried; what is tried stands in the proposal
+    assert set(SECTION_RULES) | set(WAYS) | REDRAWN == PROPOSED_FOR
+    assert set(MENDED) <= PROPOSED_FOR
+    assert set(LEFT) & PROPOSED_FOR == {"collapse-window"}  # tried, and left with the reason
 
 
 def proposed(name):

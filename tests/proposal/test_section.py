@@ -8,7 +8,7 @@ import pytest
 import shapely
 from shapely import Polygon
 
-from seamcheck.proposal.design import LEAST_LIP, Space, Wishes, design, narrowest, on_grid
+from seamcheck.proposal.design import LEAST_LIP, Choices, Space, design, narrowest, on_grid
 from seamcheck.proposal.room import Line, measure_room, outside_stretches, rounded
 from seamcheck.proposal.section import Section
 from seamcheck.sections.pieces import lines_and_arcs, ring_through, rings_of
@@ -46,7 +46,7 @@ def test_a_trap_on_the_inside_of_a_turn_counts_with_the_way_of_its_middle():
 def test_a_design_holds_every_limit_and_its_room(half):
     settings = Settings()
     space = Space(half, half, 8.0, 6.0, 9.0)
-    chosen = on_grid(design(space, settings), space, settings, Wishes())
+    chosen = on_grid(design(space, settings), space, settings, Choices())
     s = chosen.section
     assert chosen.fits
     assert s.half_width("inner") + LEAST_LIP <= half + 1e-9
@@ -70,8 +70,8 @@ def test_where_the_room_is_less_than_the_narrowest_section_nothing_fits():
 
 
 def test_fixed_dimensions_stay():
-    wishes = Wishes({"rib_width": 1.2, "trap_outer": 0.9})
-    chosen = on_grid(design(Space(3, 3), Settings(), wishes), Space(3, 3), Settings(), wishes)
+    choices = Choices({"rib_width": 1.2, "trap_outer": 0.9})
+    chosen = on_grid(design(Space(3, 3), Settings(), choices), Space(3, 3), Settings(), choices)
     assert (chosen.section.rib_width, chosen.section.trap_outer) == (1.2, 0.9)
 
 

@@ -9,7 +9,7 @@ import cadquery as cq
 import numpy as np
 import pytest
 import shapely
-from propose_models import ellipse, pair, rectangle
+from propose_models import curved, ellipse, inclined, pair, rectangle
 from scipy.special import ellipe
 
 from seamcheck.joint.frame import Frame
@@ -17,9 +17,9 @@ from seamcheck.kernel import Body
 from seamcheck.kernel.grooves import Axes, volume
 from seamcheck.kernel.stepped import Flat, Wall, stepped
 from seamcheck.proposal.level import as_line
-from seamcheck.proposal.room import Line, Net
+from seamcheck.proposal.room import Line, Net, rounded
 from seamcheck.proposal.section import Section
-from seamcheck.proposal.shape import cut_joint
+from seamcheck.proposal.shape import contact_faces, cut_joint
 from seamcheck.sections.pieces import tangent_ring
 
 AXES = Axes(np.zeros(3), np.eye(3))
@@ -128,3 +128,40 @@ def test_what_is_cut_out_of_a_wall_is_the_area_between_its_parallel_curves(drawn
     assert volume(body.shape) - volume(cut.part) == pytest.approx(expected, rel=rel)
     assert cq.Shape(cut.part).isValid()
     assert all(cq.Shape(tool).isValid() for _, tool in cut.tools)
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize(
+    ("parts", "rise"),
+    [(inclined(60, 40, 4.0, 20.0), lambda x: 16.0 + np.tan(np.radians(20.0)) * x), (curved(60, 40, 4.0, 60.0), None)],
+    ids=["inclined by 20 degrees", "on a cylinder"],
+)
+def test_on_a_slope_what_is_cut_out_is_plan_area_times_depth(parts, rise):
+    # Cavalieri: a strip lowered along z by one depth everywhere loses its area seen along z times that depth, however
+    # the contact slopes. Areas by Steiner, as above; the cover sinks along z, so depths count along z.
+    rise = rise or (lambda x: 16.0 - 60.0 + np.sqrt(60.0**2 - x**2))
+    body = Body(parts["lamp case"].val().wrapped)
+    frame = Frame.along(np.array([0.0, 0.0, 1.0]), np.array([0.0, 0.0, 16.0]))
+    outline = shapely.Polygon(
+        frame.local(np.column_stack([rounded_points(60, 40, 5.0), np.full(len(rounded_points(60, 40, 5.0)), 16.0)]))[
+            :, :2
+        ]
+    )
+    section = Section(1.2, 1.0, 0.7, 0.6, 0.65, 0.0, 0.4)
+    middle = rounded(Line("c1", True, np.asarray(outline.buffer(-2.0, quad_segs=256).exterior.coords)[:-1]), 4.5).points
+    region = outline.difference(outline.buffer(-4.0, quad_segs=256))
+    along_it = shapely.get_coordinates(shapely.segmentize(shapely.LinearRing(middle), 0.1))
+    heights = rise(frame.world(np.column_stack([along_it, np.zeros(len(along_it))]))[:, 0]) - 16.0
+    faces = contact_faces(body, region, frame, 1.0, 20.0)
+    span = float(heights.min()), float(heights.max())
+    cut = cut_joint(body, faces, frame, [Net(Line("c1", True, middle))], section, span, region)
+    outer, length = 200.0 - (8.0 - 2.0 * math.pi) * 5.0, 184.0 - (8.0 - 2.0 * math.pi) * 4.5
+
+    def beside(p, q):
+        return length * (q - p) + math.pi * (q**2 - p**2)
+
+    land = outer * 4.0 - 16.0 * math.pi - beside(-0.6, 0.6)
+    traps = beside(-0.6 - 0.7, -0.6) + beside(0.6, 0.6 + 0.6)
+    expected = land * section.lowering + traps * (section.rib_height - section.lowering)
+    assert volume(body.shape) - volume(cut.part) == pytest.approx(expected, rel=2e-3)
+    assert cq.Shape(cut.part).isValid()

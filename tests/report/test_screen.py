@@ -84,3 +84,13 @@ def with_findings(count):
     document["findings"] = made
     document["verdict"] = "pass" if not count else "fail"
     return document
+
+
+def test_a_finding_that_a_proposal_may_mend_names_the_command():
+    document = with_findings(1)
+    (finding,) = document["findings"]
+    finding |= {"rule": "rib-width", "severity": "must-fix"}
+    command = f"Does the change for finding 1 fit? seamcheck propose {document['model']['files'][0]['file']}"
+    assert command in " ".join(" ".join(lines_of(document, 100)).split())
+    finding["rule"] = "wall-opening"
+    assert "propose" not in " ".join(lines_of(document, 100))

@@ -453,7 +453,7 @@ def test_stores_of_other_kinds_and_versions_stay_untouched(place):
             scan(place)
         assert file.read_bytes() == before
     file.write_bytes(b"no database" * 1000)
-    with pytest.raises(ScanStopped, match="no store of a scan"):
+    with pytest.raises(ScanStopped, match="not the store of a scan"):
         scan(place)
 
 

@@ -87,3 +87,17 @@ def test_an_option_without_a_value_says_what_it_should_look_like(option):
     result = shell("review", "x.step", option, "distance")
     assert result.exit_code == 2
     assert "should look like" in result.output
+
+
+def test_propose_and_prepare_take_answers_as_review_does_and_scan_says_that_it_does_not(tmp_path):
+    """A file that accepts nothing that can be read stops each of them before any model is opened."""
+    model, answers = tmp_path / "m.step", tmp_path / "answers.json"
+    model.write_text("no model")
+    answers.write_text("{}")
+    for command in (("review",), ("propose",), ("prepare", "--into", tmp_path / "trial")):
+        done = shell(*command, model, "--answers", answers)
+        assert done.exit_code == 2
+        assert "is not a file of answers" in done.output
+    done = shell("scan", tmp_path, "--out", tmp_path / "out", "--answers", answers)
+    assert done.exit_code == 2
+    assert "--answers" in done.output

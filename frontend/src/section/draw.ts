@@ -144,7 +144,7 @@ interface Place {
 
 /** Every dimension that exists at this station; returns where findings without one of their own are pinned. */
 function dimension(request: SectionRequest, dims: Dimensions, place: Place): Record<string, Point> {
-  const { contour, facts, compact } = request;
+  const { contour, facts, compact, width } = request;
   const { half, at, plot, sides, up, ribless } = place;
   const get = (column: string) => dims.value(column);
   const gap = get("gap") ?? 0, thick = get("cover_thickness");
@@ -168,10 +168,10 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     anchors.land = [(from[0] + end[0]) / 2, (from[1] + end[1]) / 2];
     const feet: [number, number] = to > 0 ? [from[1], end[1]] : [end[1], from[1]];
     const tilted = get("clamp_tilt") !== null && dims.finding({ column: "clamp_tilt", title: "" }) !== null;
-    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: tr("land from the beam's edge") }, to);
+    dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: width < 560 ? tr("land") : tr("land from the beam's edge") }, to);
     if (facts.margin > 0) {
       const foot = at(edge - to * facts.margin, roof);
-      dims.margin(foot, from, rowLand, to, `${tr("margin")} ${mm(facts.margin, 2)}`);
+      dims.margin(foot, from, rowLand, to, `${tr("beam margin")} ${mm(facts.margin, 2)}`);
     }
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof), at(edge + to * limit, roof)]]);
@@ -302,12 +302,14 @@ function travel(request: SectionRequest, dims: Dimensions, { at, X, Y, plot, up 
 
 /** Which way and how far what stands in the light has to go, where that was measured. */
 function outOfLight(request: SectionRequest, dims: Dimensions, { X, Y, plot }: Place): void {
-  const finding = dims.finding({ column: "beam_clear", title: "" });
+  const finding = dims.finding({ column: "beam_clear", title: "", judged: ["light_clear"] });
   if (!finding?.way || !finding.change) return;
   const strips = (request.sections?.shadeAt(request.station) ?? []).filter((strip) => strip.v !== null && strip.part);
   if (!strips.length) return;
   const way = finding.way === "outward" ? 1 : -1, tall = Math.min(...strips.map((strip) => strip.v!));
-  const edge = way < 0 ? Math.max(...strips.map((strip) => strip.high)) : Math.min(...strips.map((strip) => strip.low));
+  const ends = strips.map((strip): [number, number] => (strip.leans && strip.u !== null ? [strip.u, strip.u] : [strip.low, strip.high]));
+  const edge = way < 0 ? Math.max(...ends.map((end) => end[1])) : Math.min(...ends.map((end) => end[0]));
+  if (Y(tall) < plot.y || X(edge) < plot.x || X(edge) > plot.x + plot.w) return; // it stands outside the picture
   const to = edge + way * finding.change, y = Math.max(Y(tall) - 32, plot.y + 6);
   dims.sketch(`ghost ${toneOf(finding)}`, [[X(to), y - 12], [X(to), y + 26]]);
   dims.change(finding, [X(edge), y], [X(to), y]);

@@ -211,11 +211,10 @@ def _many_passes(
         "weld_time": _weld_time(found, point),
     }
     if weld.start != weld.start:
-        never = float(np.nanmax(found.least)) > 1.0  # share of the power
         reached = _reached(found, heating, ambient)
         says.append(
             say("heat.never", why=reached, power=least)
-            if never
+            if _never_melts(found)
             else say("heat.long", why=reached, time=heating.longest)
         )
     else:
@@ -254,8 +253,12 @@ def _weld_time(found: Course, point: list[float | None]) -> Value:
     """Time (s) with the laser on, or why there is none: the slowest place never melts, or the weld takes too long."""
     if np.isfinite(found.weld.finish):
         return {"value": found.weld.finish, "at": point, "why": ""}
-    never = float(np.nanmax(found.least)) > 1.0  # share of the power
-    return {"value": None, "at": point, "why": "never-melts" if never else "too-long"}
+    return {"value": None, "at": point, "why": "never-melts" if _never_melts(found) else "too-long"}
+
+
+def _never_melts(found: Course) -> bool:
+    """Whether some place takes more than the power given to melt at all."""
+    return float(np.nanmax(found.least)) > 1.0  # share of the power
 
 
 def _in_step(found: Course, heating: Heating, power: float, length: float) -> np.ndarray:

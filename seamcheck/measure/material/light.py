@@ -17,7 +17,7 @@ from seamcheck.measure.material.transmission import COMFORTABLE, EXTRAPOLATION, 
 from seamcheck.settings.material import MaterialSettings
 from seamcheck.settings.plaques import Plaque
 
-_AS_THICK = 1e-3  # mm: a light path so little longer than the thickest plaque counts as long as it
+_AS_THICK = 1e-3  # mm: a beam path so little longer than the thickest plaque counts as long as it
 
 
 def cover_fit(settings: MaterialSettings) -> TransmissionFit | None:
@@ -41,7 +41,7 @@ def add_light_columns(
         own["light_path"] = track.because(path, source, "cover_thickness", "path_in_cover")
         if fit is not None:
             own["transmission"] = Column(100.0 * fit.at(path), own["light_path"].reasons)
-            own["extinction"] = Column(fit.falls_by(path), own["light_path"].reasons)
+            own["extinction"] = Column(fit.falls_by(path, fit.limit_thickness(COMFORTABLE)), own["light_path"].reasons)
 
 
 CLASSES: dict[str, float] = {"filled": 2.0, "semi-crystalline": 2.5, "amorphous": 6.0}

@@ -72,12 +72,20 @@ class TransmissionFit:
         """Transmission (share 0 to 1) by the exponential form, for beam paths in mm, any shape."""
         return np.minimum(self.surface_term * np.exp(-self.extinction * np.asarray(path, dtype=float)), self.cap)
 
-    def falls_by(self, path: ArrayLike) -> np.ndarray:
-        """How fast the transmission falls, -d ln T / dx, 1/mm, at beam paths in mm, any shape; NaN stays NaN."""
+    def falls_by(self, path: ArrayLike, to: float | None = None) -> np.ndarray:
+        """How fast the transmission falls, -d ln T / dx, 1/mm, at beam paths in mm, any shape; NaN stays NaN.
+
+        Where the curve is no exponential: the mean between the path and ``to`` (mm), where that is given.
+        """
         path, scatter = np.asarray(path, dtype=float), self.diffuse[1]
-        if self.is_between:
-            return np.asarray((self.extinction + scatter / (1.0 + scatter * path)) / 2.0)
-        return np.where(np.isfinite(path), self.extinction, np.nan)
+        if not self.is_between:
+            return np.where(np.isfinite(path), self.extinction, np.nan)
+        here = np.asarray((self.extinction + scatter / (1.0 + scatter * path)) / 2.0)
+        if to is None or not 0.0 < to < np.inf:
+            return here
+        with np.errstate(invalid="ignore", divide="ignore"):
+            mean = np.log(self.at(to) / self.at(path)) / (path - to)
+        return np.where(np.abs(path - to) > 1e-6, mean, here)
 
     def diffuse_at(self, path: ArrayLike) -> np.ndarray:
         """Transmission (share 0 to 1) by the diffuse form, any shape; shows how much the form matters."""

@@ -180,7 +180,7 @@ def draw(joint: Joint, count: int, seed: int) -> Chances:
 def _transmission(
     joint: Joint, shift: np.ndarray, random: np.random.Generator, count: int, drawn: list[str]
 ) -> np.ndarray:
-    """Transmission (count, k) of the stations with the longest light paths."""
+    """Transmission (count, k) of the stations with the longest beam paths."""
     assert joint.fit is not None
     assert joint.path is not None
     fit = joint.fit

@@ -25,7 +25,7 @@ _STATE = ("unknown", "within", "near", "broken", "waived", "look", "noted")
 _TALL = ((6.5, 1.5), (5.5, 3.0), (4.0, 6.0), (0.0, 14.0), (1.5, 11.0), (2.0, 10.0), (4.5, 5.0))
 """State -> top and height of its mark in a row 14 high, as in the page's own strip."""
 
-_WIDE, _LEFT, _RIGHT = 1100.0, 210.0, 150.0
+_WIDE, _LEFT, _RIGHT = 820.0, 190.0, 150.0
 _ROW, _HEAD = 17.0, 40.0
 _CHART, _MOST_POINTS = 120.0, 250
 
