@@ -108,8 +108,13 @@ class Candidate:
         return self.length * self.falls * self.share * around * self.free * stands
 
 
-def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candidate], list[Meeting]]:
-    """All readings of two bodies that lie near each other, and where they meet at all."""
+def read_pair(
+    ids: tuple[str, str], bodies: dict[str, Body], named: bool = False
+) -> tuple[list[Candidate], list[Meeting]]:
+    """All readings of two bodies that lie near each other, and where they meet at all.
+
+    Where the user named a part, a closed band amid broad faces counts too: a board in its holder has one as well.
+    """
     a, b = (bodies[i] for i in ids)
     surface_a, surface_b = near_surface(a, b.box), near_surface(b, a.box)
     if not len(surface_a.area) or not len(surface_b.area):
@@ -126,7 +131,7 @@ def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candi
             patches = find_patches(bodies[carrier], own, opposed, frame, 1.0)
             meeting = Meeting(carrier, counter, frame, tuple(sorted(patches, key=opposed_area)[::-1]))
             candidate = _read(meeting, own, opposite, bodies, others) if patches else None
-            if candidate is None:
+            if candidate is None and named:
                 over = partial(covered, opposite=opposite, frame=frame)
                 patches += rings_within(bodies[carrier], own, opposed, over, frame)
                 meeting = Meeting(carrier, counter, frame, tuple(sorted(patches, key=opposed_area)[::-1]))
@@ -141,7 +146,8 @@ def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candi
                 candidate = _read(meeting, own, opposite, bodies, others) or candidate
             if candidate is not None:
                 found.append(candidate)
-    return found, meetings
+    usual = [candidate for candidate in found if not any(not p.rest.is_empty for p in candidate.patches)]
+    return (usual if any(candidate.encloses > 0.0 for candidate in usual) else found), meetings
 
 
 def _read(
