@@ -9,7 +9,6 @@ import subprocess
 import sys
 import time
 from dataclasses import dataclass
-from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -38,16 +37,19 @@ KERNEL_S = 0.65
 """CPU seconds of importing the CAD kernel on the machine that the bars in seconds mean."""
 
 
-@cache
-def factor() -> float:
-    """How many times as long this machine takes as the one that the bars mean: by the kernel's import, now."""
-    return float(job("kernel", Path(), times=5)["cpu"]) / KERNEL_S
+def factor(times: int = 2) -> float:
+    """How many times as long this machine takes as the one that the bars mean: by the kernel's import, just now.
+
+    Asked for every row anew: a machine that others use too is slower at one time than at another.
+    """
+    return float(job("kernel", Path(), times=times)["cpu"]) / KERNEL_S
 
 
 def within(what: str, value: float, bar: float, behind: str = "", unit: str = "s") -> Row:
     """A row whose bar is in seconds of the machine that the bars mean; ``value`` in seconds of this one."""
-    told = f"{value:.2f} s here; {behind}" if behind else f"{value:.2f} s here"
-    return Row(what, value / factor(), unit, f"<= {bar:g}", value / factor() <= bar, told)
+    times = factor()
+    told = f"{value:.2f} s here, factor {times:.2f}" + (f"; {behind}" if behind else "")
+    return Row(what, value / times, unit, f"<= {bar:g}", value / times <= bar, told)
 
 
 def shell(*arguments: str, times: int = 1, cache: str = "") -> tuple[float, float]:
@@ -72,12 +74,16 @@ def loads_no_kernel(*arguments: str) -> bool:
 
 def run(command: list[str], cache: str = "", codes: tuple[int, ...] = (0, 1)) -> str:
     """Standard output of a command run in the project's folder, with a cache folder or none."""
-    done = subprocess.run(
-        command, cwd=ROOT, capture_output=True, text=True, check=False, env={**os.environ, "SEAMCHECK_CACHE": cache}
-    )
+    done = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=False, env=_environment(cache))
     if done.returncode not in codes:
         raise RuntimeError(f"{command} ended with {done.returncode}: {done.stderr[-2000:]}")
     return done.stdout
+
+
+def _environment(cache: str) -> dict[str, str]:
+    """With modules kept compiled, as they are wherever seamcheck is installed."""
+    kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+    return {**kept, "SEAMCHECK_CACHE": cache}
 
 
 def _json(command: list[str]) -> dict[str, Any]:

@@ -112,7 +112,7 @@ def ladders(folder: Path, tell: Tell, names: Sequence[str] = ()) -> Iterator[Row
         tell(f"growth with {name}")
         climbed = climb(name, folder)
         worse = max(climbed.fitted, climbed.last)
-        steps = ", ".join(f"{size:g}: {cost / factor():.2f} s" for size, cost in climbed.rungs)
+        steps = ", ".join(f"{size:g}: {cost:.2f} s" for size, cost in climbed.rungs)
         behind = f"{ladder.unit}: {steps}; fitted {climbed.fitted:.2f}, between the last two {climbed.last:.2f}"
         yield Row(f"growth with {name}", worse, "power", f"<= {POWER}", worse <= POWER, behind)
 

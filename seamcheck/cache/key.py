@@ -24,6 +24,10 @@ AFTERWARDS = ("second_collapse", "limits", "severities", "waivers", "material", 
 _MEASURING = ("cadquery-ocp", "numpy", "scipy", "shapely")  # libraries that numbers come from
 
 
+_AFTER = ("proposal", "preparation", "report", "comparison", "scanning", "cli")
+"""Rooms that look at what was measured; nothing that measures imports them, so their source is no part of the key."""
+
+
 def measuring(settings: Settings) -> Settings:
     """What measuring gets to know of the settings: those that come in afterwards stand at their defaults."""
     nothing = Settings()
@@ -47,10 +51,11 @@ def key_of(files: Sequence[ModelFile], settings: Settings) -> str:
 
 @cache
 def code() -> str:
-    """Version of this package, digest of its source, versions of what it measures with."""
+    """Version of this package, digest of the source that measures, versions of what it measures with."""
     digest = hashlib.sha256()
     root = Path(__file__).resolve().parents[1]
-    for path in sorted(root.rglob("*.py")):
+    below = [folder for folder in root.iterdir() if folder.is_dir() and folder.name not in _AFTER]
+    for path in sorted([*root.glob("*.py"), *(path for folder in below for path in folder.rglob("*.py"))]):
         digest.update(str(path.relative_to(root)).encode() + b"\0" + path.read_bytes() + b"\0")
     versions = [f"{name} {_version(name)}" for name in _MEASURING]
     return "\n".join([__version__, digest.hexdigest(), sys.version, sys.platform, *versions])

@@ -51,7 +51,7 @@ MATERIAL_RULES: tuple[Rule, ...] = (
                 "transmission", accepted_reasons=_UNCOVERED,
                 lower=Bound(
                     "min",
-                    "The cover transmits {value} of the light here; from {limit} on its surface is in little danger.",
+                    "The cover transmits {value} of the light here; from {limit} its surface is in little danger.",
                     _THINNER, change=_THIN_BY, change_unit="mm",
                 ),
             ),

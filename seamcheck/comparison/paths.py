@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any
@@ -10,33 +10,12 @@ from typing import Any
 import numpy as np
 
 from seamcheck.comparison.rigid import Rigid
-from seamcheck.report.facts import column_of, points_of
+from seamcheck.report.review import ContourReview
 
 
 @dataclass(frozen=True, eq=False)
-class SeamPath:
-    """One path of a seam as a document holds it.
-
-    Attributes
-    ----------
-    joint, id : ids in the document
-    closed : whether it returns to its start
-    length : mm
-    s : (n,) mm along the path
-    points, u : (n, 3) mm, and unit vectors to the outer side
-    columns : quantity -> (n,) float, NaN where not measured
-    unmeasured : runs {"column", "from_s", "to_s", "why"}
-    """
-
-    joint: str
-    id: str
-    closed: bool
-    length: float
-    s: np.ndarray
-    points: np.ndarray
-    u: np.ndarray
-    columns: Mapping[str, np.ndarray]
-    unmeasured: Sequence[Mapping[str, Any]]
+class SeamPath(ContourReview):
+    """One path of a seam as a document holds it, with what comparing it needs."""
 
     def moved(self, motion: Rigid) -> SeamPath:
         """The path after a rigid motion."""
@@ -84,24 +63,8 @@ class SeamPath:
 def seam_paths(document: Mapping[str, Any]) -> tuple[SeamPath, ...]:
     """All paths of all joints of a review document; those of fewer than two stations are left out."""
     return tuple(
-        _path(joint["id"], contour)
+        SeamPath.of(joint["id"], contour)
         for joint in document["joints"]
         for contour in joint["contours"]
         if len(contour["stations"]["s"]) > 1
-    )
-
-
-def _path(joint: str, contour: Mapping[str, Any]) -> SeamPath:
-    stations = contour["stations"]
-    keys = [key for key in stations if key not in ("s", "x", "y", "z", "u")]
-    return SeamPath(
-        joint=joint,
-        id=contour["id"],
-        closed=bool(contour["closed"]),
-        length=float(contour["length_mm"]),
-        s=np.asarray(stations["s"], dtype=float),
-        points=points_of(contour),
-        u=np.asarray(stations["u"], dtype=float).reshape(-1, 3),
-        columns={key: column_of(contour, key) for key in keys},
-        unmeasured=tuple(contour["unmeasured"]),
     )

@@ -13,6 +13,11 @@ import numpy as np
 DECIMALS = 6
 """Digits after the point of every number in the document."""
 
+_ONLY_NUMBERS = frozenset({float, type(None)})
+_LONG = 16  # numbers in a list from which it is quicker to take them as an array
+_name_text = json.JSONEncoder(ensure_ascii=False).encode
+_value_text = json.JSONEncoder(ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
+
 
 def number(value: float | None) -> float | None:
     """A finite number rounded; None for None, NaN and infinities."""
@@ -47,6 +52,8 @@ def _plain(value: Any) -> Any:
     if kind is dict:
         return {key: _plain(item) for key, item in value.items()}
     if kind is list or kind is tuple:
+        if len(value) >= _LONG and _ONLY_NUMBERS.issuperset(map(type, value)):
+            return numbers(np.array(value, dtype=float))  # None is NaN there
         return [_plain(item) for item in value]
     if isinstance(value, msgspec.Struct):
         pairs = zip(value.__struct_encode_fields__, value.__struct_fields__, strict=True)
@@ -78,11 +85,11 @@ def _write(value: Any, indent: str, parts: list[str]) -> None:
     if isinstance(value, dict) and value:
         mark = "{\n"
         for key, item in value.items():
-            parts.append(f"{mark}{deeper}{json.dumps(key, ensure_ascii=False)}: ")
+            parts.append(f"{mark}{deeper}{_name_text(key)}: ")
             _write(item, deeper, parts)
             mark = ",\n"
         parts.append(f"\n{indent}}}")
-    elif isinstance(value, list) and any(isinstance(item, dict) for item in value):
+    elif isinstance(value, list) and dict in set(map(type, value)):
         mark = "[\n"
         for item in value:
             parts.append(mark + deeper)
@@ -90,4 +97,4 @@ def _write(value: Any, indent: str, parts: list[str]) -> None:
             mark = ",\n"
         parts.append(f"\n{indent}]")
     else:
-        parts.append(json.dumps(value, ensure_ascii=False, allow_nan=False, separators=(",", ":")))
+        parts.append(_value_text(value))

@@ -72,12 +72,16 @@ def start_mark(contour: Mapping[str, Any], frame: PlanFrame, size: float) -> tup
     return np.array([points[0] + 0.7 * size * u, turn, turn + 2.0 * size * way]), points[0] - 3.4 * size * u
 
 
+_SLIT = 0.02  # mm: slits of half this width between facets are none of the part
+
+
 def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
     """What a part covers in the plan, mm: the union of its display mesh seen along the beam."""
     corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
     one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
     facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the beam covers all the rest
-    return shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005).simplify(0.01)
+    shape = shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005)
+    return shape.buffer(_SLIT, join_style="mitre").buffer(-_SLIT, join_style="mitre").simplify(0.01)
 
 
 def land_side(contour: Mapping[str, Any]) -> int:

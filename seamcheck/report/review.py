@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Self
 
 import msgspec
 import numpy as np
@@ -14,6 +14,7 @@ from seamcheck.document.plain import to_json
 from seamcheck.document.read import check_document, read_text
 from seamcheck.document.records import Document
 from seamcheck.judge.findings import Finding
+from seamcheck.report.facts import column_of, points_of
 
 if TYPE_CHECKING:
     import pandas
@@ -44,6 +45,18 @@ class ContourReview:
     u: np.ndarray
     columns: Mapping[str, np.ndarray]
     unmeasured: tuple[Mapping[str, Any], ...]
+
+    @classmethod
+    def of(cls, joint: str, contour: Mapping[str, Any]) -> Self:
+        """The path of a joint as a document holds it."""
+        stations = contour["stations"]
+        return cls(
+            joint=joint, id=contour["id"], closed=bool(contour["closed"]), length=float(contour["length_mm"]),
+            s=np.array(stations["s"], dtype=float), points=points_of(contour),
+            u=np.array(stations["u"], dtype=float).reshape(-1, 3),
+            columns={key: column_of(contour, key) for key in stations if key not in ("s", "x", "y", "z", "u")},
+            unmeasured=tuple(contour["unmeasured"]),
+        )  # fmt: skip
 
     def __getitem__(self, quantity: str) -> np.ndarray:
         """The column of a quantity, (n,) float, NaN where not measured."""
@@ -106,7 +119,7 @@ class Review:
     def contours(self) -> tuple[ContourReview, ...]:
         """All paths of all joints, with numpy arrays."""
         return tuple(
-            _contour(joint["id"], contour) for joint in self.document["joints"] for contour in joint["contours"]
+            ContourReview.of(joint["id"], contour) for joint in self.document["joints"] for contour in joint["contours"]
         )
 
     @property
@@ -130,23 +143,3 @@ class Review:
         name = self.document["model"]["file"]
         count = len(self.document["findings"])
         return f"<Review of {name!r}: {self.verdict}, {count} finding{'' if count == 1 else 's'}>"
-
-
-def _contour(joint: str, record: Mapping[str, Any]) -> ContourReview:
-    stations = record["stations"]
-    columns = {
-        key: np.array([np.nan if v is None else v for v in values], dtype=float)
-        for key, values in stations.items()
-        if key not in ("s", "x", "y", "z", "u")
-    }
-    return ContourReview(
-        joint=joint,
-        id=record["id"],
-        closed=record["closed"],
-        length=record["length_mm"],
-        s=np.array(stations["s"], dtype=float),
-        points=np.column_stack([np.array(stations[axis], dtype=float) for axis in "xyz"]),
-        u=np.array(stations["u"], dtype=float).reshape(-1, 3),
-        columns=columns,
-        unmeasured=tuple(record["unmeasured"]),
-    )

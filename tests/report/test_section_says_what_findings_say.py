@@ -39,8 +39,8 @@ def test_section_strip_table_and_finding_agree(sample, window, tmp_path):
         value, limit = facts.value_text(finding), facts.limit_words(document, finding)
         table = window.text(row)
         mark = window.run(
-            "const m = document.querySelector(`#section-figure [data-mark='${arguments[0]}']`);"
-            "return m && [m.querySelector('title')?.textContent ?? m.textContent, m.getAttribute('class')]", n,
+            "const m = [...document.querySelectorAll(`#section-figure [data-mark='${arguments[0]}']`)];"
+            "return m.length ? [m.map((line) => line.textContent).join(' '), m[0].getAttribute('class')] : null", n,
         )  # fmt: skip
         here = window.run("return document.querySelectorAll('#section-figure .mark-line').length")
         assert mark or here > 3, "every finding of a place is named in its section, up to three of them"

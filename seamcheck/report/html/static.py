@@ -118,21 +118,35 @@ def _axes(frame: PlanFrame, tall: float) -> Iterator[str]:
 def _marks(
     document: Document, joint: Mapping[str, Any], pixels: Mapping[str, np.ndarray]
 ) -> Iterator[tuple[str, np.ndarray, str]]:
-    """Numbers of the findings at one place, the place, and the tone of the gravest."""
+    """Numbers of the findings at one place, the place, and the tone of the gravest; of many places in short."""
+    placed = _placed(document, joint, pixels, 26.0)
+    is_short = len(placed) > _FEW_PLACES
+    for place, group in _placed(document, joint, pixels, 44.0) if is_short else placed:
+        shown = 1 if is_short else 3
+        rest = f"+{len(group) - shown}" if len(group) > shown else ""
+        numbers = "·".join(str(n.number) for n in group[:shown]) + (rest if is_short or not rest else f" {rest}")
+        yield numbers, place, "waived" if group[0].is_waived else str(group[0].finding["severity"])
+
+
+_FEW_PLACES = 8
+
+
+def _placed(
+    document: Document, joint: Mapping[str, Any], pixels: Mapping[str, np.ndarray], apart: float
+) -> list[tuple[np.ndarray, list[Numbered]]]:
+    """Findings by place; those nearer to each other than ``apart`` pixels are at one."""
     placed: list[tuple[np.ndarray, list[Numbered]]] = []
     for numbered in facts.numbered_findings(document):
         if numbered.finding.get("joint") != joint["id"]:
             continue
         for contour, station in facts.spots(document, numbered):
             place = pixels[contour][station]
-            near = next((group for spot, group in placed if float(np.hypot(*(spot - place))) < 26.0), None)
+            near = next((group for spot, group in placed if float(np.hypot(*(spot - place))) < apart), None)
             if near is None:
                 placed.append((place, [numbered]))
             elif numbered not in near:
                 near.append(numbered)
-    for place, group in placed:
-        numbers = "·".join(str(n.number) for n in group[:3]) + (f" +{len(group) - 3}" if len(group) > 3 else "")
-        yield numbers, place, "waived" if group[0].is_waived else str(group[0].finding["severity"])
+    return placed
 
 
 def strip_svg(document: Document, joint: Mapping[str, Any]) -> Markup:
