@@ -18,7 +18,7 @@ from seamcheck.report.language import rule_title
 
 Record = Mapping[str, Any]
 
-WIDE, LEFT, RIGHT = 1180.0, 196.0, 14.0
+WIDE, LEFT, RIGHT = 1180.0, 262.0, 14.0
 """Units across a figure, and of it left and right of the seam."""
 
 CHART_HIGH, CHART_TOP, CHART_BOTTOM = 168.0, 12.0, 28.0
