@@ -146,6 +146,7 @@ REFUSALS: dict[str, str] = {
         "one: {first}[ Then: {second}] Where one of them is meant, name it with --cover and --base.",
     "any.candidate": "{cover} as cover on {base}, {band} (confidence {confidence:.2}, {needed:.2} is needed).[ "
         "{against}]",
+    "any.ridge": "a ridge {width:.2 mm} wide and {length:0 mm} long",
     "any.band": "a band {width:.2 mm} wide and {length:0 mm} long ({kind:word})",
     "any.reading": "{cover} as cover on {base}, {band}",
     "no-seam.no-line": "The faces between cover and base have no centre line that could be traced.",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import partial
 
 import numpy as np
 import shapely
@@ -30,7 +31,7 @@ from seamcheck.joint.heights import highest_at
 from seamcheck.joint.kind import kind_of
 from seamcheck.joint.light import LightSide, inner_points, light_side
 from seamcheck.joint.meeting import ALL_OPPOSED, Meeting, along, bare, covered, opposed_area
-from seamcheck.joint.patches import Patch, find_patches
+from seamcheck.joint.patches import Patch, find_patches, rings_within
 from seamcheck.joint.profile import BorderProfile, border_profile
 from seamcheck.kernel import Body
 
@@ -85,7 +86,9 @@ class Candidate:
 
     @property
     def describes(self) -> str:
-        """What it is, in words."""
+        """What it is, in words; a ridge is called a weld rib only where a joint is stated."""
+        if self.stands_out:
+            return say("any.ridge", width=self.width, length=self.length)
         return say("any.band", width=self.width, length=self.length, kind=self.kind)
 
     @property
@@ -105,8 +108,13 @@ class Candidate:
         return self.length * self.falls * self.share * around * self.free * stands
 
 
-def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candidate], list[Meeting]]:
-    """All readings of two bodies that lie near each other, and where they meet at all."""
+def read_pair(
+    ids: tuple[str, str], bodies: dict[str, Body], named: bool = False
+) -> tuple[list[Candidate], list[Meeting]]:
+    """All readings of two bodies that lie near each other, and where they meet at all.
+
+    Where the user named a part, a closed band amid broad faces counts too: a board in its holder has one as well.
+    """
     a, b = (bodies[i] for i in ids)
     surface_a, surface_b = near_surface(a, b.box), near_surface(b, a.box)
     if not len(surface_a.area) or not len(surface_b.area):
@@ -119,10 +127,17 @@ def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candi
             (ids[1], ids[0], -direction, surface_b, surface_a),
         ):
             frame = Frame.along(z, bodies[carrier].box[:3])
-            patches = find_patches(bodies[carrier], own, coverage(own, opposite, frame), frame, 1.0)
+            opposed = coverage(own, opposite, frame)
+            patches = find_patches(bodies[carrier], own, opposed, frame, 1.0)
+            meeting = Meeting(carrier, counter, frame, tuple(sorted(patches, key=opposed_area)[::-1]))
+            candidate = _read(meeting, own, opposite, bodies, others) if patches else None
+            if candidate is None and named:
+                over = partial(covered, opposite=opposite, frame=frame)
+                patches += rings_within(bodies[carrier], own, opposed, over, frame)
+                meeting = Meeting(carrier, counter, frame, tuple(sorted(patches, key=opposed_area)[::-1]))
+                candidate = _read(meeting, own, opposite, bodies, others) if patches else None
             if patches:
-                meetings.append(Meeting(carrier, counter, frame, tuple(sorted(patches, key=opposed_area)[::-1])))
-            candidate = _read(meetings[-1], own, opposite, bodies, others) if patches else None
+                meetings.append(meeting)
             pull = None if candidate is None else light_axis(bodies[carrier], candidate.faces, z)
             if pull is not None and pull @ z < _ALONG:  # a slope or a dome: search again along the pull
                 frame = Frame.along(pull, bodies[carrier].box[:3])
@@ -131,7 +146,8 @@ def read_pair(ids: tuple[str, str], bodies: dict[str, Body]) -> tuple[list[Candi
                 candidate = _read(meeting, own, opposite, bodies, others) or candidate
             if candidate is not None:
                 found.append(candidate)
-    return found, meetings
+    usual = [candidate for candidate in found if not any(not p.rest.is_empty for p in candidate.patches)]
+    return (usual if any(candidate.encloses > 0.0 for candidate in usual) else found), meetings
 
 
 def _read(
@@ -148,7 +164,7 @@ def _read(
     length = sum(patch.length for patch in chosen)
     level = _median_height(_on_top(inner_points(whole), own, faces, frame))
     share = float(np.average([p.share for p in chosen], weights=[p.length for p in chosen]))
-    left, region = shapely.Polygon(), whole
+    left, region = shapely.unary_union([patch.rest for patch in top]), whole
     if not rounded and share < ALL_OPPOSED:
         over = covered(whole, level, opposite, frame)
         left = bare(whole, over)

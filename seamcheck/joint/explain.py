@@ -216,6 +216,7 @@ def _fills_gap(body: Body, candidate: Candidate) -> bool:
 
 
 def _nothing(readings: Sequence[Reading], pair: tuple[str, str] | None, names: Names) -> NotReviewed:
+    readings = [r for r in readings if r.candidate.stands_out or r.candidate.encloses > 0.0]  # no strips at a side
     if not readings:
         who = {"one": names(pair[0]), "other": names(pair[1])} if pair else {}
         return refused("no-seam", "no-seam.nothing", **who)

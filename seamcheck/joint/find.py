@@ -97,7 +97,7 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     least_cover = SMALL * max(body.own_box.diagonal for body in bodies.values())
     if not cover and not base:  # two parts as small as components on a board are no housing
         pairs = [p for p in pairs if max(bodies[i].own_box.diagonal for i in p) > least_cover] or pairs
-    read = [read_pair(pair, bodies) for pair in pairs]
+    read = [read_pair(pair, bodies, bool(cover or base)) for pair in pairs]
     readings = [
         reading
         for candidates, _ in read

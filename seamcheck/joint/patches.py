@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -11,7 +12,7 @@ from scipy.sparse.csgraph import connected_components
 from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.constants import LEAST_SHARE
+from seamcheck.joint.constants import LEAST_SHARE, ON_EACH_OTHER
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at
@@ -19,12 +20,16 @@ from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 
 SMOOTH = 0.9962  # cosine of 5 degrees: faces that meet more sharply are not one band
+SQUARE = 0.9998  # cosine of 1 degree: a plane that is seen as it is
 DEEPEST_FLOOR = 3.0  # mm: what lies further below the rib top is no trap floor
 FALLEN, FALLEN_WIDTHS = 0.15, 0.25  # mm, or band widths if less, that the surface beside a rib lies lower than its top
 _LOWER = 0.01  # mm that it is lower already where a rounding of the rib's edge only begins
 _NEAREST, _WIDEST_ROUNDING = 0.2, 0.6  # mm beside the band from and to which it must have fallen
 _AWAY = (_NEAREST, 0.4, _WIDEST_ROUNDING, 1.0)  # mm beside a band at which it is tested
 _FULL = 0.6  # mm: beside narrower bands it is tested nearer
+
+
+EMPTY = shapely.Polygon()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -36,6 +41,7 @@ class Patch:
     falls : 0..1 of its border beside which the own body's surface lies lower or is absent
     shoulder : 0..1 of its border beside which that lower surface is near, as a trap floor is
     rounded : its faces curve from top to flank (a rib top without a flat)
+    rest : what of its faces is no part of it, mm
     """
 
     faces: tuple[int, ...]
@@ -47,6 +53,7 @@ class Patch:
     falls: float
     shoulder: float
     rounded: bool = False
+    rest: BaseGeometry = EMPTY
 
 
 def find_patches(body: Body, side: Surface, cover: Coverage, frame: Frame, sign: float) -> list[Patch]:
@@ -64,6 +71,36 @@ def find_patches(body: Body, side: Surface, cover: Coverage, frame: Frame, sign:
             if patch is not None:
                 patches.append(patch)
     return patches
+
+
+def rings_within(
+    body: Body, side: Surface, cover: Coverage, covered: Callable[[BaseGeometry, float], BaseGeometry], frame: Frame
+) -> list[Patch]:
+    """Closed bands of contact within planes that are larger than they, as of a lid on a broad plate round a window.
+
+    Parameters
+    ----------
+    cover : how the side's faces are opposed along the frame's z
+    covered : (region, its height in mm) -> what of it has the other part right over it
+    """
+    z = frame.axes[2]
+    found = []
+    for face, share, gap in zip(cover.face.tolist(), cover.share, cover.gap, strict=True):
+        plane = body.planes[face]
+        if not 0.0 < share < LEAST_SHARE or not abs(gap) <= ON_EACH_OTHER or not plane[:3] @ z > SQUARE:
+            continue
+        whole = union_region(body, [face], frame, 0.02)
+        level = float(frame.local(side.corners[side.face == face]).reshape(-1, 3)[:, 2].mean())
+        for part in shapely.get_parts(covered(whole, level)):
+            if part.geom_type != "Polygon" or not any(shapely.Polygon(i).area > part.area for i in part.interiors):
+                continue
+            length = part.length / 2
+            beside = _beside(part, side, [face], frame, 1.0)
+            rest = whole.difference(part)
+            found.append(
+                Patch((face,), part, float(gap), 1.0, length, part.area / length, *beside, rounded=False, rest=rest)
+            )
+    return found
 
 
 def _flat_share(side: Surface, z: np.ndarray) -> dict[int, float]:

@@ -10,7 +10,7 @@ from ..ops import box, cut, cylinder, fuse
 from ..track import rounded_rectangle
 from .company import NONE
 from .shapes import MEDIUM, lid, open_box, plate
-from .truth import JointCase, case, named
+from .truth import JointCase, JointTruth, case, named
 from .walls import FLAT, PLAIN
 
 TURNED = motion((10, 25, -35), (8, -3, 6))
@@ -102,6 +102,44 @@ def land_with_tabs() -> JointCase:
     return case([base, plate(MEDIUM, 0, 0, 2)], joint, note="Tabs beside a lid, level with the land.", turn=TURNED)
 
 
+def ring_broken_by_screws() -> JointCase:
+    """Twelve screw holes of 3 mm break a wall top of 2.4 mm into twelve pieces; the lid has them too."""
+    base, cover = open_box(BLOCK, [(-2.4, 0), (0, 0)], depth=12), plate(BLOCK, 0, 0, 2)
+    places = [(x, y) for x in (-24, 0, 24) for y in (-31.8, 31.8)]
+    places += [(x, y) for x in (-38.8, 38.8) for y in (-18, 0, 18)]
+    for x, y in places:
+        hole = cylinder((x, y, -9), 1.5, 12)
+        base, cover = cut(base, hole), cut(cover, hole)
+    joint = replace(PLAIN, closed=False, must=("seam-open",), may=("clamp-land", "trap-room", "cover-hole"))
+    return case([base, cover], joint, note="Screw holes wider than the wall top break the ring.")
+
+
+def ring_between_posts() -> JointCase:
+    """Fourteen posts of 5 mm with holes of 2 mm stand in a wall top of 1.6 mm: the band is wide at every post."""
+    base, cover = open_box(BLOCK, [(-1.6, 0), (0, 0)], depth=12), plate(BLOCK, 0, 0, 2)
+    places = [(x, y) for x in (-24, -8, 8, 24) for y in (-30.5, 30.5)]
+    places += [(x, y) for x in (-37.5, 37.5) for y in (-14, 0, 14)]
+    for x, y in places:
+        base = fuse(base, cylinder((x, y, -11), 2.5, 11))
+    for x, y in places:
+        base, cover = cut(base, cylinder((x, y, -9), 1, 10)), cut(cover, cylinder((x, y, -1), 1, 4))
+    joint = JointTruth(("plain-wall", "flat-lap"), may=None)
+    return case([base, cover], joint, note="Screw posts all along a thin wall.")
+
+
+def lid_on_a_broad_plate() -> JointCase:
+    """A lid of 48 x 38 x 2 mm lies on a block of 100 x 80 round a pocket of 40 x 30: a lap of 4 mm amid both faces."""
+    block = cut(box((-50, -40, -14), (50, 40, 0)), box((-20, -15, -12), (20, 15, 1)))
+    parts = [block, box((-24, -19, 0), (24, 19, 2))]
+    return case(parts, FLAT, note="A lid amid a broad face.", order=(1, 0), reasons=("no-seam",))
+
+
+def lid_hooked_on_a_plate() -> JointCase:
+    """The same lid 10 mm aside, so that it covers three sides of the pocket only: no closed line."""
+    block = cut(box((-50, -40, -14), (50, 40, 0)), box((-20, -15, -12), (20, 15, 1)))
+    return case([block, box((-14, -19, 0), (34, 19, 2))], note="A lid aside of its pocket.", reasons=("no-seam",))
+
+
 SEEN: dict[str, Callable[[], JointCase]] = named(
     frame_as_a_lid,
     block_under_a_plate,
@@ -112,5 +150,9 @@ SEEN: dict[str, Callable[[], JointCase]] = named(
     stepped_apart,
     plate_over_an_opening,
     land_with_tabs,
+    ring_broken_by_screws,
+    ring_between_posts,
+    lid_on_a_broad_plate,
+    lid_hooked_on_a_plate,
     post_in_the_corner,
 )
