@@ -8,7 +8,7 @@ import { Dimensions, saidHere } from "./dimensions";
 import { landSide, wrap, type Frame } from "./layout";
 import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
-import { markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
+import { besideRib, markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
 import { chain, isClosed, levelled, material, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
 import { mm, mmUnit, num, oneLength, squareMm, tr } from "../voice";
 
@@ -145,7 +145,7 @@ interface Place {
 /** Every dimension that exists at this station; returns where findings without one of their own are pinned. */
 function dimension(request: SectionRequest, dims: Dimensions, place: Place): Record<string, Point> {
   const { contour, facts, compact, width } = request;
-  const { half, at, plot, sides, up, ribless } = place;
+  const { half, at, plot, sides, up, ribless, Y } = place;
   const get = (column: string) => dims.value(column);
   const gap = get("gap") ?? 0, thick = get("cover_thickness");
   const roof = (thick ?? 0) + (up > 0 ? gap : 0);
@@ -202,6 +202,10 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
   // Over a pocket less melts than the planned collapse makes of the rib.
   const inContact = gap - (facts.drop ?? 0) + (facts.collapse ?? 0) < 0.02;
   if (place.melts && inContact && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
+  const depth = get("support_depth");
+  if (depth !== null && request.findings.some((f) => f.quantity === "support_open" && findingsAt([f], request.joint, contour, request.station).length)) {
+    dims.along(-1, at(0, 0), [at(0, 0)[0], Y(-depth)], { column: "support_depth", title: request.words.title("support_depth") });
+  }
   if (ribless) return anchors;
   for (const { side, name, columns } of sides) {
     const height = get(`rib_height_${name}`);
@@ -344,7 +348,9 @@ function drawMarks(
   for (const finding of here) {
     if (dims.shown.has(finding)) continue;
     // A value of the whole interface has its own place, which may lie far from the rib: there, or at the window's edge.
-    const own = finding.column && request.contour.stations[finding.column] ? null : offsetOf(finding, request.joint, request.contour, request.station);
+    const beside = besideRib(finding, request.joint, request.contour);
+    const own: [number, number, number] | null = beside ? [...beside, 0] :
+      finding.column && request.contour.stations[finding.column] ? null : offsetOf(finding, request.joint, request.contour, request.station);
     const away = own ? whereabouts(own) : "";
     const spot: Point | null = own && away ? [X(own[0]), Y(own[1])] : null;
     const within = (low: number, value: number, high: number) => Math.max(low, Math.min(high, value));
