@@ -12,6 +12,8 @@ import { besideRib } from "./marks";
 import { chain, material } from "./outline";
 import { bareMm, mm, mmUnit, tr } from "../voice";
 
+const DRAWN = [["melt", ".melt"], ["trap", ".trap"], ["lost", ".trap-lost"], ["moved", ".moved"], ["light", ".light"], ["wanted", ".ghost"]];
+
 let figures = 0;
 const frames = new WeakMap<Contour, Frame>();
 
@@ -39,6 +41,11 @@ export class SectionFigure {
     const drawing = sectionSvg(this.atlas, place, width, height, this.key, this.compact);
     clear(this.host);
     this.host.append(drawing);
+    // Of the legend only what is drawn.
+    for (const [name, drawn] of DRAWN) {
+      const entry = this.host.closest("figure")?.querySelector(`.legend .key.${name}`)?.parentElement;
+      if (entry) entry.hidden = !drawing.querySelector(drawn);
+    }
   }
 }
 
