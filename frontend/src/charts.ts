@@ -42,7 +42,7 @@ export class Charts {
     }
     const fold = this.within.closest("details");
     if (fold) fold.hidden = broken.length === columns.length;
-    if (columns.length && !broken.length) this.judged.append(h("p", null, tr("Every judged quantity is within its limits everywhere.")));
+    if (columns.length && !broken.length) this.judged.append(h("p", null, rules.size ? tr("What was found has no chart: it is not a value along the seam. Every value along the seam is within its limits.") : tr("Every judged quantity is within its limits everywhere.")));
     if (!columns.length) this.judged.append(h("p", null, tr("No judged quantity was measured along this seam.")));
   }
 

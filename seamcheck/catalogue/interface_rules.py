@@ -114,7 +114,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "neighbour_distance",
                 lower=Bound(
                     "min", "Another part is {value} from the seam; it should be at least {limit}. {why}",
-                    "Where that part is sensitive to heat or light, shield or move it.",
+                    "Where that part is sensitive to heat or light, shield it, or move it {by} further away[; moved "
+                    "{both} {way:word} in all, it clears the beam path as well].",
                 ),
             ),
         ),
@@ -200,9 +201,10 @@ INTERFACE_RULES: tuple[Rule, ...] = (
             Check(
                 "support_open",
                 upper=Bound(
-                    "max", "An opening goes through the wall below {value} of the seam; it should be at most {limit}.",
-                    "Support the wall over the opening with the nest, move the opening away from the seam, or lower "
-                    "it.",
+                    "max",
+                    "An opening goes through the wall below {value} of the seam[; allowed is at most {most}]. {why}",
+                    "Close the opening, or move it along or away until no part of it lies below the rib. Where it has "
+                    "to stay, support the wall above it with the nest and set the length that your parts tolerate.",
                 ),
             ),
         ),

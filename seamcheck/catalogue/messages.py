@@ -80,11 +80,11 @@ def bound_key(rule: Rule, check: Check, side: str) -> str:
 
 
 _BY_CAUSE = (
-    ("beam-path", "beam_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that clears "
-     "the beam and its margin."),
+    ("beam-path", "beam_clear", LOW, MOVED, "Move {part} {way:word}[ (along {axis})] by {by}, or cut it back by "
+     "as much: that clears the beam and its margin."),
     ("beam-path", "beam_clear", LOW, IN_LIGHT, "Move {part} out of the beam path."),
-    ("scanner-shadow", "light_clear", LOW, MOVED, "Move {part} {way:word} by {by}, or cut it back by as much: that "
-     "clears the beam and its margin; or put the scanner higher, or shift its axis."),
+    ("scanner-shadow", "light_clear", LOW, MOVED, "Move {part} {way:word}[ (along {axis})] by {by}, or cut it "
+     "back by as much: that clears the beam and its margin; or put the scanner higher, or shift its axis."),
     ("scanner-shadow", "light_clear", LOW, IN_LIGHT, "Move {part} out of the beam path, put the scanner higher, or "
      "shift its axis."),
     ("contact-gap", "gap_max", HIGH, POCKET, "Fill the pocket in the cover[ by {by}]."),

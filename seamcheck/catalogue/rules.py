@@ -90,15 +90,17 @@ RIB = (
                 "rib_width", substitute="rib_width_mid", substitute_reason="rounded-top",
                 lower=Bound(
                     "median * (1 - share)",
-                    "The rib is {value} wide against a median of {median}; it should be at least {limit}.",
-                    "Widen the rib[ by {by}] here, or offset both flanks from one mid-line all the way round.",
+                    "The rib is {value} wide against a median of {median}; the limit is {limit}.",
+                    "Widen the rib here[ by {by}, {each} on each flank], to the width of the rest of the seam.",
                     change="median - value", attention="median * (1 - attention)", stands_in_for=("energy_surplus",),
+                    lengths=(("each", "(median - value) / 2"),),
                 ),
                 upper=Bound(
                     "median * (1 + share)",
-                    "The rib is {value} wide against a median of {median}; it should be at most {limit}.",
-                    "Narrow the rib[ by {by}] here, or offset both flanks from one mid-line all the way round.",
+                    "The rib is {value} wide against a median of {median}; the limit is {limit}.",
+                    "Narrow the rib here[ by {by}, {each} on each flank], to the width of the rest of the seam.",
                     change="value - median", attention="median * (1 + attention)", stands_in_for=("energy_surplus",),
+                    lengths=(("each", "(value - median) / 2"),),
                 ),
             ),
         ),
@@ -270,7 +272,8 @@ TRAPS = (
                 "trap_open_inner",
                 upper=Bound(
                     "0", "Nothing closes the inner flash trap.",
-                    "Close the inner flash trap with a lip that leaves 0.1 to 0.3 mm after the collapse.",
+                    "Close the inner flash trap with a wall or lip[ whose top stands {low} to {high} above the "
+                    "trap's floor: after the collapse it leaves {least} to {most} to the other part].",
                 ),
             ),
         ),
@@ -401,8 +404,8 @@ COVER = (
     Rule(
         "cover-hole", "Hole in the cover over the rib", MUST_FIX, "flag", "The cover lies over the rib everywhere.",
         "There is nothing to weld to: the seam is open here.", "common practice", "Follows from the task; no number.",
-        quantity="cover_thickness", says="There is no cover over the rib here ({reason:word}).",
-        remedy="Close the hole in the cover or extend it over the rib, or route the seam round it.",
+        quantity="cover_thickness", says="There is no cover over[ {length} of] the rib here ({reason:word}).",
+        remedy="Close the hole, extend the cover over the rib, or route the seam round it.",
         for_flat_overlap=True,
     ),
     Rule(
@@ -530,7 +533,8 @@ CONTACT = (
                     "collapse + reserve",
                     "The cover can sink by {value} until it touches something else; with a collapse of {collapse} it "
                     "should be at least {limit}.",
-                    "Cut back what the cover meets first[ by {by}][: {other}, {side:word} side of the rib].",
+                    "Take[ {by}] off the height of what the cover meets first[: {other}, {side:word} side of the rib]["
+                    ", along {axis}].",
                     below_zero="The cover meets something else {size} before it rests on the rib; with a collapse of "
                     "{collapse} it should be free to sink by at least {limit} from there.",
                 ),

@@ -153,8 +153,9 @@ def holes(judging: JointJudge) -> Iterator[DraftFinding]:
         for stretch in view.stretches(view.uncovered):
             middle = int(stretch.stations[len(stretch.stations) // 2])
             reason = view.uncovered_reason(middle)
-            why = {"hole": "cover-hole", "no-cover": "cover-ends"}[reason]
-            yield judging.on_stretch(rule, view, stretch, middle, rule.key, {"reason": why}, "hole")
+            length = {} if stretch.is_whole else {"length": Amount(stretch.length, "mm", 1)}
+            args: dict[str, Value] = {"reason": {"hole": "cover-hole", "no-cover": "cover-ends"}[reason], **length}
+            yield judging.on_stretch(rule, view, stretch, middle, rule.key, args, "hole")
 
 
 def not_measured(judging: JointJudge, rules: Sequence[Rule], drawn_welded: bool) -> Iterator[DraftFinding]:

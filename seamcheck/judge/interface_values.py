@@ -14,7 +14,7 @@ from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import SLACK, Check, Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.judge.bounds import JudgedSeam
-from seamcheck.judge.findings import Finding
+from seamcheck.judge.findings import Finding, Place
 from seamcheck.judge.joint_judge import DraftFinding, JointJudge, faces_of, point, saying
 from seamcheck.judge.tolerance import at_risk, tolerance_of, with_tolerance
 
@@ -58,6 +58,8 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             "percent": significant(100.0 * value, "%"),
             "by": change_of(abs(margins[-1] - (0.0 if is_broken else tolerance)), unit),
         }
+        if limit > 0:
+            args["most"] = amount_of(limit, check.column)
         key, grade = bound_key(rule, check, side), cast(Any, severity)
         if bound.is_below_zero(value, slack):
             key = f"{key}.{BELOW_ZERO}"
@@ -67,9 +69,29 @@ def _value_at(judging: JointJudge, rule: Rule, check: Check, entry: Mapping[str,
             at=None if at is None else point(np.asarray(at, dtype=float)),
             faces=faces_of(entry),
         )  # fmt: skip
-        place = None if at is None else np.asarray(at, dtype=float)
+        known = entry.get("on_rib", at)
+        place = None if known is None else np.asarray(known, dtype=float)
         settle = with_tolerance if is_broken else at_risk
+        finding = _stretched(finding, entry)
         yield settle(DraftFinding(finding, f"{check.column}.{side}", place), judging.settings, check, side)
+
+
+def _stretched(finding: Finding, entry: Mapping[str, Any]) -> Finding:
+    """The finding on the first stretch of the seam that its value names, the others as further places."""
+    if not (runs := entry.get("stretches")):
+        return finding
+    first, *rest = runs
+    places = tuple(
+        Place(
+            contour=run["contour"], at=point(np.asarray(run["at"])), station=run["station"], from_s=run["from_s"],
+            to_s=run["to_s"], length_mm=run["length"], value=run["length"],
+        )
+        for run in rest
+    )  # fmt: skip
+    return replace(
+        finding, contour=first["contour"], station=first["station"], from_s=first["from_s"], to_s=first["to_s"],
+        length_mm=first["length"], places=places,
+    )  # fmt: skip
 
 
 def interface_travel(judging: JointJudge, drafts: Sequence[DraftFinding]) -> Iterator[DraftFinding]:

@@ -67,8 +67,9 @@ def _spline_surface(surface: Any) -> Function:
 
     def at(uv: np.ndarray) -> np.ndarray:
         (rows, along), (columns, across) = (basis(knots[k], degrees[k], wrap(uv[:, k])) for k, wrap in enumerate(wraps))
-        near = poles[rows[:, :, None], columns[:, None, :]]
-        return _unweighted(np.einsum("ni,nj,nijk->nk", along, across, near, optimize=True))
+        near = poles[rows[:, :, None], columns[:, None, :]]  # (n, along, across, 4)
+        first = along[:, None, :] @ near.reshape(*rows.shape, 4 * columns.shape[1])
+        return _unweighted((across[:, None, :] @ first.reshape(*columns.shape, 4))[:, 0])
 
     return at
 
@@ -85,7 +86,7 @@ def _spline_curve(curve: Any) -> Function:
 
     def at(t: np.ndarray) -> np.ndarray:
         places, shares = basis(knots, degree, wrap(t))
-        return _unweighted(np.einsum("ni,nik->nk", shares, poles[places]))
+        return _unweighted((shares[:, None, :] @ poles[places])[:, 0])
 
     return at
 

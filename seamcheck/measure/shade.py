@@ -35,20 +35,22 @@ def shades(joint: Joint, survey: Survey, margin: float) -> Additions:
     faces = FaceList.of(others, view, 1.0, np.array([*low, *high[:2], np.inf]))
     sheet = faces.facets(view, 1.0)
     zone = np.array([*low, *high[:2], np.inf])
+    under = FaceList.of(others, view, -1.0, zone).facets(view, -1.0)
     cover = FaceList.of({i: joint.bodies[i] for i in joint.cover}, view, 1.0, zone).facets(view, 1.0)
     places: list[Value] = []
     for path, mark in zip(survey.paths, dark, strict=True):
         if mark.any():
-            places += _places(path, np.flatnonzero(mark), (sheet, cover), faces, joint, view, margin)
+            places += _places(path, np.flatnonzero(mark), (sheet, cover, under), faces, joint, view, margin)
     places.sort(key=lambda place: place["value"])
     return Additions({"beam_clear": {**places[0], "places": places}})
 
 
 def _places(
-    path: PathSurvey, stations: np.ndarray, sheets: tuple[Sheet, Sheet], faces: FaceList, joint: Joint, view: Frame,
-    margin: float,
+    path: PathSurvey, stations: np.ndarray, sheets: tuple[Sheet, Sheet, Sheet], faces: FaceList, joint: Joint,
+    view: Frame, margin: float,
 ) -> list[Value]:  # fmt: skip
-    owner, face = _over(path, stations, sheets[0], view)
+    owner, face, _ = _over(path, stations, sheets[0], view)
+    lowest, _, above = _over(path, stations, sheets[2], view)
     clear = np.asarray(path.columns["beam_clear"], dtype=float)[stations]
     starts = np.flatnonzero(np.append(True, (np.diff(stations) > 1) | (owner[1:] != owner[:-1])))
     found = []
@@ -62,6 +64,8 @@ def _places(
             why = say("place.cover-beside" if beside else "place.cover-twice")
         hit = [{"part": part, "face": int(face[k])}] if part else []
         way = _way_out(path, stations[a:b], sheets[0].where(sheets[0].part == owner[k]), view, margin) if part else {}
+        if part and lowest[k] == owner[k]:
+            way["above"] = float(above[k])
         found.append(value_of(float(clear[k]), path.points[stations[k]], why, faces=hit, **way))
     return found
 
@@ -154,15 +158,18 @@ def _is_beside(path: PathSurvey, station: np.ndarray, cover: Sheet, view: Frame)
     return len(np.unique(index)) < len(_ACROSS)
 
 
-def _over(path: PathSurvey, stations: np.ndarray, sheet: Sheet, view: Frame) -> tuple[np.ndarray, np.ndarray]:
-    """(k,) part (index, -1 for none) and face of what stands lowest over the rib's top at stations (k,)."""
+def _over(
+    path: PathSurvey, stations: np.ndarray, sheet: Sheet, view: Frame
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """(k,) part (index, -1 for none), face and height, mm, of what stands lowest over the rib at stations (k,)."""
     local = _across(path, stations, view)
-    part, face = np.full(len(stations), -1), np.full(len(stations), -1)
+    part, face, above = np.full(len(stations), -1), np.full(len(stations), -1), np.full(len(stations), np.nan)
     if not len(sheet.face):
-        return part, face
+        return part, face, above
     height, index, facet = heights_at(local, sheet.corners)
     over = height > local[index, 2] + _ABOVE
     station, height, facet = index[over] // len(_ACROSS), height[over], facet[over]
     order = np.lexsort((-height, station))  # the lowest is written last
     part[station[order]], face[station[order]] = sheet.part[facet[order]], sheet.face[facet[order]]
-    return part, face
+    above[station[order]] = (height - local[index[over], 2])[order]
+    return part, face, above

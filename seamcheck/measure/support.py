@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -16,10 +16,10 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, tree_of
 from seamcheck.measure.additions import Additions, Column, Columns, Value, value_of
 from seamcheck.measure.corridor import rib_region
-from seamcheck.measure.table import Survey
+from seamcheck.measure.table import PathSurvey, Survey
 from seamcheck.sections.band import zone_around
 from seamcheck.sections.face_gaps import FaceList, Sheet
-from seamcheck.sections.stretches import cell_lengths
+from seamcheck.sections.stretches import Stretch, cell_lengths, stretches
 
 _LEVEL = np.cos(np.radians(5.0))
 _INSIDE = 0.05  # mm below the rib's top from which on its own material is followed
@@ -44,7 +44,7 @@ def support_values(joint: Joint, contour: Contour, survey: Survey) -> Additions:
     beside = zone_around(around, 1.05 * reach + 0.1)
     under, over = (FaceList.of(base, view, sense, zone).facets(view, sense, beside) for sense in (-1.0, 1.0))
     columns: dict[str, Columns] = {}
-    opened: list[np.ndarray] = []
+    openings: list[Opening] = []
     exits, open_length = [], 0.0
     for path in survey.paths:
         below = _below(view.local(path.points), under, over)
@@ -53,7 +53,7 @@ def support_values(joint: Joint, contour: Contour, survey: Survey) -> Additions:
         found = {"support_depth": below.depth, "overhang": np.where(np.isnan(below.depth), np.nan, beside)}
         columns[path.id] = {key: Column.of(values) for key, values in found.items()}
         exits.append(below.facet)
-        opened += list(path.points[is_open])
+        openings += _openings(path, is_open, below, view)
         open_length += float(cell_lengths(path.s, path.length, path.closed)[is_open].sum())
     depth = _extreme(survey, columns, "support_depth", np.nanargmin)
     if depth["value"] is None:
@@ -61,7 +61,7 @@ def support_values(joint: Joint, contour: Contour, survey: Survey) -> Additions:
     values = {
         "support_depth": depth,
         "overhang": _extreme(survey, columns, "overhang", np.nanargmax),
-        "support_open": value_of(open_length, opened[len(opened) // 2] if opened else None),
+        "support_open": _open(open_length, openings, under, tuple(joint.base)),
         "nest_area": _nest(joint, view, under, np.concatenate(exits)),
         **_wall_to_rib(survey),
     }
@@ -99,6 +99,58 @@ def _below(points: np.ndarray, under: Sheet, over: Sheet) -> _Below:
     again = tops < ends - _OPEN
     np.minimum.at(air, on[again], (ends - tops)[again])
     return _Below(depth, np.isfinite(air), air, facet)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Opening:
+    """An opening below a stretch of the seam.
+
+    Attributes
+    ----------
+    contour, stretch : id of the path, and from where to where along it
+    station : the one nearest to its middle
+    place : (3,) mm, its middle there, in the model's coordinates; on_rib : (3,) mm, the rib's top above that
+    depth, height : mm from the rib's top to where it begins, and how high it is there; facet : that ends the material
+    """
+
+    contour: str
+    stretch: Stretch
+    station: int
+    place: np.ndarray
+    on_rib: np.ndarray
+    depth: float
+    height: float
+    facet: int
+
+
+def _openings(path: PathSurvey, is_open: np.ndarray, below: _Below, view: Frame) -> list[Opening]:
+    """The openings below one path from (n,) bool, whether a station lies over one."""
+    found = []
+    for stretch in stretches(is_open, path.s, path.length, path.closed):
+        k = int(stretch.stations[len(stretch.stations) // 2])
+        depth, height = float(below.depth[k]), float(below.air[k])
+        place = path.points[k] - (depth + height / 2) * view.axes[2]
+        found.append(Opening(path.id, stretch, k, place, path.points[k], depth, height, int(below.facet[k])))
+    return sorted(found, key=lambda one: -one.stretch.length)
+
+
+def _open(length: float, openings: Sequence[Opening], under: Sheet, ids: Sequence[str]) -> Value:
+    """Length of seam over openings, with the stretches of each; shown is the longest."""
+    if not openings:
+        return value_of(length)
+    first = max(openings, key=lambda one: one.stretch.length)
+    faces = [{"part": ids[under.part[first.facet]], "face": int(under.face[first.facet])}] if first.facet >= 0 else []
+    rest = [one for one in openings if one is not first]
+    stretched = [
+        {
+            "contour": one.contour, "station": one.station, "from_s": one.stretch.from_s, "to_s": one.stretch.to_s,
+            "length": one.stretch.length, "at": [float(c) for c in one.place],
+        }
+        for one in (first, *rest)
+    ]  # fmt: skip
+    why = say("place.opening", depth=first.depth, height=first.height)
+    on_rib = [float(c) for c in first.on_rib]
+    return value_of(length, first.place, why, faces=faces, stretches=stretched, on_rib=on_rib)
 
 
 def _carried_beside(

@@ -267,7 +267,8 @@ def _marked(document: Document, joint: Mapping[str, Any], contour: Mapping[str, 
     mark = np.zeros(len(contour["stations"]["s"]), dtype=bool)
     for finding in document.get("findings") or ():
         if finding.get("joint") == joint["id"] and finding["severity"] != "note":
-            mark |= stations_of_finding(document, finding, contour)
+            own = stations_of_finding(document, finding, contour)
+            mark |= own & (not own.all())  # one all along leaves the other rules their places
     if not mark.any() or mark.all():
         return mark
     away = np.abs(s[:, None] - s[mark][None, :])

@@ -372,7 +372,7 @@ def place_text(document: Document, finding: Mapping[str, Any]) -> str:
         return f"s = {mm(start)}" if start == end else f"s = {span(coordinate(start, 1), mm(end))}"
     if finding.get("at"):
         named = zip("xyz", finding["at"], strict=True)
-        return ", ".join(f"{axis} {coordinate(c, 1)}" for axis, c in named) + f" {unit_in_voice('mm')}"
+        return ", ".join(f"{axis} {coordinate(c)}" for axis, c in named) + f" {unit_in_voice('mm')}"
     return tr("whole seam")
 
 
@@ -426,9 +426,12 @@ def quantity_title(finding: Mapping[str, Any]) -> str:
 
 
 def value_text(finding: Mapping[str, Any]) -> str:
-    """The finding's value with its unit; '–' where a place, not a number, is what was found."""
+    """The finding's value with its unit; without one how long its stretch is, '–' where it has none."""
     value = finding.get("value")
-    return "–" if value is None else number_text(value, finding.get("quantity") or "")
+    if value is not None:
+        return number_text(value, finding.get("quantity") or "")
+    length = finding.get("length_mm") if finding.get("from_s") is not None else None
+    return tr("over {length}", length=mm(length)) if length else "–"
 
 
 def margin_text(finding: Mapping[str, Any]) -> str:
@@ -436,8 +439,15 @@ def margin_text(finding: Mapping[str, Any]) -> str:
     margin = finding.get("margin")
     if not isinstance(margin, int | float):
         return ""
-    text = number_text(abs(margin), finding.get("quantity") or "")
+    quantity = str(finding.get("quantity") or "")
+    if quantity.startswith("trap_open"):
+        return ""
+    text = shown(100 * abs(margin), "%", 0) if quantity in _SHARES else number_text(abs(margin), quantity)
     return tr("{by} beyond the limit", by=text) if margin < 0 else tr("{by} inside the limit", by=text)
+
+
+_SHARES = ("beam_clear", "light_clear")
+"""Shares of one that sentences tell in percent."""
 
 
 def more_places(finding: Mapping[str, Any]) -> str:
@@ -462,6 +472,8 @@ def limit_words(document: Document, finding: Mapping[str, Any]) -> str:
             if value < limit:
                 return tr("attention below {mild}, must-fix below {grave}", mild=mild, grave=grave)
             return tr("attention above {mild}, must-fix above {grave}", mild=mild, grave=grave)
+        if limit == 0 and value > 0 and str(finding.get("unit")) in ("mm", "mm²", "mm³"):
+            return tr("none allowed")
         text = short_text(limit, column)
         return at_least(text) if value < limit else at_most(text)
     return limit_text(limit, column)
@@ -474,7 +486,7 @@ def limit_short(document: Document, finding: Mapping[str, Any]) -> str:
         return limit_words(document, finding)
     both = f"{short_text(steps['attention'], column, unit=False)} / {short_text(steps['must-fix'], column)}"
     below = float(finding["value"]) < float(finding["limit"])
-    return tr("below {limits}", limits=both) if below else tr("above {limits}", limits=both)
+    return at_least(both) if below else at_most(both)
 
 
 def change_of(finding: Mapping[str, Any]) -> float | None:
@@ -486,6 +498,12 @@ def length_of(finding: Mapping[str, Any], name: str) -> float | None:
     """A length that the remedy names, mm; None without it."""
     told = (finding.get("args") or {}).get(name)
     return float(told["value"]) if isinstance(told, Mapping) and told.get("unit") == "mm" else None
+
+
+def lip_leaves(finding: Mapping[str, Any]) -> float | None:
+    """mm that a lip leaves after the collapse, in the middle of what the remedy names; None where it names nothing."""
+    least, most = length_of(finding, "least"), length_of(finding, "most")
+    return None if least is None or most is None else (least + most) / 2
 
 
 def met_at(document: Document, finding: Mapping[str, Any]) -> list[float] | None:
@@ -521,7 +539,8 @@ def _path_of(finding: Mapping[str, Any]) -> tuple[Any, Any]:
 def goal(document: Document, finding: Mapping[str, Any]) -> float | None:
     """What a broken value should become, as text and drawings have it; None where that is not one number to draw to.
 
-    A gap is to be closed; of a rule in two steps the milder one counts, within which nothing is said any more.
+    It is where the amount of the remedy leads: not to the limit where the remedy goes on to the rest of the seam.
+    Without such an amount it is the limit; of a rule in two steps the milder one.
     """
     limit, margin = finding.get("limit"), finding.get("margin")
     if not isinstance(limit, int | float) or not isinstance(margin, int | float) or margin >= 0:
@@ -533,13 +552,22 @@ def goal(document: Document, finding: Mapping[str, Any]) -> float | None:
         or finding.get("unit") not in ("mm", "°", "1")
     ):
         return None
-    return 0.0 if quantity.startswith("gap") else steps_of(document, finding).get("attention", float(limit))
+    if quantity.startswith("gap"):
+        return 0.0
+    mild, by, value = steps_of(document, finding).get("attention", float(limit)), change_of(finding), finding["value"]
+    if by is None or finding.get("unit") != "mm":
+        return mild
+    led = float(value) + by if value < limit else float(value) - by
+    return mild if abs(led - mild) <= _ROUNDED else round(led, 3)
+
+
+_ROUNDED = 0.0101  # mm: amounts of a remedy are rounded up by less
 
 
 def goal_text(document: Document, finding: Mapping[str, Any]) -> str:
     """``goal`` in words: '1 mm'; '' without one."""
     wanted = goal(document, finding)
-    return "" if wanted is None else limit_text(wanted, finding["quantity"])
+    return "" if wanted is None else number_text(wanted, finding["quantity"])
 
 
 def entry_text(entry: Mapping[str, Any]) -> str:

@@ -108,6 +108,7 @@ def section_shapes(
     casters = [] if sections is None else [row["v"] for row in sections.shade_at(station) if row["v"] is not None]
     if casters and min(casters) < window[3] + 4.0:
         window = (*window[:3], max(window[3], min(casters) + 0.8))
+    window = _with_places(window, here, joint, contour, station, bodies)
     rib = bodies.get(BASE if up > 0 else COVER)
     collapse = facts.collapse_of(document)
     moved, melt, traps = None, None, {}
@@ -123,7 +124,7 @@ def section_shapes(
             traps = _traps(values, bodies[BASE], moved, slope, up, drop)
     light, shade, caster = _light(document, values, half, slope, window, sections, station)
     shapes = SectionShapes(bodies, moved, melt, traps, light, shade, caster, window, findings=here)
-    _dimension(shapes, document, contour, values, half, slope, up, ribless)
+    _dimension(shapes, document, joint, contour, values, half, slope, up, ribless)
     _travel(shapes, document, joint, contour, station, Site(values.__getitem__, half, slope, up, traps, None, 0.0))
     land = next(((d.start[0], d.end[0]) for d in shapes.dimensions if d.column == "clamp_land"), None)
     casts: dict[int, Point] | None = None
@@ -137,6 +138,39 @@ def section_shapes(
     shapes.targets.extend(targets(document, here, site))
     shapes.torn.extend(line for body in bodies.values() for line in _torn(body, window))
     return shapes
+
+
+def _in_section(numbered: Numbered, joint: Mapping[str, Any], contour: Mapping[str, Any], station: int) -> Point | None:
+    """Where the own place of a finding about the interface lies in a section, mm; None where it has none there."""
+    finding = numbered.finding
+    if finding.get("at") is None or finding.get("column") in contour["stations"] or finding.get("from_s") is None:
+        return None
+    stations = contour["stations"]
+    near = int(np.linalg.norm(facts.points_of(contour) - np.asarray(finding["at"], dtype=float), axis=1).argmin())
+    away = np.asarray(finding["at"], dtype=float) - facts.points_of(contour)[near]
+    across, beam = np.asarray(stations["u"][near], dtype=float), np.asarray(joint["beam"], dtype=float)
+    u, v = float(away @ across), float(-away @ beam)
+    return (u, v) if np.hypot(u, v) > 0.3 else None
+
+
+_DEEPEST, _UNDER = 16.0, 0.8  # mm below the rib to which a section reaches for a finding, and how far beyond it
+
+
+def _with_places(
+    window: tuple[float, float, float, float], here: list[Numbered], joint: Mapping[str, Any],
+    contour: Mapping[str, Any], station: int, bodies: Mapping[int, BaseGeometry],
+) -> tuple[float, float, float, float]:  # fmt: skip
+    """The window, so deep that it shows what the findings of a station are about: down to where an opening ends."""
+    u0, v0, u1, v1 = window
+    for numbered in here:
+        at = _in_section(numbered, joint, contour, station)
+        if at is None or not u0 < at[0] < u1 or not -_DEEPEST < at[1] < 0:
+            continue
+        line = shapely.LineString([at, (at[0], at[1] - 2 * _DEEPEST)])
+        met = [body.intersection(line) for body in bodies.values()]
+        tops = [part.bounds[3] for part in met if not part.is_empty and part.bounds[3] < at[1]]
+        v0 = min(v0, max([max(tops, default=at[1]), at[1] - _DEEPEST]) - _UNDER)
+    return u0, v0, u1, v1
 
 
 _TOOTH, _OFF = 0.15, 0.06  # mm: half the length of a tooth of a break line, and how far it stands out
@@ -356,8 +390,8 @@ _SAME = {
 
 
 def _dimension(
-    shapes: SectionShapes, document: Document, contour: Mapping[str, Any], values: _Values, half: float,
-    slope: float, up: int, ribless: bool,
+    shapes: SectionShapes, document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], values: _Values,
+    half: float, slope: float, up: int, ribless: bool,
 ) -> None:  # fmt: skip
     """Fill in dimensions of what was measured here, and pins for findings that none of them shows."""
     shown: set[int] = set()
@@ -413,9 +447,19 @@ def _dimension(
                     (u, edge),
                     (u, edge - up * float(values[f"lip_gap_{name}"] or 0.0)),
                 )
+    u0, v0, u1, v1 = shapes.window
+    depth = values["support_depth"]
+    if depth is not None and any(n.finding.get("quantity") == "support_open" for n in shapes.findings):
+        shapes.dimensions.append(
+            Dimension("support_depth", facts.quantity_title({"quantity": "support_depth"}),
+                      facts.number_text(depth, "support_depth"), (0.0, 0.0), (0.0, -depth))
+        )  # fmt: skip
     for numbered in shapes.findings:
         if numbered.number not in shown:
-            shapes.pins.append(Pin(numbered.number, _anchor(numbered, shapes, values, half, up), tone_of(numbered)))
+            at = _in_section(numbered, joint, contour, values.station)
+            inside = at is not None and u0 < at[0] < u1 and v0 < at[1] < v1
+            spot = at if at is not None and inside else _anchor(numbered, shapes, values, half, up)
+            shapes.pins.append(Pin(numbered.number, spot, tone_of(numbered)))
 
 
 def tone_of(numbered: Numbered) -> str:

@@ -28,7 +28,8 @@ def sentences(document: Document) -> list[str]:
     live = [n for n in found if not n.is_waived and n.finding["severity"] != "note"]
     if live:
         worst = live[0].finding
-        said.append(f"{tr('Most severe:')} {worst['message']} {_where_sentence(document, worst)}".strip())
+        lead = f"{tr('Most severe:')} " if len(found) > 1 else ""
+        said.append(f"{lead}{worst['message']} {_where_sentence(document, worst)}".strip())
         if worst.get("remedy"):
             said.append(worst["remedy"])
     else:
@@ -49,8 +50,8 @@ def open_traps(document: Document) -> list[str]:
             if joint["id"] in known or not entry.get("value"):
                 continue
             length = {"length": facts.mm(entry["value"])}
-            one = tr("Note: the inner flash trap is open over {length}.", **length)
-            other = tr("Note: the outer flash trap is open over {length}.", **length)
+            one = tr("Not a finding: the inner flash trap is open over {length}.", **length)
+            other = tr("Not a finding: the outer flash trap is open over {length}.", **length)
             said.append(f"{one if side == 'inner' else other} {entry.get('why') or ''}".strip())
     return said
 
@@ -65,7 +66,7 @@ def _stretch_sentence(document: Document, finding: Mapping[str, Any]) -> str:
     """'From s = 12.0 to 30.5 mm, worst at x 1.0, y 2.0, z 3.0 mm.'; '' where a finding has no place."""
     at = finding.get("at")
     named = zip("xyz", at or (), strict=False)
-    worst = ", ".join(f"{axis}\N{NO-BREAK SPACE}{facts.coordinate(c, 1)}" for axis, c in named)
+    worst = ", ".join(f"{axis}\N{NO-BREAK SPACE}{facts.coordinate(c)}" for axis, c in named)
     if finding.get("from_s") is None:
         return tr("At {place}.", place=f"{worst} {unit_in_voice('mm')}") if worst else ""
     if facts.is_all_along(document, finding):

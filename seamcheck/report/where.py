@@ -52,23 +52,42 @@ def _side(joint: Mapping[str, Any], finding: Mapping[str, Any]) -> str:
 
 
 def extent_text(document: Document, finding: Mapping[str, Any]) -> str:
-    """'x -4.0 to 4.0, y -22.0, z 0.0 mm' of the rib's middle along the finding's stretch; '' where it has none."""
+    """'x -4.0 to 4.0, y -22.00, z 4.00 mm': where what is to be changed lies along the stretch; '' where it has none.
+
+    That is the rib's middle, or what stands as far beside and above it as the finding's own place does.
+    """
     if finding.get("from_s") is None or facts.is_all_along(document, finding):
         return ""
-    own = next(
-        (c for j, c in facts.paths(document) if (j["id"], c["id"]) == (finding["joint"], finding["contour"])), None
-    )
-    if own is None:
+    path = finding.get("joint"), finding.get("contour")
+    found = next(((j, c) for j, c in facts.paths(document) if (j["id"], c["id"]) == path), None)
+    if found is None:
         return ""
+    joint, own = found
     on = facts.stations_of_finding(document, {**finding, "places": ()}, own)
-    points = facts.points_of(own)[on]
-    if not len(points):
+    if not on.any():
         return ""
+    points = _beside(joint, own, finding)[on]
     told = []
     for axis, low, high in zip("xyz", np.min(points, axis=0), np.max(points, axis=0), strict=True):
-        ends = place.coordinate(float(low), 1), place.coordinate(float(high), 1)
+        digits = 2 if high - low < 1.0 else 1
+        ends = place.coordinate(float(low), digits), place.coordinate(float(high), digits)
         told.append(f"{axis}\N{NO-BREAK SPACE}{ends[0] if ends[0] == ends[1] else facts.span(*ends)}")
     return f"{', '.join(told)} {unit_in_voice('mm')}"
+
+
+_ON_RIB = 0.05  # mm: a place so near to the middle of the rib's top is on it
+
+
+def _beside(joint: Mapping[str, Any], contour: Mapping[str, Any], finding: Mapping[str, Any]) -> np.ndarray:
+    """(n, 3) mm: the stations, moved across the seam and along the beam to where the finding's own place lies."""
+    points, at, station = facts.points_of(contour), finding.get("at"), finding.get("station")
+    if at is None or station is None:
+        return points
+    up, across = -np.asarray(joint["beam"], dtype=float), np.asarray(contour["stations"]["u"], dtype=float)
+    near = int(np.linalg.norm(points - np.asarray(at, dtype=float), axis=1).argmin())
+    away = np.asarray(at, dtype=float) - points[near]
+    aside, above = float(away @ across[near]), float(away @ up)
+    return points if np.hypot(aside, above) < _ON_RIB else points + aside * across + above * up
 
 
 def where_text(document: Document, finding: Mapping[str, Any]) -> str:

@@ -49,6 +49,10 @@ def test_an_opening_at_any_depth_is_found(top):
     _, values = carried(BOX, box((-3.5, 12, top - 2), (3.5, 30, top)))
     assert values["support_open"]["value"] == pytest.approx(7.0, abs=0.6)
     assert values["support_depth"]["value"] == pytest.approx(-top, abs=1e-6)
+    (stretch,) = values["support_open"]["stretches"]
+    assert stretch["length"] == values["support_open"]["value"]
+    assert values["support_open"]["at"] == stretch["at"]
+    assert stretch["at"][1:] == pytest.approx([20.0, top - 1.0], abs=1e-6)  # in the middle of its height
 
 
 def test_a_deep_opening_counts_where_half_of_the_seam_stands_on_a_ledge():

@@ -113,4 +113,13 @@ def test_of_a_rule_in_two_steps_the_milder_is_the_goal():
     (numbered,) = finding("rib_width", 2.5, 2.6, joint="j1", contour="c1", station=0, rule="rib-width")
     assert facts.goal(document, numbered.finding) == 2.0
     assert facts.limit_words(document, numbered.finding) == "attention above 2 mm, must-fix above 2.5 mm"
-    assert facts.limit_short(document, numbered.finding) == "above 2 / 2.5 mm"
+    assert facts.limit_short(document, numbered.finding) == "at most 2 / 2.5 mm"
+
+
+def test_the_target_is_where_the_amount_of_the_remedy_leads():
+    """A rib of 1.5 mm that is to be 0.3 mm narrower, as the rest of the seam: 1.2 mm, not the limit."""
+    by = {"by": {"value": 0.3, "unit": "mm", "decimals": 2}}
+    (numbered,) = finding("rib_width", 1.44, 1.5, args=by)
+    assert facts.goal(NO_PATHS, numbered.finding) == pytest.approx(1.2)
+    (target,) = targets(NO_PATHS, [numbered], site())
+    assert target.lines[1][0] == (pytest.approx(0.6), 0.0)

@@ -47,7 +47,7 @@ export class Dimensions {
     const limit = finding?.limit || this.bands.find((b) => b.columns.includes(label.column) && b.words)?.words || "";
     const target = finding?.target && value !== tr("not measured") ? ` → ${finding.target}` : "";
     const rows: [string, string][] = wrap(label.title, room).map((line) => ["dim-title", line]);
-    const told = finding ? `${MARK[finding.severity]}${finding.n} ${value}` : value;
+    const told = finding ? `${MARK[finding.severity]}${finding.n}: ${value}` : value;
     const apart = target && wideness(told + target, 14, 600) > room ? [told, target.trim()] : [told + target];
     rows.push(...apart.flatMap((line) => wrap(line, room, 3, 14, 600)).map((line) => ["dim-value", line] as [string, string]));
     if (own && this.words.unit(finding!.column!) !== this.words.unit(label.column)) rows.push(["dim-limit", this.words.value(this.value(label.column), label.column)]);

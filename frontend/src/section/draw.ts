@@ -8,7 +8,7 @@ import { Dimensions, saidHere } from "./dimensions";
 import { landSide, wrap, type Frame } from "./layout";
 import { drawLight, type Sheet } from "./light";
 import { findingsAt } from "../walk";
-import { markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
+import { besideRib, markLine, offsetOf, pin, placeIn, toneOf, whereabouts } from "./marks";
 import { chain, isClosed, levelled, material, trapColumns, type Loop, type Solid, type TrapColumn } from "./outline";
 import { mm, mmUnit, num, oneLength, squareMm, tr } from "../voice";
 
@@ -145,7 +145,7 @@ interface Place {
 /** Every dimension that exists at this station; returns where findings without one of their own are pinned. */
 function dimension(request: SectionRequest, dims: Dimensions, place: Place): Record<string, Point> {
   const { contour, facts, compact, width } = request;
-  const { half, at, plot, sides, up, ribless } = place;
+  const { half, at, plot, sides, up, ribless, Y } = place;
   const get = (column: string) => dims.value(column);
   const gap = get("gap") ?? 0, thick = get("cover_thickness");
   const roof = (thick ?? 0) + (up > 0 ? gap : 0);
@@ -171,7 +171,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: width < 560 ? tr("land") : tr("land from the beam's edge") }, to);
     if (facts.margin > 0) {
       const foot = at(edge - to * facts.margin, roof);
-      dims.margin(foot, from, rowLand, to, `${tr("beam margin")} ${mm(facts.margin, 2)}`);
+      dims.margin(foot, from, rowLand, to, width < 560 ? mm(facts.margin, 2) : `${tr("beam margin")} ${mm(facts.margin, 2)}`);
     }
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof), at(edge + to * limit, roof)]]);
@@ -201,7 +201,11 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
   if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: tr("gap"), judged: ["gap_min", "gap_max"] });
   // Over a pocket less melts than the planned collapse makes of the rib.
   const inContact = gap - (facts.drop ?? 0) + (facts.collapse ?? 0) < 0.02;
-  if (place.melts && inContact && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
+  if (place.melts && thick !== null && inContact && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
+  const depth = get("support_depth");
+  if (depth !== null && request.findings.some((f) => f.quantity === "support_open" && findingsAt([f], request.joint, contour, request.station).length)) {
+    dims.along(-1, at(0, 0), [at(0, 0)[0], Y(-depth)], { column: "support_depth", title: request.words.title("support_depth") });
+  }
   if (ribless) return anchors;
   for (const { side, name, columns } of sides) {
     const height = get(`rib_height_${name}`);
@@ -250,8 +254,8 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     if (open && last) {
       // The lip that is missing: as far from the part opposite as the limits of a lip's gap have it, in the middle.
       const edges = facts.bands.find((b) => b.rule === "lip-gap")?.edges.find((e) => e.column === `lip_gap_${name}`);
-      const leaves = typeof edges?.low === "number" && typeof edges.high === "number" ? (edges.low + edges.high) / 2 : 0.2;
-      const floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, top = last.high * up + place.sunk - leaves * up, far = last.u + side * 0.8;
+      const leaves = open.leaves ?? (typeof edges?.low === "number" && typeof edges.high === "number" ? (edges.low + edges.high) / 2 : 0.2);
+      const floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, top = last.high * up + place.sunk - leaves * up, far = last.u - side * Math.min(0.8, 0.35 * Math.abs(last.u - columns[0].u));
       dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, floor), at(last.u, top)]);
       dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, top), at(far, top)]);
       dims.sketch(`ghost ${toneOf(open)}`, [at(far, top), at(far, floor)]);
@@ -344,7 +348,9 @@ function drawMarks(
   for (const finding of here) {
     if (dims.shown.has(finding)) continue;
     // A value of the whole interface has its own place, which may lie far from the rib: there, or at the window's edge.
-    const own = finding.column && request.contour.stations[finding.column] ? null : offsetOf(finding, request.joint, request.contour, request.station);
+    const beside = besideRib(finding, request.joint, request.contour);
+    const own: [number, number, number] | null = beside ? [...beside, 0] :
+      finding.column && request.contour.stations[finding.column] ? null : offsetOf(finding, request.joint, request.contour, request.station);
     const away = own ? whereabouts(own) : "";
     const spot: Point | null = own && away ? [X(own[0]), Y(own[1])] : null;
     const within = (low: number, value: number, high: number) => Math.max(low, Math.min(high, value));

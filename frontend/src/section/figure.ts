@@ -2,11 +2,14 @@
 
 import { clear, h } from "../dom";
 import type { Atlas } from "../atlas";
-import type { Contour } from "../types";
-import type { Place } from "../walk";
+import type { Contour, Finding, Joint } from "../types";
+import type { Outline } from "../unpack";
+import { findingsAt, type Place } from "../walk";
 import { proposedOf } from "../proposed";
 import { drawSection } from "./draw";
 import { frameOf, type Frame } from "./layout";
+import { besideRib } from "./marks";
+import { chain, material } from "./outline";
 import { bareMm, mm, mmUnit, tr } from "../voice";
 
 let figures = 0;
@@ -46,8 +49,23 @@ export function sectionSvg(atlas: Atlas, place: Place, width: number, height: nu
   if (!frames.has(contour)) frames.set(contour, frameOf(joint, contour, atlas.payload.facts[place.joint].margin, own));
   const shown = proposedOf(atlas).shown(joint.id, { facts: atlas.payload.facts[place.joint], contour, sections: own, findings: atlas.payload.findings });
   return drawSection({
-    joint, station: place.station, ...shown, words: atlas.words, frame: frames.get(contour)!, width, height, compact, key,
+    joint, station: place.station, ...shown, words: atlas.words, width, height, compact, key,
+    frame: withPlaces(frames.get(contour)!, findingsAt(shown.findings, joint, contour, place.station), joint, contour, shown.sections?.at(place.station) ?? null),
   });
+}
+
+const DEEPEST = 16, UNDER = 0.8; // mm below the rib to which a section reaches for a finding, and how far beyond it
+
+/** The window, so deep that it shows what the findings of a station are about: down to where an opening ends. */
+function withPlaces(frame: Frame, here: Finding[], joint: Joint, contour: Contour, outline: Outline | null): Frame {
+  let bottom = frame.bottom;
+  for (const finding of here) {
+    const at = besideRib(finding, joint, contour);
+    if (!at || at[0] < frame.left || at[0] > frame.right || at[1] > 0 || at[1] < -DEEPEST) continue;
+    const ends = outline ? [...chain(outline).values()].flatMap((loops) => material(loops, at[0])).map(([, high]) => high).filter((high) => high < at[1]) : [];
+    bottom = Math.min(bottom, Math.max(ends.length ? Math.max(...ends) : at[1], at[1] - DEEPEST) - UNDER);
+  }
+  return { ...frame, bottom };
 }
 
 export function caption(atlas: Atlas, place: Place): HTMLElement {

@@ -41,6 +41,13 @@ export function placeIn(finding: Finding, joint: Joint, contour: Contour, statio
   return offset && offset[2] <= 0.6 ? [offset[0], offset[1]] : null;
 }
 
+/** Where the own place of a finding about the whole interface lies beside its stretch, mm; null where it has none. */
+export function besideRib(finding: Finding, joint: Joint, contour: Contour): [number, number] | null {
+  if (!finding.at || finding.station === null || finding.from_s === null || (finding.column && contour.stations[finding.column])) return null;
+  const offset = offsetOf(finding, joint, contour, finding.station);
+  return offset && offset[2] <= 0.6 && Math.hypot(offset[0], offset[1]) > 0.3 ? [offset[0], offset[1]] : null;
+}
+
 /** '3.0 mm inward, 5.0 mm below': where to look for a finding that lies away from the seam; '' where it is at the rib. */
 export function whereabouts([across, height, along]: [number, number, number]): string {
   const told: [number, string][] = [
