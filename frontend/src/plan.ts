@@ -264,7 +264,7 @@ export class Plan {
       inside.append(svg("path", { class: `seam ${STATE_NAME[state]}`, d: line(run.map(enlarged), false) }));
       if (state === BROKEN) inside.append(svg("path", { class: "seam broken-core", d: line(run.map(enlarged), false) }));
     }
-    group.append(svg("text", { x: px(cx), y: px(cy + radius + 13), "text-anchor": "middle" }, tr("{count} times larger", { count: Math.round(times) })));
+    group.append(svg("text", { x: px(cx), y: px(y > cy ? cy - radius - 6 : cy + radius + 13), "text-anchor": "middle" }, tr("{count} times larger", { count: Math.round(times) })));
     this.cursor.append(group);
   }
 

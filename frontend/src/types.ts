@@ -40,7 +40,7 @@ export interface Band {
 
 export interface Finding {
   n: number; id: string; title: string; severity: "must-fix" | "attention" | "note"; waived: boolean;
-  rule: string; quantity: string; column: string | null; value: string; limit: string; limit_short: string; goal: number | null; way: string | null; wide: number | null;
+  rule: string; quantity: string; column: string | null; value: string; limit: string; limit_short: string; goal: number | null; way: string | null; wide: number | null; leaves: number | null;
   /** rules whose breach has the same cause and is told with this finding */
   also: string[];
   /** the value as a number, in the quantity's unit */

@@ -476,6 +476,12 @@ def length_of(finding: Mapping[str, Any], name: str) -> float | None:
     return float(told["value"]) if isinstance(told, Mapping) and told.get("unit") == "mm" else None
 
 
+def lip_leaves(finding: Mapping[str, Any]) -> float | None:
+    """mm that a lip leaves after the collapse, in the middle of what the remedy names; None where it names nothing."""
+    least, most = length_of(finding, "least"), length_of(finding, "most")
+    return None if least is None or most is None else (least + most) / 2
+
+
 def met_at(document: Document, finding: Mapping[str, Any]) -> list[float] | None:
     """(3,) mm, where the cover meets what stops it, of a finding about its free travel: the nearest such place."""
     if finding.get("quantity") != "free_travel" or finding.get("at") is None:

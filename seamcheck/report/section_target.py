@@ -19,7 +19,7 @@ Point = tuple[float, float]
 Move = tuple[Point, Point]
 
 _LIP = 0.8
-"""How wide a missing lip is drawn, mm."""
+"""How wide a missing lip is drawn at most, mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +93,7 @@ def _edges(finding: Mapping[str, Any], limit: float | None, name: str, site: Sit
     if base in ("trap_room", "trap_corner", "trap_area") and sign and by is not None:
         return _trap_wall(site, side, sign, by)
     if base == "trap_open" and sign:
-        return _lip(site, side, sign)
+        return _lip(site, side, sign, facts.lip_leaves(finding))
     if name == "transmission" and by is not None:
         return _cover(site, (site.value("cover_thickness") or 0.0) - by)
     if name in ("beam_clear", "light_clear") and by is not None and (finding.get("args") or {}).get("way"):
@@ -155,12 +155,13 @@ def _trap_wall(site: Site, side: str, sign: int, by: float) -> tuple[list[Move],
     return [((wall, floor), (wall, roof))], [((u, middle), (wall, middle))]
 
 
-def _lip(site: Site, side: str, sign: int) -> tuple[list[Move], list[Move]]:
-    """The lip that is missing, as far from the part opposite as the limits of a lip's gap have it."""
+def _lip(site: Site, side: str, sign: int, leaves: float | None) -> tuple[list[Move], list[Move]]:
+    """The lip that is missing, at the end of the trap: its gap in the middle of what the remedy or the limits say."""
     if side not in site.traps:
         return [], []
     u, roof, floor = _end(site, side, sign)
-    top, far = roof - site.up * site.lip, u + sign * _LIP
+    u0, _, u1, _ = site.traps[side].bounds
+    top, far = roof - site.up * (site.lip if leaves is None else leaves), u - sign * min(_LIP, 0.35 * (u1 - u0))
     return [((u, floor), (u, top)), ((u, top), (far, top)), ((far, top), (far, floor))], []
 
 

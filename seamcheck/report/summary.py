@@ -50,8 +50,8 @@ def open_traps(document: Document) -> list[str]:
             if joint["id"] in known or not entry.get("value"):
                 continue
             length = {"length": facts.mm(entry["value"])}
-            one = tr("Note: the inner flash trap is open over {length}.", **length)
-            other = tr("Note: the outer flash trap is open over {length}.", **length)
+            one = tr("Not a finding: the inner flash trap is open over {length}.", **length)
+            other = tr("Not a finding: the outer flash trap is open over {length}.", **length)
             said.append(f"{one if side == 'inner' else other} {entry.get('why') or ''}".strip())
     return said
 

@@ -171,7 +171,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     dims.across(from[0], end[0], rowLand, feet, { column: "clamp_land", title: width < 560 ? tr("land") : tr("land from the beam's edge") }, to);
     if (facts.margin > 0) {
       const foot = at(edge - to * facts.margin, roof);
-      dims.margin(foot, from, rowLand, to, `${tr("beam margin")} ${mm(facts.margin, 2)}`);
+      dims.margin(foot, from, rowLand, to, width < 560 ? mm(facts.margin, 2) : `${tr("beam margin")} ${mm(facts.margin, 2)}`);
     }
     ghost(dims, "clamp_land", (limit) => [[at(edge + to * limit, roof - 0.7), at(edge + to * limit, roof + 0.25)]],
       (limit) => [[at(edge + to * land, roof), at(edge + to * limit, roof)]]);
@@ -201,7 +201,7 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
   if (get("gap") !== null) dims.leader(-1, anchors.gap, { column: "gap", title: tr("gap"), judged: ["gap_min", "gap_max"] });
   // Over a pocket less melts than the planned collapse makes of the rib.
   const inContact = gap - (facts.drop ?? 0) + (facts.collapse ?? 0) < 0.02;
-  if (place.melts && inContact && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
+  if (place.melts && thick !== null && inContact && get("melt_area") !== null && !compact) dims.leader(-1, at(-half! * 0.5, -facts.collapse! * 0.5 * up), { column: "melt_area", title: tr("melts") });
   const depth = get("support_depth");
   if (depth !== null && request.findings.some((f) => f.quantity === "support_open" && findingsAt([f], request.joint, contour, request.station).length)) {
     dims.along(-1, at(0, 0), [at(0, 0)[0], Y(-depth)], { column: "support_depth", title: request.words.title("support_depth") });
@@ -254,8 +254,8 @@ function dimension(request: SectionRequest, dims: Dimensions, place: Place): Rec
     if (open && last) {
       // The lip that is missing: as far from the part opposite as the limits of a lip's gap have it, in the middle.
       const edges = facts.bands.find((b) => b.rule === "lip-gap")?.edges.find((e) => e.column === `lip_gap_${name}`);
-      const leaves = typeof edges?.low === "number" && typeof edges.high === "number" ? (edges.low + edges.high) / 2 : 0.2;
-      const floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, top = last.high * up + place.sunk - leaves * up, far = last.u + side * 0.8;
+      const leaves = open.leaves ?? (typeof edges?.low === "number" && typeof edges.high === "number" ? (edges.low + edges.high) / 2 : 0.2);
+      const floor = columns[Math.floor(columns.length / 2)].low * up + place.sunk, top = last.high * up + place.sunk - leaves * up, far = last.u - side * Math.min(0.8, 0.35 * Math.abs(last.u - columns[0].u));
       dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, floor), at(last.u, top)]);
       dims.sketch(`ghost ${toneOf(open)}`, [at(last.u, top), at(far, top)]);
       dims.sketch(`ghost ${toneOf(open)}`, [at(far, top), at(far, floor)]);

@@ -152,6 +152,7 @@ def page_data(document: Document) -> dict[str, Any]:
                 "change": facts.change_of(n.finding),
                 "target": facts.goal_text(document, n.finding),
                 "way": (n.finding.get("args") or {}).get("way") or None,
+                "leaves": facts.lip_leaves(n.finding),
                 "wide": facts.length_of(n.finding, "width"),
                 "everywhere": facts.is_everywhere(n.finding),
                 "place": facts.place_of_waiver(document, n.finding),
