@@ -25,6 +25,7 @@ NO_COUNTERPART = "seam-open.no-opposite"
 WALL_ENDS, WALL_INTERRUPTED = "seam-open.wall-ends", "seam-open.wall-interrupted"
 MOVED, IN_LIGHT, POCKET, LOW_RIB = "moved", "in-light", "pocket", "low-rib"
 SAME_ELSEWHERE, GROUPED, ALONG_PATHS = "places", "places.grouped", "places.paths"
+SAME_CAUSE = "places.cause"
 
 
 LAP_ROOM, LAP_NARROW = "rib-missing.room", "rib-missing.narrow"
@@ -136,6 +137,7 @@ def _wordings() -> dict[str, Wording]:
         put(f"{name}.{column}.{side}.{cause}", Wording(told.says, remedy, told.harm))
     put(SAME_ELSEWHERE, Wording("Broken in the same way, {count} more: {where:list}."))
     put(GROUPED, Wording("They are reported as one finding, because there are {count} in all."))
+    put(SAME_CAUSE, Wording("The same cause, {cause:word}, also breaks other limits:"))
     put(ALONG_PATHS, Wording("The same holds along {where}."))
     lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."
     room = "A rib of {rib} with a flash trap of {trap} on each side fits on the band."

@@ -16,6 +16,7 @@ from functools import cache
 
 from msgspec import UNSET
 
+from seamcheck.catalogue.causes import CAUSES
 from seamcheck.catalogue.cautions import REMARKS
 from seamcheck.catalogue.compare_notes import COMPARE_NOTES
 from seamcheck.catalogue.kinds import KIND_NAMES
@@ -51,6 +52,7 @@ WORDS: dict[str, str] = {
     **CALL_OUTS,
     **CLASS_WORDS,
     **TERMS,
+    **{key: phrase for key, (phrase, _) in CAUSES.items()},
     "inner": "inner",
     "outer": "outer",
     "inward": "inward",

@@ -60,8 +60,13 @@ class Waived(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     origin: str | None
 
 
-class Place(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):
-    """A further place where what a finding says holds: see the fields of Finding."""
+class Place(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True, omit_defaults=True):
+    """A further place where what a finding says holds: see the fields of Finding.
+
+    Attributes
+    ----------
+    rule, severity : of what is broken there, where it is another rule than the finding's, broken by the same cause
+    """
 
     contour: str | None
     at: Point | None
@@ -70,6 +75,8 @@ class Place(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=Tru
     to_s: Real | None
     length_mm: Real | None
     value: Real | None
+    rule: str | None = None
+    severity: str | None = None
 
 
 class Finding(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=True):

@@ -6,9 +6,11 @@ from collections.abc import Callable, Sequence
 
 from msgspec.structs import replace
 
-from seamcheck.catalogue.message import Amount, Sentence
-from seamcheck.catalogue.messages import ALONG_PATHS, GROUPED, SAME_ELSEWHERE, message
+from seamcheck.catalogue.causes import CAUSE_OF
+from seamcheck.catalogue.message import Amount, Message, Sentence
+from seamcheck.catalogue.messages import ALONG_PATHS, GROUPED, SAME_CAUSE, SAME_ELSEWHERE, message
 from seamcheck.catalogue.rule import NOTE, SEVERITIES
+from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import say
 from seamcheck.judge.findings import Finding, Place
 
@@ -27,11 +29,11 @@ def grouped(findings: Sequence[Finding]) -> tuple[Finding, ...]:
 
     Notes
     -----
-    First what breaks one rule on one side of a limit, then one rule at all. The most severe represents its group, of
-    equally severe ones the one that misses its limit by most; the others are its ``places``.
+    First what breaks one rule on one side of a limit, then one rule at all, then what has one cause. The most severe
+    represents its group, of equally severe ones the one that misses its limit by most; the others are its ``places``.
     """
     count = sum(_counts(finding) for finding in findings)
-    for key in (_side, _rule):
+    for key in (_side, _rule, _cause):
         if sum(_counts(finding) for finding in findings) > MOST:
             findings = _together(findings, key, count)
     return tuple(findings)
@@ -43,6 +45,10 @@ def _counts(finding: Finding) -> bool:
 
 def _rule(finding: Finding) -> Key:
     return finding.joint, finding.rule
+
+
+def _cause(finding: Finding) -> Key:
+    return finding.joint, CAUSE_OF.get(finding.rule, finding.rule)
 
 
 def _side(finding: Finding) -> Key:
@@ -70,21 +76,45 @@ def _together(findings: Sequence[Finding], key: Callable[[Finding], Key], count:
 
 def _one(group: Sequence[Finding], count: int) -> Finding:
     """The finding that represents a group."""
-    lead = min(group, key=lambda f: (SEVERITIES.index(f.severity), f.margin if f.margin is not None else 0.0))
+    lead = min(group, key=_rank)
     rest = [finding for finding in group if finding is not lead]
-    places = tuple(place for f in (lead, *rest) for place in (*(() if f is lead else (place_of(f),)), *f.places))
-    own = [said for said in lead.messages if said.key not in (SAME_ELSEWHERE, GROUPED)]
-    said = [
-        *own,
-        message(SAME_ELSEWHERE, {"count": Amount(len(places), "", 0), "where": _where(places)}),
-        message(GROUPED, {"count": Amount(count, "", 0)}),
-    ]
-    also = dict.fromkeys(rule for finding in (lead, *rest) for rule in finding.also)
+    here = tuple(place for f in (lead, *rest) if f.rule == lead.rule for place in _places(f, lead))
+    others = [f for f in rest if f.rule != lead.rule]
+    places = (*here, *(place for f in others for place in _places(f, lead)))
+    said = _own(lead)
+    if here:
+        said.append(message(SAME_ELSEWHERE, {"count": Amount(len(here), "", 0), "where": _where(here)}))
+    if others:
+        said.append(message(SAME_CAUSE, {"cause": CAUSE_OF[lead.rule]}))
+        said += [one for f in others for one in _own(f)]
+    said.append(message(GROUPED, {"count": Amount(count, "", 0)}))
+    also = dict.fromkeys(rule for f in (lead, *rest) for rule in (f.rule, *f.also) if rule != lead.rule)
     faces = dict.fromkeys(face for finding in (lead, *rest) for face in finding.faces)
     return replace(
         lead, message=" ".join(m.text for m in said), messages=tuple(said), also=tuple(also), faces=tuple(faces),
         places=places,
     )  # fmt: skip
+
+
+def _rank(finding: Finding) -> tuple[int, int, float]:
+    """Severity, the rule's place in the catalogue, and by how much the limit is missed."""
+    severity, rule = SEVERITIES.index(finding.severity), list(RULES).index(finding.rule)
+    return severity, rule, finding.margin if finding.margin is not None else 0.0
+
+
+def _own(finding: Finding) -> list[Message]:
+    """What a finding says of its own place."""
+    return [said for said in finding.messages if said.key not in (SAME_ELSEWHERE, GROUPED)]
+
+
+def _places(finding: Finding, lead: Finding) -> tuple[Place, ...]:
+    """The places of a finding within the group that another one represents; of its own ones only the further."""
+    if finding is lead:
+        return finding.places
+    if finding.rule == lead.rule:
+        return (place_of(finding), *finding.places)
+    other = (replace(place, rule=finding.rule, severity=finding.severity) for place in finding.places)
+    return (replace(place_of(finding), rule=finding.rule, severity=finding.severity), *other)
 
 
 def along_paths(group: Sequence[Finding]) -> Finding:

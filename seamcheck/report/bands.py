@@ -20,9 +20,11 @@ from seamcheck.report.facts import (
     column_of,
     number_text,
     rule_title,
+    rules_of,
     short_text,
     span,
     stations_of_finding,
+    under_rule,
 )
 
 UNKNOWN, WITHIN, NEAR, BROKEN, WAIVED, LOOK, NOTED = range(7)
@@ -63,7 +65,7 @@ class Band:
 def bands(document: Document, joint: Mapping[str, Any]) -> list[Band]:
     """The rules that judge a column measured here, and all with a finding in this joint; must-fix first."""
     severities = {entry["rule"]: entry["severity"] for entry in document.get("limits") or ()}
-    found = {f["rule"] for f in document.get("findings") or () if f.get("joint") == joint["id"]}
+    found = {rule for f in _of(document, joint) for rule in rules_of(f)}
     edges: dict[str, list[Edge]] = {}
     for contour in joint.get("contours") or ():
         for k, bound in enumerate(contour.get("bounds") or ()):
@@ -131,10 +133,15 @@ def _words(edges: tuple[Edge, ...]) -> str:
     return words(short_text(low, column))
 
 
+def _of(document: Document, joint: Mapping[str, Any]) -> list[Mapping[str, Any]]:
+    """The findings of a joint."""
+    return [f for f in document.get("findings") or () if f.get("joint") == joint["id"]]
+
+
 def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, Any], band: Band) -> np.ndarray:
     """(n,) int, UNKNOWN ... NOTED: the state of every station under one rule."""
     count = len(contour["stations"]["s"])
-    own = [f for f in document.get("findings") or () if f.get("joint") == joint["id"] and f.get("rule") == band.rule]
+    own = [place for f in _of(document, joint) for place in under_rule(f, band.rule)]
     whole = any(_is_whole(f.get("quantity") or "") for f in own)  # one value for the seam: elsewhere it says nothing
     state = np.full(count, UNKNOWN if band.edges or whole else WITHIN)
     unjudged = np.zeros(count, dtype=bool)
@@ -145,7 +152,7 @@ def track(document: Document, joint: Mapping[str, Any], contour: Mapping[str, An
     state[unjudged] = UNKNOWN
     for finding in own:
         here = stations_of_finding(document, finding, contour)
-        new = WAIVED if finding.get("waived") else _STATE_OF.get(finding.get("severity"), NOTED)
+        new = WAIVED if finding.get("waived") else _STATE_OF.get(str(finding.get("severity")), NOTED)
         graver = (state <= NEAR) | (np.array(GRAVITY)[state] < GRAVITY[new])
         state[here & graver] = new
     return state
@@ -234,7 +241,7 @@ CLOSE = 0.25
 
 def tightest(document: Document, most: int = 4) -> list[Tight]:
     """The rules that hold everywhere but come closest to breaking, the closest first; none that keep well clear."""
-    told = {(f.get("joint"), f["rule"]) for f in document.get("findings") or ()}
+    told = {(f.get("joint"), rule) for f in document.get("findings") or () for rule in rules_of(f)}
     result = []
     for joint in document.get("joints") or ():
         for band in bands(document, joint):

@@ -265,9 +265,32 @@ def _place(document: Document, finding: Mapping[str, Any]) -> tuple[str | None, 
 def spots(document: Document, numbered: Numbered) -> list[tuple[str, int]]:
     """Path and station of every place of a finding, its own first."""
     finding = numbered.finding
-    further = [_place(document, {**finding, "places": (), **place}) for place in finding.get("places") or ()]
+    further = [_place(document, place) for place in each_place(finding)[1:]]
     found = [(numbered.contour, numbered.station), *further]
     return [(contour, station) for contour, station in found if contour is not None and station is not None]
+
+
+_OF_OTHER_RULES = ("rule", "severity")
+"""What a place says only where it is another rule's than the finding's."""
+
+
+def each_place(finding: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """A finding at each of its places, its own first; a place may be that of another rule with the same cause."""
+    further = (
+        {key: v for key, v in place.items() if v is not None or key not in _OF_OTHER_RULES}
+        for place in finding.get("places") or ()
+    )
+    return [{**finding, **place, "places": ()} for place in ({}, *further)]
+
+
+def rules_of(finding: Mapping[str, Any]) -> list[str]:
+    """The rules that are broken at the places of a finding, its own first."""
+    return list(dict.fromkeys(place["rule"] for place in each_place(finding)))
+
+
+def under_rule(finding: Mapping[str, Any], rule: str) -> list[dict[str, Any]]:
+    """The places of a finding at which one rule is broken, each as a finding; empty where it is none of its rules."""
+    return [place for place in each_place(finding) if place["rule"] == rule]
 
 
 def stations_of_finding(document: Document, finding: Mapping[str, Any], contour: Mapping[str, Any]) -> np.ndarray:
@@ -323,9 +346,10 @@ def headline(document: Document) -> str:
     verdict = document["verdict"]
     if verdict == "fail":
         count = sum(
-            1 + len(f.get("places") or ())
+            place["severity"] == "must-fix"
             for f in document["findings"]
-            if f["severity"] == "must-fix" and not f.get("waived")
+            if not f.get("waived")
+            for place in each_place(f)
         )
         if count != 1:
             return tr("Limits are broken in {count} places", count=count)

@@ -73,7 +73,8 @@ def headline(document: Document) -> str:
         if finding["waived"]:
             waived += 1
         else:
-            counts[finding["severity"]] += 1 + len(finding.get("places") or ())
+            for place in facts.each_place(finding):
+                counts[place["severity"]] += 1
     must, look = counts["must-fix"], counts["attention"]
     said = []
     if must:
