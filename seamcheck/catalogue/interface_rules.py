@@ -114,7 +114,7 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 "neighbour_distance",
                 lower=Bound(
                     "min", "Another part is {value} from the seam; it should be at least {limit}. {why}",
-                    "Where that part is sensitive to heat or light, shield it, or move it {by} further away[; moved "
+                    "Where that part is sensitive to heat or light, shield it, or move it[ {by}] further away[; moved "
                     "{both} {way:word} in all, it clears the beam path as well].",
                 ),
             ),

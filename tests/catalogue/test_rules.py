@@ -68,6 +68,15 @@ FILLED = {"value", "limit", "median", "collapse", "size", "size_limit", "percent
     "deeper",
     "other",
     "side",
+    "each",
+    "low",
+    "high",
+    "least",
+    "most",
+    "length",
+    "axis",
+    "both",
+    "way",
 }
 
 GEOMETRY = [rule for rule in RULES.values() if not rule.optional]

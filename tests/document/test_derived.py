@@ -103,6 +103,7 @@ def test_the_page_knows_every_field_of_a_finding_by_the_same_name():
         "change",
         "target",
         "met",
+        "leaves",
     }  # made in page.py
     assert interface_fields("Finding") - of_the_page <= FIELDS
 

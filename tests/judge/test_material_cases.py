@@ -7,6 +7,7 @@ import pytest
 from builder import Spec, build, rounded_rectangle
 from material_surveys import run, survey
 from measuring import measure
+from test_material_rules import GEOMETRY_OFF
 
 from seamcheck.catalogue.material_rules import MATERIAL_RULES
 from seamcheck.judge.findings import JointResult
@@ -20,7 +21,7 @@ def reviewed(table, **section):
     whole = survey(run(length=200.0, n=401, **section), travel=1.0)
     result = assess(whole, MaterialSettings.from_table({"samples": {"count": 100}, **table}), 0.4)
     joint = JointResult("j1", ("p1",), ("p2",), "base", np.array([0, 0, -1.0]), "touching", (), result.onto(whole))
-    return {f.rule: f for f in judge([joint], Settings()).findings}, result.document
+    return {f.rule: f for f in judge([joint], Settings().changed(GEOMETRY_OFF)).findings}, result.document
 
 
 def results(document):

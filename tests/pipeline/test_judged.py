@@ -67,7 +67,7 @@ def test_a_travel_of_0_6_against_0_5_in_three_states(plain, tolerance, expected,
         assert found[0]["severity"] == "attention"
         assert found[0]["worst_case"] == pytest.approx(worst, abs=1e-3)
         assert f"{worst:.2f} mm" in found[0]["message"]
-        assert "by 0.05 mm" in found[0]["remedy"]
+        assert "Take 0.05 mm off" in found[0]["remedy"]
 
 
 def test_outside_as_drawn_is_outside_with_its_worst_case(plain):
