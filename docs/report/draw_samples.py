@@ -17,7 +17,7 @@ from seamcheck.pipeline import review  # noqa: E402
 from seamcheck.report.html import render_html  # noqa: E402
 from seamcheck.samples import samples  # noqa: E402
 
-ACROSS, CELL = 5, (260, 187)
+ACROSS, CELL = 5, (240, 172)
 
 
 def main() -> None:
@@ -42,7 +42,7 @@ def main() -> None:
         x, y = k % ACROSS * width, k // ACROSS * height
         sheet.paste(picture, (x + 4, y + 18))
         ImageDraw.Draw(sheet).text((x + 6, y + 4), name, fill="#18222a")
-    few = sheet.quantize(64, dither=Image.Dither.NONE)
+    few = sheet.quantize(56, dither=Image.Dither.NONE)
     few.save(HERE / "samples.png", optimize=True)
     print("docs/report/samples.png")
 
