@@ -1,5 +1,5 @@
 # make demo       installs seamcheck into .venv and reviews a sound and a spoiled sample model
-# make test       installs what the tests need and runs the quick suite
+# make test       installs what the tests need and runs the quick suite; what failed runs again, told in detail
 # make thorough   the long suite
 # make bench      measures speed and memory against their bars (some minutes)
 # make fuzz       reviews VARIANTS damaged files (1500); KEEP=FILE keeps the result and goes on from it
@@ -30,7 +30,8 @@ check: $(VENV)/installed-dev
 	$(BIN)/lint-imports
 
 quick: $(VENV)/installed-dev
-	$(BIN)/pytest -m "not thorough" -n $(WORKERS) --dist worksteal $(PYTEST)
+	$(BIN)/pytest -m "not thorough" -n $(WORKERS) --dist worksteal --assert=plain $(PYTEST) || \
+		{ $(BIN)/pytest -q --last-failed --last-failed-no-failures none; exit 1; }
 
 thorough: $(VENV)/installed-dev
 	HYPOTHESIS_PROFILE=thorough $(BIN)/pytest -m thorough $(PYTEST)

@@ -5,6 +5,7 @@ import re
 import subprocess
 import sys
 import tomllib
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -12,9 +13,14 @@ import pytest
 ROOT = Path(__file__).parents[1]
 PACKAGE = ROOT / "seamcheck"
 MODULES = sorted(path for path in PACKAGE.rglob("*.py"))
-TREES = {path: ast.parse(path.read_text(encoding="utf-8")) for path in MODULES}
 KERNEL_ROOMS = ("assembly", "kernel")
 FILLED = {"_Reading", "_Running", "OtherFiles", "Progress", "Field"}
+
+
+@cache
+def trees():
+    """Read when a law is asked for: each process of a run collects all tests."""
+    return {path: ast.parse(path.read_text(encoding="utf-8")) for path in MODULES}
 
 
 def name_of(path):
@@ -27,7 +33,7 @@ def room(path):
 
 def imports(path):
     """Names of all modules that a file imports anywhere."""
-    for node in ast.walk(TREES[path]):
+    for node in ast.walk(trees()[path]):
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom):
@@ -45,7 +51,7 @@ def test_nobody_but_the_command_line_prints_or_exits():
     for path in MODULES:
         if room(path) in ("cli", "isolation", "__main__.py"):  # a child ends itself; it prints nothing either
             continue
-        for node in ast.walk(TREES[path]):
+        for node in ast.walk(trees()[path]):
             called = ast.unparse(node.func) if isinstance(node, ast.Call) else ""
             dotted = ast.unparse(node) if isinstance(node, ast.Attribute) else ""
             if called in ("print", "exit", "quit", "input") or dotted in ("sys.exit", "sys.stdout", "click.echo"):
@@ -54,13 +60,13 @@ def test_nobody_but_the_command_line_prints_or_exits():
 
 
 def test_every_module_says_what_it_is_for():
-    assert [name_of(path) for path, tree in TREES.items() if tree.body and not ast.get_docstring(tree)] == []
+    assert [name_of(path) for path, tree in trees().items() if tree.body and not ast.get_docstring(tree)] == []
 
 
 def test_what_the_rooms_hand_on_is_frozen():
     """Dataclasses are frozen; those that are filled while something runs stand here by name."""
     open_ones = set()
-    for tree in TREES.values():
+    for tree in trees().values():
         for node in ast.walk(tree):
             made = [d for d in getattr(node, "decorator_list", ()) if ast.unparse(d).startswith("dataclass")]
             if isinstance(node, ast.ClassDef) and made and "frozen=True" not in ast.unparse(made[0]):

@@ -20,7 +20,7 @@ OVERLAP = {"rib-welded": None}  # the only joint that is drawn welded
 """mm between cover and base where they are not drawn touching (over the ledge, the play at the side is the least)."""
 
 
-@pytest.mark.parametrize("name", telling(JOINTS, list(JOINTS)[::3]))
+@pytest.mark.parametrize("name", telling(JOINTS, [name for name in list(JOINTS)[::3] if name != "rib-free-form"]))
 def test_parts_touch_and_overlap_as_stated(name):
     """Cover and base of a joint touch or stand as far apart as stated; nothing overlaps but what is said to."""
     case = JOINTS[name]()

@@ -75,7 +75,7 @@ limits = st.fixed_dictionaries(
 )
 
 
-@run(max_examples=8, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@run(max_examples=6, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(name=st.sampled_from(NAMES), changes=limits, with_view=st.booleans(), waived=st.booleans())
 def test_the_document_is_the_same_under_any_limits(measured, name, changes, with_view, waived):
     asked = bare(name).changed(changes)

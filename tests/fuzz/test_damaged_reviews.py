@@ -1,6 +1,6 @@
 """Whole reviews of damaged files: each ends in a verdict in time, none in a false pass, none is refused for nothing.
 
-The quick suite spreads the 36 ways of damage over five models, each way once; the thorough one damages each model in
+The quick suite damages two models, each in other ways; the thorough one spreads all ways over five and damages each in
 each way. The long run, with as many as you like::
 
     pytest -m thorough tests/fuzz --variants 5000 --first 20000
@@ -19,11 +19,12 @@ import fuzz_run
 import pytest
 from fuzz_models import MODELS, target
 from fuzz_options import OPTIONS
+from telling import telling
 
 from seamcheck.version import __version__
 
 EACH = len(damage.DAMAGES)  # of every model, in the thorough suite: one of each way
-FEW = -(-EACH // len(MODELS))  # of every model, in the quick suite: together one of each way
+FEW = -(-EACH // len(MODELS))  # of every model at least: together one of each way
 SEEDS_APART = 61  # from one model's first seed to the next one's
 ROUND = EACH  # variants of a model before the next one's turn in the long run
 LEAST_REVIEWED = 0.35  # a reader that refuses everything would pass the rest of these tests
@@ -56,12 +57,13 @@ def test_there_are_enough_ways_and_variants():
     assert FEW * len(MODELS) >= EACH >= 30
 
 
-def test_every_way_of_damage_ends_in_a_review_or_a_refusal_and_no_false_pass(pool, tmp_path):
+@pytest.mark.parametrize("names", telling([tuple(MODELS), tuple(MODELS)[:2]], [tuple(MODELS)[:2]]))
+def test_ways_of_damage_end_in_a_review_or_a_refusal_and_no_false_pass(pool, tmp_path, names):
     ends = []
-    for number, name in enumerate(MODELS):
+    for number, name in enumerate(names):
         (tmp_path / str(number)).mkdir()
         ends += ends_of(pool, tmp_path / str(number), name, FEW, first=FEW * number)
-    assert {end.way for end in ends} == set(damage.DAMAGES)
+    assert len({end.way for end in ends}) == min(FEW * len(names), len(damage.DAMAGES))
     reviewed = [end for end in ends if end.verdict != "not-reviewed"]
     assert len(reviewed) > LEAST_REVIEWED * len(ends)
 

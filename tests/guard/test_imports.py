@@ -6,6 +6,7 @@ import importlib.util
 import os
 import shutil
 import sys
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -20,6 +21,7 @@ MARKER = "executed.txt"
 HOSTILE = f"open({MARKER!r}, 'a').write(__name__ + '\\n')\nraise ImportError('a module of the working folder ran')\n"
 
 
+@cache
 def loaded_by_a_review() -> set[str]:
     """Top-level names of all modules that a review, its document and its pictures load, and those of Python itself."""
     script = (

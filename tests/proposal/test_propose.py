@@ -116,6 +116,7 @@ def test_the_drawing_holds_the_section_and_its_dimensions(ring):
     assert {round(d[k], 2) for k in ("rib_width", "rib_height", "trap_inner", "trap_outer", "lowering")} <= shown
 
 
+@pytest.mark.thorough
 def test_a_wall_that_is_too_thin_says_how_much_is_missing(tmp_path):
     result = propose(write(pair(rectangle(60, 40), 1.6, 4.0), tmp_path / "thin.step"))
     assert result.outcome == "no-proposal"

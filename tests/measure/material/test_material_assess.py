@@ -358,7 +358,7 @@ def test_range_of_the_transmission_is_that_of_the_plaque_scatter():
     assert contour["low_percent"] == pytest.approx(spread["p05"], rel=2e-3)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=12, deadline=None)
 @given(
     st.floats(0.8, 2.0),
     st.floats(0.9, 2.0),

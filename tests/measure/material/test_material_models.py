@@ -83,6 +83,7 @@ def test_areas_at_another_collapse_are_those_of_a_survey_at_it(filleted):
         np.testing.assert_allclose(found, measured, atol=1e-9)
 
 
+@pytest.mark.thorough
 def test_areas_at_another_collapse_have_the_closed_form():
     # Sharp-edged section of the sample's drawing: rib 1.2 wide, 0.9 high, traps 1.4 wide at the floor, flanks drafted
     # by 1 degree. Melt: w c + c^2 tan; trap under the cover: b (h - c) + (h - c)^2 tan / 2.
