@@ -155,6 +155,7 @@ def test_names_contents_and_order_of_files_are_part_of_the_key():
     assert len(keys) == 5
 
 
+@pytest.mark.thorough
 def test_a_folder_that_cannot_be_used_is_no_failure(tmp_path):
     file = tmp_path / "a file"
     file.write_text("in the way")

@@ -159,6 +159,7 @@ def test_a_change_is_found_on_a_moved_model_in_the_new_coordinates():
     assert change["by"] == pytest.approx(0.3, abs=0.002)
 
 
+@pytest.mark.thorough
 def test_a_seam_drawn_outward_lies_beside_the_old_one():
     # Steiner: the parallel curve at distance d of a convex outline is 2 pi d longer (DOMAIN, check value 17).
     document = compared(reviewed("plain"), reviewed("bigger"))

@@ -169,6 +169,7 @@ def test_an_error_stays_on_one_line(tmp_path):
     assert len(done.stderr.decode().strip().splitlines()) == 1
 
 
+@pytest.mark.thorough
 def test_a_model_named_like_an_option_is_a_model_to_the_hook(tmp_path):
     """As pre-commit calls it: entry, args, then the names of files."""
     import yaml
