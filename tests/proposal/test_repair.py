@@ -40,9 +40,9 @@ MENDED = {
 """Sample -> what is moved; each breaks one rule by its geometry."""
 
 LEFT = {
-    "cover-hole": "There is no cover over the rib here",
-    "beam-path": "of the light's width reaches the rib",
-    "clamp-reach": "of the seam has land square to the light",
+    "cover-hole": "There is no cover over 3.0 mm of the rib here",
+    "beam-path": "of the beam's width reaches the rib",
+    "clamp-reach": "of the seam has land square to the beam",
     "wall-opening": "An opening goes through the wall below 8.00 mm",
     "support-offset": "the wall below",
     "wall-to-rib": "the wall below",
