@@ -13,7 +13,7 @@ CAUSES: dict[str, tuple[str, tuple[str, ...]]] = {
         ("sink-travel", "intended-stop", "guide-play", "second-collapse"),
     ),
     "cause-traps": (
-        "the room for flash beside the seam",
+        "the flash traps beside the seam",
         ("trap-room", "trap-side", "trap-corner", "trap-open-inner", "lip-gap", "traps-missing", "trap-fill",
          "trap-fill-inner", "trap-fill-outer"),
     ),

@@ -49,7 +49,7 @@ def test_what_is_waived_is_not_told_again():
 
 
 def test_what_one_change_mends_is_one_finding_where_there_are_many():
-    """Land and thickness of the cover have one cause, the room for flash another one; a gap and a corner have none."""
+    """Land and thickness of the cover have one cause, the flash traps another one; a gap and a corner have none."""
     hits = found(
         ("clamp_land", 0, 200, 0.1), ("clamp_tilt", 10, 20, 9.0), ("cover_thickness_max", 60, 70, 9.0),
         ("trap_room", 20, 30, 0.2), ("trap_open_inner", 50, 60, 1.0), ("lip_gap_inner", 80, 90, 0.5),
