@@ -3,7 +3,7 @@
 import importlib
 from contextlib import suppress
 
-from seamcheck.isolation.warm import REVIEW_MODULES
+from seamcheck.isolation.loading import REVIEW_MODULES
 
 _OTHERS = (
     "seamcheck.document.take_view",
