@@ -203,7 +203,7 @@ def column_of(contour: Mapping[str, Any], key: str) -> np.ndarray:
     count = len(contour["stations"]["s"])
     if values is None:
         return np.full(count, np.nan)
-    return np.array([np.nan if v is None else float(v) for v in values], dtype=float)
+    return np.array(values, dtype=float)  # None is NaN there
 
 
 def points_of(contour: Mapping[str, Any]) -> np.ndarray:

@@ -17,3 +17,5 @@ for _name in (*REVIEW_MODULES, *_OTHERS):
         importlib.import_module(_name)
 with suppress(Exception):
     importlib.import_module("seamcheck.cache.key").code()  # looked up once, not in every child
+with suppress(Exception):
+    importlib.import_module("seamcheck.report.html.page").prepare()
