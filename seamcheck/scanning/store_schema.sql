@@ -163,6 +163,13 @@ CREATE TABLE model_files (               -- the files of a model, the first one 
     FOREIGN KEY (folder, path) REFERENCES models ON DELETE CASCADE
 ) STRICT;
 
+CREATE TABLE stamps (                    -- files that need not be read again as long as their stamp is the same
+    place BLOB NOT NULL PRIMARY KEY,     -- path as the system gives it
+    stamp TEXT NOT NULL,                 -- size, times of writing and change, number of the file
+    sha256 TEXT NOT NULL,
+    bytes INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE ignored_settings (          -- settings files beside models: never used
     folder TEXT NOT NULL,
     path TEXT NOT NULL,
