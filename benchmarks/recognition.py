@@ -210,7 +210,7 @@ def _confidence(cases: Sequence[Labelled], what: str) -> list[str]:
             here = [r for r in known if low <= r.confidence < high or r.confidence == high == 1.0]
             if here:
                 wrong = sum(r.is_wrong_joint for r in here)
-                lines.append(f"| {low:.1f} to {high:.1f} | {which} | {len(here) - wrong} | {wrong} |")
+                lines.append(f"| {low:.2f} to {high:.2f} | {which} | {len(here) - wrong} | {wrong} |")
     return [*lines, ""]
 
 

@@ -66,7 +66,7 @@ def call_outs(name: str, text: StepText, file: int) -> tuple[list[CallOut], list
                 continue
             found = _call_out(text, number, kind, file, items, groups)
             if found is None:
-                ignored[f"{kind}-lost"] += 1
+                ignored[f"{kind}-{'part' if _of_a_part(text, number) else 'lost'}"] += 1
             else:
                 taken.append(found)
     for keyword, kind in IGNORED.items():
@@ -98,6 +98,12 @@ def _call_out(
     if value is None or not faces:
         return None
     return CallOut(kind, value, file, number, tuple(faces))
+
+
+def _of_a_part(text: StepText, number: int) -> bool:
+    """Whether a call-out stands on a part as a whole (a general tolerance), on no face."""
+    found = _OF_TOLERANCE.search(without_strings_and_comments(text.record(number)))
+    return found is not None and text.record(int(found[3])).lstrip().startswith(b"PRODUCT_DEFINITION_SHAPE")
 
 
 def _length(text: StepText, number: int) -> float | None:

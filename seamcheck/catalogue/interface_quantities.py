@@ -337,8 +337,8 @@ INTERFACE_QUANTITIES: dict[str, Quantity] = {
         ),
         Quantity(
             "guide_draft", "draft of guiding flanks", "°",
-            "Smallest angle between the beam and such a flank, of those at least 3 mm high.", per="interface",
-            decimals=2,
+            "Smallest angle between the beam and such a flank, of those at least 3 mm high; negative: an undercut.",
+            per="interface", decimals=2,
         ),
         Quantity(
             "lead_in", "lead-in of guiding flanks", "mm",

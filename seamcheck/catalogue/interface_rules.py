@@ -371,6 +371,8 @@ INTERFACE_RULES: tuple[Rule, ...] = (
                 lower=Bound(
                     "min", "A flank that guides the cover has {value} of draft; it should have at least {limit}. {why}",
                     "Give it more draft[, by {by}], and the flank beside it as much, so that the play stays.",
+                    below_zero="A flank that guides the cover leans back by {size}: an undercut, which no straight "
+                    "pull releases from the mould. {why}",
                 ),
             ),
         ),

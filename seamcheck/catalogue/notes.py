@@ -200,6 +200,8 @@ CALL_OUTS: dict[str, str] = {
     "profile": "profile of a surface",
     "flatness-lost": "flatness without a value or a face",
     "profile-lost": "profile of a surface without a value or a face",
+    "flatness-part": "flatness of a whole part",
+    "profile-part": "profile of the surfaces of a whole part",
     "flatness-unit": "flatness per length",
     "profile-unit": "profile of a surface per length",
     "position": "position",

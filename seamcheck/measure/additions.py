@@ -34,6 +34,10 @@ class Column:
         """The same column, NaN where the mask (n,) is true, for one reason or (n,) reasons."""
         return Column(np.where(where, np.nan, self.values), np.where(where, reason, self.reasons).astype(str))
 
+    def at(self, rows: np.ndarray) -> Column:
+        """The values and reasons of rows (k,), numbers of some of the (n,)."""
+        return Column(self.values[rows], self.reasons[rows])
+
 
 Columns = Mapping[str, Column]
 """Key of a quantity -> its column along one path."""

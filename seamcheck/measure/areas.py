@@ -13,7 +13,7 @@ from seamcheck.sections.intervals import Side
 
 @dataclass(frozen=True, slots=True, eq=False)
 class SideSections:
-    """One side of all stations.
+    """One side of all sections.
 
     Attributes
     ----------
@@ -21,7 +21,7 @@ class SideSections:
     edge : (n,) mm from P to the edge of the rib top
     floor : of the trap
     other : (n, k) bool, intervals of another rib
-    unknown : (n,) bool, stations at which the trap has no area
+    unknown : (stations,) bool, at which the trap has no area
     """
 
     side: Side
@@ -32,7 +32,7 @@ class SideSections:
 
     @staticmethod
     def of(side: Side, edge: np.ndarray, floor: Floor, other: np.ndarray, unknown: np.ndarray) -> SideSections:
-        """Sections of one side: edge (n,) mm; masks other (n, k) of another rib, unknown (n,) of no value."""
+        """One side of sections: edge (n,) mm; masks other (n, k) of another rib, unknown (stations,) of no value."""
         nothing = np.empty((len(edge), 0))
         used = replace(
             side, floor_face=nothing, roof_face=nothing, plastic_a=nothing, plastic_b=nothing, stretches=nothing,
@@ -43,19 +43,21 @@ class SideSections:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Areas:
-    """Areas at a collapse; called with mm from initial contact, returns melt, inner and outer trap, each (n,) mm².
+    """Areas at a collapse; called with mm from initial contact: melt, inner and outer trap, mm² at each station.
 
     Attributes
     ----------
-    inner, outer : both sides
+    inner, outer : both sides of n sections
+    of : (stations,) number of each station's section
     late : (n,) mm, how much later than at initial contact the cover reaches the rib
     contact : mm, smallest gap of the seam
     width, deepest : (n,) mm, see measure_trap
-    unknown : (n,) bool, stations at which there is no melt area
+    unknown : (stations,) bool, at which there is no melt area
     """
 
     inner: SideSections
     outer: SideSections
+    of: np.ndarray
     late: np.ndarray
     contact: float
     width: np.ndarray
@@ -66,14 +68,14 @@ class Areas:
         depth = np.maximum(collapse - self.late, 0.0)[:, None]
         melt = sum(melt_area(s.side, s.floor, depth) for s in (self.inner, self.outer))
         inner, outer = (self._trap(s, collapse) for s in (self.inner, self.outer))
-        return np.where(self.unknown, np.nan, melt), inner, outer
+        return np.where(self.unknown, np.nan, np.asarray(melt)[self.of]), inner, outer
 
     def _trap(self, one: SideSections, collapse: float) -> np.ndarray:
         from seamcheck.measure.flash_trap import measure_trap  # here: who reads kept areas needs nothing that measures
 
         drop = collapse + self.contact
         trap = measure_trap(one.side, one.edge, one.floor, drop, self.width, self.deepest, one.other)
-        return np.where(one.unknown, np.nan, trap.area)
+        return np.where(one.unknown, np.nan, trap.area[self.of])
 
 
 def melt_area(side: Side, floor: Floor, collapse: float | np.ndarray) -> np.ndarray:

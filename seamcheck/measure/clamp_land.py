@@ -9,7 +9,7 @@ import numpy as np
 
 from seamcheck.measure.additions import Column, Columns
 from seamcheck.sections.levels import crossings, nearest_end
-from seamcheck.sections.section import Section
+from seamcheck.sections.section import Sections
 from seamcheck.sections.slices import COVER, Segments
 
 STEEPEST_LAND = (
@@ -86,33 +86,58 @@ class _Walk:
         return np.asarray(self.height[line] + part * (self.height[line + 1] - self.height[line]))
 
 
-def land_columns(
-    section: Section, wide: Segments, taken: Mapping[str, np.ndarray], margin: float
-) -> tuple[Columns, str]:
+@dataclass(frozen=True, slots=True, eq=False)
+class AtSeam:
+    """What the clamp land begins from, at each section.
+
+    level (n,) mm, height of the rib top in the press frame; plastic (n,) mm of cover over P; light_side (n,) mm from
+    the rib top to the cover's light side; edges : 'inner', 'outer' -> (n,) mm from P to the beam's edge on its top
+    up : +1 where the beam comes from +w, else -1; times (n,) stations that have the section
+    """
+
+    level: np.ndarray
+    plastic: np.ndarray
+    light_side: np.ndarray
+    edges: Mapping[str, np.ndarray]
+    up: float
+    times: np.ndarray
+
+    @staticmethod
+    def of(sections: Sections, stations: np.ndarray, taken: Mapping[str, np.ndarray], times: np.ndarray) -> AtSeam:
+        """At some stations (n,) of a path.
+
+        Parameters
+        ----------
+        taken : mm, as edges, but of all stations; where it is NaN or left out, the beam is as wide as the rib top
+        times : (n,) count of stations that each one stands for
+        """
+        section, row = sections.each, sections.of[stations]
+        plastic = section.outer.plastic_a[row, 0]
+        light_side = section.outer.roof_a[row, 0] + plastic if section.up > 0 else -plastic
+        edges = {name: edge[row] for name, edge in section.edges.items()}
+        for name, found in taken.items():
+            edges[name] = np.where(np.isfinite(found[stations]), found[stations], edges[name])
+        return AtSeam(sections.points[stations, 2], plastic, light_side, edges, section.up, times)
+
+
+def land_columns(seam: AtSeam, wide: Segments, margin: float) -> tuple[Columns, str]:
     """Clamp land toward the side on which the cover's free edge is nearer; that side, '' without a free edge.
 
     Parameters
     ----------
-    wide : the same stations cut LAND_REACH to both sides, heights in the press frame
-    taken : 'inner', 'outer' -> (n,) mm from P to the beam's edge on the cover's top; where it is NaN or left out, the
-        beam is as wide as the rib top
+    wide : the sections cut LAND_REACH to both sides, heights in the press frame
     margin : mm beside the beam that are left free
     """
-    up, n = section.up, len(section.s)
-    plastic = section.outer.plastic_a[:, 0]
-    light_side_face = section.outer.roof_a[:, 0] + plastic if up > 0 else -plastic
-    level = section.points[:, 2] + light_side_face - up * np.minimum(0.25 * plastic, 0.3)
+    up, n, plastic = seam.up, len(seam.level), seam.plastic
+    level = seam.level + seam.light_side - up * np.minimum(0.25 * plastic, 0.3)
     found = crossings(wide, COVER, np.where(plastic > 0, level, np.nan))
     edge = {name: nearest_end(found, n, name == "outer") for name in ("inner", "outer")}
     # a shell without its edge face ends with its last line
     edge = {name: np.fmin(value, _extent(wide, COVER, n, name == "outer")) for name, value in edge.items()}
     edge = {name: np.where(value < LAND_REACH - 1e-3, value, np.inf) for name, value in edge.items()}
-    inner_first = np.sum(edge["inner"] < edge["outer"]) > np.sum(edge["outer"] < edge["inner"])
-    side = "inner" if inner_first else "outer"
-    start = section.edges[side]
-    if side in taken:
-        start = np.where(np.isfinite(taken[side]), taken[side], start)
-    land = measure_land(wide, n, start + margin, side == "outer", up, section.points[:, 2])
+    nearer = {"inner": edge["inner"] < edge["outer"], "outer": edge["outer"] < edge["inner"]}
+    side = "inner" if seam.times @ nearer["inner"] > seam.times @ nearer["outer"] else "outer"
+    land = measure_land(wide, n, seam.edges[side] + margin, side == "outer", up, seam.level)
     no_edge = ~np.isfinite(edge[side])
     reason = np.where(no_edge, "no-edge", land.why)
     columns = {

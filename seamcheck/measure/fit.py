@@ -9,6 +9,7 @@ import shapely
 
 from seamcheck.catalogue.say import say, together
 from seamcheck.joint import Joint
+from seamcheck.joint.heights import heights_at
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
 from seamcheck.measure.additions import Additions, Value, value_of
@@ -16,12 +17,15 @@ from seamcheck.measure.crossing import ANGLE, DEFLECTION
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.guides import OFF, STEEP, Flank, Guide, cut_at, find_guides
 from seamcheck.measure.overlap import are_near
+from seamcheck.sections.face_gaps import FaceList
 
 DRAFTED = 3.0  # mm of a flank's height from which on its draft counts: 0.5° are 0.03 mm there
 _ROOM = 0.02  # mm that a rounding's facets may begin within the flank
 _LEVEL = np.cos(np.radians(10.0))  # of a facet's normal along the beam: an end face, no lead-in
 _ALIKE = 0.005  # mm by which guides may differ that are reported as one
 _MOST_PLACES = 50
+_UPRIGHT = np.sin(np.radians(0.1))  # of a facet's normal along the pull: one that leans less slides in either sense
+_BEFORE = 0.01  # mm before a flank from which its way out of the mould is looked along
 _STEEPEST = 0.1  # share of a flank's area that may lean less than its draft: the line where a bulge stands upright
 
 
@@ -105,11 +109,12 @@ def _between(guide: Guide, joint: Joint, count: int = 1) -> str:
 
 
 def _draft(guides: list[Guide], joint: Joint) -> Value:
-    """The smallest draft of all flanks that are high enough for it to count."""
+    """The smallest draft of all flanks that are high enough for it to count; negative where one is an undercut."""
     flanks = {(f.part, f.face): f for g in guides for f in (g.cover, g.base) if f.high - f.low >= DRAFTED}
     if not flanks:
         return value_of(None, why="low-guides")
     drafts = {key: draft_of(joint.bodies[key[0]], key[1], joint.view.up) for key in flanks}
+    drafts = {key: -draft if is_undercut(flanks[key], joint) else draft for key, draft in drafts.items()}
     key = min(drafts, key=lambda k: (round(drafts[k], 3), flanks[k].low - flanks[k].high, k))
     worst = flanks[key]
     middle = joint.view.world(worst.corners.mean(axis=1)[0])
@@ -142,6 +147,29 @@ def draft_of(body: Body, face: int, up: np.ndarray) -> float:
         share = np.cumsum(area[upright][order]) / area[upright].sum()
         lean = float(leans[upright][order][np.searchsorted(share, _STEEPEST)])
     return float(np.degrees(np.arcsin(min(lean, 1.0))))
+
+
+def is_undercut(flank: Flank, joint: Joint) -> bool:
+    """Whether a flank leans toward material of its own part, which holds it in the mould in either sense of the pull.
+
+    A flank that looks up can only be drawn up, one that looks down only down: more than a tenth of its area meets the
+    part on that way. Upright flanks are none.
+    """
+    view, body = joint.view, joint.bodies[flank.part]
+    leaning = np.abs(flank.normal[:, 2]) > _UPRIGHT
+    corners, normal = flank.corners[leaning], flank.normal[leaning]
+    if not len(corners):
+        return False
+    area = np.linalg.norm(np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]), axis=1)
+    sense = np.sign(normal[:, 2])
+    before = corners.mean(axis=1) + _BEFORE * normal
+    low, high = before.min(axis=0) - 2 * _BEFORE, before.max(axis=0) + 2 * _BEFORE
+    room = np.array([*low[:2], -np.inf, *high[:2], np.inf])
+    sheet = FaceList.of({flank.part: body}, view, None, room).facets(view, None)
+    height, index, _ = heights_at(before, sheet.corners)
+    held = np.zeros(len(before), dtype=bool)
+    held[index[sense[index] * (height - before[index, 2]) > _BEFORE]] = True
+    return bool(area[held].sum() > _STEEPEST * area.sum())
 
 
 def _lead_in(features: list[list[Guide]], joint: Joint) -> Value:

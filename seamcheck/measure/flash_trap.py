@@ -12,7 +12,6 @@ from seamcheck.measure.floor import LIP, Floor
 from seamcheck.sections.integrals import centre_of_area, positive_area
 from seamcheck.sections.intervals import Side
 from seamcheck.sections.rows import first_true, shifted, take, value_before
-from seamcheck.sections.section import Section
 
 SLIT = 0.5  # mm, widest slit between the cover's edge and a wall that still closes the trap
 TRAP_SEARCH = 3.0  # rib widths beside the flank within which a groove may be closed by a lip
@@ -35,6 +34,10 @@ class Trap:
     end: np.ndarray
     by_rib: np.ndarray
     centre: np.ndarray
+
+    def at(self, rows: np.ndarray) -> Trap:
+        """The traps, mm² and mm, of rows (k,), numbers of some of the (n,)."""
+        return Trap(*(getattr(self, name)[rows] for name in Trap.__slots__))
 
 
 def trap_columns(
@@ -70,14 +73,18 @@ def trap_columns(
     return _without(columns, in_corner, "corner")
 
 
-def blank_under_holes(section: Section, traps: Columns, cover: Columns) -> Columns:
-    """Where the cover has a hole over the rib, a flash trap on the side of the hole has no meaning."""
+def blank_under_holes(roofless: Mapping[str, np.ndarray], traps: Columns, cover: Columns) -> Columns:
+    """Where the cover has a hole over the rib, a flash trap on the side of the hole has no meaning.
+
+    Parameters
+    ----------
+    roofless : (n,) bool by side, as of is_roofless
+    """
     hole = cover["cover_thickness"].reasons
     for key in ("cover_thickness_min", "cover_thickness_max"):
         hole = np.where(np.isin(hole, ("hole", "no-cover")), hole, cover[key].reasons)
     is_hole = np.isin(hole, ("hole", "no-cover"))
-    roofless = {name: is_hole & is_roofless(side, section.edges[name]) for name, side in section.sides.items()}
-    return _without(traps, roofless, hole)
+    return _without(traps, {name: is_hole & bare for name, bare in roofless.items()}, hole)
 
 
 def _without(traps: Columns, where: Mapping[str, np.ndarray], reason: str | np.ndarray) -> Columns:

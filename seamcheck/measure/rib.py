@@ -12,7 +12,7 @@ from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.floor import Floor, find_floor
 from seamcheck.measure.ridge import LOWERED, missing_width
 from seamcheck.sections.levels import crossings, nearest_end
-from seamcheck.sections.section import Section
+from seamcheck.sections.section import Section, Sections
 from seamcheck.sections.stretches import cell_lengths, weighted_median
 
 _SHARES = (0.4, 0.5, 0.6)  # of the rib's height, at which its flanks are met
@@ -26,11 +26,11 @@ class Usual:
     height: float
 
     @staticmethod
-    def of(measured: Sequence[tuple[Path, Section]]) -> Usual:
-        """The medians over the sections of all paths."""
-        weights = np.concatenate([cell_lengths(section.s, path.length, path.closed) for path, section in measured])
-        width = np.concatenate([section.width for _, section in measured])
-        height = np.concatenate([lower_height(floors_beside(section, None)) for _, section in measured])
+    def of(measured: Sequence[tuple[Path, Sections]]) -> Usual:
+        """The medians over the stations of all paths."""
+        weights = np.concatenate([cell_lengths(along.s, path.length, path.closed) for path, along in measured])
+        width = np.concatenate([along.each.width[along.of] for _, along in measured])
+        height = np.concatenate([lower_height(floors_beside(along.each, None))[along.of] for _, along in measured])
         return Usual(weighted_median(width, weights), weighted_median(height, weights))
 
 

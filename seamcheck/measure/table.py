@@ -38,6 +38,16 @@ class Shade:
         """Both, one after the other."""
         return Shade(*(np.concatenate([getattr(self, f), getattr(other, f)]) for f in Shade.__slots__))
 
+    def at(self, sections: np.ndarray) -> Shade:
+        """The strips of all stations, from those of their sections: (n,) the number of each station's section."""
+        order = np.argsort(sections, kind="stable")
+        count = np.bincount(sections, minlength=int(self.station.max(initial=-1)) + 1)
+        begin, times = (np.cumsum(count) - count)[self.station], count[self.station]
+        strip = np.repeat(np.arange(len(times)), times)
+        nth = np.arange(len(strip)) - np.repeat(np.cumsum(times) - times, times)
+        rest = (getattr(self, name)[strip] for name in Shade.__slots__[1:])
+        return Shade(order[begin[strip] + nth], *rest)
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class PathSurvey:

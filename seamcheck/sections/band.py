@@ -33,13 +33,19 @@ def near_facets(joint: Joint, contour: Contour, reach: float, light: float) -> S
     return _facets(joint, contour, reach, -np.inf, light)
 
 
-def light_facets(joint: Joint, contour: Contour, reach: float) -> Soup:
-    """The same, without faces that lie wholly below the rib's top: what is measured beside the cover's top."""
+def light_facets(joint: Joint, contour: Contour, reach: float, level: float) -> Soup:
+    """The same, without faces that lie wholly below the rib's top: what is measured beside the cover's top.
+
+    Parameters
+    ----------
+    level : mm against the beam, below which the rib's top lies nowhere: of other parts than the cover what lies wholly
+        below is left out, too
+    """
     lowest = min(float((joint.up * path.points[:, 2]).min()) for path in contour.paths)
-    return _facets(joint, contour, reach, lowest - _BELOW)
+    return _facets(joint, contour, reach, lowest - _BELOW, 0.0, level)
 
 
-def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: float = 0.0) -> Soup:
+def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: float, level: float = -np.inf) -> Soup:
     lines = [path_line(path) for path in contour.paths]
     wide = zone_around(lines, reach)
     room = zone_around(lines, 1.05 * reach + 0.1)  # beyond every place that is measured: there holes may be filled
@@ -49,14 +55,17 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
     for part, body in joint.bodies.items():
         owner = roles.get(part, OTHER)
         near = _faces_within(body, wide if owner != OTHER else narrow, joint)
-        near = near[_rises_to(body.boxes[near], joint) > lowest]
+        level_of_part = -np.inf if owner == COVER else level
+        near = near[_rises_to(body.boxes[near], joint) > max(lowest, level_of_part - _BELOW)]
         if not len(near):
             continue
         for some, deflection in _by_fineness(body, near, owner, joint):
             facets = body.facets(some, deflection, _ANGLE, lambda boxes: _boxes_within(boxes, room, joint))
-            corners.append(joint.frame.local(facets.corners))
-            owners.append(np.full(len(facets.face), owner))
-            faces.append(facets.face)
+            local = joint.frame.local(facets.corners)
+            rises = (joint.up * local[:, :, 2]).max(axis=1, initial=-np.inf) > level_of_part
+            corners.append(local[rises])
+            owners.append(np.full(np.count_nonzero(rises), owner))
+            faces.append(facets.face[rises])
     return Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
 
 

@@ -13,9 +13,10 @@ from seamcheck.contour.holes import without_holes
 from seamcheck.contour.midline import Border
 from seamcheck.joint import Joint
 from seamcheck.joint.constants import LARGEST_GAP
+from seamcheck.sections.alike import cut_alike
 from seamcheck.sections.band import near_facets
 from seamcheck.sections.intervals import Side, decompose, side_of
-from seamcheck.sections.slices import BASE, COVER, Segments, box_tree, cut
+from seamcheck.sections.slices import BASE, COVER, Segments, box_tree
 from seamcheck.sections.stations import MOST, even_stations, event_stations, merge, place_on
 
 _REFINE_ROUNDS = 3
@@ -27,7 +28,8 @@ _EDGE = 0.005  # mm at the edge of the rib top within which the facets of two fa
 class _Cut:
     """What is known of each station by itself.
 
-    s (n,) mm; flat, u (n, 2); inner_edge, outer_edge (n,) mm; segments : as cut, heights in the press frame
+    s (n,) mm; flat, u (n, 2); inner_edge, outer_edge (n,) mm; of (n,) number of its section, first of all that of the
+    first; segments : of the sections, as cut, heights in the press frame
     """
 
     s: np.ndarray
@@ -35,6 +37,7 @@ class _Cut:
     u: np.ndarray
     inner_edge: np.ndarray
     outer_edge: np.ndarray
+    of: np.ndarray
     segments: Segments
 
     def joined(self, other: _Cut) -> _Cut:
@@ -44,13 +47,19 @@ class _Cut:
         def both(name: str) -> np.ndarray:
             return np.concatenate([getattr(self, name), getattr(other, name)])[order]
 
-        segments = self.segments.joined(other.segments, len(self.s), order)
-        return _Cut(both("s"), both("flat"), both("u"), both("inner_edge"), both("outer_edge"), segments)
+        count = int(self.of.max()) + 1
+        number, first, of = np.unique(
+            np.concatenate([self.of, other.of + count])[order], return_index=True, return_inverse=True
+        )
+        rows = np.argsort(first)
+        segments = self.segments.joined(other.segments, count, number[rows])
+        of = np.argsort(rows)[of]
+        return _Cut(both("s"), both("flat"), both("u"), both("inner_edge"), both("outer_edge"), of, segments)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Section:
-    """Sections of one path at some stations: everything measured from these.
+    """Sections of one path at some stations, no two neighbours of them equal: everything is measured from these.
 
     Attributes
     ----------
@@ -93,6 +102,21 @@ class Section:
         return {"inner": self.inner_edge, "outer": self.outer_edge}
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Sections:
+    """All stations of one path, and the section that each has.
+
+    s : (n,) mm along the path; points : (n, 3) mm, u : (n, 2) unit, outward, in the press frame
+    of : (n,) number of the station's section; each : the sections
+    """
+
+    s: np.ndarray
+    points: np.ndarray
+    u: np.ndarray
+    of: np.ndarray
+    each: Section
+
+
 class Cutter:
     """Cuts one joint at any stations."""
 
@@ -115,51 +139,62 @@ class Cutter:
         """Section at each arc length (n,) mm of a path."""
         flat, u = place_on(path, s, self.border, self.width, self.junctions)
         inner_edge, outer_edge = self.border.chord(flat, u, max(4.0 * self.width, 6.0))
-        return _Cut(s, flat, u, inner_edge, outer_edge, cut(self.soup, flat, u, self.reach, self.tree))
+        edges = np.column_stack([inner_edge, outer_edge])
+        segments, of = cut_alike(self.soup, flat, u, self.reach, self.tree, edges, self._has_top)
+        return _Cut(s, flat, u, inner_edge, outer_edge, of, segments)
 
-    def sections(self, path: Path, found: _Cut) -> Section:
+    def _has_top(self, segments: Segments, count: int) -> np.ndarray:
+        """(count,) bool: where the rib top's height needs no look at other stations."""
+        return np.asarray(np.isfinite(_top_at_p(segments, count, self.rib_owner, self.joint.rib_faces)))
+
+    def sections(self, path: Path, found: _Cut) -> Sections:
         s, segments = found.s, found.segments
-        top = _top_at_p(segments, len(s), self.rib_owner, self.joint.rib_faces)
+        _, rows = np.unique(found.of, return_index=True)
+        n = len(rows)
+        top = _top_at_p(segments, n, self.rib_owner, self.joint.rib_faces)[found.of]
         known = np.flatnonzero(np.isfinite(top))
         if len(known):
             top = np.where(np.isfinite(top), top, np.interp(s, s[known], top[known]))
         else:
             top = np.interp(s, path.s, path.points[:, 2])
-        slope = _lateral_slope(segments, len(s), self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
-        segments = _levelled(segments, top, slope)
-        extra = np.column_stack([-found.inner_edge, found.outer_edge])
+        points = np.column_stack([found.flat, top])
+        slope = _lateral_slope(segments, n, self.rib_owner, self.joint.rib_faces, 0.3 * self.width)
+        segments = _levelled(segments, top[rows], slope)
+        edges = inner_edge, outer_edge = found.inner_edge[rows], found.outer_edge[rows]
+        extra = np.column_stack([-inner_edge, outer_edge])
         if self.spot is not None:
-            extra = np.column_stack([extra, *(np.full(len(s), end * self.spot / 2) for end in (-1.0, 1.0))])
-        intervals = decompose(segments, len(s), extra, self.rib_owner, self.up, self.reach)
-        inner, outer = side_of(intervals, len(s), False), side_of(intervals, len(s), True)
-        gaps = _gaps(inner, outer, found, self.joint)
-        return Section(
-            s, np.column_stack([found.flat, top]), found.u, found.inner_edge, found.outer_edge, slope, *gaps, segments,
-            inner, outer, self.up, self.rib_owner,
-        )  # fmt: skip
+            extra = np.column_stack([extra, *(np.full(n, end * self.spot / 2) for end in (-1.0, 1.0))])
+        intervals = decompose(segments, n, extra, self.rib_owner, self.up, self.reach)
+        inner, outer = side_of(intervals, n, False), side_of(intervals, n, True)
+        gaps = _gaps((inner, outer), edges, self.joint)
+        each = Section(
+            s[rows], points[rows], found.u[rows], *edges, slope, *gaps, segments, inner, outer, self.up, self.rib_owner
+        )
+        return Sections(s, points, found.u, found.of, each)
 
 
-def sections_along(cutter: Cutter, path: Path, spacing: float) -> Section:
+def sections_along(cutter: Cutter, path: Path, spacing: float) -> Sections:
     """Sections evenly, spacing mm apart, at events, and between neighbours that differ."""
     s = merge(path, even_stations(path, spacing), event_stations(path, cutter.soup, cutter.reach))
     found = cutter.cut(path, s)
-    section = cutter.sections(path, found)
+    sections = cutter.sections(path, found)
     for _ in range(_REFINE_ROUNDS):
-        more = _between_jumps(path, section)
-        if not len(more) or len(section.s) + len(more) > MOST:
+        more = _between_jumps(path, sections)
+        if not len(more) or len(sections.s) + len(more) > MOST:
             break
-        merged = merge(path, section.s, more)
-        if len(merged) == len(section.s):
+        merged = merge(path, sections.s, more)
+        if len(merged) == len(sections.s):
             break
         found = found.joined(cutter.cut(path, np.setdiff1d(merged, found.s)))
-        section = cutter.sections(path, found)
-    return section
+        sections = cutter.sections(path, found)
+    return sections
 
 
-def _between_jumps(path: Path, section: Section) -> np.ndarray:
+def _between_jumps(path: Path, sections: Sections) -> np.ndarray:
     """Middles between neighbours whose rib width, gap or thickness differ."""
+    section, s = sections.each, sections.s
     values = np.column_stack([section.width, section.gap_min, section.gap_max, section.outer.plastic_a[:, 0]])
-    s = section.s
+    values = values[sections.of]
     ahead = np.append(s[1:], s[0] + path.length) if path.closed else s[1:]
     following = np.roll(values, -1, axis=0) if path.closed else values[1:]
     here, there = s[: len(ahead)], ahead
@@ -169,15 +204,18 @@ def _between_jumps(path: Path, section: Section) -> np.ndarray:
     return np.asarray(((here + there) / 2)[jump.any(axis=1) & wide])
 
 
-def _gaps(inner: Side, outer: Side, found: _Cut, joint: Joint) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _gaps(
+    sides: tuple[Side, Side], edges: tuple[np.ndarray, np.ndarray], joint: Joint
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Gap at P, its smallest and its largest over the rib top; a rounded top has no width."""
+    outer = sides[1]
     on_rib = np.isin(outer.floor_face[:, 0], joint.rib_faces)
     at_p = np.where(on_rib, outer.roof_a[:, 0] - outer.floor_a[:, 0], np.nan)
     at_p = np.where(at_p <= LARGEST_GAP, at_p, np.nan)
     if joint.rounded:
         return at_p, at_p, at_p
     least, most = [], []
-    for side, edge in ((inner, found.inner_edge), (outer, found.outer_edge)):
+    for side, edge in zip(sides, edges, strict=True):
         within = within_strip(side, edge) & np.isin(side.floor_face, joint.rib_faces)
         gaps = np.stack([side.roof_a - side.floor_a, side.roof_b - side.floor_b])
         gaps = np.where(within[None] & (gaps <= LARGEST_GAP), gaps, np.nan)  # what lies further off is no counterpart

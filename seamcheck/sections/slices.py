@@ -15,7 +15,9 @@ _NARROW = 1.5  # mm
 _AT_ONCE = 50_000  # pairs of station and facet that are looked at together: what fits into a processor's cache
 _EVEN = 1e-10  # by which the mean of unit normals of a plane is shorter than 1, at most
 _JOINED = 1e-6  # mm between the ends of lines on one plane that are one line
-_FAR = 1e4  # mm between the lines of two faces on one axis, so that they are sorted at once
+_FAR = 1e4  # mm between the lines of two planes on one axis, so that they are sorted at once
+_ANY_WAY = np.array([0.537, 0.296, 0.790])  # direction along which two normals are hardly ever equally long
+_SAME_NORMAL, _SAME_HEIGHT = 1e-9, 1e-7  # of unit normals; mm: facets of one face that lie on one plane
 _MOST_FACES = 10_000_000
 _PLUMB = 5e-4  # mean of the facets' normals along z below which (0.03 degrees) a face is upright
 
@@ -24,15 +26,15 @@ _PLUMB = 5e-4  # mean of the facets' normals along z below which (0.03 degrees) 
 class Soup:
     """Facets near the seam, in the press frame.
 
-    corners (m, 3, 3) mm; normal (m, 3) unit, outward; owner (m,) BASE, COVER or OTHER; face (m,) index; on_plane (m,)
-    bool: of a face that is a plane, not upright
+    corners (m, 3, 3) mm; normal (m, 3) unit, outward; owner (m,) BASE, COVER or OTHER; face (m,) index; plane (m,)
+    number, the same for facets of one face that lie on one plane, which stand together
     """
 
     corners: np.ndarray
     normal: np.ndarray
     owner: np.ndarray
     face: np.ndarray
-    on_plane: np.ndarray
+    plane: np.ndarray
 
     @staticmethod
     def of(corners: np.ndarray, owner: np.ndarray, face: np.ndarray) -> Soup:
@@ -43,8 +45,9 @@ class Soup:
         corners, owner, face, area = corners[keep], owner[keep], face[keep], length[keep]
         normal = across[keep] / area[:, None]
         upright, on_plane = _leaning(normal, area, owner, face)
+        order, plane = _planes(normal, corners, owner.astype(np.int64) * _MOST_FACES + face, on_plane)
         normal[upright, 2] = 0.0
-        return Soup(corners, normal, owner, face, on_plane & ~upright)
+        return Soup(corners[order], normal[order], owner[order], face[order], plane)
 
 
 def _leaning(
@@ -61,6 +64,24 @@ def _leaning(
     upright = (np.abs(mean[:, 2]) < _PLUMB) & (size < 10 * _PLUMB)
     on_plane = np.linalg.norm(mean, axis=1) > 1.0 - _EVEN
     return upright[place], on_plane[place]
+
+
+def _planes(
+    normal: np.ndarray, corners: np.ndarray, of: np.ndarray, on_plane: np.ndarray
+) -> tuple[np.ndarray, np.ndarray]:
+    """Order (m,) in which the facets of one face on one plane stand together, and (m,) the number of each one's plane.
+
+    Parameters
+    ----------
+    of : (m,) number of each one's face; on_plane : (m,) bool, of a face that is a plane as a whole
+    """
+    run = np.cumsum(np.append(0, of[1:] != of[:-1])[: len(of)])  # as faces stand now, so they stay
+    height = (normal * corners[:, 0]).sum(axis=1)
+    order = np.argsort(4.0 * run + np.where(on_plane, 0.0, normal @ _ANY_WAY), kind="stable")
+    here, after = order[:-1], order[1:]
+    turned = (np.abs(normal[after] - normal[here]) > _SAME_NORMAL).any(axis=1)
+    apart = (turned | (np.abs(height[after] - height[here]) > _SAME_HEIGHT)) & ~on_plane[after]
+    return order, np.cumsum(np.append(0, (run[after] != run[here]) | apart)[: len(of)])
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -80,6 +101,10 @@ class Segments:
     nw: np.ndarray
     owner: np.ndarray
     face: np.ndarray
+
+    def only(self, which: np.ndarray) -> Segments:
+        """The lines of an index or mask (k,)."""
+        return Segments(*(getattr(self, name)[which] for name in self.__slots__))
 
     def joined(self, other: Segments, stations: int, order: np.ndarray) -> Segments:
         """The lines of further stations among these.
@@ -131,30 +156,54 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shape
     normal = soup.normal[facet]
     nu = normal[:, 0] * u[station, 0] + normal[:, 1] * u[station, 1]
     found = Segments(station, u0, w0, u1, w1, nu, normal[:, 2], soup.owner[facet], soup.face[facet])
-    return _whole_lines(found, soup.on_plane[facet])
+    return _within(_whole_lines(found, soup.plane[facet]), reach)
 
 
-def _whole_lines(found: Segments, on_plane: np.ndarray) -> Segments:
-    """The lines of each plane in one piece, as far as they are joined: its facets are none of the part's edges."""
-    every, mine = np.arange(len(found.station)), np.flatnonzero(on_plane)
-    key = (found.station * 3 + found.owner) * _MOST_FACES + found.face
-    group = np.cumsum(np.append(0, key[mine[1:]] != key[mine[:-1]])[: len(mine)])  # facets of a face stand together
-    mine = mine[np.argsort(group * _FAR + found.u0[mine])]
-    goes_on = (
-        (key[mine[1:]] == key[mine[:-1]])
-        & (np.abs(found.u0[mine[1:]] - found.u1[mine[:-1]]) < _JOINED)
-        & (np.abs(found.w0[mine[1:]] - found.w1[mine[:-1]]) < _JOINED)
-    )
-    first, last = mine[np.append(True, ~goes_on)[: len(mine)]], mine[np.append(~goes_on, True)[: len(mine)]]
-    end = every.copy()
-    end[first] = last
-    kept = np.ones(len(every), dtype=bool)
-    kept[mine[1:][goes_on]] = False
-    kept, end = every[kept], end[kept]
-    return Segments(
-        found.station[kept], found.u0[kept], found.w0[kept], found.u1[end], found.w1[end],
-        found.nu[kept], found.nw[kept], found.owner[kept], found.face[kept],
-    )  # fmt: skip
+def _whole_lines(found: Segments, plane: np.ndarray) -> Segments:
+    """The lines of each plane (k,) in one piece, as far as they are joined: its facets are none of the part's edges.
+
+    u0, w0, u1, w1 are changed in place.
+    """
+    if not len(plane):
+        return found
+    starts = np.append(True, (plane[1:] != plane[:-1]) | (found.station[1:] != found.station[:-1]))
+    group = np.cumsum(starts) - 1
+    some = np.flatnonzero(np.bincount(group)[group] > 1)
+    size = np.maximum(np.hypot(found.nu[some], found.nw[some]), 1e-12)
+    along_u, along_w = found.nw[some] / size, found.nu[some] / size
+    turn = np.where(along_u < 0.0, -1.0, 1.0)  # u ascends; on upright planes w
+    along_u, along_w = turn * along_u, -turn * along_w
+    one, other = (along_u * u[some] + along_w * w[some] for u, w in ((found.u0, found.w0), (found.u1, found.w1)))
+    low, high = np.minimum(one, other), np.maximum(one, other)
+    order = np.argsort(group[some] * _FAR + low, kind="stable")
+    some, one, other, low, high = some[order], one[order], other[order], low[order], high[order]
+    goes_on = (group[some[1:]] == group[some[:-1]]) & (np.abs(low[1:] - high[:-1]) < _JOINED)
+    first = np.append(True, ~goes_on)[: len(some)]
+    last = np.append(~goes_on, True)[: len(some)]
+    first, last = np.flatnonzero(first & ~last), np.flatnonzero(last & ~first)
+    near, far = (one <= other)[first], (one <= other)[last]
+    first, last = some[first], some[last]
+    u0, u1 = np.where(near, found.u0[first], found.u1[first]), np.where(far, found.u1[last], found.u0[last])
+    w0, w1 = np.where(near, found.w0[first], found.w1[first]), np.where(far, found.w1[last], found.w0[last])
+    swap = u0 > u1
+    for values, straight, turned in (
+        (found.u0, u0, u1), (found.w0, w0, w1), (found.u1, u1, u0), (found.w1, w1, w0)
+    ):  # fmt: skip
+        values[first] = np.where(swap, turned, straight)
+    kept = np.ones(len(group), dtype=bool)
+    kept[some[1:][goes_on]] = False
+    return found.only(kept)
+
+
+def _within(found: Segments, reach: float) -> Segments:
+    """The lines as far as they lie within reach of P; u0, w0, u1, w1 are changed in place."""
+    run = np.maximum(found.u1 - found.u0, 1e-12)
+    slope = (found.w1 - found.w0) / run
+    for u, w, sign in ((found.u0, found.w0, -1.0), (found.u1, found.w1, 1.0)):
+        beyond = np.flatnonzero(sign * u > reach)
+        w[beyond] += (sign * reach - u[beyond]) * slope[beyond]
+        u[beyond] = sign * reach
+    return found
 
 
 def _cut_pairs(

@@ -106,3 +106,16 @@ def test_a_cut_and_its_play():
     assert play_between(wall(0.0, 1.0), wall(0.2, 1.0))[0] == np.inf
     assert play_between(wall(0.0, 1.0), wall(-0.05, -1.0))[0] == pytest.approx(-0.05)
     assert play_between(wall(0.0, 1.0), wall(0.4, -1.0))[0] == np.inf
+
+
+@pytest.mark.parametrize("case", telling([(-1.0, -1.0), (-2.0, -2.0), (2.0, 2.0)], [(-2.0, -2.0)]))
+def test_undercuts(case):
+    """Pins that thicken toward their tips, in holes that widen toward their floor: no straight pull frees either."""
+    draft, expected = case
+    values = guides(pins(draft=draft, play=0.1))
+    assert values["guide_draft"]["value"] == pytest.approx(expected, abs=0.02)
+
+
+@pytest.mark.thorough
+def test_a_skirt_that_closes_below():
+    assert guides(skirted(0.25, -1.0))["guide_draft"]["value"] == pytest.approx(-1.0, abs=0.02)
