@@ -281,10 +281,11 @@ class Body:
         edges = set().union(*(self.edge_indices(face) for face in face_indices))
         return [int(i) for i in np.flatnonzero(near) if i not in face_indices and edges & self.edge_indices(int(i))]
 
-    def forget_facets(self) -> None:
-        """Throw away all facets, and the kernel's own meshes on the shape."""
+    def forget_facets(self, face_indices: Iterable[int]) -> None:
+        """Throw away all facets, and the kernel's own meshes on some faces."""
         self._facets.clear()
-        BRepTools.Clean_s(self.shape)
+        for index in face_indices:
+            BRepTools.Clean_s(self.faces[index])
 
     def facets(
         self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None,

@@ -28,7 +28,6 @@ def display_facets(
     -----
     Throws away the finer meshes that measuring left on the body: call it when all is measured.
     """
-    body.forget_facets()
     size = _size(body.boxes)
     near = is_near(body.boxes)
     least = np.array([_threshold(size[~near], most[1]), _threshold(size[near], most[0])])
@@ -36,7 +35,8 @@ def display_facets(
     def shown(boxes: np.ndarray) -> np.ndarray:
         return np.flatnonzero(_size(boxes) > least[is_near(boxes).astype(int)])
 
-    kept = shown(body.boxes)
+    kept = np.flatnonzero(size > least[near.astype(int)])
+    body.forget_facets(kept)
     parts = [
         body.facets(kept[near[kept]], deflection, FINE, shown, core=False),
         body.facets(kept[~near[kept]], 2 * deflection, COARSE, shown, core=False),
