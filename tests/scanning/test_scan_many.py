@@ -46,7 +46,7 @@ def run(place: Path, *options: str, **more):
 
 def started(place: Path, *options: str) -> subprocess.Popen:
     env = os.environ | {"PYTHONPATH": str(ROOT)}
-    before = signal.signal(signal.SIGINT, signal.default_int_handler)  # a shell may have it ignored, a child inherits that
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)  # a shell may have it ignored
     try:
         return subprocess.Popen(
             command(*options), cwd=place, env=env, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True
