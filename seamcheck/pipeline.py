@@ -13,7 +13,7 @@ from seamcheck.assembly.source import Given, file_facts
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
-from seamcheck.isolation.warm import REVIEW_MODULES
+from seamcheck.isolation.loading import REVIEW_MODULES
 from seamcheck.settings.file import find_settings_file, read_found, read_settings
 from seamcheck.settings.settings import Settings
 
@@ -241,7 +241,6 @@ def _review_in_child(
     cache: Path | None,
 ) -> Review:
     from seamcheck.cache.folder import Folder
-    from seamcheck.document.make import not_reviewed_document
     from seamcheck.isolation import run_isolated
     from seamcheck.report.review import Review
 
@@ -260,6 +259,8 @@ def _review_in_child(
             )
         )
     except NotReviewed as reason:
+        from seamcheck.document.make import not_reviewed_document
+
         document = not_reviewed_document([file_facts(path) for path in paths], reason, settings)
         return Review(document, traceback=getattr(reason, "traceback", ""))
 

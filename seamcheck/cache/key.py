@@ -7,7 +7,6 @@ import sys
 from collections.abc import Sequence
 from dataclasses import fields, replace
 from functools import cache
-from importlib import metadata
 from pathlib import Path
 
 from seamcheck.assembly.parts import ModelFile
@@ -62,6 +61,8 @@ def code() -> str:
 
 
 def _version(name: str) -> str:
+    from importlib import metadata  # not before a measurement is kept: 10 ms
+
     try:
         return metadata.version(name)
     except metadata.PackageNotFoundError:

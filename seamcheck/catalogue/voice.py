@@ -11,7 +11,6 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
 from functools import cache
-from importlib import resources
 from string import Formatter
 from typing import Any
 
@@ -142,6 +141,8 @@ def _texts(language: str) -> Mapping[tuple[str, str], str]:
 
 def read_catalogue(language: str) -> Any:
     """The texts of a language as Babel's catalogue."""
+    from importlib import resources
+
     from babel.messages.pofile import read_po
 
     with resources.files("seamcheck.catalogue.languages").joinpath(f"{language}.po").open("rb") as stream:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Mapping
-from typing import Any
+from collections.abc import Mapping, Sequence
+from typing import TYPE_CHECKING, Any
 
 import msgspec
-import numpy as np
+
+if TYPE_CHECKING:
+    import numpy as np
 
 DECIMALS = 6
 """Digits after the point of every number in the document."""
@@ -26,8 +28,10 @@ def number(value: float | None) -> float | None:
     return round(float(value), DECIMALS) + 0.0  # + 0.0 turns -0.0 into 0.0
 
 
-def numbers(values: np.ndarray) -> list[Any]:
+def numbers(values: np.ndarray | Sequence[float | None]) -> list[Any]:
     """An array of any shape as nested lists of rounded numbers, None where it is not finite."""
+    import numpy as np
+
     values = np.asarray(values, dtype=float)
     plain: list[Any] = (np.round(values, DECIMALS) + 0.0).tolist()
     if np.isfinite(values).all():
@@ -53,12 +57,14 @@ def _plain(value: Any) -> Any:
         return {key: _plain(item) for key, item in value.items()}
     if kind is list or kind is tuple:
         if len(value) >= _LONG and _ONLY_NUMBERS.issuperset(map(type, value)):
-            return numbers(np.array(value, dtype=float))  # None is NaN there
+            return numbers(value)  # None is NaN there
         return [_plain(item) for item in value]
     if isinstance(value, msgspec.Struct):
         pairs = zip(value.__struct_encode_fields__, value.__struct_fields__, strict=True)
         items = ((key, getattr(value, name)) for key, name in pairs)
         return {key: _plain(item) for key, item in items if item is not msgspec.UNSET}
+    import numpy as np
+
     if isinstance(value, np.ndarray):
         return numbers(value)
     if isinstance(value, np.integer):

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import ctypes
 import faulthandler
-import gc
 import importlib
 import inspect
 import os
@@ -17,6 +16,7 @@ from typing import Any, BinaryIO
 from seamcheck.errors import SeamcheckError
 from seamcheck.isolation.confine import confine
 from seamcheck.isolation.frames import Readable, Writable, read_message, write_message
+from seamcheck.isolation.loading import load_little
 
 EXTRA_TIME_S = 5.0  # the parent ends the child at its limit; without a parent it ends itself this much later
 _PR_SET_PDEATHSIG = 1  # linux/prctl.h
@@ -26,7 +26,7 @@ def main() -> None:
     """Entry of a fresh child process."""
     answers = _keep_stdout_clean()
     faulthandler.enable()
-    collect_garbage_rarely()
+    load_little()
     if hasattr(signal, "SIGINT"):
         signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent ends the child on Ctrl-C
     job = read_message(sys.stdin.buffer)
@@ -38,15 +38,6 @@ def main() -> None:
     threading.Thread(target=_end_when_closed, args=(sys.stdin.buffer,), daemon=True).start()
     run_job(job["function"], job["args"], answers)
     os._exit(0)  # nothing of the kernel is worth a crash while it is torn down
-
-
-def collect_garbage_rarely() -> None:
-    """For a process that reviews one model and ends: full of arrays and of the kernel's types, hardly a cycle in it.
-
-    With Python's own thresholds the collector goes through all that is loaded every few ten thousand boxes: 0.1 s
-    each time, a tenth of a review.
-    """
-    gc.set_threshold(200_000, 20, 100)
 
 
 def run_job(function: str, args: tuple[Any, ...], answers: Writable) -> None:

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import os
 import queue
 import signal
+import sys
 import time
 from collections.abc import Callable
 from typing import Any
@@ -12,6 +14,7 @@ from seamcheck.catalogue.say import Value, refused, say, together
 from seamcheck.errors import NotReviewed
 
 _ADDRESSES_MB = 2000.0  # more addresses than resident memory: libraries map what they never touch
+_PAGE_MB = os.sysconf("SC_PAGE_SIZE") / 1e6 if hasattr(os, "sysconf") else 0.0
 _LOOK_EVERY_S = 0.03  # between two looks at the child's memory
 
 _NOT_INSTALLED = ("ImportError", "ModuleNotFoundError")
@@ -161,6 +164,12 @@ def shell_limit_mb() -> float | None:
 
 def resident_mb(pid: int) -> float:
     """Resident memory of a process in MB; 0 when it is gone."""
+    if sys.platform.startswith("linux"):  # thirty times a second, so without a library
+        try:
+            with open(f"/proc/{pid}/statm", "rb", buffering=0) as file:
+                return int(file.read().split()[1]) * _PAGE_MB  # proc(5): size, resident ... in pages
+        except (OSError, IndexError):
+            return 0.0
     import psutil
 
     try:

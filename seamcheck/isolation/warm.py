@@ -21,15 +21,8 @@ from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.fresh import run_isolated
 from seamcheck.isolation.imports import child_command, child_environment
 from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
+from seamcheck.isolation.loading import REVIEW_MODULES
 from seamcheck.isolation.outcome import Watch, ended_from_outside
-
-REVIEW_MODULES = (
-    "seamcheck.pipeline", "seamcheck.assembly.read", "seamcheck.assembly.explain", "seamcheck.cache.key",
-    "seamcheck.cache.measured", "seamcheck.joint.find", "seamcheck.joint.pieces", "seamcheck.contour",
-    "seamcheck.measure.called_out", "seamcheck.measure.seam", "seamcheck.measure.interface", "seamcheck.judge.judge",
-    "seamcheck.measure.material", "seamcheck.document.make",
-)  # fmt: skip
-"""What every review loads: later it would be loaded anew in each forked child, and a failure be laid to the model."""
 
 CAN_FORK_WARM = sys.platform.startswith("linux")
 """Elsewhere a fork without exec is missing (Windows) or not dependable with loaded libraries (macOS): there

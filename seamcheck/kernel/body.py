@@ -282,14 +282,16 @@ class Body:
         edges = set().union(*(self.edge_indices(face) for face in face_indices))
         return [int(i) for i in np.flatnonzero(near) if i not in face_indices and edges & self.edge_indices(int(i))]
 
-    def forget_facets(self) -> None:
-        """Throw away all facets, and the kernel's own meshes on the shape."""
+    def forget_facets(self, face_indices: Iterable[int]) -> None:
+        """Throw away all facets, and the kernel's own meshes on some faces."""
         self._facets.clear()
-        BRepTools.Clean_s(self.shape)
+        for index in face_indices:
+            BRepTools.Clean_s(self.faces[index])
 
     def facets(
-        self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None
-    ) -> Facets:
+        self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None,
+        core: bool = True,
+    ) -> Facets:  # fmt: skip
         """Triangles of the given faces.
 
         Parameters
@@ -299,17 +301,18 @@ class Body:
         angle : radians, largest turn between neighbouring triangles' edges
         near : of boxes (n, 6) mm, which of them reach into the room that is looked at; holes in planes that
             don't are filled, so nothing may be read off the facets outside that room
+        core : whether large planes are divided so that sections meet few triangles; not for pictures
         """
         indices = [int(i) for i in face_indices]
         fine = {i: self._fineness(i, deflection) for i in indices}
         coarse = [i for i in indices if self._facets.get(i, (np.inf,))[0] > fine[i] * (1 + 1e-9)]
-        partly = {} if near is None else self._partly_facetted(coarse, deflection, near)
+        partly = {} if near is None else self._partly_facetted(coarse, deflection, near, core)
         left = []
         for i in coarse:
             if i in partly:
                 continue
             triangle = self._triangle(i)
-            own = self._from_edges(i, fine[i]) if triangle is None else triangle
+            own = self._from_edges(i, fine[i], core) if triangle is None else triangle
             if own is None:
                 left.append(i)
             else:
@@ -340,7 +343,7 @@ class Body:
         across = np.array([a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]])
         return corners if across @ self.planes[face_index, :3] > 0.0 else corners[:, ::-1]
 
-    def _from_edges(self, face_index: int, deflection: float) -> np.ndarray | None:
+    def _from_edges(self, face_index: int, deflection: float, core: bool) -> np.ndarray | None:
         """(m, 3, 3) triangles between the polylines of a face's edges.
 
         None where the kernel's mesher does better: on faces between lines and arcs, unless it is a plane with many
@@ -354,12 +357,13 @@ class Body:
             return None
         face = self.faces[face_index]
         if plane:
-            return triangles_of(self.outline(face_index, deflection), self.planes[face_index], face.NbChildren())
+            lines = self.outline(face_index, deflection)
+            return triangles_of(lines, self.planes[face_index], face.NbChildren(), core)
         edges = [TopoDS.Edge_s(edge) for edge in explore(face, TopAbs_EDGE)]  # a seam twice, from each of its sides
         if any(BRep_Tool.Degenerated_s(edge) for edge in edges):
             return None
-        lines = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection)) for edge in edges]
-        return mesh_between(face, lines, deflection)
+        between = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection)) for edge in edges]
+        return mesh_between(face, between, deflection)
 
     def _on_ball(self, face_index: int, deflection: float) -> np.ndarray | None:
         """(m, 3, 3) triangles of a large face on a ball; None where ball.py makes none."""
@@ -392,7 +396,9 @@ class Body:
             found = self._bending[index] = 0 if BRep_Tool.Degenerated_s(edge) else bending(edge)
         return found
 
-    def _partly_facetted(self, face_indices: list[int], deflection: float, near: Near) -> dict[int, np.ndarray]:
+    def _partly_facetted(
+        self, face_indices: list[int], deflection: float, near: Near, core: bool
+    ) -> dict[int, np.ndarray]:
         """Triangles of planes with many outlines, without those of their holes that lie far."""
         found = {}
         for i in face_indices:
@@ -403,7 +409,7 @@ class Body:
             if len(kept) > 0.8 * len(holes):
                 continue
             lines = [line for wire in kept for line in self._lines(wire, deflection)]
-            triangles = triangles_of(lines, self.planes[i], len(kept))
+            triangles = triangles_of(lines, self.planes[i], len(kept), core)
             if triangles is not None:
                 found[i] = triangles
         return found

@@ -9,9 +9,7 @@ import math
 import shlex
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any
-
-import numpy as np
+from typing import TYPE_CHECKING, Any
 
 from seamcheck.catalogue.cautions import CAUTIONS, PRE_CHECK
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
@@ -20,6 +18,9 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.catalogue.voice import in_voice, localised, tr, unit_in_voice, voice
 from seamcheck.report import language, place
+
+if TYPE_CHECKING:
+    import numpy as np  # loaded where it is needed: a review without findings is shown without it
 
 Document = Mapping[str, Any]
 
@@ -196,15 +197,19 @@ def paths(document: Document) -> Iterator[tuple[Mapping[str, Any], Mapping[str, 
 
 def column_of(contour: Mapping[str, Any], key: str) -> np.ndarray:
     """One column of a contour as (n,) float, NaN where the document says null or has no such column."""
+    import numpy as np
+
     values = contour["stations"].get(key)
     count = len(contour["stations"]["s"])
     if values is None:
         return np.full(count, np.nan)
-    return np.array([np.nan if v is None else float(v) for v in values], dtype=float)
+    return np.array(values, dtype=float)  # None is NaN there
 
 
 def points_of(contour: Mapping[str, Any]) -> np.ndarray:
     """Stations as (n, 3), mm."""
+    import numpy as np
+
     return np.column_stack([np.asarray(contour["stations"][axis], dtype=float) for axis in "xyz"]).reshape(-1, 3)
 
 
@@ -249,6 +254,8 @@ def _place(document: Document, finding: Mapping[str, Any]) -> tuple[str | None, 
     """The path and station that the finding names, else those nearest to its place; (None, None) without."""
     if finding.get("contour") is not None and finding.get("station") is not None:
         return finding["contour"], int(finding["station"])
+    import numpy as np
+
     at = finding.get("at")
     best: tuple[float, str | None, int | None] = (math.inf, None, None)
     if at is None:
@@ -298,6 +305,8 @@ def stations_of_finding(document: Document, finding: Mapping[str, Any], contour:
 
     Without a stretch: the whole path that it names, else the one station nearest to its place. With its further places.
     """
+    import numpy as np
+
     s = np.asarray(contour["stations"]["s"], dtype=float)
     further = finding.get("places") or ()
     if further:

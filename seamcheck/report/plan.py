@@ -73,14 +73,28 @@ def start_mark(contour: Mapping[str, Any], frame: PlanFrame, size: float) -> tup
 
 
 _SLIT = 0.02  # mm: slits of half this width between facets are none of the part
+_GRID = 0.005  # mm: corners of facets that lie nearer are one
 
 
 def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
-    """What a part covers in the plan, mm: the union of its display mesh seen along the beam."""
-    corners = frame.flat(mesh.positions.astype(float))[mesh.triangles]
-    one, other = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    """What a part covers in the plan, mm: the union of its display mesh seen along the beam.
+
+    Only edges that facets facing the beam do not share with each other can be in its outline. They cut the plane into
+    areas, of which each is covered as a whole or not at all.
+    """
+    cells, same = np.unique(np.round(frame.flat(mesh.positions.astype(float)) / _GRID), axis=0, return_inverse=True)
+    corners, facets = cells * _GRID, same.reshape(-1)[mesh.triangles]
+    one, other = corners[facets[:, 1]] - corners[facets[:, 0]], corners[facets[:, 2]] - corners[facets[:, 0]]
     facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the beam covers all the rest
-    shape = shapely.union_all(shapely.polygons(corners[facing]), grid_size=0.005)
+    facets = facets[facing]
+    edges = np.concatenate([facets[:, [0, 1]], facets[:, [1, 2]], facets[:, [2, 0]]])
+    way = np.where(edges[:, 0] < edges[:, 1], 1, -1)
+    edge, which = np.unique(np.sort(edges, axis=1), axis=0, return_inverse=True)
+    edge = edge[np.bincount(which.reshape(-1), weights=way, minlength=len(edge)) != 0]
+    lines = shapely.union_all(shapely.linestrings(corners[edge]), grid_size=_GRID)
+    areas = shapely.get_parts(shapely.polygonize([lines]))
+    covered = shapely.STRtree(shapely.polygons(corners[facets])).query(shapely.point_on_surface(areas), "intersects")[0]
+    shape = shapely.union_all(areas[np.unique(covered)])
     return shape.buffer(_SLIT, join_style="mitre").buffer(-_SLIT, join_style="mitre").simplify(0.01)
 
 

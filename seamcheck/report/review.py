@@ -7,17 +7,12 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, Self
 
-import msgspec
-import numpy as np
-
-from seamcheck.document.plain import to_json
-from seamcheck.document.read import check_document, read_text
-from seamcheck.document.records import Document
-from seamcheck.judge.findings import Finding
-from seamcheck.report.facts import column_of, points_of
-
 if TYPE_CHECKING:
+    import numpy as np
     import pandas
+
+    from seamcheck.document.records import Document
+    from seamcheck.judge.findings import Finding
 
 EXIT_CODES = {"pass": 0, "attention": 0, "fail": 1, "not-reviewed": 2}
 
@@ -49,6 +44,10 @@ class ContourReview:
     @classmethod
     def of(cls, joint: str, contour: Mapping[str, Any]) -> Self:
         """The path of a joint as a document holds it."""
+        import numpy as np
+
+        from seamcheck.report.facts import column_of, points_of
+
         stations = contour["stations"]
         return cls(
             joint=joint, id=contour["id"], closed=bool(contour["closed"]), length=float(contour["length_mm"]),
@@ -78,20 +77,30 @@ class Review:
     @classmethod
     def from_document(cls, document: Mapping[str, Any], name: str = "This document") -> Review:
         """A review from a document as plain values; UsageError with the place in it where it is not whole and sound."""
+        from seamcheck.document.read import check_document
+
         return cls(check_document(document, name))
 
     @classmethod
     def from_json(cls, text: str | bytes, name: str = "This text") -> Review:
         """A review from the text that ``to_json`` gave; UsageError with the place in it where it is something else."""
+        from seamcheck.document.read import read_text
+
         return cls(read_text(text, name))
 
     @cached_property
     def records(self) -> Document:
         """The whole document as typed records."""
+        import msgspec
+
+        from seamcheck.document.records import Document
+
         return msgspec.convert(self.document, Document)
 
     def to_json(self) -> str:
         """The document as JSON text, the same bytes for the same review."""
+        from seamcheck.document.plain import to_json
+
         return to_json(self.document)
 
     @property
@@ -113,6 +122,10 @@ class Review:
     @cached_property
     def findings(self) -> tuple[Finding, ...]:
         """All findings, waived ones as well."""
+        import msgspec
+
+        from seamcheck.judge.findings import Finding
+
         return tuple(msgspec.convert(self.document["findings"], list[Finding]))
 
     @cached_property

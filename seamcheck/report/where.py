@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
-
-import numpy as np
+from typing import TYPE_CHECKING, Any
 
 from seamcheck.catalogue.voice import tr, unit_in_voice
 from seamcheck.report import facts, place
 from seamcheck.report.facts import Document
+
+if TYPE_CHECKING:
+    import numpy as np
 
 _OF_THE_RIB = ("rib", "slenderness", "draft", "support", "overhang", "wall", "melt", "trap", "lip")
 _OF_THE_COVER = ("cover", "transmission", "clamp", "path_in_cover")
@@ -62,6 +63,8 @@ def extent_text(document: Document, finding: Mapping[str, Any]) -> str:
     found = next(((j, c) for j, c in facts.paths(document) if (j["id"], c["id"]) == path), None)
     if found is None:
         return ""
+    import numpy as np
+
     joint, own = found
     on = facts.stations_of_finding(document, {**finding, "places": ()}, own)
     if not on.any():
@@ -80,6 +83,8 @@ _ON_RIB = 0.05  # mm: a place so near to the middle of the rib's top is on it
 
 def _beside(joint: Mapping[str, Any], contour: Mapping[str, Any], finding: Mapping[str, Any]) -> np.ndarray:
     """(n, 3) mm: the stations, moved across the seam and along the beam to where the finding's own place lies."""
+    import numpy as np
+
     points, at, station = facts.points_of(contour), finding.get("at"), finding.get("station")
     if at is None or station is None:
         return points

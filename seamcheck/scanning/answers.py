@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import csv
 import io
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import IO, Any
+from typing import Any
 
 from seamcheck.errors import UsageError
 from seamcheck.scanning.pairs import MOST_BYTES
@@ -120,15 +120,16 @@ class Answers:
         return self.settings if answer is None else self.settings.changed(dict(answer.changes))
 
 
-def write_unanswered(rows: Iterable[Mapping[str, Any]], file: IO[str], cell: Any) -> None:
-    """A table with a row for each refusal that names can settle; filled in, it is what --joints reads.
+UNANSWERED_HEAD = (*COLUMNS, "reason")
+
+
+def unanswered_row(row: Any) -> tuple[str, ...] | None:
+    """A row for a refusal that names can settle, else None; filled in, such a table is what --joints reads.
 
     Parameters
     ----------
-    rows : results of the store; cell : makes a cell that no spreadsheet reads as a formula
+    row : a result of the store, by names of columns
     """
-    writer = csv.writer(file, lineterminator="\r\n")
-    writer.writerow([*COLUMNS, "reason"])
-    for row in rows:
-        if row["verdict"] == "not-reviewed" and row["reason_code"] in _ANSWERED_BY_NAMES:
-            writer.writerow([cell(row["folder"]), cell(row["path"]), "", "", "", "", cell(row["reason"])])
+    if row["verdict"] != "not-reviewed" or row["reason_code"] not in _ANSWERED_BY_NAMES:
+        return None
+    return row["folder"], row["path"], "", "", "", "", row["reason"]

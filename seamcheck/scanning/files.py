@@ -5,8 +5,10 @@ from __future__ import annotations
 import hashlib
 import os
 import stat
+import time
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 from typing import IO, Any
 
@@ -18,14 +20,41 @@ _LFS_MOST_BYTES = 1024
 _CHUNK = 1 << 20
 
 
-def hash_file(place: Path) -> tuple[str, int]:
-    """SHA-256 (hex text) and size of a plain file; raises Refused for what is no model to read."""
+_SETTLED_NS = 2_000_000_000
+"""A file that changed later than so long before it was read could change again without another time."""
+
+_TELLS_CHANGES = os.name == "posix"  # elsewhere st_ctime is when a file was made
+
+
+@dataclass(frozen=True, slots=True)
+class Content:
+    """What a file holds: SHA-256 (hex text) and size of its bytes, and the stamp under which they can be known again.
+
+    The stamp is '' where the file may have changed since.
+    """
+
+    sha256: str
+    bytes: int
+    stamp: str = ""
+
+
+def stamp_of(facts: os.stat_result) -> str:
+    """Size, both times and number of a file: the same only while nobody has written to it or put another in its place.
+
+    The system sets the time of the last change (st_ctime) at every write, renaming and setting of the other time.
+    """
+    return f"{facts.st_size}.{facts.st_mtime_ns}.{facts.st_ctime_ns}.{facts.st_ino}" if _TELLS_CHANGES else ""
+
+
+def hash_file(place: Path) -> Content:
+    """The content of a plain file; raises Refused for what is no model to read."""
     try:
         facts = os.stat(place)
         if not stat.S_ISREG(facts.st_mode):
             raise Refused("unreadable", "It is not a plain file but a device, a pipe or a folder.")
         digest, size = hashlib.sha256(), 0
         with open(place, "rb") as file:
+            before, began = os.fstat(file.fileno()), time.time_ns()
             while chunk := file.read(_CHUNK):
                 if not size and facts.st_size <= _LFS_MOST_BYTES and chunk.startswith(_LFS_START):
                     raise Refused(
@@ -34,9 +63,12 @@ def hash_file(place: Path) -> tuple[str, int]:
                     )
                 digest.update(chunk)
                 size += len(chunk)
+            stamp = stamp_of(before)
+            if stamp != stamp_of(os.fstat(file.fileno())) or before.st_ctime_ns > began - _SETTLED_NS:
+                stamp = ""
     except OSError as why:
         raise Refused("unreadable", f"It can't be read: {why.strerror or why}.") from None
-    return digest.hexdigest(), size
+    return Content(digest.hexdigest(), size, stamp)
 
 
 @contextmanager

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from seamcheck.assembly.names import readable
 from seamcheck.scanning.archives import Member, Refused
+from seamcheck.scanning.files import stamp_of
 from seamcheck.scanning.pairs import PairRule, paired
 from seamcheck.scanning.patterns import Patterns, ending, is_archive, unpacked_name
 from seamcheck.settings.file import NAME as SETTINGS_NAME
@@ -44,6 +45,7 @@ class FoundFile:
     member : number within the archive, None for a plain file
     bytes : unpacked; 0 where not known yet
     sha256 : of the unpacked bytes; '' where not known yet
+    stamp : of a plain file, see ``files.stamp_of``; '' where it has none
     """
 
     name: str
@@ -51,6 +53,7 @@ class FoundFile:
     member: int | None = None
     bytes: int = 0
     sha256: str = ""
+    stamp: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,11 +82,12 @@ class Found:
 
     @property
     def name(self) -> str:
-        return " + ".join(readable(file.name) for file in self.files)
+        return " + ".join([readable(file.name) for file in self.files])
 
 
 def _is_in_archive_at_top(found: Found, first: str) -> bool:
-    return found.files[0].place.parent == Path(found.folder) and readable(found.files[0].place.name) == first
+    file = found.files[0]
+    return file.member is not None and file.place.parent == Path(found.folder) and readable(file.place.name) == first
 
 
 @dataclass(slots=True)
@@ -124,6 +128,8 @@ class Walk:
         waiting, seen = [root], {_identity(root)}
         while waiting:
             folder = waiting.pop()
+            inner = os.path.relpath(folder, root).replace(os.sep, "/")
+            above = "" if inner == "." else f"{inner}/"
             try:
                 with os.scandir(folder) as entries:
                     inside = sorted(entries, key=lambda entry: entry.name)
@@ -148,14 +154,14 @@ class Walk:
                 elif entry.name == SETTINGS_NAME:
                     self.other_files.settings.append((str(root), _below(place, root)))
                 elif self._patterns.match(entry.name):
-                    if place.resolve() not in self._in_list:
+                    if not self._in_list or place.resolve() not in self._in_list:
                         files.append(place)
                 else:
                     self.other_files.others[ending(entry.name)] += 1
-            yield from self._files(root, files)
+            yield from self._files(root, files, above)
             waiting += reversed(deeper)
 
-    def _files(self, root: Path, files: list[Path]) -> Iterator[Found]:
+    def _files(self, root: Path, files: list[Path], above: str) -> Iterator[Found]:
         single = [file for file in files if not is_archive(file.name) or file.name.lower().endswith((".gz", ".stpz"))]
         groups = paired([file.name for file in single], self._rules)
         by_name = {file.name: file for file in files}
@@ -163,12 +169,13 @@ class Walk:
         seconds = {name for group in groups for name in group[1:]}
         for file in files:
             if file.name in group_of:
-                yield self._model(root, [by_name[name] for name in group_of[file.name]])
+                yield self._model(root, readable(above + file.name), [by_name[n] for n in group_of[file.name]])
             elif file.name not in seconds:
                 yield from self._archive(root, file)
 
-    def _model(self, root: Path, files: list[Path]) -> Found:
-        path = " + ".join([_below(files[0], root), *(readable(file.name) for file in files[1:])])
+    def _model(self, root: Path, first: str, files: list[Path]) -> Found:
+        """One model of one file or several; ``first`` is the first one's path below the root, for reading."""
+        path = " + ".join([first, *(readable(file.name) for file in files[1:])])
         found: list[FoundFile] = []
         code = reason = ""
         for file in files:
@@ -233,7 +240,7 @@ class Walk:
             root = next((r for r in self._folders if group[0].resolve().is_relative_to(r.resolve())), None)
             folder = group[0].parent if root is None else root
             first = _below(group[0].resolve(), folder.resolve())
-            found = self._model(folder, list(group))
+            found = self._model(folder, first, list(group))
             path = " + ".join([first, *(readable(file.name) for file in group[1:])])
             told[str(folder), path] += 1
             if told[str(folder), path] == 1:
@@ -249,7 +256,8 @@ class Walk:
 
 def _plain_file(file: Path) -> FoundFile:
     try:
-        return FoundFile(file.name, file, None, file.stat().st_size)
+        facts = file.stat()
+        return FoundFile(file.name, file, None, facts.st_size, stamp=stamp_of(facts))
     except OSError:
         return FoundFile(file.name, file)
 

@@ -5,11 +5,14 @@ from __future__ import annotations
 import base64
 import csv
 import json
+import sqlite3
 import zlib
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from functools import cache
 from pathlib import Path
 from typing import IO, Any
+
+import msgspec
 
 from seamcheck.catalogue.cautions import CAUTIONS, SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES
@@ -18,8 +21,9 @@ from seamcheck.report import facts
 from seamcheck.report.csv import head, safe
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.skeleton import asset, environment, policy
-from seamcheck.scanning.answers import UNANSWERED, write_unanswered
+from seamcheck.scanning.answers import UNANSWERED, UNANSWERED_HEAD, unanswered_row
 from seamcheck.scanning.files import written_whole
+from seamcheck.scanning.lines import VALUES
 from seamcheck.scanning.picture import HEIGHT, STATES, WIDTH
 from seamcheck.scanning.store import Store
 from seamcheck.version import __version__
@@ -27,10 +31,11 @@ from seamcheck.version import __version__
 _HERE = "seamcheck.scanning"
 PAGE, TABLE = "index.html", "index.csv"
 
-VALUES = (("rib_width", "least"), ("rib_width", "most"), ("trap_room", "least"), ("clamp_land", "least"),
-          ("gap_max", "most"), ("transmission", "least"))  # fmt: skip
-"""Quantities that the lists show, each with the end of its range that is nearest to harm."""
+Row = sqlite3.Row
+Values = Sequence[float | None]
+"""Of VALUES, over all seams."""
 
+_NOTHING: Values = (None,) * len(VALUES)
 _ROWS_HERE = "@@rows@@"
 _MOST_SUPPLIERS = 300
 
@@ -38,48 +43,54 @@ _MOST_SUPPLIERS = 300
 def write_index(store: Store, out: Path) -> None:
     """Write index.html, index.csv and unanswered.csv anew, each whole or not at all; raises ScanStopped."""
     text = {"mode": "x", "encoding": "utf-8", "newline": ""}
-    with written_whole(out / PAGE, **text) as page:
-        write_page(store, page)
-    with written_whole(out / TABLE, **text) as table:
-        write_table(store, table)
-    with written_whole(out / UNANSWERED, **text) as table:
-        write_unanswered(map(dict, store.results()), table, _cell)
+    with (
+        written_whole(out / PAGE, **text) as page,
+        written_whole(out / TABLE, **text) as table,
+        written_whole(out / UNANSWERED, **text) as unanswered,
+    ):
+        lines, questions = csv.writer(table, lineterminator="\r\n"), csv.writer(unanswered, lineterminator="\r\n")
+        lines.writerow(_TABLE_HEAD)
+        questions.writerow(UNANSWERED_HEAD)
+
+        def listed() -> Iterator[tuple[Row, Values]]:
+            for row in store.results():
+                values: Values = _NOTHING if row["measured"] is None else json.loads(row["measured"])
+                lines.writerow(_table_row(row, values))
+                if (question := unanswered_row(row)) is not None:
+                    questions.writerow(list(map(_cell, question)))
+                yield row, values
+
+        _write_page(store, page, listed())
 
 
-def write_table(store: Store, file: IO[str]) -> None:
-    """One line for each model, the worst first (RFC 4180); no cell of text is read as a formula."""
-    writer = csv.writer(file, lineterminator="\r\n")
-    writer.writerow(
-        ["folder", "path", "supplier", "verdict", "reason_code", "reason", "must_fix", "attention", "notes", "waived",
-         "gravest_rule", "gravest_message", "remedy", "kinds", "confidence", "seams", "seam_length_mm", "parts",
-         *(f"{head(key)}_{end}" for key, end in VALUES), "page", "review"]
+_TABLE_HEAD = [
+    "folder", "path", "supplier", "verdict", "reason_code", "reason", "must_fix", "attention", "notes", "waived",
+    "gravest_rule", "gravest_message", "remedy", "kinds", "confidence", "seams", "seam_length_mm", "parts",
+    *(f"{head(key)}_{end}" for key, end in VALUES), "page", "review",
+]  # fmt: skip
+
+
+def _table_row(row: Row, values: Values) -> list[Any]:
+    """A line of the table (RFC 4180); no cell of text is read as a formula."""
+    cells = (
+        row["folder"], row["path"], row["supplier"], row["verdict"], row["reason_code"], row["reason"],
+        row["must_fix"], row["attention"], row["notes"], row["waived"],
+        row["rule"], row["message"], row["remedy"], row["kinds"], row["confidence"],
+        row["seams"], row["seam_length"], row["parts"],
+        *values, f"pages/{row['page']}" if row["page"] else "", row["review"],
     )  # fmt: skip
-    for row in store.results():
-        finding, values, (kinds, confidence) = _gravest(store, row), _values(store, row), _kinds(store, row)
-        page = f"pages/{row['page']}" if row["page"] else ""
-        writer.writerow(
-            [
-                _cell(value)
-                for value in (
-                    row["folder"], row["path"], row["supplier"], row["verdict"], row["reason_code"], row["reason"],
-                    row["must_fix"], row["attention"], row["notes"], row["waived"],
-                    finding.get("rule"), finding.get("message"), finding.get("remedy"),
-                    " ".join(kinds), confidence, row["seams"], row["seam_length"], row["parts"],
-                    *values, page, row["review"],
-                )
-            ]
-        )  # fmt: skip
+    return [_cell(cell) for cell in cells]
 
 
-def write_page(store: Store, file: IO[str]) -> None:
+def _write_page(store: Store, file: IO[str], models: Iterable[tuple[Row, Values]]) -> None:
     """The page: what stands around the rows from a template, the rows as packed data that its script shows."""
     style = font_style() + asset(_HERE, "index.css")
     script = asset(_HERE, "index.js")
-    last = store.rows("SELECT * FROM scans ORDER BY scan DESC LIMIT 1")
+    last, rules = store.rows("SELECT * FROM scans ORDER BY scan DESC LIMIT 1"), _rules(store)
     text: str = _template().render(
         version=__version__, script=script, style=style, policy=policy(style, script), rows=_ROWS_HERE,
         verdicts=_verdicts(store), words=facts.VERDICTS, marks=MARKS, short_caution=SHORT_CAUTION, cautions=CAUTIONS,
-        suppliers=_suppliers(store), rules=_rules(store), scan=last[0] if last else None,
+        suppliers=_suppliers(store), rules=rules, scan=last[0] if last else None,
         folders=json.loads(last[0]["folders"]) if last else [],
         settings=store.rows("SELECT settings, file FROM settings WHERE settings = ?", (last[0]["settings"],))
         if last else [],
@@ -93,7 +104,8 @@ def write_page(store: Store, file: IO[str]) -> None:
     )  # fmt: skip
     before, _, after = text.partition(_ROWS_HERE)
     file.write(before)
-    for piece in _packed(_page_rows(store)):
+    several = len(store.rows("SELECT DISTINCT folder FROM models LIMIT 2")) > 1
+    for piece in _packed(_page_rows([rule["key"] for rule in rules], models, several)):
         file.write(piece)
     file.write(after)
 
@@ -102,84 +114,55 @@ MARKS = {"fail": "◆", "attention": "▲", "pass": "✓", "not-reviewed": "–"
 _ORDER = ("fail", "not-reviewed", "waiting", "attention", "pass")
 
 
-def _page_rows(store: Store) -> Iterator[Any]:
-    """First what the rows are made of, then one list for each model; see index.js."""
-    rules = [row["key"] for row in _rules(store)]
+def _page_rows(rules: Sequence[str], models: Iterable[tuple[Row, Values]], several: bool) -> Iterator[Any]:
+    """First what the rows are made of, then one list for each model; see index.js.
+
+    Parameters
+    ----------
+    several : whether more than one folder was scanned
+    """
     yield {
         "picture": [WIDTH, HEIGHT, *STATES],
         "rules": [[rule, facts.rule_title(rule)] for rule in rules],
         "verdicts": [[verdict, MARKS[verdict]] for verdict in _ORDER],
         "decimals": [QUANTITIES[key].decimals for key, _ in VALUES],
     }
-    several = len(store.rows("SELECT DISTINCT folder FROM models LIMIT 2")) > 1
     number = {rule: n for n, rule in enumerate(rules)}
-    for row in store.results():
-        finding = _gravest(store, row)
-        broken = store.rows(
-            "SELECT DISTINCT rule FROM findings WHERE review = ? AND severity != 'note' AND NOT waived",
-            (row["review"],),
-        )
-        yield [
+    for row, values in models:
+        broken = number.keys() & row["broken"].split() if row["broken"] else ()
+        yield (
             f"{row['folder']}/{row['path']}" if several else row["path"],
             row["supplier"],
             _ORDER.index(row["verdict"]),
-            [row["must_fix"] or 0, row["attention"] or 0, row["notes"] or 0, row["waived"] or 0],
-            facts.rule_title(finding["rule"]) if finding else row["reason_code"] or "",
-            finding.get("message") or row["reason"] or "",
-            finding.get("remedy") or "",
+            (row["must_fix"] or 0, row["attention"] or 0, row["notes"] or 0, row["waived"] or 0),
+            _rule_title(row["rule"]) if row["rule"] else row["reason_code"] or "",
+            row["message"] or row["reason"] or "",
+            row["remedy"] or "",
             row["page"] or "",
             row["picture"] or "",
             row["seam_length"],
-            _values(store, row),
-            sorted(number[r["rule"]] for r in broken if r["rule"] in number),
+            values,
+            sorted(number[rule] for rule in broken),
             row["exceeds"],
-            *_kinds(store, row),
-        ]
+            row["kinds"].split() if row["kinds"] else (),
+            row["confidence"],
+        )
 
 
-def _kinds(store: Store, row: Any) -> tuple[list[str], float | None]:
-    """Kinds of joint of a model, each once, and the least confidence among its joints."""
-    joints = store.rows("SELECT kind, confidence FROM joints WHERE review = ? ORDER BY joint", (row["review"],))
-    known = [joint["confidence"] for joint in joints if joint["confidence"] is not None]
-    return list(dict.fromkeys(joint["kind"] for joint in joints)), min(known, default=None)
+_rule_title = cache(facts.rule_title)
 
 
-def _packed(items: Iterator[Any]) -> Iterator[str]:
+def _packed(items: Iterable[Any]) -> Iterator[str]:
     """JSON lines, gzip, base64, piece by piece: only letters, digits, '+', '/', '=' reach the page."""
-    packer = zlib.compressobj(9, zlib.DEFLATED, 31)  # 31: with the head of gzip (RFC 1952)
+    packer = zlib.compressobj(6, zlib.DEFLATED, 31)  # 31: with the head of gzip (RFC 1952)
+    encoder = msgspec.json.Encoder()
     held = b""
     for item in items:
-        line = json.dumps(item, ensure_ascii=True, separators=(",", ":"), allow_nan=False) + "\n"
-        held += packer.compress(line.encode("ascii"))
+        held += packer.compress(encoder.encode(item) + b"\n")
         if whole := len(held) // 3 * 3:
             yield base64.b64encode(held[:whole]).decode("ascii")
             held = held[whole:]
     yield base64.b64encode(held + packer.flush()).decode("ascii")
-
-
-def _gravest(store: Store, row: Any) -> dict[str, Any]:
-    """The first finding that isn't waived; empty where there is none."""
-    rows = store.rows(
-        "SELECT rule, severity, message, remedy FROM findings WHERE review = ? AND NOT waived ORDER BY n LIMIT 1",
-        (row["review"],),
-    )
-    return dict(rows[0]) if rows else {}
-
-
-def _values(store: Store, row: Any) -> list[float | None]:
-    """The values of VALUES over all seams of one review."""
-    if not row["review"]:
-        return [None] * len(VALUES)
-    known = {
-        r["quantity"]: r
-        for r in store.rows(
-            "SELECT quantity, min(least) AS least, max(most) AS most FROM quantities JOIN joints USING (review, joint) "
-            "WHERE review = ? AND contour = '' AND (rib_on != 'none' OR quantity NOT IN ('rib_width', 'trap_room')) "
-            "GROUP BY quantity",
-            (row["review"],),
-        )
-    }
-    return [known[key][end] if key in known else None for key, end in VALUES]
 
 
 def _verdicts(store: Store) -> list[tuple[str, int]]:
@@ -201,9 +184,10 @@ def _suppliers(store: Store) -> list[Any]:
 def _rules(store: Store) -> list[dict[str, Any]]:
     """Rules that are broken or ask for attention somewhere, with the number of models."""
     rows = store.rows(
-        "SELECT rule, severity, count(DISTINCT folder || '/' || path) AS models FROM results JOIN findings "
-        "USING (review) WHERE severity != 'note' AND NOT findings.waived GROUP BY rule, severity "
-        "ORDER BY severity DESC, models DESC, rule"
+        "SELECT rule, severity, sum(models) AS models FROM "
+        "(SELECT DISTINCT review, rule, severity FROM findings WHERE severity != 'note' AND NOT waived) JOIN "
+        "(SELECT review, count(*) AS models FROM models WHERE review IS NOT NULL GROUP BY review) USING (review) "
+        "GROUP BY rule, severity ORDER BY severity DESC, models DESC, rule"
     )
     seen: dict[str, dict[str, Any]] = {}
     for row in rows:
@@ -217,7 +201,7 @@ def _rules(store: Store) -> list[dict[str, Any]]:
 
 
 def _cell(value: Any) -> Any:
-    return "" if value is None else safe(value) if isinstance(value, str) else value
+    return safe(value) if type(value) is str else "" if value is None else value
 
 
 @cache

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from fnmatch import fnmatchcase
+from fnmatch import translate
+from functools import cache
+from re import Pattern, compile
 
 from seamcheck.errors import UsageError
 
@@ -22,8 +24,12 @@ class Patterns:
     patterns: tuple[str, ...] = DEFAULT
 
     def match(self, name: str) -> bool:
-        low = name.lower()
-        return any(fnmatchcase(low, pattern) for pattern in self.patterns)
+        return _any_of(self.patterns).match(name.lower()) is not None
+
+
+@cache
+def _any_of(patterns: tuple[str, ...]) -> Pattern[str]:
+    return compile("|".join(translate(pattern) for pattern in patterns))
 
 
 def patterns_from(given: Iterable[str]) -> Patterns:

@@ -59,8 +59,10 @@ class ScanResult:
             ),
             rules=_counted(
                 store,
-                "SELECT rule, count(DISTINCT folder || '/' || path) FROM results JOIN findings USING (review) "
-                "WHERE severity = 'must-fix' AND NOT findings.waived GROUP BY rule",
+                "SELECT rule, sum(models) FROM "
+                "(SELECT DISTINCT review, rule FROM findings WHERE severity = 'must-fix' AND NOT waived) JOIN "
+                "(SELECT review, count(*) AS models FROM models WHERE review IS NOT NULL GROUP BY review) "
+                "USING (review) GROUP BY rule",
             ),
             ignored_settings=tuple(
                 f"{row[0]}/{row[1]}" for row in store.rows("SELECT folder, path FROM ignored_settings ORDER BY 1, 2")

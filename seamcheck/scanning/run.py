@@ -10,19 +10,22 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, wait
 from dataclasses import dataclass, field, replace
 from datetime import date
-from os import PathLike, fspath
+from itertools import islice
+from os import PathLike, fsencode, fspath, scandir
 from pathlib import Path
 from typing import Any
 
+from seamcheck.assembly.names import readable
 from seamcheck.cache.folder import UNFINISHED
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import Stopped, WarmWorkers
 from seamcheck.pipeline import MEMORY_LIMIT, TIME_LIMIT
 from seamcheck.scanning.answers import NO_SEAM, Answer, Answers, read_answers
 from seamcheck.scanning.archives import Member, Refused
+from seamcheck.scanning.digest import text
 from seamcheck.scanning.errors import Lost, cannot_write
-from seamcheck.scanning.files import hash_file, written_whole
-from seamcheck.scanning.found import SKIPPED, Walk
+from seamcheck.scanning.files import Content, hash_file, written_whole
+from seamcheck.scanning.found import SKIPPED, Found, FoundFile, Walk
 from seamcheck.scanning.index import write_index
 from seamcheck.scanning.job import PAGES, Job, JobFile, Outcome, lost_outcome
 from seamcheck.scanning.lock import NAME as LOCK
@@ -32,7 +35,7 @@ from seamcheck.scanning.patterns import patterns_from, stem
 from seamcheck.scanning.result import ScanResult
 from seamcheck.scanning.review_settings import review_key, reviewers_settings, settings_hash
 from seamcheck.scanning.store import NAME as STORE
-from seamcheck.scanning.store import Store, name_of, open_to_write, place_of
+from seamcheck.scanning.store import Listed, Store, name_of, open_to_write, place_of
 from seamcheck.scanning.workers import LocalWorkers, Workers
 from seamcheck.settings.settings import Settings
 from seamcheck.settings.writing import as_toml
@@ -216,46 +219,103 @@ class _Run:
         self._answers = Answers(answers, self.settings)
         self._store, self._out, self._limits, self._pages, self._again = store, out, limits, pages, again
         self._kept, self._progress, self._tell = kept, progress, on_progress
+        self._pages_there: frozenset[str] = frozenset()
 
     # Looking
 
     def look(self, walk: Walk) -> None:
-        """Write the list of models anew, hash their files, and link those whose review is there already."""
-
-        def on_found(count: int) -> None:
-            self._progress.found = count
-            if count % 50 == 0:
+        """Write the list of models anew, link those whose review is there already, and hash what is not known yet."""
+        self._pages_there = _names_in(self._out / "pages")
+        with self._store.transaction() as db:
+            self._store.begin_list(db)
+            found = iter(walk)
+            while batch := list(islice(found, _BATCH)):
+                kept = {} if self._again else self._as_listed(batch)
+                self._store.keep_models(db, kept.values())
+                self._store.add_models(db, self._listed([one for n, one in enumerate(batch) if n not in kept]))
+                self._progress.found += len(batch)
                 self._tell(self._progress)
-
-        self._store.set_models(walk, walk.other_files, on_found)
-        self._progress.found = sum(self._store.count(state) for state in ("waiting", "skipped"))
-        self._progress.looked = self._store.count("skipped")
+            self._store.end_list(db, walk.other_files)
+        waiting = self._store.count_unhashed()
+        self._progress.looked = self._progress.found - waiting
         after = ("", "")
-        while batch := self._store.waiting(after, _BATCH):
+        while waiting and (rows := self._store.unhashed(after, _BATCH)):
             with self._store.transaction() as db:
-                for row in batch:
+                for row in rows:
                     self._look_at(db, row["folder"], row["path"])
                     self._progress.looked += 1
             self._tell(self._progress)
-            after = (batch[-1]["folder"], batch[-1]["path"])
+            after = (rows[-1]["folder"], rows[-1]["path"])
         self._progress.to_review = self._store.count_awaited()
 
+    def _as_listed(self, batch: Sequence[Found]) -> dict[int, int]:
+        """Which of these models stand in the list just so, with a review that need not be done again.
+
+        Number in the batch -> the model's in the store.
+        """
+        files_of = self._store.listed_reviewed(batch)
+        same: dict[int, sqlite3.Row] = {}
+        seen: set[tuple[str, str]] = set()
+        for number, found in enumerate(batch):
+            model = readable(found.folder), found.path
+            files = files_of.get(model, [])
+            if found.code or model in seen or not _are_the_same(found.files, files):
+                continue
+            seen.add(model)  # another one that is spelled alike gets a number
+            answer = self._answers.of(*model)
+            digests, names = [file["sha256"] for file in files], list(map(_name_of, found.files))
+            if (answer is None or not answer.no_seam) and self._key(model, names, digests) == files[0]["awaits"]:
+                same[number] = files[0]
+        done = self._done({file["awaits"] for file in same.values()})
+        return {number: file["model"] for number, file in same.items() if file["awaits"] in done}
+
+    def _done(self, keys: set[str]) -> set[str]:
+        """Those reviews that are in the store and need not be done again."""
+        return {key for key, row in self._store.stored(keys).items() if self._is_done(row)}
+
+    def _listed(self, batch: Sequence[Found]) -> list[Listed]:
+        """Models as found, with what is known of their files and of their reviews."""
+        plain = [file.place for found in batch for file in found.files if file.stamp]
+        known = {} if self._again else self._store.known(plain)
+
+        def content(file: FoundFile) -> Content | None:
+            if file.sha256:
+                return Content(file.sha256, file.bytes)
+            stamp, found = known.get(file.place, ("", None))
+            return found if stamp and stamp == file.stamp else None
+
+        listed = []
+        for found in batch:
+            contents = tuple(content(file) for file in found.files)
+            model = readable(found.folder), found.path
+            answer = self._answers.of(*model)
+            key = None
+            if not found.code and all(contents) and not (answer is not None and answer.no_seam):
+                names = list(map(_name_of, found.files))
+                key = self._key(model, names, [one.sha256 for one in contents if one is not None])
+            listed.append(Listed(found, contents, key))
+        if self._again:
+            return listed
+        done = self._done({one.awaits for one in listed if one.awaits is not None})
+        return [replace(one, is_done=True) if one.awaits in done else one for one in listed]
+
     def _look_at(self, db: Any, folder: str, path: str) -> None:
-        hashes, names = [], []
+        contents, names = [], []
         answer = self._answers.of(folder, path)
         if answer is not None and answer.no_seam:
             self._store.skip(db, folder, path, NO_SEAM, SKIPPED[NO_SEAM])
             return
         try:
             for file in self._store.files_of(folder, path):
-                hashes.append((file["sha256"], file["bytes"]) if file["sha256"] else hash_file(place_of(file)))
+                is_known = file["sha256"] and file["member"] is not None
+                contents.append(Content(file["sha256"], file["bytes"]) if is_known else hash_file(place_of(file)))
                 names.append(name_of(file))
         except Refused as refused:
             self._store.skip(db, folder, path, refused.code, refused.reason)
             return
-        key = self._key((folder, path), names, [digest for digest, _ in hashes])
-        self._store.hashed(db, folder, path, hashes, key)
-        if not self._again and self._is_done(key):
+        key = self._key((folder, path), names, [one.sha256 for one in contents])
+        self._store.hashed(db, folder, path, contents, key)
+        if not self._again and self._done({key}):
             self._store.link(db, key)
 
     def _key(self, model: tuple[str, str], names: Sequence[str], digests: Sequence[str]) -> str:
@@ -263,16 +323,16 @@ class _Run:
         by = self.settings_hash if told is self.settings else settings_hash(told)
         return review_key(list(zip(names, digests, strict=True)), by, __version__)
 
-    def _is_done(self, key: str) -> bool:
-        stored = self._store.stored(key)
-        if stored is None or stored["again"] == "next-scan":
+    def _is_done(self, stored: sqlite3.Row) -> bool:
+        """Whether a review that is in the store need not be done again."""
+        if stored["again"] == "next-scan":
             return False
         if stored["again"] == "with-higher-limits" and (
             self._limits.time_s > stored["time_limit"] or self._limits.memory_mb > stored["memory_limit"]
         ):
             return False
         wants_page = self._pages == "all" or (self._pages == "findings" and stored["must_fix"] + stored["attention"])
-        return not wants_page or (stored["page"] is not None and (self._out / "pages" / stored["page"]).is_file())
+        return not wants_page or (stored["page"] is not None and stored["page"] in self._pages_there)
 
     # Reviewing
 
@@ -420,6 +480,21 @@ class _Archives:
             self._child.close()
 
 
+def _are_the_same(found: Sequence[FoundFile], listed: Sequence[sqlite3.Row]) -> bool:
+    """Whether files are those in the list, with the same content."""
+    return len(found) == len(listed) > 0 and all(
+        fsencode(file.place) == row["place"]
+        and file.member == row["member"]
+        and (file.stamp == row["stamp"] if file.stamp else file.sha256 == row["sha256"] != "")
+        for file, row in zip(found, listed, strict=True)
+    )
+
+
+def _name_of(file: FoundFile) -> str:
+    """The name of a file as the review document gives it."""
+    return file.place.name if file.member is None else text(file.name)
+
+
 def page_stem(name: str) -> str:
     """The beginning of a page's name: letters, digits, '-' and '_' of the model's name, at most 60."""
     kept = "".join(c if c.isascii() and (c.isalnum() or c in "-_") else "-" for c in stem(name))
@@ -451,6 +526,12 @@ def _check_folders(roots: Sequence[Path]) -> None:
         for other in roots:
             if root is not other and root.resolve().is_relative_to(other.resolve()):
                 raise UsageError(f"{root} lies in {other}, or is the same; name each folder once.")
+
+
+def _names_in(folder: Path) -> frozenset[str]:
+    """Names of the plain files in a folder."""
+    with scandir(folder) as entries:
+        return frozenset(entry.name for entry in entries if entry.is_file())
 
 
 def _make(out: Path) -> None:

@@ -11,8 +11,9 @@ import json
 import os
 import sqlite3
 import time
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from importlib import resources
 from pathlib import Path
@@ -21,16 +22,35 @@ from typing import Any
 from seamcheck.assembly.names import readable
 from seamcheck.scanning.digest import Digest, text, unpack
 from seamcheck.scanning.errors import ScanStopped, cannot_write
+from seamcheck.scanning.files import Content
 from seamcheck.scanning.found import Found, OtherFiles
+from seamcheck.scanning.lines import line_of
 from seamcheck.version import __version__
 
 NAME = "store.sqlite"
 APPLICATION_ID = 0x7365616D  # "seam", in the file's head (SQLite file format, 1.3.15)
-SCHEMA_VERSION = 2
+SCHEMA_VERSION = 3
 
 _CHILDREN = ("findings", "quantities", "interface_values", "materials", "joints", "parts")
 _BUSY_S = 600.0
 _SQLITE_LEAST = (3, 37, 0)  # STRICT tables
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """A model as it goes into the list.
+
+    Attributes
+    ----------
+    contents : of each of its files, None where not known
+    awaits : the review that they need, None where not known
+    is_done : whether that is there
+    """
+
+    found: Found
+    contents: tuple[Content | None, ...]
+    awaits: str | None = None
+    is_done: bool = False
 
 
 class OlderStore(ScanStopped):
@@ -122,53 +142,104 @@ class Store:
         with self.transaction() as db:
             db.execute("UPDATE scans SET ended = ?, how = ? WHERE scan = ?", (now(), how, scan))
 
-    def set_models(self, found: Iterable[Found], other_files: OtherFiles, on_found: Callable[[int], None]) -> int:
-        """Replace the list of models by what a walk finds, all waiting; in one transaction. Returns how many.
+    def begin_list(self, db: sqlite3.Connection) -> None:
+        """Begin to list what a walk finds: what stands in the list and is not found again goes in ``end_list``."""
+        db.execute("CREATE TEMP TABLE IF NOT EXISTS found (model INTEGER PRIMARY KEY)")  # rowids of models
+        for table in ("temp.found", "ignored_settings", "other_files"):
+            db.execute(f"DELETE FROM {table}")  # the name is one of three written here
 
-        ``other_files`` is read when the walk is over.
-        """
-        count = 0
-        with self.transaction() as db:
-            for table in ("models", "ignored_settings", "other_files"):
-                db.execute(f"DELETE FROM {table}")  # the name is one of three written here
-            for model in found:
-                self._insert_model(db, model)
-                count += 1
-                on_found(count)
-            db.executemany(
-                "INSERT INTO ignored_settings VALUES (?, ?) ON CONFLICT DO NOTHING",
-                [(readable(folder), path) for folder, path in other_files.settings],
-            )
-            db.executemany(
-                "INSERT INTO other_files VALUES (?, ?) ON CONFLICT DO UPDATE SET files = files + excluded.files",
-                [(readable(ending), files) for ending, files in other_files.others.items()],
-            )
-        return count
+    def listed_reviewed(self, batch: Sequence[Found]) -> dict[tuple[str, str], list[sqlite3.Row]]:
+        """Of those found models that stand in the list as reviewed: (folder, path) -> a row for each of their files."""
+        if not batch:
+            return {}
+        rows = self._all(
+            f"WITH asked (folder, path) AS (VALUES {', '.join(['(?, ?)'] * len(batch))}) "
+            "SELECT m.rowid AS model, m.folder, m.path, m.awaits, f.place, f.member, f.sha256, s.stamp FROM asked "
+            "CROSS JOIN models AS m USING (folder, path) CROSS JOIN model_files AS f USING (folder, path) "
+            "LEFT JOIN stamps AS s ON s.place = f.place AND f.member IS NULL "
+            "WHERE m.state = 'reviewed' AND m.review = m.awaits ORDER BY m.rowid, f.n",
+            tuple(text for found in batch for text in (readable(found.folder), found.path)),
+        )
+        files: dict[tuple[str, str], list[sqlite3.Row]] = {}
+        for row in rows:
+            files.setdefault((row["folder"], row["path"]), []).append(row)
+        return files
 
-    def _insert_model(self, db: sqlite3.Connection, model: Found) -> None:
-        folder, path = readable(model.folder), model.path
-        for number in itertools.count(2):  # two names may be spelled alike
-            done = db.execute(
-                "INSERT INTO models (folder, path, supplier, name, state, reason_code, reason) "
-                "VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+    def keep_models(self, db: sqlite3.Connection, models: Iterable[int]) -> None:
+        """Keep models as they stand in the list."""
+        db.executemany("INSERT INTO temp.found VALUES (?) ON CONFLICT DO NOTHING", [(model,) for model in models])
+
+    def known(self, places: Sequence[Path]) -> dict[Path, tuple[str, Content]]:
+        """Of files whose content is known: place -> (stamp, content)."""
+        by_place = {os.fsencode(place): place for place in places}
+        return {
+            by_place[row["place"]]: (row["stamp"], Content(row["sha256"], row["bytes"]))
+            for row in self.of_many("SELECT * FROM stamps WHERE place IN ({})", list(by_place))
+        }
+
+    def add_models(self, db: sqlite3.Connection, batch: Sequence[Listed]) -> None:
+        """Add what a walk found, in its order; two names that are spelled alike get numbers."""
+        db.execute("SAVEPOINT batch")
+        if self._add_models(db, batch) < len(batch):
+            db.execute("ROLLBACK TO batch")
+            for listed in batch:
+                numbers, path = itertools.count(2), listed.found.path
+                while not self._add_models(db, [replace(listed, found=replace(listed.found, path=path))]):
+                    path = f"{listed.found.path} ({next(numbers)})"
+        db.execute("RELEASE batch")
+
+    def _add_models(self, db: sqlite3.Connection, batch: Sequence[Listed]) -> int:
+        """How many could be added."""
+        rows, files = [], []
+        for listed in batch:
+            found, key = listed.found, listed.awaits
+            folder, path = readable(found.folder), found.path
+            state = "skipped" if found.code else "reviewed" if listed.is_done else "waiting"
+            rows.append(
                 (
-                    folder, path, model.supplier, text(model.name), "skipped" if model.code else "waiting",
-                    model.code or None, text(model.reason) or None,
-                ),
-            )  # fmt: skip
-            if done.rowcount:
-                break
-            path = f"{model.path} ({number})"
-        db.executemany(
-            "INSERT INTO model_files VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-            [
-                (
-                    folder, path, n, text(file.name), os.fsencode(file.place), file.member, file.bytes,
-                    file.sha256 or None,
+                    folder, path, found.supplier, text(found.name), state, key, key if listed.is_done else None,
+                    found.code or None, text(found.reason) or None,
                 )
-                for n, file in enumerate(model.files)
-            ],
-        )  # fmt: skip
+            )  # fmt: skip
+            for n, (file, content) in enumerate(zip(found.files, listed.contents, strict=True)):
+                place = os.fsencode(file.place)
+                known = content or Content(file.sha256, file.bytes)
+                files.append((folder, path, n, text(file.name), place, file.member, known.bytes, known.sha256 or None))
+        names = [row[:2] for row in rows]
+        db.executemany(
+            "DELETE FROM models WHERE folder = ? AND path = ? AND rowid NOT IN (SELECT model FROM temp.found)", names
+        )
+        added = db.executemany(
+            "INSERT INTO models (folder, path, supplier, name, state, awaits, review, reason_code, reason) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+            rows,
+        ).rowcount
+        if added == len(rows):
+            db.executemany("INSERT INTO model_files VALUES (?, ?, ?, ?, ?, ?, ?, ?)", files)
+            db.executemany("INSERT INTO temp.found SELECT rowid FROM models WHERE folder = ? AND path = ?", names)
+        return added
+
+    def end_list(self, db: sqlite3.Connection, other_files: OtherFiles) -> None:
+        """When the walk is over: take from the list what was not found, and note what else lay in the folders."""
+        db.execute("DELETE FROM models WHERE rowid NOT IN (SELECT model FROM temp.found)")
+        db.executemany(
+            "INSERT INTO ignored_settings VALUES (?, ?) ON CONFLICT DO NOTHING",
+            [(readable(folder), path) for folder, path in other_files.settings],
+        )
+        db.executemany(
+            "INSERT INTO other_files VALUES (?, ?) ON CONFLICT DO UPDATE SET files = files + excluded.files",
+            [(readable(ending), files) for ending, files in other_files.others.items()],
+        )
+        db.execute("DELETE FROM stamps WHERE place NOT IN (SELECT place FROM model_files)")
+        db.execute("DELETE FROM temp.found")
+
+    def unhashed(self, after: tuple[str, str], most: int) -> list[sqlite3.Row]:
+        """The next waiting models in order of which it is not known which review they need."""
+        return self._all(
+            "SELECT folder, path FROM models WHERE awaits IS NULL AND state = 'waiting' AND (folder, path) > (?, ?) "
+            "ORDER BY folder, path LIMIT ?",
+            (*after, most),
+        )
 
     def waiting(self, after: tuple[str, str] = ("", ""), most: int = 100) -> list[sqlite3.Row]:
         """The next waiting models in order, with their files (``files_of``)."""
@@ -186,6 +257,10 @@ class Store:
         """How many models are in a state."""
         return int(self._all("SELECT count(*) FROM models WHERE state = ?", (state,))[0][0])
 
+    def count_unhashed(self) -> int:
+        """How many models wait of which it is not known which review they need."""
+        return int(self._all("SELECT count(*) FROM models WHERE awaits IS NULL AND state = 'waiting'")[0][0])
+
     def count_awaited(self) -> int:
         """How many reviews the waiting models need; models of the same name and content share one."""
         return int(self._all("SELECT count(DISTINCT awaits) FROM models WHERE state = 'waiting'")[0][0])
@@ -196,11 +271,16 @@ class Store:
             (code, text(reason), folder, path),
         )
 
-    def hashed(self, db: sqlite3.Connection, folder: str, path: str, files: list[tuple[str, int]], key: str) -> None:
-        """Note the (SHA-256, bytes) of a model's files and the review that they need."""
+    def hashed(self, db: sqlite3.Connection, folder: str, path: str, files: list[Content], key: str) -> None:
+        """Note the contents of a model's files and the review that they need."""
         db.executemany(
             "UPDATE model_files SET sha256 = ?, bytes = ? WHERE folder = ? AND path = ? AND n = ?",
-            [(digest, size, folder, path, n) for n, (digest, size) in enumerate(files)],
+            [(file.sha256, file.bytes, folder, path, n) for n, file in enumerate(files)],
+        )
+        db.executemany(
+            "INSERT OR REPLACE INTO stamps SELECT place, ?, ?, ? FROM model_files "
+            "WHERE folder = ? AND path = ? AND n = ? AND member IS NULL",
+            [(file.stamp, file.sha256, file.bytes, folder, path, n) for n, file in enumerate(files) if file.stamp],
         )
         db.execute("UPDATE models SET awaits = ? WHERE folder = ? AND path = ?", (key, folder, path))
 
@@ -210,15 +290,19 @@ class Store:
 
     # Reviews
 
-    def stored(self, key: str) -> sqlite3.Row | None:
-        """Verdict, counts, page and effort of a review; None where there is none."""
-        rows = self._all(
-            "SELECT r.verdict, r.must_fix, r.attention, r.again, e.time_limit, e.memory_limit, p.file AS page "
-            "FROM reviews AS r JOIN efforts AS e USING (review) LEFT JOIN pages AS p USING (review) "
-            "WHERE r.review = ?",
-            (key,),
+    def stored(self, keys: Iterable[str]) -> dict[str, sqlite3.Row]:
+        """Verdict, counts, page and effort of those reviews that are there, by key."""
+        rows = self.of_many(
+            "SELECT r.review, r.verdict, r.must_fix, r.attention, r.again, e.time_limit, e.memory_limit, "
+            "p.file AS page FROM reviews AS r JOIN efforts AS e USING (review) LEFT JOIN pages AS p USING (review) "
+            "WHERE r.review IN ({})",
+            list(keys),
         )
-        return rows[0] if rows else None
+        return {row["review"]: row for row in rows}
+
+    def of_many(self, question: str, keys: Sequence[Any]) -> list[sqlite3.Row]:
+        """The rows of a SELECT for some keys, which go in as parameters where the text has {}."""
+        return self._all(question.format(", ".join("?" * len(keys))), tuple(keys)) if keys else []
 
     def save(
         self,
@@ -243,6 +327,7 @@ class Store:
             _insert(db, "efforts", [{"review": key, **effort, "finished": now()}])
             for table in _CHILDREN:
                 _insert(db, table, [{"review": key, **row} for row in getattr(rows, table)])
+            _insert(db, "lines", [{"review": key, **line_of(rows)}])
             if page is not None:
                 _insert(db, "pages", [{"review": key, "file": page}])
             if relink is not None:
@@ -264,9 +349,10 @@ class Store:
     # Questions
 
     def results(self) -> Iterator[sqlite3.Row]:
-        """All rows of the view ``results``, the worst first, one after the other."""
+        """All rows of the view ``results`` with those of ``lines``, the worst first, one after the other."""
         yield from self._db.execute(
-            "SELECT * FROM results ORDER BY CASE verdict WHEN 'fail' THEN 0 WHEN 'not-reviewed' THEN 1 "
+            "SELECT results.*, rule, message, remedy, broken, kinds, confidence, measured FROM results "
+            "LEFT JOIN lines USING (review) ORDER BY CASE verdict WHEN 'fail' THEN 0 WHEN 'not-reviewed' THEN 1 "
             "WHEN 'waiting' THEN 2 WHEN 'attention' THEN 3 ELSE 4 END, must_fix DESC, exceeds DESC, "
             "attention DESC, folder, path"
         )

@@ -133,6 +133,15 @@ CREATE TABLE parts (
     PRIMARY KEY (review, part)
 ) STRICT, WITHOUT ROWID;
 
+CREATE TABLE lines (                     -- what the lists show of a review, from the tables above
+    review TEXT NOT NULL PRIMARY KEY REFERENCES reviews ON DELETE CASCADE,
+    rule TEXT, message TEXT, remedy TEXT, -- of the gravest finding that is not waived
+    broken TEXT NOT NULL,                -- rules with a must-fix or attention finding, a blank between two
+    kinds TEXT NOT NULL,                 -- of its joints, a blank between two
+    confidence REAL,                     -- the least of its joints
+    measured TEXT NOT NULL               -- the quantities of the lists, JSON
+) STRICT, WITHOUT ROWID;
+
 -- What the last scan found in its folders, one row each; nothing that it found is missing here.
 CREATE TABLE models (
     folder TEXT NOT NULL,                -- as named on the command line
@@ -162,6 +171,13 @@ CREATE TABLE model_files (               -- the files of a model, the first one 
     PRIMARY KEY (folder, path, n),
     FOREIGN KEY (folder, path) REFERENCES models ON DELETE CASCADE
 ) STRICT;
+
+CREATE TABLE stamps (                    -- files that need not be read again as long as their stamp is the same
+    place BLOB NOT NULL PRIMARY KEY,     -- path as the system gives it
+    stamp TEXT NOT NULL,                 -- size, times of writing and change, number of the file
+    sha256 TEXT NOT NULL,
+    bytes INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE ignored_settings (          -- settings files beside models: never used
     folder TEXT NOT NULL,

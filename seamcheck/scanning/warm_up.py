@@ -3,7 +3,7 @@
 import importlib
 from contextlib import suppress
 
-from seamcheck.isolation.warm import REVIEW_MODULES
+from seamcheck.isolation.loading import REVIEW_MODULES
 
 _OTHERS = (
     "seamcheck.document.take_view",
@@ -17,3 +17,5 @@ for _name in (*REVIEW_MODULES, *_OTHERS):
         importlib.import_module(_name)
 with suppress(Exception):
     importlib.import_module("seamcheck.cache.key").code()  # looked up once, not in every child
+with suppress(Exception):
+    importlib.import_module("seamcheck.report.html.page").prepare()

@@ -15,7 +15,7 @@ from fuzz_models import Target
 
 from seamcheck.errors import REASONS, NotReviewed
 from seamcheck.isolation import WarmWorkers
-from seamcheck.isolation.warm import REVIEW_MODULES
+from seamcheck.isolation.loading import REVIEW_MODULES
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
 import damage

@@ -26,7 +26,7 @@ def loaded_by_a_review() -> set[str]:
     """Top-level names of all modules that a review, its document and its pictures load, and those of Python itself."""
     script = (
         "import importlib, sys\n"
-        "from seamcheck.isolation.warm import REVIEW_MODULES\n"
+        "from seamcheck.isolation.loading import REVIEW_MODULES\n"
         "for name in (*REVIEW_MODULES, 'seamcheck.cli.group', 'seamcheck.scanning.run', 'seamcheck.scanning.warm_up',\n"
         "             'seamcheck.comparison.compare', 'seamcheck.report.html.page', 'seamcheck.report.text',\n"
         "             'seamcheck.document.read', 'seamcheck.report.dxf', 'seamcheck.report.glb'):\n"
@@ -99,7 +99,7 @@ def test_modules_beside_a_model_are_never_run(hostile, called):
 LOADED_FIRST = (
     "path = sys.path[:2]; del sys.path[:2]\n"
     "import importlib\n"
-    "from seamcheck.isolation.warm import REVIEW_MODULES\n"
+    "from seamcheck.isolation.loading import REVIEW_MODULES\n"
     "for name in (*REVIEW_MODULES, 'seamcheck.cli.review', 'seamcheck.cli.scan', 'seamcheck.cli.compare',\n"
     "             'seamcheck.scanning.run', 'seamcheck.scanning.warm_up', 'seamcheck.scanning.index',\n"
     "             'seamcheck.comparison.compare', 'seamcheck.comparison.text', 'seamcheck.comparison.baseline',\n"

@@ -88,7 +88,7 @@ def canned(kind: str, name: str):
     return digest({**made, "model": {**made["model"], "file": name}})
 
 
-NOT_COMPARED = ("scans", "efforts")
+NOT_COMPARED = ("scans", "efforts", "stamps")
 """Tables that tell how a run went."""
 
 

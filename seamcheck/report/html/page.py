@@ -117,6 +117,14 @@ def render_html(
     return text.encode("utf-8", "replace").decode("utf-8")  # lone surrogates from damaged names
 
 
+def prepare() -> None:
+    """Read and compile what every page is made with, once for a process that forks others."""
+    _template(voice().language)
+    font_style()
+    for name in ("chart.css", "page.css", "page.js"):
+        asset(_HERE, name)
+
+
 def page_data(document: Document) -> dict[str, Any]:
     """What the page's script draws from; see frontend/src/types.ts."""
     model = document["model"]
@@ -311,7 +319,7 @@ _PAPERS = {"A4": "210mm 297mm", "letter": "8.5in 11in"}
 def pack(data: Any) -> str:
     """JSON, gzip, base64: letters, digits, + / = only, the same bytes for the same data."""
     text = json.dumps(data, ensure_ascii=False, separators=(",", ":"), allow_nan=False, default=_plain)
-    return base64.b64encode(gzip.compress(text.encode("utf-8", "surrogatepass"), 9, mtime=0)).decode("ascii")
+    return base64.b64encode(gzip.compress(text.encode("utf-8", "surrogatepass"), 6, mtime=0)).decode("ascii")
 
 
 def _plain(value: Any) -> Any:
