@@ -143,10 +143,17 @@ def _commands(tell: Tell) -> Iterator[Row]:
 
 
 def _page(model: Path, faces: int, folder: Path, tell: Tell) -> Iterator[Row]:
+    """Outlines and meshes are drawn with the review; the rest, with a kept measurement, is the difference of commands.
+
+    Two whole reviews of so many faces differ by more than the page costs.
+    """
     tell("the review page of the largest model")
-    page = folder / "page.html"
-    _, without = shell("review", str(model), "--no-cache")
-    _, with_page = shell("review", str(model), "--no-cache", "--html", str(page))
+    page, kept = folder / "page.html", str(folder / "kept-for-the-page")
+    drawn = job("drawing", model)["cpu"]
+    shell("review", str(model), "--html", str(page), cache=kept)
+    _, without = shell("review", str(model), times=3, cache=kept)
+    _, with_page = shell("review", str(model), "--html", str(page), times=3, cache=kept)
     size = page.stat().st_size / 1e6
-    yield within(f"more for the page, {faces} faces", with_page - without, 0.5)
+    behind = f"drawing {drawn:.2f} s, the page {with_page - without:.2f} s"
+    yield within(f"more for the page, {faces} faces", drawn + with_page - without, 0.5, behind)
     yield Row(f"size of the page, {faces} faces", size, "MB", "<= 1.5", size <= 1.5)

@@ -47,13 +47,22 @@ def kernel(_: str, __: float) -> dict[str, Any]:
 
 def review(model: str, spacing: float) -> dict[str, Any]:
     """A whole review, by stages; at another spacing than the usual one where that is not 0 (mm)."""
+    return _review(model, spacing, with_view=False)
+
+
+def drawing(model: str, _: float) -> dict[str, Any]:
+    """What a review adds for its page: section outlines and display meshes."""
+    return {"cpu": _review(model, 0.0, with_view=True)["stages"]["drawing"]}
+
+
+def _review(model: str, spacing: float, with_view: bool) -> dict[str, Any]:
     _import()
     from seamcheck.pipeline import review_model
     from seamcheck.settings.settings import Settings
 
     settings = Settings() if spacing == 0.0 else Settings().changed({"station_spacing": spacing})
     marks = [("start", time.process_time())]
-    document = review_model((Path(model),), settings, progress=lambda s, *_: marks.append((s, time.process_time())))
+    document = review_model((Path(model),), settings, with_view, lambda s, *_: marks.append((s, time.process_time())))
     marks.append(("", time.process_time()))
     stages: dict[str, float] = {}
     for (stage, begin), (_, end) in pairwise(marks):
@@ -151,7 +160,7 @@ def _import() -> None:
         importlib.import_module(module)
 
 
-JOBS = {job.__name__: job for job in (kernel, bare, review, survey, brep, mesh)}
+JOBS = {job.__name__: job for job in (kernel, bare, review, drawing, survey, brep, mesh)}
 
 if __name__ == "__main__":
     from seamcheck.isolation.loading import collect_garbage_rarely

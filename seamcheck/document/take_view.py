@@ -31,7 +31,7 @@ _MORE = 1.2  # so much further facets are taken than shown
 _OTHER_DEFLECTION = 0.05  # mm, of bodies that are neither cover nor base
 _STEPS = 2048.0  # to the mm, on which the ends of outlines lie: finer than any line is drawn, and far smaller to send
 _NEAR = 12.0  # mm round the mid-line within which parts are drawn finer
-_MOST_FACES, _MOST_OF_OTHERS = 3000, 300  # of a body that are drawn near the seam, and as many away from it
+_MOST_FACES, _MOST_OF_OTHERS = (3000, 800), (300, 300)  # of a body that are drawn near the seam, and away from it
 _JOIN = 1e-4  # mm: corners nearer than this are one in a mesh
 
 

@@ -54,10 +54,28 @@ def load_little() -> None:
     more of a package gets all of it. Nothing is loaded here.
     """
     collect_garbage_rarely()
+    _keep_freed_memory()
     if hasattr(sys, "setdlopenflags"):
         sys.setdlopenflags(os.RTLD_LAZY)
     if not any(isinstance(finder, _Finder) for finder in sys.meta_path):
         sys.meta_path.insert(0, _Finder())
+
+
+_M_TRIM_THRESHOLD, _M_MMAP_THRESHOLD = -1, -3  # malloc.h
+
+
+def _keep_freed_memory() -> None:
+    """Have glibc keep what is freed from the start as it does later on: large arrays come and go thousands of times.
+
+    It asks the system for each block of 128 kB and more, and gives it back when it is freed, every page of it touched
+    anew; with each such block it raises both bounds by itself, up to these (mallopt(3), DEFAULT_MMAP_THRESHOLD_MAX).
+    """
+    if sys.platform.startswith("linux"):
+        import ctypes
+
+        with suppress(AttributeError, OSError):  # another library than glibc
+            ctypes.CDLL(None).mallopt(_M_MMAP_THRESHOLD, 32 << 20)
+            ctypes.CDLL(None).mallopt(_M_TRIM_THRESHOLD, 64 << 20)
 
 
 class _Finder:

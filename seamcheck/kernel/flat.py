@@ -18,7 +18,7 @@ _BAND = 6.0  # mm
 _AREA = 1e-9  # share of a face's area by which its triangles may differ from it
 
 
-def triangles_of(lines: list[np.ndarray], plane: np.ndarray, outlines: int) -> np.ndarray | None:
+def triangles_of(lines: list[np.ndarray], plane: np.ndarray, outlines: int, core: bool = True) -> np.ndarray | None:
     """Triangulate a planar face.
 
     Parameters
@@ -26,6 +26,7 @@ def triangles_of(lines: list[np.ndarray], plane: np.ndarray, outlines: int) -> n
     lines : edges of the face, (k, 3) mm each, in any order and direction
     plane : (4,) outward unit normal and offset, n . x = d
     outlines : how many closed lines the edges make
+    core : whether a region with a dense border is divided, see ``_core``; a picture needs none
 
     Returns
     -------
@@ -43,10 +44,10 @@ def triangles_of(lines: list[np.ndarray], plane: np.ndarray, outlines: int) -> n
     region = Polygon(rings[0], rings[1:])
     if not shapely.is_valid(region):
         return None
-    core = _core(region)
-    inner = shapely.get_coordinates(core)
+    middle = _core(region) if core else shapely.MultiPolygon()
+    inner = shapely.get_coordinates(middle)
     nodes = nodes.and_more(inner, inner[:, :1] * x + inner[:, 1:] * y + plane[3] * plane[:3])
-    regions = [region] if core.is_empty else [shapely.difference(region, core), core]
+    regions = [region] if middle.is_empty else [shapely.difference(region, middle), middle]
     corners = shapely.get_coordinates(shapely.get_parts(shapely.constrained_delaunay_triangles(regions)))
     corners = corners.reshape(-1, 4, 2)[:, :3]
     ab, ac = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]

@@ -8,9 +8,7 @@ import json
 import sqlite3
 import zlib
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache
-from itertools import islice
 from pathlib import Path
 from typing import IO, Any
 
@@ -25,6 +23,7 @@ from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.skeleton import asset, environment, policy
 from seamcheck.scanning.answers import UNANSWERED, UNANSWERED_HEAD, unanswered_row
 from seamcheck.scanning.files import written_whole
+from seamcheck.scanning.lines import VALUES
 from seamcheck.scanning.picture import HEIGHT, STATES, WIDTH
 from seamcheck.scanning.store import Store
 from seamcheck.version import __version__
@@ -32,10 +31,11 @@ from seamcheck.version import __version__
 _HERE = "seamcheck.scanning"
 PAGE, TABLE = "index.html", "index.csv"
 
-VALUES = (("rib_width", "least"), ("rib_width", "most"), ("trap_room", "least"), ("clamp_land", "least"),
-          ("gap_max", "most"), ("transmission", "least"))  # fmt: skip
-"""Quantities that the lists show, each with the end of its range that is nearest to harm."""
+Row = sqlite3.Row
+Values = Sequence[float | None]
+"""Of VALUES, over all seams."""
 
+_NOTHING: Values = (None,) * len(VALUES)
 _ROWS_HERE = "@@rows@@"
 _MOST_SUPPLIERS = 300
 
@@ -48,88 +48,19 @@ def write_index(store: Store, out: Path) -> None:
         written_whole(out / TABLE, **text) as table,
         written_whole(out / UNANSWERED, **text) as unanswered,
     ):
-        writers = csv.writer(table, lineterminator="\r\n"), csv.writer(unanswered, lineterminator="\r\n")
-        writers[0].writerow(_TABLE_HEAD)
-        writers[1].writerow(UNANSWERED_HEAD)
+        lines, questions = csv.writer(table, lineterminator="\r\n"), csv.writer(unanswered, lineterminator="\r\n")
+        lines.writerow(_TABLE_HEAD)
+        questions.writerow(UNANSWERED_HEAD)
 
-        def listed() -> Iterator[_Listed]:
-            for model in _models(store):
-                writers[0].writerow(_table_row(model))
-                if (question := unanswered_row(model.row)) is not None:
-                    writers[1].writerow(list(map(_cell, question)))
-                yield model
+        def listed() -> Iterator[tuple[Row, Values]]:
+            for row in store.results():
+                values: Values = _NOTHING if row["measured"] is None else json.loads(row["measured"])
+                lines.writerow(_table_row(row, values))
+                if (question := unanswered_row(row)) is not None:
+                    questions.writerow(list(map(_cell, question)))
+                yield row, values
 
         _write_page(store, page, listed())
-
-
-@dataclass(frozen=True, slots=True)
-class _Listed:
-    """One model with what the lists show of it.
-
-    Attributes
-    ----------
-    row : of the view ``results``
-    gravest : rule, message and remedy of the first finding that isn't waived; None where there is none
-    broken : rules that are broken or ask for attention
-    kinds : kinds of joint, each once
-    confidence : the least of its joints
-    values : of VALUES, over all seams
-    """
-
-    row: sqlite3.Row
-    gravest: sqlite3.Row | None
-    broken: tuple[str, ...]
-    kinds: tuple[str, ...]
-    confidence: float | None
-    values: tuple[float | None, ...]
-
-
-_AT_ONCE = 400
-"""Models of which the findings and values are asked for together."""
-
-
-def _models(store: Store) -> Iterator[_Listed]:
-    """All models, the worst first."""
-    results = store.results()
-    while rows := list(islice(results, _AT_ONCE)):
-        reviews = list({row["review"] for row in rows if row["review"]})
-        findings = _by_review(
-            store,
-            "SELECT review, rule, severity, message, remedy FROM findings WHERE review IN ({}) AND NOT waived "
-            "ORDER BY review, n",
-            reviews,
-        )
-        joints = _by_review(
-            store, "SELECT review, kind, confidence FROM joints WHERE review IN ({}) ORDER BY review, joint", reviews
-        )
-        values = _by_review(store, _VALUES_OF, reviews)
-        for row in rows:
-            found, own = findings.get(row["review"], ()), joints.get(row["review"], ())
-            known = {value["quantity"]: value for value in values.get(row["review"], ())}
-            yield _Listed(
-                row,
-                found[0] if found else None,
-                tuple(dict.fromkeys(finding["rule"] for finding in found if finding["severity"] != "note")),
-                tuple(dict.fromkeys(joint["kind"] for joint in own)),
-                min((joint["confidence"] for joint in own if joint["confidence"] is not None), default=None),
-                tuple(known[key][end] if key in known else None for key, end in VALUES),
-            )
-
-
-_QUANTITIES = ", ".join(f"'{key}'" for key in dict(VALUES))
-_VALUES_OF = f"""
-    SELECT review, quantity, min(least) AS least, max(most) AS most FROM quantities JOIN joints USING (review, joint)
-    WHERE review IN ({{}}) AND contour = '' AND quantity IN ({_QUANTITIES})
-        AND (rib_on != 'none' OR quantity NOT IN ('rib_width', 'trap_room'))
-    GROUP BY review, quantity
-"""
-
-
-def _by_review(store: Store, question: str, reviews: Sequence[str]) -> dict[str, list[sqlite3.Row]]:
-    found: dict[str, list[sqlite3.Row]] = {}
-    for row in store.of_many(question, reviews):
-        found.setdefault(row["review"], []).append(row)
-    return found
 
 
 _TABLE_HEAD = [
@@ -139,20 +70,19 @@ _TABLE_HEAD = [
 ]  # fmt: skip
 
 
-def _table_row(model: _Listed) -> list[Any]:
+def _table_row(row: Row, values: Values) -> list[Any]:
     """A line of the table (RFC 4180); no cell of text is read as a formula."""
-    row, finding = model.row, model.gravest
-    told = ("", "", "") if finding is None else (finding["rule"], finding["message"], finding["remedy"])
     cells = (
         row["folder"], row["path"], row["supplier"], row["verdict"], row["reason_code"], row["reason"],
-        row["must_fix"], row["attention"], row["notes"], row["waived"], *told,
-        " ".join(model.kinds), model.confidence, row["seams"], row["seam_length"], row["parts"],
-        *model.values, f"pages/{row['page']}" if row["page"] else "", row["review"],
+        row["must_fix"], row["attention"], row["notes"], row["waived"],
+        row["rule"], row["message"], row["remedy"], row["kinds"], row["confidence"],
+        row["seams"], row["seam_length"], row["parts"],
+        *values, f"pages/{row['page']}" if row["page"] else "", row["review"],
     )  # fmt: skip
     return [_cell(cell) for cell in cells]
 
 
-def _write_page(store: Store, file: IO[str], models: Iterable[_Listed]) -> None:
+def _write_page(store: Store, file: IO[str], models: Iterable[tuple[Row, Values]]) -> None:
     """The page: what stands around the rows from a template, the rows as packed data that its script shows."""
     style = font_style() + asset(_HERE, "index.css")
     script = asset(_HERE, "index.js")
@@ -184,43 +114,42 @@ MARKS = {"fail": "◆", "attention": "▲", "pass": "✓", "not-reviewed": "–"
 _ORDER = ("fail", "not-reviewed", "waiting", "attention", "pass")
 
 
-def _page_rows(rules: Sequence[str], models: Iterable[_Listed], several: bool) -> Iterator[Any]:
+def _page_rows(rules: Sequence[str], models: Iterable[tuple[Row, Values]], several: bool) -> Iterator[Any]:
     """First what the rows are made of, then one list for each model; see index.js.
 
     Parameters
     ----------
     several : whether more than one folder was scanned
     """
-    titles = {rule: facts.rule_title(rule) for rule in rules}
     yield {
         "picture": [WIDTH, HEIGHT, *STATES],
-        "rules": list(titles.items()),
+        "rules": [[rule, facts.rule_title(rule)] for rule in rules],
         "verdicts": [[verdict, MARKS[verdict]] for verdict in _ORDER],
         "decimals": [QUANTITIES[key].decimals for key, _ in VALUES],
     }
     number = {rule: n for n, rule in enumerate(rules)}
-    for model in models:
-        row, finding = model.row, model.gravest
-        title = row["reason_code"] or ""
-        if finding is not None:
-            title = titles.get(finding["rule"]) or facts.rule_title(finding["rule"])
+    for row, values in models:
+        broken = number.keys() & row["broken"].split() if row["broken"] else ()
         yield (
             f"{row['folder']}/{row['path']}" if several else row["path"],
             row["supplier"],
             _ORDER.index(row["verdict"]),
             (row["must_fix"] or 0, row["attention"] or 0, row["notes"] or 0, row["waived"] or 0),
-            title,
-            (finding["message"] if finding is not None else row["reason"]) or "",
-            finding["remedy"] if finding is not None else "",
+            _rule_title(row["rule"]) if row["rule"] else row["reason_code"] or "",
+            row["message"] or row["reason"] or "",
+            row["remedy"] or "",
             row["page"] or "",
             row["picture"] or "",
             row["seam_length"],
-            model.values,
-            sorted(number[rule] for rule in model.broken if rule in number),
+            values,
+            sorted(number[rule] for rule in broken),
             row["exceeds"],
-            model.kinds,
-            model.confidence,
+            row["kinds"].split() if row["kinds"] else (),
+            row["confidence"],
         )
+
+
+_rule_title = cache(facts.rule_title)
 
 
 def _packed(items: Iterable[Any]) -> Iterator[str]:
@@ -272,7 +201,7 @@ def _rules(store: Store) -> list[dict[str, Any]]:
 
 
 def _cell(value: Any) -> Any:
-    return "" if value is None else safe(value) if isinstance(value, str) else value
+    return safe(value) if type(value) is str else "" if value is None else value
 
 
 @cache

@@ -11,7 +11,7 @@ from concurrent.futures import FIRST_COMPLETED, Future, wait
 from dataclasses import dataclass, field, replace
 from datetime import date
 from itertools import islice
-from os import PathLike, fspath, scandir
+from os import PathLike, fsencode, fspath, scandir
 from pathlib import Path
 from typing import Any
 
@@ -227,13 +227,15 @@ class _Run:
         """Write the list of models anew, link those whose review is there already, and hash what is not known yet."""
         self._pages_there = _names_in(self._out / "pages")
         with self._store.transaction() as db:
-            self._store.clear_models(db)
+            self._store.begin_list(db)
             found = iter(walk)
             while batch := list(islice(found, _BATCH)):
-                self._store.add_models(db, self._listed(batch))
+                kept = {} if self._again else self._as_listed(batch)
+                self._store.keep_models(db, kept.values())
+                self._store.add_models(db, self._listed([one for n, one in enumerate(batch) if n not in kept]))
                 self._progress.found += len(batch)
                 self._tell(self._progress)
-            self._store.set_other_files(db, walk.other_files)
+            self._store.end_list(db, walk.other_files)
         waiting = self._store.count_unhashed()
         self._progress.looked = self._progress.found - waiting
         after = ("", "")
@@ -245,6 +247,31 @@ class _Run:
             self._tell(self._progress)
             after = (rows[-1]["folder"], rows[-1]["path"])
         self._progress.to_review = self._store.count_awaited()
+
+    def _as_listed(self, batch: Sequence[Found]) -> dict[int, int]:
+        """Which of these models stand in the list just so, with a review that need not be done again.
+
+        Number in the batch -> the model's in the store.
+        """
+        files_of = self._store.listed_reviewed(batch)
+        same: dict[int, sqlite3.Row] = {}
+        seen: set[tuple[str, str]] = set()
+        for number, found in enumerate(batch):
+            model = readable(found.folder), found.path
+            files = files_of.get(model, [])
+            if found.code or model in seen or not _are_the_same(found.files, files):
+                continue
+            seen.add(model)  # another one that is spelled alike gets a number
+            answer = self._answers.of(*model)
+            digests, names = [file["sha256"] for file in files], list(map(_name_of, found.files))
+            if (answer is None or not answer.no_seam) and self._key(model, names, digests) == files[0]["awaits"]:
+                same[number] = files[0]
+        done = self._done({file["awaits"] for file in same.values()})
+        return {number: file["model"] for number, file in same.items() if file["awaits"] in done}
+
+    def _done(self, keys: set[str]) -> set[str]:
+        """Those reviews that are in the store and need not be done again."""
+        return {key for key, row in self._store.stored(keys).items() if self._is_done(row)}
 
     def _listed(self, batch: Sequence[Found]) -> list[Listed]:
         """Models as found, with what is known of their files and of their reviews."""
@@ -264,13 +291,12 @@ class _Run:
             answer = self._answers.of(*model)
             key = None
             if not found.code and all(contents) and not (answer is not None and answer.no_seam):
-                names = [file.place.name if file.member is None else text(file.name) for file in found.files]
+                names = list(map(_name_of, found.files))
                 key = self._key(model, names, [one.sha256 for one in contents if one is not None])
             listed.append(Listed(found, contents, key))
         if self._again:
             return listed
-        stored = self._store.stored({one.awaits for one in listed if one.awaits is not None})
-        done = {key for key, row in stored.items() if self._is_done(row)}
+        done = self._done({one.awaits for one in listed if one.awaits is not None})
         return [replace(one, is_done=True) if one.awaits in done else one for one in listed]
 
     def _look_at(self, db: Any, folder: str, path: str) -> None:
@@ -289,7 +315,7 @@ class _Run:
             return
         key = self._key((folder, path), names, [one.sha256 for one in contents])
         self._store.hashed(db, folder, path, contents, key)
-        if not self._again and any(self._is_done(row) for row in self._store.stored([key]).values()):
+        if not self._again and self._done({key}):
             self._store.link(db, key)
 
     def _key(self, model: tuple[str, str], names: Sequence[str], digests: Sequence[str]) -> str:
@@ -452,6 +478,21 @@ class _Archives:
     def __exit__(self, *error: object) -> None:
         if self._child is not None:
             self._child.close()
+
+
+def _are_the_same(found: Sequence[FoundFile], listed: Sequence[sqlite3.Row]) -> bool:
+    """Whether files are those in the list, with the same content."""
+    return len(found) == len(listed) > 0 and all(
+        fsencode(file.place) == row["place"]
+        and file.member == row["member"]
+        and (file.stamp == row["stamp"] if file.stamp else file.sha256 == row["sha256"] != "")
+        for file, row in zip(found, listed, strict=True)
+    )
+
+
+def _name_of(file: FoundFile) -> str:
+    """The name of a file as the review document gives it."""
+    return file.place.name if file.member is None else text(file.name)
 
 
 def page_stem(name: str) -> str:

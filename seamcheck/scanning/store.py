@@ -24,6 +24,7 @@ from seamcheck.scanning.digest import Digest, text, unpack
 from seamcheck.scanning.errors import ScanStopped, cannot_write
 from seamcheck.scanning.files import Content
 from seamcheck.scanning.found import Found, OtherFiles
+from seamcheck.scanning.lines import line_of
 from seamcheck.version import __version__
 
 NAME = "store.sqlite"
@@ -141,10 +142,32 @@ class Store:
         with self.transaction() as db:
             db.execute("UPDATE scans SET ended = ?, how = ? WHERE scan = ?", (now(), how, scan))
 
-    def clear_models(self, db: sqlite3.Connection) -> None:
-        """Empty the lists of what was found."""
-        for table in ("models", "ignored_settings", "other_files"):
+    def begin_list(self, db: sqlite3.Connection) -> None:
+        """Begin to list what a walk finds: what stands in the list and is not found again goes in ``end_list``."""
+        db.execute("CREATE TEMP TABLE IF NOT EXISTS found (model INTEGER PRIMARY KEY)")  # rowids of models
+        for table in ("temp.found", "ignored_settings", "other_files"):
             db.execute(f"DELETE FROM {table}")  # the name is one of three written here
+
+    def listed_reviewed(self, batch: Sequence[Found]) -> dict[tuple[str, str], list[sqlite3.Row]]:
+        """Of those found models that stand in the list as reviewed: (folder, path) -> a row for each of their files."""
+        if not batch:
+            return {}
+        rows = self._all(
+            f"WITH asked (folder, path) AS (VALUES {', '.join(['(?, ?)'] * len(batch))}) "
+            "SELECT m.rowid AS model, m.folder, m.path, m.awaits, f.place, f.member, f.sha256, s.stamp FROM asked "
+            "CROSS JOIN models AS m USING (folder, path) CROSS JOIN model_files AS f USING (folder, path) "
+            "LEFT JOIN stamps AS s ON s.place = f.place AND f.member IS NULL "
+            "WHERE m.state = 'reviewed' AND m.review = m.awaits ORDER BY m.rowid, f.n",
+            tuple(text for found in batch for text in (readable(found.folder), found.path)),
+        )
+        files: dict[tuple[str, str], list[sqlite3.Row]] = {}
+        for row in rows:
+            files.setdefault((row["folder"], row["path"]), []).append(row)
+        return files
+
+    def keep_models(self, db: sqlite3.Connection, models: Iterable[int]) -> None:
+        """Keep models as they stand in the list."""
+        db.executemany("INSERT INTO temp.found VALUES (?) ON CONFLICT DO NOTHING", [(model,) for model in models])
 
     def known(self, places: Sequence[Path]) -> dict[Path, tuple[str, Content]]:
         """Of files whose content is known: place -> (stamp, content)."""
@@ -182,6 +205,10 @@ class Store:
                 place = os.fsencode(file.place)
                 known = content or Content(file.sha256, file.bytes)
                 files.append((folder, path, n, text(file.name), place, file.member, known.bytes, known.sha256 or None))
+        names = [row[:2] for row in rows]
+        db.executemany(
+            "DELETE FROM models WHERE folder = ? AND path = ? AND rowid NOT IN (SELECT model FROM temp.found)", names
+        )
         added = db.executemany(
             "INSERT INTO models (folder, path, supplier, name, state, awaits, review, reason_code, reason) "
             "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
@@ -189,10 +216,12 @@ class Store:
         ).rowcount
         if added == len(rows):
             db.executemany("INSERT INTO model_files VALUES (?, ?, ?, ?, ?, ?, ?, ?)", files)
+            db.executemany("INSERT INTO temp.found SELECT rowid FROM models WHERE folder = ? AND path = ?", names)
         return added
 
-    def set_other_files(self, db: sqlite3.Connection, other_files: OtherFiles) -> None:
-        """Note what else lay in the folders, when the walk is over; and forget the stamps of files that are gone."""
+    def end_list(self, db: sqlite3.Connection, other_files: OtherFiles) -> None:
+        """When the walk is over: take from the list what was not found, and note what else lay in the folders."""
+        db.execute("DELETE FROM models WHERE rowid NOT IN (SELECT model FROM temp.found)")
         db.executemany(
             "INSERT INTO ignored_settings VALUES (?, ?) ON CONFLICT DO NOTHING",
             [(readable(folder), path) for folder, path in other_files.settings],
@@ -202,6 +231,7 @@ class Store:
             [(readable(ending), files) for ending, files in other_files.others.items()],
         )
         db.execute("DELETE FROM stamps WHERE place NOT IN (SELECT place FROM model_files)")
+        db.execute("DELETE FROM temp.found")
 
     def unhashed(self, after: tuple[str, str], most: int) -> list[sqlite3.Row]:
         """The next waiting models in order of which it is not known which review they need."""
@@ -297,6 +327,7 @@ class Store:
             _insert(db, "efforts", [{"review": key, **effort, "finished": now()}])
             for table in _CHILDREN:
                 _insert(db, table, [{"review": key, **row} for row in getattr(rows, table)])
+            _insert(db, "lines", [{"review": key, **line_of(rows)}])
             if page is not None:
                 _insert(db, "pages", [{"review": key, "file": page}])
             if relink is not None:
@@ -318,9 +349,10 @@ class Store:
     # Questions
 
     def results(self) -> Iterator[sqlite3.Row]:
-        """All rows of the view ``results``, the worst first, one after the other."""
+        """All rows of the view ``results`` with those of ``lines``, the worst first, one after the other."""
         yield from self._db.execute(
-            "SELECT * FROM results ORDER BY CASE verdict WHEN 'fail' THEN 0 WHEN 'not-reviewed' THEN 1 "
+            "SELECT results.*, rule, message, remedy, broken, kinds, confidence, measured FROM results "
+            "LEFT JOIN lines USING (review) ORDER BY CASE verdict WHEN 'fail' THEN 0 WHEN 'not-reviewed' THEN 1 "
             "WHEN 'waiting' THEN 2 WHEN 'attention' THEN 3 ELSE 4 END, must_fix DESC, exceeds DESC, "
             "attention DESC, folder, path"
         )

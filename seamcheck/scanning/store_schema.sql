@@ -133,6 +133,15 @@ CREATE TABLE parts (
     PRIMARY KEY (review, part)
 ) STRICT, WITHOUT ROWID;
 
+CREATE TABLE lines (                     -- what the lists show of a review, from the tables above
+    review TEXT NOT NULL PRIMARY KEY REFERENCES reviews ON DELETE CASCADE,
+    rule TEXT, message TEXT, remedy TEXT, -- of the gravest finding that is not waived
+    broken TEXT NOT NULL,                -- rules with a must-fix or attention finding, a blank between two
+    kinds TEXT NOT NULL,                 -- of its joints, a blank between two
+    confidence REAL,                     -- the least of its joints
+    measured TEXT NOT NULL               -- the quantities of the lists, JSON
+) STRICT, WITHOUT ROWID;
+
 -- What the last scan found in its folders, one row each; nothing that it found is missing here.
 CREATE TABLE models (
     folder TEXT NOT NULL,                -- as named on the command line

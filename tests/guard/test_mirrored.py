@@ -72,7 +72,7 @@ def drawn(tmp_path_factory):
         [
             ("mirrored", "may be mirrored"),
             ("mirrored elsewhere", "mirrored"),
-            ("turned over", "turned over, or mirrored"),
+            ("turned over", "turned over or mirrored"),
         ],
         [("mirrored", "may be mirrored")],
         several=True,

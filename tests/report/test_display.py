@@ -23,7 +23,9 @@ def plate_with_pins():
         for j in range(12):
             builder.Add(compound, BRepPrimAPI_MakeBox(gp_Pnt(4 + 8 * i, 4 + 8 * j, 2), 1, 1, 3).Shape())
     body = Body(compound)
-    return [_shown(display_facets(body, 0.05, lambda boxes: boxes[:, 0] < 10.0, most)) for most in (10_000, 300, 20)]
+    return [
+        _shown(display_facets(body, 0.05, lambda boxes: boxes[:, 0] < 10.0, (most, most))) for most in (10_000, 300, 20)
+    ]
 
 
 def _shown(facets):
@@ -51,7 +53,7 @@ def plane_with_holes():
     for k in range(60):
         make.Add(TopoDS.Wire_s(square(5 + 9 * (k % 10), 5 + 9 * (k // 10), 2).Reversed()))
     body = Body(make.Face())
-    return [_shown(display_facets(body, 0.05, lambda boxes: boxes[:, 0] < 20.0, 30))[1]]
+    return [_shown(display_facets(body, 0.05, lambda boxes: boxes[:, 0] < 20.0, (30, 30)))[1]]
 
 
 @pytest.fixture(scope="module")

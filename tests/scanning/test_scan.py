@@ -13,6 +13,8 @@ from scan_fakes import Fakes, document, dump, model, rows
 
 import seamcheck
 from seamcheck.errors import UsageError
+from seamcheck.scanning import files as files_module
+from seamcheck.scanning import run as run_module
 from seamcheck.scanning import store as store_module
 from seamcheck.scanning.errors import ScanStopped
 from seamcheck.scanning.store import Store, open_to_read
@@ -150,6 +152,44 @@ def test_a_second_scan_reviews_only_what_changed(place):
     assert [job.files[0].place for job in scan(place)[1]] == [str(a)]
     assert len(scan(place, collapse=0.35)[1]) == 2
     assert len(scan(place, again=True)[1]) == 2
+
+
+def test_a_file_is_read_again_only_where_it_may_have_changed(place, monkeypatch):
+    read = []
+    of_before = files_module.hash_file
+    monkeypatch.setattr(run_module, "hash_file", lambda path: read.append(path.name) or of_before(path))
+    monkeypatch.setattr(files_module, "_SETTLED_NS", -(10**12))  # these files need not be two seconds old
+
+    def read_by_a_scan():
+        read.clear()
+        jobs = scan(place)[1]
+        return sorted(read), [Path(job.files[0].place).name for job in jobs]
+
+    a, b = (model(place / "in", name, "pass", n) for n, name in enumerate(("a.step", "b.step")))
+    times = a.stat()
+    assert read_by_a_scan() == (["a.step", "b.step"], ["a.step", "b.step"])
+    assert read_by_a_scan() == ([], [])
+    model(place / "in", "a.step", "pass", 7)  # as long as before, and as old:
+    os.utime(a, ns=(times.st_atime_ns, times.st_mtime_ns))
+    assert a.stat().st_size == times.st_size
+    assert read_by_a_scan() == (["a.step"], ["a.step"])
+    twin = model(place / "in", "twin.part", "pass", 8)
+    os.utime(twin, ns=(times.st_atime_ns, times.st_mtime_ns))
+    os.replace(twin, a)  # another file in its place
+    assert read_by_a_scan() == (["a.step"], ["a.step"])
+    b.chmod(0o600)
+    assert read_by_a_scan() == (["b.step"], [])
+
+
+def test_a_file_that_changed_just_now_is_read_again(place, monkeypatch):
+    read = []
+    of_before = files_module.hash_file
+    monkeypatch.setattr(run_module, "hash_file", lambda path: read.append(path.name) or of_before(path))
+    model(place / "in", "a.step", "pass", 1)
+    scan(place)
+    assert rows(place / "out", "SELECT count(*) FROM stamps") == [(0,)]
+    scan(place)
+    assert read == ["a.step", "a.step"]
 
 
 def test_what_is_gone_leaves_the_list_and_comes_back_without_a_review(place):

@@ -46,9 +46,13 @@ def run(place: Path, *options: str, **more):
 
 def started(place: Path, *options: str) -> subprocess.Popen:
     env = os.environ | {"PYTHONPATH": str(ROOT)}
-    return subprocess.Popen(
-        command(*options), cwd=place, env=env, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True
-    )
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)  # a shell may have it ignored
+    try:
+        return subprocess.Popen(
+            command(*options), cwd=place, env=env, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True
+        )
+    finally:
+        signal.signal(signal.SIGINT, before)
 
 
 def cpu_seconds_of(place: Path, *options: str) -> tuple[float, float, int]:
