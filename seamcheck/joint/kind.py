@@ -33,16 +33,14 @@ def kind_of(border: BorderProfile, falls: float, width: float) -> str:
     """
     share = border.share
     high = np.isfinite(border.height) and border.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
-    filled = share[FILLED] + share[GROOVE]
     one_side = share[TRAP] <= BOTH_SIDES and border.walled < IS_BESIDE
     is_wall = one_side and border.height > width  # and its part's own floor beside it
     if share[TRAP] >= SHOULDER and falls >= FALLS and high and not is_wall:
         return WELD_RIB
-    if border.height > width:  # a wall behind the other part's skirt
-        filled += border.skirted
-    if filled >= IS_BESIDE:
-        both_sides = share[FILLED] >= FALLS
-        return TONGUE_GROOVE if both_sides or share[GROOVE] >= share[FILLED] else STEPPED_LAP
+    behind_a_skirt = border.skirted if border.height > width else 0.0
+    filled = share[FILLED] + behind_a_skirt
+    if filled + share[GROOVE] >= IS_BESIDE:
+        return TONGUE_GROOVE if filled >= FALLS or share[GROOVE] >= filled else STEPPED_LAP
     if share[RISE] >= IS_BESIDE:
         return LEDGE
     in_a_channel = min(border.wrapped, border.channel) >= FREE_ENOUGH  # a channel of the cover takes the wall's top in
