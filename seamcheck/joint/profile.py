@@ -115,7 +115,7 @@ def border_profile(
         float(np.nanmedian(other)) if np.isfinite(other).any() else np.nan,
         channel,
         float(np.mean(lower & (kind == TRAP))),
-        _walled(level[known, None] - floor[known], depth, kind == TRAP),
+        _walled(level[known, None] - floor[known], depth, np.asarray(kind == TRAP)),
     )
 
 
@@ -125,7 +125,8 @@ def _walled(drop: np.ndarray, depth: np.ndarray, is_trap: np.ndarray) -> float:
         return 1.0
     half = _HALF_FILLED * depth[:, None]
     behind = np.cumsum(drop > half, axis=1) > 0
-    return float(np.mean((behind & (drop < half)).any(axis=1)[is_trap]))
+    rises = np.asarray((behind & (drop < half)).any(axis=1))
+    return float(np.mean(rises[is_trap]))
 
 
 def _outer(region: BaseGeometry, foot: np.ndarray, outward: np.ndarray) -> np.ndarray:
