@@ -19,11 +19,16 @@ _SHAPES = re.compile(
     rb"#(\d{1,9})\s*=\s*(?:ADVANCED_FACE|CLOSED_SHELL|OPEN_SHELL|MANIFOLD_SOLID_BREP|BREP_WITH_VOIDS"
     rb"|FACETED_BREP)\s*\("
 )
-_CURVES_OF_EDGES = re.compile(
-    rb"(?:EDGE_CURVE\s*\(\s*(?:'(?:[^']|'')*'|\$)\s*,\s*#\d+\s*,\s*#\d+"
-    rb"|(?:SURFACE|SEAM|INTERSECTION)_CURVE\s*\(\s*(?:'(?:[^']|'')*'|\$))\s*,\s*#(\d{1,9})"
-)
-_NO_CURVES = re.compile(
+_CURVES_OF_EDGES = [  # one for each keyword: what begins with plain letters is found several times as fast
+    re.compile(keyword + rb"_CURVE\s*\(\s*(?:'(?:[^']|'')*'|\$)" + ends + rb"\s*,\s*#(\d{1,9})")
+    for keyword, ends in (
+        (b"EDGE", rb"\s*,\s*#\d+\s*,\s*#\d+"),
+        (b"SURFACE", b""),
+        (b"SEAM", b""),
+        (b"INTERSECTION", b""),
+    )
+]
+_NO_CURVE = re.compile(
     rb"#(\d{1,9})\s*=\s*(?:CARTESIAN_POINT|VERTEX_POINT|DIRECTION|VECTOR|AXIS2_PLACEMENT_3D|PLANE)\s*\("
 )
 
@@ -43,14 +48,12 @@ def damaged_records(name: str, text: StepText) -> list[str]:
     loose = text.unreferred([int(number[1]) for number in _SHAPES.finditer(text.data)])
     if loose:
         found.append(_of_records("file.loose", name, loose))
-    bare = _numbers(_CURVES_OF_EDGES, text) & _numbers(_NO_CURVES, text)
+    curves = {int(found[1]) for pattern in _CURVES_OF_EDGES for found in pattern.finditer(text.data)}
+    starts = (_NO_CURVE.match(text.data, offset) for offset in text.offsets(curves))
+    bare = [int(start[1]) for start in starts if start is not None]
     if bare:  # the kernel makes a curve of its own and says nothing
         found.append(_of_records("file.no-curve", name, sorted(bare)))
     return found
-
-
-def _numbers(pattern: re.Pattern[bytes], text: StepText) -> set[int]:
-    return {int(number[1]) for number in pattern.finditer(text.data)}
 
 
 def _of_records(key: str, name: str, numbers: list[int]) -> Sentence:

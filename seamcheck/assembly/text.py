@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from functools import cached_property
 
 import numpy as np
@@ -59,6 +59,15 @@ class StepText:
         numbers, offsets = self._index
         place = int(np.searchsorted(numbers, number, side="right")) - 1
         return int(offsets[place]) if place >= 0 and numbers[place] == number else None
+
+    def offsets(self, numbers: Collection[int]) -> list[int]:
+        """Where those of some records begin that are there; see ``offset``."""
+        known, offsets = self._index
+        wanted = np.fromiter(numbers, dtype=np.int64, count=len(numbers))
+        place = np.searchsorted(known, wanted, side="right") - 1
+        there = place >= 0
+        there[there] = known[place[there]] == wanted[there]
+        return [int(offset) for offset in offsets[place[there]]]
 
     @property
     def count(self) -> int:

@@ -63,14 +63,25 @@ def shadow(body: Body, frame: Frame) -> BaseGeometry:
     shapely.prepare(seen)
     beside = ~shapely.covers(seen, shapely.box(*low.T, *high.T))
     beside[first] = False
-    return _filled(body, np.concatenate([first, np.flatnonzero(beside)]), frame) if beside.any() else seen
+    return _joined([seen, _filled(body, np.flatnonzero(beside), frame)]) if beside.any() else seen
+
+
+def footprint(body: Body, frame: Frame) -> BaseGeometry:
+    """What a body covers seen along the frame's z, holes left open, in the frame (mm)."""
+    facets = body.facets(np.arange(len(body.faces)), _CHORD, _TURN)
+    return seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)
 
 
 def _filled(body: Body, faces: np.ndarray, frame: Frame) -> BaseGeometry:
     """Faces seen along z, joined, holes filled."""
     facets = body.facets(faces, _CHORD, _TURN, near=lambda boxes: np.empty(0, dtype=int))  # holes need no triangles
-    seen = seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)
-    return shapely.union_all([shapely.Polygon(part.exterior) for part in shapely.get_parts(seen)])
+    return _joined([seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)])
+
+
+def _joined(regions: list[BaseGeometry]) -> BaseGeometry:
+    """Regions in one, holes filled."""
+    parts = shapely.get_parts(shapely.union_all(regions))
+    return shapely.union_all([shapely.Polygon(part.exterior) for part in parts])
 
 
 def lie_close(one: Body, other: Body, reach: float) -> bool:

@@ -29,7 +29,7 @@ from seamcheck.kernel.ball import ball_triangles
 from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces
 from seamcheck.kernel.flat import triangles_of
 from seamcheck.kernel.mesh import FREE_FORM, RULED, mesh, mesh_between
-from seamcheck.kernel.own_box import OwnBox, edge_spread, face_spread, hull_corners, own_box
+from seamcheck.kernel.own_box import OwnBox, edges_spread, face_spread, hull_corners, own_box
 
 _PLANE, _BALL, _RING = (
     GeomAbs_SurfaceType.GeomAbs_Plane,
@@ -118,9 +118,10 @@ class Body:
         They are taken from the ends of its edges and points along them (33 on a bent one, within 0.5 % of a circle's
         radius), and from points inside faces that are bent in two directions.
         """
-        found = [edge_spread(TopoDS.Edge_s(self._edges.FindKey(i))) for i in range(1, self._edges.Extent() + 1)]
+        edges = (TopoDS.Edge_s(self._edges.FindKey(i)) for i in range(1, self._edges.Extent() + 1))
+        found = [edges_spread(edges)]
         found += [face_spread(face) for face, bent in zip(self.faces, self._bent_twice, strict=True) if bent]
-        return hull_corners(np.concatenate(found)) if found else np.empty((0, 3))
+        return hull_corners(np.concatenate(found))
 
     @cached_property
     def own_box(self) -> OwnBox:
@@ -236,7 +237,7 @@ class Body:
         return [self._edge_line(i, edge, tolerance).points for i, edge in edges if not BRep_Tool.Degenerated_s(edge)]
 
     def _edge_line(self, index: int, edge: Any, tolerance: float) -> EdgeLine:
-        key = (index, tolerance)
+        key = (index, tolerance if self._bent(index, edge) else np.inf)
         if key not in self._edge_lines:
             line = edge_line(edge, tolerance)
             first, last = TopExp.FirstVertex_s(edge), TopExp.LastVertex_s(edge)
@@ -308,12 +309,14 @@ class Body:
         partly = {} if near is None else self._partly_facetted(coarse, deflection, near, core)
         left = []
         for i in coarse:
-            if i not in partly:
-                own = self._from_edges(i, fine[i], core)
-                if own is None:
-                    left.append(i)
-                else:
-                    self._facets[i] = (fine[i], own)
+            if i in partly:
+                continue
+            triangle = self._triangle(i)
+            own = self._from_edges(i, fine[i], core) if triangle is None else triangle
+            if own is None:
+                left.append(i)
+            else:
+                self._facets[i] = (fine[i] if triangle is None else 0.0, own)
         for some in sorted({fine[i] for i in left}):
             mine = [i for i in left if fine[i] == some]
             found = mesh([self.faces[i] for i in mine], some, angle, [self._kind(i) for i in mine])
@@ -325,6 +328,20 @@ class Body:
             return Facets(np.empty((0, 3, 3)), np.empty(0, dtype=int))
         owners = np.repeat(indices, [len(triangles) for triangles in corners])
         return Facets(np.concatenate(corners), owners)
+
+    def _triangle(self, face_index: int) -> np.ndarray | None:
+        """(1, 3, 3) mm, the corners of a plane between three straight lines; None of any other face."""
+        edges = self.edge_indices(face_index)
+        if len(edges) != 3 or not self._is_plane[face_index] or self._most_bent(face_index):
+            return None
+        lines = (self._edge_line(i, TopoDS.Edge_s(self._edges.FindKey(i)), np.inf) for i in edges)
+        ends = dict.fromkeys(tuple(end) for line in lines for end in line.points.tolist())
+        if len(ends) != 3:
+            return None
+        corners = np.array([list(ends)])
+        a, b = corners[0, 1] - corners[0, 0], corners[0, 2] - corners[0, 0]
+        across = np.array([a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]])
+        return corners if across @ self.planes[face_index, :3] > 0.0 else corners[:, ::-1]
 
     def _from_edges(self, face_index: int, deflection: float, core: bool) -> np.ndarray | None:
         """(m, 3, 3) triangles between the polylines of a face's edges.
@@ -369,11 +386,15 @@ class Body:
 
     def _most_bent(self, face_index: int) -> int:
         """0 for a face between straight lines, 1 where there are arcs of circles, 2 where there is any other edge."""
-        for index in self.edge_indices(face_index):
-            if index not in self._bending:
-                edge = TopoDS.Edge_s(self._edges.FindKey(index))
-                self._bending[index] = 0 if BRep_Tool.Degenerated_s(edge) else bending(edge)
-        return max((self._bending[index] for index in self.edge_indices(face_index)), default=0)
+        edges = self.edge_indices(face_index)
+        return max((self._bent(i, TopoDS.Edge_s(self._edges.FindKey(i))) for i in edges), default=0)
+
+    def _bent(self, index: int, edge: Any) -> int:
+        """The same of one edge, 0 for one that is collapsed to a point."""
+        found = self._bending.get(index)
+        if found is None:
+            found = self._bending[index] = 0 if BRep_Tool.Degenerated_s(edge) else bending(edge)
+        return found
 
     def _partly_facetted(
         self, face_indices: list[int], deflection: float, near: Near, core: bool

@@ -119,16 +119,16 @@ def _knots(spline: Any, first: float, last: float) -> np.ndarray:
 def _spline(function: Function, at: np.ndarray, tolerance: float) -> EdgeLine:
     """Steps split until the curve between two nodes is near enough to the chord."""
     for _ in range(_MOST_ROUNDS):
-        points = function(at)
         step = np.diff(at)
-        between = function((at[:-1, None] + step[:, None] * _WITHIN).ravel()).reshape(-1, len(_WITHIN), 3)
+        found = function(np.concatenate([at, (at[:-1, None] + step[:, None] * _WITHIN).ravel()]))
+        points, between = found[: len(at)], found[len(at) :].reshape(-1, len(_WITHIN), 3)
         first, chord = points[:-1, None], np.diff(points, axis=0)[:, None]
         length = np.maximum((chord * chord).sum(axis=-1, keepdims=True), 1e-30)
         share = np.clip(((between - first) * chord).sum(axis=-1, keepdims=True) / length, 0.0, 1.0)
         away = np.linalg.norm(between - first - share * chord, axis=-1).max(axis=1)
         pieces = np.ceil(np.sqrt(away / tolerance)).astype(int)
         if (pieces <= 1).all():
-            break
+            return EdgeLine(at, points.copy())
         pieces = np.clip(pieces, 1, 64)
         start, nth = np.repeat(at[:-1], pieces), np.arange(pieces.sum()) - np.repeat(np.cumsum(pieces) - pieces, pieces)
         at = np.append(start + nth * np.repeat(step / pieces, pieces), at[-1])

@@ -107,17 +107,16 @@ def basis(knots: np.ndarray, degree: int, t: np.ndarray) -> tuple[np.ndarray, np
     Recurrence of Cox and de Boor (Piegl and Tiller, The NURBS Book, algorithm A2.2).
     """
     span = np.clip(np.searchsorted(knots, t, "right") - 1, degree, len(knots) - degree - 2)
-    shares = np.zeros((len(t), degree + 1))
-    shares[:, 0] = 1.0
+    near = knots[span + np.arange(1 - degree, degree + 1)[:, None]]  # the knots on both sides of each parameter
+    ahead, behind = near - t, t - near
+    shares = np.ones((1, len(t)))
     for d in range(1, degree + 1):
-        carried = np.zeros(len(t))
-        for r in range(d):
-            low, high = knots[span + 1 + r - d], knots[span + 1 + r]
-            part = shares[:, r] / (high - low)
-            shares[:, r] = carried + (high - t) * part
-            carried = (t - low) * part
-        shares[:, d] = carried
-    return span[:, None] + np.arange(-degree, 1), shares
+        low, high = slice(degree - d, degree), slice(degree, degree + d)
+        part = shares / (near[high] - near[low])
+        shares = np.zeros((d + 1, len(t)))
+        shares[:-1] = ahead[high] * part
+        shares[1:] += behind[low] * part
+    return span[:, None] + np.arange(-degree, 1), np.ascontiguousarray(shares.T)
 
 
 def _wrap(is_periodic: bool, first: float, last: float) -> Function:

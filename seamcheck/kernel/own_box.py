@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
@@ -40,14 +41,17 @@ class OwnBox:
         return float(np.linalg.norm(self.sides))
 
 
-def edge_spread(edge: Any) -> np.ndarray:
-    """(n, 3) mm, points of an edge, both ends included; none of a collapsed one."""
-    if BRep_Tool.Degenerated_s(edge):
-        return np.empty((0, 3))
-    curve = BRepAdaptor_Curve(edge)
-    count = 2 if curve.GetType() == _LINE else _ON_EDGE
-    at = np.linspace(curve.FirstParameter(), curve.LastParameter(), count)
-    return np.array([curve.Value(float(t)).Coord() for t in at])
+def edges_spread(edges: Iterable[Any]) -> np.ndarray:
+    """(n, 3) mm, points of edges, both ends of each included; none of a collapsed one."""
+    found: list[tuple[float, float, float]] = []
+    for edge in edges:
+        if BRep_Tool.Degenerated_s(edge):
+            continue
+        curve = BRepAdaptor_Curve(edge)
+        first, last = curve.FirstParameter(), curve.LastParameter()
+        at = [first, last] if curve.GetType() == _LINE else np.linspace(first, last, _ON_EDGE).tolist()
+        found += [curve.Value(t).Coord() for t in at]
+    return np.array(found, dtype=float).reshape(-1, 3)
 
 
 def face_spread(face: Any) -> np.ndarray:

@@ -50,18 +50,18 @@ def cut_alike(
     last = np.append(first[1:], len(group))[: len(first)] - 1
     ends = np.unique(np.concatenate([first, last]))
     found = cut(soup, points[ends], u[ends], reach, tree)
-    rows, others = np.searchsorted(ends, first), np.searchsorted(ends, last)
-    shared = (last > first) & _equal(found, rows, others, len(ends))
+    rows, shared = np.searchsorted(ends, first), last > first
+    shared[shared] = _equal(found, rows[shared], np.searchsorted(ends, last[shared]), len(ends))
     if may_stand is not None:
         shared &= may_stand(found, len(ends))[rows]
     alone = np.repeat(~shared, last - first + 1)
     alone[first] = True
     rest = np.setdiff1d(np.flatnonzero(alone), ends)
-    more = cut(soup, points[rest], u[rest], reach, tree)
     both = np.concatenate([ends, rest])
-    joined = found.joined(more, len(ends), np.argsort(both, kind="stable"))
+    if len(rest):
+        found = found.joined(cut(soup, points[rest], u[rest], reach, tree), len(ends), np.argsort(both, kind="stable"))
     kept = alone[np.sort(both)]
-    lines = joined.only(kept[joined.station])
+    lines = found.only(kept[found.station])
     return replace(lines, station=(np.cumsum(kept) - 1)[lines.station]), np.cumsum(alone) - 1
 
 
@@ -117,6 +117,9 @@ def _corners(corners: np.ndarray, along: np.ndarray, u: np.ndarray, reach: float
 
 def _equal(found: Segments, rows: np.ndarray, others: np.ndarray, count: int) -> np.ndarray:
     """(k,) bool: whether pairs of sections, numbers (k,) and (k,) of ``count``, have the same lines."""
+    asked = np.zeros(count, dtype=bool)
+    asked[rows], asked[others] = True, True
+    found = found.only(asked[found.station])
     lines = np.bincount(found.station, minlength=count)
     begin = np.cumsum(lines) - lines
     middle = found.u0 + found.u1 + 0.37 * (found.w0 + found.w1)

@@ -24,7 +24,10 @@ _DEFLECTION, _ANGLE = 0.002, 0.2  # mm, radians
 _FLATTEST = 1e-3  # facets steeper than this (component of the normal) have no usable height
 _SLIVER = 1e-9  # mm²
 _EVEN = 1e-3  # mm: room for rounding; deeper overlaps are measured exactly
-_WIDE, _FIRST = (0.02, 2000)  # mm of an overlap that is no sliver; pairs checked first where only the nearest is wanted
+_WIDE = 0.02  # mm of an overlap that is no sliver
+_FEW, _FIRST = 64, 2000  # pairs asked for first: of every two faces; of all where only the nearest of all is wanted
+_DECIMALS, _ROUNDING = 6, 1e-7  # of a mm to which gaps are equal; mm
+_MOST_FACES = 10_000_000
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -153,7 +156,7 @@ def face_pairs(upper: FaceList, lower: FaceList, most: float, play: float) -> tu
 
 def gaps(
     upper: Sheet, lower: Sheet, most: float, shift: np.ndarray, zone: BaseGeometry,
-    marked_upper: np.ndarray, marked_lower: np.ndarray, enough: float = np.inf,
+    marked_upper: np.ndarray, marked_lower: np.ndarray, enough: float | None = None,
 ) -> Gaps:  # fmt: skip
     """Smallest gap of every pair of facets that overlap when the upper ones are shifted sideways.
 
@@ -163,8 +166,8 @@ def gaps(
     shift : (2,) mm
     zone : polygons in the view in which marked facets are left out
     marked_upper, marked_lower : (m,) bool
-    enough : mm up to which every gap is asked for; where there is none so small, only the smallest of all is, and
-        others may be missing
+    enough : mm up to which the smallest gap of every two faces is asked for, and of equal ones that where most
+        overlaps; where there is none so small, only the smallest of all. Others may be missing. None: all are asked for
 
     Notes
     -----
@@ -183,19 +186,84 @@ def gaps(
     shapely.prepare(zone)
     near = ~_gone(upper, marked_upper, shift, zone)[one] & ~_gone(lower, marked_lower, np.zeros(2), zone)[other]
     one, other = one[near], other[near]
-    bound = _bound(upper, lower, one, other, shift)
+    bound, room = _bound(upper, lower, one, other, shift)
     order = np.argsort(bound, kind="stable")
     order = order[bound[order] <= most]
-    one, other, bound = one[order], other[order], bound[order]
-    found, at, many = [_no_gaps()], 0, int(np.count_nonzero(bound <= min(enough, most)))
-    while at < len(one) and bound[at] <= most:
-        mine = slice(at, at + many)
-        some = _gaps_of(upper, lower, one[mine], other[mine], most, shift, zone, marked_upper, marked_lower)
+    one, other, bound, room = one[order], other[order], bound[order], room[order]
+    known = _Known(upper, lower, one, other)
+    found, left, few, many = [_no_gaps()], np.lexsort((-room, bound)), _FEW, _FIRST
+    while len(left):
+        soon = left if enough is None else left[bound[left] <= enough]
+        now = soon if enough is None else soon[known.first(soon, few)] if len(soon) else left[:many]
+        some = _gaps_of(upper, lower, one[now], other[now], most, shift, zone, marked_upper, marked_lower)
         found.append(some)
-        certain = some.gap[(some.slim > _WIDE) & (some.gap > -_EVEN)]
-        most = min(most, float(certain.min())) if len(certain) else most
-        at, many = at + many, max(_FIRST, 2 * many)
-    return Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
+        known.add(some)
+        left = np.setdiff1d(left, now, assume_unique=True)
+        if enough is not None:
+            most = min(most, max(enough, known.least))
+            left = left[(bound[left] <= most) & known.may_change(left, bound[left], room[left])]
+        few, many = (4 * few, many) if len(soon) else (few, 2 * many)
+    every = Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
+    pair = one * len(low_b) + other
+    asked = np.argsort(pair)
+    order = np.argsort(asked[np.searchsorted(pair[asked], every.upper * len(low_b) + every.lower)])  # least bound first
+    return Gaps(*(getattr(every, name)[order] for name in Gaps.__slots__))
+
+
+class _Known:
+    """The nearest place of every two faces, as far as it is known.
+
+    Parameters
+    ----------
+    one, other : (k,) facets of both sheets, pairs that may be asked for
+    """
+
+    def __init__(self, upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray) -> None:
+        sheets = (np.unique(s.part * _MOST_FACES + s.face, return_inverse=True) for s in (upper, lower))
+        (_, self._upper), (below, self._lower) = sheets
+        self._count = len(below)
+        self._different, self._of = np.unique(self._number(one, other), return_inverse=True)
+        self.gap, self.area = np.full(len(self._different), np.inf), np.zeros(len(self._different))
+
+    def _number(self, one: np.ndarray, other: np.ndarray) -> np.ndarray:
+        """(k,) which two faces pairs of facets belong to."""
+        return np.asarray(self._upper[one] * self._count + self._lower[other])
+
+    @property
+    def least(self) -> float:
+        """mm, the smallest of all."""
+        return float(self.gap.min(initial=np.inf))
+
+    def first(self, which: np.ndarray, few: int) -> np.ndarray:
+        """(k,) bool: of some pairs the first few of every two faces."""
+        order = np.argsort(self._of[which], kind="stable")
+        of = self._of[which][order]
+        found = np.zeros(len(which), dtype=bool)
+        found[order] = np.arange(len(of)) - np.searchsorted(of, of) < few
+        return found
+
+    def add(self, found: Gaps) -> None:
+        """Gaps of some pairs; those of slivers and of overlaps as drawn may not be real."""
+        sure = np.flatnonzero((found.slim > _WIDE) & (found.gap > -_EVEN))
+        place = np.searchsorted(self._different, self._number(found.upper[sure], found.lower[sure]))
+        gap, area = found.gap[sure], found.area[sure]
+        order = np.lexsort((-area, np.round(gap, _DECIMALS), place))
+        order = order[np.append(True, np.diff(place[order]) > 0)[: len(order)]]
+        place, gap, area = place[order], gap[order], area[order]
+        change = np.round(gap - self.gap[place], _DECIMALS)
+        better = (change < 0.0) | ((change == 0.0) & (area > self.area[place]))
+        self.gap[place[better]], self.area[place[better]] = gap[better], area[better]
+
+    def may_change(self, which: np.ndarray, bound: np.ndarray, room: np.ndarray) -> np.ndarray:
+        """(k,) bool: pairs that can be nearer than what is known of their faces, or as near where more overlaps.
+
+        Parameters
+        ----------
+        bound, room : (k,) mm that they keep at least, less _EVEN, and mm² that they overlap at most
+        """
+        gap, nearest = self.gap[self._of[which]], bound + _EVEN
+        as_near = (nearest < gap + 10.0**-_DECIMALS) & (room >= self.area[self._of[which]])
+        return np.asarray((nearest < gap - _ROUNDING) | as_near)
 
 
 def _gone(sheet: Sheet, marked: np.ndarray, shift: np.ndarray, zone: BaseGeometry) -> np.ndarray:
@@ -206,8 +274,11 @@ def _gone(sheet: Sheet, marked: np.ndarray, shift: np.ndarray, zone: BaseGeometr
     return gone
 
 
-def _bound(upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, shift: np.ndarray) -> np.ndarray:
-    """(k,) mm that the planes of two facets keep at least, over the box in which those of the facets overlap."""
+def _bound(
+    upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, shift: np.ndarray
+) -> tuple[np.ndarray, np.ndarray]:
+    """(k,) mm that the planes of two facets keep at least, over the box in which those of the facets overlap, less
+    _EVEN; (k,) mm² of that box."""
     a, b = upper.corners[:, :, :2] + shift, lower.corners[:, :, :2]
     low = np.maximum(a.min(axis=1)[one], b.min(axis=1)[other])
     high = np.minimum(a.max(axis=1)[one], b.max(axis=1)[other])
@@ -215,7 +286,7 @@ def _bound(upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, shift
     slope = [-sheet.normal[:, :2] / sheet.normal[:, 2:] for sheet in (upper, lower)]
     turn = np.abs(slope[0][one] - slope[1][other])
     gap = upper.height(one, middle - shift) - lower.height(other, middle)
-    return np.asarray(gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN)
+    return gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN, np.maximum(high - low, 0.0).prod(axis=1)
 
 
 def _gaps_of(
