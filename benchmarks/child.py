@@ -152,9 +152,9 @@ def _planes(joint: Any, contour: Any, count: int) -> list[tuple[np.ndarray, np.n
 def _import() -> None:
     import importlib
 
-    from seamcheck.isolation.loading import REVIEW_MODULES, load_little
+    from seamcheck.isolation.loading import REVIEW_MODULES, begin_review_process
 
-    load_little()  # as the child of a review does
+    begin_review_process()  # as the child of a review does
 
     for module in (*REVIEW_MODULES, "seamcheck.measure.interface", "seamcheck.measure.material.assessment"):
         importlib.import_module(module)

@@ -1,25 +1,27 @@
 """``python -m benchmarks.constants``: how many labelled cases each constant of recognition decides, as a table.
 
-Constants that only weigh readings are tried on every case. For those that count before (which faces are bands at all)
-a case must be looked at anew, which takes long: they are tried on the cases that their text in
-``joint/constants.py`` names and on every fifth of the others; the table says on how many.
+Every constant is tried on every drawn case. The costly steps of finding keep what they found: only those that a
+constant touches are done again.
 """
 
 from __future__ import annotations
 
-import ast
-import inspect
 import sys
 import tempfile
 import time
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Hashable, Iterator, Sequence
+from concurrent.futures import ProcessPoolExecutor
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import fields, is_dataclass, replace
+from functools import partial, wraps
+from multiprocessing import get_context
 from pathlib import Path
 from types import ModuleType
 from typing import Any
 
 import click
+import numpy as np
+from shapely.geometry.base import BaseGeometry
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "tests"))
 
@@ -27,22 +29,36 @@ from builder.hard.tree import write_model
 from builder.joints import JOINTS
 
 from seamcheck.assembly import read_assembly
+from seamcheck.assembly.parts import Assembly
+from seamcheck.catalogue.message import Sentence
 from seamcheck.errors import NotReviewed
-from seamcheck.joint import constants, join_pieces
-from seamcheck.joint.choose import choose
-from seamcheck.joint.evidence import weigh
-from seamcheck.joint.find import Enumerated, look
-from seamcheck.joint.names import Names
+from seamcheck.joint import candidates, constants, find_joints, join_pieces
+from seamcheck.joint.beam import pull_direction
+from seamcheck.joint.contact import coverage, directions, near_surface
+from seamcheck.joint.joint import Joint
+from seamcheck.joint.light import column, inside, light_side
+from seamcheck.joint.meeting import covered
+from seamcheck.joint.outline import outline, shadow
+from seamcheck.joint.patches import find_patches
+from seamcheck.joint.profile import border_profile
+from seamcheck.joint.regions import union_region
+from seamcheck.kernel import Body
+from seamcheck.kernel.common import common_volume
+from seamcheck.kernel.distance import shape_distance
 from seamcheck.settings.settings import Settings
 
-OF_FINDING = {
-    "LARGEST_GAP", "LARGEST_OVERLAP", "NEAR", "LEAST_SHARE", "BAND_SHARE", "NARROWEST", "WIDEST", "WIDEST_LAP",
-    "SAME_LEVEL", "SAME_LEVEL_WIDTHS", "LONGEST_DROP", "FALLS", "FREE_ENOUGH", "THIN", "OPAQUE", "CLEARLY_THINNER",
-    "ON_NORMAL", "SMALL", "BRIDGED",
-}  # fmt: skip
-"""Constants that count before readings are weighed: for these a case is looked at anew."""
+STEPS: tuple[Callable[..., Any], ...] = (
+    Body, near_surface, coverage, directions, find_patches, union_region, border_profile, light_side, column, inside,
+    pull_direction, covered, candidates.enclosed, outline, shadow, shape_distance, common_volume,
+)  # fmt: skip
+"""What takes long and hangs on its arguments and its module's constants alone."""
 TABLE = Path(__file__).with_name("constants.md")
-OF_THE_OTHERS = 5
+ENDLESS = 1000.0
+NAMED = {"plug-010": ("p2", "p1"), "lid-between-two-walls": ("p1", "p2")}
+"""Cases that are also asked with their cover and base named."""
+SAME_LENGTH, SAME_LIGHT = 0.02, 0.05  # share, degrees: between two answers that are one
+Answer = tuple[tuple[str, float, tuple[float, ...]], ...]
+"""For each joint, or for the refusal: what is told, length of the seam in mm, direction of the light."""
 
 
 def names() -> list[str]:
@@ -50,126 +66,155 @@ def names() -> list[str]:
     return [name for name in vars(constants) if name.isupper()]
 
 
-def scaled(value: Any, factor: float) -> Any:
-    """A constant times a factor; of weights the values at which they stand, not the weights themselves."""
-    if isinstance(value, tuple) and isinstance(value[0], tuple):
-        return (tuple(factor * v for v in value[0]), *value[1:])
-    if isinstance(value, tuple):
-        return (*(factor * v for v in value[:-1]), value[-1])
-    return factor * value
+def changes(value: Any, step: float) -> list[Any]:
+    """A constant smaller and larger by a share, none and without end; of weights where they stand, and all at 1."""
+    if not isinstance(value, tuple):
+        return [(1 - step) * value, (1 + step) * value, 0.0, ENDLESS * value]
+    *at, weights = value
+    if isinstance(weights, tuple):
+        (at,) = at
+        other, weightless = weights, (at, (1.0,) * len(weights))
+        return [weightless, *((tuple(f * v for v in at), other) for f in (1 - step, 1 + step))]
+    return [(*at, 1.0), *((*(f * v for v in at), weights) for f in (1 - step, 1 + step))]
+
+
+def users(name: str) -> list[ModuleType]:
+    """The modules of recognition that use a constant."""
+    return [m for key, m in sys.modules.items() if key.startswith("seamcheck.joint") and hasattr(m, name)]
 
 
 @contextmanager
-def changed(name: str, factor: float) -> Iterator[None]:
-    """A constant scaled in every module that uses it, for as long as the block runs."""
-    users: list[ModuleType] = [
-        module for key, module in sys.modules.items() if key.startswith("seamcheck.joint") and hasattr(module, name)
-    ]
-    before = getattr(constants, name)
+def changed(name: str, value: Any) -> Iterator[None]:
+    """Another value of a constant in every module that uses it, for as long as the block runs."""
+    modules, before = users(name), getattr(constants, name)
     try:
-        for module in users:
-            setattr(module, name, scaled(before, factor))
+        for module in modules:
+            setattr(module, name, value)
         yield
     finally:
-        for module in users:
+        for module in modules:
             setattr(module, name, before)
 
 
-@dataclass(frozen=True)
-class Case:
-    """A drawn case on disk, and the ways to read it; None where there is nothing to read."""
+def _remembered(function: Callable[..., Any], store: dict[Any, Any]) -> Callable[..., Any]:
+    """A pure function that keeps its results for equal arguments and equal constants in its module."""
+    module = sys.modules[function.__module__]
+    used = [name for name in names() if hasattr(module, name)]
+    if module is candidates:
+        used = [name for name in used if name in function.__code__.co_names]
 
-    name: str
-    path: Path
-    looked: Enumerated | None = None
+    @wraps(function)
+    def told(*args: Any, **more: Any) -> Any:
+        key = (function, _key((args, tuple(more.items()))), *(getattr(module, name) for name in used))
+        if key not in store:
+            store[key] = args, function(*args, **more)  # arguments are kept, so that no other takes their identity
+        return store[key][1]
 
-    def seen(self) -> Case:
-        """The case, looked at with the constants of now."""
-        try:
-            return replace(self, looked=look(join_pieces(read_assembly([self.path]), Settings()), Settings()))
-        except NotReviewed:
-            return replace(self, looked=None)
-
-    def answer(self) -> str:
-        """The joints as cover, base and kind; or why there is none."""
-        if self.looked is None:
-            return "nothing to read"
-        looked = self.looked
-        weighed = [replace(r, evidence=weigh(r, looked.bodies, looked.meetings, looked.named)) for r in looked.readings]
-        chosen = choose(weighed, looked.bodies, looked.parts, _Ids())
-        if chosen.doubt is not None:
-            return "ambiguous"
-        return " + ".join(sorted(f"{r.cover} on {r.base}: {r.candidate.kind}" for r in chosen.readings)) or "none"
+    return told
 
 
-class _Ids(Names):
-    """Parts by their ids: no sentence is looked at here."""
-
-    def __init__(self) -> None:
-        pass
-
-    def __call__(self, ident: str) -> str:
-        return ident
-
-
-def texts() -> dict[str, str]:
-    """What is said of each constant in their module: the text right below it."""
-    found: dict[str, str] = {}
-    waiting: list[str] = []
-    for node in ast.parse(inspect.getsource(constants)).body:
-        if isinstance(node, ast.Assign):
-            targets = node.targets[0]
-            waiting += [t.id for t in getattr(targets, "elts", [targets]) if isinstance(t, ast.Name)]
-        elif isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
-            found |= dict.fromkeys(waiting, str(node.value.value))
-            waiting = []
-    return found
+def _key(value: Any) -> Hashable:
+    """What an argument is told by: arrays, shapes and records by what they hold, all else by equality or identity."""
+    if isinstance(value, np.ndarray):
+        return value.shape, value.tobytes()
+    if isinstance(value, BaseGeometry):
+        return value.wkb
+    if isinstance(value, list | tuple):
+        return tuple(map(_key, value))
+    if is_dataclass(value):
+        return tuple(_key(getattr(value, one.name)) for one in fields(value))
+    return value if isinstance(value, str | int | float | None) else id(value)
 
 
-def tried_on(name: str, cases: Sequence[Case]) -> list[Case]:
-    """The cases on which a constant is tried."""
-    if name not in OF_FINDING:
-        return list(cases)
-    said = texts().get(name, "")
-    told = [case for case in cases if case.name in said]
-    return [*told, *[case for case in cases if case not in told][::OF_THE_OTHERS]]
+@contextmanager
+def remembering() -> Iterator[None]:
+    """The costly steps of finding keep what they found, for as long as the block runs."""
+    store: dict[Any, Any] = {}
+    before = []
+    for function in STEPS:
+        kept = _remembered(function, store)
+        for key, module in list(sys.modules.items()):
+            if key.startswith("seamcheck.joint") and getattr(module, function.__name__, None) is function:
+                before.append((module, function))
+                setattr(module, function.__name__, kept)
+    try:
+        yield
+    finally:
+        for module, function in before:
+            setattr(module, function.__name__, function)
 
 
-def decided(name: str, step: float, cases: Sequence[Case], usual: dict[str, str]) -> list[str]:
-    """Cases whose answer changes where a constant is made smaller or larger by a share."""
-    found = set()
-    for factor in (1 - step, 1 + step):
-        with changed(name, factor):
-            for case in cases:
-                if case.name not in found:
-                    told = case.seen().answer() if name in OF_FINDING else case.answer()
-                    if told != usual[case.name]:
-                        found.add(case.name)
-    return sorted(found)
+def answer(assembly: Assembly, named: tuple[str, str] | None = None) -> Answer:
+    """What is told of a model, and what with cover and base named besides."""
+    settings = Settings() if named is None else replace(Settings(), cover=named[0], base=named[1])
+    try:
+        return tuple(_told(joint) for joint in find_joints(assembly, settings))
+    except NotReviewed as refusal:
+        text = refusal.message
+        return ((text.message.key if isinstance(text, Sentence) else refusal.code, 0.0, (0.0, 0.0, 0.0)),)
+
+
+def _told(joint: Joint) -> tuple[str, float, tuple[float, ...]]:
+    left = f", {len(joint.left_out)} named" if joint.left_out else ""
+    told = f"{joint.cover} on {joint.base}: {joint.kind}, {joint.modelled_state}{left}"
+    return told, joint.region.length / 2, tuple(joint.beam.tolist())
+
+
+def differ(one: Answer, other: Answer) -> bool:
+    """Whether two answers are two: other joints or kinds, another light, a seam of another length, another reason."""
+    if [told for told, *_ in one] != [told for told, *_ in other]:
+        return True
+    for (_, long, light), (_, length, beam) in zip(one, other, strict=True):
+        turned = np.linalg.norm(np.subtract(light, beam))
+        if abs(long - length) > SAME_LENGTH * long or turned > np.radians(SAME_LIGHT):
+            return True
+    return False
+
+
+def deciding(name: str, chosen: Sequence[str], step: float, folder: Path) -> tuple[list[str], float]:
+    """The constants that decide one drawn case, and the CPU seconds that this took."""
+    start = time.process_time()
+    assembly = join_pieces(read_assembly([write_model(folder / f"{name}.step", JOINTS[name]())]), Settings())
+    asked = [None, NAMED[name]] if name in NAMED else [None]
+    found = []
+    with remembering():
+        usual = [answer(assembly, named) for named in asked]
+        for constant in chosen:
+            for value in changes(getattr(constants, constant), step):
+                with changed(constant, value):
+                    if any(differ(one, answer(assembly, named)) for one, named in zip(usual, asked, strict=True)):
+                        found.append(constant)
+                        break
+    return found, time.process_time() - start
 
 
 @click.command()
 @click.option("--only", multiple=True, help="Drawn cases whose name begins so; nothing is written then.")
 @click.option("--constant", "chosen", multiple=True, help="Constants; default: all. Nothing is written then.")
 @click.option("--step", default=0.5, show_default=True, help="Share by which a constant is made smaller and larger.")
-def main(only: Sequence[str], chosen: Sequence[str], step: float) -> None:
+@click.option("--jobs", default=2, show_default=True)
+def main(only: Sequence[str], chosen: Sequence[str], step: float, jobs: int) -> None:
     """Say for each constant which labelled cases it decides, and write the table beside this module."""
-    start = time.process_time()
-    with tempfile.TemporaryDirectory() as scratch:
-        cases = [
-            Case(name, write_model(Path(scratch) / f"{name}.step", draw())).seen()
-            for name, draw in JOINTS.items()
-            if not only or name.startswith(tuple(only))
-        ]
-        usual = {case.name: case.answer() for case in cases}
-        lines = [_HEAD.format(step=100 * step), "| constant | value | decides | of | cases |", "|---|---|---|---|---|"]
-        for name in chosen or names():
-            tried = tried_on(name, cases)
-            found = decided(name, step, tried, usual)
-            told = ", ".join(found[:6]) + (", ..." if len(found) > 6 else "")
-            lines.append(f"| `{name}` | {getattr(constants, name)} | {len(found)} | {len(tried)} | {told} |")
-            click.echo(lines[-1])
-    click.echo(f"{time.process_time() - start:.0f} s of CPU")
+    cases = [name for name in JOINTS if not only or name.startswith(tuple(only))]
+    tried = list(chosen) or names()
+    decided: dict[str, list[str]] = {name: [] for name in tried}
+    seconds = 0.0
+    with tempfile.TemporaryDirectory() as scratch, ProcessPoolExecutor(jobs, mp_context=get_context("spawn")) as pool:
+        try_one = partial(deciding, chosen=tried, step=step, folder=Path(scratch))
+        for case, (found, spent) in zip(cases, pool.map(try_one, cases), strict=True):
+            seconds += spent
+            click.echo(f"{case}: {', '.join(found)} ({spent:.1f} s)")
+            for name in found:
+                decided[name].append(case)
+    lines = [
+        _HEAD.format(step=100 * step, count=len(cases)),
+        "| constant | value | decides | cases |",
+        "|---|---|---|---|",
+    ]
+    for name, found in decided.items():
+        told = ", ".join(found[:6]) + (", ..." if len(found) > 6 else "")
+        lines.append(f"| `{name}` | {getattr(constants, name)} | {len(found)} | {told} |")
+    click.echo("\n".join([*lines, f"{seconds:.0f} s of CPU"]))
     if not only and not chosen:
         TABLE.write_text("\n".join(lines) + "\n", encoding="utf-8")
 
@@ -177,8 +222,9 @@ def main(only: Sequence[str], chosen: Sequence[str], step: float) -> None:
 _HEAD = """# What decides recognition
 
 Made by `python -m benchmarks.constants`: each number of `joint/constants.py` (where it stands with its reason) is
-made {step:.0f} % smaller and larger; a case is decided by it where the joints or their kinds become others. Numbers
-that count before readings are weighed are tried on the cases that their text names and on every fifth of the others.
+made {step:.0f} % smaller and larger, nothing and endless on each of {count} drawn cases; of a weight the values where
+it stands, and it is left out. A case is decided by a number where this changes the joints, a kind, the light, the state
+in which the model is drawn, the seam's length by more than 2 %, or the reason of a refusal.
 """
 
 if __name__ == "__main__":

@@ -38,6 +38,12 @@ class Message(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     parts: dict[str, list[Message]] | UnsetType = UNSET
 
 
+def values_of(message: Message) -> dict[str, Amount | str | list[Sentence]]:
+    """What was filled into a message, as another one of the same places takes it."""
+    parts = {} if message.parts is UNSET else message.parts
+    return {**message.args, **{name: [Sentence.of(one) for one in said] for name, said in parts.items()}}
+
+
 class Sentence(str):
     """English text that knows its key and what was filled in (catalogue/say.py); a plain str to all who only read it.
 

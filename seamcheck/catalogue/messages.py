@@ -10,6 +10,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from seamcheck.catalogue.kind_words import base_of, worded
 from seamcheck.catalogue.kinds import KINDS
 from seamcheck.catalogue.message import Amount, Message
 from seamcheck.catalogue.quantities import QUANTITIES
@@ -26,6 +27,7 @@ WALL_ENDS, WALL_INTERRUPTED = "seam-open.wall-ends", "seam-open.wall-interrupted
 MOVED, IN_LIGHT, POCKET, LOW_RIB = "moved", "in-light", "pocket", "low-rib"
 SAME_ELSEWHERE, GROUPED, ALONG_PATHS = "places", "places.grouped", "places.paths"
 SAME_CAUSE = "places.cause"
+JUNCTIONS = "seam-junction.several"
 
 
 LAP_ROOM, LAP_NARROW = "rib-missing.room", "rib-missing.narrow"
@@ -48,7 +50,26 @@ class Wording:
 
 def message(key: str, args: Mapping[str, Value]) -> Message:
     """The sentence of a key with its values filled in."""
-    return sentence(key, WORDINGS[key].says, args).message
+    return sentence(key, wording(key).says, args).message
+
+
+def wording(key: str) -> Wording:
+    """The texts of a key, in the words of the kind of joint that it ends in (catalogue/kind_words.py).
+
+    Raises
+    ------
+    KeyError : no such key
+    """
+    if key in WORDINGS:
+        return WORDINGS[key]
+    base, word = base_of(key)
+    own = WORDINGS[base]
+    return Wording(*(worded(text, word) for text in (own.says, own.remedy, own.harm)))
+
+
+def is_known(key: str) -> bool:
+    """Whether this version has the texts of a key."""
+    return key in WORDINGS or base_of(key)[0] in WORDINGS
 
 
 def amount_of(value: float, quantity: str) -> Amount:
@@ -122,6 +143,9 @@ def _wordings() -> dict[str, Wording]:
     wall = "Close the seam: continue the wall to its start, or into another wall."
     put(WALL_ENDS, Wording("The wall that is welded ends here.", wall, open_seam.harm))
     put(WALL_INTERRUPTED, Wording("The wall that is welded is interrupted for {length}.", wall, open_seam.harm))
+    meet = RULES["seam-junction"]
+    several = "{paths} paths of the seam meet at each of {count} junctions: {where:list}."
+    put(JUNCTIONS, Wording(several, meet.remedy, meet.harm))
     alone = "The seam is interrupted for {length}: no opposite part faces the rib there."
     put(NO_COUNTERPART, Wording(alone, "Extend the opposite part along the whole rib.", open_seam.harm))
     put(

@@ -130,6 +130,9 @@ REFUSALS: dict[str, str] = {
     "no-seam.dark": "{cover} is seated on {base} along {band}, but no side lets light in: it would have to pass "
         "through {thickness:.1 mm} of plastic. Weld through a cover of at most {most:0 mm} over the joint, or name "
         "cover and base with --cover and --base.",
+    "no-seam.amid": "{one} and {other} lie on each other amid faces that are much larger than what they share: no "
+        "band of its own is there that could be welded. If a seam along this contact is meant, name the parts with "
+        "--cover and --base.",
     "no-seam.side-by-side": "{one} and {other} stand side by side[ {distance:.2 mm} apart]: only their sides, or open "
         "strips along them, face each other, and no cover closes the other part. Move the cover to its assembled "
         "position.",

@@ -21,9 +21,7 @@ from seamcheck.joint.constants import (
     LONGEST_DROP,
     NARROWEST,
     SAME_LEVEL,
-    SAME_LEVEL_WIDTHS,
     WIDEST,
-    WIDEST_LAP,
 )
 from seamcheck.joint.contact import Surface, coverage, directions, near_surface
 from seamcheck.joint.frame import Frame
@@ -219,14 +217,11 @@ def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:
 
 def _choose(patches: list[Patch]) -> list[Patch]:
     """The bands that make up the seam: the lowest level of long, narrow, standing-out bands."""
-    long = [p for p in patches if p.length >= 4 * p.width and p.share >= BAND_SHARE and p.width >= NARROWEST]
-    bands = [p for p in long if p.width <= WIDEST]
+    bands = [p for p in patches if p.length >= 4 * p.width and p.share >= BAND_SHARE and NARROWEST <= p.width <= WIDEST]
     ribs = [p for p in bands if p.falls >= FALLS]
     rib_like = bool(ribs)
     if not ribs:
         ribs = [p for p in bands if not p.rounded]
-    if not ribs:
-        ribs = [p for p in long if p.width <= WIDEST_LAP and not p.rounded and enclosed(p.region, p.length).area > 0]
     if not ribs:
         return []
     levels = [_at_level(ribs, p) for p in ribs]
@@ -251,8 +246,7 @@ def _flats(seam: list[Patch], patches: Sequence[Patch]) -> list[Patch]:
 
 def _at_level(ribs: list[Patch], one: Patch) -> list[Patch]:
     """The bands at one level. Beside a flat top its rounded faces are fillets; without one they are the top."""
-    within = min(SAME_LEVEL, SAME_LEVEL_WIDTHS * one.width)
-    level = [p for p in ribs if abs(p.gap - one.gap) <= within]
+    level = [p for p in ribs if abs(p.gap - one.gap) <= SAME_LEVEL]
     return [p for p in level if not p.rounded] or level
 
 

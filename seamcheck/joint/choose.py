@@ -11,7 +11,7 @@ import shapely
 from seamcheck.assembly.parts import Part
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.constants import CARRIES, MARGIN, MENTIONED, SAME_LEVEL, THIN
+from seamcheck.joint.constants import CARRIES, MARGIN, SAME_LEVEL, THIN
 from seamcheck.joint.evidence import graded
 from seamcheck.joint.names import Names
 from seamcheck.joint.reading import Evidence, Reading
@@ -132,7 +132,6 @@ def _is_a_joint_of_its_own(reading: Reading, chosen: Sequence[Reading]) -> bool:
     """Whether an unsure reading is a rib under another cover than those that are reviewed."""
     return bool(
         reading.candidate.stands_out
-        and reading.confidence >= MENTIONED
         and not any(reading.cover in r.pair for r in chosen)
         and any(reading.base in r.pair for r in chosen)
         and reading.candidate.length > _WORTH_A_WORD * max(r.candidate.length for r in chosen)

@@ -24,14 +24,11 @@ BAND_SHARE = 0.5
 
 # which of them are bands -----------------------------------------------------------------------------------------
 
-NARROWEST, WIDEST = 0.1, 6.0
-"""Mean width of a band that could be a rib: rib-0.3-wide; wall-80 is none."""
+NARROWEST, WIDEST = 0.1, 12.0
+"""Mean width of a band: micro-rib (0.3); wall-80, chamfered-broad-top."""
 
-WIDEST_LAP = 12.0
-"""Mean width of a closed band that could be a flat lap: wall-80, chamfered-broad-top."""
-
-SAME_LEVEL, SAME_LEVEL_WIDTHS = 0.15, 0.4
-"""Bands whose gaps differ by less (mm, or band widths if that is less) are one seam: micro-rib (0.12)."""
+SAME_LEVEL = 0.1
+"""Bands whose gaps differ by less are one seam: the floor beside micro-rib lies 0.15 lower."""
 
 LONGEST_DROP = 0.9
 """A stretch of rib may lie lower than the rest by up to this: lowered stretches of seeded defects."""
@@ -48,9 +45,9 @@ seam with junctions is about 0.4, jitter at corners below 0.05."""
 WIDEST_WALL = 2.5
 """A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
 
-HALF_FILLED, SLENDER = 0.35, 1.5
-"""A band with the other part's skirt beside so much of its border, and higher than so many of its widths, is the wall
-of a stepped lap that is not seated (stepped-apart), no rib."""
+SHOULDER, BOTH_SIDES = 0.4, 0.6
+"""Of a rib's border, beside which a trap's floor lies, at least (rib-flush-inside: 0.5; tray-with-tabs: 0.3); and from
+where on it lies on both sides. A band higher than wide beside one open floor is a wall (wall-above-a-shelf: 1.9)."""
 
 FLATTEST_RIB, HIGH_ENOUGH = 0.3, 0.4
 """Height of a rib over its width, or in mm, at least: butting-shells (a decorative step) is no rib, micro-rib (0.5 of
@@ -77,24 +74,14 @@ slanted-10 keeps its pull."""
 CARRIES = 0.7
 """Confidence from which a reading is a joint; below it is named with what speaks against it."""
 
-MENTIONED = 0.2
-"""Confidence of a rib from which it is named beside the joints that were reviewed: opposite-lids-one-open."""
-
 # weights: (value that speaks against, value that supports, least weight), linear between; or values and weights
 
-RIB_SHOWN, RIB_FALLS = (0.2, 0.45, 0.6), (0.75, 0.9, 0.8)
-"""Of a rib's border, beside which a floor lies lower, and beside which the surface falls: rib-flush-inside (0.5),
-snap noses (0.4)."""
+LAP_SHOWN = (0.2, 0.4, 0.7)
+"""Of a border, that shows the mark of a ledge, a tongue or a step: bezel-on-a-ledge (0.5)."""
 
-LAP_SHOWN, WALL_SHOWN = (0.2, 0.4, 0.7), (0.5, 0.9, 0.7)
-"""Of a border, that shows the mark of a ledge, a tongue or a step; that shows no floor: bezel-on-a-ledge (0.5)."""
-
-AROUND, RIB_ROUND = (0.05, 0.45, 0.45), (0.0, 0.3, 0.8)
-"""Of what lies within the smaller part's outline seen along the light, that a closed band, and a closed rib, enclose:
+AROUND = (0.05, 0.45, 0.45)
+"""Of what lies within the smaller part's outline seen along the light, that a closed band encloses:
 right joints 0.43 and more, side gaps of plugs and half shells 0."""
-
-OPEN_RIB = (0.4, 0.8, 0.5)
-"""Of an open rib's border, beside which a floor lies lower: straight-bar (1.0), edges of snap noses (0.4)."""
 
 HELD = 0.65
 """The base lies wholly inside the box of the cover: a board in its holder; lens-from-inside is the other way round."""
@@ -107,18 +94,13 @@ WAY_FREE = (0.5, 0.95, 0.6)
 """Of the seam, with a free way for the light: screws-on-a-flat-lid (0.9)."""
 
 THROUGH_LAP = ((2.5, 4.0, 5.0, 8.0, 12.0), (1.0, 0.85, 0.5, 0.4, 0.3))
-THROUGH_RIB = ((2.5, 4.0, 8.0, 12.0), (1.0, 0.95, 0.8, 0.6))
 """mm of plastic that the light passes, and the weight: half-shells (12), bearing-in-a-bore (7)."""
 
 LAP_APART = ((0.05, 0.15, 0.2, 0.3), (1.0, 0.85, 0.6, 0.2))
-RIB_APART = ((0.1, 1.0), (1.0, 0.8))
 """mm between the faces, and the weight: floating-over-a-wall (0.5), stepped-outer-only (0)."""
 
 OPPOSED = (0.5, 0.9, 0.5)
 """Of the band, over which the other part lies: half-covered (0.5)."""
-
-TALL = (-2.5, -1.2, 0.6)
-"""Minus the cover's height along the light over its shorter side: glass-in-a-shell taken sideways."""
 
 BRIDGED = 0.18
 """Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that
@@ -145,9 +127,9 @@ SMALL = 0.25
 """Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:
 nuts-in-pockets."""
 
-OF_ITS_OWN, RING_HEIGHT, HIGHEST_RING = 0.85, 3.0, 6.0
-"""Share of a part's volume that stands right under a band, and its height in band widths and in mm, from and up to
-which the part is a ring: a rib or a gasket drawn by itself (rib-of-its-own); block-under-a-plate (19 mm) is none."""
+OF_ITS_OWN, RING_HEIGHT = 0.85, 3.0
+"""Volume of a part over that of a prism of its outline and height, from which it is one; and the height in widths up to
+which such a ring is a rib or a gasket drawn by itself (gasket-between: 0.75), no tube (tube-with-two-caps: 13)."""
 
 INLAID = (-0.4, -0.2, 0.4)
 """Minus the area over which the two parts also lie on each other the other way round, over the band's: an inlay that

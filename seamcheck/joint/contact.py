@@ -51,9 +51,9 @@ class Coverage:
     area: np.ndarray
 
 
-def near_surface(body: Body, other_box: np.ndarray, reach: float = NEAR) -> Surface:
-    """Facets of the faces whose boxes come within ``reach`` (mm) of the other body's box (6,)."""
-    near = np.flatnonzero(boxes_meet(body.boxes, other_box, reach))
+def near_surface(body: Body, other_box: np.ndarray, reach: float | None = None) -> Surface:
+    """Facets of the faces whose boxes come within ``reach`` (mm; else ``NEAR``) of the other body's box (6,)."""
+    near = np.flatnonzero(boxes_meet(body.boxes, other_box, NEAR if reach is None else reach))
     facets = body.facets(near, _DEFLECTION, _ANGLE)
     across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
     length = np.linalg.norm(across, axis=1)

@@ -15,32 +15,23 @@ from seamcheck.joint.constants import (
     AROUND,
     FREE_ENOUGH,
     HELD,
-    HIGHEST_RING,
     INLAID,
     LAP_APART,
     LAP_SHOWN,
     NAMED_STRIP,
     OF_ITS_OWN,
     ON_EACH_OTHER,
-    OPEN_RIB,
     OPPOSED,
-    RIB_APART,
-    RIB_FALLS,
-    RIB_ROUND,
-    RIB_SHOWN,
     RING_HEIGHT,
     SMALL,
-    TALL,
     THROUGH_HOLE,
     THROUGH_LAP,
-    THROUGH_RIB,
     VOID,
-    WALL_SHOWN,
     WAY_FREE,
 )
 from seamcheck.joint.light import column, inside
 from seamcheck.joint.meeting import Meeting
-from seamcheck.joint.outline import lie_close, lies_within, outline, shadow
+from seamcheck.joint.outline import footprint, lie_close, lies_within, outline, shadow
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
@@ -69,7 +60,7 @@ def weigh(
     found = [_shape(reading), _course(reading, share, length, named), _light(reading)]
     found.append(_contact(reading, share, named))
     if not named:
-        found += [_thin_side(reading, bodies), _within(reading, bodies), _inlay(reading, meetings)]
+        found += [_within(reading, bodies), _inlay(reading, meetings)]
     if not reading.candidate.stands_out:
         found += [_size(reading, bodies, named), _room(reading, bodies), _ring(reading, bodies)]
     return tuple(found)
@@ -100,8 +91,7 @@ def _shape(reading: Reading) -> Evidence:
     candidate, border = reading.candidate, reading.candidate.border
     share = border.share
     if candidate.stands_out:
-        weight = graded(share[TRAP], *RIB_SHOWN) * graded(candidate.falls, *RIB_FALLS)
-        return Evidence(weight, say("evidence.rib", height=border.height, share=100 * share[TRAP]))
+        return Evidence(1.0, say("evidence.rib", height=border.height, share=100 * share[TRAP]))
     marks = {
         LEDGE: share[RISE],
         TONGUE_GROOVE: share[FILLED] + share[GROOVE],
@@ -111,17 +101,15 @@ def _shape(reading: Reading) -> Evidence:
         shown = marks[candidate.kind]
         return Evidence(graded(shown, *LAP_SHOWN), say("evidence.mark", share=100 * shown, kind=candidate.kind))
     clear = 1.0 - share[TRAP] - share[LEVEL]
-    return Evidence(graded(clear, *WALL_SHOWN), say("evidence.no-floor", share=100 * clear, kind=candidate.kind))
+    return Evidence(1.0, say("evidence.no-floor", share=100 * clear, kind=candidate.kind))
 
 
 def _course(reading: Reading, enclosed: float, length: float, named: bool) -> Evidence:
     rib = reading.candidate.stands_out
     if enclosed > _HARDLY:
-        weight = graded(enclosed, *(RIB_ROUND if rib else AROUND))
-        return Evidence(weight, say("evidence.encloses", share=100 * enclosed))
+        return Evidence(1.0 if rib else graded(enclosed, *AROUND), say("evidence.encloses", share=100 * enclosed))
     if rib and length >= ALONG:
-        both_sides = graded(reading.candidate.border.share[TRAP], *OPEN_RIB)
-        return Evidence(WEAK if named else WEAK * both_sides, say("evidence.along"))
+        return Evidence(WEAK, say("evidence.along"))
     if rib:
         return Evidence(WEAK if named else DOUBTFUL, say("evidence.short"))
     return Evidence(NAMED_STRIP if named else AGAINST, say("evidence.strip"))
@@ -132,7 +120,7 @@ def _light(reading: Reading) -> Evidence:
     if free < FREE_ENOUGH:
         return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
     way = graded(free, *WAY_FREE)
-    through = float(np.interp(thickness, *(THROUGH_RIB if reading.candidate.stands_out else THROUGH_LAP)))
+    through = 1.0 if reading.candidate.stands_out else float(np.interp(thickness, *THROUGH_LAP))
     return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
 
 
@@ -141,16 +129,9 @@ def _contact(reading: Reading, enclosed: float, named: bool) -> Evidence:
     gap = abs(candidate.gap)
     # an open ridge that touches nothing is more likely a hook or a stop
     loose = candidate.stands_out and (named or enclosed > _HARDLY)
-    near = float(np.interp(gap, *(RIB_APART if loose else LAP_APART)))
+    near = 1.0 if loose else float(np.interp(gap, *LAP_APART))
     says = say("evidence.contact", share=100 * candidate.share, gap=gap)
     return Evidence(near * graded(candidate.share, *OPPOSED), says)
-
-
-def _thin_side(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
-    """Whether the light passes the cover along a short side of it, as it does with a lid."""
-    seen = outline(bodies[reading.cover], reading.candidate.frame)
-    tall = seen.deep / max(seen.short, 1e-9)
-    return Evidence(graded(-tall, *TALL), say("evidence.tall", times=tall))
 
 
 def _within(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
@@ -229,13 +210,13 @@ def _closers(reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
 
 
 def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
-    """The part that is nothing but the band, a ring: a rib or a gasket drawn by itself."""
-    candidate = reading.candidate
+    """The part that is nothing but a low ring: a rib or a gasket drawn by itself."""
     for ident in (reading.cover, reading.base):
-        body = bodies[ident]
-        height = body.volume / max(candidate.region.area, 1e-9)
-        flat = height <= min(RING_HEIGHT * candidate.width, HIGHEST_RING)
-        if flat and OF_ITS_OWN < height / max(outline(body, candidate.frame).deep, 1e-9) < 1 / OF_ITS_OWN:
+        body, frame = bodies[ident], reading.candidate.frame
+        plan = footprint(body, frame)
+        width = 2 * plan.area / max(plan.length, 1e-9)
+        deep, height = outline(body, frame).deep, body.volume / max(plan.area, 1e-9)
+        if deep <= RING_HEIGHT * width and height >= OF_ITS_OWN * deep and 2 * plan.area < shadow(body, frame).area:
             return ident
     return None
 

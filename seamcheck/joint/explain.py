@@ -16,7 +16,7 @@ from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.outline import outline
 from seamcheck.joint.reading import Reading
-from seamcheck.joint.unseamed import lies_flat, pads, plug, side_by_side, side_play, strips
+from seamcheck.joint.unseamed import amid, lies_flat, pads, plug, side_by_side, side_play, strips
 from seamcheck.kernel import Body
 from seamcheck.kernel.common import common_volume
 from seamcheck.kernel.distance import shape_distance
@@ -58,6 +58,7 @@ def no_joint(
         or _open_gap(best, bodies, names)
         or _pair_by_pair(best, by_size[:_LOOKED_INTO], meetings, bodies, names)
         or plug(best, first, meetings, bodies, names)
+        or _amid(pairs, best, by_size, bodies, names)
         or side_by_side(best, first, meetings, bodies, names)
         or _nothing(best, first, names)
     )
@@ -77,6 +78,19 @@ def _pair_by_pair(
         if answer is not None:
             return answer
     return next(filter(None, (pads(pair, meetings, bodies, names) for pair in pairs)), None)
+
+
+def _amid(
+    pairs: Sequence[tuple[str, str]],
+    readings: Sequence[Reading],
+    by_size: Sequence[tuple[str, str]],
+    bodies: Mapping[str, Body],
+    names: Names,
+) -> NotReviewed | None:
+    """Two parts alone that lie on each other, though nothing there reads as a band that encloses something."""
+    if len(pairs) > 1 or any(r.candidate.encloses > 0 or r.candidate.stands_out for r in readings):
+        return None
+    return amid(by_size[0], bodies, names)
 
 
 def too_far(nearest: float, one: str, other: str) -> NotReviewed:

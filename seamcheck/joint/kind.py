@@ -6,13 +6,13 @@ import numpy as np
 
 from seamcheck.catalogue.kinds import FLAT_LAP, LEDGE, PLAIN_WALL, STEPPED_LAP, TONGUE_GROOVE, WELD_RIB
 from seamcheck.joint.constants import (
+    BOTH_SIDES,
     FALLS,
     FLATTEST_RIB,
     FREE_ENOUGH,
-    HALF_FILLED,
     HIGH_ENOUGH,
     IS_BESIDE,
-    SLENDER,
+    SHOULDER,
     WIDEST_WALL,
 )
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP, BorderProfile
@@ -33,15 +33,14 @@ def kind_of(border: BorderProfile, falls: float, width: float) -> str:
     """
     share = border.share
     high = np.isfinite(border.height) and border.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
-    filled = share[FILLED] + share[GROOVE]
-    if border.height > SLENDER * width:  # a wall behind the other part's skirt
-        filled += border.skirted
-    edge_of_a_step = filled >= HALF_FILLED and border.height > SLENDER * width
-    if share[TRAP] >= IS_BESIDE and falls >= FALLS and high and not edge_of_a_step:
+    one_side = share[TRAP] <= BOTH_SIDES and border.walled < IS_BESIDE
+    is_wall = one_side and border.height > width  # and its part's own floor beside it
+    if share[TRAP] >= SHOULDER and falls >= FALLS and high and not is_wall:
         return WELD_RIB
-    if filled >= IS_BESIDE:
-        both_sides = share[FILLED] >= FALLS
-        return TONGUE_GROOVE if both_sides or share[GROOVE] >= share[FILLED] else STEPPED_LAP
+    behind_a_skirt = border.skirted if border.height > width else 0.0
+    filled = share[FILLED] + behind_a_skirt
+    if filled + share[GROOVE] >= IS_BESIDE:
+        return TONGUE_GROOVE if filled >= FALLS or share[GROOVE] >= filled else STEPPED_LAP
     if share[RISE] >= IS_BESIDE:
         return LEDGE
     in_a_channel = min(border.wrapped, border.channel) >= FREE_ENOUGH  # a channel of the cover takes the wall's top in

@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, ON_EACH_OTHER, WIDEST_LAP
+from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, ON_EACH_OTHER, WIDEST
 from seamcheck.joint.contact import STEEPEST, Surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.patches import Patch
@@ -59,7 +59,7 @@ def opposed_area(patch: Patch) -> float:
 
 def is_broad(patch: Patch) -> bool:
     """Whether a face is a pad rather than a band: as wide as it is long, or wider than any lap."""
-    return patch.length < 4 * patch.width or patch.width > WIDEST_LAP
+    return patch.length < 4 * patch.width or patch.width > WIDEST
 
 
 def covered(region: BaseGeometry, level: float, opposite: Surface, frame: Frame) -> BaseGeometry:

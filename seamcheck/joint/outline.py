@@ -66,6 +66,12 @@ def shadow(body: Body, frame: Frame) -> BaseGeometry:
     return _joined([seen, _filled(body, np.flatnonzero(beside), frame)]) if beside.any() else seen
 
 
+def footprint(body: Body, frame: Frame) -> BaseGeometry:
+    """What a body covers seen along the frame's z, holes left open, in the frame (mm)."""
+    facets = body.facets(np.arange(len(body.faces)), _CHORD, _TURN)
+    return seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)
+
+
 def _filled(body: Body, faces: np.ndarray, frame: Frame) -> BaseGeometry:
     """Faces seen along z, joined, holes filled."""
     facets = body.facets(faces, _CHORD, _TURN, near=lambda boxes: np.empty(0, dtype=int))  # holes need no triangles

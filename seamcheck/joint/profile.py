@@ -41,6 +41,7 @@ class BorderProfile:
     share : (6,) by EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL
     wrapped, channel : of its outer and of its inner border, beside which the opposite part hangs lower than the band
     skirted : of its border, beside which the opposite part reaches down into a narrow trap
+    walled : of its traps, behind whose floor the own part rises again by half of their depth at least
     height : mm, median depth of the floors of traps; NaN without one
     step : mm, median depth or height of the steps that are no traps (filled, groove, rise); NaN without one
     """
@@ -51,6 +52,7 @@ class BorderProfile:
     step: float
     channel: float = 0.0
     skirted: float = 0.0
+    walled: float = 1.0
 
 
 def border_profile(
@@ -113,7 +115,18 @@ def border_profile(
         float(np.nanmedian(other)) if np.isfinite(other).any() else np.nan,
         channel,
         float(np.mean(lower & (kind == TRAP))),
+        _walled(level[known, None] - floor[known], depth, np.asarray(kind == TRAP)),
     )
+
+
+def _walled(drop: np.ndarray, depth: np.ndarray, is_trap: np.ndarray) -> float:
+    """Share of the traps that end at a lip or a wall: drop (n, k) mm beside the band, depth (n,) mm of the floors."""
+    if not is_trap.any():
+        return 1.0
+    half = _HALF_FILLED * depth[:, None]
+    behind = np.cumsum(drop > half, axis=1) > 0
+    rises = np.asarray((behind & (drop < half)).any(axis=1))
+    return float(np.mean(rises[is_trap]))
 
 
 def _outer(region: BaseGeometry, foot: np.ndarray, outward: np.ndarray) -> np.ndarray:

@@ -10,7 +10,8 @@ import shapely
 
 from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.constants import LARGEST_GAP, SMALL
+from seamcheck.joint.constants import LARGEST_GAP, ON_EACH_OTHER, SMALL
+from seamcheck.joint.contact import coverage, directions, near_surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.meeting import Meeting, is_broad, opposed_area
 from seamcheck.joint.names import Names
@@ -142,6 +143,24 @@ def _step_above(reading: Reading, bodies: Mapping[str, Body]) -> float | None:
             if (low <= high + LARGEST_GAP).all() and size > SMALL * a.own_box.diagonal:
                 apart.append((float(np.prod(high - low)), float(gap)))
     return max(apart)[1] if apart else None
+
+
+def amid(pair: tuple[str, str] | None, bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
+    """Parts that lie on each other amid faces much larger than what they share: no band of its own."""
+    if pair is None:
+        return None
+    a, b = (bodies[i] for i in pair)
+    mine, theirs = near_surface(a, b.box), near_surface(b, a.box)
+    if not len(mine.area) or not len(theirs.area):
+        return None
+    for direction in directions(mine, theirs):
+        frame = Frame.along(direction, a.box[:3])
+        met = coverage(mine, theirs, frame)
+        area = float((met.area * met.share)[np.abs(met.gap) <= ON_EACH_OTHER].sum())
+        least = _WORTH_TELLING * min(outline(bodies[i], frame).area for i in pair)
+        if lies_flat(frame, pair, bodies) and area > least:
+            return refused("no-seam", "no-seam.amid", one=names(pair[0]), other=names(pair[1]))
+    return None
 
 
 def side_by_side(

@@ -8,10 +8,10 @@ from msgspec.structs import replace
 
 from seamcheck.catalogue.causes import CAUSE_OF
 from seamcheck.catalogue.message import Amount, Message, Sentence
-from seamcheck.catalogue.messages import ALONG_PATHS, GROUPED, SAME_CAUSE, SAME_ELSEWHERE, message
+from seamcheck.catalogue.messages import ALONG_PATHS, GROUPED, JUNCTIONS, SAME_CAUSE, SAME_ELSEWHERE, message
 from seamcheck.catalogue.rule import NOTE, SEVERITIES
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.say import say
+from seamcheck.catalogue.say import Value, say
 from seamcheck.judge.findings import Finding, Place
 
 MOST = 6
@@ -124,6 +124,21 @@ def along_paths(group: Sequence[Finding]) -> Finding:
     said = (*lead.messages, message(ALONG_PATHS, {"where": where}))
     places = tuple(place_of(finding) for finding in rest)
     return replace(lead, message=" ".join(m.text for m in said), messages=said, places=places)
+
+
+def junctions_together(group: Sequence[Finding], paths: str) -> Finding:
+    """One note of several junctions in each of which so many paths meet; the first represents them.
+
+    Parameters
+    ----------
+    paths : how many
+    """
+    lead, places = group[0], tuple(map(place_of, group))
+    args: dict[str, Value] = {"count": Amount(len(group), "", 0), "paths": paths, "where": _where(places)}
+    said = message(JUNCTIONS, args)
+    return replace(
+        lead, key=JUNCTIONS, args=said.args, message=said.text, messages=(said,), places=places[1:],
+    )  # fmt: skip
 
 
 def place_of(finding: Finding) -> Place:

@@ -11,8 +11,9 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.interface_rules import NEEDS
-from seamcheck.catalogue.message import Amount, Message
-from seamcheck.catalogue.messages import WORDINGS, message
+from seamcheck.catalogue.kind_words import keyed, speaks_of_rib, word_of
+from seamcheck.catalogue.message import Amount, Message, values_of
+from seamcheck.catalogue.messages import WORDINGS, message, wording
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import Value, english
@@ -21,6 +22,9 @@ from seamcheck.judge.findings import OUTSIDE, Face, Finding, JointResult
 from seamcheck.measure.table import PathSurvey
 from seamcheck.sections.stretches import Stretch, cell_lengths
 from seamcheck.settings.settings import Settings
+
+OF_RIBS = ("rib-missing", "traps-missing")
+"""Rules that ask for a rib where there is none."""
 
 
 class DraftFinding(msgspec.Struct, frozen=True, eq=False):
@@ -64,13 +68,13 @@ class JointJudge:
 
     def finding(self, rule: Rule, key: str, args: Mapping[str, Value]) -> Finding:
         """A finding about the joint in the words of a key of WORDINGS, not yet placed."""
-        wording, says = WORDINGS[key], message(key, args)
+        texts, says = wording(key), message(key, args)
         severity: Any = self.settings.severity(rule.key)
         return Finding(
             id="", rule=rule.key, severity=severity, quantity=rule.quantities[0],
             column=None, value=None, limit=None, unit=rule.unit, margin=None, joint=self.joint.id, contour=None,
             at=None, station=None, from_s=None, to_s=None, length_mm=None, faces=(), message=says.text,
-            harm=wording.harm, remedy=english(wording.remedy, says.args, {}), also=(), state=OUTSIDE,
+            harm=texts.harm, remedy=english(texts.remedy, says.args, {}), also=(), state=OUTSIDE,
             tolerance=None, worst_case=None, waived=None, key=key, args=says.args, messages=(says,),
         )  # fmt: skip
 
@@ -126,8 +130,23 @@ class JointJudge:
 
 def in_words(finding: Finding, key: str, args: Mapping[str, Amount | str]) -> Finding:
     """The finding with remedy and harm of another key, and with further values to fill in."""
-    wording, known = WORDINGS[key], {**finding.args, **args}
-    return replace(finding, key=key, args=known, harm=wording.harm, remedy=english(wording.remedy, known, {}))
+    texts, known = wording(key), {**finding.args, **args}
+    return replace(finding, key=key, args=known, harm=texts.harm, remedy=english(texts.remedy, known, {}))
+
+
+def of_kind(finding: Finding, kind: str) -> Finding:
+    """The finding in the words of a kind of joint: what it says of a rib is said of the wall or band in its place."""
+    word = word_of(kind)
+    if not word or finding.rule in OF_RIBS:
+        return finding
+
+    def own(key: str) -> str:
+        texts = WORDINGS.get(key)
+        return keyed(key, word) if texts and speaks_of_rib(texts.says, texts.remedy, texts.harm) else key
+
+    said = [message(own(m.key), values_of(m)) if own(m.key) != m.key else m for m in finding.messages]
+    told = replace(finding, messages=tuple(said), message=" ".join(m.text for m in said))
+    return in_words(told, own(finding.key), {}) if own(finding.key) != finding.key else told
 
 
 def saying(finding: Finding, *more: Message) -> Finding:

@@ -18,10 +18,10 @@ from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
 from seamcheck.judge.causes import with_causes
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
-from seamcheck.judge.grouping import along_paths, grouped
+from seamcheck.judge.grouping import along_paths, grouped, junctions_together
 from seamcheck.judge.identity import JointFrame, finding_name, numbered
 from seamcheck.judge.interface_values import SAME_PLACE, interface_travel, interface_value, with_places
-from seamcheck.judge.joint_judge import DraftFinding, JointJudge, point, saying
+from seamcheck.judge.joint_judge import DraftFinding, JointJudge, of_kind, point, saying
 from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
 from seamcheck.judge.parts_outside import parts_outside
@@ -63,7 +63,7 @@ def judge(
     for number, joint in enumerate(joints):
         parts = [part_names.get(p, "") for p in (*joint.cover, *joint.base)]
         judging = JointJudge(joint, settings, part_names)
-        drafts = _drafts(judging)
+        drafts = [replace(draft, finding=of_kind(draft.finding, joint.kind)) for draft in _drafts(judging)]
         if doubts and number == 0 and settings.severity("model-doubt") != OFF:
             drafts.append(judging.seam_finding("model-doubt", {"what": together(*doubts)}))
         points = np.concatenate([view.path.points for view in judging.seam.paths])
@@ -184,10 +184,11 @@ def _is_drawn_welded(judging: JointJudge) -> bool:
 
 
 def _junctions(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """One finding for each junction: what breaks a limit there, the other one named with it, else a note."""
+    """One finding for each junction that breaks a limit, the other limit named with it; one note of all that keep."""
     rule = RULES["seam-junction"]
     broken = [d for d in drafts if d.finding.rule == rule.key]
     kept = [d for d in drafts if d.finding.rule != rule.key]
+    notes: dict[int, list[DraftFinding]] = {}
     for name, place in sorted(judging.joint.survey.junctions.items()):
         mine = [d for d in broken if d.place is not None and np.linalg.norm(d.place - place) < _SAME_POINT]
         if mine:
@@ -195,9 +196,13 @@ def _junctions(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[Draf
             kept.append(replace(mine[0], finding=saying(mine[0].finding, *said)))
             continue
         ends = [e for view in judging.seam.paths for e in view.path.ends]
-        finding = judging.finding(rule, rule.key, {"count": str(ends.count(f"junction:{name}"))})
+        paths = ends.count(f"junction:{name}")
+        finding = judging.finding(rule, rule.key, {"count": str(paths)})
         note = replace(finding, at=point(place), severity=NOTE)
-        kept.append(DraftFinding(note, "junction", np.asarray(place, dtype=float)))
+        notes.setdefault(paths, []).append(DraftFinding(note, "junction", np.asarray(place, dtype=float)))
+    for paths, alike in notes.items():
+        told = alike[0].finding if len(alike) == 1 else junctions_together([d.finding for d in alike], str(paths))
+        kept.append(replace(alike[0], finding=told))
     return kept
 
 

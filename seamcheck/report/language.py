@@ -8,9 +8,11 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
+from seamcheck.catalogue.kind_words import base_of, worded
 from seamcheck.catalogue.known import STANDINGS
 from seamcheck.catalogue.message import Amount, Message, Sentence
-from seamcheck.catalogue.messages import WORDINGS
+from seamcheck.catalogue.messages import WORDINGS, is_known
+from seamcheck.catalogue.messages import wording as wording_of
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import TEXTS, WORDS, bare, between, places_of
@@ -100,12 +102,23 @@ def spoken_finding(finding: Mapping[str, Any]) -> dict[str, Any]:
 
 def _wording(finding: Mapping[str, Any], what: str) -> str:
     """'remedy' or 'harm' of a finding."""
-    wording = WORDINGS.get(finding["key"])
-    if wording is None:  # of another version
+    key = finding["key"]
+    if not is_known(key):  # of another version
         return str(finding[what])
     args = msgspec.convert(finding["args"], dict[str, Amount | str])
+    wording = wording_of(key)
     english = wording.remedy if what == "remedy" else wording.harm
-    return _filled(translated(f"{what}/{finding['key']}", english), args, {}, english) if english else ""
+    return _filled(_in_kind(what, key, english), args, {}, english) if english else ""
+
+
+def _in_kind(what: str, key: str, english: str) -> str:
+    """The template of a finding's text ('say', 'remedy' or 'harm') in the language of the report."""
+    if key in WORDINGS:
+        return translated(f"{what}/{key}", english)
+    base, word = base_of(key)
+    own = WORDINGS[base]
+    of_rib = {"say": own.says, "remedy": own.remedy, "harm": own.harm}[what]
+    return worded(translated(f"{what}/{base}", of_rib), word, voice().language)
 
 
 def _limit(entry: Mapping[str, Any]) -> dict[str, Any]:
@@ -154,8 +167,11 @@ def spoken_sentence(sentence: Sentence) -> str:
 
 
 def _spoken(message: Message) -> str:
-    english = WORDINGS[message.key].says if message.key in WORDINGS else TEXTS.get(message.key)
-    if english is None:  # of another version: its text is all there is
+    if is_known(message.key):
+        english = wording_of(message.key).says
+        return _filled(_in_kind("say", message.key, english), message.args, message.parts or {}, english)
+    english = TEXTS.get(message.key, "")
+    if not english:  # of another version: its text is all there is
         return message.text
     return _filled(translated(f"say/{message.key}", english), message.args, message.parts or {}, english)
 

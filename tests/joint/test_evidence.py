@@ -91,6 +91,13 @@ def test_a_wall_in_a_channel_of_the_lid_stays_a_wall():
 
 def test_a_high_wall_behind_a_skirt_is_no_rib():
     share = 0.5 * np.eye(6)[EDGE] + 0.5 * np.eye(6)[TRAP]
-    assert kind_of(BorderProfile(share, 0.0, 1.8, np.nan, skirted=0.5), 1.0, 1.0) != "weld-rib"
+    assert kind_of(BorderProfile(share, 0.0, 1.8, np.nan, skirted=0.5, walled=0.0), 1.0, 1.0) == "stepped-lap"
     assert kind_of(BorderProfile(share, 0.0, 1.8, np.nan, skirted=0.0), 1.0, 1.0) == "weld-rib"
     assert kind_of(BorderProfile(share, 0.0, 0.9, np.nan, skirted=0.5), 1.0, 1.2) == "weld-rib"
+
+
+def test_a_high_band_beside_one_open_floor_is_a_wall():
+    one_side = 0.5 * np.eye(6)[EDGE] + 0.5 * np.eye(6)[TRAP]
+    assert kind_of(BorderProfile(one_side, 0.0, 3.0, np.nan, walled=0.0), 1.0, 1.6) == "plain-wall"
+    assert kind_of(BorderProfile(one_side, 0.0, 1.2, np.nan, walled=0.0), 1.0, 1.6) == "weld-rib"
+    assert kind_of(BorderProfile(np.eye(6)[TRAP], 0.0, 3.0, np.nan, walled=0.0), 1.0, 1.6) == "weld-rib"

@@ -43,6 +43,12 @@ def gasket_and_rib() -> JointCase:
     return case([gasket, base, cover], replace(RIB, cover=2, base=1), note="A gasket inside.")
 
 
+def gasket_between() -> JointCase:
+    """A gasket of 2 mm width and 1.5 height lies between a wall of 4 mm and a lid: nothing of the two meets."""
+    parts = [open_box(MEDIUM, [(-4, 0), (0, 0)]), wall(MEDIUM, -3, -1, 0, 1.5), plate(MEDIUM, 0, 1.5, 3.5)]
+    return case(parts, note="A gasket between base and lid.", reasons=("unsupported",), says=(r"part of its own|ring",))
+
+
 def _hanging(part: Any, cover: Any, note: str, **more: Any) -> JointCase:
     _, base = draw(SPEC)
     return case([base, cover, part], RIB, note=note, **more)
@@ -128,6 +134,7 @@ COMPANY: dict[str, Callable[[], JointCase]] = named(
     battery_and_rib,
     battery_and_plug,
     gasket_and_rib,
+    gasket_between,
     bushing_in_the_cover,
     membrane_on_the_cover,
     board_staked_to_the_cover,

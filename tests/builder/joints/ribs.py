@@ -81,6 +81,28 @@ def micro_rib() -> JointCase:
     return case([base, cover], replace(RIB, may=None), note="A micro part.", order=(1, 0), most=20)
 
 
+def broad_low_rib() -> JointCase:
+    """A rib of 1.8 mm that is 0.45 mm high: a quarter of its width, but more than the collapse."""
+    base = open_box(MEDIUM, [(-5, -0.45), (-3.4, -0.45), (-3.4, 0), (-1.6, 0), (-1.6, -0.45), (0, -0.45)])
+    return case([base, plate(MEDIUM, 0, 0, 2)], replace(RIB, may=None), note="A broad, low rib.")
+
+
+def lowered_stretch() -> JointCase:
+    """The rib lies 0.5 mm lower over 8 mm of its longest run: a gap there, and all the same part of the seam."""
+    cover, base = draw(UPRIGHT)
+    top = [(-0.8, -0.5), (0.8, -0.5), (0.8, 1.0), (-0.8, 1.0)]
+    base = cut(base, stretch(UPRIGHT.track, UPRIGHT.track.middle_of_run(0), 8.0, top))
+    joint = replace(RIB, must=("contact-gap",), may=None)
+    return case([base, cover], joint, note="A stretch of rib that lies lower.", order=(1, 0))
+
+
+def rib_along_a_bar() -> JointCase:
+    """A bar of 80 x 12 mm with a rib of 1.2 x 0.9 along its whole length under a cover of 2 mm: an open seam."""
+    base = fuse(box((-40, -6, -8), (40, 6, -0.9)), box((-40, -0.6, -1), (40, 0.6, 0)))
+    joint = replace(RIB, closed=False, must=("seam-open",), may=None)
+    return case([base, box((-40, -6, 0), (40, 6, 2))], joint, note="A rib along a bar.")
+
+
 def _steep(run: int, side: float, note: str, **more: Any) -> JointCase:
     """Flanks of 0.5 degrees, but 3 degrees on one side of one long run: a wedge is added there."""
     cover, base = draw(SPEC)
@@ -130,6 +152,9 @@ RIBS: dict[str, Callable[[], JointCase]] = named(
     two_chambers,
     two_chambers_filleted,
     micro_rib,
+    broad_low_rib,
+    lowered_stretch,
+    rib_along_a_bar,
     rib_on_base=lambda: ribbed(note="A rib on the base."),
     rib_on_cover=lambda: ribbed(replace(SPEC, rib_on="cover"), note="A rib on the cover.", order=(1, 0)),
     rib_recessed=lambda: ribbed(RECESSED, note="A recessed cover.", turn=motion((0, 90, 0), (0, 0, 9))),

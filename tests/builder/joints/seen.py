@@ -131,7 +131,8 @@ def lid_on_a_broad_plate() -> JointCase:
     """A lid of 48 x 38 x 2 mm lies on a block of 100 x 80 round a pocket of 40 x 30: a lap of 4 mm amid both faces."""
     block = cut(box((-50, -40, -14), (50, 40, 0)), box((-20, -15, -12), (20, 15, 1)))
     parts = [block, box((-24, -19, 0), (24, 19, 2))]
-    return case(parts, FLAT, note="A lid amid a broad face.", order=(1, 0), reasons=("no-seam",))
+    says = (r"amid faces",)
+    return case(parts, FLAT, note="A lid amid a broad face.", order=(1, 0), reasons=("no-seam",), says=says)
 
 
 def lid_hooked_on_a_plate() -> JointCase:

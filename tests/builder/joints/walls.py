@@ -7,7 +7,7 @@ from collections.abc import Callable
 from typing import Any
 
 from ..hard.truth import motion
-from ..ops import cut, cylinder, fuse
+from ..ops import box, cut, cylinder, fuse
 from ..track import AnyTrack, rounded_rectangle
 from .shapes import LARGE, MEDIUM, ROUND, SMALL, lid, open_box, plate
 from .truth import JointCase, JointTruth, case, named
@@ -66,6 +66,24 @@ def capped_plug() -> JointCase:
     return case([base, cover], PLAIN, note="A plain wall under a lid with a centring skirt.", order=(1, 0))
 
 
+def wall_above_a_shelf() -> JointCase:
+    """A plain wall of 1.6 mm; 3 mm below its top a shelf of 4 mm for a board runs round inside: no trap's floor."""
+    base = open_box(LARGE, [(-5.6, -3), (-1.6, -3), (-1.6, 0), (0, 0)])
+    return case([base, plate(LARGE, 1, 0, 2)], PLAIN, note="A wall above a shelf for a board.")
+
+
+def tray_with_tabs() -> JointCase:
+    """A tray under a hood: its rim of 2 mm and its floor 1.9 mm lower; tabs of 1 mm rise inside over half of the rim
+    and centre the hood. Light comes in through the tray, 3.4 mm."""
+    hood = open_box(MEDIUM, [(-2, 0), (0, 0)], depth=13)
+    tray = lid(MEDIUM, [(-2, 1.9), (-2, 0), (0, 0)], 3.4)
+    for x, y in ((0, 1), (0, -1), (1, 0), (-1, 0)):
+        low = (-16 if not x else 27.0 if x > 0 else -28, -9 if not y else 17.0 if y > 0 else -18, -1.5)
+        high = (16 if not x else 28.0 if x > 0 else -27, 9 if not y else 18.0 if y > 0 else -17, 2)
+        tray = fuse(tray, box(low, high))
+    return case([hood, tray], PLAIN, note="A tray with centring tabs under a hood.", order=(1, 0))
+
+
 def flat_ring() -> JointCase:
     """A flat lid of 1.5 mm on a round wall of 4 mm."""
     return case([open_box(ROUND, [(-4, 0), (0, 0)]), plate(ROUND, 0, 0, 1.5)], FLAT, note="A flat ring, 4 mm wide.")
@@ -78,6 +96,8 @@ WALLS: dict[str, Callable[[], JointCase]] = named(
     chamfered_broad_top,
     merging_posts,
     capped_plug,
+    wall_above_a_shelf,
+    tray_with_tabs,
     flat_ring,
     wall_10=lambda: _walled(SMALL, 1.0, PLAIN, "A plain wall of 1.0 mm.", 1.5),
     wall_15=lambda: _walled(MEDIUM, 1.5, PLAIN, "A plain wall of 1.5 mm.", 1.5, turn=motion((20, 70, 0), (9, 9, 9))),
