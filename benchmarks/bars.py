@@ -7,6 +7,7 @@ from pathlib import Path
 
 from benchmarks.measure import Row, factor, job, loads_no_kernel, shell, within
 from benchmarks.models import FREE_FORM, Kind, housing
+from benchmarks.parts import memory
 
 Tell = Callable[[str], None]
 
@@ -81,10 +82,7 @@ def _review(model: Path, size: int, spread: str, bar: float) -> Iterator[Row]:
     behind = f"{ours['cpu']:.2f} s / {floor['cpu']:.2f} s; {ours['stations']} stations; {stages}"
     name = f"{size} faces, features on {spread} face{'s' * (spread == 'many')}"
     yield Row(f"review / bare read, {name}", ratio, "x", f"<= {bar}", ratio <= bar, behind)
-    if size == LARGE:
-        more = ours["peak_mb"] - floor["peak_mb"]
-        behind = f"{ours['peak_mb']:.0f} MB, {floor['peak_mb']:.0f} MB"
-        yield Row(f"memory over the bare read, {name}", more, "MB", "<= 150", more <= 150, behind)
+    yield memory(name, floor, ours)
 
 
 def _growth(models: dict[tuple[int, str], Path], tell: Tell) -> Iterator[Row]:

@@ -152,12 +152,21 @@ def _planes(joint: Any, contour: Any, count: int) -> list[tuple[np.ndarray, np.n
 def _import() -> None:
     import importlib
 
-    from seamcheck.isolation.loading import REVIEW_MODULES, load_little
+    from seamcheck.isolation.loading import REVIEW_MODULES, begin_review_process
 
-    load_little()  # as the child of a review does
+    begin_review_process()  # as the child of a review does
 
     for module in (*REVIEW_MODULES, "seamcheck.measure.interface", "seamcheck.measure.material.assessment"):
         importlib.import_module(module)
+
+
+def peak_mb() -> float:
+    """The most memory that this process held, in MB; not by getrusage on Linux, which counts its parent's with it."""
+    status = Path("/proc/self/status")
+    if status.exists():
+        (line,) = (line for line in status.read_text("ascii").splitlines() if line.startswith("VmHWM:"))
+        return float(line.split()[1]) * 1024 / 1e6
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1e6 if sys.platform == "darwin" else 1e3)
 
 
 JOBS = {job.__name__: job for job in (kernel, bare, review, drawing, survey, brep, mesh)}
@@ -168,5 +177,5 @@ if __name__ == "__main__":
     collect_garbage_rarely()
     job, model, *number = sys.argv[1:]
     found = JOBS[job](model, float(number[0]) if number else 0.0)
-    found["peak_mb"] = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / (1e6 if sys.platform == "darwin" else 1e3)
+    found["peak_mb"] = peak_mb()
     print("\n" + json.dumps(found))

@@ -18,9 +18,12 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "tests"))
 from builder import rounded_rectangle
 from builder.hard import HARD, HardModel, Node, write_model
 from builder.hard.clutter import assembly
-from builder.hard.strangers import plate
+from builder.hard.strangers import common, plate, wall
 from builder.joints import JOINTS
-from builder.ops import box, cut
+from builder.ops import box, cut, cylinder, fuse
+from builder.track import circle
+from OCP.BRepPrimAPI import BRepPrimAPI_MakeCylinder, BRepPrimAPI_MakeSphere
+from OCP.gp import gp_Ax2, gp_Dir, gp_Pnt
 
 from benchmarks.models import HOUSING, Kind, housing
 
@@ -37,8 +40,11 @@ SHAPES: dict[str, str] = {
     "screws-beside-a-rib": "threads beside it",
     "flat-on-flat": "flat",
     "dividing-wall": "plain",
+    "lamp": "domed",
+    "filter-cup": "curved",
+    "cabinet": "many solids",
 }
-"""Name of the drawing -> its kind, for the bar on seams up to 500 mm."""
+"""Name of the drawing -> its kind, for the bar on seams up to 500 mm; also those of OWN."""
 
 FACETED = ("every-face-a-triangle", "cover-of-triangles")
 TRACK = rounded_rectangle(400, 300, 40)
@@ -49,8 +55,53 @@ def draw_shape(name: str, folder: Path) -> Path:
     """The STEP file of a drawing of the tests."""
     path = folder / f"{name}.step"
     if not path.exists():
-        write_model(path, (HARD.get(name) or JOINTS[name])())
+        write_model(path, (OWN.get(name) or HARD.get(name) or JOINTS[name])())
     return path
+
+
+def lamp() -> HardModel:
+    """A dome of 2 mm on a flange with 12 notches and 12 studs, welded to a ring: a seam of 346 mm on a circle."""
+    track, centre = circle(55), -46.0
+    ring = cut(plate(track, 8, -20, 0), plate(track, -6, -18, 2))
+    ring = fuse(ring, wall(track, -0.6, 0.6, -1, 1))
+    ball, hollow = (BRepPrimAPI_MakeSphere(gp_Pnt(0, 0, centre), radius).Shape() for radius in (70.0, 68.0))
+    dome = common(cut(ball, hollow), plate(track, 20, 1, 60))
+    flange = cut(plate(track, 8, 1, 3), plate(track, -6, 0, 4))
+    turns = [2 * math.pi * k / 12 for k in range(12)]
+    flange = cut(flange, *(cylinder((63 * math.cos(a), 63 * math.sin(a), 0), 2.0, 4.0) for a in turns))
+    between = [a + math.pi / 12 for a in turns]
+    studs = [cylinder((60.5 * math.cos(a), 60.5 * math.sin(a), 2.5), 1.0, 2.0) for a in between]
+    cover = fuse(flange, dome, *studs)
+    return HardModel(assembly(Node("lamp dome", cover), Node("lamp ring", ring)), ())
+
+
+def filter_cup() -> HardModel:
+    """A cup of 120 mm whose rim, and the lid on it, follow a cylinder of 100 mm across it."""
+    track = circle(35)
+
+    def across(radius: float) -> Any:
+        axis = gp_Ax2(gp_Pnt(-100, 0, -100), gp_Dir(1, 0, 0))
+        return BRepPrimAPI_MakeCylinder(axis, radius, 200).Shape()
+
+    cup = cut(plate(track, 4, -120, 20), plate(track, -4, -117, 40))
+    cup = fuse(common(cup, across(100)), common(wall(track, -0.6, 0.6, -25, 30), across(101)))
+    lid = cut(common(plate(track, 4, -25, 20), across(103)), across(101))
+    return HardModel(assembly(Node("filter lid", lid), Node("filter cup", cup)), ())
+
+
+def cabinet() -> HardModel:
+    """The logger's housing with four boards of ten chips each in it: 46 solids."""
+    inside = []
+    for n in range(4):
+        x, z = -70.0 + 36.0 * n, -3.4
+        inside.append(Node(f"board {n + 1}", box((x, -40, z), (x + 30, 40, z + 0.8))))
+        for k in range(10):
+            at = (x + 2.0 + 14.0 * (k % 2), -36.0 + 15.0 * (k // 2), z + 0.8)
+            inside.append(Node(f"chip {n + 1}.{k + 1}", box(at, (at[0] + 10, at[1] + 10, at[2] + 1.0))))
+    return HardModel(assembly(*inside, *_pair()), ())
+
+
+OWN: dict[str, Callable[[], HardModel]] = {"lamp": lamp, "filter-cup": filter_cup, "cabinet": cabinet}
 
 
 @dataclass(frozen=True)

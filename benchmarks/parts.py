@@ -28,8 +28,10 @@ def shapes(folder: Path, tell: Tell, names: Sequence[str] = ()) -> Iterator[Row]
         if names and name not in names:
             continue
         tell(f"{name} ({kind})")
-        found = job("review", draw_shape(name, folder))
+        path = draw_shape(name, folder)
+        floor, found = job("bare", path), job("review", path)
         yield within(f"{kind}: {name}", found["cpu"], 3.0, _behind(found))
+        yield memory(name, floor, found)
     for name in FACETED:
         if names and name not in names:
             continue
@@ -38,6 +40,14 @@ def shapes(folder: Path, tell: Tell, names: Sequence[str] = ()) -> Iterator[Row]
         floor, found = job("bare", path), job("review", path)
         behind = f"{_behind(found)}; bare read {floor['cpu']:.2f} s"
         yield within(f"faceted: {name}, more than the bare read", found["cpu"] - floor["cpu"], 1.5, behind)
+        yield memory(name, floor, found)
+
+
+def memory(name: str, floor: dict, found: dict) -> Row:
+    """What a review holds more than the bare read of the same model, each in a process of its own, at their peaks."""
+    more = found["peak_mb"] - floor["peak_mb"]
+    behind = f"{found['peak_mb']:.0f} MB, {floor['peak_mb']:.0f} MB"
+    return Row(f"memory over the bare read, {name}", more, "MB", f"<= {MEMORY_MB}", more <= MEMORY_MB, behind)
 
 
 def real(models: Path, tell: Tell) -> Iterator[Row]:
@@ -69,9 +79,11 @@ class Climbed:
     Attributes
     ----------
     rungs : (size, CPU seconds) in growing order
+    largest : what was found of the last model, and its file
     """
 
     rungs: tuple[tuple[float, float], ...]
+    largest: tuple[dict, Path] = ({}, Path())
 
     @property
     def fitted(self) -> float:
@@ -90,7 +102,7 @@ class Climbed:
 def climb(name: str, folder: Path, ladder: Ladder | None = None) -> Climbed:
     """Review a ladder's models one by one."""
     ladder = ladder or LADDERS[name]
-    rungs = []
+    rungs, found, path = [], {}, Path()
     for size in ladder.sizes:
         path = folder / f"{name.replace(' ', '-')}-{size:g}.step"
         if not path.exists():
@@ -101,7 +113,7 @@ def climb(name: str, folder: Path, ladder: Ladder | None = None) -> Climbed:
             raise RuntimeError(f"{path.name} is not reviewed ({found['reason']}): its cost says nothing")
         grown = found["stations"] if ladder.unit == "stations" else size
         rungs.append((grown, found["cpu"]))
-    return Climbed(tuple(rungs))
+    return Climbed(tuple(rungs), (found, path))
 
 
 def ladders(folder: Path, tell: Tell, names: Sequence[str] = ()) -> Iterator[Row]:
@@ -115,6 +127,8 @@ def ladders(folder: Path, tell: Tell, names: Sequence[str] = ()) -> Iterator[Row
         steps = ", ".join(f"{size:g}: {cost:.2f} s" for size, cost in climbed.rungs)
         behind = f"{ladder.unit}: {steps}; fitted {climbed.fitted:.2f}, between the last two {climbed.last:.2f}"
         yield Row(f"growth with {name}", worse, "power", f"<= {POWER}", worse <= POWER, behind)
+        found, path = climbed.largest
+        yield memory(path.stem, job("bare", path), found)
 
 
 # -- from the shell ---------------------------------------------------------------------------------------

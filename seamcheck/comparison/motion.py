@@ -7,8 +7,6 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
-from scipy.optimize import least_squares
-from scipy.spatial.transform import Rotation
 
 from seamcheck.comparison.nearest import find_nearest
 from seamcheck.comparison.paths import SeamPath
@@ -98,6 +96,9 @@ def _share(motion: Rigid, points: np.ndarray, after: Sequence[SeamPath]) -> floa
 
 def _settle(start: Rigid, points: np.ndarray, after: Sequence[SeamPath], turns: bool) -> Rigid:
     """The motion near a first guess that brings the points closest to the seam."""
+    from scipy.optimize import least_squares  # here: most revisions lie where they lay
+    from scipy.spatial.transform import Rotation
+
     centre = points.mean(axis=0)
     middle = start.points(centre)
 
@@ -122,6 +123,8 @@ def _rotations(
     beams: tuple[np.ndarray, np.ndarray],
 ) -> list[Rigid]:
     """Starts for the search: beam onto beam, then turned about it; the few that come nearest, least turn first."""
+    from scipy.spatial.transform import Rotation
+
     upright = Rotation.align_vectors([beams[1]], [beams[0]])[0].as_matrix()
     starts = []
     for angle in range(0, 360, 15):

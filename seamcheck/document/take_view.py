@@ -142,7 +142,8 @@ def closed_outlines(
     kept = segments.copy()
     for side in (-shown, shown):
         u0, v0, u1, v1 = segments.T
-        crosses = (u0 < side) & (u1 >= side)
+        # lines that end on a side, as those that are cut there do, count as those that cross it
+        crosses = (u0 < side) & (u1 >= side) if side > 0 else (u0 <= side) & (u1 > side)
         share = (side - u0[crosses]) / (u1 - u0)[crosses]
         at = v0[crosses] + share * (v1 - v0)[crosses]
         ends = (2, 3) if side > 0 else (0, 1)

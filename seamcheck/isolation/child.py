@@ -16,7 +16,7 @@ from typing import Any, BinaryIO
 from seamcheck.errors import SeamcheckError
 from seamcheck.isolation.confine import confine
 from seamcheck.isolation.frames import Readable, Writable, read_message, write_message
-from seamcheck.isolation.loading import load_little
+from seamcheck.isolation.loading import begin_review_process
 
 EXTRA_TIME_S = 5.0  # the parent ends the child at its limit; without a parent it ends itself this much later
 _PR_SET_PDEATHSIG = 1  # linux/prctl.h
@@ -26,7 +26,7 @@ def main() -> None:
     """Entry of a fresh child process."""
     answers = _keep_stdout_clean()
     faulthandler.enable()
-    load_little()
+    begin_review_process()
     if hasattr(signal, "SIGINT"):
         signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent ends the child on Ctrl-C
     job = read_message(sys.stdin.buffer)

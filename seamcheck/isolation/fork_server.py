@@ -20,7 +20,7 @@ from typing import Any
 from seamcheck.isolation.child import EXTRA_TIME_S, end_with_parent, run_job
 from seamcheck.isolation.confine import confine
 from seamcheck.isolation.frames import read_message
-from seamcheck.isolation.loading import load_little
+from seamcheck.isolation.loading import begin_review_process
 
 REQUEST_SIZE = 9  # kind (1 byte) and number of the job (8 bytes, big-endian)
 FORK, END = b"F", b"E"
@@ -35,7 +35,7 @@ def main() -> None:
     control, parent, preload = socket.socket(fileno=int(sys.argv[1])), int(sys.argv[2]), sys.argv[3:]
     for number in (signal.SIGINT, signal.SIGTERM):  # the parent ends this process by closing the socket
         signal.signal(number, signal.SIG_IGN)
-    load_little()
+    begin_review_process()
     for module in preload:
         with suppress(Exception):  # a job that needs it fails with its own words
             importlib.import_module(module)

@@ -12,6 +12,7 @@ from OCP.Bnd import Bnd_Box
 from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.BRepBndLib import BRepBndLib
+from OCP.BRepClass3d import BRepClass3d_SolidClassifier
 from OCP.BRepGProp import BRepGProp
 from OCP.BRepLProp import BRepLProp_SLProps
 from OCP.BRepTools import BRepTools
@@ -122,6 +123,11 @@ class Body:
         found = [edges_spread(edges)]
         found += [face_spread(face) for face, bent in zip(self.faces, self._bent_twice, strict=True) if bent]
         return hull_corners(np.concatenate(found))
+
+    @cached_property
+    def classifier(self) -> BRepClass3d_SolidClassifier:
+        """Tells of points whether they lie inside: loaded once, which costs as much as some answers."""
+        return BRepClass3d_SolidClassifier(self.shape)
 
     @cached_property
     def own_box(self) -> OwnBox:

@@ -6,7 +6,6 @@ from typing import Any
 
 import numpy as np
 from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeVertex
-from OCP.BRepClass3d import BRepClass3d_SolidClassifier
 from OCP.BRepExtrema import BRepExtrema_DistShapeShape
 from OCP.gp import gp_Dir, gp_Lin, gp_Pnt
 from OCP.IntCurvesFace import IntCurvesFace_Intersector, IntCurvesFace_ShapeIntersector
@@ -59,7 +58,9 @@ def depth_inside(body: Body, points: np.ndarray, direction: np.ndarray, reach: f
 
 def contains(body: Body, points: np.ndarray) -> np.ndarray:
     """(n,) bool: which points (n, 3) mm lie inside a solid."""
-    inside = BRepClass3d_SolidClassifier(body.shape)
+    if not len(points):
+        return np.zeros(0, dtype=bool)
+    inside = body.classifier
     found = np.zeros(len(points), dtype=bool)
     for i, point in enumerate(points):
         inside.Perform(gp_Pnt(*map(float, point)), _TOLERANCE)

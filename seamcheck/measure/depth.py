@@ -61,8 +61,8 @@ def deepest(
         if not np.isfinite(inward).all() or np.linalg.norm(inward) < 0.05:
             continue  # faces that face each other: nothing lies between them
         tried = place[k] + _INTO[:, None] * inward / np.linalg.norm(inward)
-        held = contains(cover, tried) & contains(body, tried)
-        if held[0]:  # else it is no border of an overlap
+        if _in_both(cover, body, tried[:1])[0]:  # else it is no border of an overlap
+            held = np.append(True, _in_both(cover, body, tried[1:]))
             spots += [_Spot(inside, faces, normals) for inside in tried[held]]
             ways += [n for n in normals if len(ways) < _WAYS and all(abs(n @ way) < _SAME_WAY for way in ways)]
     for also_grazing in (False, True):
@@ -73,6 +73,14 @@ def deepest(
                 return None
             return Overlap(deepest, _three(at), _three(along), (one, spot.faces[0]), (other, spot.faces[1]))
     return None
+
+
+def _in_both(one: Body, other: Body, points: np.ndarray) -> np.ndarray:
+    """(n,) bool: points (n, 3) mm that lie inside both bodies; the one with fewer faces is asked first."""
+    held = np.ones(len(points), dtype=bool)
+    for body in sorted((one, other), key=lambda body: len(body.faces)):
+        held[held] = contains(body, points[held])
+    return held
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -161,7 +169,7 @@ def within(one: str, other: str, cover: Body, body: Body) -> Iterator[Overlap]:
     if not len(corners):
         return
     place = corners[0].mean(axis=0) - _INTO[0] * _normal(body, 0, corners[0].mean(axis=0))
-    if contains(cover, place[None])[0] and contains(body, place[None])[0]:
+    if _in_both(cover, body, place[None])[0]:
         size = body.box[3:] - body.box[:3]
         k = int(np.argmin(size))
         middle = (body.box[:3] + body.box[3:]) / 2

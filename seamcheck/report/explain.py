@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from functools import cache
 
 from rich.console import RenderableType
 from rich.text import Text
@@ -149,11 +150,17 @@ def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
 
 def judged_by(column: str) -> list[str]:
     """Keys of the rules that look at a quantity."""
-    return [
-        rule.key
-        for rule in RULES.values()
-        if column in rule.quantities or any(column in (c.column, c.judged) for c in rule.checks)
-    ]
+    return _judges().get(column, [])
+
+
+@cache
+def _judges() -> dict[str, list[str]]:
+    """Quantity -> keys of the rules that look at it."""
+    found: dict[str, list[str]] = {}
+    for rule in RULES.values():
+        for column in {*rule.quantities, *(key for c in rule.checks for key in (c.column, c.judged))}:
+            found.setdefault(column, []).append(rule.key)
+    return found
 
 
 def _unit(unit: str) -> str:

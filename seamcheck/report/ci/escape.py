@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from urllib.parse import quote
 
-_NOT_XML = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+_NOT_XML = "[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]"
 """What XML 1.0 (fifth edition, section 2.2, production Char) does not allow, not even escaped."""
 
 
 def xml_text(text: str) -> str:
     """Text with nothing that XML does not allow; escaping < & > is the writer's work."""
-    return _NOT_XML.sub("\N{REPLACEMENT CHARACTER}", text)
+    return re.sub(_NOT_XML, "\N{REPLACEMENT CHARACTER}", text)
 
 
 def one_line(text: str) -> str:
