@@ -53,7 +53,7 @@ STEPS: tuple[Callable[..., Any], ...] = (
 )  # fmt: skip
 """What takes long and hangs on its arguments and its module's constants alone."""
 TABLE = Path(__file__).with_name("constants.md")
-ENDLESS = 1000.0
+NOTHING, ENDLESS = 1e-9, 1000.0
 NAMED = {"plug-010": ("p2", "p1"), "lid-between-two-walls": ("p1", "p2")}
 """Cases that are also asked with their cover and base named."""
 SAME_LENGTH, SAME_LIGHT = 0.02, 0.05  # share, degrees: between two answers that are one
@@ -66,16 +66,19 @@ def names() -> list[str]:
     return [name for name in vars(constants) if name.isupper()]
 
 
-def changes(value: Any, step: float) -> list[Any]:
-    """A constant smaller and larger by a share, none and without end; of weights where they stand, and all at 1."""
+def changes(value: Any, step: float) -> tuple[list[Any], list[Any]]:
+    """A constant smaller and larger by a share, of weights the values at which they stand; and without its rule.
+
+    Without its rule a bound is nothing or endless, and a weight is always 1.
+    """
+    near = (1 - step, 1 + step)
     if not isinstance(value, tuple):
-        return [(1 - step) * value, (1 + step) * value, 0.0, ENDLESS * value]
+        return [f * value for f in near], [NOTHING * value, ENDLESS * value]
     *at, weights = value
     if isinstance(weights, tuple):
-        (at,) = at
-        other, weightless = weights, (at, (1.0,) * len(weights))
-        return [weightless, *((tuple(f * v for v in at), other) for f in (1 - step, 1 + step))]
-    return [(*at, 1.0), *((*(f * v for v in at), weights) for f in (1 - step, 1 + step))]
+        (places,) = at
+        return [(tuple(f * v for v in places), weights) for f in near], [(places, (1.0,) * len(weights))]
+    return [(*(f * v for v in at), weights) for f in near], [(*at, 1.0)]
 
 
 def users(name: str) -> list[ModuleType]:
@@ -171,20 +174,24 @@ def differ(one: Answer, other: Answer) -> bool:
     return False
 
 
-def deciding(name: str, chosen: Sequence[str], step: float, folder: Path) -> tuple[list[str], float]:
-    """The constants that decide one drawn case, and the CPU seconds that this took."""
+def deciding(name: str, chosen: Sequence[str], step: float, folder: Path) -> tuple[dict[str, int], float]:
+    """The constants that decide one drawn case (0 where they are changed by a share, 1 where their rule goes), and
+    the CPU seconds that this took."""
     start = time.process_time()
     assembly = join_pieces(read_assembly([write_model(folder / f"{name}.step", JOINTS[name]())]), Settings())
     asked = [None, NAMED[name]] if name in NAMED else [None]
-    found = []
+    found: dict[str, int] = {}
     with remembering():
         usual = [answer(assembly, named) for named in asked]
+
+        def decides(constant: str, value: Any) -> bool:
+            with changed(constant, value):
+                return any(differ(one, answer(assembly, named)) for one, named in zip(usual, asked, strict=True))
+
         for constant in chosen:
-            for value in changes(getattr(constants, constant), step):
-                with changed(constant, value):
-                    if any(differ(one, answer(assembly, named)) for one, named in zip(usual, asked, strict=True)):
-                        found.append(constant)
-                        break
+            for far, values in enumerate(changes(getattr(constants, constant), step)):
+                if constant not in found and any(decides(constant, value) for value in values):
+                    found[constant] = far
     return found, time.process_time() - start
 
 
@@ -197,34 +204,38 @@ def main(only: Sequence[str], chosen: Sequence[str], step: float, jobs: int) -> 
     """Say for each constant which labelled cases it decides, and write the table beside this module."""
     cases = [name for name in JOINTS if not only or name.startswith(tuple(only))]
     tried = list(chosen) or names()
-    decided: dict[str, list[str]] = {name: [] for name in tried}
+    decided: dict[str, tuple[list[str], list[str]]] = {name: ([], []) for name in tried}
     seconds = 0.0
     with tempfile.TemporaryDirectory() as scratch, ProcessPoolExecutor(jobs, mp_context=get_context("spawn")) as pool:
         try_one = partial(deciding, chosen=tried, step=step, folder=Path(scratch))
         for case, (found, spent) in zip(cases, pool.map(try_one, cases), strict=True):
             seconds += spent
             click.echo(f"{case}: {', '.join(found)} ({spent:.1f} s)")
-            for name in found:
-                decided[name].append(case)
+            for name, far in found.items():
+                decided[name][far].append(case)
     lines = [
         _HEAD.format(step=100 * step, count=len(cases)),
-        "| constant | value | decides | cases |",
-        "|---|---|---|---|",
+        f"| constant | value | {100 * step:.0f} % | its rule | cases |",
+        "|---|---|---|---|---|",
     ]
-    for name, found in decided.items():
-        told = ", ".join(found[:6]) + (", ..." if len(found) > 6 else "")
-        lines.append(f"| `{name}` | {getattr(constants, name)} | {len(found)} | {told} |")
+    for name, (near, far) in decided.items():
+        named = near + far
+        told = ", ".join(named[:_TOLD]) + (", ..." if len(named) > _TOLD else "")
+        lines.append(f"| `{name}` | {getattr(constants, name)} | {len(near)} | {len(far)} | {told} |")
     click.echo("\n".join([*lines, f"{seconds:.0f} s of CPU"]))
     if not only and not chosen:
         TABLE.write_text("\n".join(lines) + "\n", encoding="utf-8")
 
 
+_TOLD = 6
 _HEAD = """# What decides recognition
 
 Made by `python -m benchmarks.constants`: each number of `joint/constants.py` (where it stands with its reason) is
-made {step:.0f} % smaller and larger, nothing and endless on each of {count} drawn cases; of a weight the values where
-it stands, and it is left out. A case is decided by a number where this changes the joints, a kind, the light, the state
-in which the model is drawn, the seam's length by more than 2 %, or the reason of a refusal.
+changed on each of {count} drawn cases. A case is decided by a number where this changes the joints, a kind, the light,
+the state in which the model is drawn, the seam's length by more than 2 %, or the reason of a refusal.
+
+- {step:.0f} %: cases that it decides where it is {step:.0f} % smaller or larger (of a weight the values where it is);
+- its rule: further cases that change where the rule goes: the bound nothing or endless, the weight always 1.
 """
 
 if __name__ == "__main__":

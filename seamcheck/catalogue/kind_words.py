@@ -1,7 +1,8 @@
-"""Texts about a weld rib, said of the wall or band that a joint of another kind has in its place.
+"""Texts about a rib, said of the wall or band that a joint of another kind has in its place.
 
 One text serves all kinds: where it says "rib", a plain wall reads "wall" and a lap "band". Its key then ends in
 ``.wall`` or ``.band``, so that every language makes the same of it. The German words share the gender of "Rippe".
+"Weld rib" is never exchanged: it is what a wall or a lap lacks.
 """
 
 from __future__ import annotations
@@ -16,7 +17,8 @@ _ENGLISH = {WALL: ("wall", "wall top"), BAND: ("band", "band")}
 """What stands for the rib, and what does where the text speaks of a wall besides."""
 _GERMAN = {WALL: ("Wand", "Wandoberkante"), BAND: ("Auflage", "Auflage")}
 _GERMAN_MANY = {"Wand": "Wände", "Wandoberkante": "Wandoberkanten", "Auflage": "Auflagen"}
-_RIB, _RIPPE = re.compile(r"\b([Rr])ib(s?)\b"), re.compile(r"\b([Rr])ippe(n?)(?![a-zäöüß])|\bRippen(?=[a-zäöüß-])")
+_RIB = re.compile(r"(?<![Ww]eld )(?<![-{])\b([Rr])ib(s?)\b(?!-)")
+_RIPPE = re.compile(r"(?<![-{])\b([Rr])ippe(n?)(?![a-zäöüß])|\bRippen(?=[a-zäöüß-])")
 
 
 def word_of(kind: str) -> str:

@@ -107,7 +107,7 @@ NOTES: dict[str, str] = {
     "joint.base.blocked": "{base} is the base: on its side the beam path is blocked.",
     "joint.light.given": "The beam direction was given.",
     "joint.light.square": "The beam is square to the seam faces (the flanks leave the direction open).",
-    "joint.light.pull": "The beam runs along the direction of pull of the rib's flanks.",
+    "joint.light.pull": "The beam runs along the direction of pull of the flanks beside the seam.",
     "joint.for": "For: {evidence}",
     "joint.against": "Against: {evidence}",
     "joint.see-through": "By geometry {other} could be the cover as well; {cover} is drawn transparent (a hint, no "

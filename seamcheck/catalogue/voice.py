@@ -14,6 +14,8 @@ from functools import cache
 from string import Formatter
 from typing import Any
 
+from seamcheck.catalogue.kind_words import worded
+
 LANGUAGES = {"en": "English", "de": "Deutsch"}
 """Code of a language -> its own name."""
 
@@ -40,10 +42,12 @@ class Voice:
     ----------
     language : a key of LANGUAGES
     length : one of LENGTHS
+    melts : what stands in for the rib that the texts speak of ('wall', see kind_words.py), '' for none
     """
 
     language: str = "en"
     length: str = "mm"
+    melts: str = ""
 
 
 _ENGLISH = Voice()
@@ -94,9 +98,8 @@ def translated(key: str, english: str) -> str:
     key : of the text, '' for a fixed text of a report, which is found by its English wording
     """
     language = voice().language
-    if language == "en":
-        return english
-    return _texts(language).get((key, "" if key else english), english)
+    text = english if language == "en" else _texts(language).get((key, "" if key else english), english)
+    return text if key.startswith("standing/") else worded(text, voice().melts, language)  # a source says what it says
 
 
 def decimal_sign() -> str:

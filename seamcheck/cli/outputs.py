@@ -286,11 +286,12 @@ def make(
     fields : title, project ... of the page
     voice : language and unit of what people read; None for English and mm
     """
-    if voice is None or not output.speaks:
+    if not output.speaks:
         return _made(output, content, models, paper, fields)
-    from seamcheck.report.language import spoken, spoken_reviews
+    from seamcheck.report.language import spoken, spoken_reviews, voice_of
 
-    with speaking(voice):
+    voice = voice or Voice()
+    with speaking(voice_of(content, voice) if isinstance(content, Mapping) else voice):
         content = spoken(content) if isinstance(content, Mapping) else spoken_reviews(content)
         return _made(output, content, models, paper, fields)
 

@@ -180,9 +180,9 @@ def show_review(document: Mapping[str, Any], quiet: bool, verbose: bool, voice: 
     """A review on the terminal: one line, one screen, or everything with its tables; in a language and a unit."""
     from seamcheck.catalogue.voice import Voice, speaking
     from seamcheck.report import screen, text
-    from seamcheck.report.language import spoken
+    from seamcheck.report.language import spoken, voice_of
 
-    with speaking(voice or Voice()):
+    with speaking(voice_of(document, voice or Voice())):
         document = spoken(document)
         if quiet:
             show(text.one_line(document))

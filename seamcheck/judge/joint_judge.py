@@ -11,12 +11,12 @@ import numpy as np
 from msgspec.structs import replace
 
 from seamcheck.catalogue.interface_rules import NEEDS
-from seamcheck.catalogue.kind_words import keyed, speaks_of_rib, word_of
+from seamcheck.catalogue.kind_words import keyed, speaks_of_rib, word_of, worded
 from seamcheck.catalogue.message import Amount, Message, values_of
 from seamcheck.catalogue.messages import WORDINGS, message, wording
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.say import Value, english
+from seamcheck.catalogue.say import TEXTS, Value, english, sentence
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import OUTSIDE, Face, Finding, JointResult
 from seamcheck.measure.table import PathSurvey
@@ -142,11 +142,19 @@ def of_kind(finding: Finding, kind: str) -> Finding:
 
     def own(key: str) -> str:
         texts = WORDINGS.get(key)
-        return keyed(key, word) if texts and speaks_of_rib(texts.says, texts.remedy, texts.harm) else key
+        speaks = speaks_of_rib(texts.says, texts.remedy, texts.harm) if texts else speaks_of_rib(TEXTS.get(key, ""))
+        return keyed(key, word) if speaks else key
 
-    said = [message(own(m.key), values_of(m)) if own(m.key) != m.key else m for m in finding.messages]
-    told = replace(finding, messages=tuple(said), message=" ".join(m.text for m in said))
-    return in_words(told, own(finding.key), {}) if own(finding.key) != finding.key else told
+    def told(one: Message) -> Message:
+        if own(one.key) == one.key:
+            return one
+        if one.key in WORDINGS:
+            return message(own(one.key), values_of(one))
+        return sentence(own(one.key), worded(TEXTS[one.key], word), values_of(one)).message
+
+    said = [told(one) for one in finding.messages]
+    result = replace(finding, messages=tuple(said), message=" ".join(m.text for m in said))
+    return in_words(result, own(finding.key), {}) if own(finding.key) != finding.key else result
 
 
 def saying(finding: Finding, *more: Message) -> Finding:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
-from seamcheck.catalogue.kind_words import base_of, worded
+from seamcheck.catalogue.kind_words import WALL, base_of, word_of, worded
 from seamcheck.catalogue.known import STANDINGS
 from seamcheck.catalogue.message import Amount, Message, Sentence
 from seamcheck.catalogue.messages import WORDINGS, is_known
@@ -49,6 +49,12 @@ def catalogue_texts() -> dict[str, str]:
     texts |= {f"word/{key}": text for key, text in WORDS.items()}
     texts |= {f"known/{key}": key for key in STANDINGS}
     return {key: text for key, text in texts.items() if text}
+
+
+def voice_of(document: Mapping[str, Any], wanted: Voice) -> Voice:
+    """The voice for a document: where all that is welded are plain walls, it speaks of the wall instead of a rib."""
+    words = {word_of(joint["kind"]) for joint in document.get("joints") or ()}
+    return replace(wanted, melts=WALL) if words == {WALL} else wanted
 
 
 def spoken(document: Mapping[str, Any]) -> Mapping[str, Any]:
@@ -170,10 +176,12 @@ def _spoken(message: Message) -> str:
     if is_known(message.key):
         english = wording_of(message.key).says
         return _filled(_in_kind("say", message.key, english), message.args, message.parts or {}, english)
-    english = TEXTS.get(message.key, "")
+    base, word = (message.key, "") if message.key in TEXTS else base_of(message.key)
+    english = TEXTS.get(base, "")
     if not english:  # of another version: its text is all there is
         return message.text
-    return _filled(translated(f"say/{message.key}", english), message.args, message.parts or {}, english)
+    own = worded(translated(f"say/{base}", english), word, voice().language)
+    return _filled(own, message.args, message.parts or {}, english)
 
 
 def _filled(

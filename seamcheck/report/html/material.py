@@ -10,7 +10,7 @@ from typing import Any
 from jinja2 import Undefined
 from markupsafe import Markup
 
-from seamcheck.catalogue.voice import localised, unit_in_voice, voice
+from seamcheck.catalogue.voice import Voice, localised, unit_in_voice, voice
 from seamcheck.report import facts
 from seamcheck.report.html.translated import environment
 from seamcheck.report.language import known_word, term
@@ -25,7 +25,7 @@ def material_chapter(document: Mapping[str, Any]) -> Markup:
         return Markup("")
     pictures = {j["id"]: Markup(window_picture(j["material"].get("window") or {})) for j in joints}
     return Markup(
-        _template(voice().language).render(
+        _template(voice()).render(
             joints=joints, pictures=pictures, place=_place, drawn=drawn(), facts=facts, unit=unit_in_voice("mm"),
             number=plain_number, bare=_bare, signed=_signed, amount=amount, terms=terms, term=term,
             known_word=known_word, corners=corner_sentence, capital=lambda text: text[:1].upper() + text[1:],
@@ -51,7 +51,7 @@ def _place(bound: Mapping[str, Any]) -> str:
 
 
 @cache
-def _template(spoken: str) -> Any:
+def _template(spoken: Voice) -> Any:
     """The chapter's template, compiled in a language: the one that holds."""
     text = resources.files("seamcheck.report.html").joinpath("material.html").read_text("utf-8")
     return environment(undefined=Undefined).from_string(text)  # a section carries only what was computed

@@ -21,7 +21,7 @@ from markupsafe import Markup
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.voice import localised, tr, translated, unit_in_voice, voice
+from seamcheck.catalogue.voice import Voice, localised, tr, translated, unit_in_voice, voice
 from seamcheck.document.view import SectionSet, unpack_view
 from seamcheck.report import bands, facts, language, summary, where
 from seamcheck.report.facts import Document
@@ -68,7 +68,7 @@ def render_html(
         style += f"@page {{ size: {_PAPERS[paper]}; }}\n"
     style += page_footer(fields, str(document["model"]["file"]), str(document["model"].get("sha256") or ""))
     script = asset(_HERE, "page.js")
-    text: str = _template(voice().language).render(
+    text: str = _template(voice()).render(
         d=document,
         facts=facts,
         interface_rows=interface_rows,
@@ -119,7 +119,7 @@ def render_html(
 
 def prepare() -> None:
     """Read and compile what every page is made with, once for a process that forks others."""
-    _template(voice().language)
+    _template(voice())
     font_style()
     for name in ("chart.css", "page.css", "page.js"):
         asset(_HERE, name)
@@ -329,6 +329,6 @@ def _plain(value: Any) -> Any:
 
 
 @cache
-def _template(spoken: str) -> Any:
+def _template(spoken: Voice) -> Any:
     """The page's template, compiled in a language: the one that holds."""
     return environment().from_string(asset(_HERE, "page.html"))
