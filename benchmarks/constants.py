@@ -6,6 +6,7 @@ constant touches are done again.
 
 from __future__ import annotations
 
+import ast
 import inspect
 import re
 import sys
@@ -66,6 +67,22 @@ Answer = tuple[tuple[str, float, tuple[float, ...]], ...]
 def names() -> list[str]:
     """Every constant of recognition."""
     return [name for name in vars(constants) if name.isupper()]
+
+
+def reasons() -> dict[str, set[str]]:
+    """The cases that the reason of each constant names: the text right below it."""
+    found: dict[str, set[str]] = {}
+    waiting: list[str] = []
+    for node in ast.parse(inspect.getsource(constants)).body:
+        if isinstance(node, ast.Assign):
+            targets = node.targets[0]
+            waiting += [one.id for one in getattr(targets, "elts", [targets]) if isinstance(one, ast.Name)]
+        elif isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
+            text = str(node.value.value)
+            named = {case for case in JOINTS if re.search(rf"(?<![\w-]){case}(?![\w-])", text)}
+            found |= dict.fromkeys(waiting, named)
+            waiting = []
+    return found
 
 
 def changes(value: Any, step: float) -> tuple[list[Any], list[Any]]:
@@ -201,26 +218,34 @@ def deciding(name: str, chosen: Sequence[str], step: float, folder: Path) -> tup
 @click.option("--only", multiple=True, help="Drawn cases whose name begins so; nothing is written then.")
 @click.option("--constant", "chosen", multiple=True, help="Constants; default: all. Nothing is written then.")
 @click.option("--step", default=0.5, show_default=True, help="Share by which a constant is made smaller and larger.")
-@click.option("--every", default=1, show_default=True, help="Of cases no constant's text names, every so manieth.")
+@click.option("--every", default=0, help="Every so manieth case is tried on all constants besides; 1: all cases.")
 @click.option("--jobs", default=2, show_default=True)
 def main(only: Sequence[str], chosen: Sequence[str], step: float, every: int, jobs: int) -> None:
     """Say for each constant which labelled cases it decides, and write the table beside this module."""
-    said = inspect.getsource(constants)
-    named = [name for name in JOINTS if re.search(rf"\b{name}\b(?!-)", said)]
-    others = [name for name in JOINTS if name not in named][::every]
-    cases = [name for name in JOINTS if name.startswith(tuple(only)) or (not only and name in {*named, *others})]
     tried = list(chosen) or names()
+    said = reasons()
+    others = set() if not every else set(list(JOINTS)[::every])
+    asked = {
+        case: [name for name in tried if case in others or only or case in said[name]]
+        for case in JOINTS
+        if not only or case.startswith(tuple(only))
+    }
+    cases = [case for case, some in asked.items() if some]
     decided: dict[str, tuple[list[str], list[str]]] = {name: ([], []) for name in tried}
     seconds = 0.0
     with tempfile.TemporaryDirectory() as scratch, ProcessPoolExecutor(jobs, mp_context=get_context("spawn")) as pool:
-        try_one = partial(deciding, chosen=tried, step=step, folder=Path(scratch))
-        for case, (found, spent) in zip(cases, pool.map(try_one, cases), strict=True):
+        try_one = partial(deciding, step=step, folder=Path(scratch))
+        for case, (found, spent) in zip(cases, pool.map(try_one, cases, map(asked.get, cases)), strict=True):
             seconds += spent
             click.echo(f"{case}: {', '.join(found)} ({spent:.1f} s)")
             for name, far in found.items():
                 decided[name][far].append(case)
     lines = [
-        _HEAD.format(step=100 * step, count=len(cases), of=len(JOINTS), every=every),
+        _HEAD.format(
+            step=100 * step,
+            option=f" --every {every}" if every else "",
+            more=f" and on {len(others)} others" if every else "",
+        ),
         f"| constant | value | {100 * step:.0f} % | its rule | cases |",
         "|---|---|---|---|---|",
     ]
@@ -236,10 +261,9 @@ def main(only: Sequence[str], chosen: Sequence[str], step: float, every: int, jo
 _TOLD = 6
 _HEAD = """# What decides recognition
 
-Made by `python -m benchmarks.constants`: each number of `joint/constants.py` (where it stands with its reason) is
-changed on {count} of {of} drawn cases: those that the reasons name, and of the others every {every}. A case is decided
-by a number where this changes the joints, a kind, the light, the state in which the model is drawn, the seam's length
-by more than 2 %, or the reason of a refusal.
+Made by `python -m benchmarks.constants{option}`: each number of `joint/constants.py` is changed on the drawn cases that
+its reason there names{more}. A case is decided by it where this changes the joints, a kind, the light, the state in
+which the model is drawn, the seam's length by more than 2 %, or the reason of a refusal. `--every 1` tries all cases.
 
 - {step:.0f} %: cases that it decides where it is {step:.0f} % smaller or larger (of a weight the values where it is);
 - its rule: further cases that change where the rule goes: the bound nothing or endless, the weight always 1.

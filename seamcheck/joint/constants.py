@@ -28,19 +28,21 @@ NARROWEST, WIDEST = 0.1, 12.0
 """Mean width of a band: micro-rib (0.3); wall-80, chamfered-broad-top (6.4), block-under-a-plate (11)."""
 
 SAME_LEVEL = 0.1
-"""Bands whose gaps differ by less are one seam: the floor beside micro-rib lies 0.15 lower."""
+"""Bands whose gaps differ by less are one seam: the floor beside micro-rib lies 0.15 lower, lowered-stretch
+0.5."""
 
 LONGEST_DROP = 0.9
 """A stretch of rib may lie lower than the rest by up to this: lowered-stretch (0.5)."""
 
 FALLS = 0.75
-"""Of a rib's border, beside which the surface falls away: ledges (0.5) are none, every rib is 0.9 or more."""
+"""Of a rib's border, beside which the surface falls away: ledges (0.5) are none, ribs (rib-on-base) have 0.9 or
+more."""
 
 # what lies beside a band -----------------------------------------------------------------------------------------
 
 IS_BESIDE = 0.2
 """Of a band's border, that shows a trap, a rise or a filled step for it to decide the kind: one side of an open
-seam with junctions is about 0.4, jitter at corners below 0.05."""
+seam with junctions is about 0.4, jitter at corners below 0.05: ledge-10, wall-80."""
 
 WIDEST_WALL = 2.5
 """A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
@@ -56,10 +58,11 @@ and broad-low-rib (0.25, but 0.45 mm) are."""
 # where light comes in --------------------------------------------------------------------------------------------
 
 FREE_ENOUGH = 0.5
-"""Of the seam, over which the beam path must be free: half-covered."""
+"""Of the seam, over which the beam path must be free: rib-on-base (1.0), half-covered."""
 
 THIN, OPAQUE = 4.0, 8.0
-"""mm of plastic that light passes well, and that it hardly passes: stepped-tight (3), board-staked-to-the-cover."""
+"""mm of plastic that light passes well, and that it hardly passes: stepped-tight (3); the second only chooses what is
+asked where an obstacle stands before the thin part (shaded-by-a-frame of the hard models), which changes no joint here."""
 
 CLEARLY_THINNER = 1.5
 """Times thicker must the other part be for the thinner one to be the cover: rib-on-a-plate-under-a-hood (1.05)."""
@@ -71,7 +74,7 @@ slanted-10 keeps its pull."""
 # what speaks for and against a reading ---------------------------------------------------------------------------
 
 CARRIES = 0.7
-"""Confidence from which a reading is a joint; below it is named with what speaks against it."""
+"""Confidence from which a reading is a joint; below it is named with what speaks against it: wall-20 (1.0)."""
 
 # weights: (value that speaks against, value that supports, least weight), linear between; or values and weights
 
@@ -90,7 +93,7 @@ NAMED_STRIP = 0.75
 it: side gaps of plugs (plug-010, named) stay below `CARRIES`."""
 
 WAY_FREE = (0.5, 0.95, 0.6)
-"""Of the seam, with a free way for the light: screws-on-a-flat-lid (0.9)."""
+"""Of the seam, with a free way for the light: tongue-on-the-base, screws-on-a-flat-lid (0.9)."""
 
 THROUGH_LAP = ((2.5, 4.0, 5.0, 8.0, 12.0), (1.0, 0.85, 0.5, 0.4, 0.3))
 """mm of plastic that the light passes, and the weight: half-shells (12), bearing-in-a-bore (7)."""
@@ -109,17 +112,18 @@ ALONG = 0.5
 """Of the smaller part's length, over which an open rib must run: rib-along-a-bar (1.0)."""
 
 ON_EACH_OTHER = 0.15
-"""mm between faces without a rib that still lie on each other: floating-over-a-wall (0.5) does not."""
+"""mm between faces without a rib that still lie on each other: floating-over-a-wall (0.5) does not,
+axle-in-a-housing (0.1) does."""
 
 MARGIN = (-1.0, -0.5, 0.5)
 """Minus what the next way to read the same parts is worth over this one: from 0.8 on nothing else may speak against it
-for it to carry (half-shells)."""
+for it to carry: rib-on-a-plate-under-a-hood, lens-from-inside."""
 
 VOID = 0.1
-"""Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw, axle-in-a-housing)."""
+"""Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw), not wall-80."""
 
 THROUGH_HOLE = (-0.16, -0.05, 0.45)
-"""Minus what of the enclosed area is open through both parts: bearing-in-a-bore (0.16) closes nothing, bezel-on-a-ledge
+"""Minus what of the enclosed area is open through both parts: bearing-on-a-shaft closes nothing, bezel-on-a-ledge
 has the base's floor below its window."""
 
 SMALL = 0.25
