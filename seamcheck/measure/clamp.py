@@ -176,10 +176,13 @@ def _share(
         }
         # at a junction, what lies square to one path is the other
         ok = np.isin(np.asarray(path.reasons["rib_width_top"]).astype(str), ("junction", "end", "corner"))
-        for sign, edge in edges.items():
-            start = flat + np.where(np.isfinite(edge), edge, sign * (half + margin))[:, None] * across
-            # usually the land begins at once: no cut is needed
-            for far in (min(2 * clamp.width, clamp.reach), clamp.reach):
+        starts = {
+            sign: flat + np.where(np.isfinite(edge), edge, sign * (half + margin))[:, None] * across
+            for sign, edge in edges.items()
+        }
+        # usually the land begins at once on one side: no cut is needed
+        for far in (min(2 * clamp.width, clamp.reach), clamp.reach):
+            for sign, start in starts.items():
                 left = np.flatnonzero(~ok)
                 rays = shapely.linestrings(np.stack([start, start + sign * far * across], axis=1)[left])
                 ok[left] |= _crosses(land, rays, far, clamp.width)
