@@ -6,6 +6,8 @@ constant touches are done again.
 
 from __future__ import annotations
 
+import inspect
+import re
 import sys
 import tempfile
 import time
@@ -199,10 +201,14 @@ def deciding(name: str, chosen: Sequence[str], step: float, folder: Path) -> tup
 @click.option("--only", multiple=True, help="Drawn cases whose name begins so; nothing is written then.")
 @click.option("--constant", "chosen", multiple=True, help="Constants; default: all. Nothing is written then.")
 @click.option("--step", default=0.5, show_default=True, help="Share by which a constant is made smaller and larger.")
+@click.option("--every", default=1, show_default=True, help="Of cases no constant's text names, every so manieth.")
 @click.option("--jobs", default=2, show_default=True)
-def main(only: Sequence[str], chosen: Sequence[str], step: float, jobs: int) -> None:
+def main(only: Sequence[str], chosen: Sequence[str], step: float, every: int, jobs: int) -> None:
     """Say for each constant which labelled cases it decides, and write the table beside this module."""
-    cases = [name for name in JOINTS if not only or name.startswith(tuple(only))]
+    said = inspect.getsource(constants)
+    named = [name for name in JOINTS if re.search(rf"\b{name}\b(?!-)", said)]
+    others = [name for name in JOINTS if name not in named][::every]
+    cases = [name for name in JOINTS if name.startswith(tuple(only)) or (not only and name in {*named, *others})]
     tried = list(chosen) or names()
     decided: dict[str, tuple[list[str], list[str]]] = {name: ([], []) for name in tried}
     seconds = 0.0
@@ -214,7 +220,7 @@ def main(only: Sequence[str], chosen: Sequence[str], step: float, jobs: int) -> 
             for name, far in found.items():
                 decided[name][far].append(case)
     lines = [
-        _HEAD.format(step=100 * step, count=len(cases)),
+        _HEAD.format(step=100 * step, count=len(cases), of=len(JOINTS), every=every),
         f"| constant | value | {100 * step:.0f} % | its rule | cases |",
         "|---|---|---|---|---|",
     ]
@@ -231,8 +237,9 @@ _TOLD = 6
 _HEAD = """# What decides recognition
 
 Made by `python -m benchmarks.constants`: each number of `joint/constants.py` (where it stands with its reason) is
-changed on each of {count} drawn cases. A case is decided by a number where this changes the joints, a kind, the light,
-the state in which the model is drawn, the seam's length by more than 2 %, or the reason of a refusal.
+changed on {count} of {of} drawn cases: those that the reasons name, and of the others every {every}. A case is decided
+by a number where this changes the joints, a kind, the light, the state in which the model is drawn, the seam's length
+by more than 2 %, or the reason of a refusal.
 
 - {step:.0f} %: cases that it decides where it is {step:.0f} % smaller or larger (of a weight the values where it is);
 - its rule: further cases that change where the rule goes: the bound nothing or endless, the weight always 1.

@@ -8,30 +8,30 @@ from __future__ import annotations
 # which faces face each other ------------------------------------------------------------------------------------
 
 LARGEST_GAP = 1.0
-"""Parts drawn further apart than this do not face each other: floating-over-a-wall (0.5), cover-far-above."""
+"""Parts drawn further apart than this do not face each other: floating-over-a-wall (0.5), side-by-side (0.6)."""
 
 LARGEST_OVERLAP = 1.2
-"""A rib drawn deeper than this into the other part does not count: drawn-welded overlaps by the collapse."""
+"""A rib drawn deeper than this into the other part does not count: rib-welded overlaps by the collapse (0.4)."""
 
 NEAR = 3.5
-"""Faces further from the other part are ignored; trap floors are not: deep-groove (2.2)."""
+"""Faces further from the other part are ignored; trap floors are not: snap-plug, deep-groove (2.2)."""
 
 LEAST_SHARE = 0.4
-"""Of a face, that must be opposed: posts-at-rib-level, ledge-round."""
+"""Of a face, that must be opposed: board-in-a-holder, lid-on-a-broad-plate (0.34)."""
 
 BAND_SHARE = 0.5
-"""Of a whole band, that must be opposed: ledges under a lid with play."""
+"""Of a whole band, that must be opposed: land-with-tabs."""
 
 # which of them are bands -----------------------------------------------------------------------------------------
 
 NARROWEST, WIDEST = 0.1, 12.0
-"""Mean width of a band: micro-rib (0.3); wall-80, chamfered-broad-top."""
+"""Mean width of a band: micro-rib (0.3); wall-80, chamfered-broad-top (6.4), block-under-a-plate (11)."""
 
 SAME_LEVEL = 0.1
 """Bands whose gaps differ by less are one seam: the floor beside micro-rib lies 0.15 lower."""
 
 LONGEST_DROP = 0.9
-"""A stretch of rib may lie lower than the rest by up to this: lowered stretches of seeded defects."""
+"""A stretch of rib may lie lower than the rest by up to this: lowered-stretch (0.5)."""
 
 FALLS = 0.75
 """Of a rib's border, beside which the surface falls away: ledges (0.5) are none, every rib is 0.9 or more."""
@@ -50,20 +50,19 @@ SHOULDER, BOTH_SIDES = 0.4, 0.6
 where on it lies on both sides. A band higher than wide beside one open floor is a wall (wall-above-a-shelf: 1.9)."""
 
 FLATTEST_RIB, HIGH_ENOUGH = 0.3, 0.4
-"""Height of a rib over its width, or in mm, at least: butting-shells (a decorative step) is no rib, micro-rib (0.5 of
-its width) is."""
+"""Height of a rib over its width, or in mm, at least: butting-shells (a decorative step, 0.14) is no rib, low-rib (0.3)
+and broad-low-rib (0.25, but 0.45 mm) are."""
 
 # where light comes in --------------------------------------------------------------------------------------------
 
 FREE_ENOUGH = 0.5
-"""Of the seam, over which the beam path must be free: shaded-by-a-frame."""
+"""Of the seam, over which the beam path must be free: half-covered."""
 
 THIN, OPAQUE = 4.0, 8.0
-"""mm of plastic that light passes well, and that it hardly passes: light-from-either-side, butting-shells; without a
-rib the first is the bound: bearing-in-a-bore (7)."""
+"""mm of plastic that light passes well, and that it hardly passes: stepped-tight (3), board-staked-to-the-cover."""
 
 CLEARLY_THINNER = 1.5
-"""Times thicker must the other part be for the thinner one to be the cover: half-shells are ambiguous."""
+"""Times thicker must the other part be for the thinner one to be the cover: rib-on-a-plate-under-a-hood (1.05)."""
 
 ON_NORMAL = 5.0
 """Degrees: a plane seam whose normal lies so near the pull has its normal as the light: draft-inside (0.9);
@@ -77,18 +76,18 @@ CARRIES = 0.7
 # weights: (value that speaks against, value that supports, least weight), linear between; or values and weights
 
 LAP_SHOWN = (0.2, 0.4, 0.7)
-"""Of a border, that shows the mark of a ledge, a tongue or a step: bezel-on-a-ledge (0.5)."""
+"""Of a border, that shows the mark of a ledge, a tongue or a step: bezel-on-a-ledge (0.5), stepped-tight (0.5)."""
 
 AROUND = (0.05, 0.45, 0.45)
 """Of what lies within the smaller part's outline seen along the light, that a closed band encloses:
-right joints 0.43 and more, side gaps of plugs and half shells 0."""
+right joints 0.43 and more, bearing-on-a-shaft less."""
 
 HELD = 0.65
 """The base lies wholly inside the box of the cover: a board in its holder; lens-from-inside is the other way round."""
 
 NAMED_STRIP = 0.75
 """An open strip without a rib along a side: a seam only where the user names the parts, and nothing else speaks against
-it: side gaps of plugs (0.1 mm apart) stay below `CARRIES`."""
+it: side gaps of plugs (plug-010, named) stay below `CARRIES`."""
 
 WAY_FREE = (0.5, 0.95, 0.6)
 """Of the seam, with a free way for the light: screws-on-a-flat-lid (0.9)."""
@@ -100,14 +99,14 @@ LAP_APART = ((0.05, 0.15, 0.2, 0.3), (1.0, 0.85, 0.6, 0.2))
 """mm between the faces, and the weight: floating-over-a-wall (0.5), stepped-outer-only (0)."""
 
 OPPOSED = (0.5, 0.9, 0.5)
-"""Of the band, over which the other part lies: half-covered (0.5)."""
+"""Of the band, over which the other part lies: half-covered (0.5), frame-as-a-lid."""
 
 BRIDGED = 0.18
 """Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that
-is open for a plug; small-lid-beside-open (0.06), land-interrupted-by-a-plug (0.05)."""
+is open for a plug: plate-over-an-opening; base-half-as-long ends on a whole side."""
 
 ALONG = 0.5
-"""Of the smaller part's length, over which an open rib must run: straight-bar (1.0), side of a plug with a step."""
+"""Of the smaller part's length, over which an open rib must run: rib-along-a-bar (1.0)."""
 
 ON_EACH_OTHER = 0.15
 """mm between faces without a rib that still lie on each other: floating-over-a-wall (0.5) does not."""
@@ -140,4 +139,4 @@ THROUGH = 0.02
 press fits share less."""
 
 TOUCHING = 0.02
-"""mm: the modelled state is 'touching' up to this gap or overlap."""
+"""mm: the modelled state is 'touching' up to this gap or overlap: rib-small-gap (0.05) is none."""

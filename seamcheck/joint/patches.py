@@ -15,7 +15,7 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.joint.constants import LEAST_SHARE, ON_EACH_OTHER
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import heights_at
+from seamcheck.joint.heights import heights_at, tree_of
 from seamcheck.joint.regions import union_region
 from seamcheck.kernel import Body
 
@@ -165,7 +165,8 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
     z = sign * frame.axes[2]
     own = np.isin(side.face, faces) & (side.normal @ z > 0)
     facing = (side.normal @ z > 0.2) & ~np.isin(side.face, faces)
-    surface = frame.local(side.corners[facing])
+    surface = _around(frame.local(side.corners[facing]), region, _AWAY[-1])
+    tree = tree_of(surface)
     edge = region.buffer(_NEAREST, quad_segs=4).boundary
     count = int(np.clip(edge.length / 1.0, 16, 400))
     spread = np.linspace(0, 1, count, endpoint=False)
@@ -179,7 +180,7 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
     descends = np.ones(count, dtype=bool)
     for away in scale * np.array(_AWAY):  # a drafted or rounded flank hides the floor right beside it
         beside = foot + away * outward
-        height, index, _ = heights_at(beside, surface)
+        height, index, _ = heights_at(beside, surface, tree)
         height = sign * height
         near = height > level[index] - DEEPEST_FLOOR
         highest = np.full(count, -np.inf)
@@ -190,6 +191,14 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
             falls |= fallen & descends
         shoulder = max(shoulder, float(np.mean(fallen & np.isfinite(highest))))
     return float(np.mean(falls)), shoulder
+
+
+def _around(corners: np.ndarray, region: BaseGeometry, reach: float) -> np.ndarray:
+    """Of facets (n, 3, 3) those whose bounds, seen along z, come within reach (mm) of a region's."""
+    x0, y0, x1, y1 = region.bounds
+    low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
+    near = (high >= (x0 - reach, y0 - reach)).all(axis=1) & (low <= (x1 + reach, y1 + reach)).all(axis=1)
+    return np.asarray(corners[near])
 
 
 def _level(points: np.ndarray, top: np.ndarray, sign: float) -> np.ndarray:

@@ -12,7 +12,7 @@ from msgspec.structs import replace
 
 from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.kind_words import keyed, speaks_of_rib, word_of, worded
-from seamcheck.catalogue.message import Amount, Message, values_of
+from seamcheck.catalogue.message import Amount, Message, Sentence, values_of
 from seamcheck.catalogue.messages import WORDINGS, message, wording
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
@@ -146,11 +146,14 @@ def of_kind(finding: Finding, kind: str) -> Finding:
         return keyed(key, word) if speaks else key
 
     def told(one: Message) -> Message:
-        if own(one.key) == one.key:
+        values = values_of(one)
+        within = {n: [told(part.message) for part in parts] for n, parts in values.items() if isinstance(parts, list)}
+        key = own(one.key)
+        if key == one.key and not within:
             return one
-        if one.key in WORDINGS:
-            return message(own(one.key), values_of(one))
-        return sentence(own(one.key), worded(TEXTS[one.key], word), values_of(one)).message
+        values |= {name: [Sentence.of(part) for part in parts] for name, parts in within.items()}
+        template = wording(key).says if one.key in WORDINGS else worded(TEXTS[one.key], word if key != one.key else "")
+        return sentence(key, template, values).message
 
     said = [told(one) for one in finding.messages]
     result = replace(finding, messages=tuple(said), message=" ".join(m.text for m in said))
