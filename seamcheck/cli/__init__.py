@@ -5,14 +5,12 @@ from __future__ import annotations
 import sys
 
 from seamcheck.cli.group import cli
-from seamcheck.isolation.loading import load_little
 
 __all__ = ["cli", "main"]
 
 
 def main() -> None:
     """Run the command line; exit with 0 within limits, 1 a limit is broken, 2 not reviewed or wrong use."""
-    load_little()
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")  # a terminal that lacks a character shows '?', no traceback

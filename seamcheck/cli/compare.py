@@ -89,6 +89,9 @@ def command(
 
     Exit code: 0 nothing worse, 1 a must-fix finding is new or worse, 2 not compared or wrong use.
     """
+    from seamcheck.isolation.loading import load_little
+
+    load_little()
     from seamcheck.comparison import text
     from seamcheck.comparison.compare import compare, read_if_document
     from seamcheck.comparison.document import worse

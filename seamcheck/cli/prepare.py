@@ -70,6 +70,9 @@ def command(
 
     Exit code: 0 written, 2 nothing written, with the reason.
     """
+    from seamcheck.isolation.loading import load_little
+
+    load_little()
     from seamcheck.pipeline import settings_for
     from seamcheck.preparation.prepare import prepare
 

@@ -95,6 +95,9 @@ def command(
 
     Exit code: 0 proposed or nothing to do, 1 no proposal that holds, 2 not reviewed or wrong use.
     """
+    from seamcheck.isolation.loading import load_little
+
+    load_little()
     from seamcheck.pipeline import settings_for
     from seamcheck.proposal import text
     from seamcheck.proposal.language import spoken_proposal

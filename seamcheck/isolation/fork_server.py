@@ -35,7 +35,7 @@ def main() -> None:
     control, parent, preload = socket.socket(fileno=int(sys.argv[1])), int(sys.argv[2]), sys.argv[3:]
     for number in (signal.SIGINT, signal.SIGTERM):  # the parent ends this process by closing the socket
         signal.signal(number, signal.SIG_IGN)
-    begin_review_process()
+    begin_review_process(forks=True)
     for module in preload:
         with suppress(Exception):  # a job that needs it fails with its own words
             importlib.import_module(module)

@@ -46,22 +46,28 @@ def collect_garbage_rarely() -> None:
     gc.set_threshold(500_000, 20, 100)
 
 
-def begin_review_process() -> None:
-    """For a process that does nothing but review: memory, collector and imports as suit it."""
+def begin_review_process(forks: bool = False) -> None:
+    """For a process that does nothing but review: memory, collector and imports as suit it.
+
+    The addresses of the kernel's functions are looked up when they are called first: of 200 000 a review calls few.
+
+    Parameters
+    ----------
+    forks : whether it forks others that review: each of them would look up the kernel's addresses anew
+    """
     collect_garbage_rarely()
     _keep_freed_memory()
     load_little()
+    if not forks and hasattr(sys, "setdlopenflags"):
+        sys.setdlopenflags(os.RTLD_LAZY)
 
 
 def load_little() -> None:
     """From now on load of the libraries what a review needs, and the rest when it is asked for.
 
-    The addresses of the kernel's functions are looked up when they are called first (of 200 000 a review calls few).
     Of scipy the few modules that are needed come without the packages around them, which take 0.2 s: whoever asks for
     more of a package gets all of it. Nothing is loaded here.
     """
-    if hasattr(sys, "setdlopenflags"):
-        sys.setdlopenflags(os.RTLD_LAZY)
     if not any(isinstance(finder, _Finder) for finder in sys.meta_path):
         sys.meta_path.insert(0, _Finder())
 

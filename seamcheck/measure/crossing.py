@@ -81,10 +81,12 @@ def crossings(
 def _reach_through(planes: np.ndarray, owner: np.ndarray, facets: Facets, i: np.ndarray, j: np.ndarray) -> np.ndarray:
     """(k,) bool: whether facet j has corners on both sides of the plane of facet i's face; true for what is none."""
     faces, place = np.unique(owner, return_inverse=True)
-    away = np.einsum("fk,mck->fmc", planes[faces, :3], facets.corners) - planes[faces, 3][:, None, None]
-    below, above = away < 0.0, away > 0.0
-    through = (below[..., 0] | below[..., 1] | below[..., 2]) & (above[..., 0] | above[..., 1] | above[..., 2])
-    return np.asarray((through | np.isnan(planes[faces, :1]))[place[i], j])
+    through = np.ones((len(faces), len(facets.corners)), dtype=bool)
+    for row in np.flatnonzero(np.isfinite(planes[faces, 0])):
+        away = facets.corners @ planes[faces[row], :3] - planes[faces[row], 3]
+        below, above = away < 0.0, away > 0.0
+        through[row] = (below[:, 0] | below[:, 1] | below[:, 2]) & (above[:, 0] | above[:, 1] | above[:, 2])
+    return np.asarray(through[place[i], j])
 
 
 def _facets(body: Body, faces: np.ndarray, box: np.ndarray) -> Facets:

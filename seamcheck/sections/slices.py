@@ -12,6 +12,7 @@ if TYPE_CHECKING:
 
 BASE, COVER, OTHER = 0, 1, 2  # owners of a facet
 _NARROW = 1.5  # mm
+_STATIONS = 256  # that are cut together: their pairs with facets take some tens of MB at most
 _AT_ONCE = 50_000  # pairs of station and facet that are looked at together: what fits into a processor's cache
 _EVEN = 1e-10  # by which the mean of unit normals of a plane is shorter than 1, at most
 _JOINED = 1e-6  # mm between the ends of lines on one plane that are one line
@@ -143,8 +144,21 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shape
     -----
     A corner that lies in the plane counts as before it, so each facet is cut in two edges or in none.
     """
-    station, facet = _near(tree or box_tree(soup), len(soup.corners), points, u, reach)
+    tree = tree or box_tree(soup)
     corners = np.ascontiguousarray(soup.corners.transpose(2, 1, 0))  # (3 axes, 3 corners, m)
+    begins = range(0, max(len(points), 1), _STATIONS)
+    some = [slice(begin, begin + _STATIONS) for begin in begins]
+    parts = [_cut_some(soup, corners, tree, points[part], u[part], reach) for part in some]
+    station = np.concatenate([part.station + begin for part, begin in zip(parts, begins, strict=True)])
+    rest = (np.concatenate([getattr(part, name) for part in parts]) for name in Segments.__slots__[1:])
+    return Segments(station, *rest)
+
+
+def _cut_some(
+    soup: Soup, corners: np.ndarray, tree: shapely.STRtree, points: np.ndarray, u: np.ndarray, reach: float
+) -> Segments:
+    """Lines at stations (n, 2) few enough to be looked at together; corners (3, 3, m) mm of all facets."""
+    station, facet = _near(tree, len(soup.corners), points, u, reach)
     planes = np.column_stack([u, points[:, 1] * u[:, 0] - points[:, 0] * u[:, 1], (points * u).sum(axis=1)]).T
     pieces = [
         _cut_pairs(corners, planes, station[at : at + _AT_ONCE], facet[at : at + _AT_ONCE], reach)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 import math
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
@@ -204,5 +203,7 @@ def nearest(word: str, valid: Iterable[str]) -> str:
     plain: dict[str, str] = {}
     for v in valid:  # the first of two that differ only in '-' and '_': a rule before a quantity
         plain.setdefault(v.lower().replace("_", "-"), v)
+    import difflib
+
     found = difflib.get_close_matches(word.lower().replace("_", "-"), plain, n=1, cutoff=0.5)
     return plain[found[0]] if found else ""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from urllib.parse import quote
 
 _NOT_XML = "[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]"
 """What XML 1.0 (fifth edition, section 2.2, production Char) does not allow, not even escaped."""
@@ -48,6 +47,8 @@ def address(path: str) -> str:
     its machine as the host, one on a share (appendix E). A first segment with ':' would be read as a scheme, so
     './' goes before it.
     """
+    from urllib.parse import quote
+
     try:
         data = path.encode("utf-8", "surrogateescape")  # names of files that are no UTF-8
     except UnicodeEncodeError:
