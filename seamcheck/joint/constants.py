@@ -61,8 +61,8 @@ FREE_ENOUGH = 0.5
 """Of the seam, over which the beam path must be free: rib-on-base (1.0), half-covered."""
 
 THIN, OPAQUE = 4.0, 8.0
-"""mm of plastic that light passes well, and that it hardly passes: stepped-tight (3); the second only chooses what is
-asked where an obstacle stands before the thin part (shaded-by-a-frame of the hard models), which changes no joint here."""
+"""mm of plastic that light passes well, and that it hardly passes: stepped-tight (3). No case shows the
+second: it only chooses what is told where an obstacle stands before the thin part (shaded-by-a-frame, a hard model)."""
 
 CLEARLY_THINNER = 1.5
 """Times thicker must the other part be for the thinner one to be the cover: rib-on-a-plate-under-a-hood (1.05)."""
