@@ -60,6 +60,29 @@ class _Tilted:
     degrees: float
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class _Above:
+    """Facets that may rise above a land: triangles (m,) as seen along the beam, begins (m,) mm, their body's lowest."""
+
+    sheet: Sheet
+    triangles: np.ndarray
+    begins: np.ndarray
+
+    @staticmethod
+    def of(joint: Joint, view: Frame, zone: np.ndarray, lowest: float, near: BaseGeometry) -> _Above:
+        high = zone.copy()
+        high[2] = lowest
+        sheet = FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0, near)
+        begins = view.boxes(np.array([body.box for body in joint.bodies.values()]))[:, 2]
+        return _Above(sheet, sheet.triangles(np.zeros(2)), np.where(np.isfinite(begins), begins, -np.inf)[sheet.part])
+
+    def in_the_way(self, piece: BaseGeometry, rises: np.ndarray, top: float) -> BaseGeometry:
+        """Where rising facets obstruct the tool on a piece of land; bodies that begin above its top are left out."""
+        risen = self.triangles[rises & (self.begins <= top)]
+        shapely.prepare(piece)
+        return shapely.union_all(risen[shapely.intersects(piece, risen)])
+
+
 def _land(
     joint: Joint, contour: Contour, view: Frame, clamp: Clamp, corridor: BaseGeometry, near: BaseGeometry
 ) -> tuple[BaseGeometry, float, list[_Tilted]]:
@@ -73,7 +96,7 @@ def _land(
     pieces: list[BaseGeometry] = []
     heights: list[float] = []
     tilted: list[_Tilted] = []
-    sheet: Sheet | None = None
+    above: _Above | None = None
     for k in range(len(faces.face)):
         body, face = faces.bodies[faces.part[k]], int(faces.face[k])
         normal = body.planes[face, :3]
@@ -92,8 +115,9 @@ def _land(
         piece = seen.intersection(near).difference(corridor)
         if piece.is_empty:
             continue
-        if sheet is None:
-            sheet = _above(joint, view, zone, lowest, near)
+        if above is None:
+            above = _Above.of(joint, view, zone, lowest, near)
+        sheet = above.sheet
         if own is None:
             plane = np.append(view.axes @ normal, body.planes[face, 3] - normal @ view.origin)
             rises = _above_plane(sheet, plane)
@@ -101,7 +125,7 @@ def _land(
             itself = (sheet.part == list(joint.bodies).index(faces.ids[faces.part[k]])) & (sheet.face == face)
             rises = np.zeros(len(sheet.face), dtype=bool)
             rises[~itself] = _above_face(sheet.where(~itself), own)
-        piece = piece.difference(_in_the_way(sheet, rises, faces.box[k, 5], clamp.height, joint, view))
+        piece = piece.difference(above.in_the_way(piece, rises, faces.box[k, 5] + clamp.height))
         if piece.area > 1e-6:
             pieces.append(piece)
             heights.append(float(faces.box[k, 5]))
@@ -109,12 +133,6 @@ def _land(
         return shapely.Polygon(), float("nan"), tilted
     largest = int(np.argmax([piece.area for piece in pieces]))
     return shapely.union_all(pieces), heights[largest], tilted
-
-
-def _above(joint: Joint, view: Frame, zone: np.ndarray, lowest: float, near: BaseGeometry) -> Sheet:
-    high = zone.copy()
-    high[2] = lowest
-    return FaceList.of(joint.bodies, view, 1.0, high).facets(view, 1.0, near)
 
 
 def _above_plane(sheet: Sheet, plane: np.ndarray) -> np.ndarray:
@@ -130,17 +148,6 @@ def _above_face(sheet: Sheet, own: Sheet) -> np.ndarray:
     rises = np.zeros(len(places) * 4, dtype=bool)
     rises[at[places.reshape(-1, 3)[at, 2] - ground > _STEP]] = True
     return np.asarray(rises.reshape(-1, 4).any(axis=1))
-
-
-def _in_the_way(
-    sheet: Sheet, rises: np.ndarray, level: float, height: float, joint: Joint, view: Frame
-) -> BaseGeometry:
-    """Which of the rising facets obstruct the tool; parts that begin above it are left out."""
-    bodies = list(joint.bodies.values())
-    boxes = view.boxes(np.array([body.box for body in bodies]))
-    begins = np.where(np.isfinite(boxes[:, 2]), boxes[:, 2], -np.inf) > level + height
-    index = np.flatnonzero(rises & ~begins[sheet.part])
-    return shapely.union_all(sheet.triangles(np.zeros(2))[index]) if len(index) else shapely.Polygon()
 
 
 def inside_of(joint: Joint, contour: Contour, view: Frame) -> BaseGeometry:
