@@ -131,7 +131,7 @@ def test_every_sentence_can_be_made_again_from_its_key_and_values():
             assert message.text == english(template, message.args, message.parts or {})
             count += 1
         assert " ".join(said["text"] for said in finding["messages"]) == finding["message"]
-    assert count > 20
+    assert count >= 20
 
 
 def test_numbers_of_a_sentence_carry_their_unit():

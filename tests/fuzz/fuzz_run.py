@@ -68,7 +68,7 @@ def run(pool: WarmWorkers, target: Target, count: int, folder: Path, first: int 
     whole.write_bytes(target.data)
     undamaged = pool.submit("fuzz_jobs:review_facts", (str(whole),)).result()
     plain = pool.submit("fuzz_jobs:plain_facts", (str(whole),)).result()
-    assert undamaged["loaded"] == [], "REVIEW_MODULES lacks what every review loads"
+    assert undamaged["loaded"] == [], f"REVIEW_MODULES lacks what every review loads: {undamaged['loaded']}"
     assert set(undamaged["broken"]) == target.broken, (target.name, undamaged["broken"])
     assert is_true_seam(target, undamaged)
     assert plain is not None
