@@ -136,6 +136,7 @@ NOTES: dict[str, str] = {
     "evidence.contact": "The other part lies over {share:0 %} of the band, {gap:.2 mm} from it.",
     "evidence.small": "Compared with the others, one of the parts is as small as a screw or a nut.",
     "evidence.size": "Both parts are of a housing's size.",
+    "evidence.tall": "Along the beam the cover measures {times:.1} times its shorter side.",
     "evidence.inlaid": "Over {share:0 %} of the band's area the parts also touch on the opposite side.",
     "evidence.held": "The base lies wholly inside the outline of the cover.",
     "evidence.reaches-out": "The base extends beyond the outline of the cover.",

@@ -85,6 +85,9 @@ AROUND = (0.05, 0.45, 0.45)
 """Of what lies within the smaller part's outline seen along the light, that a closed band encloses:
 right joints 0.43 and more, bearing-on-a-shaft less."""
 
+OPEN_RIB = (0.4, 0.8, 0.5)
+"""Of an open rib's border, beside which a floor lies lower: rib-along-a-bar (1.0), board-on-a-ridge (0.64)."""
+
 HELD = 0.65
 """The base lies wholly inside the box of the cover: a board in its holder; lens-from-inside is the other way round."""
 
@@ -103,6 +106,10 @@ LAP_APART = ((0.05, 0.15, 0.2, 0.3), (1.0, 0.85, 0.6, 0.2))
 
 OPPOSED = (0.5, 0.9, 0.5)
 """Of the band, over which the other part lies: half-covered (0.5), frame-as-a-lid."""
+
+TALL = (-2.5, -1.2, 0.6)
+"""Minus the cover's height along the light over its shorter side: glass-in-a-shell taken sideways. No drawn case
+needs it alone; without it a sliding lid of the first blind set (3.3) is a joint of 0.75 that is none."""
 
 BRIDGED = 0.18
 """Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that

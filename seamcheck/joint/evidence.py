@@ -21,9 +21,11 @@ from seamcheck.joint.constants import (
     NAMED_STRIP,
     OF_ITS_OWN,
     ON_EACH_OTHER,
+    OPEN_RIB,
     OPPOSED,
     RING_HEIGHT,
     SMALL,
+    TALL,
     THROUGH_HOLE,
     THROUGH_LAP,
     VOID,
@@ -60,7 +62,7 @@ def weigh(
     found = [_shape(reading), _course(reading, share, length, named), _light(reading)]
     found.append(_contact(reading, share, named))
     if not named:
-        found += [_within(reading, bodies), _inlay(reading, meetings)]
+        found += [_thin_side(reading, bodies), _within(reading, bodies), _inlay(reading, meetings)]
     if not reading.candidate.stands_out:
         found += [_size(reading, bodies, named), _room(reading, bodies), _ring(reading, bodies)]
     return tuple(found)
@@ -109,7 +111,8 @@ def _course(reading: Reading, enclosed: float, length: float, named: bool) -> Ev
     if enclosed > _HARDLY:
         return Evidence(1.0 if rib else graded(enclosed, *AROUND), say("evidence.encloses", share=100 * enclosed))
     if rib and length >= ALONG:
-        return Evidence(WEAK, say("evidence.along"))
+        both_sides = graded(reading.candidate.border.share[TRAP], *OPEN_RIB)
+        return Evidence(WEAK if named else WEAK * both_sides, say("evidence.along"))
     if rib:
         return Evidence(WEAK if named else DOUBTFUL, say("evidence.short"))
     return Evidence(NAMED_STRIP if named else AGAINST, say("evidence.strip"))
@@ -132,6 +135,13 @@ def _contact(reading: Reading, enclosed: float, named: bool) -> Evidence:
     near = 1.0 if loose else float(np.interp(gap, *LAP_APART))
     says = say("evidence.contact", share=100 * candidate.share, gap=gap)
     return Evidence(near * graded(candidate.share, *OPPOSED), says)
+
+
+def _thin_side(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
+    """Whether the light passes the cover along a short side of it, as it does with a lid."""
+    seen = outline(bodies[reading.cover], reading.candidate.frame)
+    tall = seen.deep / max(seen.short, 1e-9)
+    return Evidence(graded(-tall, *TALL), say("evidence.tall", times=tall))
 
 
 def _within(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:

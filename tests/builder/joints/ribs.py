@@ -103,6 +103,16 @@ def rib_along_a_bar() -> JointCase:
     return case([base, box((-40, -6, 0), (40, 6, 2))], joint, note="A rib along a bar.")
 
 
+def board_on_a_ridge() -> JointCase:
+    """A board that rests on a ridge of 1.15 mm along one side of a tray: a floor inside of it, and outside over
+    18 of 60 mm (0.64 of its border). Nothing is welded here unless the user says so."""
+    tray = fuse(
+        box((-30, -20, -8), (30, 20, -3)), box((-30, 18.85, -4), (30, 20, 0)), box((-30, 19, -8), (-12, 24, -3))
+    )
+    board = box((-30, -18, 0), (30, 20, 1.5))
+    return case([tray, board], note="A board on a ridge.", reasons=("no-seam", "ambiguous"))
+
+
 def _steep(run: int, side: float, note: str, **more: Any) -> JointCase:
     """Flanks of 0.5 degrees, but 3 degrees on one side of one long run: a wedge is added there."""
     cover, base = draw(SPEC)
@@ -155,6 +165,7 @@ RIBS: dict[str, Callable[[], JointCase]] = named(
     broad_low_rib,
     lowered_stretch,
     rib_along_a_bar,
+    board_on_a_ridge,
     rib_on_base=lambda: ribbed(note="A rib on the base."),
     rib_on_cover=lambda: ribbed(replace(SPEC, rib_on="cover"), note="A rib on the cover.", order=(1, 0)),
     rib_recessed=lambda: ribbed(RECESSED, note="A recessed cover.", turn=motion((0, 90, 0), (0, 0, 9))),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 from ..hard.truth import motion
@@ -74,14 +75,15 @@ def wall_above_a_shelf() -> JointCase:
 
 def tray_with_tabs() -> JointCase:
     """A tray under a hood: its rim of 2 mm and its floor 1.9 mm lower; tabs of 1 mm rise inside over half of the rim
-    and centre the hood. Light comes in through the tray, 3.4 mm."""
+    and centre the hood. Light comes in through the tray, 3.4 mm, which is more than a cover's 3.0 mm."""
     hood = open_box(MEDIUM, [(-2, 0), (0, 0)], depth=13)
     tray = lid(MEDIUM, [(-2, 1.9), (-2, 0), (0, 0)], 3.4)
     for x, y in ((0, 1), (0, -1), (1, 0), (-1, 0)):
         low = (-16 if not x else 27.0 if x > 0 else -28, -9 if not y else 17.0 if y > 0 else -18, -1.5)
         high = (16 if not x else 28.0 if x > 0 else -27, 9 if not y else 18.0 if y > 0 else -17, 2)
         tray = fuse(tray, box(low, high))
-    return case([hood, tray], PLAIN, note="A tray with centring tabs under a hood.", order=(1, 0))
+    joint = replace(PLAIN, must=("cover-thickness",))
+    return case([hood, tray], joint, note="A tray with centring tabs under a hood.", order=(1, 0))
 
 
 def flat_ring() -> JointCase:
