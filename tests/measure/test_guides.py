@@ -5,7 +5,9 @@ from __future__ import annotations
 import numpy as np
 import pytest
 from builder import Spec, circle, draw, rounded_rectangle
+from builder.hard.truth import motion
 from builder.ops import fuse, stretch
+from builder.solid import moved
 from builder.variants import pinned
 from measuring import assembly, settings
 from telling import telling
@@ -114,6 +116,15 @@ def test_undercuts(case):
     draft, expected = case
     values = guides(pins(draft=draft, play=0.1))
     assert values["guide_draft"]["value"] == pytest.approx(expected, abs=0.02)
+
+
+@pytest.mark.thorough
+@pytest.mark.parametrize("draft", [-1.5, 1.5])
+def test_undercuts_of_a_model_placed_askew(draft):
+    """The sense of the pull follows the joint, not the axes of the model."""
+    askew = motion((37.0, -21.0, 140.0), (12.3, -45.6, 7.8))
+    values = guides([(name, moved(shape, askew)) for name, shape in pins(draft=draft, play=0.1)])
+    assert values["guide_draft"]["value"] == pytest.approx(draft, abs=0.02)
 
 
 @pytest.mark.thorough
