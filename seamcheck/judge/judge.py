@@ -15,7 +15,6 @@ from seamcheck.catalogue.rule import NOTE, OFF, SEVERITIES, SLACK
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.say import refused, together
 from seamcheck.judge.bounds import RIB_MISSING, TRAPS_MISSING
-from seamcheck.judge.causes import with_causes
 from seamcheck.judge.columns import broken_stretches, holes, not_measured
 from seamcheck.judge.findings import Finding, JointResult, Judgement
 from seamcheck.judge.grouping import along_paths, grouped, junctions_together
@@ -25,6 +24,7 @@ from seamcheck.judge.joint_judge import DraftFinding, JointJudge, of_kind, point
 from seamcheck.judge.lap import rib_missing
 from seamcheck.judge.open_seam import with_open_seam
 from seamcheck.judge.parts_outside import parts_outside
+from seamcheck.judge.remedies import with_remedies
 from seamcheck.judge.tolerance import percent_of_parts, tolerance_states
 from seamcheck.judge.waiving import with_waivers
 from seamcheck.settings.settings import Settings
@@ -114,7 +114,7 @@ def _drafts(judging: JointJudge) -> list[DraftFinding]:
                 drafts += interface_value(judging, rule, check)
     if "cover-hole" in on:
         drafts += holes(judging)
-    drafts = with_causes(judging, with_places(judging, _without_replaced(judging, drafts)))
+    drafts = with_remedies(judging, with_places(judging, _without_replaced(judging, drafts)))
     if "sink-travel" in on:
         drafts = _without_wedged([*drafts, *interface_travel(judging, drafts)])
     if "not-measured" in on:

@@ -1,4 +1,4 @@
-"""What the geometry tells about the cause of a finding: which part to change, on which side, and where."""
+"""The remedy in the words of the place: which part to change, on which side, and where."""
 
 from __future__ import annotations
 
@@ -18,8 +18,8 @@ from seamcheck.judge.joint_judge import DraftFinding, JointJudge, faces_of, in_w
 _SAME = 0.02  # mm within which two heights are one
 
 
-def with_causes(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """The findings with the cause, where it was measured: what is met, what stands in the beam, what is recessed."""
+def with_remedies(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
+    """The findings with what to change, where it was measured: what is met, what stands in the beam, what is recessed."""
     views = {view.path.id: view for view in judging.seam.paths}
     told = {
         "sink-travel": _met, "beam-path": _in_light, "scanner-shadow": _in_light, "contact-gap": _recess,
