@@ -19,7 +19,7 @@ _SAME = 0.02  # mm within which two heights are one
 
 
 def with_remedies(judging: JointJudge, drafts: Sequence[DraftFinding]) -> list[DraftFinding]:
-    """The findings with what to change, where it was measured: what is met, what stands in the beam, what is recessed."""
+    """The findings with what to change as it was measured: what is met, what stands in the beam, what is recessed."""
     views = {view.path.id: view for view in judging.seam.paths}
     told = {
         "sink-travel": _met, "beam-path": _in_light, "scanner-shadow": _in_light, "contact-gap": _recess,
