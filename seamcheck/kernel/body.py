@@ -360,8 +360,7 @@ class Body:
             return self._on_ball(face_index, deflection)
         many = self._has_many_outlines(face_index)
         plane = self._is_plane[face_index]
-        ring = self._surfaces[face_index].GetType() == _RING
-        if not ring and not many and (not (plane or self.is_free_form[face_index]) or self._most_bent(face_index) < 2):
+        if not many and (not (plane or self.is_free_form[face_index]) or self._most_bent(face_index) < 2):
             return None
         face = self.faces[face_index]
         if plane:
