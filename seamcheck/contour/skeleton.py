@@ -73,7 +73,7 @@ def _long_parts(network: Network) -> list[Network]:
 
 
 def _inner_network(region: Polygon, width: float) -> tuple[np.ndarray, dict[int, float], Network]:
-    """Voronoi vertices (n, 2) mm, the distance to the border in mm of those at which ridges fork, and the ridges inside."""
+    """Voronoi vertices (n, 2) mm, the distance to the border in mm where ridges fork, and the ridges inside."""
     border = shapely.get_coordinates(shapely.segmentize(region.boundary, width / 4))
     border = np.unique(np.round(border, 7), axis=0)
     centre = border.mean(axis=0)
