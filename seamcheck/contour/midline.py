@@ -9,7 +9,8 @@ from shapely.geometry.base import BaseGeometry
 _ASIDE = 0.35  # a border point counts for the side on which it lies at least this much square to the path
 _ROUNDS = 5  # of moving a point to the middle; the second already moves by less than is measured
 SETTLED = 1e-10  # mm, and of a unit vector, that a round changes where it was the last
-_SLACK = 0.25  # of the distance searched: how much further border is looked at again after a move
+_NARROW = 0.25  # of the distance searched, in which the border is looked for first: half as far again as to a middle
+_MOVED = 0.2  # of that: where a point has moved further, the border near it is looked up anew
 
 
 class Border:
@@ -43,7 +44,7 @@ class Border:
         -------
         (n, 2), (n, 2); NaN where that side has none within the distance
         """
-        return self._nearest(points, u, within, self._near(points, within))
+        return _Around(self, points, within).nearest(points, u)
 
     def settle(self, points: np.ndarray, u: np.ndarray, within: float) -> tuple[np.ndarray, np.ndarray]:
         """Move points across the path until both sides of the border are equally near.
@@ -56,10 +57,10 @@ class Border:
         -------
         points (n, 2), u (n, 2): u then points from the nearest border point on one side to that on the other
         """
-        points, u, start = points.copy(), u.copy(), points
-        pairs = self._near(start, (1.0 + _SLACK) * within)
+        points, u = points.copy(), u.copy()
+        around = _Around(self, points, within)
         for _ in range(_ROUNDS):
-            low, high = self._nearest(points, u, within, pairs)
+            low, high = around.nearest(points, u)
             ok = np.isfinite(low[:, 0]) & np.isfinite(high[:, 0])
             across = high - low
             length = np.hypot(across[:, 0], across[:, 1])
@@ -73,38 +74,7 @@ class Border:
             points[ok] += step[:, None] * across
             if max(np.abs(step).max(), np.abs(across - before).max()) < SETTLED:
                 break
-            if np.abs(points - start).max() > 0.5 * _SLACK * within:
-                start = points.copy()
-                pairs = self._near(start, (1.0 + _SLACK) * within)
         return points, u
-
-    def _near(self, points: np.ndarray, within: float) -> tuple[np.ndarray, np.ndarray]:
-        """Points and segments (k,), (k,) within a distance of each other, in the points' order."""
-        index, segment = self.tree.query(shapely.points(points), predicate="dwithin", distance=within)
-        return index, segment
-
-    def _nearest(
-        self, points: np.ndarray, u: np.ndarray, within: float, pairs: tuple[np.ndarray, np.ndarray]
-    ) -> tuple[np.ndarray, np.ndarray]:
-        """``nearest`` of pairs of points and segments, which are all that lie within the distance, or more."""
-        index, segment = pairs
-        best = [np.full((len(points), 2), np.nan) for _ in range(2)]
-        if not len(index):
-            return best[0], best[1]
-        from_x, from_y = (points[index] - self.start[segment]).T
-        along_x, along_y = self.along[segment].T
-        share = np.clip((from_x * along_x + from_y * along_y) / self.square[segment], 0.0, 1.0)
-        away_x, away_y = share * along_x - from_x, share * along_y - from_y
-        distance = np.hypot(away_x, away_y)
-        side = away_x * u[index, 0] + away_y * u[index, 1]
-        first = np.flatnonzero(np.append(True, index[1:] != index[:-1]))
-        count = np.diff(np.append(first, len(index)))
-        for sign, found in zip((-1.0, 1.0), best, strict=True):
-            mine = np.where((sign * side > _ASIDE * distance) & (distance <= within), distance, np.inf)
-            least = np.repeat(np.minimum.reduceat(mine, first), count)
-            nearest = np.flatnonzero((mine == least) & np.isfinite(mine))
-            found[index[nearest]] = points[index[nearest]] + np.column_stack([away_x[nearest], away_y[nearest]])
-        return best[0], best[1]
 
     def chord(self, points: np.ndarray, u: np.ndarray, within: float) -> tuple[np.ndarray, np.ndarray]:
         """Distance along -u and +u from each point to the border.
@@ -128,6 +98,69 @@ class Border:
         left[~np.isfinite(left)] = np.nan
         right[~np.isfinite(right)] = np.nan
         return left, right
+
+
+class _Around:
+    """The border near some points, looked up once: a narrow strip, and for points that find too little there, all.
+
+    What a point finds on both sides no further away than everything is known is nearest.
+    """
+
+    def __init__(self, border: Border, points: np.ndarray, within: float) -> None:
+        """points : (n, 2) mm; within : mm."""
+        self.border, self.within, self.radius = border, within, _NARROW * within
+        self._look(points)
+
+    def _look(self, points: np.ndarray) -> None:
+        self.start, self.pairs = points.copy(), self._near(points, self.radius)
+
+    def _near(self, points: np.ndarray, within: float) -> tuple[np.ndarray, np.ndarray]:
+        """Points and segments (k,), (k,) within a distance of each other, in the points' order."""
+        index, segment = self.border.tree.query(shapely.points(points), predicate="dwithin", distance=within)
+        return index, segment
+
+    def nearest(self, points: np.ndarray, u: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+        """``Border.nearest`` of the points, which may have moved since."""
+        moved = np.hypot(*(points - self.start).T)
+        if moved.max(initial=0.0) > _MOVED * self.radius:
+            self._look(points)
+            moved = np.zeros(len(points))
+        low, high, furthest = self._of(self.pairs, points, u)
+        more = np.flatnonzero(~(furthest <= self.radius - moved))
+        if len(more):
+            all_near = self._near(points[more], self.within)
+            low[more], high[more], _ = self._of(all_near, points[more], u[more])
+        return low, high
+
+    def _of(
+        self, pairs: tuple[np.ndarray, np.ndarray], points: np.ndarray, u: np.ndarray
+    ) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """Nearest border points on the -u and on the +u side among the given pairs of points and segments, and mm to
+        the further one of both; NaN where a side has none within the distance."""
+        index, segment = pairs
+        best = [np.full((len(points), 2), np.nan) for _ in range(2)]
+        furthest = np.full(len(points), np.nan)
+        if not len(index):
+            return best[0], best[1], furthest
+        border = self.border
+        from_x = points[index, 0] - border.start[segment, 0]
+        from_y = points[index, 1] - border.start[segment, 1]
+        along_x, along_y = border.along[segment, 0], border.along[segment, 1]
+        share = np.clip((from_x * along_x + from_y * along_y) / border.square[segment], 0.0, 1.0)
+        away_x, away_y = share * along_x - from_x, share * along_y - from_y
+        distance = np.hypot(away_x, away_y)
+        side = away_x * u[index, 0] + away_y * u[index, 1]
+        first = np.flatnonzero(np.append(True, index[1:] != index[:-1]))
+        count = np.diff(np.append(first, len(index)))
+        reach = np.zeros(len(first))
+        for sign, found in zip((-1.0, 1.0), best, strict=True):
+            mine = np.where((sign * side > _ASIDE * distance) & (distance <= self.within), distance, np.inf)
+            least = np.minimum.reduceat(mine, first)
+            nearest = np.flatnonzero((mine == np.repeat(least, count)) & np.isfinite(mine))
+            found[index[nearest]] = points[index[nearest]] + np.column_stack([away_x[nearest], away_y[nearest]])
+            reach = np.maximum(reach, least)
+        furthest[index[first]] = reach
+        return best[0], best[1], furthest
 
 
 def steady(angle: np.ndarray, spacing: float, width: float, closed: bool) -> np.ndarray:

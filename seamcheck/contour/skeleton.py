@@ -73,7 +73,7 @@ def _long_parts(network: Network) -> list[Network]:
 
 
 def _inner_network(region: Polygon, width: float) -> tuple[np.ndarray, dict[int, float], Network]:
-    """Voronoi vertices (n, 2) mm, of those inside the distance to the border in mm, and the ridges between them."""
+    """Voronoi vertices (n, 2) mm, the distance to the border in mm where ridges fork, and the ridges inside."""
     border = shapely.get_coordinates(shapely.segmentize(region.boundary, width / 4))
     border = np.unique(np.round(border, 7), axis=0)
     centre = border.mean(axis=0)
@@ -88,12 +88,12 @@ def _inner_network(region: Polygon, width: float) -> tuple[np.ndarray, dict[int,
     lines = shapely.linestrings(vertices[ridges])
     ridges = ridges[shapely.covers(region, lines)]
     length = np.linalg.norm(vertices[ridges[:, 0]] - vertices[ridges[:, 1]], axis=1)
-    used = np.unique(ridges)
-    reach = shapely.distance(region.boundary, shapely.points(vertices[used]))
-    network: Network = {node: {} for node in used.tolist()}
+    network: Network = {node: {} for node in np.unique(ridges).tolist()}
     for (a, b), d in zip(ridges.tolist(), length.tolist(), strict=True):
         network[a][b] = network[b][a] = d
-    return vertices, dict(zip(used.tolist(), reach.tolist(), strict=True)), network
+    forks = [node for node, ahead in network.items() if len(ahead) > 2]
+    reach = shapely.distance(region.boundary, shapely.points(vertices[forks]))
+    return vertices, dict(zip(forks, reach.tolist(), strict=True)), network
 
 
 def _pruned(network: Network, reach: Mapping[int, float]) -> Network:

@@ -24,21 +24,25 @@ def heights_at(
     """
     tree = tree_of(corners) if tree is None else tree
     index, facet = tree.query(shapely.points(points[:, :2]))
-    p = points[index, :2]
-    a, b, c = (corners[facet, k, :2] for k in range(3))
-    doubled = cross(b - a, c - a)
+    near = corners[facet]
+    (x0, y0), (x1, y1), (x2, y2) = near[:, 0, :2].T, near[:, 1, :2].T, near[:, 2, :2].T
+    x, y = points[index, 0], points[index, 1]
+    doubled = (x1 - x0) * (y2 - y0) - (y1 - y0) * (x2 - x0)
     turn = np.sign(doubled)
-    inside = np.all([turn * cross(q - o, p - o) >= -1e-9 for o, q in ((a, b), (b, c), (c, a))], axis=0)
-    inside &= np.abs(doubled) > _LEAST
-    index, facet = index[inside], facet[inside]
-    return plane_heights(corners[facet], p[inside]), index, facet
+    inside = np.abs(doubled) > _LEAST
+    for ox, oy, qx, qy in ((x0, y0, x1, y1), (x1, y1, x2, y2), (x2, y2, x0, y0)):
+        inside &= turn * ((qx - ox) * (y - oy) - (qy - oy) * (x - ox)) >= -1e-9
+    hit = np.flatnonzero(inside)
+    index = index[hit]
+    return plane_heights(near[hit], points[index, :2]), index, facet[hit]
 
 
 def plane_heights(corners: np.ndarray, xy: np.ndarray) -> np.ndarray:
     """(k,) mm, heights over places (k, 2) of the planes of facets (k, 3, 3)."""
     a = corners[:, 0]
-    n = np.cross(corners[:, 1] - a, corners[:, 2] - a)
-    return np.asarray(a[:, 2] - ((xy - a[:, :2]) * n[:, :2]).sum(axis=1) / n[:, 2])
+    (px, py, pz), (qx, qy, qz) = (corners[:, 1] - a).T, (corners[:, 2] - a).T
+    across = (xy[:, 0] - a[:, 0]) * (py * qz - pz * qy) + (xy[:, 1] - a[:, 1]) * (pz * qx - px * qz)
+    return np.asarray(a[:, 2] - across / (px * qy - py * qx))
 
 
 def highest_at(points: np.ndarray, corners: np.ndarray) -> np.ndarray:

@@ -15,6 +15,8 @@ from OCP.Geom import Geom_BezierSurface, Geom_BSplineCurve, Geom_BSplineSurface,
 from OCP.Geom2d import Geom2d_BSplineCurve, Geom2d_Line, Geom2d_TrimmedCurve
 from OCP.GeomConvert import GeomConvert
 
+from seamcheck.kernel.turned import turned_function
+
 Function = Callable[[np.ndarray], np.ndarray]
 """Of parameters (n,) or (n, 2) the points (n, dimension)."""
 
@@ -25,6 +27,9 @@ def surface_function(surface: Any) -> Function:
         surface = GeomConvert.SurfaceToBSplineSurface_s(surface)
     if isinstance(surface, Geom_BSplineSurface):
         return _spline_surface(surface)
+    turned = turned_function(surface)
+    if turned is not None:
+        return turned
 
     def one_by_one(uv: np.ndarray) -> np.ndarray:
         return np.array([surface.Value(u, v).Coord() for u, v in uv.tolist()]).reshape(-1, 3)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from typing import Any
 
 import numpy as np
@@ -10,6 +11,7 @@ from OCP.BRep import BRep_Builder, BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve2d
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.BRepTools import BRepTools
+from OCP.Geom import Geom_ToroidalSurface
 from OCP.IMeshTools import IMeshTools_MeshAlgoType, IMeshTools_Parameters
 from OCP.TopAbs import TopAbs_REVERSED
 from OCP.TopLoc import TopLoc_Location
@@ -20,6 +22,7 @@ from seamcheck.kernel.evaluate import Function, curve_function, surface_function
 from seamcheck.kernel.patch import border_of, joined_border, patch
 from seamcheck.kernel.refine import SurfaceMesh, refined
 from seamcheck.kernel.triangulations import Triangulation, triangulations
+from seamcheck.kernel.turned import ring_counts
 
 _SAME_CORNER = 1e-4  # share of the parameters' range within which edges meet
 
@@ -58,20 +61,24 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, kinds: Sequence[
     ]
 
 
-def mesh_between(face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: float) -> np.ndarray | None:
+def mesh_between(
+    face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: float, angle: float
+) -> np.ndarray | None:
     """(m, 3, 3) triangles of a face between the given nodes of its edges, outward by the right hand.
 
     Parameters
     ----------
     edges : TopoDS_Edge of the face in their own sense, a seam from both its sides, and their polylines
     deflection : mm, largest distance between surface and triangles
+    angle : radians, largest turn between triangles' edges on a torus
 
     Returns
     -------
     None where the face is no rectangle in its parameters, or its edges lie off its surface by the deflection
     """
     place = TopLoc_Location()
-    surface = _placed(surface_function(BRep_Tool.Surface_s(face, place)), place)
+    geometry = BRep_Tool.Surface_s(face, place)
+    surface = _placed(surface_function(geometry), place)
     lines = []
     for edge, line in edges:
         uv = curve_function(BRepAdaptor_Curve2d(edge, face).Curve())(line.at)
@@ -80,7 +87,10 @@ def mesh_between(face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: f
         lines.append((line.points, uv))
     lines = _meeting(lines)
     border = joined_border(lines)
-    start = None if border is None else patch(border, surface, deflection)
+    counts = None
+    if isinstance(geometry, Geom_ToroidalSurface):
+        counts = partial(ring_counts, geometry.MajorRadius(), geometry.MinorRadius(), deflection, angle)
+    start = None if border is None else patch(border, surface, deflection, counts)
     fine = None if start is None else refined(start, surface, deflection)
     return None if fine is None else _outward(fine.nodes, fine.index, place, face)
 

@@ -6,6 +6,7 @@ tens of thousands where rows and columns need some thousand.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -20,6 +21,10 @@ _FEW = 16  # from here on what does not lead from node to node of the border wou
 _FINE = 192  # divisible by all of them: steps of the curves on which they are tried
 _TRIED = 5  # such curves in each direction
 _SAFE = 0.7  # share of the deflection that rows may use up; what is left is for the columns between them
+
+
+Counts = Callable[[np.ndarray, np.ndarray], tuple[int, int]]
+"""Of the lowest and the highest parameters (2,) the columns and rows between them."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -51,7 +56,7 @@ def joined_border(lines: list[tuple[np.ndarray, np.ndarray]]) -> Border | None:
     return Border(nodes[first], uv[first])
 
 
-def patch(border: Border, surface: Function, deflection: float) -> SurfaceMesh | None:
+def patch(border: Border, surface: Function, deflection: float, counts: Counts | None = None) -> SurfaceMesh | None:
     """Rows and columns of triangles between the nodes of a border, all of which are kept.
 
     Parameters
@@ -59,6 +64,7 @@ def patch(border: Border, surface: Function, deflection: float) -> SurfaceMesh |
     border : fine enough
     surface : points at parameters, in the frame of the nodes
     deflection : mm
+    counts : of the range of parameters, how many columns and rows it needs; None: tried here
 
     Returns
     -------
@@ -81,8 +87,11 @@ def patch(border: Border, surface: Function, deflection: float) -> SurfaceMesh |
     corners = {left[0], left[-1], right[0], right[-1]}
     if len(corners) != 4 or corners != {bottom[0], bottom[-1], top[0], top[-1]}:
         return None
-    u = _steps(surface, low, high, 0, unit[max(bottom, top, key=len), 0], deflection)
-    v = _steps(surface, low, high, 1, unit[max(left, right, key=len), 1], deflection)
+    if counts is None:
+        u = _steps(surface, low, high, 0, unit[max(bottom, top, key=len), 0], deflection)
+        v = _steps(surface, low, high, 1, unit[max(left, right, key=len), 1], deflection)
+    else:
+        u, v = (np.linspace(0.0, 1.0, count + 1) for count in counts(low, high))
     between_two = len(left) == len(right) == 2 or len(bottom) == len(top) == 2
     if min(len(u), len(v)) == 2 and not between_two:  # a row or a column inside that meets the nodes of all sides
         u, v = (steps if len(steps) > 2 else np.array([0.0, 0.5, 1.0]) for steps in (u, v))

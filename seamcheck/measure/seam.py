@@ -49,6 +49,7 @@ def survey_joint(joint: Joint, contour: Contour, settings: Settings) -> Survey:
     given = settings.light(joint.id)
     cutter = Cutter(joint, contour, given.spot)
     measured = [(path, sections_along(cutter, path, settings.station_spacing)) for path in contour.paths]
+    cutter.let_go()
     contact = float(np.nan_to_num(initial_contact(sections.each.gap_min for _, sections in measured)))
     usual = Usual.of(measured)
     frame, bends = joint.frame, Bends.of(joint)

@@ -27,6 +27,7 @@ _OPEN = 0.05  # mm: the least height of an opening
 _SKIN = 0.05  # mm further on which what carries must still be there: outlines of two faces differ on a round wall
 _BESIDE = 4.0  # rib widths to both sides in which material that carries on is looked for
 _STEPS, _HALVINGS = 40, 6  # places looked at on the way there, and how often the step to it is halved
+_TOGETHER = 5  # of these places at once
 
 
 def support_values(joint: Joint, contour: Contour, survey: Survey) -> Additions:
@@ -177,46 +178,55 @@ def _carried_beside(
     for sign in (-1.0, 1.0):
 
         def at(far: np.ndarray, rows: np.ndarray, sign: float = sign) -> tuple[np.ndarray, np.ndarray]:
-            """Whether the material reaches places so far (k, m) mm aside, and whether it carries on below them."""
-            xy = points[rows, None, :2] + sign * far[:, :, None] * across[rows, None]
-            above = np.broadcast_to((ends[rows] + _OPEN)[:, None], far.shape)
-            deep = np.broadcast_to(level[rows, None], far.shape)
-            carries = _inside(xy, deep, sheets)
-            carries[carries] = _inside(
-                (xy + sign * _SKIN * across[rows, None])[carries][:, None], deep[carries][:, None], sheets
-            )[:, 0]
-            return _inside(xy, above, sheets), carries
+            """Whether the material reaches places so far (k,) mm aside, and whether it carries on below them."""
+            ahead = sign * across[rows]
+            xy = points[rows, :2] + far[:, None] * ahead
+            reaches, carries = _inside(xy, (ends[rows] + _OPEN, level[rows]), sheets)
+            some = np.flatnonzero(carries)
+            (carries[some],) = _inside(xy[some] + _SKIN * ahead[some], (level[rows[some]],), sheets)
+            return reaches, carries
 
-        hangs, carries = at(np.broadcast_to(steps, (len(asked), len(steps))), asked)
-        joined = np.logical_and.accumulate(hangs, axis=1) & carries
-        rows = np.flatnonzero(joined.any(axis=1))
-        far = steps[np.argmax(joined[rows], axis=1)]
+        far, met = np.zeros(len(asked)), np.zeros(len(asked), dtype=bool)
+        going = np.arange(len(asked))
+        for some in np.split(steps, range(_TOGETHER, _STEPS, _TOGETHER)):
+            reaches, carries = (
+                mask.reshape(len(going), len(some))
+                for mask in at(np.tile(some, len(going)), np.repeat(asked[going], len(some)))
+            )
+            joined = np.logical_and.accumulate(reaches, axis=1) & carries
+            here = joined.any(axis=1)
+            met[going[here]], far[going[here]] = True, some[np.argmax(joined[here], axis=1)]
+            going = going[reaches.all(axis=1) & ~here]
+            if not len(going):
+                break
+        rows, far = np.flatnonzero(met), far[met]
         near = far - steps[0]
-        for _ in range(_HALVINGS):
+        for _ in range(_HALVINGS if len(rows) else 0):
             middle = (near + far) / 2
-            met = at(middle[:, None], asked[rows])[1][:, 0]
-            near, far = np.where(met, near, middle), np.where(met, middle, far)
+            _, hit = at(middle, asked[rows])
+            near, far = np.where(hit, near, middle), np.where(hit, middle, far)
         best[rows] = np.minimum(best[rows], far)
     beside[asked] = np.where(np.isfinite(best), best, 0.0)
     return beside
 
 
-def _inside(xy: np.ndarray, level: np.ndarray, sheets: tuple[tuple[Sheet, shapely.STRtree], ...]) -> np.ndarray:
-    """(n, k) bool: whether places xy (n, k, 2) at levels (n, k) lie in material: the next face below looks down.
+def _inside(
+    xy: np.ndarray, levels: Sequence[np.ndarray], sheets: tuple[tuple[Sheet, shapely.STRtree], ...]
+) -> tuple[np.ndarray, ...]:
+    """(n,) bool each: whether places xy (n, 2) at levels (n,) lie in material: the next face below looks down.
 
     Parameters
     ----------
     sheets : faces that look down, and those that look up, with their trees
     """
-    flat = np.column_stack([xy.reshape(-1, 2), level.ravel()])
-    nearest = []
+    nearest: list[list[np.ndarray]] = [[] for _ in levels]
     for sheet, tree in sheets:
-        height, index, _ = heights_at(flat, sheet.corners, tree)
-        lower = height < flat[index, 2]
-        found = np.full(len(flat), -np.inf)
-        np.maximum.at(found, index[lower], height[lower])
-        nearest.append(found)
-    return (nearest[0] > nearest[1]).reshape(level.shape)
+        height, index, _ = heights_at(xy, sheet.corners, tree)
+        for level, found in zip(levels, nearest, strict=True):
+            lower = height < level[index]
+            found.append(np.full(len(xy), -np.inf))
+            np.maximum.at(found[-1], index[lower], height[lower])
+    return tuple(np.asarray(down > up) for down, up in nearest)
 
 
 def _extreme(survey: Survey, columns: Mapping[str, Columns], key: str, pick: Any) -> Value:

@@ -15,7 +15,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import plane_heights, spans
+from seamcheck.joint.heights import cross, plane_heights, spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
@@ -27,6 +27,7 @@ _EVEN = 1e-3  # mm: room for rounding; deeper overlaps are measured exactly
 _WIDE = 0.02  # mm of an overlap that is no sliver
 _FEW, _FIRST = 64, 2000  # pairs asked for first: of every two faces; of all where only the nearest of all is wanted
 _DECIMALS, _ROUNDING = 6, 1e-7  # of a mm to which gaps are equal; mm
+_ROUNDED_UP = 1.0 + 1e-9  # of an area that bounds others
 _MOST_FACES = 10_000_000
 
 
@@ -191,7 +192,7 @@ def gaps(
     order = order[bound[order] <= most]
     one, other, bound, room = one[order], other[order], bound[order], room[order]
     known = _Known(upper, lower, one, other)
-    found, left, few, many = [_no_gaps()], np.lexsort((-room, bound)), _FEW, _FIRST
+    found, left, few, many = [_no_gaps()], np.lexsort((-room, np.round(bound, _DECIMALS))), _FEW, _FIRST
     while len(left):
         soon = left if enough is None else left[bound[left] <= enough]
         now = soon if enough is None else soon[known.first(soon, few)] if len(soon) else left[:many]
@@ -278,7 +279,7 @@ def _bound(
     upper: Sheet, lower: Sheet, one: np.ndarray, other: np.ndarray, shift: np.ndarray
 ) -> tuple[np.ndarray, np.ndarray]:
     """(k,) mm that the planes of two facets keep at least, over the box in which those of the facets overlap, less
-    _EVEN; (k,) mm² of that box."""
+    _EVEN; (k,) mm² that the facets overlap at most: no more than that box, and than either facet."""
     a, b = upper.corners[:, :, :2] + shift, lower.corners[:, :, :2]
     low = np.maximum(a.min(axis=1)[one], b.min(axis=1)[other])
     high = np.minimum(a.max(axis=1)[one], b.max(axis=1)[other])
@@ -286,7 +287,15 @@ def _bound(
     slope = [-sheet.normal[:, :2] / sheet.normal[:, 2:] for sheet in (upper, lower)]
     turn = np.abs(slope[0][one] - slope[1][other])
     gap = upper.height(one, middle - shift) - lower.height(other, middle)
-    return gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN, np.maximum(high - low, 0.0).prod(axis=1)
+    room = np.maximum(high - low, 0.0).prod(axis=1)
+    for size, which in ((_areas(a), one), (_areas(b), other)):
+        room = np.minimum(room, size[which] * _ROUNDED_UP)
+    return gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN, room
+
+
+def _areas(flat: np.ndarray) -> np.ndarray:
+    """(k,) mm² of triangles (k, 3, 2)."""
+    return np.asarray(np.abs(cross(flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0])) / 2)
 
 
 def _gaps_of(

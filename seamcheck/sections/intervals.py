@@ -82,23 +82,28 @@ def decompose(
     station, a, b = row[within], keys[within] - row[within] * _STEP, keys[within + 1] - row[within] * _STEP
 
     # an end belongs to the last break point that isn't beyond it
-    first = np.searchsorted(keys, segments.station * _STEP + u0 + 1e-7, side="right") - 1
-    last = np.searchsorted(keys, segments.station * _STEP + u1 + 1e-7, side="right") - 1
-    count = last - first
-    seg = np.repeat(np.arange(len(first)), count)
-    place = np.repeat(first, count) + np.arange(count.sum()) - np.repeat(np.cumsum(count) - count, count)
+    lines = segments.only(_of_use(segments, rib_owner, up))
+    begin, end = (lines.station * _STEP + np.clip(u, -reach, reach) + 1e-7 for u in (lines.u0, lines.u1))
+    first = np.searchsorted(keys, begin, side="right") - 1
+    count = np.searchsorted(keys, end, side="right") - 1 - first
+    place = np.repeat(first - np.cumsum(count) + count, count) + np.arange(count.sum())
     place = number[place]
-    inside = place >= 0
-    seg, place = seg[inside], place[inside]
-    run = np.maximum(segments.u1[seg] - segments.u0[seg], 1e-12)
-    slope = (segments.w1[seg] - segments.w0[seg]) / run
-    left = segments.w0[seg] + slope * np.clip(a[place] - segments.u0[seg], 0.0, run)
-    right = segments.w0[seg] + slope * np.clip(b[place] - segments.u0[seg], 0.0, run)
+    run = np.maximum(lines.u1 - lines.u0, 1e-12)
+    slope = (lines.w1 - lines.w0) / run
+    upright, rises = np.abs(lines.nw) < UPRIGHT, lines.nw > 0
+    u0, w0, run, slope, owner, upright, rises, face = (
+        np.repeat(values, count) for values in (lines.u0, lines.w0, run, slope, lines.owner, upright, rises, lines.face)
+    )
+    if (place < 0).any():
+        inside = place >= 0
+        place, u0, w0, run, slope, owner, upright, rises, face = (
+            values[inside] for values in (place, u0, w0, run, slope, owner, upright, rises, face)
+        )
+    left = w0 + slope * np.clip(a[place] - u0, 0.0, run)
+    right = w0 + slope * np.clip(b[place] - u0, 0.0, run)
     middle = (left + right) / 2
-    owner, rises = segments.owner[seg], segments.nw[seg] > 0
     size = len(station)
 
-    upright = np.abs(segments.nw[seg]) < UPRIGHT
     tops = (owner == rib_owner) & rises & ~upright
     highest = np.full(size, -np.inf)
     np.maximum.at(highest, place[tops], middle[tops])
@@ -113,7 +118,7 @@ def decompose(
     cover = np.flatnonzero((owner == COVER) & ~upright)
     lit = rises if up > 0 else ~rises
     plastic_a, plastic_b, stretches = plastic_over(place[cover], up * left[cover], up * right[cover], lit[cover], size)
-    rib_level = np.where(up * middle > -0.5, True, False)
+    rib_level = up * middle > -0.5
     strange = (owner == OTHER) & rib_level
     beyond = (owner == BASE) & (up * middle > DEEPEST_OVERLAP)
     blocked = np.bincount(place[strange | beyond], minlength=size) > 0
@@ -124,7 +129,6 @@ def decompose(
         out[known] = values[which[known]]
         return out
 
-    face = segments.face[seg]
     floor_a, floor_b, floor_face = (pick(floor, left, np.nan), pick(floor, right, np.nan), pick(floor, face, -1))
     roof_a, roof_b, roof_face = pick(roof, left, np.nan), pick(roof, right, np.nan), pick(roof, face, -1)
     _close_slits(station, a, b, floor_a, floor_b)
@@ -133,6 +137,15 @@ def decompose(
         a, b, floor_a, floor_b, floor_face.astype(int), roof_a, roof_b, roof_face.astype(int), plastic_a, plastic_b,
         stretches, blocked, station,
     )  # fmt: skip
+
+
+def _of_use(segments: Segments, rib_owner: int, up: float) -> np.ndarray:
+    """Numbers of the lines that may be a floor, a roof, the cover's outline or something in the beam's way."""
+    upright = np.abs(segments.nw) < UPRIGHT
+    is_top = (segments.nw > 0) if rib_owner == BASE else (segments.nw <= 0)  # of the base: floors, or roofs
+    high = np.maximum(up * segments.w0, up * segments.w1) > DEEPEST_OVERLAP
+    base = (segments.owner == BASE) & ((is_top & ~upright) | high)
+    return np.flatnonzero(base | ((segments.owner == COVER) & ~upright) | (segments.owner == OTHER))
 
 
 def plastic_over(
@@ -204,10 +217,13 @@ def _outermost(
     which: np.ndarray, place: np.ndarray, middle: np.ndarray, size: int, lowest: bool
 ) -> tuple[np.ndarray, np.ndarray]:
     """Of the given records the lowest or highest in each interval: its number (-1: none) and height."""
-    order = which[np.argsort(-middle[which] if lowest else middle[which], kind="stable")]
+    mine, values = place[which], middle[which]
+    height = np.full(size, np.inf if lowest else -np.inf)
+    (np.minimum if lowest else np.maximum).at(height, mine, values)
     chosen = np.full(size, -1)
-    chosen[place[order]] = order
-    height = np.where(chosen >= 0, middle[np.maximum(chosen, 0)] if len(middle) else np.nan, np.nan)
+    hit = values == height[mine]
+    chosen[mine[hit]] = which[hit]
+    height[chosen < 0] = np.nan
     return chosen, height
 
 

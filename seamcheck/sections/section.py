@@ -143,6 +143,10 @@ class Cutter:
         segments, of = cut_alike(self.soup, flat, u, self.reach, self.tree, edges, self._has_top)
         return _Cut(s, flat, u, inner_edge, outer_edge, of, segments)
 
+    def let_go(self) -> None:
+        """Give back the memory of the facets, where nothing is cut any more."""
+        del self.soup, self.tree
+
     def _has_top(self, segments: Segments, count: int) -> np.ndarray:
         """(count,) bool: where the rib top's height needs no look at other stations."""
         return np.asarray(np.isfinite(_top_at_p(segments, count, self.rib_owner, self.joint.rib_faces)))

@@ -12,6 +12,7 @@ from seamcheck.sections.slices import Soup
 _NEAREST = 0.05  # mm between stations, at least
 _ASIDE = 0.05  # mm that stations stand off the place where something begins
 MOST = 60000
+_ANY_WAY = np.array([0.537, 0.296])  # direction along which two places are hardly ever equally far
 
 
 def even_stations(path: Path, spacing: float) -> np.ndarray:
@@ -28,20 +29,31 @@ def event_stations(path: Path, soup: Soup, reach: float) -> np.ndarray:
     Every facet edge that isn't shared inside its own face lies on the face's border; its ends along the
     path are where something may change.
     """
-    corners = soup.corners[:, :, :2]
-    group = soup.owner.astype(np.int64) * 10_000_000 + soup.face
-    points = corners.reshape(-1, 2)
+    points, group = _different(soup.corners[:, :, :2], soup.owner.astype(np.int64) * 10_000_000 + soup.face)
     nodes = path.points[:, :2]
     away, node = cKDTree(nodes).query(points, distance_upper_bound=reach)
     near = np.isfinite(away)
-    node, points = node[near], points[near]
+    node, points, group = node[near], points[near], group[near]
     along = np.einsum("ij,ij->i", points - nodes[node], _tangents(path)[node])
     step = path.length / max(len(nodes), 2)
     where = path.s[node] + np.clip(along, -step, step)
-    group = np.repeat(group, 3)[near]
     low, high = _spans(group, where, path.length if path.closed else None)
     marks = np.concatenate([low, high])
     return np.concatenate([marks - _ASIDE, marks + _ASIDE])
+
+
+def _different(corners: np.ndarray, group: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """The places (k, 2) of facets' corners (m, 3, 2), those that a face's facets share once, and (k,) the face's group.
+
+    Parameters
+    ----------
+    group : (m,) number of each facet's face
+    """
+    points, group = corners.reshape(-1, 2), np.repeat(group, 3)
+    order = np.lexsort((points @ _ANY_WAY, group))
+    points, group = points[order], group[order]
+    new = np.append(True, (points[1:] != points[:-1]).any(axis=1) | (group[1:] != group[:-1]))[: len(order)]
+    return points[new], group[new]
 
 
 def _tangents(path: Path) -> np.ndarray:

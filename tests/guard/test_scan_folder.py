@@ -59,7 +59,7 @@ def started(folder):
 )
 def test_signals_leave_an_index_and_nothing_running(tmp_path, numbers):
     (tmp_path / "in").mkdir()
-    for n in range(4):
+    for n in range(12):  # ten seconds at least: the signals come in the second
         shutil.copy(SOUND, tmp_path / f"in/m{n}.step")
         with (tmp_path / f"in/m{n}.step").open("ab") as file:
             file.write(b"\n" * (n + 1))
@@ -76,9 +76,9 @@ def test_signals_leave_an_index_and_nothing_running(tmp_path, numbers):
     finally:
         process.kill()
     # A second Ctrl-C that comes when the scan has ended kills the interpreter on its way out: a shell sees 130 as well.
-    assert process.returncode in (130, 0, -signal.SIGINT)
+    assert process.returncode in (130, -signal.SIGINT)
     with sqlite3.connect(tmp_path / "out/store.sqlite") as db:
-        assert [row[0] for row in db.execute("SELECT how FROM scans")] in (["stopped"], ["complete"])
+        assert [row[0] for row in db.execute("SELECT how FROM scans")] == ["stopped"]
     assert (tmp_path / "out/index.html").exists()
     assert not (tmp_path / "out/.unpacked").exists()
 
