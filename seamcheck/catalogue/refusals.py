@@ -177,9 +177,9 @@ REFUSALS: dict[str, str] = {
         "over {open:.1 mm} near ({place}).] Geometry leaves open which of them is the cover: the beam would pass "
         "{first:.2 mm} of {one}, or {second:.2 mm} of {other}. Say which one with --cover and --base.",
     "ambiguous.roles": "{one} and {other} are seated on each other along {band}, with a gap of {gap:.2 mm}.[ "
-        "Beside it a tongue of {tongue} stands in a groove of {groove}, {step:.2 mm} deep and open on one side.][ The band is "
-        "interrupted over {open:.1 mm} near ({place}).] Geometry leaves open which of them is the cover: the beam "
-        "would pass {first:.2 mm} of {one}, or {second:.2 mm} of {other}. Say which one with --cover and --base.",
+        "Beside it a tongue of {tongue} stands in a groove of {groove}, {step:.2 mm} deep and open on one side.][ The "
+        "band is interrupted over {open:.1 mm} near ({place}).] Geometry leaves open which of them is the cover: the "
+        "beam would pass {first:.2 mm} of {one}, or {second:.2 mm} of {other}. Say which one with --cover and --base.",
     # the process
     "not-started.server": "This machine could not start the review: the process that starts reviews was ended twice. "
         "Check its memory, and limits of the shell (ulimit -v).",

@@ -72,7 +72,7 @@ def _pull(
 def light_axis(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
     """(3,) unit vector, axis of the light: the pull of the flanks, or the normal of a plane seam.
 
-    The normal is taken where the pull lies nearly along it, or where the flanks lean to the pull hardly less than to it.
+    The normal is taken where the pull lies nearly along it, or where the flanks lean to the pull hardly less.
     Flanks of a slanted seam are steep to its normal: then the pull is taken from the part's own walls.
 
     Parameters and result are those of ``pull_direction``.

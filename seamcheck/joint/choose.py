@@ -175,8 +175,9 @@ def _either_way(first: Reading, second: Reading, names: Names) -> NotReviewed:
         place = band.frame.world(np.append(max(cuts)[1], band.level))
         more |= {"open": sum(c for c, _ in cuts), "place": ", ".join(f"{c:.1f}" for c in place)}
     return refused(
-        "ambiguous", "ambiguous.ridge" if band.stands_out else "ambiguous.roles", one=names(first.cover), other=names(second.cover), band=band.describes,
-        gap=band.gap, first=first.thickness, second=second.thickness, **more,
+        "ambiguous", "ambiguous.ridge" if band.stands_out else "ambiguous.roles", one=names(first.cover),
+        other=names(second.cover), band=band.describes, gap=band.gap, first=first.thickness, second=second.thickness,
+        **more,
     )  # fmt: skip
 
 

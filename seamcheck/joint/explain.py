@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 import numpy as np
 
-from seamcheck.catalogue.say import refused, say
+from seamcheck.catalogue.say import Value, refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
 from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
@@ -211,7 +211,7 @@ def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Na
         both = {"cover": names(reading.cover), "base": names(reading.base)}
         if candidate.gap < 0:
             return refused("no-seam", "no-seam.overlap", **both, depth=-candidate.gap)
-        told = {**both, "band": candidate.describes, "gap": candidate.gap}
+        told: dict[str, Value] = {**both, "band": candidate.describes, "gap": candidate.gap}
         play = side_play(readings, reading.pair)
         if play is None:
             return refused("no-seam", "no-seam.not-seated", **told)

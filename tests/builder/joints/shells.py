@@ -61,8 +61,8 @@ def shells_with_a_tongue() -> JointCase:
 
 
 def leaning_wall() -> JointCase:
-    """A wall of 1.8 mm, upright inside, that leans by 21 degrees outside, under a flat lid; an opening of 16 mm cuts one
-    side: what the flanks have in common is no direction of pull, the seam is level."""
+    """A wall of 1.8 mm, upright inside, that leans by 21 degrees outside, under a flat lid; an opening of 16 mm cuts
+    one side: what the flanks have in common is no direction of pull, the seam is level."""
     section = [(-6, -8), (-1.8, -8), (-1.8, 0), (0, 0), (3.8, -9.9), (-6, -9.9)]
     base = cut(swept_solid(BLOCK, chain([(*at, 0) for at in section])), box((32, -20, -6), (50, -4, 1)))
     joint = replace(PLAIN, closed=False, may=None)
@@ -89,14 +89,14 @@ def strips_below_a_display() -> JointCase:
 
 
 def corners_on_a_tray() -> JointCase:
-    """A tray of 80 x 60 with a soft cap over each of its four corners, pressed on by 0.05 mm: no lid."""
+    """A tray of 80 x 60 with a cap on each of its four corners: no lid."""
     tray = cut(box((-40, -30, 0), (40, 30, 13)), box((-38, -28, 2), (38, 28, 14)))
     caps = []
     for x in (-1, 1):
         for y in (-1, 1):
             outer = sorted((x * 32.0, x * 42.0)), sorted((y * 22.0, y * 32.0))
             cap = box((outer[0][0], outer[1][0], 3), (outer[0][1], outer[1][1], 10))
-            caps.append(cut(cap, box((-39.95, -29.95, 0), (39.95, 29.95, 14))))
+            caps.append(cut(cap, box((-40, -30, 0), (40, 30, 14))))
     says = (r"no lid", r"part 2", r"outline")
     return case([tray, *caps], note="A tray with capped corners.", reasons=("no-seam",), says=says)
 
