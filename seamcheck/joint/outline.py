@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from weakref import WeakKeyDictionary
 
 import numpy as np
 import shapely
@@ -15,6 +17,7 @@ from seamcheck.kernel import Body
 
 _CHORD, _TURN, _SLIVER = 0.05, 0.35, 1e-3  # mm, radians, mm: facets of an outline, and what they leave open
 _LARGEST = 40  # faces that hide most others
+_KNOWN: WeakKeyDictionary[Body, dict[tuple[str | float, ...], BaseGeometry]] = WeakKeyDictionary()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -54,6 +57,10 @@ def shadow(body: Body, frame: Frame) -> BaseGeometry:
 
     Faces that lie wholly behind or before the largest ones add nothing to it: of thousands, few are looked at.
     """
+    return _kept(body, frame, _shadow)
+
+
+def _shadow(body: Body, frame: Frame) -> BaseGeometry:
     every = np.arange(len(body.faces))
     if len(every) <= 2 * _LARGEST:
         return _filled(body, every, frame)
@@ -68,6 +75,20 @@ def shadow(body: Body, frame: Frame) -> BaseGeometry:
 
 def footprint(body: Body, frame: Frame) -> BaseGeometry:
     """What a body covers seen along the frame's z, holes left open, in the frame (mm)."""
+    return _kept(body, frame, _footprint)
+
+
+def _kept(body: Body, frame: Frame, seen: Callable[[Body, Frame], BaseGeometry]) -> BaseGeometry:
+    """What is seen of a body along z, done once for each direction: many readings of one model share it."""
+    known = _KNOWN.setdefault(body, {})
+    key = (seen.__name__, *np.round(frame.axes.ravel(), 9).tolist())
+    if key not in known:
+        known[key] = seen(body, Frame(np.zeros(3), frame.axes))
+    shift = -(frame.axes @ frame.origin)[:2]
+    return shapely.transform(known[key], lambda at: at + shift)
+
+
+def _footprint(body: Body, frame: Frame) -> BaseGeometry:
     facets = body.facets(np.arange(len(body.faces)), _CHORD, _TURN)
     return seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)
 
