@@ -126,7 +126,9 @@ def _course(reading: Reading, enclosed: float, length: float, named: bool) -> Ev
 def _light(reading: Reading) -> Evidence:
     free, thickness = reading.side.free, reading.thickness
     if free < FREE_ENOUGH:
-        return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
+        # a rib tells of itself what is meant; a land with another part over it is where a board lies
+        shaded = WEAK if reading.candidate.stands_out else DOUBTFUL
+        return Evidence(shaded if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
     way = graded(free, *WAY_FREE)
     through = 1.0 if reading.candidate.stands_out else float(np.interp(thickness, *THROUGH_LAP))
     return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
