@@ -139,9 +139,14 @@ REFUSALS: dict[str, str] = {
     "no-seam.overlap": "{cover} and {base} are not assembled: flat faces of the two interpenetrate by {depth:.2 mm}, "
         "with no weld rib between them. Bring both into their assembled position.",
     "no-seam.not-seated": "{cover} is not seated on {base}: they face each other along {band}, {gap:.2 mm} apart and "
-        "with no weld rib between them.[ At their sides they have {play:.2 mm} of play.] Moved by {gap:.2 mm} the "
-        "cover would be seated. If a ridge with a sharp edge stands there: give its top a flat or a rounding, so that "
-        "it has a width to measure.",
+        "with no weld rib between them. Moved by {gap:.2 mm} the cover would be seated. If a ridge with a sharp edge "
+        "stands there: give its top a flat or a rounding, so that it has a width to measure.",
+    "no-seam.plug-not-seated": "{cover} sits in {base} as a plug fit, with {play:.2 mm} of play at their sides, and is "
+        "not seated: along {band} they stay {gap:.2 mm} apart, with no weld rib between them. Moved by {gap:.2 mm} the "
+        "cover would be seated; give the joint a weld rib there.",
+    "no-seam.no-lid": "The model holds no lid: of the outline of {largest} the parts beside it ({others}) cover "
+        "{share:0 %} at most, and no faces between them run round an opening. A seam needs a cover that closes an "
+        "opening of the base: add it to the model.",
     "no-seam.nothing": "Parts touch, but no band[ between {one} and {other}] stands out like a weld rib, or runs round "
         "like the top of a wall, with a free beam path. Check that cover and base are in their welded position, not "
         "side by side.",
@@ -168,6 +173,13 @@ REFUSALS: dict[str, str] = {
         "them one colour if they are of one plastic, or leave out of the model what is not in the beam path.",
     "ambiguous.two": "Two readings are about equally good: {first}; or {second}. Say which one with --cover and --base "
         "(and --beam, if the beam comes from the other side).",
+    "ambiguous.ridge": "{one} and {other} face each other along {band}, {gap:.2 mm} apart.[ The ridge is interrupted "
+        "over {open:.1 mm} near ({place}).] Geometry leaves open which of them is the cover: the beam would pass "
+        "{first:.2 mm} of {one}, or {second:.2 mm} of {other}. Say which one with --cover and --base.",
+    "ambiguous.roles": "{one} and {other} are seated on each other along {band}, with a gap of {gap:.2 mm}.[ "
+        "Beside it a tongue of {tongue} stands in a groove of {groove}, {step:.2 mm} deep and open on one side.][ The "
+        "band is interrupted over {open:.1 mm} near ({place}).] Geometry leaves open which of them is the cover: the "
+        "beam would pass {first:.2 mm} of {one}, or {second:.2 mm} of {other}. Say which one with --cover and --base.",
     # the process
     "not-started.server": "This machine could not start the review: the process that starts reviews was ended twice. "
         "Check its memory, and limits of the shell (ulimit -v).",

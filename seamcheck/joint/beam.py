@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from seamcheck.joint.constants import ON_NORMAL
+from seamcheck.joint.constants import ON_NORMAL, PULL_SHOWN
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
 
@@ -30,6 +30,14 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
     -------
     (3,) unit vector, or None where the flanks leave it open (all parallel to one plane)
     """
+    found = _pull(body, seam_faces, guess)
+    return None if found is None else found[0]
+
+
+def _pull(
+    body: Body, seam_faces: tuple[int, ...], guess: np.ndarray
+) -> tuple[np.ndarray, np.ndarray, np.ndarray] | None:
+    """The pull, and the flanks that show it: normals (n, 3) and areas (n,) mm²."""
     ring = set(seam_faces)
     beside: list[int] = []
     for _ in range(2):  # the flanks, also behind a fillet
@@ -58,22 +66,28 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
         if values[1] < 0.02 * values[2]:
             return None
         pull = vectors[:, 0] * np.sign(vectors[:, 0] @ guess)
-    return pull if pull @ guess > 0.5 else None
+    return (pull, n, a) if pull @ guess > 0.5 else None
 
 
 def light_axis(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
-    """(3,) unit vector, axis of the light: the pull of the flanks, or the normal of a plane seam nearly square to it.
+    """(3,) unit vector, axis of the light: the pull of the flanks, or the normal of a plane seam.
 
+    The normal is taken where the pull lies nearly along it, or where the flanks lean to the pull hardly less.
     Flanks of a slanted seam are steep to its normal: then the pull is taken from the part's own walls.
 
     Parameters and result are those of ``pull_direction``.
     """
-    pull = pull_direction(body, seam_faces, _steepest_walls(body, seam_faces, guess))
+    found = _pull(body, seam_faces, _steepest_walls(body, seam_faces, guess))
     normal = _plane_normal(body, seam_faces)
-    if pull is None or normal is None:
+    if found is None:
+        return None
+    pull, flanks, area = found
+    if normal is None:
         return pull
     normal = normal * np.sign(normal @ guess)
-    return normal if pull @ normal > np.cos(np.radians(ON_NORMAL)) else pull
+    near = pull @ normal > np.cos(np.radians(ON_NORMAL))
+    lean = [float(np.sqrt(area @ (flanks @ way) ** 2)) for way in (pull, normal)]
+    return normal if near or PULL_SHOWN * lean[0] > lean[1] else pull
 
 
 def _plane_normal(body: Body, faces: tuple[int, ...]) -> np.ndarray | None:

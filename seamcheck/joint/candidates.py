@@ -182,7 +182,9 @@ def _read(
         min(patch.gap for patch in chosen),
         _median_height(points),
         length if left.is_empty else region.length / 2,
-        border_profile(region, faces, own, opposite, frame, width, bodies[carrier], slopes=not rounded),
+        border_profile(
+            region, faces, own, opposite, frame, width, bodies[carrier], bodies[counter], slopes=not rounded
+        ),
         light_side(points, 1.0, bodies[counter], others, frame),
         light_side(points, -1.0, bodies[carrier], others, frame),
         left,
@@ -201,14 +203,47 @@ def enclosed(region: BaseGeometry, length: float) -> BaseGeometry:
     ----------
     region : the band, mm; length : mm; an interruption of up to BRIDGED of it is bridged
     """
-    holes = [shapely.Polygon(ring) for polygon in _polygons(region) for ring in polygon.interiors]
-    if sum(hole.area for hole in holes) > 0.05 * region.convex_hull.area:
+    holes = _rooms(region)
+    if holes:
         return shapely.union_all(holes)
-    half = BRIDGED * length / 2
-    bridged = region.buffer(half, quad_segs=4).buffer(-half, quad_segs=4)
-    filled, own = (shapely.union_all([shapely.Polygon(p.exterior) for p in _polygons(s)]) for s in (bridged, region))
-    within = filled.difference(own)
+    within = _filled(_bridged(region, length)).difference(_filled(region))
     return within if within.area > 0.05 * region.convex_hull.area else shapely.Polygon()
+
+
+def interruptions(region: BaseGeometry, length: float) -> list[tuple[float, tuple[float, float]]]:
+    """Where a band is open: length (mm) and middle (x, y) of each gap that is bridged, none of a closed band.
+
+    Parameters as of ``enclosed``.
+    """
+    if _rooms(region):
+        return []
+    line = _bridged(region, length).boundary
+    width = 2 * region.area / region.length
+    gaps = shapely.get_parts(shapely.line_merge(line.difference(region.buffer(_BESIDE))))
+    found = []
+    for gap in gaps:
+        one, other = shapely.get_coordinates(gap)[[0, -1]]
+        open_, (x, y) = float(np.linalg.norm(other - one)) + 2 * _BESIDE, (one + other) / 2
+        if open_ > width:
+            found.append((open_, (float(x), float(y))))
+    return found
+
+
+def _rooms(region: BaseGeometry) -> list[shapely.Polygon]:
+    """What a closed band runs round; none where the band only has holes."""
+    holes = [shapely.Polygon(ring) for polygon in _polygons(region) for ring in polygon.interiors]
+    return holes if sum(hole.area for hole in holes) > 0.05 * region.convex_hull.area else []
+
+
+def _bridged(region: BaseGeometry, length: float) -> BaseGeometry:
+    """What a band and its bridged interruptions run round, with them."""
+    half = BRIDGED * length / 2
+    # filled before it shrinks again: else it would draw back out of the gap of a narrow band from inside too
+    return _filled(region.buffer(half, quad_segs=4)).buffer(-half, quad_segs=4)
+
+
+def _filled(region: BaseGeometry) -> BaseGeometry:
+    return shapely.union_all([shapely.Polygon(part.exterior) for part in _polygons(region)])
 
 
 def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:

@@ -9,11 +9,14 @@ import numpy as np
 import shapely
 
 from seamcheck.assembly.parts import Part
-from seamcheck.catalogue.say import refused, say
+from seamcheck.catalogue.kinds import STEPPED_LAP
+from seamcheck.catalogue.say import Value, refused, say
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.constants import CARRIES, MARGIN, SAME_LEVEL, THIN
+from seamcheck.joint.candidates import interruptions
+from seamcheck.joint.constants import CARRIES, IS_BESIDE, MARGIN, SAME_LEVEL, THIN
 from seamcheck.joint.evidence import graded
 from seamcheck.joint.names import Names
+from seamcheck.joint.profile import FILLED
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
 
@@ -161,8 +164,27 @@ def _by_transparency(first: Reading, second: Reading, parts: Mapping[str, Part],
     return replace(better, doubt=say("joint.see-through", other=names(worse.cover), cover=names(better.cover)))
 
 
+def _either_way(first: Reading, second: Reading, names: Names) -> NotReviewed:
+    """The refusal of a band that light reaches as well from one side as from the other."""
+    band = first.candidate
+    more: dict[str, Value] = {}
+    if band.kind == STEPPED_LAP and band.border.share[FILLED] >= IS_BESIDE:
+        more = {"tongue": names(band.counter), "groove": names(band.carrier), "step": band.border.step}
+    cuts = interruptions(band.region, band.length)
+    if cuts:
+        place = band.frame.world(np.append(max(cuts)[1], band.level))
+        more |= {"open": sum(c for c, _ in cuts), "place": ", ".join(f"{c:.1f}" for c in place)}
+    return refused(
+        "ambiguous", "ambiguous.ridge" if band.stands_out else "ambiguous.roles", one=names(first.cover),
+        other=names(second.cover), band=band.describes, gap=band.gap, first=first.thickness, second=second.thickness,
+        **more,
+    )  # fmt: skip
+
+
 def doubtful(doubt: tuple[Reading, Reading], names: Names) -> NotReviewed:
     """The refusal of a model with two readings that are equally good."""
+    if doubt[0].candidate is doubt[1].candidate:
+        return _either_way(*doubt, names)
     one, other = (
         say("any.reading", cover=names(r.cover), base=names(r.base), band=r.candidate.describes) for r in doubt
     )

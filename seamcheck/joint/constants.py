@@ -47,6 +47,13 @@ seam with junctions is about 0.4, jitter at corners below 0.05: ledge-10, wall-8
 WIDEST_WALL = 2.5
 """A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
 
+WIDEST_RIB = 4.0
+"""A ridge that is wider melts nowhere as a whole, it is a flat lap: strips-below-a-display (5), broad-rib (3)."""
+
+OVERLAPS = 2.0
+"""Band widths to which a wall of the other part reaches down right beside the band for two walls to overlap:
+overlapping-shells (3.6); a skirt that only centres is lower (tight-skirt: 1.5)."""
+
 SHOULDER, BOTH_SIDES = 0.4, 0.6
 """Of a rib's border, beside which a trap's floor lies, at least (rib-flush-inside: 0.5; tray-with-tabs: 0.3); and from
 where on it lies on both sides. A band higher than wide beside one open floor is a wall (wall-above-a-shelf: 1.9)."""
@@ -70,6 +77,10 @@ CLEARLY_THINNER = 1.5
 ON_NORMAL = 5.0
 """Degrees: a plane seam whose normal lies so near the pull has its normal as the light: draft-inside (0.9);
 slanted-10 keeps its pull."""
+
+PULL_SHOWN = 2.0
+"""Times less must the flanks lean to the pull than to the normal of a plane seam: else they show none, as where they
+lean by themselves: leaning-wall."""
 
 # what speaks for and against a reading ---------------------------------------------------------------------------
 

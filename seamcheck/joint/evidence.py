@@ -97,7 +97,7 @@ def _shape(reading: Reading) -> Evidence:
     marks = {
         LEDGE: share[RISE],
         TONGUE_GROOVE: share[FILLED] + share[GROOVE],
-        STEPPED_LAP: max(share[FILLED] + share[GROOVE], border.wrapped),
+        STEPPED_LAP: max(share[FILLED] + share[GROOVE], border.wrapped, border.backed),
     }
     if candidate.kind in marks:
         shown = marks[candidate.kind]

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 import numpy as np
 
-from seamcheck.catalogue.say import refused, say
+from seamcheck.catalogue.say import Value, refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
 from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
@@ -16,7 +16,7 @@ from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.outline import outline
 from seamcheck.joint.reading import Reading
-from seamcheck.joint.unseamed import amid, lies_flat, pads, plug, side_by_side, side_play, strips
+from seamcheck.joint.unseamed import amid, lies_flat, no_lid, pads, plug, side_by_side, side_play, strips
 from seamcheck.kernel import Body
 from seamcheck.kernel.common import common_volume
 from seamcheck.kernel.distance import shape_distance
@@ -60,6 +60,7 @@ def no_joint(
         or plug(best, first, meetings, bodies, names)
         or _amid(pairs, best, by_size, bodies, names)
         or side_by_side(best, first, meetings, bodies, names)
+        or no_lid(pairs, best, bodies, names)
         or _nothing(best, first, names)
     )
 
@@ -210,9 +211,11 @@ def _open_gap(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Na
         both = {"cover": names(reading.cover), "base": names(reading.base)}
         if candidate.gap < 0:
             return refused("no-seam", "no-seam.overlap", **both, depth=-candidate.gap)
+        told: dict[str, Value] = {**both, "band": candidate.describes, "gap": candidate.gap}
         play = side_play(readings, reading.pair)
-        beside = {} if play is None else {"play": play}
-        return refused("no-seam", "no-seam.not-seated", **both, band=candidate.describes, gap=candidate.gap, **beside)
+        if play is None:
+            return refused("no-seam", "no-seam.not-seated", **told)
+        return refused("no-seam", "no-seam.plug-not-seated", **told, play=play)
     return None
 
 

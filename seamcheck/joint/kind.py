@@ -13,6 +13,7 @@ from seamcheck.joint.constants import (
     HIGH_ENOUGH,
     IS_BESIDE,
     SHOULDER,
+    WIDEST_RIB,
     WIDEST_WALL,
 )
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP, BorderProfile
@@ -35,7 +36,7 @@ def kind_of(border: BorderProfile, falls: float, width: float) -> str:
     high = np.isfinite(border.height) and border.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
     one_side = share[TRAP] <= BOTH_SIDES and border.walled < IS_BESIDE
     is_wall = one_side and border.height > width  # and its part's own floor beside it
-    if share[TRAP] >= SHOULDER and falls >= FALLS and high and not is_wall:
+    if share[TRAP] >= SHOULDER and falls >= FALLS and high and not is_wall and width <= WIDEST_RIB:
         return WELD_RIB
     behind_a_skirt = border.skirted if border.height > width else 0.0
     filled = share[FILLED] + behind_a_skirt
@@ -43,6 +44,8 @@ def kind_of(border: BorderProfile, falls: float, width: float) -> str:
         return TONGUE_GROOVE if filled >= FALLS or share[GROOVE] >= filled else STEPPED_LAP
     if share[RISE] >= IS_BESIDE:
         return LEDGE
+    if border.backed >= FREE_ENOUGH:
+        return STEPPED_LAP  # two walls overlap
     in_a_channel = min(border.wrapped, border.channel) >= FREE_ENOUGH  # a channel of the cover takes the wall's top in
     if border.wrapped >= IS_BESIDE and not in_a_channel:
         return STEPPED_LAP

@@ -8,6 +8,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.joint.constants import FREE_ENOUGH, OVERLAPS
 from seamcheck.joint.contact import Surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, highest_at
@@ -31,6 +32,7 @@ _ABOVE = 0.3  # mm by which two parts may overlap beside the band and still face
 _INTO = 0.3  # band widths into the band, over which its slope is read
 _ON_IT = 1e-6  # mm
 _WALL_AWAY, _WALL_UP = (0.05, 0.3), 0.4  # mm beside a band and above it, where a wall would stand
+_AGAINST, _HALF = 0.06, 0.5  # mm beside a band where a wall against it has begun; band widths that it has at least
 _INSIDE = 0.02  # mm within the border, where the band's own height is read
 
 
@@ -42,6 +44,7 @@ class BorderProfile:
     wrapped, channel : of its outer and of its inner border, beside which the opposite part hangs lower than the band
     skirted : of its border, beside which the opposite part reaches down into a narrow trap
     walled : of its traps, behind whose floor the own part rises again by half of their depth at least
+    backed : of its outer or its inner border, the larger, against which a wall of the opposite part stands
     height : mm, median depth of the floors of traps; NaN without one
     step : mm, median depth or height of the steps that are no traps (filled, groove, rise); NaN without one
     """
@@ -53,6 +56,7 @@ class BorderProfile:
     channel: float = 0.0
     skirted: float = 0.0
     walled: float = 1.0
+    backed: float = 0.0
 
 
 def border_profile(
@@ -63,6 +67,7 @@ def border_profile(
     frame: Frame,
     width: float,
     body: Body,
+    counter: Body,
     slopes: bool = True,
 ) -> BorderProfile:
     """What both parts show along lines square to the border of a band.
@@ -72,7 +77,8 @@ def border_profile(
     region : the band seen along the frame's z, mm; its part lies below it, the opposite part above
     faces : of the band; own, opposite : surfaces of both parts
     width : mm, of the band
-    body : that carries the band: walls that rise beside it may end further up than ``own`` reaches
+    body, counter : that carries the band, and the opposite one: walls beside it may end further away than ``own`` and
+        ``opposite`` reach
     slopes : whether the band's faces may run aslant; false for a rounded top, which bends by itself
     """
     border = region.boundary
@@ -107,6 +113,10 @@ def border_profile(
     lower = roof[known][:, : max(1, _STEPS // 4)].min(axis=1) < level[known] - _FALLEN[2]
     hangs = lower & (kind == EDGE)
     wrapped, channel = (float(np.mean(hangs[mine])) if mine.any() else 0.0 for mine in (outer, ~outer))
+    backed = 0.0
+    if max(wrapped, channel) >= FREE_ENOUGH:
+        against = _backed(foot[known], outward[known], level[known], width, counter, frame)
+        backed = max(float(np.mean(against[mine])) for mine in (outer, ~outer) if mine.any())
     trap, other = depth[kind == TRAP], depth[np.isin(kind, (FILLED, GROOVE, RISE))]
     return BorderProfile(
         share,
@@ -116,6 +126,7 @@ def border_profile(
         channel,
         float(np.mean(lower & (kind == TRAP))),
         _walled(level[known, None] - floor[known], depth, np.asarray(kind == TRAP)),
+        backed,
     )
 
 
@@ -145,6 +156,16 @@ def _walls(foot: np.ndarray, outward: np.ndarray, level: np.ndarray, body: Body,
     for away in _WALL_AWAY:
         beside = np.column_stack([foot + away * outward, level + _WALL_UP])
         found |= inside(beside, body, frame)
+    return found
+
+
+def _backed(
+    foot: np.ndarray, outward: np.ndarray, level: np.ndarray, width: float, counter: Body, frame: Frame
+) -> np.ndarray:
+    """Beside which places (n,) of a band's border the opposite part stands against the band's wall, as another wall."""
+    found = np.ones(len(foot), dtype=bool)
+    for away, down in ((_AGAINST, _HALF), (_AGAINST, OVERLAPS), (_HALF * width, OVERLAPS)):
+        found &= inside(np.column_stack([foot + away * outward, level - down * width]), counter, frame)
     return found
 
 

@@ -24,6 +24,7 @@ _WORTH_TELLING = 0.02  # of the smaller part's outline, over which the two must 
 _RUNS_ALONG = 0.5  # of the smaller part's length, that strips must have in total
 _STEP = 0.05  # mm: less between two levels is the same level
 _UPRIGHT, _FACING = 0.1, 0.999  # cosines: of a face along the direction of insertion, of two that face each other
+_CORNER, _NAMED = 0.25, 4  # of an outline: a part that lies over less of it closes no opening; parts that are named
 _CHORD = 0.1  # mm, of the outlines of faces whose size is compared
 
 
@@ -161,6 +162,23 @@ def amid(pair: tuple[str, str] | None, bodies: Mapping[str, Body], names: Names)
         if lies_flat(frame, pair, bodies) and area > least:
             return refused("no-seam", "no-seam.amid", one=names(pair[0]), other=names(pair[1]))
     return None
+
+
+def no_lid(
+    pairs: Sequence[tuple[str, str]], readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names
+) -> NotReviewed | None:
+    """Parts none of which lies over more than a corner of the largest one, and no band between them."""
+    largest = max(bodies, key=lambda i: bodies[i].own_box.diagonal)
+    beside = sorted({i for pair in pairs if largest in pair for i in pair if i != largest}, key=lambda i: int(i[1:]))
+    if readings or not beside:
+        return None
+    frame = Frame.along(bodies[largest].own_box.axes[0], bodies[largest].box[:3])
+    seen = outline(bodies[largest], frame).around
+    share = max(outline(bodies[i], frame).around.intersection(seen).area for i in beside) / seen.area
+    if share > _CORNER:
+        return None
+    told = ", ".join([*(names(i) for i in beside[:_NAMED]), *(["..."] if len(beside) > _NAMED else [])])
+    return refused("no-seam", "no-seam.no-lid", others=told, largest=names(largest), share=100 * share)
 
 
 def side_by_side(

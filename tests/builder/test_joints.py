@@ -15,7 +15,7 @@ from builder.ops import solids
 from builder.solid import volume
 
 SEATED = 1e-6  # mm, the kernel's own tolerance is 1e-7
-APART = {"floating-over-a-wall": 0.5, "floating-over-a-ledge": 0.2, "rib-small-gap": 0.05, "rib-welded": 0.0}
+APART = {"floating-over-a-wall": 0.5, "floating-over-a-ledge": 0.2, "half-shells-open": 0.015, "rib-small-gap": 0.05}
 OVERLAP = {"rib-welded": None}  # the only joint that is drawn welded
 """mm between cover and base where they are not drawn touching (over the ledge, the play at the side is the least)."""
 

@@ -89,6 +89,17 @@ def test_a_wall_in_a_channel_of_the_lid_stays_a_wall():
     assert kind_of(BorderProfile(share, 1.0, np.nan, np.nan, channel=0.0), 1.0, 2.0) == "stepped-lap"
 
 
+def test_a_wall_in_front_of_another_wall_overlaps_it():
+    share = np.eye(6)[EDGE]
+    assert kind_of(BorderProfile(share, 0.0, np.nan, np.nan, channel=1.0, backed=1.0), 1.0, 2.0) == "stepped-lap"
+    assert kind_of(BorderProfile(share, 0.0, np.nan, np.nan, channel=1.0), 1.0, 2.0) == "plain-wall"
+
+
+def test_a_ridge_wider_than_4_mm_is_no_rib():
+    profile = BorderProfile(np.eye(6)[TRAP], 0.0, 2.1, np.nan, walled=0.0)
+    assert [kind_of(profile, 1.0, width) for width in (3.0, 5.0)] == ["weld-rib", "flat-lap"]
+
+
 def test_a_high_wall_behind_a_skirt_is_no_rib():
     share = 0.5 * np.eye(6)[EDGE] + 0.5 * np.eye(6)[TRAP]
     assert kind_of(BorderProfile(share, 0.0, 1.8, np.nan, skirted=0.5, walled=0.0), 1.0, 1.0) == "stepped-lap"

@@ -8,7 +8,11 @@ import pytest
 from builder.hard.tree import write_model
 from builder.joints import JOINTS
 
+from seamcheck.assembly import read_assembly
+from seamcheck.catalogue.message import message_of
 from seamcheck.document.read import read_text
+from seamcheck.errors import NotReviewed
+from seamcheck.joint import find_joints
 from seamcheck.pipeline import review_model
 from seamcheck.report.html import render_html
 from seamcheck.report.reading_svg import reading_svg
@@ -61,3 +65,16 @@ def test_the_document_is_read_back(refused):
 
     _, document = refused
     assert read_text(json.dumps(document), "d")["reason"]["readings"] == document["reason"]["readings"]
+
+
+def test_roles_that_geometry_leaves_open_are_told_once_with_the_band(tmp_path):
+    path = write_model(tmp_path / "shells.step", JOINTS["shells-with-a-tongue"]())
+    assembly = read_assembly([path])
+    with pytest.raises(NotReviewed, match="a stepped lap") as refusal:
+        find_joints(assembly, Settings())
+    said = message_of(refusal.value.message)
+    assert said.key == "ambiguous.roles"
+    # drawn: land 1.0 wide, groove 1.4 deep, opening of 9 mm; both parts lean 1.2 over 3.2 mm outside
+    assert said.args["step"].value == pytest.approx(1.4, abs=0.02)
+    assert said.args["open"].value == pytest.approx(9.0, abs=0.3)
+    assert {said.args["tongue"], said.args["groove"]} == {"'part 1' (p1)", "'part 2' (p2)"}

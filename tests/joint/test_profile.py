@@ -7,7 +7,7 @@ import pytest
 import shapely
 
 from seamcheck.catalogue.kinds import FLAT_LAP, LEDGE, PLAIN_WALL, STEPPED_LAP, TONGUE_GROOVE, WELD_RIB
-from seamcheck.joint.candidates import enclosed
+from seamcheck.joint.candidates import enclosed, interruptions
 from seamcheck.joint.kind import kind_of
 from seamcheck.joint.profile import EDGE, FILLED, GROOVE, LEVEL, RISE, TRAP, BorderProfile, classify
 
@@ -79,8 +79,8 @@ def test_the_kind_follows_from_what_lies_beside_the_band(around, falls, width, k
     assert kind_of(around, falls, width) == kind
 
 
-def frame_of(gap=0.0):
-    ring = shapely.box(0, 0, 60, 40).difference(shapely.box(2, 2, 58, 38))
+def frame_of(gap=0.0, wide=2.0):
+    ring = shapely.box(0, 0, 60, 40).difference(shapely.box(wide, wide, 60 - wide, 40 - wide))
     return ring.difference(shapely.box(20, -1, 20 + gap, 3)) if gap else ring
 
 
@@ -89,6 +89,16 @@ def test_a_frame_encloses_its_inside_also_across_an_interruption(gap, share):
     # 56 x 36 mm inside; the bridge over 8 mm of 200 leaves the corners that its radius rounds
     region = frame_of(gap)
     assert enclosed(region, region.length / 2).area == pytest.approx(share * 56 * 36, rel=0.02)
+
+
+@pytest.mark.parametrize(("wide", "gap"), [(2.0, 8.0), (0.7, 16.0)])
+def test_an_interruption_is_bridged_however_narrow_the_band_is(wide, gap):
+    region = frame_of(gap, wide)
+    assert enclosed(region, region.length / 2).area == pytest.approx((60 - 2 * wide) * (40 - 2 * wide), rel=0.02)
+    ((length, middle),) = interruptions(region, region.length / 2)
+    assert length == pytest.approx(gap, abs=0.1)
+    assert middle == pytest.approx((20 + gap / 2, wide / 2), abs=wide)
+    assert interruptions(frame_of(), 200.0) == []
 
 
 @pytest.mark.parametrize("strip", [shapely.box(0, 0, 60, 3), shapely.box(0, 0, 9, 2)])

@@ -9,11 +9,12 @@ from .plugs import PLUGS
 from .ribs import RIBS
 from .seen import SEEN
 from .several import SEVERAL
+from .shells import SHELLS
 from .strange import STRANGE
 from .truth import JointCase, JointTruth, half
 from .unseated import UNSEATED
 from .walls import WALLS
 
-JOINTS = {**RIBS, **WALLS, **LAPS, **PLUGS, **UNSEATED, **SEVERAL, **COMPANY, **STRANGE, **SEEN}
+JOINTS = {**RIBS, **WALLS, **LAPS, **PLUGS, **UNSEATED, **SEVERAL, **COMPANY, **STRANGE, **SEEN, **SHELLS}
 
 __all__ = ["JOINTS", "JointCase", "JointTruth", "half"]
