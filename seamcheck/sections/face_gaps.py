@@ -27,6 +27,7 @@ _EVEN = 1e-3  # mm: room for rounding; deeper overlaps are measured exactly
 _WIDE = 0.02  # mm of an overlap that is no sliver
 _FEW, _FIRST = 64, 2000  # pairs asked for first: of every two faces; of all where only the nearest of all is wanted
 _DECIMALS, _ROUNDING = 6, 1e-7  # of a mm to which gaps are equal; mm
+_NEIGHBOURS = 8  # facets of a face that follow each other are mostly near each other
 _ROUNDED_UP = 1.0 + 1e-9  # of an area that bounds others
 _MOST_FACES = 10_000_000
 
@@ -119,7 +120,7 @@ class Sheet:
         return np.asarray(shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1)))
 
     def where(self, mask: np.ndarray) -> Sheet:
-        """The facets where the mask (n,) is true."""
+        """The facets of a mask (m,) or of numbers (k,)."""
         return Sheet(self.corners[mask], self.normal[mask], self.part[mask], self.face[mask])
 
     def boxes(self) -> tuple[np.ndarray, np.ndarray]:
@@ -176,17 +177,17 @@ def gaps(
     is no further away than the facets themselves come: pairs whose boxes' corners lie beyond ``most`` are left out
     before any outline is compared.
     """
-    low_a, high_a = upper.boxes()
-    low_b, high_b = lower.boxes()
-    if not len(low_a) or not len(low_b):
+    shapely.prepare(zone)
+    left_a = np.flatnonzero(~_gone(upper, marked_upper, shift, zone))
+    left_b = np.flatnonzero(~_gone(lower, marked_lower, np.zeros(2), zone))
+    if not len(left_a) or not len(left_b):
         return _no_gaps()
+    low_a, high_a = upper.where(left_a).boxes()
+    low_b, high_b = lower.where(left_b).boxes()
     tree = shapely.STRtree(spans(low_b, high_b))
     one, other = tree.query(spans(low_a[:, :2] + shift, high_a[:, :2] + shift))
     near = (low_a[one, 2] - high_b[other, 2] <= most) & (high_a[one, 2] - low_b[other, 2] >= -DEEPEST)
-    one, other = one[near], other[near]
-    shapely.prepare(zone)
-    near = ~_gone(upper, marked_upper, shift, zone)[one] & ~_gone(lower, marked_lower, np.zeros(2), zone)[other]
-    one, other = one[near], other[near]
+    one, other = left_a[one[near]], left_b[other[near]]
     bound, room = _bound(upper, lower, one, other, shift)
     order = np.argsort(bound, kind="stable")
     order = order[bound[order] <= most]
@@ -205,9 +206,10 @@ def gaps(
             left = left[(bound[left] <= most) & known.may_change(left, bound[left], room[left])]
         few, many = (4 * few, many) if len(soon) else (few, 2 * many)
     every = Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
-    pair = one * len(low_b) + other
+    pair = one * len(lower.face) + other
     asked = np.argsort(pair)
-    order = np.argsort(asked[np.searchsorted(pair[asked], every.upper * len(low_b) + every.lower)])  # least bound first
+    met = every.upper * len(lower.face) + every.lower
+    order = np.argsort(asked[np.searchsorted(pair[asked], met)])  # least bound first
     return Gaps(*(getattr(every, name)[order] for name in Gaps.__slots__))
 
 
@@ -268,10 +270,18 @@ class _Known:
 
 
 def _gone(sheet: Sheet, marked: np.ndarray, shift: np.ndarray, zone: BaseGeometry) -> np.ndarray:
-    """(m,) bool: marked facets that lie wholly in the zone."""
+    """(m,) bool: marked facets that lie wholly in the zone; neighbours whose common box does are not asked singly."""
     gone = np.zeros(len(marked), dtype=bool)
     which = np.flatnonzero(marked)
-    gone[which] = shapely.covers(zone, sheet.where(marked).triangles(shift))
+    if not len(which):
+        return gone
+    flat = sheet.corners[which, :, :2] + shift
+    begins = np.arange(0, len(which), _NEIGHBOURS)
+    low, high = np.minimum.reduceat(flat.min(axis=1), begins), np.maximum.reduceat(flat.max(axis=1), begins)
+    within = np.repeat(shapely.covers(zone, shapely.box(*low.T, *high.T)), _NEIGHBOURS)[: len(which)]
+    gone[which[within]] = True
+    rest = which[~within]
+    gone[rest] = shapely.covers(zone, sheet.where(rest).triangles(shift))
     return gone
 
 
