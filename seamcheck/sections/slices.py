@@ -103,8 +103,8 @@ class Segments:
     owner: np.ndarray
     face: np.ndarray
 
-    def only(self, which: np.ndarray) -> Segments:
-        """The lines of an index or mask (k,)."""
+    def only(self, which: np.ndarray | slice) -> Segments:
+        """The lines of an index or mask (k,), or of a slice."""
         return Segments(*(getattr(self, name)[which] for name in self.__slots__))
 
     def joined(self, other: Segments, stations: int, order: np.ndarray) -> Segments:
