@@ -174,9 +174,8 @@ def _plain_faces(shape: Any, faces: list[Any]) -> tuple[_Plain, list[int]]:
         owners += [len(plain)] * len(outline)
         ends += outline
         plain.append(index)
-        plane = surface.Pln()
-        origin, normal = plane.Location(), plane.Axis().Direction()
-        planes.append((origin.X(), origin.Y(), origin.Z(), normal.X(), normal.Y(), normal.Z()))
+        axis = surface.Pln().Axis()
+        planes.append(axis.Location().Coord() + axis.Direction().Coord())
     table = np.array(planes, dtype=float).reshape(-1, 6)
     found = _Plain(
         np.array(plain, dtype=int), table[:, :3], table[:, 3:], np.array(owners, dtype=int),
@@ -214,10 +213,10 @@ def _ends_of_line(edge: Any) -> _Ends | None:
 def _end(vertex: Any, line: BRepAdaptor_Curve, parameter: float) -> _Point:
     if vertex.IsNull() or not abs(parameter) < _ENDLESS:
         return _NOWHERE
-    point = line.Value(parameter)
-    if not point.Distance(BRep_Tool.Pnt_s(vertex)) <= LOOSE_MM:  # NaN is no answer either
+    point: _Point = line.Value(parameter).Coord()
+    if not math.dist(point, BRep_Tool.Pnt_s(vertex).Coord()) <= LOOSE_MM:  # NaN is no answer either
         return _NOWHERE
-    return point.X(), point.Y(), point.Z()
+    return point
 
 
 def _different(shape: Any, kind: Any) -> tuple[Any, list[Any]]:

@@ -43,7 +43,8 @@ def test_the_volume_is_that_of_its_closed_form_from_everywhere(origin):
 def test_a_body_with_faces_that_look_the_same_way_is_sound_and_one_inside_out_is_turned():
     (sound,) = product_bodies(block(), lambda _: True)
     (turned,) = product_bodies(block(all_turned=True), lambda _: True)
-    assert sound.sound and not sound.notes
+    assert sound.sound
+    assert not sound.notes
     assert turned.notes == (say("part.inside-out"),)
     assert Faces.of(turned.shape).volume((0.0, 0.0, 0.0)) == pytest.approx(VOLUME, rel=1e-9)
 
@@ -51,4 +52,5 @@ def test_a_body_with_faces_that_look_the_same_way_is_sound_and_one_inside_out_is
 @pytest.mark.parametrize("turned", range(7))
 def test_a_body_of_which_one_face_is_turned_over_is_not_sound(turned):
     (body,) = product_bodies(block(turned), lambda _: True)
-    assert not body.sound and say("part.no-inside") in body.notes
+    assert not body.sound
+    assert say("part.no-inside") in body.notes
