@@ -33,7 +33,7 @@ from seamcheck.joint.constants import (
 )
 from seamcheck.joint.light import column, inside
 from seamcheck.joint.meeting import Meeting
-from seamcheck.joint.outline import footprint, lie_close, lies_within, outline, shadow
+from seamcheck.joint.outline import footprint, lie_close, lies_within, outline, shadow_area
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
@@ -85,7 +85,7 @@ def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
     length = candidate.length / max(seen[smaller].long, 1e-9)
     if candidate.encloses <= 0.0:
         return 0.0, length
-    return candidate.encloses / max(shadow(bodies[smaller], candidate.frame).area, 1e-9), length
+    return candidate.encloses / max(shadow_area(bodies[smaller], candidate.frame), 1e-9), length
 
 
 def _shape(reading: Reading) -> Evidence:
@@ -226,7 +226,7 @@ def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
         plan = footprint(body, frame)
         width = 2 * plan.area / max(plan.length, 1e-9)
         deep, height = outline(body, frame).deep, body.volume / max(plan.area, 1e-9)
-        if deep <= RING_HEIGHT * width and height >= OF_ITS_OWN * deep and 2 * plan.area < shadow(body, frame).area:
+        if deep <= RING_HEIGHT * width and height >= OF_ITS_OWN * deep and 2 * plan.area < shadow_area(body, frame):
             return ident
     return None
 

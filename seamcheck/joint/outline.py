@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from weakref import WeakKeyDictionary
 
 import numpy as np
 import shapely
@@ -15,6 +16,9 @@ from seamcheck.kernel import Body
 
 _CHORD, _TURN, _SLIVER = 0.05, 0.35, 1e-3  # mm, radians, mm: facets of an outline, and what they leave open
 _LARGEST = 40  # faces that hide most others
+_SAME_AXIS = 9  # decimals of directions that are one
+
+_areas: WeakKeyDictionary[Body, dict[tuple[float, ...], float]] = WeakKeyDictionary()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -47,6 +51,17 @@ def outline(body: Body, frame: Frame) -> Outline:
     sides = np.linalg.norm(np.diff(shapely.get_coordinates(around)[:3], axis=0), axis=1)
     short, long = (float(sides.min()), float(sides.max())) if len(sides) > 1 else (0.0, around.length)
     return Outline(around, short * long, short, long, float(corners[:, 2].min()), float(corners[:, 2].max()))
+
+
+def shadow_area(body: Body, frame: Frame) -> float:
+    """mm² within a body's outline seen along the frame's z, holes filled: of every direction looked at once."""
+    known = _areas.setdefault(body, {})
+    axis = np.round(frame.axes[2], _SAME_AXIS)
+    axis *= np.sign(axis[np.flatnonzero(axis)[0]])  # from both ends it is one
+    key = tuple(axis.tolist())
+    if key not in known:
+        known[key] = float(shadow(body, frame).area)
+    return known[key]
 
 
 def shadow(body: Body, frame: Frame) -> BaseGeometry:

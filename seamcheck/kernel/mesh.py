@@ -26,6 +26,7 @@ from seamcheck.kernel.turned import ring_counts
 
 _SAME_CORNER = 1e-4  # share of the parameters' range within which edges meet
 _COARSE = 1e3  # mm
+_AT_ONCE = 8  # faces, of all of which the mesher keeps what it made on the way
 
 
 RULED, RING, FREE_FORM = "ruled", "ring", "free-form"
@@ -112,12 +113,6 @@ def _run(
     faces: list[Any], deflection: float, angle: float, *, controlled: bool = True, quick: bool = False,
     bordered: bool = False,
 ) -> None:  # fmt: skip
-    if not faces:
-        return
-    builder, compound = BRep_Builder(), TopoDS_Compound()
-    builder.MakeCompound(compound)
-    for face in faces:
-        builder.Add(compound, face)
     parameters = IMeshTools_Parameters()
     parameters.Deflection, parameters.Angle = deflection, angle
     parameters.Relative, parameters.InParallel = False, False
@@ -127,7 +122,13 @@ def _run(
         parameters.ControlSurfaceDeflection = False
     if quick or bordered:
         parameters.MeshAlgo = IMeshTools_MeshAlgoType.IMeshTools_MeshAlgoType_Delabella
-    BRepMesh_IncrementalMesh(compound, parameters)
+    builder = BRep_Builder()
+    for some in (faces[k : k + _AT_ONCE] for k in range(0, len(faces), _AT_ONCE)):
+        compound = TopoDS_Compound()
+        builder.MakeCompound(compound)
+        for face in some:
+            builder.Add(compound, face)
+        BRepMesh_IncrementalMesh(compound, parameters)
 
 
 def _free_triangles(face: Any, found: Triangulation | None, deflection: float, angle: float) -> np.ndarray:
