@@ -60,8 +60,8 @@ where on it lies on both sides. A band higher than wide beside one open floor is
 
 FLATTEST_RIB, FLATTEST_STEP, HIGH_ENOUGH = 0.3, 0.5, 0.4
 """Height of a rib over its width, with floors on both sides or on one, or in mm, at least: butting-shells (a decorative
-step, 0.14) and wall-with-a-shadow-step (0.33, on one side) are none, low-rib (0.3) and broad-low-rib (0.25, but 0.45 mm)
-are."""
+step, 0.14) and wall-with-a-shadow-step (0.33, on one side) are none, low-rib (0.3) and broad-low-rib (0.25, but
+0.45 mm) are."""
 
 # where light comes in --------------------------------------------------------------------------------------------
 
