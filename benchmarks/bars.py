@@ -119,16 +119,24 @@ def _stations(models: dict[tuple[int, str], Path], tell: Tell) -> Iterator[Row]:
 
 
 def _sections(models: dict[tuple[int, str], Path], tell: Tell) -> Iterator[Row]:
-    """One station with general-purpose libraries against one of ours, all columns."""
+    """One station with general-purpose libraries against one of ours, all columns, as many as in ``_stations``."""
     tell("sections by the kernel and by trimesh")
-    model = models[MIDDLE, "many"]
-    ours = job("survey", model, 0.5, times=2)
-    own = ours["cpu"] / ours["stations"]
-    for name, title, count, bar in (("brep", "kernel's section", 6, 50), ("mesh", "trimesh's section", 20, 40)):
-        theirs = job(name, model, count)
+    compared = (
+        ("brep", "kernel's section", (MIDDLE, "many"), "prismatic", 6, 50),
+        ("mesh", "trimesh's section", (MIDDLE, "many"), "prismatic", 20, 40),
+        ("mesh", "trimesh's section", (SMALL, "free"), "free-form", 20, 16),
+    )
+    spent = {}
+    for name, title, which, kind, count, bar in compared:
+        if which not in spent:
+            spent[which] = job("survey", models[which], 0.125, times=2)
+        own = spent[which]["cpu"] / spent[which]["stations"]
+        theirs = job(name, models[which], count)
         each = theirs["cpu"] / theirs["stations"]
-        behind = f"{1e3 * each:.2f} ms / {1e3 * own:.3f} ms a station, {MIDDLE} faces"
-        yield Row(f"{title} / all columns of a station", each / own, "x", f">= {bar}", each / own >= bar, behind)
+        behind = f"{1e3 * each:.2f} ms / {1e3 * own:.3f} ms a station of {spent[which]['stations']}"
+        yield Row(
+            f"{title} / all columns of a station, {kind}", each / own, "x", f">= {bar}", each / own >= bar, behind
+        )
 
 
 def _commands(tell: Tell) -> Iterator[Row]:

@@ -13,17 +13,16 @@ from seamcheck.cache.folder import Folder
 from seamcheck.cache.key import key_of
 from seamcheck.cache.plain import plain, restored
 from seamcheck.judge.findings import JointResult
-from seamcheck.measure.areas import Areas, SideSections
-from seamcheck.measure.floor import Floor
+from seamcheck.measure.areas import Areas, RibSide, SideAreas, TrapRoom
 from seamcheck.measure.table import Interruption, PathSurvey, Shade, Survey
-from seamcheck.sections.intervals import Side
+from seamcheck.sections.integrals import Strips
 from seamcheck.settings.settings import Settings
 
 _THINGS = {
     thing.__name__: thing
     for thing in (
-        Assembly, CallOut, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption, Areas, SideSections, Side,
-        Floor, Shade,
+        Assembly, CallOut, ModelFile, Part, JointResult, Survey, PathSurvey, Interruption, Areas, SideAreas, RibSide,
+        TrapRoom, Strips, Shade,
     )
 }  # fmt: skip
 

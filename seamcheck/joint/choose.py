@@ -19,6 +19,7 @@ from seamcheck.joint.names import Names
 from seamcheck.joint.profile import FILLED
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
+from seamcheck.kernel.boxes import boxes_meet
 
 _WORTH_A_WORD = 0.2  # share of the seam's length from which on another rib is mentioned
 
@@ -53,7 +54,7 @@ def choose(readings: Sequence[Reading], bodies: Mapping[str, Body], parts: Mappi
             unsure.append(reading)
             continue
         rivals = [r for r in chosen if r.pair & reading.pair]
-        if chosen and not rivals and not reading.candidate.stands_out:
+        if chosen and not rivals and not reading.candidate.stands_out and _at_a_housing(reading, chosen, bodies):
             continue  # parts inside the housing that lie on each other
         if not all(_side_by_side(reading, r) for r in rivals):
             rival = max((r for r in rivals if not _side_by_side(reading, r)), key=worth)
@@ -129,6 +130,13 @@ def _overlap(reading: Reading, other: Reading) -> bool:
     mine = shapely.MultiPoint(other.candidate.frame.local(world)[:, :2]).convex_hull
     theirs = other.candidate.region.convex_hull
     return bool(mine.intersection(theirs).area > 0.5 * min(mine.area, theirs.area))
+
+
+def _at_a_housing(reading: Reading, chosen: Sequence[Reading], bodies: Mapping[str, Body]) -> bool:
+    """Whether the parts come near those of a joint: parts beside them are a housing of their own."""
+    boxes = {i: np.asarray(bodies[i].box) for r in (reading, *chosen) for i in r.pair}
+    taken = np.array([boxes[i] for r in chosen for i in r.pair])
+    return any(bool(boxes_meet(taken, boxes[i]).any()) for i in reading.pair)
 
 
 def _is_a_joint_of_its_own(reading: Reading, chosen: Sequence[Reading]) -> bool:

@@ -58,9 +58,10 @@ SHOULDER, BOTH_SIDES = 0.4, 0.6
 """Of a rib's border, beside which a trap's floor lies, at least (rib-flush-inside: 0.5; tray-with-tabs: 0.3); and from
 where on it lies on both sides. A band higher than wide beside one open floor is a wall (wall-above-a-shelf: 1.9)."""
 
-FLATTEST_RIB, HIGH_ENOUGH = 0.3, 0.4
-"""Height of a rib over its width, or in mm, at least: butting-shells (a decorative step, 0.14) is no rib, low-rib (0.3)
-and broad-low-rib (0.25, but 0.45 mm) are."""
+FLATTEST_RIB, FLATTEST_STEP, HIGH_ENOUGH = 0.3, 0.5, 0.4
+"""Height of a rib over its width, with floors on both sides or on one, or in mm, at least: butting-shells (a decorative
+step, 0.14) and wall-with-a-shadow-step (0.33, on one side) are none, low-rib (0.3) and broad-low-rib (0.25, but
+0.45 mm) are."""
 
 # where light comes in --------------------------------------------------------------------------------------------
 

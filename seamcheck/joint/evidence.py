@@ -35,7 +35,7 @@ from seamcheck.joint.constants import (
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.light import column, inside
 from seamcheck.joint.meeting import Meeting
-from seamcheck.joint.outline import footprint, lie_close, lies_within, outline, shadow
+from seamcheck.joint.outline import footprint_size, lie_close, lies_within, outline, shadow_area
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
@@ -90,7 +90,7 @@ def around(reading: Reading, bodies: Mapping[str, Body]) -> tuple[float, float]:
     length = candidate.length / max(seen[smaller].long, 1e-9)
     if candidate.encloses <= 0.0:
         return 0.0, length
-    return candidate.encloses / max(shadow(bodies[smaller], candidate.frame).area, 1e-9), length
+    return candidate.encloses / max(shadow_area(bodies[smaller], candidate.frame), 1e-9), length
 
 
 def _shape(reading: Reading) -> Evidence:
@@ -239,11 +239,10 @@ def _is_low_ring(body: Body, frame: Frame) -> bool:
     seen = outline(body, frame)
     if 2 * body.volume >= seen.area * seen.deep:
         return False  # fuller than any ring
-    plan = footprint(body, frame)
-    width = 2 * plan.area / max(plan.length, 1e-9)
-    height = body.volume / max(plan.area, 1e-9)
+    area, border = footprint_size(body, frame)
+    width, height = 2 * area / max(border, 1e-9), body.volume / max(area, 1e-9)
     low = seen.deep <= RING_HEIGHT * width and height >= OF_ITS_OWN * seen.deep
-    return bool(low and 2 * plan.area < shadow(body, frame).area)
+    return bool(low and 2 * area < shadow_area(body, frame))
 
 
 def _ring(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:

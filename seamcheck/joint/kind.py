@@ -9,6 +9,7 @@ from seamcheck.joint.constants import (
     BOTH_SIDES,
     FALLS,
     FLATTEST_RIB,
+    FLATTEST_STEP,
     FREE_ENOUGH,
     HIGH_ENOUGH,
     IS_BESIDE,
@@ -33,8 +34,9 @@ def kind_of(border: BorderProfile, falls: float, width: float) -> str:
     a key of KINDS
     """
     share = border.share
-    high = np.isfinite(border.height) and border.height >= min(FLATTEST_RIB * width, HIGH_ENOUGH)
     one_side = share[TRAP] <= BOTH_SIDES and border.walled < IS_BESIDE
+    flattest = FLATTEST_STEP if one_side else FLATTEST_RIB
+    high = np.isfinite(border.height) and border.height >= min(flattest * width, HIGH_ENOUGH)
     is_wall = one_side and border.height > width  # and its part's own floor beside it
     if share[TRAP] >= SHOULDER and falls >= FALLS and high and not is_wall and width <= WIDEST_RIB:
         return WELD_RIB

@@ -17,7 +17,9 @@ from seamcheck.kernel import Body
 
 _CHORD, _TURN, _SLIVER = 0.05, 0.35, 1e-3  # mm, radians, mm: facets of an outline, and what they leave open
 _LARGEST = 40  # faces that hide most others
-_KNOWN: WeakKeyDictionary[Body, dict[tuple[str | float, ...], BaseGeometry]] = WeakKeyDictionary()
+_SAME_AXIS = 9  # decimals of directions that are one
+
+_known: WeakKeyDictionary[Body, dict[tuple[str | float, ...], tuple[float, float]]] = WeakKeyDictionary()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -52,15 +54,32 @@ def outline(body: Body, frame: Frame) -> Outline:
     return Outline(around, short * long, short, long, float(corners[:, 2].min()), float(corners[:, 2].max()))
 
 
+def shadow_area(body: Body, frame: Frame) -> float:
+    """mm² within a body's outline seen along the frame's z, holes filled: of every direction looked at once."""
+    return _size(body, frame, shadow)[0]
+
+
+def footprint_size(body: Body, frame: Frame) -> tuple[float, float]:
+    """mm² and mm, area and border of what a body covers seen along the frame's z, holes left open; looked at once."""
+    return _size(body, frame, footprint)
+
+
+def _size(body: Body, frame: Frame, seen: Callable[[Body, Frame], BaseGeometry]) -> tuple[float, float]:
+    known = _known.setdefault(body, {})
+    axis = np.round(frame.axes[2], _SAME_AXIS)
+    axis *= np.sign(axis[np.flatnonzero(axis)[0]])  # from both ends it is one
+    key = (seen.__name__, *axis.tolist())
+    if key not in known:
+        region = seen(body, frame)
+        known[key] = float(region.area), float(region.length)
+    return known[key]
+
+
 def shadow(body: Body, frame: Frame) -> BaseGeometry:
     """What lies within a body's outline seen along the frame's z, holes filled, in the frame (mm).
 
     Faces that lie wholly behind or before the largest ones add nothing to it: of thousands, few are looked at.
     """
-    return _kept(body, frame, _shadow)
-
-
-def _shadow(body: Body, frame: Frame) -> BaseGeometry:
     every = np.arange(len(body.faces))
     if len(every) <= 2 * _LARGEST:
         return _filled(body, every, frame)
@@ -75,20 +94,6 @@ def _shadow(body: Body, frame: Frame) -> BaseGeometry:
 
 def footprint(body: Body, frame: Frame) -> BaseGeometry:
     """What a body covers seen along the frame's z, holes left open, in the frame (mm)."""
-    return _kept(body, frame, _footprint)
-
-
-def _kept(body: Body, frame: Frame, seen: Callable[[Body, Frame], BaseGeometry]) -> BaseGeometry:
-    """What is seen of a body along z, done once for each direction: many readings of one model share it."""
-    known = _KNOWN.setdefault(body, {})
-    key = (seen.__name__, *np.round(frame.axes.ravel(), 9).tolist())
-    if key not in known:
-        known[key] = seen(body, Frame(np.zeros(3), frame.axes))
-    shift = -(frame.axes @ frame.origin)[:2]
-    return shapely.transform(known[key], lambda at: at + shift)
-
-
-def _footprint(body: Body, frame: Frame) -> BaseGeometry:
     facets = body.facets(np.arange(len(body.faces)), _CHORD, _TURN)
     return seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)
 

@@ -27,9 +27,9 @@ from OCP.TopTools import TopTools_IndexedMapOfShape
 
 from seamcheck.assembly.shapes import explore
 from seamcheck.kernel.ball import ball_triangles
-from seamcheck.kernel.curves import ARC_TURN, EdgeLine, EdgePieces, bending, edge_line, edge_pieces
+from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces
 from seamcheck.kernel.flat import triangles_of
-from seamcheck.kernel.mesh import FREE_FORM, RULED, mesh, mesh_between
+from seamcheck.kernel.mesh import FREE_FORM, RING, RULED, mesh, mesh_between
 from seamcheck.kernel.own_box import OwnBox, edges_spread, face_spread, hull_corners, own_box
 
 _PLANE, _BALL, _RING = (
@@ -82,7 +82,7 @@ class Body:
         self.shape = shape
         self._edges = TopTools_IndexedMapOfShape()
         TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
-        self._edge_lines: dict[tuple[int, float, float], EdgeLine] = {}
+        self._edge_lines: dict[tuple[int, float], EdgeLine] = {}
         self._bending: dict[int, int] = {}
         self._known_edges: dict[int, set[int]] = {}
         self._bulges: dict[int, float] = {}
@@ -242,11 +242,10 @@ class Body:
         edges = [(index, TopoDS.Edge_s(self._edges.FindKey(index))) for index in once]
         return [self._edge_line(i, edge, tolerance).points for i, edge in edges if not BRep_Tool.Degenerated_s(edge)]
 
-    def _edge_line(self, index: int, edge: Any, tolerance: float, angle: float = ARC_TURN) -> EdgeLine:
-        bent = self._bent(index, edge)
-        key = (index, tolerance if bent else np.inf, angle if bent == 1 else np.inf)
+    def _edge_line(self, index: int, edge: Any, tolerance: float) -> EdgeLine:
+        key = (index, tolerance if self._bent(index, edge) else np.inf)
         if key not in self._edge_lines:
-            line = edge_line(edge, tolerance, angle)
+            line = edge_line(edge, tolerance)
             first, last = TopExp.FirstVertex_s(edge), TopExp.LastVertex_s(edge)
             for place, vertex in ((0, first), (-1, last)):
                 if not vertex.IsNull():  # neighbours share the vertex, so their lines meet exactly
@@ -319,7 +318,7 @@ class Body:
             if i in partly:
                 continue
             triangle = self._triangle(i)
-            own = self._from_edges(i, fine[i], angle, core) if triangle is None else triangle
+            own = self._from_edges(i, fine[i], core) if triangle is None else triangle
             if own is None:
                 left.append(i)
             else:
@@ -350,7 +349,7 @@ class Body:
         across = np.array([a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]])
         return corners if across @ self.planes[face_index, :3] > 0.0 else corners[:, ::-1]
 
-    def _from_edges(self, face_index: int, deflection: float, angle: float, core: bool) -> np.ndarray | None:
+    def _from_edges(self, face_index: int, deflection: float, core: bool) -> np.ndarray | None:
         """(m, 3, 3) triangles between the polylines of a face's edges.
 
         None where the kernel's mesher does better: on faces between lines and arcs, unless it is a plane with many
@@ -369,8 +368,8 @@ class Body:
         edges = [TopoDS.Edge_s(edge) for edge in explore(face, TopAbs_EDGE)]  # a seam twice, from each of its sides
         if any(BRep_Tool.Degenerated_s(edge) for edge in edges):
             return None
-        between = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection, angle)) for edge in edges]
-        return mesh_between(face, between, deflection, angle)
+        between = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection)) for edge in edges]
+        return mesh_between(face, between, deflection)
 
     def _on_ball(self, face_index: int, deflection: float) -> np.ndarray | None:
         """(m, 3, 3) triangles of a large face on a ball; None where ball.py makes none."""
@@ -389,7 +388,8 @@ class Body:
         """How the kernel's mesher is to take a face."""
         if self.is_free_form[face_index]:
             return FREE_FORM
-        return RULED if self._surfaces[face_index].GetType() in _RULED else ""
+        kind = self._surfaces[face_index].GetType()
+        return RULED if kind in _RULED else RING if kind == _RING else ""
 
     def _most_bent(self, face_index: int) -> int:
         """0 for a face between straight lines, 1 where there are arcs of circles, 2 where there is any other edge."""

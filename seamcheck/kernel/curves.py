@@ -15,7 +15,6 @@ from seamcheck.kernel.evaluate import Function, curve_function
 
 _LINE, _CIRCLE = GeomAbs_CurveType.GeomAbs_Line, GeomAbs_CurveType.GeomAbs_Circle
 _SPLINES = (GeomAbs_CurveType.GeomAbs_BSplineCurve, GeomAbs_CurveType.GeomAbs_BezierCurve)
-ARC_TURN = np.pi / 4  # between the chords of an arc, at most
 _MOST_ROUNDS = 12
 _WITHIN = np.array([1 / 6, 1 / 3, 1 / 2, 2 / 3, 5 / 6])  # places between two nodes where the distance is looked at
 
@@ -34,14 +33,13 @@ def bending(edge: Any) -> int:
     return 0 if kind == _LINE else 1 if kind == _CIRCLE else 2
 
 
-def edge_line(edge: Any, tolerance: float, angle: float = ARC_TURN) -> EdgeLine:
+def edge_line(edge: Any, tolerance: float) -> EdgeLine:
     """An edge, end points included.
 
     Parameters
     ----------
     edge : TopoDS_Edge
     tolerance : mm, largest distance between the curve and its chords
-    angle : radians, largest turn between the chords of an arc
     """
     curve = BRepAdaptor_Curve(edge)
     first, last = curve.FirstParameter(), curve.LastParameter()
@@ -49,7 +47,7 @@ def edge_line(edge: Any, tolerance: float, angle: float = ARC_TURN) -> EdgeLine:
     if kind == _LINE:
         return _at(curve, [first, last])
     if kind == _CIRCLE:
-        return _arc(curve.Circle(), first, last, tolerance, angle)
+        return _arc(curve.Circle(), first, last, tolerance)
     if kind in _SPLINES:
         spline = curve.BSpline() if kind == _SPLINES[0] else None
         function = curve_function(spline if spline is not None else curve)
@@ -91,11 +89,11 @@ def _at(curve: Any, parameters: list[float]) -> EdgeLine:
     return EdgeLine(np.array(parameters), np.array([(p.X(), p.Y(), p.Z()) for p in points]))
 
 
-def _arc(circle: gp_Circ, first: float, last: float, tolerance: float, turn: float) -> EdgeLine:
+def _arc(circle: gp_Circ, first: float, last: float, tolerance: float) -> EdgeLine:
     """Evenly spaced points on a circular arc: sagitta r (1 - cos(step / 2)) within the tolerance."""
     radius = circle.Radius()
     largest = 2.0 * np.arccos(max(0.0, 1.0 - tolerance / radius)) if radius > tolerance else np.pi / 2
-    count = max(2, int(np.ceil(abs(last - first) / min(largest, turn))))
+    count = max(2, int(np.ceil(abs(last - first) / min(largest, np.pi / 4))))
     angle = np.linspace(first, last, count + 1)
     frame = circle.Position()
     centre, x, y = (

@@ -25,10 +25,12 @@ from seamcheck.kernel.triangulations import Triangulation, triangulations
 from seamcheck.kernel.turned import ring_counts
 
 _SAME_CORNER = 1e-4  # share of the parameters' range within which edges meet
+_COARSE = 1e3  # mm
+_AT_ONCE = 8  # faces, of all of which the mesher keeps what it made on the way
 
 
-RULED, FREE_FORM = "ruled", "free-form"
-"""Kinds of surfaces that are meshed in ways of their own: planes, cylinders and cones; general ones."""
+RULED, RING, FREE_FORM = "ruled", "ring", "free-form"
+"""Kinds of surfaces that are meshed in ways of their own: planes, cylinders and cones; tori; general ones."""
 
 
 def mesh(faces: Sequence[Any], deflection: float, angle: float, kinds: Sequence[str]) -> list[np.ndarray]:
@@ -39,7 +41,7 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, kinds: Sequence[
     faces : TopoDS_Face
     deflection : mm, largest distance between surface and triangles
     angle : radians, largest turn between neighbouring triangles' edges
-    kinds : of every face RULED, FREE_FORM, or another word
+    kinds : of every face RULED, RING, FREE_FORM, or another word
 
     Notes
     -----
@@ -48,37 +50,38 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, kinds: Sequence[
 
     On general surfaces the kernel adds points until its own measure of the distance is small enough; beside
     ruled strips, such as flanks along a spline, that measure is far too strict: fifty times the triangles.
-    There it is switched off, and triangles too far from the surface are split here (refine.py).
+    There it is switched off, and triangles too far from the surface are split here (refine.py). On tori it is wanted
+    for the nodes of the border only, which the faces beside have, too.
     """
-    rest = [face for face, kind in zip(faces, kinds, strict=True) if kind not in (RULED, FREE_FORM)]
-    _run([face for face, kind in zip(faces, kinds, strict=True) if kind == RULED], deflection, angle, quick=True)
-    _run(rest, deflection, angle)
-    _run([f for f, kind in zip(faces, kinds, strict=True) if kind == FREE_FORM], deflection, angle, controlled=False)
+    groups = {kind: [face for face, own in zip(faces, kinds, strict=True) if own == kind] for kind in kinds}
+    _run(groups.pop(RULED, []), deflection, angle, quick=True)
+    _run(groups.pop(RING, []), deflection, angle, bordered=True)
+    _run(groups.pop(FREE_FORM, []), deflection, angle, controlled=False)
+    for rest in groups.values():
+        _run(rest, deflection, angle)
     stored, places = triangulations(faces), _Places()
     return [
-        _free_triangles(face, found, deflection, angle) if kind == FREE_FORM else _triangles(face, found, places)
+        _free_triangles(face, found, deflection, angle)
+        if kind in (RING, FREE_FORM)
+        else _triangles(face, found, places)
         for face, found, kind in zip(faces, stored, kinds, strict=True)
     ]
 
 
-def mesh_between(
-    face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: float, angle: float
-) -> np.ndarray | None:
+def mesh_between(face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: float) -> np.ndarray | None:
     """(m, 3, 3) triangles of a face between the given nodes of its edges, outward by the right hand.
 
     Parameters
     ----------
     edges : TopoDS_Edge of the face in their own sense, a seam from both its sides, and their polylines
     deflection : mm, largest distance between surface and triangles
-    angle : radians, largest turn between triangles' edges on a torus
 
     Returns
     -------
     None where the face is no rectangle in its parameters, or its edges lie off its surface by the deflection
     """
     place = TopLoc_Location()
-    geometry = BRep_Tool.Surface_s(face, place)
-    surface = _placed(surface_function(geometry), place)
+    surface = _placed(surface_function(BRep_Tool.Surface_s(face, place)), place)
     lines = []
     for edge, line in edges:
         uv = curve_function(BRepAdaptor_Curve2d(edge, face).Curve())(line.at)
@@ -87,10 +90,7 @@ def mesh_between(
         lines.append((line.points, uv))
     lines = _meeting(lines)
     border = joined_border(lines)
-    counts = None
-    if isinstance(geometry, Geom_ToroidalSurface):
-        counts = partial(ring_counts, geometry.MajorRadius(), geometry.MinorRadius(), deflection, angle)
-    start = None if border is None else patch(border, surface, deflection, counts)
+    start = None if border is None else patch(border, surface, deflection)
     fine = None if start is None else refined(start, surface, deflection)
     return None if fine is None else _outward(fine.nodes, fine.index, place, face)
 
@@ -109,28 +109,37 @@ def _meeting(lines: list[tuple[np.ndarray, np.ndarray]]) -> list[tuple[np.ndarra
     return [(points, own) for (points, _), own in zip(lines, uv, strict=True)]
 
 
-def _run(faces: list[Any], deflection: float, angle: float, *, controlled: bool = True, quick: bool = False) -> None:
-    if not faces:
-        return
-    builder, compound = BRep_Builder(), TopoDS_Compound()
-    builder.MakeCompound(compound)
-    for face in faces:
-        builder.Add(compound, face)
+def _run(
+    faces: list[Any], deflection: float, angle: float, *, controlled: bool = True, quick: bool = False,
+    bordered: bool = False,
+) -> None:  # fmt: skip
     parameters = IMeshTools_Parameters()
     parameters.Deflection, parameters.Angle = deflection, angle
     parameters.Relative, parameters.InParallel = False, False
     parameters.ControlSurfaceDeflection = controlled
-    if quick:
+    if bordered:  # nodes between the edges are not wanted
+        parameters.DeflectionInterior, parameters.AngleInterior = _COARSE, np.pi
+        parameters.ControlSurfaceDeflection = False
+    if quick or bordered:
         parameters.MeshAlgo = IMeshTools_MeshAlgoType.IMeshTools_MeshAlgoType_Delabella
-    BRepMesh_IncrementalMesh(compound, parameters)
+    builder = BRep_Builder()
+    for some in (faces[k : k + _AT_ONCE] for k in range(0, len(faces), _AT_ONCE)):
+        compound = TopoDS_Compound()
+        builder.MakeCompound(compound)
+        for face in some:
+            builder.Add(compound, face)
+        BRepMesh_IncrementalMesh(compound, parameters)
 
 
 def _free_triangles(face: Any, found: Triangulation | None, deflection: float, angle: float) -> np.ndarray:
     if found is not None and found.uv is not None:
         start = SurfaceMesh(found.nodes, found.uv, found.index)
         place = TopLoc_Location()
-        surface = surface_function(BRep_Tool.Surface_s(face, place))
-        fine = refined(patch(border_of(start), surface, deflection) or start, surface, deflection)
+        geometry = BRep_Tool.Surface_s(face, place)
+        surface, counts = surface_function(geometry), None
+        if isinstance(geometry, Geom_ToroidalSurface):
+            counts = partial(ring_counts, geometry.MajorRadius(), geometry.MinorRadius(), deflection, angle)
+        fine = refined(patch(border_of(start), surface, deflection, counts) or start, surface, deflection)
         if fine is not None:
             return _outward(_moved(fine.nodes, place), fine.index, place, face)
     BRepTools.Clean_s(face)

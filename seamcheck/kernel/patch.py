@@ -38,8 +38,8 @@ class Border:
 def border_of(mesh: SurfaceMesh) -> Border:
     """The nodes of the sides that one triangle only has."""
     every = np.sort(np.stack([mesh.index, np.roll(mesh.index, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
-    sides, count = np.unique(every, axis=0, return_counts=True)
-    nodes = np.unique(sides[count == 1])
+    sides, count = np.unique(every[:, 0] * len(mesh.nodes) + every[:, 1], return_counts=True)
+    nodes = np.unique(np.divmod(sides[count == 1], len(mesh.nodes)))
     return Border(mesh.nodes[nodes], mesh.uv[nodes])
 
 

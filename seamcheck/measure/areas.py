@@ -2,43 +2,88 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
-from seamcheck.measure.floor import Floor
-from seamcheck.sections.integrals import positive_area
-from seamcheck.sections.intervals import Side
+from seamcheck.sections.integrals import Strips, centre_of_area, positive_area
+
+_REACHED = 1e-6  # mm between the lowered opposite part and a wall that it has reached
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class SideSections:
-    """One side of all sections.
+class RibSide:
+    """One side of the rib in n sections.
+
+    above : heights of the rib over its top, from P to the floor; sections : n
+    """
+
+    above: Strips
+    sections: int
+
+    def melted(self, collapse: float | np.ndarray) -> np.ndarray:
+        """(n,) mm² of the rib above the collapse level; collapse mm, one for all or (n,)."""
+        depth = collapse[self.above.row] if isinstance(collapse, np.ndarray) else collapse
+        ended = ~((self.above.value_a + depth > 0) | (self.above.value_b + depth > 0))
+        first = self.above.first(ended, self.sections)
+        first = np.where(first >= 0, first, len(ended))
+        return positive_area(self.above, depth, np.arange(len(ended)) < first[self.above.row], self.sections)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class TrapRoom:
+    """The room of the flash trap on one side of n sections, whatever the opposite part is lowered by.
 
     Attributes
     ----------
-    side : only what traps are measured by; the other tables are empty
-    edge : (n,) mm from P to the edge of the rib top
-    floor : of the trap
-    other : (n, k) bool, intervals of another rib
-    unknown : (stations,) bool, at which the trap has no area
+    gaps : between opposite part and floor as drawn, from the edge of the rib top to where the trap ends
+    on_wall : (k,) bool, those over the wall that ends the trap where the opposite part meets it
+    end : (n,) mm from P to the trap's end; with a wall, to where that begins
+    by_wall : (n,) bool
+    share : (n,) of the room that belongs to this trap; NaN where there is none
     """
 
-    side: Side
-    edge: np.ndarray
-    floor: Floor
-    other: np.ndarray
-    unknown: np.ndarray
+    gaps: Strips
+    on_wall: np.ndarray
+    end: np.ndarray
+    by_wall: np.ndarray
+    share: np.ndarray
 
-    @staticmethod
-    def of(side: Side, edge: np.ndarray, floor: Floor, other: np.ndarray, unknown: np.ndarray) -> SideSections:
-        """One side of sections: edge (n,) mm; masks other (n, k) of another rib, unknown (stations,) of no value."""
-        nothing = np.empty((len(edge), 0))
-        used = replace(
-            side, floor_face=nothing, roof_face=nothing, plastic_a=nothing, plastic_b=nothing, stretches=nothing,
-            blocked=nothing,
-        )  # fmt: skip
-        return SideSections(used, edge, floor, other, unknown)
+    def end_at(self, drop: float) -> np.ndarray:
+        """(n,) mm from P to the trap's end, the opposite part lowered by drop mm."""
+        gaps, n = self.gaps, len(self.end)
+        if not self.by_wall.any() or not len(gaps.a):
+            return self.end
+        gap_a, gap_b = gaps.value_a - drop, gaps.value_b - drop
+        reached, at_once = (gaps.first(self.on_wall & (gap <= _REACHED), n) for gap in (gap_b, gap_a))
+        with np.errstate(invalid="ignore", divide="ignore"):
+            part = np.clip(gap_a[reached] / (gap_a[reached] - gap_b[reached]), 0, 1)
+        met = gaps.a[reached] + (gaps.b[reached] - gaps.a[reached]) * part
+        begins = (at_once >= 0) & ((reached < 0) | (at_once <= reached))
+        wall = np.where(begins, gaps.a[at_once], np.where(reached >= 0, met, self.end))
+        return np.where(self.by_wall, wall, self.end)
+
+    def area(self, drop: float, end: np.ndarray | None = None) -> np.ndarray:
+        """(n,) mm², NaN where there is no trap; end : as of end_at."""
+        inside = self._inside(self.end_at(drop) if end is None else end)
+        return np.asarray(positive_area(self.gaps, -drop, inside, len(self.end)) * self.share)
+
+    def centre(self, drop: float, end: np.ndarray) -> np.ndarray:
+        """(n,) mm from P to the middle of the area; NaN where there is none."""
+        found = centre_of_area(self.gaps, -drop, self._inside(end), len(self.end))
+        return np.where(np.isnan(self.share), np.nan, found)
+
+    def _inside(self, end: np.ndarray) -> np.ndarray:
+        return np.asarray(self.gaps.a < end[self.gaps.row] - 1e-6)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class SideAreas:
+    """One side of all sections: rib and trap; unknown : (stations,) bool, at which the trap has no area."""
+
+    rib: RibSide
+    trap: TrapRoom
+    unknown: np.ndarray
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -51,39 +96,21 @@ class Areas:
     of : (stations,) number of each station's section
     late : (n,) mm, how much later than at initial contact the cover reaches the rib
     contact : mm, smallest gap of the seam
-    width, deepest : (n,) mm, see measure_trap
     unknown : (stations,) bool, at which there is no melt area
     """
 
-    inner: SideSections
-    outer: SideSections
+    inner: SideAreas
+    outer: SideAreas
     of: np.ndarray
     late: np.ndarray
     contact: float
-    width: np.ndarray
-    deepest: np.ndarray
     unknown: np.ndarray
 
     def __call__(self, collapse: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-        depth = np.maximum(collapse - self.late, 0.0)[:, None]
-        melt = sum(melt_area(s.side, s.floor, depth) for s in (self.inner, self.outer))
-        inner, outer = (self._trap(s, collapse) for s in (self.inner, self.outer))
-        return np.where(self.unknown, np.nan, np.asarray(melt)[self.of]), inner, outer
-
-    def _trap(self, one: SideSections, collapse: float) -> np.ndarray:
-        from seamcheck.measure.flash_trap import measure_trap  # here: who reads kept areas needs nothing that measures
-
-        drop = collapse + self.contact
-        trap = measure_trap(one.side, one.edge, one.floor, drop, self.width, self.deepest, one.other)
-        return np.where(one.unknown, np.nan, trap.area[self.of])
-
-
-def melt_area(side: Side, floor: Floor, collapse: float | np.ndarray) -> np.ndarray:
-    """Area of the rib above the collapse level on one side of P; collapse mm, one for all or (n, 1)."""
-    columns = np.arange(side.a.shape[1])[None, :]
-    exists = np.isfinite(side.b)
-    top_a, top_b = side.floor_a + collapse, side.floor_b + collapse
-    ended = exists & ~((top_a > 0) | (top_b > 0))
-    first = np.where(ended.any(axis=1), np.argmax(ended, axis=1), side.a.shape[1])
-    first = np.where(floor.index >= 0, np.minimum(first, floor.index), first)
-    return positive_area(side, top_a, top_b, exists & (columns < first[:, None]))
+        depth = np.maximum(collapse - self.late, 0.0)
+        melt = self.inner.rib.melted(depth) + self.outer.rib.melted(depth)
+        inner, outer = (
+            np.where(side.unknown, np.nan, side.trap.area(collapse + self.contact)[self.of])
+            for side in (self.inner, self.outer)
+        )
+        return np.where(self.unknown, np.nan, melt[self.of]), inner, outer

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from seamcheck.measure.additions import Column, Columns
+from seamcheck.measure.areas import RibSide, TrapRoom
 from seamcheck.measure.floor import LIP, Floor
-from seamcheck.sections.integrals import centre_of_area, positive_area
+from seamcheck.sections.integrals import Strips
 from seamcheck.sections.intervals import Side
 from seamcheck.sections.rows import first_true, shifted, take, value_before
 
@@ -26,6 +27,7 @@ class Trap:
     area : (n,) mm²; lip_gap : (n,) mm, NaN where open or closed by another rib; is_open : (n,) 1.0 or 0.0, NaN without
     floor; by_rib : (n,) bool, closed by another rib of the seam, whose half of the trap is left out
     end : (n,) mm from P to the end of the trap; centre : (n,) mm from P to the area's centre
+    room : the same trap at any other drop, of the n sections that it was measured of
     """
 
     area: np.ndarray
@@ -34,10 +36,12 @@ class Trap:
     end: np.ndarray
     by_rib: np.ndarray
     centre: np.ndarray
+    room: TrapRoom
 
     def at(self, rows: np.ndarray) -> Trap:
         """The traps, mm² and mm, of rows (k,), numbers of some of the (n,)."""
-        return Trap(*(getattr(self, name)[rows] for name in Trap.__slots__))
+        columns = (name for name in Trap.__slots__ if name != "room")
+        return replace(self, **{name: getattr(self, name)[rows] for name in columns})
 
 
 def trap_columns(
@@ -150,8 +154,8 @@ def measure_trap(
     closed = by_lip | by_hanging | by_wall | by_skirt
     last_roof = value_before(side.roof_b, roof_end)
     last_floor = value_before(side.floor_b, floor_end)
-    roof_a = np.where(np.isfinite(side.roof_a), side.roof_a, np.where(by_wall, last_roof, np.nan)[:, None]) - drop
-    roof_b = np.where(np.isfinite(side.roof_b), side.roof_b, np.where(by_wall, last_roof, np.nan)[:, None]) - drop
+    roof_a = np.where(np.isfinite(side.roof_a), side.roof_a, np.where(by_wall, last_roof, np.nan)[:, None])
+    roof_b = np.where(np.isfinite(side.roof_b), side.roof_b, np.where(by_wall, last_roof, np.nan)[:, None])
     skirt_zone = by_skirt[:, None] & (columns >= floor_end[:, None])
     floor_a = np.where(skirt_zone, last_floor[:, None], side.floor_a)
     floor_b = np.where(skirt_zone, last_floor[:, None], side.floor_b)
@@ -172,37 +176,42 @@ def measure_trap(
     bare = (by_lip | by_hanging) & np.isinf(nearest)  # nothing lies over the lip: it closes nothing
     by_lip, by_hanging, closed = by_lip & ~bare, by_hanging & ~bare, closed & ~bare
     lip_u = np.fmin(np.where(at_a >= 0, take(side.a, at_a), np.inf), np.where(at_b >= 0, take(side.b, at_b), np.inf))
-    # a wall: out to where it reaches the lowered underside
-    wall_zone = by_wall[:, None] & (columns >= rise[:, None]) & exists
-    reached = first_true(wall_zone & (gap_b <= 1e-6))
-    reached_at_once = first_true(wall_zone & (gap_a <= 1e-6))
-    wall_u = np.where(
-        (reached_at_once >= 0) & ((reached < 0) | (reached_at_once <= reached)),
-        take(side.a, np.maximum(reached_at_once, 0)),
-        _crossing(side, gap_a, gap_b, reached),
-    )
-    wall_u = np.where(by_wall & (reached < 0) & (reached_at_once < 0), u_rise, wall_u)
+    none = ~np.isfinite(floor.height)
+    by_rib = by_lip & take(other, rise)
     end = np.where(
         by_lip | by_hanging,
         lip_u,
-        np.where(by_wall, wall_u, np.where(by_skirt, u_fall, np.fmin(np.fmin(u_floor, u_roof), behind))),
+        np.where(by_wall, u_rise, np.where(by_skirt, u_fall, np.fmin(np.fmin(u_floor, u_roof), behind))),
     )
-    by_rib = by_lip & take(other, rise)
-    lip_gap = np.where((by_lip | by_hanging) & ~by_rib, nearest, np.nan)
-    lip_gap[by_wall] = wall_u[by_wall] - u_roof[by_wall]
+    end = np.where(none, np.nan, end)
+    # a wall: out to where it reaches the lowered underside
+    inside = exists & (side.a >= edge[:, None] - 2e-5) & (by_wall[:, None] | (side.a < end[:, None] - 1e-6))
+    inside &= ~none[:, None]
+    room = TrapRoom(
+        Strips.of(side, gap_a, gap_b, inside), (by_wall[:, None] & (columns >= rise[:, None]))[inside], end,
+        by_wall & ~none, np.where(none, np.nan, np.where(by_rib, 0.5, 1.0)),
+    )  # fmt: skip
+    end = room.end_at(drop)
+    lip_gap = np.where((by_lip | by_hanging) & ~by_rib, nearest - drop, np.nan)
+    lip_gap[by_wall] = end[by_wall] - u_roof[by_wall]
     lip_gap[by_skirt] = u_fall[by_skirt] - u_floor[by_skirt]
-    inside = exists & (side.a >= edge[:, None] - 2e-5) & (side.a < end[:, None] - 1e-6)
-    whole, centre = positive_area(side, gap_a, gap_b, inside), centre_of_area(side, gap_a, gap_b, inside)
-    area = whole * np.where(by_rib, 0.5, 1.0)
-    none = ~np.isfinite(floor.height)
     return Trap(
-        np.where(none, np.nan, area),
+        room.area(drop, end),
         np.where(none, np.nan, lip_gap),
         np.where(none, np.nan, np.where(closed, 0.0, 1.0)),
-        np.where(none, np.nan, end),
+        end,
         by_rib & ~none,
-        np.where(none, np.nan, centre),
+        room.centre(drop, end),
+        room,
     )
+
+
+def rib_side(side: Side, floor: Floor) -> RibSide:
+    """The rib on one side, as far as it can melt: up to the floor of its trap."""
+    columns = np.arange(side.a.shape[1])[None, :]
+    ends = np.where(floor.index >= 0, floor.index, side.a.shape[1])
+    above = np.isfinite(side.b) & (columns < ends[:, None])
+    return RibSide(Strips.of(side, side.floor_a, side.floor_b, above), len(side.a))
 
 
 def is_roofless(side: Side, edge: np.ndarray) -> np.ndarray:
@@ -229,12 +238,3 @@ def turned(area: np.ndarray, centre: np.ndarray, bend: np.ndarray) -> np.ndarray
     beyond the centre of the corner nothing is left of it: 0.
     """
     return np.asarray(area * np.maximum(1.0 - np.nan_to_num(bend) * np.nan_to_num(centre), 0.0))
-
-
-def _crossing(side: Side, value_a: np.ndarray, value_b: np.ndarray, index: np.ndarray) -> np.ndarray:
-    """Where a function that is positive at a reaches zero before b, in the given interval."""
-    i = np.maximum(index, 0)
-    a, b = take(side.a, i), take(side.b, i)
-    fa, fb = take(value_a, i), take(value_b, i)
-    with np.errstate(invalid="ignore", divide="ignore"):
-        return np.where(index >= 0, a + (b - a) * np.clip(fa / (fa - fb), 0, 1), np.nan)

@@ -93,7 +93,8 @@ def rib_reach(top: BaseGeometry, sheet: Sheet) -> float:
     """
     if not len(sheet.face):
         return 0.0
-    corners = np.unique(sheet.corners[:, :, :2].reshape(-1, 2), axis=0)
+    corners = np.unique(sheet.corners[:, :, :2].reshape(-1, 2) @ [1.0, 1.0j])
+    corners = np.column_stack([corners.real, corners.imag])
     close = top.buffer(_CLOSE, quad_segs=8)
     shapely.prepare(close)
     beyond = corners[~shapely.contains_xy(close, corners)]
@@ -118,8 +119,10 @@ def rib_reach(top: BaseGeometry, sheet: Sheet) -> float:
 def _is_covered(top: BaseGeometry, far: float, sheet: Sheet, tree: shapely.STRtree) -> bool:
     """Whether facets lie along a fair share of one of the lines that run round the top at a distance."""
     for line in shapely.get_parts(top.buffer(far, quad_segs=8).boundary):
-        places = shapely.line_interpolate_point(line, np.arange(_ALONG) / _ALONG, normalized=True)
-        xy = shapely.get_coordinates(places)
+        nodes = shapely.get_coordinates(line)
+        s = np.append(0.0, np.cumsum(np.hypot(*np.diff(nodes, axis=0).T)))
+        at = s[-1] * np.arange(_ALONG) / _ALONG
+        xy = np.column_stack([np.interp(at, s, nodes[:, k]) for k in (0, 1)])
         _, on, _ = heights_at(xy, sheet.corners, tree)
         if len(np.unique(on)) >= _FAIR * _ALONG:
             return True

@@ -10,13 +10,13 @@ import numpy as np
 from seamcheck.contour import Contour, Path
 from seamcheck.joint import Joint
 from seamcheck.measure.additions import Additions, Column, Columns
-from seamcheck.measure.areas import Areas, SideSections, melt_area
+from seamcheck.measure.areas import Areas, RibSide, SideAreas
 from seamcheck.measure.beam_path import SIDES, entries
 from seamcheck.measure.bends import Bends
 from seamcheck.measure.clamp_land import LAND_REACH, AtSeam, land_columns
 from seamcheck.measure.cover import cover_columns, gap_columns
 from seamcheck.measure.ends import interruptions
-from seamcheck.measure.flash_trap import Trap, blank_under_holes, is_roofless, measure_trap, trap_columns
+from seamcheck.measure.flash_trap import Trap, blank_under_holes, is_roofless, measure_trap, rib_side, trap_columns
 from seamcheck.measure.floor import Floor, other_ribs
 from seamcheck.measure.meaning import (
     NO_MEANING,
@@ -95,7 +95,8 @@ def _path_survey(
     s, points, u = sections.s, sections.points, sections.u
     floors = floors_beside(section, usual)
     others = {name: other_ribs(side, floors[name], joint.rib_faces) for name, side in section.sides.items()}
-    area = sum(melt_area(side, floors[name], settings.collapse) for name, side in section.sides.items())
+    ribs = {name: rib_side(side, floors[name]) for name, side in section.sides.items()}
+    area = ribs["inner"].melted(settings.collapse) + ribs["outer"].melted(settings.collapse)
     melt = Column.of(np.where(np.isfinite(section.outer.floor_a[:, 0]), area, np.nan), "no-rib").at(of)
     traps = {name: trap.at(of) for name, trap in _traps(section, floors, others, settings.collapse + contact).items()}
     roofless = {name: is_roofless(side, section.edges[name])[of] for name, side in section.sides.items()}
@@ -137,7 +138,7 @@ def _path_survey(
         section.outer.floor_face[of, 0],
         section.outer.roof_face[of, 0],
         "",
-        _areas(sections, floors, others, columns, contact),
+        _areas(sections, ribs, traps, columns, contact),
         (section.up * section.slope)[of],
         shade.at(of),
     )
@@ -168,13 +169,11 @@ def _in_corners(cutter: Cutter, points: np.ndarray, u: np.ndarray, traps: Mappin
 
 
 def _areas(
-    sections: Sections, floors: Mapping[str, Floor], others: Mapping[str, np.ndarray], columns: Columns, contact: float
+    sections: Sections, ribs: Mapping[str, RibSide], traps: Mapping[str, Trap], columns: Columns, contact: float
 ) -> Areas:
     """Melt and traps at other collapses, where they were measured at the planned one."""
-    section = sections.each
     inner, outer = (
-        SideSections.of(side, section.edges[k], floors[k], others[k], np.isnan(columns[f"trap_area_{k}"].values))
-        for k, side in section.sides.items()
+        SideAreas(ribs[name], traps[name].room, np.isnan(columns[f"trap_area_{name}"].values)) for name in ribs
     )
-    late, unknown = np.maximum(section.gap - contact, 0.0), np.isnan(columns["melt_area"].values)
-    return Areas(inner, outer, sections.of, late, contact, section.width, deepest_floor(section.width), unknown)
+    late, unknown = np.maximum(sections.each.gap - contact, 0.0), np.isnan(columns["melt_area"].values)
+    return Areas(inner, outer, sections.of, late, contact, unknown)

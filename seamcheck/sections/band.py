@@ -19,6 +19,7 @@ _ANGLE = 0.3  # radians
 _TALL = 100.0  # mm
 _MOST_TIMES = 10.0
 _SIMPLER, _QUADS = 0.05, 4  # share of the reach by which lines are simplified; segments in a quarter of an arc
+_MANY, _SMALL = 5000, 2.0  # facets; mm
 _BELOW = 1.0  # mm below the lowest node of the centre line that no station's rib top reaches
 
 
@@ -62,11 +63,21 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
         for some, deflection in _by_fineness(body, near, owner, joint):
             facets = body.facets(some, deflection, _ANGLE, lambda boxes: _boxes_within(boxes, room, joint))
             local = joint.frame.local(facets.corners)
-            rises = (joint.up * local[:, :, 2]).max(axis=1, initial=-np.inf) > level_of_part
-            corners.append(local[rises])
-            owners.append(np.full(np.count_nonzero(rises), owner))
-            faces.append(facets.face[rises])
+            kept = (joint.up * local[:, :, 2]).max(axis=1, initial=-np.inf) > level_of_part
+            if len(local) > _MANY:
+                kept &= _reach_into(room, local)
+            corners.append(local[kept])
+            owners.append(np.full(np.count_nonzero(kept), owner))
+            faces.append(facets.face[kept])
     return Soup.of(np.concatenate(corners), np.concatenate(owners), np.concatenate(faces))
+
+
+def _reach_into(zone: BaseGeometry, corners: np.ndarray) -> np.ndarray:
+    """(m,) bool: False for small facets (m, 3, 3) outside of a zone, such as those of a dome far from its edge."""
+    wider = zone.buffer(_SMALL, quad_segs=_QUADS)
+    shapely.prepare(wider)
+    middle, size = corners[:, :, :2].mean(axis=1), np.ptp(corners[:, :, :2], axis=1).max(axis=1)
+    return np.asarray((size > _SMALL) | shapely.contains_xy(wider, middle))
 
 
 def _rises_to(boxes: np.ndarray, joint: Joint) -> np.ndarray:

@@ -27,6 +27,7 @@ _EVEN = 1e-3  # mm: room for rounding; deeper overlaps are measured exactly
 _WIDE = 0.02  # mm of an overlap that is no sliver
 _FEW, _FIRST = 64, 2000  # pairs asked for first: of every two faces; of all where only the nearest of all is wanted
 _DECIMALS, _ROUNDING = 6, 1e-7  # of a mm to which gaps are equal; mm
+_NEIGHBOURS = 8  # facets of a face that follow each other are mostly near each other
 _ROUNDED_UP = 1.0 + 1e-9  # of an area that bounds others
 _MOST_FACES = 10_000_000
 
@@ -119,7 +120,7 @@ class Sheet:
         return np.asarray(shapely.polygons(np.concatenate([flat, flat[:, :1]], axis=1)))
 
     def where(self, mask: np.ndarray) -> Sheet:
-        """The facets where the mask (n,) is true."""
+        """The facets of a mask (m,) or of numbers (k,)."""
         return Sheet(self.corners[mask], self.normal[mask], self.part[mask], self.face[mask])
 
     def boxes(self) -> tuple[np.ndarray, np.ndarray]:
@@ -176,17 +177,17 @@ def gaps(
     is no further away than the facets themselves come: pairs whose boxes' corners lie beyond ``most`` are left out
     before any outline is compared.
     """
-    low_a, high_a = upper.boxes()
-    low_b, high_b = lower.boxes()
-    if not len(low_a) or not len(low_b):
+    shapely.prepare(zone)
+    left_a = np.flatnonzero(~_gone(upper, marked_upper, shift, zone))
+    left_b = np.flatnonzero(~_gone(lower, marked_lower, np.zeros(2), zone))
+    if not len(left_a) or not len(left_b):
         return _no_gaps()
+    low_a, high_a = upper.where(left_a).boxes()
+    low_b, high_b = lower.where(left_b).boxes()
     tree = shapely.STRtree(spans(low_b, high_b))
     one, other = tree.query(spans(low_a[:, :2] + shift, high_a[:, :2] + shift))
     near = (low_a[one, 2] - high_b[other, 2] <= most) & (high_a[one, 2] - low_b[other, 2] >= -DEEPEST)
-    one, other = one[near], other[near]
-    shapely.prepare(zone)
-    near = ~_gone(upper, marked_upper, shift, zone)[one] & ~_gone(lower, marked_lower, np.zeros(2), zone)[other]
-    one, other = one[near], other[near]
+    one, other = left_a[one[near]], left_b[other[near]]
     bound, room = _bound(upper, lower, one, other, shift)
     order = np.argsort(bound, kind="stable")
     order = order[bound[order] <= most]
@@ -205,9 +206,10 @@ def gaps(
             left = left[(bound[left] <= most) & known.may_change(left, bound[left], room[left])]
         few, many = (4 * few, many) if len(soon) else (few, 2 * many)
     every = Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
-    pair = one * len(low_b) + other
+    pair = one * len(lower.face) + other
     asked = np.argsort(pair)
-    order = np.argsort(asked[np.searchsorted(pair[asked], every.upper * len(low_b) + every.lower)])  # least bound first
+    met = every.upper * len(lower.face) + every.lower
+    order = np.argsort(asked[np.searchsorted(pair[asked], met)])  # least bound first
     return Gaps(*(getattr(every, name)[order] for name in Gaps.__slots__))
 
 
@@ -268,10 +270,18 @@ class _Known:
 
 
 def _gone(sheet: Sheet, marked: np.ndarray, shift: np.ndarray, zone: BaseGeometry) -> np.ndarray:
-    """(m,) bool: marked facets that lie wholly in the zone."""
+    """(m,) bool: marked facets that lie wholly in the zone; neighbours whose common box does are not asked singly."""
     gone = np.zeros(len(marked), dtype=bool)
     which = np.flatnonzero(marked)
-    gone[which] = shapely.covers(zone, sheet.where(marked).triangles(shift))
+    if not len(which):
+        return gone
+    flat = sheet.corners[which, :, :2] + shift
+    begins = np.arange(0, len(which), _NEIGHBOURS)
+    low, high = np.minimum.reduceat(flat.min(axis=1), begins), np.maximum.reduceat(flat.max(axis=1), begins)
+    within = np.repeat(shapely.covers(zone, shapely.box(*low.T, *high.T)), _NEIGHBOURS)[: len(which)]
+    gone[which[within]] = True
+    rest = which[~within]
+    gone[rest] = shapely.covers(zone, sheet.where(rest).triangles(shift))
     return gone
 
 
@@ -281,16 +291,20 @@ def _bound(
     """(k,) mm that the planes of two facets keep at least, over the box in which those of the facets overlap, less
     _EVEN; (k,) mm² that the facets overlap at most: no more than that box, and than either facet."""
     a, b = upper.corners[:, :, :2] + shift, lower.corners[:, :, :2]
-    low = np.maximum(a.min(axis=1)[one], b.min(axis=1)[other])
-    high = np.minimum(a.max(axis=1)[one], b.max(axis=1)[other])
-    middle = (low + high) / 2
+    room = np.minimum(_areas(a)[one], _areas(b)[other]) * _ROUNDED_UP
     slope = [-sheet.normal[:, :2] / sheet.normal[:, 2:] for sheet in (upper, lower)]
-    turn = np.abs(slope[0][one] - slope[1][other])
-    gap = upper.height(one, middle - shift) - lower.height(other, middle)
-    room = np.maximum(high - low, 0.0).prod(axis=1)
-    for size, which in ((_areas(a), one), (_areas(b), other)):
-        room = np.minimum(room, size[which] * _ROUNDED_UP)
-    return gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN, room
+    begin = [
+        sheet.corners[:, 0, 2] - (s * t[:, 0]).sum(axis=1)
+        for sheet, s, t in zip((upper, lower), slope, (a, b), strict=True)
+    ]
+    gap, box = begin[0][one] - begin[1][other] - _EVEN, np.ones(len(one))
+    for axis in (0, 1):
+        low = np.maximum(a[:, :, axis].min(axis=1)[one], b[:, :, axis].min(axis=1)[other])
+        high = np.minimum(a[:, :, axis].max(axis=1)[one], b[:, :, axis].max(axis=1)[other])
+        turn, run = slope[0][one, axis] - slope[1][other, axis], high - low
+        gap += turn * (low + run / 2) - np.abs(turn) * run / 2
+        box *= np.maximum(run, 0.0)
+    return gap, np.minimum(room, box)
 
 
 def _areas(flat: np.ndarray) -> np.ndarray:
@@ -343,12 +357,17 @@ def _apart(a: np.ndarray, b: np.ndarray) -> np.ndarray:
     Two convex outlines are disjoint exactly where such a line exists (separating axis theorem).
     """
     apart = np.zeros(len(a), dtype=bool)
-    for mine in (a, b):
+    left = np.arange(len(a))
+    for one, two in ((a, b), (b, a)):
         for k in range(3):
-            side = mine[:, (k + 1) % 3] - mine[:, k]
-            axis = np.column_stack([-side[:, 1], side[:, 0]])
-            on_a, on_b = (np.einsum("kij,kj->ki", t - mine[:, k : k + 1], axis) for t in (a, b))
-            apart |= (on_a.min(axis=1) > on_b.max(axis=1)) | (on_b.min(axis=1) > on_a.max(axis=1))
+            mine, other = one[left], two[left]
+            x, y = mine[:, k, 0], mine[:, k, 1]
+            along_x, along_y = mine[:, (k + 1) % 3, 0] - x, mine[:, (k + 1) % 3, 1] - y
+            own = along_x * (mine[:, k - 1, 1] - y) - along_y * (mine[:, k - 1, 0] - x)  # both its ends lie at 0
+            off = along_x[:, None] * (other[:, :, 1] - y[:, None]) - along_y[:, None] * (other[:, :, 0] - x[:, None])
+            beyond = (off.min(axis=1) > np.maximum(own, 0.0)) | (off.max(axis=1) < np.minimum(own, 0.0))
+            apart[left[beyond]] = True
+            left = left[~beyond]
     return apart
 
 

@@ -5,7 +5,7 @@ All sections at once, as flat arrays; from them dense tables (stations x interva
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields, replace
 
 import numpy as np
 
@@ -13,6 +13,7 @@ from seamcheck.sections.slices import BASE, COVER, OTHER, Segments
 
 _APART = 1e-5  # mm: break points nearer than this are one
 _STEP = 1e5  # mm: distance between stations on the common axis of break points
+_AT_ONCE = 256  # sections
 UPRIGHT = 5e-4  # of a facet's normal along v, below which (0.03 degrees) it is a wall, neither floor nor roof
 _TOUCH = 0.002  # mm between two stretches of plastic that count as one: twice the chord error of the facets
 SLIVER = 0.02  # mm: neighbouring faces may be this far apart and still count as joined
@@ -61,7 +62,30 @@ def decompose(
     segments : w measured from the rib top at the station
     extra : (n, k) mm, further break points of each station, NaN to leave one out
     rib_owner : BASE or COVER; up : +1 where the beam comes from +w, -1 where from -w
+
+    Notes
+    -----
+    Some hundred sections at a time: of the tables in between there are as many as of the intervals, times ten.
     """
+    first = np.arange(0, max(stations, 1), _AT_ONCE)
+    ends = np.searchsorted(segments.station, np.append(first, stations))
+    parts = []
+    for start, low, high in zip(first.tolist(), ends[:-1].tolist(), ends[1:].tolist(), strict=True):
+        some = segments.only(slice(low, high))
+        some = replace(some, station=some.station - start)
+        rows = extra[start : start + _AT_ONCE]
+        found = _decompose(some, len(rows), rows, rib_owner, up, reach)
+        parts.append(replace(found, station=found.station + start))
+    if len(parts) == 1:
+        return parts[0]
+    names = [each.name for each in fields(Intervals)]
+    return Intervals(*(np.concatenate([getattr(part, name) for part in parts]) for name in names))
+
+
+def _decompose(
+    segments: Segments, stations: int, extra: np.ndarray, rib_owner: int, up: float, reach: float
+) -> Intervals:
+    """The same, all sections at once."""
     owner_of_roof = COVER if rib_owner == BASE else BASE
     u0, u1 = np.clip(segments.u0, -reach, reach), np.clip(segments.u1, -reach, reach)
     rows = np.arange(stations)

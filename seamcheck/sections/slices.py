@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 BASE, COVER, OTHER = 0, 1, 2  # owners of a facet
 _NARROW = 1.5  # mm
-_STATIONS = 256  # that are cut together: their pairs with facets take some tens of MB at most
+_RUN = 4.0  # mm of a path whose stations are looked at together
 _AT_ONCE = 50_000  # pairs of station and facet that are looked at together: what fits into a processor's cache
 _EVEN = 1e-10  # by which the mean of unit normals of a plane is shorter than 1, at most
 _JOINED = 1e-6  # mm between the ends of lines on one plane that are one line
@@ -103,8 +103,8 @@ class Segments:
     owner: np.ndarray
     face: np.ndarray
 
-    def only(self, which: np.ndarray) -> Segments:
-        """The lines of an index or mask (k,)."""
+    def only(self, which: np.ndarray | slice) -> Segments:
+        """The lines of an index or mask (k,), or of a slice."""
         return Segments(*(getattr(self, name)[which] for name in self.__slots__))
 
     def joined(self, other: Segments, stations: int, order: np.ndarray) -> Segments:
@@ -145,30 +145,92 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shape
     A corner that lies in the plane counts as before it, so each facet is cut in two edges or in none.
     """
     tree = tree or box_tree(soup)
-    corners = np.ascontiguousarray(soup.corners.transpose(2, 1, 0))  # (3 axes, 3 corners, m)
-    begins = range(0, max(len(points), 1), _STATIONS)
-    some = [slice(begin, begin + _STATIONS) for begin in begins]
-    parts = [_cut_some(soup, corners, tree, points[part], u[part], reach) for part in some]
-    station = np.concatenate([part.station + begin for part, begin in zip(parts, begins, strict=True)])
-    rest = (np.concatenate([getattr(part, name) for part in parts]) for name in Segments.__slots__[1:])
-    return Segments(station, *rest)
+    corners = np.ascontiguousarray(soup.corners.transpose(2, 1, 0)).reshape(3, -1)  # (axes, first, second, third ones)
+    runs = _runs(points)
+    run, facet = _near(tree, len(soup.corners), points, u, runs, reach)
+    begins = np.searchsorted(run, np.arange(len(runs)))
+    ends = np.append(begins[1:], len(run))[: len(runs)]
+    lasts = np.append(runs[1:], len(points))[: len(runs)]
+    lines, parts, size = [], [], 0
+    for first, last, begin, end in zip(runs.tolist(), lasts.tolist(), begins.tolist(), ends.tolist(), strict=True):
+        lines.append(_crossing(corners, facet[begin:end], points, u, first, last))
+        size += len(lines[-1][0])
+        if size > _AT_ONCE:
+            parts.append(_cut_some(soup, corners, lines, points, u, reach))
+            lines, size = [], 0
+    if lines or not parts:
+        parts.append(_cut_some(soup, corners, lines or [_NONE], points, u, reach))
+    return Segments(*(np.concatenate([getattr(part, name) for part in parts]) for name in Segments.__slots__))
+
+
+def _runs(points: np.ndarray) -> np.ndarray:
+    """(r,) numbers of the stations (n, 2) at which runs of near ones begin, which are looked at together."""
+    way = np.append(0.0, np.cumsum(np.hypot(*np.diff(points, axis=0).T)))[: len(points)]
+    return np.flatnonzero(np.append(True, np.diff(np.floor(way / _RUN)) != 0.0)[: len(points)])
+
+
+def _crossing(
+    corners: np.ndarray, facet: np.ndarray, points: np.ndarray, u: np.ndarray, first: int, last: int
+) -> tuple[np.ndarray, ...]:
+    """Pairs of a station, of first to last, and one of some facets that its plane crosses: station (k,), numbers (k,)
+    into ``corners`` of the corner that lies alone on its side of the plane and of the two others, and mm of these
+    ahead of the plane.
+
+    Parameters
+    ----------
+    corners : (3, 3 m) mm, of all facets the first ones, then the second and the third ones
+    """
+    every = corners.shape[1] // 3
+    of = np.concatenate([facet, facet + every, facet + 2 * every])
+    p, along = points[first:last], u[first:last]
+    planes = np.column_stack([-along[:, 1], along[:, 0], p[:, 0] * along[:, 1] - p[:, 1] * along[:, 0]])
+    d = planes @ np.stack([corners[0, of], corners[1, of], np.ones(len(of))])
+    one, two, three = np.split(d > 0.0, 3, axis=1)
+    pair = np.flatnonzero((one != two) | (two != three))
+    station, place = np.divmod(pair, len(facet)) if len(facet) else (pair, pair)
+    one, two, three = (ahead.ravel()[pair] for ahead in (one, two, three))
+    lone = np.where(two == three, 0, np.where(one == three, 1, 2))
+    found = [station + first]
+    ahead = []
+    for corner in (lone, (lone + 1) % 3, (lone + 2) % 3):
+        at = corner * len(facet) + place
+        found.append(of[at])
+        ahead.append(d.ravel()[station * len(of) + at])
+    return *found, *ahead
+
+
+_NONE = tuple(np.empty(0, dtype=kind) for kind in (int, int, int, int, float, float, float))
 
 
 def _cut_some(
-    soup: Soup, corners: np.ndarray, tree: shapely.STRtree, points: np.ndarray, u: np.ndarray, reach: float
+    soup: Soup,
+    corners: np.ndarray,
+    pairs: list[tuple[np.ndarray, ...]],
+    points: np.ndarray,
+    u: np.ndarray,
+    reach: float,
 ) -> Segments:
-    """Lines at stations (n, 2) few enough to be looked at together; corners (3, 3, m) mm of all facets."""
-    station, facet = _near(tree, len(soup.corners), points, u, reach)
-    planes = np.column_stack([u, points[:, 1] * u[:, 0] - points[:, 0] * u[:, 1], (points * u).sum(axis=1)]).T
-    pieces = [
-        _cut_pairs(corners, planes, station[at : at + _AT_ONCE], facet[at : at + _AT_ONCE], reach)
-        for at in range(0, len(station), _AT_ONCE)
-    ]
-    if not pieces:
-        pieces = [_cut_pairs(corners, planes, station, facet, reach)]
-    station, facet, u0, w0, u1, w1 = (np.concatenate(parts) for parts in zip(*pieces, strict=True))
+    """Lines of pairs as of ``_crossing``, which are few enough to be looked at together."""
+    station, lone, one, other, d, d_one, d_other = (np.concatenate(parts) for parts in zip(*pairs, strict=True))
+    ux, uy = u[station].T
+    along_p = points[station, 0] * ux + points[station, 1] * uy
+
+    def across(corner: np.ndarray) -> np.ndarray:
+        return np.asarray(corners[0, corner] * ux + corners[1, corner] * uy - along_p)
+
+    begin, height = across(lone), corners[2, lone]
+    part_one, part_other = d / (d - d_one), d / (d - d_other)
+    u0, w0 = begin + part_one * (across(one) - begin), height + part_one * (corners[2, one] - height)
+    u1, w1 = begin + part_other * (across(other) - begin), height + part_other * (corners[2, other] - height)
+    swap = u0 > u1
+    u0, u1 = np.where(swap, u1, u0), np.where(swap, u0, u1)
+    w0, w1 = np.where(swap, w1, w0), np.where(swap, w0, w1)
+    near = np.flatnonzero((u1 >= -reach) & (u0 <= reach))
+    station, facet, u0, w0, u1, w1, ux, uy = (
+        values[near] for values in (station, lone % (corners.shape[1] // 3), u0, w0, u1, w1, ux, uy)
+    )
     normal = soup.normal[facet]
-    nu = normal[:, 0] * u[station, 0] + normal[:, 1] * u[station, 1]
+    nu = normal[:, 0] * ux + normal[:, 1] * uy
     found = Segments(station, u0, w0, u1, w1, nu, normal[:, 2], soup.owner[facet], soup.face[facet])
     return _within(_whole_lines(found, soup.plane[facet]), reach)
 
@@ -220,57 +282,30 @@ def _within(found: Segments, reach: float) -> Segments:
     return found
 
 
-def _cut_pairs(
-    corners: np.ndarray, planes: np.ndarray, station: np.ndarray, facet: np.ndarray, reach: float
-) -> tuple[np.ndarray, ...]:
-    """Of pairs of a station and a facet those that meet within reach: station, facet, u0, w0, u1, w1.
-
-    Parameters
-    ----------
-    corners : (3, 3, m) mm, axis and corner of every facet
-    planes : (4, n) components of u, and the place of P along the normal (-u_y, u_x) of the plane and along u
-    """
-    ux, uy, ahead_of_p, along_p = planes
-    x, y = corners[0][:, facet], corners[1][:, facet]
-    d = y * ux[station] - x * uy[station] - ahead_of_p[station]
-    ahead = d > 0
-    crosses = np.flatnonzero((ahead[0] != ahead[1]) | (ahead[1] != ahead[2]))
-    station, facet, x, y, d, ahead = (v[..., crosses] for v in (station, facet, x, y, d, ahead))
-    # the corner that lies alone on its side of the plane, and the way from it to the two others
-    every = np.arange(len(station))
-    lone = np.where(ahead[1] == ahead[2], 0, np.where(ahead[0] == ahead[2], 1, 2))
-    across = x * ux[station] + y * uy[station] - along_p[station]
-    height = corners[2][:, facet]
-    ends = []
-    for other in ((lone + 1) % 3, (lone + 2) % 3):
-        here, there = d[lone, every], d[other, every]
-        part = here / (here - there)
-        ends += [v[lone, every] + part * (v[other, every] - v[lone, every]) for v in (across, height)]
-    swap = ends[0] > ends[2]
-    u0, u1 = np.where(swap, ends[2], ends[0]), np.where(swap, ends[0], ends[2])
-    w0, w1 = np.where(swap, ends[3], ends[1]), np.where(swap, ends[1], ends[3])
-    near = np.flatnonzero((u1 >= -reach) & (u0 <= reach))
-    return station[near], facet[near], u0[near], w0[near], u1[near], w1[near]
-
-
 def _near(
-    tree: shapely.STRtree, facets: int, points: np.ndarray, u: np.ndarray, reach: float
+    tree: shapely.STRtree, facets: int, points: np.ndarray, u: np.ndarray, runs: np.ndarray, reach: float
 ) -> tuple[np.ndarray, np.ndarray]:
-    """Pairs of station and facet whose boxes meet, ascending.
+    """Pairs of a run of stations and a facet whose boxes meet, ascending.
 
-    The line of a station that runs askew to the frame is taken in pieces, so that its boxes stay narrow: a share
-    of _NARROW mm; one along an axis, as most are, is one piece.
+    The lines of stations that run askew to the frame are taken in pieces, so that their boxes stay narrow: a share
+    of _NARROW mm; of runs along an axis, as most are, in one piece.
     """
     from seamcheck.joint.heights import spans
 
-    count = np.maximum(1, np.ceil(2.0 * reach * np.abs(u).min(axis=1) / _NARROW)).astype(int)
-    station = np.repeat(np.arange(len(points)), count)
-    piece = np.arange(len(station)) - np.repeat(np.cumsum(count) - count, count)
-    length = (2.0 * reach / count)[station]
-    first = points[station] + (length * piece - reach)[:, None] * u[station]
-    last = first + length[:, None] * u[station]
-    near, far = np.minimum(first, last), np.maximum(first, last)
-    found, facet = tree.query(spans(near, far))
-    pairs = np.sort(station[found] * facets + facet)
+    askew = 2.0 * reach * np.maximum.reduceat(np.abs(u).min(axis=1), runs) > _NARROW if len(runs) else runs > 0
+    size = np.diff(np.append(runs, len(points)))
+    found = []
+    for some, pieces in ((~askew, 1), (askew, int(np.ceil(2.0 * reach / _NARROW)))):
+        which = np.flatnonzero(some)
+        if not len(which):
+            continue
+        mine = np.repeat(some, size)
+        begins = np.append(0, np.cumsum(size[which]))[: len(which)]
+        ends = points[mine, None] + np.linspace(-reach, reach, pieces + 1)[:, None] * u[mine, None]
+        low, high = np.minimum.reduceat(ends, begins), np.maximum.reduceat(ends, begins)
+        low, high = np.minimum(low[:, 1:], low[:, :-1]), np.maximum(high[:, 1:], high[:, :-1])
+        piece, facet = tree.query(spans(low.reshape(-1, 2), high.reshape(-1, 2)))
+        found.append(which[piece // pieces] * facets + facet)
+    pairs = np.sort(np.concatenate(found)) if found else np.empty(0, dtype=int)
     pairs = pairs[np.append(True, pairs[1:] != pairs[:-1])[: len(pairs)]]
     return pairs // facets, pairs % facets

@@ -9,7 +9,7 @@ from typed_sections import BASE, outline, plate, rib, section
 
 from seamcheck.measure.flash_trap import measure_trap, turned
 from seamcheck.measure.floor import find_floor
-from seamcheck.sections.integrals import centre_of_area, positive_area
+from seamcheck.sections.integrals import Strips, centre_of_area, positive_area
 from seamcheck.sections.intervals import decompose, side_of
 
 W, H, B, C = 1.2, 0.9, 1.4, 0.4  # rib width and height, trap width, collapse
@@ -102,11 +102,12 @@ def test_the_positive_part_of_a_slope_and_its_centre():
     the end (shapely's area and centroid)."""
     half = sides([plate(-1.0, 0.0, -2.0, 2.0, owner=BASE)])[0]
     low, high = np.full(half.a.shape, -1.0), np.full(half.a.shape, 3.0)
-    inside = np.isfinite(half.b)
+    strips, level = (Strips.of(half, low, end, np.isfinite(half.b)) for end in (high, low))
     triangle = shapely.Polygon([(0.5, 0), (2, 0), (2, 3)])
-    assert positive_area(half, low, high, inside) == pytest.approx([triangle.area])
-    assert centre_of_area(half, low, high, inside) == pytest.approx([triangle.centroid.x])
-    assert np.isnan(centre_of_area(half, low, low, inside))
+    every = np.ones(len(strips.a), dtype=bool)
+    assert positive_area(strips, 0.0, every, 1) == pytest.approx([triangle.area])
+    assert centre_of_area(strips, 0.0, every, 1) == pytest.approx([triangle.centroid.x])
+    assert np.isnan(centre_of_area(level, 0.0, every, 1))
 
 
 def test_room_in_a_turn_is_that_of_the_ring():

@@ -71,9 +71,18 @@ def tube_with_two_caps() -> JointCase:
     return case([tube, plate(MEDIUM, 0, 0, 2), window], PLAIN, below, note="A tube with two caps, one with a window.")
 
 
+def two_housings() -> JointCase:
+    """Two boxes with walls of 2 mm stand side by side, each under a flat lid of its own."""
+    base, lid = open_box(MEDIUM, [(-2, 0), (0, 0)]), plate(MEDIUM, 0, 0, 2)
+    aside = moved_by(x=90)
+    second = replace(PLAIN, cover=3, base=2)
+    return case([base, lid, moved(base, aside), moved(lid, aside)], PLAIN, second, note="Two housings in one file.")
+
+
 SEVERAL: dict[str, Callable[[], JointCase]] = named(
     rib_above_flat_below,
     tube_with_two_caps,
+    two_housings,
     opposite_lids=lambda: _opposite(False, order=(1, 0, 2)),
     opposite_lids_one_open=lambda: _opposite(True),
     opposite_lids_one_open_turned=lambda: _opposite(True, order=(2, 1, 0), turn=motion((35, -20, 50), (2, 3, 1))),

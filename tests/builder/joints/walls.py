@@ -67,6 +67,14 @@ def capped_plug() -> JointCase:
     return case([base, cover], PLAIN, note="A plain wall under a lid with a centring skirt.", order=(1, 0))
 
 
+def wall_with_a_shadow_step() -> JointCase:
+    """A wall of 1 mm, whose outer edge is 0.2 mm lower over 0.4 mm, so that a line of shadow runs round the housing:
+    0.6 mm touch. The step is on one side only and a third of the land's width deep: no rib."""
+    base = open_box(MEDIUM, [(-1, 0), (-0.4, 0), (-0.4, -0.2), (0, -0.2)])
+    joint = replace(PLAIN, must=("sink-travel",))  # the step meets the cover after 0.2 mm
+    return case([base, plate(MEDIUM, 0, 0, 2.2)], joint, note="A wall with a step of 0.2 mm at its outer edge.")
+
+
 def wall_above_a_shelf() -> JointCase:
     """A plain wall of 1.6 mm; 3 mm below its top a shelf of 4 mm for a board runs round inside: no trap's floor."""
     base = open_box(LARGE, [(-5.6, -3), (-1.6, -3), (-1.6, 0), (0, 0)])
@@ -98,6 +106,7 @@ WALLS: dict[str, Callable[[], JointCase]] = named(
     chamfered_broad_top,
     merging_posts,
     capped_plug,
+    wall_with_a_shadow_step,
     wall_above_a_shelf,
     tray_with_tabs,
     flat_ring,
