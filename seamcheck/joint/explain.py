@@ -61,7 +61,9 @@ def no_joint(
         or _amid(pairs, best, by_size, bodies, names)
         or side_by_side(best, first, meetings, bodies, names)
         or no_lid(pairs, best, bodies, names)
-        or _nothing(best, first, names)
+        or _nothing(
+            best, next((p for p in by_size if any(m.pair == set(p) and m.seated for m in meetings)), first), names
+        )
     )
 
 
