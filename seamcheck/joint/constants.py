@@ -45,7 +45,8 @@ IS_BESIDE = 0.2
 seam with junctions is about 0.4, jitter at corners below 0.05: ledge-10, wall-80."""
 
 WIDEST_WALL = 2.5
-"""A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
+"""A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25. So is a
+wider band beside one open floor: rim-in-the-lid (3.0)."""
 
 WIDEST_RIB = 4.0
 """A ridge that is wider melts nowhere as a whole, it is a flat lap: strips-below-a-display (5), broad-rib (3)."""

@@ -44,6 +44,14 @@ def lid_with_skirt_through_the_base() -> JointCase:
     return case(parts, note=note, reasons=("no-seam",), says=OVERLAP, volume=2412.0, order=(1, 0))
 
 
+def rim_in_the_lid() -> JointCase:
+    """The rim of a hood, 3 mm wide and 2.5 mm high inside, runs 0.4 mm into a flat bottom all round: as deep as a weld
+    that is drawn finished, but it is no rib."""
+    hood = cut(box((-30, -20, -0.4), (30, 20, 10)), box((-27, -17, -1), (27, 17, 2.1)))
+    note = "A broad rim in a flat bottom."
+    return case([hood, box((-30, -20, -3), (30, 20, 0))], note=note, reasons=("no-seam",), says=OVERLAP, volume=225.6)
+
+
 def floating_over_a_wall() -> JointCase:
     """A flat lid 0.5 mm above a wall of 2 mm."""
     joint = replace(PLAIN, must=("contact-gap",))
@@ -91,6 +99,7 @@ def lid_upside_down_inside() -> JointCase:
 
 UNSEATED: dict[str, Callable[[], JointCase]] = named(
     lid_with_skirt_through_the_base,
+    rim_in_the_lid,
     floating_over_a_wall,
     floating_over_a_ledge,
     hood_over_a_round_base,
