@@ -162,5 +162,8 @@ THROUGH = 0.02
 """Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and
 press fits share less."""
 
+THROUGH_A_LITTLE = 5e-4
+"""The same where nothing else tells why the parts carry no seam: plate-across-the-walls (0.01)."""
+
 TOUCHING = 0.02
 """mm: the modelled state is 'touching' up to this gap or overlap: rib-small-gap (0.05) is none."""
