@@ -13,7 +13,6 @@ from OCP.BRepBndLib import BRepBndLib
 from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeSolid, BRepBuilderAPI_Sewing
 from OCP.BRepGProp import BRepGProp
 from OCP.BRepTools import BRepTools_ReShape
-from OCP.gp import gp_Pnt
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_SHELL, TopAbs_SOLID, TopAbs_VERTEX
 from OCP.TopExp import TopExp
@@ -22,7 +21,7 @@ from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape, TopTools_Ind
 
 from seamcheck.assembly.kernel_reader import is_kernel_failure
 from seamcheck.assembly.shapes import explore
-from seamcheck.assembly.soundness import Flaws, corner_of, find_flaws
+from seamcheck.assembly.soundness import Faces, Flaws, corner_of
 from seamcheck.assembly.trial import faces_without_end
 from seamcheck.catalogue.say import say
 
@@ -86,7 +85,7 @@ def same_solid(first: Body, second: Body) -> bool:
     """Whether two bodies with boxes in the same place have the same volume, too (to a millionth)."""
     if first.shape.IsSame(second.shape):
         return True
-    one, other = (abs(_mass(body.shape, gp_Pnt(0.0, 0.0, 0.0))) for body in (first, second))
+    one, other = (abs(_mass(body.shape)) for body in (first, second))
     return abs(one - other) <= 1e-6 * max(one, other)
 
 
@@ -142,18 +141,19 @@ def _solid(body: Body) -> Body:
     if shape.ShapeType() != TopAbs_SOLID:
         shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
         body = replace(body, shape=shape, kind="solid")
-    volume, doubt = _volume(shape, body.box)
+    faces = Faces.of(shape)
+    volume, doubt = _volume(shape, body.box, faces)
     if volume < 0.0:
         body = replace(body, shape=shape.Reversed(), notes=(*body.notes, say("part.inside-out")))
-    flaws, body = _without_hanging_faces(body)
+    flaws, body = _without_hanging_faces(body, faces)
     if doubt > 1e-3:
         flaws += (say("part.no-inside"),)
     return replace(body, sound=not flaws, notes=(*body.notes, *flaws))
 
 
-def _without_hanging_faces(body: Body) -> tuple[tuple[str, ...], Body]:
+def _without_hanging_faces(body: Body, faces: Faces) -> tuple[tuple[str, ...], Body]:
     """What is wrong with a body's faces, as sentences, and the body without those that the mesher can't take."""
-    flaws = find_flaws(body.shape)
+    flaws = faces.flaws(body.shape)
     beside = _neighbours(body.shape, flaws.broken)
     bad = [flaws.broken[index] for index in faces_without_end(flaws.broken, beside)]
     if not bad:
@@ -191,23 +191,27 @@ def _left_out(faces: list[Any]) -> str:
     return say("part.faces-left-out", count=len(faces), **where)
 
 
-def _volume(shape: Any, box: tuple[float, ...] | None) -> tuple[float, float]:
+def _volume(shape: Any, box: tuple[float, ...] | None, faces: Faces) -> tuple[float, float]:
     """Volume in mm³, and how far it depends on the point it is taken from, as a share of the box.
 
     Both come from the divergence theorem over the faces; for a closed surface with all normals outward the
-    volume is the same from everywhere, because its normals, weighted with area, add up to nothing.
+    volume is the same from everywhere, because its normals, weighted with area, add up to nothing. Where a face is
+    bent in a general way nothing is known of the second.
     """
     assert box is not None
     sides = [max(box[axis + 3] - box[axis], 1e-6) for axis in range(3)]
     middle = [(box[axis + 3] + box[axis]) / 2 for axis in range(3)]
-    from_middle = _mass(shape, gp_Pnt(*middle))
     aside = [value + side * share for value, side, share in zip(middle, sides, (0.83, 0.61, 0.47), strict=True)]
-    from_aside = _mass(shape, gp_Pnt(*aside))
+    twice = len(faces.every) < sum(1 for _ in explore(shape, TopAbs_FACE))  # a face that counts from both its sides
+    from_middle = None if twice else faces.volume((middle[0], middle[1], middle[2]))
+    from_aside = None if twice else faces.volume((aside[0], aside[1], aside[2]))
+    if from_middle is None or from_aside is None:
+        return _mass(shape), 0.0
     return from_middle, abs(from_aside - from_middle) / math.prod(sides)
 
 
-def _mass(shape: Any, origin: gp_Pnt) -> float:
-    properties = GProp_GProps(origin)
+def _mass(shape: Any) -> float:
+    properties = GProp_GProps()
     BRepGProp.VolumeProperties_s(shape, properties)
     return float(properties.Mass())
 
@@ -228,9 +232,10 @@ def _open(body: Body, meant_solid: bool) -> Body:
     if kind == "solid":
         if shape.ShapeType() != TopAbs_SOLID:
             shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
-        if _volume(shape, body.box)[0] < 0.0:
+        faces = Faces.of(shape)
+        if _volume(shape, body.box, faces)[0] < 0.0:
             shape = shape.Reversed()
-        flaws, body = _without_hanging_faces(replace(body, shape=shape))
+        flaws, body = _without_hanging_faces(replace(body, shape=shape), faces)
         return replace(body, kind=kind, notes=(*body.notes, note, *flaws), opening=place)
     return replace(body, kind=kind, shape=shape, notes=(*body.notes, note), opening=place)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import os
 import sys
 from collections.abc import Sequence
 from dataclasses import fields, replace
@@ -61,9 +62,26 @@ def code() -> str:
 
 
 def _version(name: str) -> str:
-    from importlib import metadata  # not before a measurement is kept: 10 ms
+    """Version of an installed package, '' where there is none.
+
+    It stands in the name of the folder that describes the package (``NAME-VERSION.dist-info``, Recording Installed
+    Projects of the Python packaging guide); to ask the library for it takes 25 ms of imports.
+    """
+    start = name.replace("-", "_") + "-"
+    for folders in _described():
+        found = [folder for folder in folders if folder.startswith(start)]
+        if len(found) == 1:
+            return found[0][len(start) : -len(".dist-info")]
+    from importlib import metadata
 
     try:
         return metadata.version(name)
     except metadata.PackageNotFoundError:
         return ""
+
+
+@cache
+def _described() -> list[list[str]]:
+    """Names of the folders that describe packages, in the order in which Python looks for modules."""
+    places = [place for place in sys.path if os.path.isdir(place)]
+    return [[name for name in os.listdir(place) if name.endswith(".dist-info")] for place in places]

@@ -56,13 +56,13 @@ def test_after_some_faces_the_rest_is_not_tried(monkeypatch):
 def test_such_a_face_is_left_out_with_a_doubt_and_the_others_keep_their_records(tmp_path, monkeypatch):
     path = write(tmp_path / "model.step", [("case", box(40, 30, 10), None), ("lid", box(40, 30, 2), None)])
     whole = read_assembly(path).parts[0]
-    real = soundness.find_flaws
+    real = soundness.Faces.flaws
 
-    def broken_second_face(shape):
-        flaws = real(shape)
+    def broken_second_face(faces, shape):
+        flaws = real(faces, shape)
         return soundness.Flaws(flaws.loose, (faces_of(shape)[1],), flaws.faces)
 
-    monkeypatch.setattr(bodies, "find_flaws", broken_second_face)
+    monkeypatch.setattr(soundness.Faces, "flaws", broken_second_face)
     monkeypatch.setattr(bodies, "faces_without_end", lambda faces, beside: [0])
     assembly = read_assembly(path)
     part = assembly.parts[0]
