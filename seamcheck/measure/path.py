@@ -13,6 +13,7 @@ from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Value, value_of
 
+_AT_ONCE = 100_000  # pairs of nodes
 _NEIGHBOUR = 3.0  # the way along the seam must be so many times the straight distance
 _LOOK = 30.0  # mm within which neighbouring stretches are looked for
 _EQUAL = 1e-6  # mm, and of a slope: of places that differ by less the first one is named, not one that noise picks
@@ -117,17 +118,18 @@ def _neighbours(course: Course, contour: Contour, view: Frame) -> dict[str, Valu
     points = course.points
     pairs = cKDTree(points).query_pairs(_LOOK, output_type="ndarray")
     nothing = {"path_distance": value_of(None, why="no-neighbour")}
-    if not len(pairs):
+    best, nearest = None, np.inf
+    for some in (pairs[k : k + _AT_ONCE] for k in range(0, len(pairs), _AT_ONCE)):
+        apart = np.linalg.norm(points[some[:, 0]] - points[some[:, 1]], axis=1)
+        apart[~(_way(course, contour, some) > _NEIGHBOUR * apart + contour.rib_width)] = np.inf
+        if apart.min() < nearest:
+            best, nearest = some[int(np.argmin(apart))], float(apart.min())
+    if best is None:
         return nothing
-    apart = np.linalg.norm(points[pairs[:, 0]] - points[pairs[:, 1]], axis=1)
-    far = _way(course, contour, pairs) > _NEIGHBOUR * apart + contour.rib_width
-    if not far.any():
-        return nothing
-    best = pairs[far][int(np.argmin(apart[far]))]
     one, other = (_around(course, contour, int(i)) for i in best)
     line = shapely.shortest_line(shapely.LineString(one[:, :2]), shapely.LineString(other[:, :2]))
     ends = shapely.get_coordinates(line)
-    distance = min(float(shapely.length(line)), float(apart[far].min()))
+    distance = min(float(shapely.length(line)), nearest)
     middle = ends.mean(axis=0)
     return {"path_distance": value_of(distance, view.world(np.append(middle, points[best, 2].mean())))}
 
