@@ -22,8 +22,14 @@ def heights_at(
     -------
     (k,) mm height, (k,) number of the place, (k,) number of the facet; upright facets have no height
     """
-    tree = tree_of(corners) if tree is None else tree
-    index, facet = tree.query(shapely.points(points[:, :2]))
+    if tree is None:
+        low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
+        first, last = points[:, :2].min(axis=0, initial=np.inf), points[:, :2].max(axis=0, initial=-np.inf)
+        beside = np.flatnonzero(((low <= last) & (high >= first)).all(axis=1))
+        index, facet = shapely.STRtree(spans(low[beside], high[beside])).query(shapely.points(points[:, :2]))
+        facet = beside[facet]
+    else:
+        index, facet = tree.query(shapely.points(points[:, :2]))
     near = corners[facet]
     (x0, y0), (x1, y1), (x2, y2) = near[:, 0, :2].T, near[:, 1, :2].T, near[:, 2, :2].T
     x, y = points[index, 0], points[index, 1]

@@ -13,9 +13,9 @@ from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
 from seamcheck.measure.additions import Additions, Value, value_of
 
-_AT_ONCE = 100_000  # pairs of nodes
 _NEIGHBOUR = 3.0  # the way along the seam must be so many times the straight distance
 _LOOK = 30.0  # mm within which neighbouring stretches are looked for
+_RUN, _MOST_RUNS = 8, 512  # nodes whose common box is looked at first, and how many such runs at most
 _EQUAL = 1e-6  # mm, and of a slope: of places that differ by less the first one is named, not one that noise picks
 
 
@@ -118,20 +118,37 @@ def _neighbours(course: Course, contour: Contour, view: Frame) -> dict[str, Valu
     points = course.points
     pairs = cKDTree(points).query_pairs(_LOOK, output_type="ndarray")
     nothing = {"path_distance": value_of(None, why="no-neighbour")}
-    best, nearest = None, np.inf
-    for some in (pairs[k : k + _AT_ONCE] for k in range(0, len(pairs), _AT_ONCE)):
-        apart = np.linalg.norm(points[some[:, 0]] - points[some[:, 1]], axis=1)
-        apart[~(_way(course, contour, some) > _NEIGHBOUR * apart + contour.rib_width)] = np.inf
-        if apart.min() < nearest:
-            best, nearest = some[int(np.argmin(apart))], float(apart.min())
-    if best is None:
+    pairs = pairs[_may_be_neighbours(course, contour.rib_width, pairs)]
+    if not len(pairs):
         return nothing
+    apart = np.linalg.norm(points[pairs[:, 0]] - points[pairs[:, 1]], axis=1)
+    far = _way(course, contour, pairs) > _NEIGHBOUR * apart + contour.rib_width
+    if not far.any():
+        return nothing
+    best = pairs[far][int(np.argmin(apart[far]))]
     one, other = (_around(course, contour, int(i)) for i in best)
     line = shapely.shortest_line(shapely.LineString(one[:, :2]), shapely.LineString(other[:, :2]))
     ends = shapely.get_coordinates(line)
-    distance = min(float(shapely.length(line)), nearest)
+    distance = min(float(shapely.length(line)), float(apart[far].min()))
     middle = ends.mean(axis=0)
     return {"path_distance": value_of(distance, view.world(np.append(middle, points[best, 2].mean())))}
+
+
+def _may_be_neighbours(course: Course, width: float, pairs: np.ndarray) -> np.ndarray:
+    """(k,) bool: pairs (k, 2) of nodes but those that the boxes of their runs of nodes show to be too near each other
+    along the seam."""
+    count = len(course.s)
+    size = max(_RUN, -(-count // _MOST_RUNS))
+    new = np.append(True, np.diff(course.path) != 0) | (np.arange(count) % size == 0)
+    run, first = np.cumsum(new) - 1, np.flatnonzero(new)
+    low, high = np.minimum.reduceat(course.points, first), np.maximum.reduceat(course.points, first)
+    middle, half = (low + high) / 2, np.linalg.norm(high - low, axis=1) / 2
+    apart = np.linalg.norm(middle[:, None] - middle, axis=2) - half[:, None] - half
+    begin, end = np.minimum.reduceat(course.s, first), np.maximum.reduceat(course.s, first)
+    way = np.maximum(end[:, None] - begin, end - begin[:, None])
+    path = course.path[first]
+    near = (path[:, None] == path) & (way <= _NEIGHBOUR * np.maximum(apart, 0.0) + width)
+    return np.asarray(~near[run[pairs[:, 0]], run[pairs[:, 1]]])
 
 
 def _way(course: Course, contour: Contour, pairs: np.ndarray) -> np.ndarray:

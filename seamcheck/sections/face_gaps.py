@@ -291,16 +291,20 @@ def _bound(
     """(k,) mm that the planes of two facets keep at least, over the box in which those of the facets overlap, less
     _EVEN; (k,) mm² that the facets overlap at most: no more than that box, and than either facet."""
     a, b = upper.corners[:, :, :2] + shift, lower.corners[:, :, :2]
-    low = np.maximum(a.min(axis=1)[one], b.min(axis=1)[other])
-    high = np.minimum(a.max(axis=1)[one], b.max(axis=1)[other])
-    middle = (low + high) / 2
+    room = np.minimum(_areas(a)[one], _areas(b)[other]) * _ROUNDED_UP
     slope = [-sheet.normal[:, :2] / sheet.normal[:, 2:] for sheet in (upper, lower)]
-    turn = np.abs(slope[0][one] - slope[1][other])
-    gap = upper.height(one, middle - shift) - lower.height(other, middle)
-    room = np.maximum(high - low, 0.0).prod(axis=1)
-    for size, which in ((_areas(a), one), (_areas(b), other)):
-        room = np.minimum(room, size[which] * _ROUNDED_UP)
-    return gap - (turn * (high - low) / 2).sum(axis=1) - _EVEN, room
+    begin = [
+        sheet.corners[:, 0, 2] - (s * t[:, 0]).sum(axis=1)
+        for sheet, s, t in zip((upper, lower), slope, (a, b), strict=True)
+    ]
+    gap, box = begin[0][one] - begin[1][other] - _EVEN, np.ones(len(one))
+    for axis in (0, 1):
+        low = np.maximum(a[:, :, axis].min(axis=1)[one], b[:, :, axis].min(axis=1)[other])
+        high = np.minimum(a[:, :, axis].max(axis=1)[one], b[:, :, axis].max(axis=1)[other])
+        turn, run = slope[0][one, axis] - slope[1][other, axis], high - low
+        gap += turn * (low + run / 2) - np.abs(turn) * run / 2
+        box *= np.maximum(run, 0.0)
+    return gap, np.minimum(room, box)
 
 
 def _areas(flat: np.ndarray) -> np.ndarray:
@@ -353,12 +357,17 @@ def _apart(a: np.ndarray, b: np.ndarray) -> np.ndarray:
     Two convex outlines are disjoint exactly where such a line exists (separating axis theorem).
     """
     apart = np.zeros(len(a), dtype=bool)
-    for mine in (a, b):
+    left = np.arange(len(a))
+    for one, two in ((a, b), (b, a)):
         for k in range(3):
-            side = mine[:, (k + 1) % 3] - mine[:, k]
-            axis = np.column_stack([-side[:, 1], side[:, 0]])
-            on_a, on_b = (np.einsum("kij,kj->ki", t - mine[:, k : k + 1], axis) for t in (a, b))
-            apart |= (on_a.min(axis=1) > on_b.max(axis=1)) | (on_b.min(axis=1) > on_a.max(axis=1))
+            mine, other = one[left], two[left]
+            x, y = mine[:, k, 0], mine[:, k, 1]
+            along_x, along_y = mine[:, (k + 1) % 3, 0] - x, mine[:, (k + 1) % 3, 1] - y
+            own = along_x * (mine[:, k - 1, 1] - y) - along_y * (mine[:, k - 1, 0] - x)  # both its ends lie at 0
+            off = along_x[:, None] * (other[:, :, 1] - y[:, None]) - along_y[:, None] * (other[:, :, 0] - x[:, None])
+            beyond = (off.min(axis=1) > np.maximum(own, 0.0)) | (off.max(axis=1) < np.minimum(own, 0.0))
+            apart[left[beyond]] = True
+            left = left[~beyond]
     return apart
 
 
