@@ -13,7 +13,7 @@ from seamcheck.assembly.source import Given, file_facts
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
-from seamcheck.isolation.loading import REVIEW_MODULES
+from seamcheck.isolation.loading import REVIEW_MODULES, give_back_memory
 from seamcheck.settings.file import find_settings_file, read_found, read_settings
 from seamcheck.settings.settings import Settings
 
@@ -136,6 +136,8 @@ def review_model(
         notes = (*assembly.notes, *assembly.doubts)
         return not_reviewed_document(assembly.files, explained(reason, assembly), settings, notes)
     view, notes = _view(surveyed, progress) if with_view else (None, ())
+    del surveyed
+    give_back_memory()
     if assembly.callouts:
         assembly = replace(assembly, notes=(*assembly.notes, *stated[1]))
     measured = Measured(assembly, joints, view, notes, stated[0])
