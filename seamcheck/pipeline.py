@@ -13,7 +13,7 @@ from seamcheck.assembly.source import Given, file_facts
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
-from seamcheck.isolation.loading import REVIEW_MODULES
+from seamcheck.isolation.loading import REVIEW_MODULES, give_back_memory
 from seamcheck.settings.file import find_settings_file, read_found, read_settings
 from seamcheck.settings.settings import Settings
 
@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.measured import Measured
     from seamcheck.contour import Contour
+    from seamcheck.joint import Looked
     from seamcheck.judge.findings import JointResult
     from seamcheck.report.review import Review
 
@@ -117,7 +118,7 @@ def review_model(
     from seamcheck.cache.key import measuring
     from seamcheck.cache.measured import Measured, keep
     from seamcheck.document.make import not_reviewed_document
-    from seamcheck.joint import join_pieces
+    from seamcheck.joint import Looked, join_pieces
 
     for module in REVIEW_MODULES:  # before the model is opened: what fails here is not the model's fault
         import_module(module)
@@ -126,14 +127,17 @@ def review_model(
         progress("reading")
         assembly = read_assembly(paths, progress)
         progress("finding")
-        assembly = join_pieces(assembly, settings)
-        joints, surveyed, stated = _surveyed(assembly, measuring(settings), progress)
+        seen = Looked()
+        assembly = join_pieces(assembly, settings, seen)
+        joints, surveyed, stated = _surveyed(assembly, measuring(settings), progress, seen)
     except NotReviewed as reason:
         if assembly is None:
             return not_reviewed_document([file_facts(path) for path in paths], reason, settings)
         notes = (*assembly.notes, *assembly.doubts)
         return not_reviewed_document(assembly.files, explained(reason, assembly), settings, notes)
     view, notes = _view(surveyed, progress) if with_view else (None, ())
+    del surveyed
+    give_back_memory()
     if assembly.callouts:
         assembly = replace(assembly, notes=(*assembly.notes, *stated[1]))
     measured = Measured(assembly, joints, view, notes, stated[0])
@@ -150,7 +154,7 @@ def review_and_keep(
 
 
 def _surveyed(
-    assembly: Assembly, settings: Settings, progress: Progress
+    assembly: Assembly, settings: Settings, progress: Progress, seen: Looked
 ) -> tuple[tuple[JointResult, ...], list[Any], tuple[dict[str, float], list[str]]]:
     """All joints; joint, contour and survey of each; tolerances that the model states, and sentences on them."""
 
@@ -165,7 +169,7 @@ def _surveyed(
     from seamcheck.measure.interface import survey_interface
 
     sections = []
-    for joint in find_joints(assembly, settings):
+    for joint in find_joints(assembly, settings, seen):
         progress("tracing")
         contour = trace_contour(joint)
         progress("measuring")

@@ -89,6 +89,15 @@ def _keep_freed_memory() -> None:
             ctypes.CDLL(None).mallopt(_M_TRIM_THRESHOLD, 64 << 20)
 
 
+def give_back_memory() -> None:
+    """Give the system what is free by now of the arrays: Python takes its small objects from elsewhere."""
+    if sys.platform.startswith("linux"):
+        import ctypes
+
+        with suppress(AttributeError, OSError):  # another library than glibc
+            ctypes.CDLL(None).malloc_trim(0)
+
+
 class _Finder:
     """Finds what others find, and has some packages of scipy loaded by little."""
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from weakref import WeakKeyDictionary
 
@@ -20,7 +21,7 @@ _LARGEST = 40  # faces that hide most others
 _AT_ONCE = (150, 600)  # of the largest facets
 _SAME_AXIS = 9  # decimals of directions that are one
 
-_areas: WeakKeyDictionary[Body, dict[tuple[float, ...], float]] = WeakKeyDictionary()
+_known: WeakKeyDictionary[Body, dict[tuple[str | float, ...], tuple[float, float]]] = WeakKeyDictionary()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -57,12 +58,22 @@ def outline(body: Body, frame: Frame) -> Outline:
 
 def shadow_area(body: Body, frame: Frame) -> float:
     """mm² within a body's outline seen along the frame's z, holes filled: of every direction looked at once."""
-    known = _areas.setdefault(body, {})
+    return _size(body, frame, shadow)[0]
+
+
+def footprint_size(body: Body, frame: Frame) -> tuple[float, float]:
+    """mm² and mm, area and border of what a body covers seen along the frame's z, holes left open; looked at once."""
+    return _size(body, frame, footprint)
+
+
+def _size(body: Body, frame: Frame, seen: Callable[[Body, Frame], BaseGeometry]) -> tuple[float, float]:
+    known = _known.setdefault(body, {})
     axis = np.round(frame.axes[2], _SAME_AXIS)
     axis *= np.sign(axis[np.flatnonzero(axis)[0]])  # from both ends it is one
-    key = tuple(axis.tolist())
+    key = (seen.__name__, *axis.tolist())
     if key not in known:
-        known[key] = float(shadow(body, frame).area)
+        region = seen(body, frame)
+        known[key] = float(region.area), float(region.length)
     return known[key]
 
 

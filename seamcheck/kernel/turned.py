@@ -51,7 +51,7 @@ def _profile(surface: Any) -> Profile | None:
 def ring_counts(
     major: float, minor: float, deflection: float, angle: float, low: np.ndarray, high: np.ndarray
 ) -> tuple[int, int]:
-    """Columns and rows between parameters (2,) of a torus that keep the chord error and the turn.
+    """Columns and rows between parameters (2,), radians, of a torus that keep a chord error, mm, and a turn, radians.
 
     An arc of radius r and angle a is r (1 - cos(a / 2)) from its chord; between rows and columns both add up.
     """

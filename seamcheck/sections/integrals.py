@@ -52,7 +52,7 @@ def positive_area(strips: Strips, by: np.ndarray | float, inside: np.ndarray, se
 
 
 def centre_of_area(strips: Strips, by: np.ndarray | float, inside: np.ndarray, sections: int) -> np.ndarray:
-    """(sections,) mm from P: middle along u of the area of positive_area; NaN where there is none."""
+    """(n,) mm from P, of each section: middle along u of the area of positive_area; NaN where there is none."""
     value_a, value_b = strips.value_a + by, strips.value_b + by
     with np.errstate(invalid="ignore", divide="ignore"):
         zero = value_a / (value_a - value_b)  # share of the interval at which the function crosses 0
