@@ -45,7 +45,8 @@ IS_BESIDE = 0.2
 seam with junctions is about 0.4, jitter at corners below 0.05: ledge-10, wall-80."""
 
 WIDEST_WALL = 2.5
-"""A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25."""
+"""A plain wall up to here melts like a rib, wider is a flat lap (DOMAIN.md 9b of the trade's facts): wall-25. So is a
+wider band beside one open floor: rim-in-the-lid (3.0)."""
 
 WIDEST_RIB = 4.0
 """A ridge that is wider melts nowhere as a whole, it is a flat lap: strips-below-a-display (5), broad-rib (3)."""
@@ -160,6 +161,9 @@ the other part holds from both sides (inlaid-ring: 0.48) is no cover; right join
 THROUGH = 0.02
 """Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and
 press fits share less."""
+
+THROUGH_A_LITTLE = 5e-4
+"""The same where nothing else tells why the parts carry no seam: plate-across-the-walls (0.01)."""
 
 TOUCHING = 0.02
 """mm: the modelled state is 'touching' up to this gap or overlap: rib-small-gap (0.05) is none."""

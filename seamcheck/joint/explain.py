@@ -9,9 +9,9 @@ import numpy as np
 from seamcheck.catalogue.say import Value, refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
-from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH
+from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH, THROUGH_A_LITTLE
 from seamcheck.joint.contact import face_all_round, near_surface
-from seamcheck.joint.evidence import between, ring_of_its_own
+from seamcheck.joint.evidence import ring_between
 from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.outline import outline
@@ -59,9 +59,12 @@ def no_joint(
         or _pair_by_pair(best, by_size[:_LOOKED_INTO], meetings, bodies, names)
         or plug(best, first, meetings, bodies, names)
         or _amid(pairs, best, by_size, bodies, names)
+        or _run_through_each_other(by_size, bodies, names, THROUGH_A_LITTLE)
         or side_by_side(best, first, meetings, bodies, names)
         or no_lid(pairs, best, bodies, names)
-        or _nothing(best, first, names)
+        or _nothing(
+            best, next((p for p in by_size if any(m.pair == set(p) and m.seated for m in meetings)), first), names
+        )
     )
 
 
@@ -111,18 +114,16 @@ def _apart(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: 
 def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
     """A rib or a gasket that is a part of its own, between two others."""
     for reading in readings:
-        ring = None if len(bodies) < 3 or reading.candidate.encloses <= 0 else ring_of_its_own(reading, bodies)
-        if ring is None:
-            continue
-        other = next(i for i in (reading.cover, reading.base) if i != ring)
-        third = between(ring, reading, bodies)
-        if third:
-            return refused("unsupported", "unsupported.ring", ring=names(ring), one=names(other), other=names(third[0]))
+        found = None if len(bodies) < 3 or reading.candidate.encloses <= 0 else ring_between(reading, bodies)
+        if found is not None:
+            ring, third = found
+            other = next(i for i in (reading.cover, reading.base) if i != ring)
+            return refused("unsupported", "unsupported.ring", ring=names(ring), one=names(other), other=names(third))
     return None
 
 
 def _run_through_each_other(
-    pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names
+    pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names, least: float = THROUGH
 ) -> NotReviewed | None:
     largest = max(body.own_box.diagonal for body in bodies.values())
     for one, other in pairs[:_LOOKED_INTO]:
@@ -130,7 +131,7 @@ def _run_through_each_other(
         if min(a.own_box.diagonal, b.own_box.diagonal) < SMALL * largest:
             continue  # a screw or a small part pressed into a large one
         volume, box = common_volume(a, b)
-        if not volume > THROUGH * min(a.volume, b.volume):
+        if not volume > least * min(a.volume, b.volume):
             continue
         way, far = _way_out(a, b)
         place = ", ".join(f"{c:.1f}" for c in (box[:3] + box[3:]) / 2)

@@ -37,7 +37,7 @@ def kind_of(border: BorderProfile, falls: float, width: float) -> str:
     one_side = share[TRAP] <= BOTH_SIDES and border.walled < IS_BESIDE
     flattest = FLATTEST_STEP if one_side else FLATTEST_RIB
     high = np.isfinite(border.height) and border.height >= min(flattest * width, HIGH_ENOUGH)
-    is_wall = one_side and border.height > width  # and its part's own floor beside it
+    is_wall = one_side and (border.height > width or width > WIDEST_WALL)  # and its part's own floor beside it
     if share[TRAP] >= SHOULDER and falls >= FALLS and high and not is_wall and width <= WIDEST_RIB:
         return WELD_RIB
     behind_a_skirt = border.skirted if border.height > width else 0.0

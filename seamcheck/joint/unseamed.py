@@ -16,6 +16,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.meeting import Meeting, is_broad, opposed_area
 from seamcheck.joint.names import Names
 from seamcheck.joint.outline import lies_mostly_within, outline
+from seamcheck.joint.patches import Patch
 from seamcheck.joint.reading import Reading
 from seamcheck.kernel import Body
 
@@ -52,7 +53,7 @@ def strips(
     if seat is None:
         return None
     bands = [p for p in seat.seated if not is_broad(p)]
-    if any(polygon.interiors for p in bands for polygon in shapely.get_parts(p.region)):
+    if any(_runs_round(p) for p in bands):
         return None
     length = sum(p.length * p.share for p in bands)
     if not bands or length < _RUNS_ALONG * min(outline(bodies[i], seat.frame).long for i in pair):
@@ -62,6 +63,12 @@ def strips(
         "no-seam", "no-seam.strips", one=names(seat.one), other=names(seat.other), count=len(bands), length=length,
         width=width,
     )  # fmt: skip
+
+
+def _runs_round(band: Patch) -> bool:
+    """Whether a band encloses more than a screw's hole in its own width."""
+    holes = (hole for polygon in shapely.get_parts(band.region) for hole in polygon.interiors)
+    return any(shapely.Polygon(hole).area > band.width**2 for hole in holes)
 
 
 def pads(

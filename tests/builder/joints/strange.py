@@ -128,6 +128,21 @@ def half_covered() -> JointCase:
     return case([base, cap], joint, note="A cap on half of a tray.", reasons=("no-seam",))
 
 
+def plate_on_two_rails() -> JointCase:
+    """A plate of 1.6 mm on two rails, 4 x 80 mm, with screw holes of 3 mm; front and back stand open. A board hangs
+    between the rails, 0.5 mm beside them and 3 mm below the plate."""
+    base = fuse(
+        box((-30, -40, -14), (30, 40, -12)), box((-30, -40, -12), (-26, 40, 0)), box((26, -40, -12), (30, 40, 0))
+    )
+    cover = box((-30, -40, 0), (30, 40, 1.6))
+    for x in (-28, 28):
+        for y in (-36, 36):
+            base, cover = (cut(one, cylinder((x, y, -8), 1.5, 12)) for one in (base, cover))
+    board = box((-25.5, -39, -4.6), (25.5, 39, -3))
+    note = "A plate on two rails, open at front and back."
+    return case([base, cover, board], note=note, reasons=("no-seam",), says=("strips", "p1", "p2"))
+
+
 STRANGE: dict[str, Callable[[], JointCase]] = named(
     hood_on_a_rib,
     rib_on_a_plate_under_a_hood,
@@ -141,4 +156,5 @@ STRANGE: dict[str, Callable[[], JointCase]] = named(
     rubber_feet,
     lid_open_on_its_hinge,
     half_covered,
+    plate_on_two_rails,
 )

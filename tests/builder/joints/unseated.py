@@ -44,6 +44,22 @@ def lid_with_skirt_through_the_base() -> JointCase:
     return case(parts, note=note, reasons=("no-seam",), says=OVERLAP, volume=2412.0, order=(1, 0))
 
 
+def plate_across_the_walls() -> JointCase:
+    """A plate of 1 x 200 mm stands upright across a box of 60 x 40 x 20 with walls of 2 mm and crosses the two short
+    ones, 10 mm of their height, and nothing else: 2 x 2 x 1 x 10 = 40 mm3, 1 % of the plate's 4 000 mm3."""
+    parts = [_tray(), box((-100, -0.5, 10), (100, 0.5, 30))]
+    note = "A plate upright across the walls of a box."
+    return case(parts, note=note, reasons=("no-seam",), says=OVERLAP, volume=40.0)
+
+
+def rim_in_the_lid() -> JointCase:
+    """The rim of a hood, 3 mm wide and 2.5 mm high inside, runs 0.4 mm into a flat bottom all round: as deep as a weld
+    that is drawn finished, but it is no rib."""
+    hood = cut(box((-30, -20, -0.4), (30, 20, 10)), box((-27, -17, -1), (27, 17, 2.1)))
+    note = "A broad rim in a flat bottom."
+    return case([hood, box((-30, -20, -3), (30, 20, 0))], note=note, reasons=("no-seam",), says=OVERLAP, volume=225.6)
+
+
 def floating_over_a_wall() -> JointCase:
     """A flat lid 0.5 mm above a wall of 2 mm."""
     joint = replace(PLAIN, must=("contact-gap",))
@@ -91,6 +107,8 @@ def lid_upside_down_inside() -> JointCase:
 
 UNSEATED: dict[str, Callable[[], JointCase]] = named(
     lid_with_skirt_through_the_base,
+    rim_in_the_lid,
+    plate_across_the_walls,
     floating_over_a_wall,
     floating_over_a_ledge,
     hood_over_a_round_base,
