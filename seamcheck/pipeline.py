@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.measured import Measured
     from seamcheck.contour import Contour
+    from seamcheck.joint import Looked
     from seamcheck.judge.findings import JointResult
     from seamcheck.report.review import Review
 
@@ -117,7 +118,7 @@ def review_model(
     from seamcheck.cache.key import measuring
     from seamcheck.cache.measured import Measured, keep
     from seamcheck.document.make import not_reviewed_document
-    from seamcheck.joint import join_pieces
+    from seamcheck.joint import Looked, join_pieces
 
     for module in REVIEW_MODULES:  # before the model is opened: what fails here is not the model's fault
         import_module(module)
@@ -126,8 +127,9 @@ def review_model(
         progress("reading")
         assembly = read_assembly(paths, progress)
         progress("finding")
-        assembly = join_pieces(assembly, settings)
-        joints, surveyed, stated = _surveyed(assembly, measuring(settings), progress)
+        seen = Looked()
+        assembly = join_pieces(assembly, settings, seen)
+        joints, surveyed, stated = _surveyed(assembly, measuring(settings), progress, seen)
     except NotReviewed as reason:
         if assembly is None:
             return not_reviewed_document([file_facts(path) for path in paths], reason, settings)
@@ -152,7 +154,7 @@ def review_and_keep(
 
 
 def _surveyed(
-    assembly: Assembly, settings: Settings, progress: Progress
+    assembly: Assembly, settings: Settings, progress: Progress, seen: Looked
 ) -> tuple[tuple[JointResult, ...], list[Any], tuple[dict[str, float], list[str]]]:
     """All joints; joint, contour and survey of each; tolerances that the model states, and sentences on them."""
 
@@ -167,7 +169,7 @@ def _surveyed(
     from seamcheck.measure.interface import survey_interface
 
     sections = []
-    for joint in find_joints(assembly, settings):
+    for joint in find_joints(assembly, settings, seen):
         progress("tracing")
         contour = trace_contour(joint)
         progress("measuring")

@@ -12,7 +12,7 @@ import numpy as np
 import shapely
 
 from seamcheck.contour import Contour
-from seamcheck.document.plain import numbers
+from seamcheck.document.plain import different_rows, numbers
 from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, pack_view
 from seamcheck.joint import Joint
 from seamcheck.joint.light import flat_boxes
@@ -210,6 +210,6 @@ def _meshes(joints: Sequence[Joint], is_near: Callable[[np.ndarray], np.ndarray]
         facets = display_facets(body, size / (2000 if fine else 300), is_near, most)
         left_out = len(body.faces) - len(np.unique(facets.face))
         corners = np.round(facets.corners.reshape(-1, 3) / _JOIN).astype(np.int64)
-        places, triangles = np.unique(corners, axis=0, return_inverse=True)
+        places, triangles = different_rows(corners)
         meshes.append(Mesh(part, places * _JOIN, triangles.reshape(-1, 3), facets.face, left_out))
     return meshes

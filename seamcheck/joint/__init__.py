@@ -6,14 +6,14 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from seamcheck.joint.find import find_joints
+    from seamcheck.joint.find import Looked, find_joints
     from seamcheck.joint.frame import Frame
     from seamcheck.joint.joint import Joint
     from seamcheck.joint.pieces import join_pieces
 
-__all__ = ["Frame", "Joint", "find_joints", "join_pieces"]
+__all__ = ["Frame", "Joint", "Looked", "find_joints", "join_pieces"]
 
-_WHERE = {"find_joints": "find", "Frame": "frame", "Joint": "joint", "join_pieces": "pieces"}
+_WHERE = {"find_joints": "find", "Frame": "frame", "Joint": "joint", "Looked": "find", "join_pieces": "pieces"}
 
 
 def __getattr__(name: str) -> Any:

@@ -13,6 +13,7 @@ from seamcheck.joint.candidates import enclosed
 from seamcheck.joint.constants import (
     ALONG,
     AROUND,
+    CARRIES,
     FREE_ENOUGH,
     HELD,
     INLAID,
@@ -31,9 +32,10 @@ from seamcheck.joint.constants import (
     VOID,
     WAY_FREE,
 )
+from seamcheck.joint.frame import Frame
 from seamcheck.joint.light import column, inside
 from seamcheck.joint.meeting import Meeting
-from seamcheck.joint.outline import footprint, lie_close, lies_within, outline, shadow_area
+from seamcheck.joint.outline import footprint_size, lie_close, lies_within, outline, shadow_area
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
 from seamcheck.kernel import Body
@@ -64,7 +66,10 @@ def weigh(
     if not named:
         found += [_thin_side(reading, bodies), _within(reading, bodies), _inlay(reading, meetings)]
     if not reading.candidate.stands_out:
-        found += [_size(reading, bodies, named), _room(reading, bodies), _ring(reading, bodies)]
+        found.append(_size(reading, bodies, named))
+        for asked in (_room, _ring):  # these take long: not of a reading that is ruled out already
+            if np.prod([e.weight for e in found]) >= CARRIES:
+                found.append(asked(reading, bodies))
     return tuple(found)
 
 
@@ -121,7 +126,9 @@ def _course(reading: Reading, enclosed: float, length: float, named: bool) -> Ev
 def _light(reading: Reading) -> Evidence:
     free, thickness = reading.side.free, reading.thickness
     if free < FREE_ENOUGH:
-        return Evidence(WEAK if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
+        # a rib tells of itself what is meant; a land with another part over it is where a board lies
+        shaded = WEAK if reading.candidate.stands_out else DOUBTFUL
+        return Evidence(shaded if reading.side.alone >= FREE_ENOUGH else AGAINST, say("evidence.blocked"))
     way = graded(free, *WAY_FREE)
     through = 1.0 if reading.candidate.stands_out else float(np.interp(thickness, *THROUGH_LAP))
     return Evidence(way * through, say("evidence.light", thickness=thickness, free=100 * free))
@@ -219,34 +226,41 @@ def _closers(reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
     return found
 
 
-def ring_of_its_own(reading: Reading, bodies: Mapping[str, Body]) -> str | None:
-    """The part that is nothing but a low ring: a rib or a gasket drawn by itself."""
-    for ident in (reading.cover, reading.base):
-        body, frame = bodies[ident], reading.candidate.frame
-        plan = footprint(body, frame)
-        width = 2 * plan.area / max(plan.length, 1e-9)
-        deep, height = outline(body, frame).deep, body.volume / max(plan.area, 1e-9)
-        if deep <= RING_HEIGHT * width and height >= OF_ITS_OWN * deep and 2 * plan.area < shadow_area(body, frame):
-            return ident
+def ring_between(reading: Reading, bodies: Mapping[str, Body]) -> tuple[str, str] | None:
+    """A part that is nothing but a low ring, a rib or a gasket drawn by itself, and the third part that it touches."""
+    for ring in (reading.cover, reading.base):
+        third = _touching(ring, reading, bodies)
+        if third and _is_low_ring(bodies[ring], reading.candidate.frame):
+            return ring, third[0]
     return None
 
 
+def _is_low_ring(body: Body, frame: Frame) -> bool:
+    seen = outline(body, frame)
+    if 2 * body.volume >= seen.area * seen.deep:
+        return False  # fuller than any ring
+    area, border = footprint_size(body, frame)
+    width, height = 2 * area / max(border, 1e-9), body.volume / max(area, 1e-9)
+    low = seen.deep <= RING_HEIGHT * width and height >= OF_ITS_OWN * seen.deep
+    return bool(low and 2 * area < shadow_area(body, frame))
+
+
 def _ring(reading: Reading, bodies: Mapping[str, Body]) -> Evidence:
-    ring = ring_of_its_own(reading, bodies)
-    if ring is None or not between(ring, reading, bodies):
+    """Whether one of the two lies between the other and a third part, as a gasket does."""
+    if ring_between(reading, bodies) is None:
         return Evidence(1.0, say("evidence.parts"))
     return Evidence(AGAINST, say("evidence.ring"))
 
 
-def between(ring: str, reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
-    """Ids of the parts on which a ring lies besides the one of the reading: a gasket lies between two."""
+def _touching(ring: str, reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
+    """Ids of the parts on which one of the two could lie besides the other: none of them small."""
     other = next(i for i in (reading.cover, reading.base) if i != ring)
     return [
         i
         for i in bodies
         if i not in (ring, other)
-        and lie_close(bodies[i], bodies[ring], ON_EACH_OTHER)
         and bodies[i].own_box.diagonal > SMALL * bodies[other].own_box.diagonal
+        and lie_close(bodies[i], bodies[ring], ON_EACH_OTHER)
     ]
 
 

@@ -11,7 +11,7 @@ from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
 from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH, THROUGH_A_LITTLE
 from seamcheck.joint.contact import face_all_round, near_surface
-from seamcheck.joint.evidence import between, ring_of_its_own
+from seamcheck.joint.evidence import ring_between
 from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.outline import outline
@@ -114,13 +114,11 @@ def _apart(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: 
 def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
     """A rib or a gasket that is a part of its own, between two others."""
     for reading in readings:
-        ring = None if len(bodies) < 3 or reading.candidate.encloses <= 0 else ring_of_its_own(reading, bodies)
-        if ring is None:
-            continue
-        other = next(i for i in (reading.cover, reading.base) if i != ring)
-        third = between(ring, reading, bodies)
-        if third:
-            return refused("unsupported", "unsupported.ring", ring=names(ring), one=names(other), other=names(third[0]))
+        found = None if len(bodies) < 3 or reading.candidate.encloses <= 0 else ring_between(reading, bodies)
+        if found is not None:
+            ring, third = found
+            other = next(i for i in (reading.cover, reading.base) if i != ring)
+            return refused("unsupported", "unsupported.ring", ring=names(ring), one=names(other), other=names(third))
     return None
 
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator, Mapping
+from collections.abc import Container, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 import shapely
@@ -58,14 +59,13 @@ class Enumerated:
         return max(self.readings, key=lambda reading: reading.candidate.score, default=None)
 
 
-def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]] = ()) -> Enumerated:
+def look(assembly: Assembly, settings: Settings) -> Enumerated:
     """All readings of an assembly.
 
     Parameters
     ----------
     assembly : as read
     settings : uses cover, base (part name, id or None) and beam ((3,) or None)
-    apart : pairs of ids between which no seam is sought
 
     Raises
     ------
@@ -86,7 +86,7 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     )
     if cover is not None and cover is base:
         raise UsageError("--cover and --base name the same part. Name two different parts.")
-    pairs = [pair for pair in _near_pairs(solids, bodies) if frozenset(pair) not in apart]
+    pairs = list(_near_pairs(solids, bodies))
     if cover or base:
         pairs = [pair for pair in pairs if all(p is None or p.id in pair for p in (cover, base))]
     if not pairs:
@@ -110,20 +110,63 @@ def look(assembly: Assembly, settings: Settings, apart: Container[frozenset[str]
     return Enumerated(bodies, parts, pairs, readings, meetings, beam, cover is not None or base is not None)
 
 
-def find_joints(assembly: Assembly, settings: Settings) -> list[Joint]:
+def between_others(looked: Enumerated, assembly: Assembly, apart: Container[frozenset[str]]) -> Enumerated:
+    """What is left where no seam is sought between some pairs of parts.
+
+    Raises
+    ------
+    NotReviewed : no-contact, where no pair is left
+    """
+
+    def counts(pair: Iterable[str]) -> bool:
+        return frozenset(pair) not in apart
+
+    pairs = [pair for pair in looked.pairs if counts(pair)]
+    if not pairs:
+        raise _no_contact([looked.parts[i] for i in looked.bodies], looked.bodies, Names(assembly, looked.bodies))
+    readings = [reading for reading in looked.readings if counts(reading.pair)]
+    meetings = [meeting for meeting in looked.meetings if counts(meeting.pair)]
+    return replace(looked, pairs=pairs, readings=readings, meetings=meetings)
+
+
+class Looked:
+    """``look``, which answers at once where it is asked the same again: first pieces are sought, then joints."""
+
+    def __init__(self) -> None:
+        self._asked: tuple[Any, ...] = ()
+        self._answer: Enumerated | None = None
+
+    def __call__(self, assembly: Assembly, settings: Settings) -> Enumerated:
+        """As ``look``."""
+        asked = (settings.cover, settings.base, settings.beam)
+        if self._answer is None or self._asked[0] is not assembly or self._asked[1:] != asked:
+            self._answer = None
+            self._answer = look(assembly, settings)
+            self._asked = (assembly, *asked)
+        return self._answer
+
+    def forget(self) -> None:
+        """Nothing more will be asked."""
+        self._asked, self._answer = (), None
+
+
+def find_joints(assembly: Assembly, settings: Settings, seen: Looked | None = None) -> list[Joint]:
     """All joints of an assembly, whose parts are whole (see ``joint.pieces``).
 
     Parameters
     ----------
     assembly : as read
     settings : uses cover, base (part name, id or None) and beam ((3,) or None)
+    seen : what was looked at when its pieces were joined
 
     Raises
     ------
     NotReviewed : no-solid, single-part, no-contact, no-seam, unsupported or ambiguous
     UsageError : a part name that doesn't occur
     """
-    looked = look(assembly, settings)
+    looked = look(assembly, settings) if seen is None else seen(assembly, settings)
+    if seen is not None:
+        seen.forget()
     names = Names(assembly, looked.bodies)
     readings = [replace(r, evidence=weigh(r, looked.bodies, looked.meetings, looked.named)) for r in looked.readings]
     chosen = choose(readings, looked.bodies, looked.parts, names)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from weakref import WeakKeyDictionary
 
@@ -10,15 +11,17 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.frame import Frame
+from seamcheck.joint.heights import cross
 from seamcheck.joint.light import flat_boxes
 from seamcheck.joint.regions import seen_facets
 from seamcheck.kernel import Body
 
 _CHORD, _TURN, _SLIVER = 0.05, 0.35, 1e-3  # mm, radians, mm: facets of an outline, and what they leave open
 _LARGEST = 40  # faces that hide most others
+_AT_ONCE = (150, 600)  # of the largest facets
 _SAME_AXIS = 9  # decimals of directions that are one
 
-_areas: WeakKeyDictionary[Body, dict[tuple[float, ...], float]] = WeakKeyDictionary()
+_known: WeakKeyDictionary[Body, dict[tuple[str | float, ...], tuple[float, float]]] = WeakKeyDictionary()
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -55,12 +58,22 @@ def outline(body: Body, frame: Frame) -> Outline:
 
 def shadow_area(body: Body, frame: Frame) -> float:
     """mm² within a body's outline seen along the frame's z, holes filled: of every direction looked at once."""
-    known = _areas.setdefault(body, {})
+    return _size(body, frame, shadow)[0]
+
+
+def footprint_size(body: Body, frame: Frame) -> tuple[float, float]:
+    """mm² and mm, area and border of what a body covers seen along the frame's z, holes left open; looked at once."""
+    return _size(body, frame, footprint)
+
+
+def _size(body: Body, frame: Frame, seen: Callable[[Body, Frame], BaseGeometry]) -> tuple[float, float]:
+    known = _known.setdefault(body, {})
     axis = np.round(frame.axes[2], _SAME_AXIS)
     axis *= np.sign(axis[np.flatnonzero(axis)[0]])  # from both ends it is one
-    key = tuple(axis.tolist())
+    key = (seen.__name__, *axis.tolist())
     if key not in known:
-        known[key] = float(shadow(body, frame).area)
+        region = seen(body, frame)
+        known[key] = float(region.area), float(region.length)
     return known[key]
 
 
@@ -88,9 +101,21 @@ def footprint(body: Body, frame: Frame) -> BaseGeometry:
 
 
 def _filled(body: Body, faces: np.ndarray, frame: Frame) -> BaseGeometry:
-    """Faces seen along z, joined, holes filled."""
+    """Faces seen along z, joined, holes filled.
+
+    The largest facets first, and what looks the other way last: what lies within those before adds nothing.
+    """
     facets = body.facets(faces, _CHORD, _TURN, near=lambda boxes: np.empty(0, dtype=int))  # holes need no triangles
-    return _joined([seen_facets(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)])
+    flat = frame.local(facets.corners)[..., :2]
+    area = cross(flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0])
+    order = np.argsort(-np.abs(area), kind="stable")
+    seen: BaseGeometry = shapely.Polygon()
+    for some in (*np.split(order[area[order] > 0.0], _AT_ONCE), order[area[order] < 0.0]):
+        shapely.prepare(seen)
+        left = some[~shapely.covers(seen, shapely.polygons(flat[some]))]
+        if len(left):
+            seen = _joined([seen, seen_facets(flat[left])])
+    return _joined([seen.buffer(_SLIVER)])
 
 
 def _joined(regions: list[BaseGeometry]) -> BaseGeometry:

@@ -18,7 +18,7 @@ from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.catalogue.message import message_of
 from seamcheck.catalogue.say import refused, say
 from seamcheck.errors import NotReviewed
-from seamcheck.joint.find import Enumerated, look
+from seamcheck.joint.find import Enumerated, Looked, between_others
 from seamcheck.joint.light import column, inner_points
 from seamcheck.joint.names import shown
 from seamcheck.joint.outline import outline
@@ -42,24 +42,25 @@ _SOME = 0.02  # share of the seam over which light passes one piece behind the o
 Pair = frozenset[str]
 
 
-def join_pieces(assembly: Assembly, settings: Settings) -> Assembly:
+def join_pieces(assembly: Assembly, settings: Settings, seen: Looked | None = None) -> Assembly:
     """The assembly with the pieces of cover and base joined, each into the first of its pieces.
 
     A piece that was joined stays in the list of parts as kind 'other', with ``joined_to``; a note says what was
-    joined. An assembly without several solids in one product comes back as it is.
+    joined. An assembly without several solids in one product comes back as it is. ``seen`` keeps what was looked at.
 
     Raises
     ------
     NotReviewed : unsupported, where pieces can't be joined, or light would pass pieces of different plastic; and as
         ``look`` does
     """
+    seen = Looked() if seen is None else seen
     pieces: dict[str, list[Part]] = {}  # of a joined part, as they were read
     while True:
         products = _products(assembly)
         if not products and not pieces:
             return assembly
         cut = _cut(products, assembly)
-        enumerated, reading = _enumerated(assembly, settings, products, cut)
+        enumerated, reading = _enumerated(assembly, settings, products, cut, seen)
         if reading is None:
             _refuse_cut(cut, enumerated.parts)
             return assembly
@@ -123,7 +124,7 @@ def _area(body: Body, face: int) -> float:
 
 
 def _enumerated(
-    assembly: Assembly, settings: Settings, products: list[list[str]], cut: set[Pair]
+    assembly: Assembly, settings: Settings, products: list[list[str]], cut: set[Pair], seen: Looked
 ) -> tuple[Enumerated, Reading | None]:
     """The likeliest reading; where a named piece has none, that of another piece of the same product."""
     meant = _without_doubt(settings, assembly, products)
@@ -134,7 +135,7 @@ def _enumerated(
     first: Enumerated | NotReviewed | None = None
     for way in ways[:_MOST_WAYS]:
         try:
-            enumerated = look(assembly, way, cut)
+            enumerated = between_others(seen(assembly, way), assembly, cut)
         except NotReviewed as refusal:
             first = first or refusal
             continue

@@ -202,13 +202,12 @@ class Body:
                 plane = test.Plan()
             else:
                 continue
-            position, point = plane.Position(), plane.Location()
-            axis = position.Direction()
-            normal = axis.X(), axis.Y(), axis.Z()
+            position = plane.Position()
+            normal = position.Direction().Coord()
             outward = position.Direct() == (face.Orientation() != TopAbs_REVERSED)
             if kind in _FREE and (np.array(normal) @ _surface_normal(surface) < 0) == position.Direct():
                 outward = not outward  # the fitted plane knows nothing of the surface's own sense
-            found.append((*normal, point.X(), point.Y(), point.Z(), 1.0 if outward else -1.0))
+            found.append((*normal, *position.Location().Coord(), 1.0 if outward else -1.0))
             rows.append(i)
         table = np.array(found, dtype=float).reshape(-1, 7)
         normals = table[:, :3] * table[:, 6:]

@@ -10,6 +10,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.document.plain import different_rows
 from seamcheck.document.view import Mesh, SectionSet
 
 
@@ -82,15 +83,15 @@ def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
     Only edges that facets facing the beam do not share with each other can be in its outline. They cut the plane into
     areas, of which each is covered as a whole or not at all.
     """
-    cells, same = np.unique(np.round(frame.flat(mesh.positions.astype(float)) / _GRID), axis=0, return_inverse=True)
-    corners, facets = cells * _GRID, same.reshape(-1)[mesh.triangles]
+    cells, same = different_rows(np.round(frame.flat(mesh.positions.astype(float)) / _GRID).astype(np.int64))
+    corners, facets = cells * _GRID, same[mesh.triangles]
     one, other = corners[facets[:, 1]] - corners[facets[:, 0]], corners[facets[:, 2]] - corners[facets[:, 0]]
     facing = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0] > 1e-6  # what faces the beam covers all the rest
     facets = facets[facing]
     edges = np.concatenate([facets[:, [0, 1]], facets[:, [1, 2]], facets[:, [2, 0]]])
     way = np.where(edges[:, 0] < edges[:, 1], 1, -1)
-    edge, which = np.unique(np.sort(edges, axis=1), axis=0, return_inverse=True)
-    edge = edge[np.bincount(which.reshape(-1), weights=way, minlength=len(edge)) != 0]
+    edge, which = different_rows(np.sort(edges, axis=1))
+    edge = edge[np.bincount(which, weights=way, minlength=len(edge)) != 0]
     lines = shapely.union_all(shapely.linestrings(corners[edge]), grid_size=_GRID)
     areas = shapely.get_parts(shapely.polygonize([lines]))
     covered = shapely.STRtree(shapely.polygons(corners[facets])).query(shapely.point_on_surface(areas), "intersects")[0]

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from seamcheck.document.plain import different_rows
 from seamcheck.document.view import Mesh, SectionSet, ViewDamaged, pack_view, unpack_view
 
 
@@ -83,3 +84,13 @@ def test_damage_is_refused(spoil):
 def test_a_mesh_must_name_points_that_exist():
     with pytest.raises(ViewDamaged, match="not there"):
         Mesh("p1", np.zeros((3, 3)), np.array([[0, 1, 3]]), np.array([0]))
+
+
+@pytest.mark.parametrize("largest", [3, 2_000_000, 2**40])
+def test_different_rows_are_those_that_numpy_finds(largest):
+    rows = np.random.default_rng(3).integers(-largest, largest, (40, 3)).repeat(5, axis=0)
+    found, place = different_rows(rows)
+    true, where = np.unique(rows, axis=0, return_inverse=True)
+    assert (found == true).all()
+    assert (place == where.reshape(-1)).all()
+    assert different_rows(rows[:0])[1].shape == (0,)

@@ -76,6 +76,26 @@ def broad_rib() -> JointCase:
     return case([base, plate(LARGE, 0, 0, 2)], joint, note="A rib of 3 mm.", order=(1, 0))
 
 
+def shaded_by_a_bezel() -> JointCase:
+    """A rib 1.2 x 0.9 mm on the wall of a box 10 mm deep; a bezel 15 mm above the cover of 2 mm covers the whole seam.
+    From below light is free, but would have to pass 10 mm: the cover is still the thin part."""
+    base = open_box(MEDIUM, [(-4, -0.9), (-2.6, -0.9), (-2.6, 0), (-1.4, 0), (-1.4, -0.9), (0, -0.9)], depth=10)
+    bezel = cut(plate(MEDIUM, 3, 17, 19), plate(MEDIUM, -5, 16, 20))
+    joint = replace(RIB, must=("beam-path",), may=("clamp-land", "cover-thickness"))
+    return case(
+        [base, plate(MEDIUM, 2, 0, 2), bezel], joint, note="A bezel far above in the beam path.", order=(2, 0, 1)
+    )
+
+
+def board_below_a_plate() -> JointCase:
+    """A board lies on a ledge of 0.9 mm in a case that is open at a plug; a plate of 4 mm, 0.2 mm inside the wall, lies
+    over it in the case's open end: the ledge holds the board, and the plate has no land."""
+    base = cut(open_box(MEDIUM, [(-2.9, 0), (-2, 0), (-2, 5.5), (0, 5.5)], depth=14), box((24, -6, -6), (31, 6, 6)))
+    parts = [base, plate(MEDIUM, -2, 0, 1.5), plate(MEDIUM, -2.2, 1.5, 5.5)]
+    says = (r"\bplay\b|\bplug|\bsides?\b|blocked",)
+    return case(parts, note="A board on a ledge, below a plate.", reasons=("no-seam",), says=says, turn=TURNED)
+
+
 def strips_below_a_display() -> JointCase:
     """A frame of 54 x 26 mm with strips of 8, 3 and 2 mm width, 2.1 mm high, along three sides, 0.35 mm below a board:
     nothing touches, and no strip is a rib."""
@@ -108,6 +128,8 @@ SHELLS: dict[str, Callable[[], JointCase]] = named(
     shells_with_a_tongue,
     leaning_wall,
     broad_rib,
+    shaded_by_a_bezel,
+    board_below_a_plate,
     strips_below_a_display,
     corners_on_a_tray,
 )
