@@ -69,6 +69,7 @@ def found(paths: list[Path]) -> dict[str, Any]:
     from seamcheck.contour import trace_contour
     from seamcheck.errors import NotReviewed
     from seamcheck.joint import find_joints, join_pieces
+    from seamcheck.joint.candidates import interruptions
 
     assembly = None
     try:
@@ -81,7 +82,8 @@ def found(paths: list[Path]) -> dict[str, Any]:
                     "id": joint.id, "cover": list(joint.cover), "base": list(joint.base), "kind": joint.kind,
                     "confidence": joint.confidence, "rib_on": joint.rib_on, "beam": joint.beam.tolist(),
                     "contours": [{"closed": path.closed} for path in contour.paths],
-                    "junctions": contour.junctions, "interruptions": [],
+                    "junctions": contour.junctions,
+                    "interruptions": interruptions(joint.region, joint.region.length / 2),
                 }
             )  # fmt: skip
     except NotReviewed as refusal:

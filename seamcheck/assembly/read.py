@@ -339,7 +339,7 @@ def _unless_twice(reading: _Reading, part: Part, product: Product, body: Body) -
 def _check_bodies(reading: _Reading) -> None:
     """Raise when too few solids are left to review, or when the sizes make no sense."""
     solids = [part for part in reading.parts if part.kind == "solid"]
-    odd = [part for part in reading.parts if part.kind == "other"]
+    odd = [part for part in reading.parts if part.kind == "other" and message_of(part.notes[-1]).key != "part.twice"]
     if len(solids) < 2 and odd:
         last = odd[0].notes[-1]
         code = "unsupported" if message_of(last).key == "part.triangles" else "unreadable"

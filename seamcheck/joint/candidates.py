@@ -31,6 +31,7 @@ from seamcheck.joint.light import LightSide, inner_points, light_side
 from seamcheck.joint.meeting import ALL_OPPOSED, Meeting, along, bare, covered, opposed_area
 from seamcheck.joint.patches import Patch, find_patches, rings_within
 from seamcheck.joint.profile import BorderProfile, border_profile
+from seamcheck.joint.regions import rooms
 from seamcheck.kernel import Body
 
 _BESIDE, _SAME = 0.03, 1e-3  # mm between regions that touch, and between borders that are one
@@ -203,7 +204,7 @@ def enclosed(region: BaseGeometry, length: float) -> BaseGeometry:
     ----------
     region : the band, mm; length : mm; an interruption of up to BRIDGED of it is bridged
     """
-    holes = _rooms(region)
+    holes = rooms(region)
     if holes:
         return shapely.union_all(holes)
     within = _filled(_bridged(region, length)).difference(_filled(region))
@@ -215,7 +216,7 @@ def interruptions(region: BaseGeometry, length: float) -> list[tuple[float, tupl
 
     Parameters as of ``enclosed``.
     """
-    if _rooms(region):
+    if rooms(region):
         return []
     line = _bridged(region, length).boundary
     width = 2 * region.area / region.length
@@ -227,12 +228,6 @@ def interruptions(region: BaseGeometry, length: float) -> list[tuple[float, tupl
         if open_ > width:
             found.append((open_, (float(x), float(y))))
     return found
-
-
-def _rooms(region: BaseGeometry) -> list[shapely.Polygon]:
-    """What a closed band runs round; none where the band only has holes."""
-    holes = [shapely.Polygon(ring) for polygon in _polygons(region) for ring in polygon.interiors]
-    return holes if sum(hole.area for hole in holes) > 0.05 * region.convex_hull.area else []
 
 
 def _bridged(region: BaseGeometry, length: float) -> BaseGeometry:

@@ -311,8 +311,10 @@ def _no_contact(solids: list[Part], bodies: Mapping[str, Body], names: Names) ->
     one, other = np.triu_indices(len(solids), k=1)
     between = np.maximum(boxes[one, :3], boxes[other, :3]) - np.minimum(boxes[one, 3:], boxes[other, 3:])
     apart = np.nan_to_num(np.linalg.norm(np.maximum(between, 0.0), axis=1), nan=np.inf)
-    found = []
+    found: list[tuple[float, str, str]] = []
     for k in np.argsort(apart, kind="stable")[:_NEAREST]:
+        if found and min(found)[0] <= apart[k]:
+            break  # these boxes, and all that follow, are further apart
         a, b = solids[one[k]].id, solids[other[k]].id
         exact = shape_distance(bodies[a].shape, bodies[b].shape)[0]
         found.append((exact if np.isfinite(exact) else float(apart[k]), names(a), names(b)))

@@ -132,16 +132,21 @@ def _enumerated(
     for role in ("cover", "base"):
         mine = next((ids for ids in products if getattr(meant, role) in ids), [])
         ways += [meant.with_part(role, other) for other in mine if other not in (meant.cover, meant.base)]
+    first: Enumerated | NotReviewed | None = None
     for way in ways[:_MOST_WAYS]:
         try:
             enumerated = between_others(seen(assembly, way), assembly, cut)
-        except NotReviewed:
+        except NotReviewed as refusal:
+            first = first or refusal
             continue
+        first = first or enumerated
         reading = _likeliest(enumerated)
         if reading is not None:
             return enumerated, reading
-    enumerated = between_others(seen(assembly, meant), assembly, cut)
-    return enumerated, _likeliest(enumerated)
+    if isinstance(first, NotReviewed):
+        raise first
+    assert first is not None  # there is always the way that is meant
+    return first, None
 
 
 def _without_doubt(settings: Settings, assembly: Assembly, products: list[list[str]]) -> Settings:

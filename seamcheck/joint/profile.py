@@ -13,6 +13,7 @@ from seamcheck.joint.contact import Surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, highest_at
 from seamcheck.joint.light import inside
+from seamcheck.joint.regions import rooms
 from seamcheck.kernel import Body
 
 EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL = range(6)
@@ -142,9 +143,8 @@ def _walled(drop: np.ndarray, depth: np.ndarray, is_trap: np.ndarray) -> float:
 
 def _outer(region: BaseGeometry, foot: np.ndarray, outward: np.ndarray) -> np.ndarray:
     """Which places (n,) of a band's border look away from what it runs round; of open bands, from their middle."""
-    polygons = shapely.get_parts(region)
-    if any(polygon.interiors for polygon in polygons):
-        outside = shapely.union_all([polygon.exterior for polygon in polygons])
+    if rooms(region):
+        outside = shapely.union_all([polygon.exterior for polygon in shapely.get_parts(region)])
         return np.asarray(shapely.distance(outside, shapely.points(foot)) < _ON_IT)
     middle = shapely.get_coordinates(region.convex_hull.centroid)[0]
     return np.asarray(((foot - middle) * outward).sum(axis=1) > 0)

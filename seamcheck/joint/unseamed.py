@@ -6,7 +6,6 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import combinations
 
 import numpy as np
-import shapely
 
 from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
@@ -16,8 +15,8 @@ from seamcheck.joint.frame import Frame
 from seamcheck.joint.meeting import Meeting, is_broad, opposed_area
 from seamcheck.joint.names import Names
 from seamcheck.joint.outline import lies_mostly_within, outline
-from seamcheck.joint.patches import Patch
 from seamcheck.joint.reading import Reading
+from seamcheck.joint.regions import rooms
 from seamcheck.kernel import Body
 
 _ALONG_THIN = 0.8  # cosine between a direction and the thinnest side of a part on which the part may lie
@@ -53,7 +52,7 @@ def strips(
     if seat is None:
         return None
     bands = [p for p in seat.seated if not is_broad(p)]
-    if any(_runs_round(p) for p in bands):
+    if any(rooms(p.region) for p in bands):
         return None
     length = sum(p.length * p.share for p in bands)
     if not bands or length < _RUNS_ALONG * min(outline(bodies[i], seat.frame).long for i in pair):
@@ -63,12 +62,6 @@ def strips(
         "no-seam", "no-seam.strips", one=names(seat.one), other=names(seat.other), count=len(bands), length=length,
         width=width,
     )  # fmt: skip
-
-
-def _runs_round(band: Patch) -> bool:
-    """Whether a band encloses more than a screw's hole in its own width."""
-    holes = (hole for polygon in shapely.get_parts(band.region) for hole in polygon.interiors)
-    return any(shapely.Polygon(hole).area > band.width**2 for hole in holes)
 
 
 def pads(

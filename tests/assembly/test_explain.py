@@ -97,6 +97,14 @@ def test_the_same_body_twice_in_one_place_is_left_out_and_told(tmp_path, drawn):
     assert "'lid copy' (p3): It stands in the same place as 'lid' (p1)" in doubts[0]
 
 
+def test_one_body_in_two_files_is_a_single_part(tmp_path):
+    case = box(40, 30, 10)
+    files = [write(tmp_path / f"{name}.step", [(name, case, None)]) for name in ("case", "lid")]
+    reason = review_model(files, Settings())["reason"]
+    assert reason["code"] == "single-part"
+    assert "'lid' (p2): It stands in the same place as 'case' (p1) and has the same shape" in reason["message"]
+
+
 def test_bodies_of_one_box_and_different_volume_are_two(tmp_path):
     hollow = box(40, 30, 10).cut(box(20, 10, 4).translate((10, 10, 3)))
     solid = box(40, 30, 10).cut(box(10, 10, 4).translate((10, 10, 3)))

@@ -60,6 +60,21 @@ def merging_posts() -> JointCase:
     return case([base, cover], FLAT, note="Four screw posts merge into the wall's top.")
 
 
+def open_wall_with_posts() -> JointCase:
+    """A wall of 2 mm with posts for screws in its corners, open over 14 mm for a socket; the lid's centring skirt, 1 mm
+    deep, stays 0.8 mm inside the wall. Only the screws' holes make rings of the land, and it lies outside the skirt."""
+    track = rounded_rectangle(100, 78, 4)
+    base = open_box(track, [(-2, 0), (0, 0)], depth=20)
+    cover = lid(track, [(-3.8, 0), (-3.8, -1), (-2.8, -1), (-2.8, 0), (0, 0)], 3)
+    for x in (-46, 46):
+        for y in (-35, 35):
+            base = cut(fuse(base, cylinder((x, y, -19), 4, 19)), cylinder((x, y, -15), 1.7, 16))
+            cover = cut(cover, cylinder((x, y, -2), 5, 2), cylinder((x, y, -1), 1.7, 5))
+    base = cut(base, box((-7, -45, -6), (7, -30, 1)))
+    joint = replace(PLAIN, closed=False, may=None)
+    return case([base, cover], joint, note="A wall with posts, open at a socket, under a lid with a skirt.", most=8)
+
+
 def capped_plug() -> JointCase:
     """A flat lid on a wall of 2 mm, with a skirt inside at 0.1 mm play that only centres it."""
     base = open_box(MEDIUM, [(-2, 0), (0, 0)])
@@ -105,6 +120,7 @@ WALLS: dict[str, Callable[[], JointCase]] = named(
     drafted_wall,
     chamfered_broad_top,
     merging_posts,
+    open_wall_with_posts,
     capped_plug,
     wall_with_a_shadow_step,
     wall_above_a_shelf,
