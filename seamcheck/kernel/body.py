@@ -28,7 +28,7 @@ from OCP.TopTools import TopTools_IndexedMapOfShape
 from seamcheck.assembly.shapes import explore
 from seamcheck.kernel.ball import ball_triangles
 from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces
-from seamcheck.kernel.flat import triangles_of
+from seamcheck.kernel.flat import fan, ring_of, triangles_of
 from seamcheck.kernel.mesh import FREE_FORM, RING, RULED, mesh, mesh_between
 from seamcheck.kernel.own_box import OwnBox, edges_spread, face_spread, hull_corners, own_box
 
@@ -316,7 +316,7 @@ class Body:
         for i in coarse:
             if i in partly:
                 continue
-            triangle = self._triangle(i)
+            triangle = self._few_corners(i)
             own = self._from_edges(i, fine[i], core) if triangle is None else triangle
             if own is None:
                 left.append(i)
@@ -334,19 +334,14 @@ class Body:
         owners = np.repeat(indices, [len(triangles) for triangles in corners])
         return Facets(np.concatenate(corners), owners)
 
-    def _triangle(self, face_index: int) -> np.ndarray | None:
-        """(1, 3, 3) mm, the corners of a plane between three straight lines; None of any other face."""
+    def _few_corners(self, face_index: int) -> np.ndarray | None:
+        """(1 or 2, 3, 3) mm, triangles of a plane between three or four straight lines; None of any other face."""
         edges = self.edge_indices(face_index)
-        if len(edges) != 3 or not self._is_plane[face_index] or self._most_bent(face_index):
+        if not 3 <= len(edges) <= 4 or not self._is_plane[face_index] or self._most_bent(face_index):
             return None
         lines = (self._edge_line(i, TopoDS.Edge_s(self._edges.FindKey(i)), np.inf) for i in edges)
-        ends = dict.fromkeys(tuple(end) for line in lines for end in line.points.tolist())
-        if len(ends) != 3:
-            return None
-        corners = np.array([list(ends)])
-        a, b = corners[0, 1] - corners[0, 0], corners[0, 2] - corners[0, 0]
-        across = np.array([a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]])
-        return corners if across @ self.planes[face_index, :3] > 0.0 else corners[:, ::-1]
+        ring = ring_of([(tuple(one), tuple(other)) for one, other in (line.points.tolist() for line in lines)])
+        return None if ring is None else fan(ring, self.planes[face_index, :3].tolist())
 
     def _from_edges(self, face_index: int, deflection: float, core: bool) -> np.ndarray | None:
         """(m, 3, 3) triangles between the polylines of a face's edges.

@@ -73,6 +73,41 @@ def _core(region: Polygon) -> shapely.MultiPolygon:
     return found if parts and inside else shapely.MultiPolygon()
 
 
+Corner = tuple[float, ...]
+
+
+def ring_of(lines: list[tuple[Corner, Corner]]) -> list[Corner] | None:
+    """The corners that straight lines lead through, one after the other; None where they make no single ring."""
+    (first, at), *rest = lines
+    ring = [first]
+    while rest:
+        ring.append(at)
+        ahead = next((line for line in rest if at in line), None)
+        if ahead is None:
+            return None
+        rest.remove(ahead)
+        at = ahead[1] if ahead[0] == at else ahead[0]
+    return ring if at == first else None
+
+
+def fan(ring: list[Corner], normal: list[float]) -> np.ndarray | None:
+    """(k - 2, 3, 3) mm triangles of a convex face with k corners, mm, outward; None of one that is not convex.
+
+    Parameters
+    ----------
+    ring : the corners in order, either way round; normal : its outward unit vector
+    """
+    turns = []
+    for before, here, after in zip([ring[-1], *ring[:-1]], ring, [*ring[1:], ring[0]], strict=True):
+        a, b, c = (x - y for x, y in zip(here, before, strict=True))
+        d, e, f = (x - y for x, y in zip(after, here, strict=True))
+        turns.append((b * f - c * e) * normal[0] + (c * d - a * f) * normal[1] + (a * e - b * d) * normal[2])
+    if min(turns) <= 0.0 <= max(turns):
+        return None
+    corners = np.array(ring if turns[0] > 0.0 else ring[::-1])
+    return corners[[(0, k, k + 1) for k in range(1, len(ring) - 1)]]
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class _Nodes:
     """Where the nodes of the plane lie in space, so that faces side by side share theirs to the last digit.

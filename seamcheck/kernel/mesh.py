@@ -26,7 +26,7 @@ from seamcheck.kernel.turned import ring_counts
 
 _SAME_CORNER = 1e-4  # share of the parameters' range within which edges meet
 _COARSE = 1e3  # mm
-_AT_ONCE = 8  # faces, of all of which the mesher keeps what it made on the way
+_AT_ONCE = 16  # faces, of all of which the mesher keeps what it made on the way
 
 
 RULED, RING, FREE_FORM = "ruled", "ring", "free-form"
@@ -53,7 +53,7 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, kinds: Sequence[
     There it is switched off, and triangles too far from the surface are split here (refine.py). On tori it is wanted
     for the nodes of the border only, which the faces beside have, too.
     """
-    groups = {kind: [face for face, own in zip(faces, kinds, strict=True) if own == kind] for kind in kinds}
+    groups = {kind: [face for face, own in zip(faces, kinds, strict=True) if own == kind] for kind in set(kinds)}
     _run(groups.pop(RULED, []), deflection, angle, quick=True)
     _run(groups.pop(RING, []), deflection, angle, bordered=True)
     _run(groups.pop(FREE_FORM, []), deflection, angle, controlled=False)

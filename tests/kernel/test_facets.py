@@ -17,7 +17,7 @@ from OCP.TopExp import TopExp_Explorer
 from OCP.TopoDS import TopoDS
 
 from seamcheck.kernel import Body, mesh
-from seamcheck.kernel.flat import triangles_of
+from seamcheck.kernel.flat import fan, ring_of, triangles_of
 
 AXIS = gp_Ax2(gp_Pnt(1.0, -2.0, 0.5), gp_Dir(0.0, 0.0, 1.0))
 
@@ -140,3 +140,19 @@ def test_splinters_across_a_large_plane_are_left_out_and_its_area_is_not():
     known = {tuple(point) for point in np.concatenate([outer, hole])}
     on_border = corners.reshape(-1, 3)[(np.abs(np.linalg.norm(corners, axis=2) - 50.0) < 0.1).ravel()]
     assert all(tuple(point) in known for point in on_border)
+
+
+@pytest.mark.parametrize("turned", [False, True])
+def test_a_face_of_three_or_four_corners_needs_no_more(turned):
+    corners = [(0.0, 0.0, 5.0), (4.0, 0.0, 5.0), (5.0, 3.0, 5.0), (0.0, 2.0, 5.0)]
+    lines = [tuple(sorted((corners[k], corners[(k + 1) % 4]))) for k in (2, 0, 3, 1)]
+    ring = ring_of(lines)
+    assert sorted(ring) == sorted(corners)
+    triangles = fan(ring[::-1] if turned else ring, [0.0, 0.0, 1.0])
+    normal = np.cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])
+    assert (normal[:, 2] > 0).all()
+    x, y = np.array(corners)[:, :2].T  # shoelace formula
+    assert normal[:, 2].sum() / 2 == pytest.approx((x * np.roll(y, -1) - y * np.roll(x, -1)).sum() / 2)
+    dented = [*corners[:2], (1.0, 1.0, 5.0), corners[3]]
+    assert fan(dented, [0.0, 0.0, 1.0]) is None
+    assert ring_of([lines[0], lines[1], lines[2], (corners[0], corners[2])]) is None
