@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import combinations
 
 import numpy as np
+import shapely
 
 from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
