@@ -113,7 +113,7 @@ def review_model(
     cache : folder in which what is measured is kept
     """
     from seamcheck.assembly import read_assembly
-    from seamcheck.assembly.explain import explained
+    from seamcheck.assembly.explain import costs, explained
     from seamcheck.cache.folder import Folder
     from seamcheck.cache.key import measuring
     from seamcheck.cache.measured import Measured, keep
@@ -126,6 +126,8 @@ def review_model(
     try:
         progress("reading")
         assembly = read_assembly(paths, progress)
+        if (told := costs(assembly)) and hasattr(progress, "costs"):  # a child tells it to its parent
+            progress.costs(told)
         progress("finding")
         seen = Looked()
         assembly = join_pieces(assembly, settings, seen)

@@ -16,6 +16,19 @@ _COUNTS = ("single-part", "no-contact", "no-seam", "ambiguous")
 """Codes of the finder that a wrong size or a damaged model can be the cause of."""
 
 
+_MANY_FACES, _NAMED = 1000, 3  # from which a review takes long; bodies that are named then
+
+
+def costs(assembly: Assembly) -> str | None:
+    """Which bodies a review of a large model spends its time on, as a sentence; None of a small one."""
+    solids = sorted((part for part in assembly.parts if part.kind == "solid"), key=lambda part: -part.faces)
+    faces = sum(part.faces for part in solids)
+    if faces < _MANY_FACES:
+        return None
+    most = ", ".join(f"'{part.name}' ({part.id})" if part.name else part.id for part in solids[:_NAMED])
+    return say("any.costs", count=len(solids), faces=faces, parts=most)
+
+
 def explained(reason: NotReviewed, assembly: Assembly) -> NotReviewed:
     """A refusal of the finder, with what damage or size of the model have to do with it, if anything."""
     if reason.code not in _COUNTS:

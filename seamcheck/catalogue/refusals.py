@@ -96,6 +96,7 @@ REFUSALS: dict[str, str] = {
     "scale-suspect.cover": "{part} measures {size}, with a cover {thickness} thick over the seam: too thin to be "
         "moulded and welded. A factor of {factor} would make it {better}: {mistake:word} ({declared}). Set the length "
         "unit on export and export again; if the size is right, name the parts with --cover and --base.",
+    "any.costs": "the model has {count:0} bodies with {faces:0} faces; most are those of {parts}.",
     "any.size": "{part} measures {size}: if it should be {better}, {mistake:word} ({declared}). Then set the length "
         "unit on export and export again.",
     "any.unit": "the file declares {unit}",

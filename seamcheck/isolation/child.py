@@ -72,6 +72,10 @@ class Progress:
         """Leave a sentence about the model that explains it if this process comes to a bad end."""
         write_message(self._answers, ("remark", sentence))
 
+    def costs(self, sentence: str) -> None:
+        """Leave a sentence that says what takes long or much memory, should this process reach a limit."""
+        write_message(self._answers, ("costs", sentence))
+
 
 def end_with_parent(parent: int) -> None:
     """Have the system end this process when its parent dies (Linux; elsewhere a thread watches for it)."""

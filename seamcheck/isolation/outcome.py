@@ -35,6 +35,7 @@ class Watch:
         self._why = ""  # what ended the child
         self._raised = False  # whether the job itself raised an error of seamcheck
         self.remarks: list[str] = []  # what the child found odd about the model so far, as sentences
+        self.costs: list[str] = []  # what takes long, as a sentence
         self._began = time.monotonic()
 
     def follow(self, messages: queue.Queue[Any], pid: int, wait: Callable[[], int], chatter: Callable[[], str]) -> Any:
@@ -67,6 +68,8 @@ class Watch:
                 self._at_stage(rest[0])
             elif kind == "remark":
                 self.remarks.append(rest[0])
+            elif kind == "costs":
+                self.costs = [rest[0]]
             elif kind == "result":
                 return rest[0]
             elif kind == "error":
@@ -102,12 +105,12 @@ class Watch:
 
     def _hold_to_limits(self, pid: int) -> None:
         if self.time_limit_s is not None and time.monotonic() - self._began > self.time_limit_s:
-            raise refused("timeout", "timeout.limit", limit=self.time_limit_s, stage=self.stage, **self._remark())
+            raise refused("timeout", "timeout.limit", limit=self.time_limit_s, stage=self.stage, **self._cause())
         if self.memory_limit_mb is not None and resident_mb(pid) > self.memory_limit_mb:
             raise self._out_of_memory()
 
     def _out_of_memory(self) -> NotReviewed:
-        said: dict[str, Value] = {"stage": self.stage, **self._remark()}
+        said: dict[str, Value] = {"stage": self.stage, **self._cause()}
         shell = shell_limit_mb()
         if self._shell_is_lower() and shell is not None:
             return refused("out-of-memory", "out-of-memory.shell", limit=shell, **said)
@@ -144,6 +147,10 @@ class Watch:
     def _remark(self) -> dict[str, list[str]]:
         """The first thing that was found odd, for the place ``remark`` of a sentence."""
         return {"remark": self.remarks[:1]} if self.remarks else {}
+
+    def _cause(self) -> dict[str, list[str]]:
+        """What may be why a limit was reached: what is odd, else what the model has most of."""
+        return self._remark() or ({"remark": self.costs} if self.costs else {})
 
     def _unexpected(self, kind: str, text: str) -> NotReviewed:
         first = text.strip().splitlines()[0] if text.strip() else "no text"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import dataclasses
 import re
 
 import cadquery as cq
@@ -13,7 +14,7 @@ from builder.topology import lowest_face, scaled, without_faces
 from reading_models import box, replace, write
 
 from seamcheck.assembly import read_assembly
-from seamcheck.assembly.explain import explained
+from seamcheck.assembly.explain import costs, explained
 from seamcheck.errors import NotReviewed
 from seamcheck.pipeline import review_model
 from seamcheck.settings.settings import Settings
@@ -129,3 +130,10 @@ def test_a_box_without_a_lid_is_a_solid_with_an_opening_where_the_file_lists_a_s
     case = read_assembly(path).parts[0]
     assert case.kind == "solid"
     assert "4 of 12 edges" in case.notes[0]  # by hand: the rim of the opening has four edges
+
+
+def test_what_a_large_model_costs_is_said_of_its_parts_with_most_faces(drawn, tmp_path):
+    assembly = read_assembly([write_step(tmp_path / "pair.step", [("lid", drawn[0], None), ("case", drawn[1], None)])])
+    assert costs(assembly) is None
+    many = dataclasses.replace(assembly, parts=tuple(dataclasses.replace(p, faces=900) for p in assembly.parts))
+    assert f"2 bodies with 1800 faces; most are those of '{many.parts[0].name}' (p1)" in (costs(many) or "")

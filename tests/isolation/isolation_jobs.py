@@ -27,6 +27,11 @@ def remark_and_crash(progress):
     crash(progress)
 
 
+def costs_and_hog(progress):
+    progress.costs("the model has 107 bodies.")
+    hog(progress)
+
+
 def remark_and_sleep(progress):
     progress.remark("'lid' is cracked.")
     sleep(600, progress)

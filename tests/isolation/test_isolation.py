@@ -74,7 +74,8 @@ def test_a_bad_end_comes_with_what_was_found_odd_before(run, end):
 
 
 def test_the_memory_limit_holds(run):
-    error = not_reviewed(run, "hog", memory_limit_mb=200)
+    error = not_reviewed(run, "costs_and_hog", memory_limit_mb=200)
+    assert error.message.endswith("Possible cause: the model has 107 bodies.")
     assert error.code == "out-of-memory"
     assert "200 MB" in error.message
 
