@@ -44,7 +44,7 @@ REMARKS: dict[str, str] = {
     RULE_OFF: "{rule}: switched off in the settings.",
     "not-checked.travel-in-sections": "Free travel away from the seam: the cover was followed only within the "
         "sections, not over the whole interface.",
-    NO_RIB: "Rib, flash traps and travel of {joint}: there is no weld rib to measure.",
+    NO_RIB: "Weld rib, flash traps and travel of {joint}: there is no weld rib to measure.",
     "not-checked.material": "Whether the cover transmits the laser light, its colour, and whether both materials weld "
         "to each other: the settings name no materials.",
     "not-checked.no-scanner": "Beam angle, refraction and the spot of the laser: the settings give no scanner, so the "

@@ -164,8 +164,8 @@ def _wordings() -> dict[str, Wording]:
     put(SAME_CAUSE, Wording("The same cause, {cause:word}, also breaks other limits:"))
     put(ALONG_PATHS, Wording("The same holds along {where}."))
     lap, band = RULES["rib-missing"], "The band is {width} wide and {length} long."
-    room = "A rib of {rib} with a flash trap of {trap} on each side fits on the band."
-    narrow = "A rib of {rib} with a flash trap of {trap} on each side needs {needed}: widen the band by {by}."
+    room = "A weld rib of {rib} with a flash trap of {trap} on each side fits on the band."
+    narrow = "A weld rib of {rib} with a flash trap of {trap} on each side needs {needed}: widen the band by {by}."
     put(LAP_ROOM, Wording(band, f"{lap.remedy} {room}", lap.harm))
     put(LAP_NARROW, Wording(band, f"{lap.remedy} {narrow}", lap.harm))
     put(LAP_COVER, Wording("The cover over it is {thickness} thick, the gap {gap}."))

@@ -19,6 +19,7 @@ from msgspec import UNSET
 from seamcheck.catalogue.causes import CAUSES
 from seamcheck.catalogue.cautions import REMARKS
 from seamcheck.catalogue.compare_notes import COMPARE_NOTES
+from seamcheck.catalogue.kind_words import base_of, worded
 from seamcheck.catalogue.kinds import KIND_NAMES
 from seamcheck.catalogue.material_notes import CLASS_WORDS, MATERIAL_NOTES
 from seamcheck.catalogue.material_results import RESULT_TEXTS, TERMS
@@ -104,14 +105,16 @@ def sentence(key: str, template: str, values: Mapping[str, Value]) -> Sentence:
             parts[name] = [message_of(text) for text in value]
         elif name in kinds:
             args[name] = _amount(float(value), kinds[name])
-    return Sentence.of(Message(key, args, english(template, args, parts), parts or UNSET))
+    return Sentence.of(Message(key, args, english(template, args, parts, base_of(key)[1]), parts or UNSET))
 
 
-def english(template: str, args: Mapping[str, Amount | str], parts: Mapping[str, list[Message]]) -> str:
-    """A template with its places filled in."""
+def english(template: str, args: Mapping[str, Amount | str], parts: Mapping[str, list[Message]], word: str = "") -> str:
+    """A template with its places filled in; what is called a rib in the catalogue is called ``word``, if any."""
     kinds = places_of(template)
     values: dict[str, object] = {
-        name: _IN_WORDS[kinds[name]](value) if isinstance(value, str) and kinds.get(name) in _IN_WORDS else value
+        name: worded(_IN_WORDS[kinds[name]](value), word)
+        if isinstance(value, str) and kinds.get(name) in _IN_WORDS
+        else value
         for name, value in args.items()
     }
     values |= {name: between(kinds.get(name, "")).join(p.text for p in said) for name, said in parts.items()}

@@ -70,8 +70,8 @@ FREE_ENOUGH = 0.5
 """Of the seam, over which the beam path must be free: rib-on-base (1.0), half-covered."""
 
 THIN, OPAQUE = 4.0, 8.0
-"""mm of plastic that light passes well, and that it hardly passes: stepped-tight (3). No case shows the
-second: it only chooses what is told where an obstacle stands before the thin part (shaded-by-a-frame, a hard model)."""
+"""mm of plastic that light passes well, and that it hardly passes: stepped-tight (3); shaded-by-a-bezel (10 mm from
+below)."""
 
 CLEARLY_THINNER = 1.5
 """Times thicker must the other part be for the thinner one to be the cover: rib-on-a-plate-under-a-hood (1.05)."""
@@ -121,8 +121,7 @@ OPPOSED = (0.5, 0.9, 0.5)
 """Of the band, over which the other part lies: half-covered (0.5), frame-as-a-lid."""
 
 TALL = (-2.5, -1.2, 0.6)
-"""Minus the cover's height along the light over its shorter side: glass-in-a-shell taken sideways. No drawn case
-needs it alone; without it a sliding lid of the first blind set (3.3) is a joint of 0.75 that is none."""
+"""Minus the cover's height along the light over its shorter side: drawer-in-a-sleeve (2.6)."""
 
 BRIDGED = 0.18
 """Of the seam's length, that an interruption may take for the seam still to enclose something: as much as one side that

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import combinations
 
 import numpy as np
+import shapely
 
 from seamcheck.catalogue.say import refused
 from seamcheck.errors import NotReviewed
@@ -72,8 +73,9 @@ def pads(
     broad = [] if seat is None else [p for p in seat.seated if is_broad(p)]
     if seat is None or not broad:
         return None
-    x0, y0, x1, y1 = broad[0].region.bounds
-    size = " x ".join(f"{side:.1f}" for side in sorted((x1 - x0, y1 - y0), reverse=True))
+    around = shapely.get_coordinates(shapely.oriented_envelope(broad[0].region))  # not as the frame happens to lie
+    sides = np.linalg.norm(np.diff(around[:3], axis=0), axis=1)
+    size = " x ".join(f"{side:.1f}" for side in sorted(sides.tolist(), reverse=True))
     return refused(
         "no-seam", "no-seam.pads", one=names(seat.one), other=names(seat.other), count=len(broad), size=size,
         area=seat.area,

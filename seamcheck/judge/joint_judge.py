@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from types import MappingProxyType
 from typing import Any
 
@@ -14,9 +14,10 @@ from seamcheck.catalogue.interface_rules import NEEDS
 from seamcheck.catalogue.kind_words import keyed, speaks_of_rib, word_of, worded
 from seamcheck.catalogue.message import Amount, Message, Sentence, values_of
 from seamcheck.catalogue.messages import WORDINGS, message, wording
+from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import Rule
 from seamcheck.catalogue.rules import RULES
-from seamcheck.catalogue.say import TEXTS, Value, english, sentence
+from seamcheck.catalogue.say import TEXTS, Value, english, places_of, sentence
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam
 from seamcheck.judge.findings import OUTSIDE, Face, Finding, JointResult
 from seamcheck.measure.table import PathSurvey
@@ -140,15 +141,16 @@ def of_kind(finding: Finding, kind: str) -> Finding:
     if not word or finding.rule in OF_RIBS:
         return finding
 
-    def own(key: str) -> str:
+    def own(key: str, titles: Sequence[str] = ()) -> str:
         texts = WORDINGS.get(key)
-        speaks = speaks_of_rib(texts.says, texts.remedy, texts.harm) if texts else speaks_of_rib(TEXTS.get(key, ""))
+        own_texts = (texts.says, texts.remedy, texts.harm) if texts else (TEXTS.get(key, ""),)
+        speaks = speaks_of_rib(*own_texts, *titles)
         return keyed(key, word) if speaks else key
 
     def told(one: Message) -> Message:
         values = values_of(one)
         within = {n: [told(part.message) for part in parts] for n, parts in values.items() if isinstance(parts, list)}
-        key = own(one.key)
+        key = own(one.key, _titles(one))
         if key == one.key and not within:
             return one
         values |= {name: [Sentence.of(part) for part in parts] for name, parts in within.items()}
@@ -158,6 +160,13 @@ def of_kind(finding: Finding, kind: str) -> Finding:
     said = [told(one) for one in finding.messages]
     result = replace(finding, messages=tuple(said), message=" ".join(m.text for m in said))
     return in_words(result, own(finding.key), {}) if own(finding.key) != finding.key else result
+
+
+def _titles(said: Message) -> list[str]:
+    """The titles of quantities that stand in a sentence."""
+    template = WORDINGS[said.key].says if said.key in WORDINGS else TEXTS.get(said.key, "")
+    named = [name for name, kind in places_of(template).items() if kind in ("quantity", "title")]
+    return [QUANTITIES[str(said.args[name])].title for name in named if said.args.get(name) in QUANTITIES]
 
 
 def saying(finding: Finding, *more: Message) -> Finding:

@@ -14,9 +14,10 @@ from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import cross, heights_at, spans
+from seamcheck.joint.heights import heights_at
 from seamcheck.joint.regions import face_region
 from seamcheck.measure.additions import Additions, Value, value_of
+from seamcheck.measure.area_rays import AreaBorders
 from seamcheck.measure.clamp_land import STEEPEST_LAND
 from seamcheck.measure.path import Course
 from seamcheck.measure.table import Survey
@@ -172,7 +173,7 @@ def _share(
     """Share of the seam's length with land that is wide enough within reach, on at least one side."""
     total = held = 0.0
     missing: list[tuple[float, np.ndarray, float | None]] = []  # length and middle of what has none, and its tilt
-    borders = _Borders.of(land)
+    borders = AreaBorders.of(land)
     for path in survey.paths:
         cells = cell_lengths(path.s, path.length, path.closed)
         flat, across = view.local(path.points)[:, :2], path.u @ view.axes[:2].T
@@ -211,53 +212,12 @@ def _why_none(length: float, tilt: float | None) -> str:
     return say("place.tilted-land", length=length, tilt=tilt, most=_MOST_TILT)
 
 
-def _crosses(land: _Borders, start: np.ndarray, ahead: np.ndarray, length: float, width: float) -> np.ndarray:
+def _crosses(land: AreaBorders, start: np.ndarray, ahead: np.ndarray, length: float, width: float) -> np.ndarray:
     """(n,) bool: which rays from start (n, 2) ahead (n, 2) unit of one length run over a width of land at least."""
     if length <= 2 * width:
         rays = shapely.linestrings(np.stack([start, start + length * ahead], axis=1))
         return np.asarray((length >= width) & shapely.covers(land.area, rays))
     return np.asarray(land.along(start, ahead, length) >= width - 1e-6)
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class _Borders:
-    """An area, and its borders as segments: start, end (m, 2) mm, with their tree."""
-
-    area: BaseGeometry
-    start: np.ndarray
-    end: np.ndarray
-    tree: shapely.STRtree
-
-    @staticmethod
-    def of(area: BaseGeometry) -> _Borders:
-        nodes, ring = shapely.get_coordinates(shapely.get_rings(shapely.get_parts(area)), return_index=True)
-        goes_on = np.flatnonzero(ring[1:] == ring[:-1])
-        start, end = nodes[goes_on], nodes[goes_on + 1]
-        shapely.prepare(area)
-        return _Borders(area, start, end, shapely.STRtree(spans(np.minimum(start, end), np.maximum(start, end))))
-
-    def along(self, start: np.ndarray, ahead: np.ndarray, length: float) -> np.ndarray:
-        """(n,) mm that rays from start (n, 2) ahead (n, 2) unit of one length run over the area.
-
-        Between two borders that it meets a ray lies inside or outside as its middle does.
-        """
-        far = start + length * ahead
-        ray, border = self.tree.query(spans(np.minimum(start, far), np.maximum(start, far)))
-        a, b = self.start[border] - start[ray], self.end[border] - start[ray]
-        off_a, off_b = cross(ahead[ray], a), cross(ahead[ray], b)
-        meets = np.flatnonzero((off_a > 0) != (off_b > 0))
-        ray, a, b, off_a, off_b = (values[meets] for values in (ray, a, b, off_a, off_b))
-        at = ((a + (off_a / (off_a - off_b))[:, None] * (b - a)) * ahead[ray]).sum(axis=1)
-        every = np.arange(len(start))
-        ray = np.concatenate([every, ray, every])
-        at = np.concatenate([np.zeros(len(every)), np.clip(at, 0.0, length), np.full(len(every), length)])
-        order = np.lexsort((at, ray))
-        ray, at = ray[order], at[order]
-        run = np.where(ray[1:] == ray[:-1], np.diff(at), 0.0)
-        some = np.flatnonzero(run > 0.0)
-        middle = start[ray[some]] + ((at[some] + at[some + 1]) / 2)[:, None] * ahead[ray[some]]
-        inside = shapely.contains_xy(self.area, middle)
-        return np.bincount(ray[some], np.where(inside, run[some], 0.0), len(start))
 
 
 def _forces(joint: Joint, contour: Contour, clamp: Clamp, area: float) -> dict[str, Any]:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import msgspec
 
-from seamcheck.catalogue.kind_words import WALL, base_of, word_of, worded
+from seamcheck.catalogue.kind_words import base_of, word_of, worded
 from seamcheck.catalogue.known import STANDINGS
 from seamcheck.catalogue.message import Amount, Message, Sentence
 from seamcheck.catalogue.messages import WORDINGS, is_known
@@ -52,9 +52,9 @@ def catalogue_texts() -> dict[str, str]:
 
 
 def voice_of(document: Mapping[str, Any], wanted: Voice) -> Voice:
-    """The voice for a document: where all that is welded are plain walls, it speaks of the wall instead of a rib."""
+    """The voice for a document: where all joints are plain walls, or laps, it speaks of wall or band, not of a rib."""
     words = {word_of(joint["kind"]) for joint in document.get("joints") or ()}
-    return replace(wanted, melts=WALL) if words == {WALL} else wanted
+    return replace(wanted, melts=words.pop()) if len(words) == 1 else wanted
 
 
 def spoken(document: Mapping[str, Any]) -> Mapping[str, Any]:
@@ -175,23 +175,32 @@ def spoken_sentence(sentence: Sentence) -> str:
 def _spoken(message: Message) -> str:
     if is_known(message.key):
         english = wording_of(message.key).says
-        return _filled(_in_kind("say", message.key, english), message.args, message.parts or {}, english)
+        said = _in_kind("say", message.key, english)
+        return _filled(said, message.args, message.parts or {}, english, base_of(message.key)[1])
     base, word = (message.key, "") if message.key in TEXTS else base_of(message.key)
     english = TEXTS.get(base, "")
     if not english:  # of another version: its text is all there is
         return message.text
     own = worded(translated(f"say/{base}", english), word, voice().language)
-    return _filled(own, message.args, message.parts or {}, english)
+    return _filled(own, message.args, message.parts or {}, english, word)
 
 
 def _filled(
-    template: str, args: Mapping[str, Amount | str], parts: Mapping[str, list[Message]], english: str = ""
+    template: str,
+    args: Mapping[str, Amount | str],
+    parts: Mapping[str, list[Message]],
+    english: str = "",
+    word: str = "",
 ) -> str:
-    """A template of the report's language with its places filled in; the English one tells their types."""
+    """A template of the report's language with its places filled in; the English one tells their types.
+
+    ``word`` is what the texts call a rib, as in ``worded``.
+    """
     kinds = places_of(english or template)
-    values: dict[str, object] = {
-        name: _in_words(value, kinds.get(name, "")) if isinstance(value, str) else value for name, value in args.items()
-    }
+    in_words = {name: _in_words(value, kinds.get(name, "")) for name, value in args.items() if isinstance(value, str)}
+    named = ("quantity", "title", "rules", "reasons")
+    values: dict[str, object] = {**args, **in_words}
+    values |= {n: worded(text, word, voice().language) for n, text in in_words.items() if kinds.get(n) in named}
     values |= {name: between(kinds.get(name, "")).join(_spoken(m) for m in some) for name, some in parts.items()}
     return fill(bare(template), values)
 

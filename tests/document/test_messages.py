@@ -10,6 +10,7 @@ import pytest
 
 import seamcheck
 from seamcheck.cache.plain import plain, restored
+from seamcheck.catalogue.kind_words import base_of
 from seamcheck.catalogue.known import STANDINGS
 from seamcheck.catalogue.material_results import TERMS
 from seamcheck.catalogue.message import NOTE, Amount, Message, Sentence
@@ -57,7 +58,9 @@ def test_every_sentence_of_a_sample_is_made_from_its_key(sample):
     assert len(said) > 20
     for message in said:
         assert message.key != NOTE, message.text
-        assert message.text == english(template_of(message.key), message.args, message.parts or {})
+        assert message.text == english(
+            template_of(message.key), message.args, message.parts or {}, base_of(message.key)[1]
+        )
     texts = {message.text for message in said}
     named = {term.partition("-")[2] for term in TERMS} | set(STANDINGS) | {"repeated passes", "single pass"}
     for joint in document["joints"]:

@@ -96,6 +96,14 @@ def board_below_a_plate() -> JointCase:
     return case(parts, note="A board on a ledge, below a plate.", reasons=("no-seam",), says=says, turn=TURNED)
 
 
+def drawer_in_a_sleeve() -> JointCase:
+    """A drawer, open behind, slides 74 mm deep into a sleeve of 30 x 44 x 78 mm, 0.1 mm play: its rim, 1.8 mm wide,
+    touches the sleeve's end of 3.6 mm. It is held at its sides; what closes the rim is 2.6 times as deep as wide."""
+    sleeve = cut(box((-15, -22, 0), (15, 22, 78)), box((-13, -20, -1), (13, 20, 74.4)))
+    drawer = cut(box((-12.9, -19.9, -6), (12.9, 19.9, 74.4)), box((-11.1, -18.1, -4.2), (11.1, 18.1, 78)))
+    return case([sleeve, drawer], note="A drawer in a sleeve.", reasons=("no-seam", "ambiguous"), turn=TURNED)
+
+
 def strips_below_a_display() -> JointCase:
     """A frame of 54 x 26 mm with strips of 8, 3 and 2 mm width, 2.1 mm high, along three sides, 0.35 mm below a board:
     nothing touches, and no strip is a rib."""
@@ -130,6 +138,7 @@ SHELLS: dict[str, Callable[[], JointCase]] = named(
     broad_rib,
     shaded_by_a_bezel,
     board_below_a_plate,
+    drawer_in_a_sleeve,
     strips_below_a_display,
     corners_on_a_tray,
 )
