@@ -13,7 +13,7 @@ _FURTHEST = np.cos(
     np.radians(75.0)
 )  # of the face's middle direction: what reaches further round the ball is left alone
 _FIRST_ROW, _ON_ROW, _BEHIND = 0.6, 0.8, 0.6  # spacings: border to first row, along it, from it to the even rows
-_SAFE = 0.85  # share of the spacing that keeps the chord error
+_SAFE, _FINER = 0.66, 0.9  # share of the spacing of even triangles that those at borders allow, and then of what fits
 _TRIES = 6
 _AREA = 0.01  # share by which the facets' area may differ from that of the face
 
@@ -69,7 +69,7 @@ def ball_triangles(
         below = float((radius - np.linalg.norm(corners.mean(axis=1) - centre, axis=1)).max())
         if below <= deflection:
             return np.asarray(corners)
-        spacing *= _SAFE * max(0.5, float(np.sqrt(deflection / below)))  # the triangles at the border are the largest
+        spacing *= _FINER * max(0.5, float(np.sqrt(deflection / below)))  # the triangles at the border are the largest
     return None
 
 

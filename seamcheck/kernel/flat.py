@@ -91,11 +91,11 @@ def ring_of(lines: list[tuple[Corner, Corner]]) -> list[Corner] | None:
 
 
 def fan(ring: list[Corner], normal: list[float]) -> np.ndarray | None:
-    """(k - 2, 3, 3) mm triangles of a convex face with k corners, mm, outward; None of one that is not convex.
+    """Triangles (m, 3, 3), mm, outward, of a convex face with m + 2 corners; None of one that is not convex.
 
     Parameters
     ----------
-    ring : the corners in order, either way round; normal : its outward unit vector
+    ring : (k,) the corners, mm, in order, either way round; normal : (3,) its outward unit vector
     """
     turns = []
     for before, here, after in zip([ring[-1], *ring[:-1]], ring, [*ring[1:], ring[0]], strict=True):
