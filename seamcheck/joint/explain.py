@@ -46,11 +46,9 @@ def no_joint(
     by_size = sorted(pairs, key=lambda pair: -min(bodies[i].volume for i in pair))[:_MOST_PAIRS]
     best = sorted(readings, key=lambda r: (-r.confidence, -r.candidate.score))
     first = by_size[0] if by_size else None
-    answer = None
-    if len(pairs) <= _MOST_PAIRS:
-        answer = _apart(pairs, bodies, names)
+    meet = any(abs(patch.gap) <= LARGEST_GAP for meeting in meetings for patch in meeting.patches)
     return (
-        answer
+        (None if meet or len(pairs) > _MOST_PAIRS else _apart(pairs, bodies, names))
         or _ring_between(best, bodies, names)
         or _run_through_each_other(by_size, bodies, names)
         or _tube(by_size, bodies, names)
@@ -103,7 +101,7 @@ def too_far(nearest: float, one: str, other: str) -> NotReviewed:
 
 
 def _apart(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
-    """Boxes of turned parts overlap though the parts are far from each other."""
+    """Boxes of turned parts overlap though the parts are far from each other; between 1 000 faces each, it takes long."""
     away = [(shape_distance(bodies[one].shape, bodies[other].shape)[0], one, other) for one, other in pairs]
     nearest, one, other = min(away, key=lambda found: np.nan_to_num(found[0]))
     if nearest > LARGEST_GAP:
