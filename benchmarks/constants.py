@@ -52,7 +52,7 @@ from seamcheck.settings.settings import Settings
 
 STEPS: tuple[Callable[..., Any], ...] = (
     Body, near_surface, coverage, directions, find_patches, union_region, border_profile, light_side, column, inside,
-    pull_direction, covered, candidates.enclosed, outline, shadow, shape_distance, common_volume,
+    pull_direction, covered, candidates._bridged, outline, shadow, shape_distance, common_volume,
 )  # fmt: skip
 """What takes long and hangs on its arguments and its module's constants alone."""
 TABLE = Path(__file__).with_name("constants.md")

@@ -96,7 +96,7 @@ LAP_SHOWN = (0.2, 0.4, 0.7)
 
 AROUND = (0.05, 0.45, 0.45)
 """Of what lies within the smaller part's outline seen along the light, that a closed band encloses:
-right joints 0.43 and more, bearing-on-a-shaft less."""
+right joints 0.43 and more, knurled-screw less."""
 
 OPEN_RIB = (0.4, 0.8, 0.5)
 """Of an open rib's border, beside which a floor lies lower: rib-along-a-bar (1.0), board-on-a-ridge (0.64)."""
@@ -143,7 +143,7 @@ VOID = 0.1
 
 THROUGH_HOLE = (-0.16, -0.05, 0.45)
 """Minus what of the enclosed area is open through both parts: bearing-on-a-shaft closes nothing, bezel-on-a-ledge
-has the base's floor below its window."""
+has the base's floor below its window. No drawn case turns on it alone."""
 
 SMALL = 0.25
 """Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:
