@@ -101,7 +101,7 @@ def too_far(nearest: float, one: str, other: str) -> NotReviewed:
 
 
 def _apart(pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names) -> NotReviewed | None:
-    """Boxes of turned parts overlap though the parts are far from each other; between 1 000 faces each, it takes long."""
+    """Boxes of turned parts overlap though the parts are far from each other. Slow where faces are many."""
     away = [(shape_distance(bodies[one].shape, bodies[other].shape)[0], one, other) for one, other in pairs]
     nearest, one, other = min(away, key=lambda found: np.nan_to_num(found[0]))
     if nearest > LARGEST_GAP:
