@@ -142,8 +142,8 @@ VOID = 0.1
 """Of what a wall or lap encloses, that must be empty: a screw's shank fills it (knurled-screw), not wall-80."""
 
 THROUGH_HOLE = (-0.16, -0.05, 0.45)
-"""Minus what of the enclosed area is open through both parts: bearing-on-a-shaft closes nothing, bezel-on-a-ledge
-has the base's floor below its window. No drawn case turns on it alone."""
+"""Minus what of the enclosed area is open through both parts: ring-on-a-tube closes nothing, bezel-on-a-ledge
+has the base's floor below its window."""
 
 SMALL = 0.25
 """Of the largest part's diagonal: a wall or lap of a smaller part is that of a nut, washer or screw:

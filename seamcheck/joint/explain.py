@@ -50,7 +50,7 @@ def no_joint(
     return (
         (None if meet or len(pairs) > _MOST_PAIRS else _apart(pairs, bodies, names))
         or _ring_between(best, bodies, names)
-        or _run_through_each_other(by_size, bodies, names)
+        or _run_through_each_other(by_size, bodies, names, THROUGH)
         or _tube(by_size, bodies, names)
         or _out_of_light(best, bodies, names)
         or _open_gap(best, bodies, names)
@@ -121,7 +121,7 @@ def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names
 
 
 def _run_through_each_other(
-    pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names, least: float = THROUGH
+    pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names, least: float
 ) -> NotReviewed | None:
     largest = max(body.own_box.diagonal for body in bodies.values())
     for one, other in pairs[:_LOOKED_INTO]:

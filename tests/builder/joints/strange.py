@@ -106,6 +106,13 @@ def bearing_on_a_shaft() -> JointCase:
     return case([block, ring, motor], note="A bearing with its shaft.", **NONE)
 
 
+def ring_on_a_tube() -> JointCase:
+    """A ring of 2 mm, 44 / 40 mm across, lies on the end of a tube as wide and 30 mm long: it closes nothing."""
+    tube = cut(cylinder((0, 0, -30), 22, 30), cylinder((0, 0, -31), 20, 32))
+    ring = cut(cylinder((0, 0, 0), 22, 2), cylinder((0, 0, -1), 20, 4))
+    return case([tube, ring], note="A ring on the end of a tube.", **NONE)
+
+
 def rubber_feet() -> JointCase:
     """Four feet of 8 mm under a closed box: discs that cover nothing."""
     body = cut(box((-40, -30, 0), (40, 30, 20)), box((-38, -28, 2), (38, 28, 18)))
@@ -153,6 +160,7 @@ STRANGE: dict[str, Callable[[], JointCase]] = named(
     lens_from_inside,
     bearing_in_a_bore,
     bearing_on_a_shaft,
+    ring_on_a_tube,
     rubber_feet,
     lid_open_on_its_hinge,
     half_covered,
