@@ -158,8 +158,8 @@ INLAID = (-0.4, -0.2, 0.4)
 the other part holds from both sides (inlaid-ring: 0.48) is no cover; right joints have 0.01 at most."""
 
 THROUGH = 0.02
-"""Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16); snaps and
-press fits share less."""
+"""Of the smaller part's volume, that parts share which are not assembled: printed-across-the-walls (0.16), and
+rim-in-the-lid, of which else the depth of two faces would be told; snaps and press fits share less."""
 
 THROUGH_A_LITTLE = 5e-4
 """The same where nothing else tells why the parts carry no seam: plate-across-the-walls (0.01)."""
