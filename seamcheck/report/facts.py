@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 import shlex
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
@@ -183,9 +184,10 @@ def joints(document: Document) -> list[Mapping[str, Any]]:
 
 
 def part_names(document: Document) -> dict[str, str]:
-    """Part id -> name as people read it: the name, or the id where the file gives none."""
-    parts = document["model"].get("parts") or ()
-    return {p["id"]: (p.get("name") or p["id"]) for p in parts}
+    """Part id -> name as people read it: the name, with the id where several share it; the id where there is none."""
+    called = {p["id"]: p.get("name") or p["id"] for p in document["model"].get("parts") or ()}
+    often = Counter(called.values())
+    return {part: name if often[name] == 1 else f"{name} ({part})" for part, name in called.items()}
 
 
 def paths(document: Document) -> Iterator[tuple[Mapping[str, Any], Mapping[str, Any]]]:

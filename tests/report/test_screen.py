@@ -94,3 +94,9 @@ def test_a_finding_that_a_proposal_may_mend_names_the_command():
     assert command in " ".join(" ".join(lines_of(document, 100)).split())
     finding["rule"] = "wall-opening"
     assert "propose" not in " ".join(lines_of(document, 100))
+
+
+def test_parts_of_one_name_are_told_apart_by_their_ids():
+    parts = [{"id": "p1", "name": "case"}, {"id": "p2", "name": "case"}, {"id": "p3", "name": "seal"}, {"id": "p4"}]
+    named = facts.part_names({"model": {"parts": parts}})
+    assert named == {"p1": "case (p1)", "p2": "case (p2)", "p3": "seal", "p4": "p4"}
