@@ -106,6 +106,10 @@ REFUSALS: dict[str, str] = {
     "no-seam.through": "{one} and {other} are not assembled: they interpenetrate by {volume:0 mm³} near ({place}). "
         "Moved by {distance:.2 mm} along {axis} {other} would be clear of {one}. Bring both into their assembled "
         "position and export again.",
+    "no-seam.through-plug": "{one} and {other} are not assembled: they interpenetrate by {volume:0 mm³} near "
+        "({place}). At their other sides they have {play:.2 mm} of play: a plug fit, with nothing that light from "
+        "above could weld. Moved by {distance:.2 mm} along {axis} {other} would be clear of {one}. Bring both into "
+        "their assembled position and export again.",
     "no-seam.plug-round": "{one} and {other} only face each other all round their sides: a plug or snap fit. No faces "
         "lie on top of each other there that light could weld. Give the joint a land with a weld rib under the cover.",
     "no-seam.plug": "{one} and {other} only face each other at their sides, with {play:.2 mm} of play: a plug or snap "

@@ -9,7 +9,16 @@ import numpy as np
 from seamcheck.catalogue.say import Value, refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
-from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, SMALL, THIN, THROUGH, THROUGH_A_LITTLE
+from seamcheck.joint.constants import (
+    CARRIES,
+    LARGEST_GAP,
+    ON_EACH_OTHER,
+    SMALL,
+    THIN,
+    THROUGH,
+    THROUGH_A_LITTLE,
+    TOUCHING,
+)
 from seamcheck.joint.contact import face_all_round, near_surface
 from seamcheck.joint.evidence import ring_between
 from seamcheck.joint.meeting import Meeting
@@ -50,14 +59,14 @@ def no_joint(
     return (
         (None if meet or len(pairs) > _MOST_PAIRS else _apart(pairs, bodies, names))
         or _ring_between(best, bodies, names)
-        or _run_through_each_other(by_size, bodies, names, THROUGH)
+        or _run_through_each_other(best, by_size, bodies, names, THROUGH)
         or _tube(by_size, bodies, names)
         or _out_of_light(best, bodies, names)
         or _open_gap(best, bodies, names)
         or _pair_by_pair(best, by_size[:_LOOKED_INTO], meetings, bodies, names)
         or plug(best, first, meetings, bodies, names)
         or _amid(pairs, best, by_size, bodies, names)
-        or _run_through_each_other(by_size, bodies, names, THROUGH_A_LITTLE)
+        or _run_through_each_other(best, by_size, bodies, names, THROUGH_A_LITTLE)
         or side_by_side(best, first, meetings, bodies, names)
         or no_lid(pairs, best, bodies, names)
         or _nothing(
@@ -121,7 +130,11 @@ def _ring_between(readings: Sequence[Reading], bodies: Mapping[str, Body], names
 
 
 def _run_through_each_other(
-    pairs: Sequence[tuple[str, str]], bodies: Mapping[str, Body], names: Names, least: float
+    readings: Sequence[Reading],
+    pairs: Sequence[tuple[str, str]],
+    bodies: Mapping[str, Body],
+    names: Names,
+    least: float,
 ) -> NotReviewed | None:
     largest = max(body.own_box.diagonal for body in bodies.values())
     for one, other in pairs[:_LOOKED_INTO]:
@@ -133,9 +146,11 @@ def _run_through_each_other(
             continue
         way, far = _way_out(a, b)
         place = ", ".join(f"{c:.1f}" for c in (box[:3] + box[3:]) / 2)
+        play = side_play(readings, frozenset((one, other)))
+        plugged = {} if play is None or play <= TOUCHING else {"play": play}
         return refused(
-            "no-seam", "no-seam.through", one=names(one), other=names(other), volume=volume, place=place,
-            distance=far, axis=way,
+            "no-seam", "no-seam.through-plug" if plugged else "no-seam.through", one=names(one), other=names(other),
+            volume=volume, place=place, distance=far, axis=way, **plugged,
         )  # fmt: skip
     return None
 

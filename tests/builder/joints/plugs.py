@@ -48,6 +48,14 @@ def glass_beside_a_bezel() -> JointCase:
     return case(parts, note="A round glass 0.1 mm inside a tube.", reasons=reasons, says=says)
 
 
+def plug_into_the_walls() -> JointCase:
+    """A plug lid of 3 mm, 0.1 mm play; a bar on it runs 1.5 mm into the walls of 2 mm on the two short sides."""
+    base = open_box(MEDIUM, [(-2, 0), (0, 0)])
+    cover = fuse(plate(MEDIUM, -2.1, -3, 0), box((-29.5, -8, -3), (29.5, 8, 0)))
+    says = (r"144 mm³.*0\.10 mm of play: a plug",)
+    return case([base, cover], note="A plug lid that runs into two walls.", reasons=("no-seam",), says=says)
+
+
 def key_plate() -> JointCase:
     """A plate of 1.5 mm, 0.3 mm inside a case, held by six posts of 3 mm radius that end 0.2 mm below it."""
     track = rounded_rectangle(140, 90, 6)
@@ -70,6 +78,7 @@ PLUGS: dict[str, Callable[[], JointCase]] = named(
     snap_plug,
     glass_in_a_shell,
     glass_beside_a_bezel,
+    plug_into_the_walls,
     key_plate,
     lid_between_two_walls,
     plug_005=lambda: _plug(SMALL, 0.05, 2),
