@@ -53,7 +53,7 @@ def plug_into_the_walls() -> JointCase:
     base = open_box(MEDIUM, [(-2, 0), (0, 0)])
     cover = fuse(plate(MEDIUM, -2.1, -3, 0), box((-29.5, -8, -3), (29.5, 8, 0)))
     says = (r"144 mm³.*0\.10 mm of play: a plug",)
-    return case([base, cover], note="A plug lid that runs into two walls.", reasons=("no-seam",), says=says)
+    return case([base, cover], note="A plug lid in two walls.", reasons=("no-seam",), says=says, volume=144.0)
 
 
 def key_plate() -> JointCase:
