@@ -12,8 +12,8 @@ import numpy as np
 import shapely
 
 from seamcheck.contour import Contour
-from seamcheck.document.plain import different_rows, numbers
-from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, pack_view
+from seamcheck.document.plain import numbers
+from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, different_rows, pack_view
 from seamcheck.joint import Joint
 from seamcheck.joint.light import flat_boxes
 from seamcheck.kernel.boxes import boxes_meet

@@ -31,7 +31,7 @@ from seamcheck.joint.light import LightSide, inner_points, light_side
 from seamcheck.joint.meeting import ALL_OPPOSED, Meeting, along, bare, covered, opposed_area
 from seamcheck.joint.patches import Patch, find_patches, rings_within
 from seamcheck.joint.profile import BorderProfile, border_profile
-from seamcheck.joint.regions import rooms
+from seamcheck.joint.regions import ROOM, rooms
 from seamcheck.kernel import Body
 
 _BESIDE, _SAME = 0.03, 1e-3  # mm between regions that touch, and between borders that are one
@@ -208,7 +208,7 @@ def enclosed(region: BaseGeometry, length: float) -> BaseGeometry:
     if holes:
         return shapely.union_all(holes)
     within = _filled(_bridged(region, length)).difference(_filled(region))
-    return within if within.area > 0.05 * region.convex_hull.area else shapely.Polygon()
+    return within if within.area > ROOM * region.convex_hull.area else shapely.Polygon()
 
 
 def interruptions(region: BaseGeometry, length: float) -> list[tuple[float, tuple[float, float]]]:

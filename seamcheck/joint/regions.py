@@ -13,7 +13,7 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.joint.frame import Frame
 
 OUTLINE_TOLERANCE = 0.0005  # mm, chord error of discretised edges
-_ROOMS = 0.05  # of the hull of a band, that it has to run round; less are screws' holes
+ROOM = 0.05  # of the hull of a band, that it has to run round; less are screws' holes
 _GRID = 1e-6  # mm, on which corners are put where slivers hinder a union
 
 
@@ -96,4 +96,4 @@ def seen_facets(corners: np.ndarray) -> BaseGeometry:
 def rooms(region: BaseGeometry) -> list[Polygon]:
     """What a closed band runs round; none where the band only has holes."""
     holes = [Polygon(ring) for part in shapely.get_parts(region) for ring in getattr(part, "interiors", ())]
-    return holes if sum(hole.area for hole in holes) > _ROOMS * region.convex_hull.area else []
+    return holes if sum(hole.area for hole in holes) > ROOM * region.convex_hull.area else []

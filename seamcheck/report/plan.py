@@ -10,8 +10,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.document.plain import different_rows
-from seamcheck.document.view import Mesh, SectionSet
+from seamcheck.document.view import Mesh, SectionSet, different_rows
 
 
 @dataclass(frozen=True, slots=True, eq=False)

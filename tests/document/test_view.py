@@ -8,8 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from seamcheck.document.plain import different_rows
-from seamcheck.document.view import Mesh, SectionSet, ViewDamaged, pack_view, unpack_view
+from seamcheck.document.view import Mesh, SectionSet, ViewDamaged, different_rows, pack_view, unpack_view
 
 
 def two_squares():
