@@ -14,6 +14,8 @@ import sys
 from collections.abc import Iterator
 from pathlib import Path
 
+from seamcheck.isolation.limits import ONE_THREAD
+
 HOME = Path(__file__).resolve().parents[2]
 """The folder in which the running seamcheck lies."""
 
@@ -31,8 +33,8 @@ def child_command(main: str, *arguments: str) -> list[str]:
 
 
 def child_environment() -> dict[str, str]:
-    """This process's environment without what would add folders to a child's path."""
-    return {key: value for key, value in os.environ.items() if key != "PYTHONPATH"}
+    """This process's environment without what would add folders to a child's path, and with one thread of BLAS."""
+    return {key: value for key, value in os.environ.items() if key != "PYTHONPATH"} | ONE_THREAD
 
 
 def libraries() -> list[str]:

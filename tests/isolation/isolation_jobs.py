@@ -50,6 +50,14 @@ def hog(progress):
         time.sleep(0.002)
 
 
+def threads_that_numpy_starts():
+    before = len(os.listdir("/proc/self/task"))
+    import numpy as np
+
+    np.ones((300, 300)) @ np.ones((300, 300))
+    return len(os.listdir("/proc/self/task")) - before
+
+
 def refuse():
     raise NotReviewed("empty", "Nothing in it.")
 

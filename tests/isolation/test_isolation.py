@@ -49,6 +49,12 @@ def test_every_job_has_a_process_of_its_own(run):
     assert len({run("isolation_jobs:who"), run("isolation_jobs:who"), os.getpid()}) == 3
 
 
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="threads are counted in /proc")
+@pytest.mark.skipif((os.cpu_count() or 1) < 2, reason="numpy starts no threads where there is one processor")
+def test_numpy_starts_no_threads_that_would_spin(run):
+    assert run("isolation_jobs:threads_that_numpy_starts") == 0
+
+
 def test_a_segfault_says_what_the_child_was_doing(run):
     error = not_reviewed(run, "crash")
     assert error.code == "crashed"
