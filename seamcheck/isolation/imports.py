@@ -43,6 +43,17 @@ def libraries() -> list[str]:
     return [folder for folder in sys.path if folder and _holds_libraries(folder) and os.path.realpath(folder) != here]
 
 
+def children_path() -> list[str]:
+    """This process's path as a forked child keeps it: Python's own folders and those of libraries, no other."""
+    own = {os.path.realpath(prefix) + os.sep for prefix in (sys.prefix, sys.base_prefix, sys.exec_prefix)}
+    here, kept = os.path.realpath(os.curdir), set(libraries())
+    return [
+        folder
+        for folder in sys.path
+        if folder in kept or (os.path.realpath(folder) != here and os.path.realpath(folder).startswith(tuple(own)))
+    ] + ALSO
+
+
 def program(name: str) -> str | None:
     """Path of an installed program, None where there is none; never one that lies in the working folder.
 
