@@ -8,9 +8,13 @@ import resource
 import subprocess
 import sys
 import time
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
+from types import MappingProxyType
 from typing import Any
+
+from seamcheck.isolation.limits import ONE_THREAD
 
 ROOT = Path(__file__).resolve().parents[1]
 
@@ -28,9 +32,12 @@ class Row:
 
 
 def job(name: str, model: Path, number: float = 0.0, times: int = 1) -> dict[str, Any]:
-    """What ``benchmarks.child`` found, of several times the one with the least CPU time."""
+    """What ``benchmarks.child`` found, of several times the one with the least CPU time.
+
+    It runs with one thread of BLAS, as the child of a review does.
+    """
     command = [sys.executable, "-m", "benchmarks.child", name, str(model), str(number)]
-    return min((_json(command) for _ in range(times)), key=lambda found: found["cpu"])
+    return min((_json(command, ONE_THREAD) for _ in range(times)), key=lambda found: found["cpu"])
 
 
 KERNEL_S = 0.65
@@ -72,9 +79,13 @@ def loads_no_kernel(*arguments: str) -> bool:
     return run([sys.executable, "-c", code]).splitlines()[-1] == "NONE"
 
 
-def run(command: list[str], cache: str = "", codes: tuple[int, ...] = (0, 1)) -> str:
-    """Standard output of a command run in the project's folder, with a cache folder or none."""
-    done = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=False, env=_environment(cache))
+def run(
+    command: list[str], cache: str = "", codes: tuple[int, ...] = (0, 1), more: Mapping[str, str] = MappingProxyType({})
+) -> str:
+    """Standard output of a command run in the project's folder, with a cache folder or none and more environment."""
+    done = subprocess.run(
+        command, cwd=ROOT, capture_output=True, text=True, check=False, env={**_environment(cache), **more}
+    )
     if done.returncode not in codes:
         raise RuntimeError(f"{command} ended with {done.returncode}: {done.stderr[-2000:]}")
     return done.stdout
@@ -86,8 +97,8 @@ def _environment(cache: str) -> dict[str, str]:
     return {**kept, "SEAMCHECK_CACHE": cache}
 
 
-def _json(command: list[str]) -> dict[str, Any]:
-    return json.loads(run(command, codes=(0,)).splitlines()[-1])
+def _json(command: list[str], more: Mapping[str, str]) -> dict[str, Any]:
+    return json.loads(run(command, codes=(0,), more=more).splitlines()[-1])
 
 
 def _spent() -> float:

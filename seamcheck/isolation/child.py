@@ -23,19 +23,20 @@ _PR_SET_PDEATHSIG = 1  # linux/prctl.h
 
 
 def main() -> None:
-    """Entry of a fresh child process."""
+    """Entry of a child process, fresh or forked."""
     answers = _keep_stdout_clean()
     faulthandler.enable()
     begin_review_process()
     if hasattr(signal, "SIGINT"):
         signal.signal(signal.SIGINT, signal.SIG_IGN)  # the parent ends the child on Ctrl-C
-    job = read_message(sys.stdin.buffer)
+    stream = os.fdopen(0, "rb", closefd=False)  # sys.stdin of a fork is its parent's
+    job = read_message(stream)
     end_with_parent(job["parent"])
     if job["writable"] is not None:
         confine(job["writable"])
     if job["time_limit_s"]:
         faulthandler.dump_traceback_later(job["time_limit_s"] + EXTRA_TIME_S, exit=True)
-    threading.Thread(target=_end_when_closed, args=(sys.stdin.buffer,), daemon=True).start()
+    threading.Thread(target=_end_when_closed, args=(stream,), daemon=True).start()
     run_job(job["function"], job["args"], answers)
     os._exit(0)  # nothing of the kernel is worth a crash while it is torn down
 

@@ -4,15 +4,18 @@ from __future__ import annotations
 
 import contextlib
 import os
-import subprocess
 import tempfile
 from collections.abc import Callable, Sequence
-from typing import Any
+from typing import IO, TYPE_CHECKING, Any
 
+from seamcheck.isolation.forked import ForkedChild, can_fork
 from seamcheck.isolation.frames import messages_from, tail, write_message
 from seamcheck.isolation.imports import child_command, child_environment
 from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.outcome import Watch
+
+if TYPE_CHECKING:
+    import subprocess
 
 
 def run_isolated(
@@ -52,13 +55,7 @@ def run_isolated(
     """
     watch = Watch(time_limit_s, memory_limit_mb, progress)
     with tempfile.TemporaryFile() as chatter:
-        child = subprocess.Popen(
-            child_command("seamcheck.isolation.child:main"),
-            stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE,
-            stderr=chatter,
-            env=child_environment(),
-        )
+        child = ForkedChild(chatter) if can_fork() else _fresh_child(chatter)
         assert child.stdin is not None
         assert child.stdout is not None
         try:
@@ -79,3 +76,15 @@ def run_isolated(
             child.stdout.close()
             with contextlib.suppress(OSError):
                 child.stdin.close()
+
+
+def _fresh_child(chatter: IO[bytes]) -> subprocess.Popen[bytes]:
+    import subprocess
+
+    return subprocess.Popen(
+        child_command("seamcheck.isolation.child:main"),
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=chatter,
+        env=child_environment(),
+    )

@@ -14,6 +14,8 @@ import sys
 from collections.abc import Iterator
 from pathlib import Path
 
+from seamcheck.isolation.limits import ONE_THREAD
+
 HOME = Path(__file__).resolve().parents[2]
 """The folder in which the running seamcheck lies."""
 
@@ -31,14 +33,25 @@ def child_command(main: str, *arguments: str) -> list[str]:
 
 
 def child_environment() -> dict[str, str]:
-    """This process's environment without what would add folders to a child's path."""
-    return {key: value for key, value in os.environ.items() if key != "PYTHONPATH"}
+    """This process's environment without what would add folders to a child's path, and with one thread of BLAS."""
+    return {key: value for key, value in os.environ.items() if key != "PYTHONPATH"} | ONE_THREAD
 
 
 def libraries() -> list[str]:
     """Folders of this process's path into which libraries were installed; never the working folder."""
     here = os.path.realpath(os.curdir)
     return [folder for folder in sys.path if folder and _holds_libraries(folder) and os.path.realpath(folder) != here]
+
+
+def children_path() -> list[str]:
+    """This process's path as a forked child keeps it: Python's own folders and those of libraries, no other."""
+    own = {os.path.realpath(prefix) + os.sep for prefix in (sys.prefix, sys.base_prefix, sys.exec_prefix)}
+    here, kept = os.path.realpath(os.curdir), set(libraries())
+    return [
+        folder
+        for folder in sys.path
+        if folder in kept or (os.path.realpath(folder) != here and os.path.realpath(folder).startswith(tuple(own)))
+    ] + ALSO
 
 
 def program(name: str) -> str | None:

@@ -29,7 +29,6 @@ CAN_FORK_WARM = sys.platform.startswith("linux")
 every job gets a fresh child, which loads the kernel anew."""
 
 _LOADING_LIMIT_S = 300.0
-_ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 
 
 class Stopped(Exception):
@@ -179,7 +178,7 @@ class _Server:
                 stdout=subprocess.DEVNULL,
                 stderr=subprocess.DEVNULL,
                 pass_fds=[theirs.fileno()],
-                env=child_environment() | _ONE_THREAD,
+                env=child_environment(),
             )
 
     def is_alive(self) -> bool:

@@ -190,6 +190,14 @@ class Body:
         free = np.array([surface.GetType() in _FREE for surface in self._surfaces], dtype=bool)
         return np.asarray(free & np.isnan(self.planes[:, 0]))
 
+    def beside_free_form(self, face_indices: np.ndarray) -> np.ndarray:
+        """(n,) bool: which of some faces (n,) are planes that share an edge with a free-form face."""
+        free = np.flatnonzero(self.is_free_form).tolist()
+        edges: set[int] = set().union(*(self.edge_indices(face) for face in free))
+        asked = face_indices.tolist() if edges else []
+        found = [self._is_plane[face] and not edges.isdisjoint(self.edge_indices(face)) for face in asked]
+        return np.array(found, dtype=bool) if edges else np.zeros(len(face_indices), dtype=bool)
+
     def _fineness(self, face_index: int, deflection: float) -> float:
         """mm of chord error that a face is meshed to where ``deflection`` is asked for: more on a large dome.
 

@@ -3,6 +3,7 @@
 import ctypes
 import os
 import signal
+import sys
 import time
 
 from seamcheck.errors import NotReviewed, UsageError
@@ -50,6 +51,14 @@ def hog(progress):
         time.sleep(0.002)
 
 
+def threads_that_numpy_starts():
+    before = len(os.listdir("/proc/self/task"))
+    import numpy as np
+
+    np.ones((300, 300)) @ np.ones((300, 300))
+    return len(os.listdir("/proc/self/task")) - before
+
+
 def refuse():
     raise NotReviewed("empty", "Nothing in it.")
 
@@ -83,6 +92,19 @@ def untravelled(progress):
 def leave(progress):
     progress("reading")
     os._exit(3)
+
+
+def what_it_has():
+    """Open files beyond the standard streams, the path, PYTHONPATH, the parent."""
+    files = [int(fd) for fd in os.listdir("/proc/self/fd")]
+    names = [os.readlink(f"/proc/self/fd/{fd}") for fd in files if os.path.lexists(f"/proc/self/fd/{fd}")]
+    return {
+        "files": [name for name in names if name.endswith(".txt")],
+        "path": sys.path,
+        "PYTHONPATH": os.environ.get("PYTHONPATH"),
+        "parent": os.getppid(),
+        "kept": "kept_by_the_parent" in sys.modules,
+    }
 
 
 def double(number):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import os
 import pickle
 import signal
@@ -18,6 +19,7 @@ from seamcheck.isolation import Stopped, WarmWorkers, run_isolated, written_by_c
 from seamcheck.isolation.frames import MOST_BYTES
 
 HERE = str(Path(__file__).parent)
+ROOT = Path(__file__).resolve().parents[2]
 
 
 @pytest.fixture(scope="module", params=["fresh", "warm"])
@@ -47,6 +49,12 @@ def test_the_result_comes_back_and_chatter_does_not(run, capfd):
 
 def test_every_job_has_a_process_of_its_own(run):
     assert len({run("isolation_jobs:who"), run("isolation_jobs:who"), os.getpid()}) == 3
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="threads are counted in /proc")
+@pytest.mark.skipif((os.cpu_count() or 1) < 2, reason="numpy starts no threads where there is one processor")
+def test_numpy_starts_no_threads_that_would_spin(run):
+    assert run("isolation_jobs:threads_that_numpy_starts") == 0
 
 
 def test_a_segfault_says_what_the_child_was_doing(run):
@@ -129,6 +137,8 @@ def waits(condition, seconds=120.0):
     [
         "run_isolated('isolation_jobs:who_and_sleep', (note,))",
         "WarmWorkers(1, preload=(), warm=True).run('isolation_jobs:who_and_sleep', (note,))",
+        "from seamcheck.isolation import forked; forked.allow_forks()\n"
+        "run_isolated('isolation_jobs:who_and_sleep', (note,))",
     ],
 )
 @pytest.mark.parametrize("end", ["SIGKILL", "SIGINT", "SIGTERM"])
@@ -149,6 +159,61 @@ def test_a_parent_that_ends_leaves_no_child(tmp_path, way, end):
         assert waits(lambda: not any(process.is_running() for process in family))
     finally:
         parent.kill()
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="forks are made on Linux only")
+def test_a_forked_child_keeps_the_promises_of_a_fresh_one_and_what_is_loaded(tmp_path):
+    script = f"""
+import sys, threading, time, types
+sys.path.insert(0, {str(tmp_path / "strange")!r}); sys.path.insert(0, "")
+from seamcheck.errors import NotReviewed
+from seamcheck.isolation import forked, imports, run_isolated
+imports.ALSO.append({HERE!r})
+sys.modules["kept_by_the_parent"] = types.ModuleType("kept_by_the_parent")
+forked.allow_forks()
+held = open({str(tmp_path / "held.txt")!r}, "w")
+print("written before", end="")  # still in this process's buffer
+said = []
+assert forked.can_fork()
+said.append(run_isolated("isolation_jobs:add", (1, 2)))
+said.append(run_isolated("isolation_jobs:what_it_has"))
+for job in ("crash", "refuse", "leave", "killed"):
+    try:
+        run_isolated("isolation_jobs:" + job)
+    except NotReviewed as why:
+        said.append((why.code, str(why)))
+try:
+    run_isolated("isolation_jobs:sleep", (600,), time_limit_s=0.5)
+except NotReviewed as why:
+    said.append(why.code)
+stop = threading.Event()
+other = threading.Thread(target=stop.wait)
+other.start()
+assert not forked.can_fork()
+said.append(run_isolated("isolation_jobs:what_it_has")["kept"])
+stop.set()
+import os
+print(repr((os.getpid(), said)))
+"""
+    environment = {**os.environ, "PYTHONPATH": str(tmp_path / "strange")}
+    done = subprocess.run(
+        [sys.executable, "-c", script], capture_output=True, text=True, check=False, env=environment, cwd=ROOT
+    )
+    assert done.returncode == 0, done.stderr
+    before, _, told = done.stdout.partition("(")
+    assert before == "written before"  # once: not by the children as well
+    parent, (three, has, crashed, refused, left, killed, slow, kept) = ast.literal_eval("(" + told)
+    assert three == 3
+    assert (has["files"], has["PYTHONPATH"], has["parent"], has["kept"]) == ([], None, parent, True)
+    assert "" not in has["path"]
+    assert not [folder for folder in has["path"] if folder.startswith(str(tmp_path))]
+    assert crashed[0] == "crashed"
+    assert "SIGSEGV" in crashed[1]
+    assert refused[0] == "empty"
+    assert "exit status 3" in left[1]
+    assert killed[0] == "out-of-memory"
+    assert slow == "timeout"
+    assert kept is False  # beside another thread the child is a fresh one
 
 
 def test_the_parent_loads_no_kernel():
