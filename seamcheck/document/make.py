@@ -33,7 +33,7 @@ from seamcheck.judge.joint_judge import point
 from seamcheck.judge.parts_outside import parts_outside
 from seamcheck.judge.tolerance import tolerance_states
 from seamcheck.measure.table import PathSurvey
-from seamcheck.sections.stretches import cell_lengths, weighted_median, weighted_quantile
+from seamcheck.sections.stretches import cell_lengths, weighted_quantiles
 from seamcheck.settings.declared import NUMBERS
 from seamcheck.settings.settings import Settings
 from seamcheck.version import __version__
@@ -176,6 +176,7 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
     views = {view.path.id: view for view in seam.paths}
     states = list(tolerance_states(joint, seam))
     keys = _columns(survey.paths)
+    along = [_summaries_along(path) for path in survey.paths]
     chosen: dict[str, Any] = {"rib_on": joint.rib_on, "modelled_state": joint.modelled_state, **joint.extra}
     if "material" in chosen:
         chosen["material"] = _material(chosen["material"])
@@ -191,14 +192,14 @@ def _joint(joint: JointResult, settings: Settings, parts: Mapping[str, Part]) ->
         why=_notes(joint.why),
         length_mm=sum(path.length for path in survey.paths),
         initial_contact_mm=survey.initial_contact,
-        summary=_summaries(seam, keys, survey.paths, joint.rib_on == "none"),
+        summary=_summaries(seam, keys, survey.paths, along, joint.rib_on == "none"),
         junctions={name: point(place) for name, place in sorted(survey.junctions.items())},
         interruptions=[
             records.Missing(length_mm=gap.length, at=point(gap.at), contours=sorted({name for name, _ in gap.ends}))
             for gap in survey.interruptions
         ],
         seam_faces=_seam_faces(joint, parts),
-        contours=[_contour(path, views.get(path.id)) for path in survey.paths],
+        contours=[_contour(path, views.get(path.id), some) for path, some in zip(survey.paths, along, strict=True)],
         interface=interface,
         tolerances=states,
         parts_outside=parts_outside(seam, states),
@@ -255,14 +256,24 @@ def _weights(paths: Sequence[PathSurvey]) -> np.ndarray:
     return np.concatenate(cells) if cells else np.zeros(0)
 
 
+def _summaries_along(path: PathSurvey) -> dict[str, records.Summary | None]:
+    """Of every column of one path."""
+    weights = _weights([path])
+    return {key: _summary(np.asarray(path.columns[key], dtype=float), weights) for key in _columns([path])}
+
+
 def _summaries(
-    seam: JudgedSeam, keys: Sequence[str], paths: Sequence[PathSurvey], is_flat: bool
+    seam: JudgedSeam,
+    keys: Sequence[str],
+    paths: Sequence[PathSurvey],
+    along: Sequence[dict[str, records.Summary | None]],
+    is_flat: bool,
 ) -> dict[str, records.Summary | None]:
     """Of every column over all paths, with the share of its length that is beyond a limit."""
     weights = _weights(paths)
     result = {}
     for key in keys:
-        found = _summary(seam.pooled(key), weights)
+        found = along[0][key] if len(paths) == 1 else _summary(seam.pooled(key), weights)
         beyond = _beyond(seam, key, is_flat)
         if found is not None and beyond is not None:
             measured = weights[np.isfinite(seam.pooled(key))].sum()
@@ -298,19 +309,18 @@ def _summary(values: np.ndarray, weights: np.ndarray) -> records.Summary | None:
     known = np.isfinite(values)
     if not known.any():
         return None
-    return records.Summary(
-        min=float(values[known].min()),
-        median=weighted_median(values, weights),
-        max=float(values[known].max()),
-        p05=weighted_quantile(values, weights, 0.05),
-        p95=weighted_quantile(values, weights, 0.95),
-    )
+    low, middle, high = weighted_quantiles(values, weights, (0.05, 0.5, 0.95))
+    some = values[known]
+    return records.Summary(min=float(some.min()), median=middle, max=float(some.max()), p05=low, p95=high)
 
 
-def _contour(path: PathSurvey, view: JudgedPath | None) -> records.ContourRecord:
+def _contour(
+    path: PathSurvey, view: JudgedPath | None, summary: dict[str, records.Summary | None]
+) -> records.ContourRecord:
     keys = _columns([path])
-    weights = _weights([path])
     side: Any = path.clamp_side or None
+    stations: Any = {"s": path.s, **dict(zip("xyz", path.points.T, strict=True)), "u": path.u}
+    stations |= {key: path.columns[key] for key in keys}
     return records.ContourRecord(
         id=path.id,
         closed=path.closed,
@@ -318,14 +328,9 @@ def _contour(path: PathSurvey, view: JudgedPath | None) -> records.ContourRecord
         clamp_side=side,
         ends=list(path.ends),
         junctions=[end.partition(":")[2] for end in path.ends if end.startswith("junction:")],
-        stations={
-            "s": numbers(path.s),
-            **{axis: numbers(path.points[:, i]) for i, axis in enumerate("xyz")},
-            "u": numbers(path.u),
-            **{key: numbers(path.columns[key]) for key in keys},
-        },
+        stations=stations,
         unmeasured=[run for key in keys for run in _unmeasured(path, key)],
-        summary={key: _summary(np.asarray(path.columns[key], dtype=float), weights) for key in keys},
+        summary=summary,
         bounds=[] if view is None else _bounds(view),
     )
 

@@ -7,6 +7,7 @@ from weakref import WeakKeyDictionary
 import numpy as np
 
 from seamcheck.joint.constants import ON_NORMAL, PULL_SHOWN
+from seamcheck.joint.heights import area_vectors
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
 
@@ -54,7 +55,7 @@ def _pull_of(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> Pull
         beside += fresh
         ring |= set(fresh)
     facets = body.facets(beside, 0.01, 0.2)
-    across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
+    across = area_vectors(facets.corners)
     length = np.linalg.norm(across, axis=1)
     sound = length > 1e-12
     normal, area, face = across[sound] / length[sound, None], length[sound] / 2, facets.face[sound]

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import partial
+from functools import cached_property, partial
 
 import numpy as np
 import shapely
@@ -38,12 +38,12 @@ _BESIDE, _SAME = 0.03, 1e-3  # mm between regions that touch, and between border
 _ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class Candidate:
     """One reading of one pair.
 
     carrier, counter : part ids; frame : z from carrier into counter
-    beside : what lies beside the bands
+    look_beside : tells what lies beside the bands; takes long, and is asked where light can reach them
     share : 0 to 1 of the band's length that the other part opposes
     bare : stretches of the bands without the other part over them; the region excludes them
     patches : the seam's bands; gap : mm, to the opposite face; level : mm, height of the band; length : mm
@@ -59,18 +59,23 @@ class Candidate:
     gap: float
     level: float
     length: float
-    border: BorderProfile
+    look_beside: Callable[[], BorderProfile]
     through_counter: LightSide
     through_carrier: LightSide
     bare: BaseGeometry
     share: float
 
-    @property
+    @cached_property
+    def border(self) -> BorderProfile:
+        """What lies beside the bands."""
+        return self.look_beside()
+
+    @cached_property
     def width(self) -> float:
         """mm, mean of the bands, by their length."""
         return float(np.average([p.width for p in self.patches], weights=[p.length for p in self.patches]))
 
-    @property
+    @cached_property
     def falls(self) -> float:
         return float(np.average([p.falls for p in self.patches], weights=[p.length for p in self.patches]))
 
@@ -79,7 +84,7 @@ class Candidate:
         """Whether the band is the top of a rib: it falls away to a trap floor on one side at least."""
         return self.kind == WELD_RIB
 
-    @property
+    @cached_property
     def kind(self) -> str:
         return kind_of(self.border, self.falls, self.width)
 
@@ -90,7 +95,7 @@ class Candidate:
             return say("any.ridge", width=self.width, length=self.length)
         return say("any.band", width=self.width, length=self.length, kind=self.kind)
 
-    @property
+    @cached_property
     def encloses(self) -> float:
         """mm², area inside the bands' loops, short interruptions bridged."""
         return float(enclosed(self.region, self.length).area)
@@ -146,7 +151,9 @@ def read_pair(
             if candidate is not None:
                 found.append(candidate)
     usual = [candidate for candidate in found if not any(not p.rest.is_empty for p in candidate.patches)]
-    return (usual if any(candidate.encloses > 0.0 for candidate in usual) else found), meetings
+    if len(usual) < len(found) and any(candidate.encloses > 0.0 for candidate in usual):
+        return usual, meetings
+    return found, meetings
 
 
 def _read(
@@ -183,8 +190,17 @@ def _read(
         min(patch.gap for patch in chosen),
         _median_height(points),
         length if left.is_empty else region.length / 2,
-        border_profile(
-            region, faces, own, opposite, frame, width, bodies[carrier], bodies[counter], slopes=not rounded
+        partial(
+            border_profile,
+            region,
+            faces,
+            own,
+            opposite,
+            frame,
+            width,
+            bodies[carrier],
+            bodies[counter],
+            slopes=not rounded,
         ),
         light_side(points, 1.0, bodies[counter], others, frame),
         light_side(points, -1.0, bodies[carrier], others, frame),

@@ -12,7 +12,7 @@ from scipy.spatial import cKDTree
 
 from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, NEAR
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import heights_at
+from seamcheck.joint.heights import area_vectors, heights_at
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
@@ -55,7 +55,7 @@ def near_surface(body: Body, other_box: np.ndarray, reach: float | None = None) 
     """Facets of the faces whose boxes come within ``reach`` (mm; else ``NEAR``) of the other body's box (6,)."""
     near = np.flatnonzero(boxes_meet(body.boxes, other_box, NEAR if reach is None else reach))
     facets = body.facets(near, _DEFLECTION, _ANGLE)
-    across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0])
+    across = area_vectors(facets.corners)
     length = np.linalg.norm(across, axis=1)
     keep = length > 1e-9
     return Surface(facets.corners[keep], across[keep] / length[keep, None], length[keep] / 2, facets.face[keep])

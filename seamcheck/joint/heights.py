@@ -80,3 +80,9 @@ def spans(low: np.ndarray, high: np.ndarray) -> np.ndarray:
 def cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
     """(k,) cross products of vectors (k, 2), in mm² for mm."""
     return np.asarray(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0])
+
+
+def area_vectors(corners: np.ndarray) -> np.ndarray:
+    """(n, 3) mm², outward along the normals of facets (n, 3, 3) and twice as long as their area."""
+    (ax, ay, az), (bx, by, bz) = (corners[:, 1] - corners[:, 0]).T, (corners[:, 2] - corners[:, 0]).T
+    return np.stack([ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx], axis=1)

@@ -9,7 +9,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import heights_at, spans
+from seamcheck.joint.heights import cross, heights_at, spans
 from seamcheck.joint.regions import points_along
 from seamcheck.kernel import Body
 
@@ -40,14 +40,15 @@ def light_side(points: np.ndarray, sign: float, through: Body, others: list[Body
     if not len(points):
         return LightSide(float("nan"), 0.0, 0.0)
     stretches, thickness = column(points, sign, through, frame)
-    blocked = np.zeros(len(points), dtype=bool)
-    for other in _standing_over(others, points, sign, frame):
-        count, _ = column(points, sign, other, frame)
-        blocked |= count > 0
     alone = stretches == 1
+    free = alone.copy()
+    for other in _standing_over(others, points, sign, frame):
+        if not free.any():
+            break
+        free[free] = column(points[free], sign, other, frame)[0] == 0
     some = thickness > 0
     median = float(np.median(thickness[some])) if some.any() else float("nan")
-    return LightSide(median, float((alone & ~blocked).mean()), float(alone.mean()))
+    return LightSide(median, float(free.mean()), float(alone.mean()))
 
 
 def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
@@ -66,36 +67,44 @@ def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
 
 def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:
     """How often the body lies above each of the points (n, 2), a count (n,), and its summed thickness (n,) mm."""
-    facets = body.facets(_boxes_over(body.boxes, points, frame), 0.05, 0.35, lambda b: _boxes_over(b, points, frame))
-    corners = frame.local(facets.corners)
-    across = sign * np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])[:, 2]
     count = np.zeros(len(points), dtype=int)
     thickness = np.zeros(len(points))
-    for facing in (1, -1):
-        height, index, _ = heights_at(points, corners[np.sign(across) == facing])
-        above = sign * (height - points[index, 2])
-        # each hit once: neighbouring triangles share their common edge
-        hits = np.unique(np.column_stack([index, np.round(above, 4)]), axis=0)
-        hits = hits[hits[:, 1] > -1.5]
-        place = hits[:, 0].astype(int)
-        np.add.at(thickness, place, facing * hits[:, 1])
-        if facing == 1:
+    height, index, facing = _surfaces(points, body, frame)
+    above = sign * (height - points[index, 2])
+    for way in (1.0, -1.0):
+        mine = facing == sign * way
+        place, far = _once(index[mine], above[mine])
+        place, far = place[far > -1.5], far[far > -1.5]
+        np.add.at(thickness, place, way * far)
+        if way > 0:
             np.add.at(count, place, 1)
     return count, thickness
 
 
 def inside(points: np.ndarray, body: Body, frame: Frame) -> np.ndarray:
     """Whether points (n, 3) in the frame lie within a body: (n,) bool, by the surfaces that stand above them."""
+    height, index, facing = _surfaces(points, body, frame)
+    above = np.zeros(len(points), dtype=int)
+    over = height - points[index, 2]
+    for way in (1, -1):
+        mine = (facing == way) & (over > 0)
+        np.add.at(above, _once(index[mine], over[mine])[0], way)
+    return above > 0
+
+
+def _surfaces(points: np.ndarray, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """The body's facets over and under points (n, 2): height (k,) mm, point (k,), and +1 where it looks up, else -1."""
     facets = body.facets(_boxes_over(body.boxes, points, frame), 0.05, 0.35, lambda b: _boxes_over(b, points, frame))
     corners = frame.local(facets.corners)
-    across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])[:, 2]
-    above = np.zeros(len(points), dtype=int)
-    for facing in (1, -1):
-        height, index, _ = heights_at(points, corners[np.sign(across) == facing])
-        over = height - points[index, 2]
-        hits = np.unique(np.column_stack([index, np.round(over, 4)])[over > 0], axis=0)
-        np.add.at(above, hits[:, 0].astype(int), facing)
-    return above > 0
+    height, index, facet = heights_at(points, corners)
+    flat = corners[..., :2]
+    return height, index, np.sign(cross(flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0]))[facet]
+
+
+def _once(place: np.ndarray, height: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Each hit once, place (k,) and height (k,) mm: neighbouring triangles share their common edge."""
+    hits = np.unique(place + 1j * np.round(height, 4))
+    return hits.real.astype(int), hits.imag
 
 
 def _boxes_over(boxes: np.ndarray, points: np.ndarray, frame: Frame) -> np.ndarray:

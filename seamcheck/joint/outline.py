@@ -48,10 +48,10 @@ class Outline:
 
 def outline(body: Body, frame: Frame) -> Outline:
     """A body's outline; without a size where the body is empty."""
-    if not len(body.corners):
+    if not len(body.outermost):
         return Outline(shapely.Polygon(), 0.0, 0.0, 0.0, 0.0, 0.0)
-    corners = frame.local(body.corners)
-    around = shapely.oriented_envelope(shapely.MultiPoint(corners[:, :2]))
+    corners = frame.local(body.outermost)
+    around = shapely.oriented_envelope(shapely.multipoints(corners[:, :2]))
     sides = np.linalg.norm(np.diff(shapely.get_coordinates(around)[:3], axis=0), axis=1)
     short, long = (float(sides.min()), float(sides.max())) if len(sides) > 1 else (0.0, around.length)
     return Outline(around, short * long, short, long, float(corners[:, 2].min()), float(corners[:, 2].max()))

@@ -121,8 +121,8 @@ def _flat_share(side: Surface, z: np.ndarray) -> dict[int, float]:
 
 def _groups(body: Body, side: Surface, members: list[int], z: np.ndarray, smooth: bool) -> list[list[int]]:
     """Faces joined over shared edges, where they meet smoothly."""
-    if not members:
-        return []
+    if len(members) < 2:
+        return [members] if members else []
     by_edge: dict[int, list[int]] = {}
     for place, face in enumerate(members):
         for edge in body.edge_indices(face):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 import numpy as np
@@ -152,21 +153,29 @@ def _outer(region: BaseGeometry, foot: np.ndarray, outward: np.ndarray) -> np.nd
 
 def _walls(foot: np.ndarray, outward: np.ndarray, level: np.ndarray, body: Body, frame: Frame) -> np.ndarray:
     """Whether the band's own part stands up right beside places (n,) of its border."""
-    found = np.zeros(len(foot), dtype=bool)
-    for away in _WALL_AWAY:
-        beside = np.column_stack([foot + away * outward, level + _WALL_UP])
-        found |= inside(beside, body, frame)
-    return found
+    at = [(away, _WALL_UP) for away in _WALL_AWAY]
+    return np.asarray(_stands(foot, outward, level, at, body, frame).any(axis=0))
 
 
 def _backed(
     foot: np.ndarray, outward: np.ndarray, level: np.ndarray, width: float, counter: Body, frame: Frame
 ) -> np.ndarray:
     """Beside which places (n,) of a band's border the opposite part stands against the band's wall, as another wall."""
-    found = np.ones(len(foot), dtype=bool)
-    for away, down in ((_AGAINST, _HALF), (_AGAINST, OVERLAPS), (_HALF * width, OVERLAPS)):
-        found &= inside(np.column_stack([foot + away * outward, level - down * width]), counter, frame)
-    return found
+    at = ((_AGAINST, -_HALF * width), (_AGAINST, -OVERLAPS * width), (_HALF * width, -OVERLAPS * width))
+    return np.asarray(_stands(foot, outward, level, at, counter, frame).all(axis=0))
+
+
+def _stands(
+    foot: np.ndarray,
+    outward: np.ndarray,
+    level: np.ndarray,
+    at: Iterable[tuple[float, float]],
+    body: Body,
+    frame: Frame,
+) -> np.ndarray:
+    """Whether a body stands beside places (n,) of a border, so far (mm) beside and above each: (k, n) bool."""
+    points = [np.column_stack([foot + away * outward, level + up]) for away, up in at]
+    return inside(np.concatenate(points), body, frame).reshape(len(points), -1)
 
 
 def classify(drop: np.ndarray, room: np.ndarray, step: float, width: float) -> tuple[np.ndarray, np.ndarray]:

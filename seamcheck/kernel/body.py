@@ -125,14 +125,19 @@ class Body:
 
     @cached_property
     def _hull(self) -> Hull:
+        return hull_of(self.outermost)
+
+    @cached_property
+    def outermost(self) -> np.ndarray:
+        """(n, 3) mm, points of the body among which are the corners of its hull."""
         if len(self.faces) <= 2 * _LARGEST:
-            return hull_of(self._spread(range(len(self.faces))))
+            return self._spread(range(len(self.faces)))
         size = np.nan_to_num(self.boxes[:, 3:] - self.boxes[:, :3])
         order = np.argsort(-np.linalg.norm(size, axis=1), kind="stable")
         first = self._spread(order[:_LARGEST].tolist())
         left = order[_LARGEST:]
         beyond = left[~hull_of(first).holds(self.boxes[left])]
-        return hull_of(np.concatenate([first, self._spread(beyond.tolist())]))
+        return np.concatenate([first, self._spread(beyond.tolist())])
 
     def _spread(self, face_indices: Iterable[int]) -> np.ndarray:
         """(n, 3) mm, points along the edges of faces, and inside of those that are bent in two directions."""

@@ -15,7 +15,7 @@ from OCP.GeomAbs import GeomAbs_CurveType
 from OCP.TopExp import TopExp
 from scipy.spatial import ConvexHull, QhullError
 
-_LINE = GeomAbs_CurveType.GeomAbs_Line
+_LINE, _CIRCLE = GeomAbs_CurveType.GeomAbs_Line, GeomAbs_CurveType.GeomAbs_Circle
 _ON_EDGE, _IN_FACE = 33, 11  # points along a bent edge; rows and columns of points in a face
 
 _SAME_PLANE, _INSIDE = 9, 1e-6  # decimals of planes that are one; mm that a box must lie within a hull
@@ -47,14 +47,26 @@ class OwnBox:
 def edges_spread(edges: Iterable[Any]) -> np.ndarray:
     """(n, 3) mm, points of edges, both ends of each included; none of a collapsed one."""
     found: list[tuple[float, float, float]] = []
+    bent: list[tuple[float, ...]] = []
     for edge in edges:
         if BRep_Tool.Degenerated_s(edge):
             continue
         curve = BRepAdaptor_Curve(edge)
-        first, last = curve.FirstParameter(), curve.LastParameter()
-        at = [first, last] if curve.GetType() == _LINE else np.linspace(first, last, _ON_EDGE).tolist()
+        first, last, kind = curve.FirstParameter(), curve.LastParameter(), curve.GetType()
+        if kind == _CIRCLE:
+            circle = curve.Circle()
+            place = circle.Position()
+            axes = place.XDirection().Coord(), place.YDirection().Coord()
+            bent.append((first, last, circle.Radius(), *place.Location().Coord(), *axes[0], *axes[1]))
+            continue
+        at = [first, last] if kind == _LINE else np.linspace(first, last, _ON_EDGE).tolist()
         found += [curve.Value(t).Coord() for t in at]
-    return np.array(found, dtype=float).reshape(-1, 3)
+    arcs = np.array(bent, dtype=float).reshape(-1, 12)
+    first, last, radius = arcs[:, :3].T[..., None]
+    centre, x, y = arcs[:, 3:].reshape(-1, 3, 1, 3).transpose(1, 0, 2, 3)
+    turn = first + np.linspace(0.0, 1.0, _ON_EDGE) * (last - first)
+    on_arcs = centre + (radius * np.cos(turn))[..., None] * x + (radius * np.sin(turn))[..., None] * y
+    return np.concatenate([np.array(found, dtype=float).reshape(-1, 3), on_arcs.reshape(-1, 3)])
 
 
 def ends_of(edges: Iterable[Any]) -> np.ndarray:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -129,7 +130,12 @@ def weighted_median(values: np.ndarray, weights: np.ndarray) -> float:
 
 
 def weighted_quantile(values: np.ndarray, weights: np.ndarray, share: float) -> float:
-    """The one of values (n,) that a share of the measured length, weights (n,) mm, lies at or below; NaN without any.
+    """The one of values (n,) that a share of the length, weights (n,) mm, lies at or below; NaN of unknown ones."""
+    return weighted_quantiles(values, weights, (share,))[0]
+
+
+def weighted_quantiles(values: np.ndarray, weights: np.ndarray, shares: Sequence[float]) -> list[float]:
+    """``weighted_quantile`` for each of some shares.
 
     Notes
     -----
@@ -138,15 +144,16 @@ def weighted_quantile(values: np.ndarray, weights: np.ndarray, share: float) -> 
     """
     known = np.isfinite(values) & (weights > 0)
     if not known.any():
-        return float("nan")
+        return [float("nan")] * len(shares)
     order = np.argsort(values[known], kind="stable")
-    ranked, weight = values[known][order], weights[known][order]
-    total = np.cumsum(weight)
-    half = total[-1] * share
-    k = int(np.searchsorted(total, half - 1e-9 * total[-1]))
-    if abs(total[k] - half) <= 1e-9 * total[-1] and k + 1 < len(ranked):
-        return float((ranked[k] + ranked[k + 1]) / 2)
-    return float(ranked[k])
+    ranked, total = values[known][order], np.cumsum(weights[known][order])
+    found = []
+    for share in shares:
+        half = total[-1] * share
+        k = int(np.searchsorted(total, half - 1e-9 * total[-1]))
+        at_step = abs(total[k] - half) <= 1e-9 * total[-1] and k + 1 < len(ranked)
+        found.append(float((ranked[k] + ranked[k + 1]) / 2 if at_step else ranked[k]))
+    return found
 
 
 def _edges(s: np.ndarray, length: float, closed: bool) -> np.ndarray:
