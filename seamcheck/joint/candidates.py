@@ -35,6 +35,7 @@ from seamcheck.joint.regions import ROOM, rooms
 from seamcheck.kernel import Body
 
 _BESIDE, _SAME = 0.03, 1e-3  # mm between regions that touch, and between borders that are one
+_LONG = 0.25  # of the longest level of bands: a shorter one is none of its own
 _ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
 
 
@@ -264,18 +265,34 @@ def _polygons(region: BaseGeometry) -> list[shapely.Polygon]:
 def _choose(patches: list[Patch]) -> list[Patch]:
     """The bands that make up the seam: the lowest level of long, narrow, standing-out bands."""
     bands = [p for p in patches if p.length >= 4 * p.width and p.share >= BAND_SHARE and NARROWEST <= p.width <= WIDEST]
-    ribs = [p for p in bands if p.falls >= FALLS]
-    rib_like = bool(ribs)
-    if not ribs:
-        ribs = [p for p in bands if not p.rounded]
-    if not ribs:
+    ribs = _lowest(bands, lambda patch: patch.falls >= FALLS)
+    found = ribs or _lowest(bands, lambda patch: not patch.rounded)
+    if found is None:
         return []
-    levels = [_at_level(ribs, p) for p in ribs]
+    level, gap = found
+    seam = _without_posts(level)
+    return _with_low_stretches(seam, patches, gap) if ribs else seam
+
+
+def _lowest(bands: list[Patch], counts: Callable[[Patch], bool]) -> tuple[list[Patch], float] | None:
+    """The lowest of the long levels among the bands that count, and its gap; None where none counts.
+
+    Long is a quarter of the longest level. Whether they count is asked of the lowest first, and of no more where
+    that level is long whatever the others are.
+    """
+    at_most = max((sum(p.length for p in bands if _same_level(p, one)) for one in bands), default=0.0)
+    first = next((one for one in sorted(bands, key=lambda p: p.gap) if counts(one)), None)
+    if first is None:
+        return None
+    level = _at_level([p for p in bands if _same_level(p, first) and counts(p)], first)
+    if sum(p.length for p in level) >= _LONG * at_most:
+        return level, first.gap
+    some = [p for p in bands if counts(p)]
+    levels = [_at_level(some, p) for p in some]
     lengths = [sum(p.length for p in level) for level in levels]
-    longest = [i for i, length in enumerate(lengths) if length >= 0.25 * max(lengths)]
-    lowest = min(longest, key=lambda i: ribs[i].gap)
-    seam, level = _without_posts(levels[lowest]), ribs[lowest].gap
-    return _with_low_stretches(seam, patches, level) if rib_like else seam
+    long = [i for i, length in enumerate(lengths) if length >= _LONG * max(lengths)]
+    lowest = min(long, key=lambda i: some[i].gap)
+    return levels[lowest], some[lowest].gap
 
 
 def _flats(seam: list[Patch], patches: Sequence[Patch]) -> list[Patch]:
@@ -292,8 +309,12 @@ def _flats(seam: list[Patch], patches: Sequence[Patch]) -> list[Patch]:
 
 def _at_level(ribs: list[Patch], one: Patch) -> list[Patch]:
     """The bands at one level. Beside a flat top its rounded faces are fillets; without one they are the top."""
-    level = [p for p in ribs if abs(p.gap - one.gap) <= SAME_LEVEL]
+    level = [p for p in ribs if _same_level(p, one)]
     return [p for p in level if not p.rounded] or level
+
+
+def _same_level(one: Patch, other: Patch) -> bool:
+    return abs(one.gap - other.gap) <= SAME_LEVEL
 
 
 def _without_posts(seam: list[Patch]) -> list[Patch]:

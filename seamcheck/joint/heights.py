@@ -30,17 +30,15 @@ def heights_at(
         facet = beside[facet]
     else:
         index, facet = tree.query(shapely.points(points[:, :2]))
-    near = corners[facet]
-    (x0, y0), (x1, y1), (x2, y2) = near[:, 0, :2].T, near[:, 1, :2].T, near[:, 2, :2].T
-    x, y = points[index, 0], points[index, 1]
-    doubled = (x1 - x0) * (y2 - y0) - (y1 - y0) * (x2 - x0)
-    turn = np.sign(doubled)
-    inside = np.abs(doubled) > _LEAST
-    for ox, oy, qx, qy in ((x0, y0, x1, y1), (x1, y1, x2, y2), (x2, y2, x0, y0)):
-        inside &= turn * ((qx - ox) * (y - oy) - (qy - oy) * (x - ox)) >= -1e-9
-    hit = np.flatnonzero(inside)
-    index = index[hit]
-    return plane_heights(near[hit], points[index, :2]), index, facet[hit]
+    x, y = points[:, 0], points[:, 1]
+    at_x, at_y = (np.ascontiguousarray(corners[:, :, axis].T) for axis in (0, 1))
+    along_x, along_y = (np.roll(at, -1, axis=0) - at for at in (at_x, at_y))
+    doubled = along_x[0] * (at_y[2] - at_y[0]) - along_y[0] * (at_x[2] - at_x[0])
+    turn = np.where(np.abs(doubled) > _LEAST, np.sign(doubled), np.nan)
+    for ox, oy, ax, ay in zip(at_x, at_y, turn * along_x, turn * along_y, strict=True):
+        inside = ax[facet] * (y[index] - oy[facet]) - ay[facet] * (x[index] - ox[facet]) >= -1e-9
+        index, facet = index[inside], facet[inside]  # each edge leaves out half
+    return plane_heights(corners[facet], points[index, :2]), index, facet
 
 
 def plane_heights(corners: np.ndarray, xy: np.ndarray) -> np.ndarray:

@@ -109,7 +109,10 @@ def border_profile(
     if not known.any():
         return BorderProfile(np.eye(6)[EDGE], 0.0, np.nan, np.nan)
     kind, depth = classify(level[known, None] - floor[known], room[known], away[0], width)
-    kind[(kind == EDGE) & _walls(foot[known], outward[known], level[known], body, frame)] = RISE
+    edge = np.flatnonzero(kind == EDGE)
+    if len(edge):
+        at = np.flatnonzero(known)[edge]
+        kind[edge[_walls(foot[at], outward[at], level[at], body, frame)]] = RISE
     share = np.bincount(kind, minlength=6) / len(kind)
     outer = _outer(region, foot[known], outward[known])
     lower = roof[known][:, : max(1, _STEPS // 4)].min(axis=1) < level[known] - _FALLEN[2]
