@@ -22,6 +22,7 @@ from OCP.gp import gp_Pnt, gp_Vec
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_REVERSED
 from OCP.TopExp import TopExp
+from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS, TopoDS_Iterator
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
@@ -290,8 +291,12 @@ class Body:
     def forget_facets(self, face_indices: Iterable[int]) -> None:
         """Throw away all facets, and the kernel's own meshes on some faces."""
         self._facets.clear()
+        place = TopLoc_Location()
         for index in face_indices:
-            BRepTools.Clean_s(self.faces[index])
+            if (
+                BRep_Tool.Triangulation_s(self.faces[index], place) is not None
+            ):  # to clean a face takes fifty times that
+                BRepTools.Clean_s(self.faces[index])
 
     def facets(
         self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None,
