@@ -16,6 +16,7 @@ from seamcheck.kernel.evaluate import Function, curve_function
 _LINE, _CIRCLE = GeomAbs_CurveType.GeomAbs_Line, GeomAbs_CurveType.GeomAbs_Circle
 _SPLINES = (GeomAbs_CurveType.GeomAbs_BSplineCurve, GeomAbs_CurveType.GeomAbs_BezierCurve)
 _MOST_ROUNDS = 12
+_STRAIGHT = 1e-9  # mm
 _WITHIN = np.array([1 / 6, 1 / 3, 1 / 2, 2 / 3, 5 / 6])  # places between two nodes where the distance is looked at
 
 
@@ -117,7 +118,7 @@ def _knots(spline: Any, first: float, last: float) -> np.ndarray:
 
 
 def _spline(function: Function, at: np.ndarray, tolerance: float) -> EdgeLine:
-    """Steps split until the curve between two nodes is near enough to the chord."""
+    """Steps split until the curve between two nodes is near enough to the chord; a straight line is one step."""
     for _ in range(_MOST_ROUNDS):
         step = np.diff(at)
         found = function(np.concatenate([at, (at[:-1, None] + step[:, None] * _WITHIN).ravel()]))
@@ -126,6 +127,8 @@ def _spline(function: Function, at: np.ndarray, tolerance: float) -> EdgeLine:
         length = np.maximum((chord * chord).sum(axis=-1, keepdims=True), 1e-30)
         share = np.clip(((between - first) * chord).sum(axis=-1, keepdims=True) / length, 0.0, 1.0)
         away = np.linalg.norm(between - first - share * chord, axis=-1).max(axis=1)
+        if _is_straight(found):
+            return EdgeLine(at[[0, -1]], points[[0, -1]])
         pieces = np.ceil(np.sqrt(away / tolerance)).astype(int)
         if (pieces <= 1).all():
             return EdgeLine(at, points.copy())
@@ -133,3 +136,11 @@ def _spline(function: Function, at: np.ndarray, tolerance: float) -> EdgeLine:
         start, nth = np.repeat(at[:-1], pieces), np.arange(pieces.sum()) - np.repeat(np.cumsum(pieces) - pieces, pieces)
         at = np.append(start + nth * np.repeat(step / pieces, pieces), at[-1])
     return EdgeLine(at, function(at))
+
+
+def _is_straight(points: np.ndarray) -> bool:
+    """Whether points (n, 3), some of which are the ends, lie on one line between two of them."""
+    away = points - points[0]
+    chord = away[int(np.argmax((away * away).sum(axis=1)))]
+    length = np.linalg.norm(chord)
+    return bool(np.linalg.norm(np.cross(away, chord), axis=1).max() <= _STRAIGHT * length)

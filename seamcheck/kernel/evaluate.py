@@ -8,6 +8,7 @@ longer to load than a review takes to evaluate); whatever else there is, the ker
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -21,7 +22,38 @@ Function = Callable[[np.ndarray], np.ndarray]
 """Of parameters (n,) or (n, 2) the points (n, dimension)."""
 
 
-def surface_function(surface: Any) -> Function:
+@dataclass(frozen=True, slots=True, eq=False)
+class SurfaceFunction:
+    """Points (n, 3) mm of a surface at parameters (n, 2).
+
+    at : these; grid : at all pairs of parameters (n,) and (m,) the points (n, m, 3), where there is a quicker way
+    """
+
+    at: Function
+    grid: Callable[[np.ndarray, np.ndarray], np.ndarray] | None = None
+
+    def __call__(self, uv: np.ndarray) -> np.ndarray:
+        return self.at(uv)
+
+    def on_grid(self, u: np.ndarray, v: np.ndarray) -> np.ndarray:
+        """(n, m, 3) mm at all pairs of parameters (n,) and (m,)."""
+        if self.grid is not None:
+            return self.grid(u, v)
+        pairs = np.stack(np.meshgrid(u, v, indexing="ij"), axis=-1)
+        return self.at(pairs.reshape(-1, 2)).reshape(len(u), len(v), 3)
+
+    def moved(self, move: Function) -> SurfaceFunction:
+        """The surface with its points (n, 3) moved."""
+        grid = self.grid
+
+        def moved_grid(u: np.ndarray, v: np.ndarray) -> np.ndarray:
+            assert grid is not None
+            return move(grid(u, v).reshape(-1, 3)).reshape(len(u), len(v), 3)
+
+        return SurfaceFunction(lambda uv: move(self.at(uv)), None if grid is None else moved_grid)
+
+
+def surface_function(surface: Any) -> SurfaceFunction:
     """Points (n, 3) mm of a Geom_Surface at parameters (n, 2)."""
     if isinstance(surface, Geom_BezierSurface):
         surface = GeomConvert.SurfaceToBSplineSurface_s(surface)
@@ -29,12 +61,12 @@ def surface_function(surface: Any) -> Function:
         return _spline_surface(surface)
     turned = turned_function(surface)
     if turned is not None:
-        return turned
+        return SurfaceFunction(turned)
 
     def one_by_one(uv: np.ndarray) -> np.ndarray:
         return np.array([surface.Value(u, v).Coord() for u, v in uv.tolist()]).reshape(-1, 3)
 
-    return one_by_one
+    return SurfaceFunction(one_by_one)
 
 
 def curve_function(curve: Any) -> Function:
@@ -54,7 +86,7 @@ def curve_function(curve: Any) -> Function:
     return one_by_one
 
 
-def _spline_surface(surface: Any) -> Function:
+def _spline_surface(surface: Any) -> SurfaceFunction:
     wraps = [_wrap(surface.IsUPeriodic(), *surface.Bounds()[:2]), _wrap(surface.IsVPeriodic(), *surface.Bounds()[2:])]
     if surface.IsUPeriodic() or surface.IsVPeriodic():
         surface = surface.Copy()
@@ -76,7 +108,14 @@ def _spline_surface(surface: Any) -> Function:
         first = along[:, None, :] @ near.reshape(*rows.shape, 4 * columns.shape[1])
         return _unweighted((across[:, None, :] @ first.reshape(*columns.shape, 4))[:, 0])
 
-    return at
+    def grid(u: np.ndarray, v: np.ndarray) -> np.ndarray:
+        (rows, along), (columns, across) = (
+            basis(knots[k], degrees[k], wraps[k](values)) for k, values in enumerate((u, v))
+        )
+        first = sum(along[:, i, None, None] * poles[rows[:, i]] for i in range(rows.shape[1]))
+        return _unweighted(sum(across[:, i, None] * first[:, columns[:, i]] for i in range(columns.shape[1])))
+
+    return SurfaceFunction(at, grid)
 
 
 def _spline_curve(curve: Any) -> Function:

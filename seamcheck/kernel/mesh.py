@@ -18,7 +18,7 @@ from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS_Compound
 
 from seamcheck.kernel.curves import EdgeLine
-from seamcheck.kernel.evaluate import Function, curve_function, surface_function
+from seamcheck.kernel.evaluate import SurfaceFunction, curve_function, surface_function
 from seamcheck.kernel.patch import border_of, joined_border, patch
 from seamcheck.kernel.refine import SurfaceMesh, refined
 from seamcheck.kernel.triangulations import Triangulation, triangulations
@@ -172,8 +172,8 @@ def _triangles(face: Any, found: Triangulation | None, places: _Places) -> np.nd
     return np.asarray(nodes[index[:, ::-1] if (face.Orientation() == TopAbs_REVERSED) != mirrored else index])
 
 
-def _placed(function: Function, place: TopLoc_Location) -> Function:
-    return function if place.IsIdentity() else lambda uv: _moved(function(uv), place)
+def _placed(function: SurfaceFunction, place: TopLoc_Location) -> SurfaceFunction:
+    return function if place.IsIdentity() else function.moved(lambda points: _moved(points, place))
 
 
 def _moved(nodes: np.ndarray, place: TopLoc_Location) -> np.ndarray:

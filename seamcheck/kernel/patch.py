@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from seamcheck.kernel.evaluate import Function
+from seamcheck.kernel.evaluate import SurfaceFunction
 from seamcheck.kernel.refine import SurfaceMesh
 
 _ON_SIDE = 1e-5  # share of the parameters' range
@@ -20,6 +20,7 @@ _COUNTS = (1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96)
 _FEW = 16  # from here on what does not lead from node to node of the border would be split again
 _FINE = 192  # divisible by all of them: steps of the curves on which they are tried
 _TRIED = 5  # such curves in each direction
+_OFTEN, _TRIES = 0.1, 3  # share of triangles to be split from which more rows are tried, so many times
 _SAFE = 0.7  # share of the deflection that rows may use up; what is left is for the columns between them
 
 
@@ -56,7 +57,9 @@ def joined_border(lines: list[tuple[np.ndarray, np.ndarray]]) -> Border | None:
     return Border(nodes[first], uv[first])
 
 
-def patch(border: Border, surface: Function, deflection: float, counts: Counts | None = None) -> SurfaceMesh | None:
+def patch(
+    border: Border, surface: SurfaceFunction, deflection: float, counts: Counts | None = None
+) -> SurfaceMesh | None:
     """Rows and columns of triangles between the nodes of a border, all of which are kept.
 
     Parameters
@@ -87,23 +90,84 @@ def patch(border: Border, surface: Function, deflection: float, counts: Counts |
     corners = {left[0], left[-1], right[0], right[-1]}
     if len(corners) != 4 or corners != {bottom[0], bottom[-1], top[0], top[-1]}:
         return None
-    if counts is None:
-        u = _steps(surface, low, high, 0, unit[max(bottom, top, key=len), 0], deflection)
-        v = _steps(surface, low, high, 1, unit[max(left, right, key=len), 1], deflection)
-    else:
+    ring = _Ring(left, right, bottom, top, unit)
+    if counts is not None:
         u, v = (np.linspace(0.0, 1.0, count + 1) for count in counts(low, high))
-    between_two = len(left) == len(right) == 2 or len(bottom) == len(top) == 2
+        return _laid_out(border, ring, surface, u, v, deflection)[0]
+    u = _steps(surface, low, high, 0, unit[max(bottom, top, key=len), 0], deflection)
+    v = _steps(surface, low, high, 1, unit[max(left, right, key=len), 1], deflection)
+    found, split = _laid_out(border, ring, surface, u, v, deflection)
+    for _ in range(_TRIES):
+        if found is None or split < _OFTEN:
+            break
+        finer = np.linspace(0.0, 1.0, 1 + -(-4 * (min(len(u), len(v)) - 1) // 3))
+        u, v = (finer, v) if len(u) < len(v) else (u, finer)
+        other, split_other = _laid_out(border, ring, surface, u, v, deflection)
+        if other is None or len(other.index) * (1.0 + split_other) >= len(found.index) * (1.0 + split):
+            break
+        found, split = other, split_other
+    return found
+
+
+def _laid_out(
+    border: Border, ring: _Ring, surface: SurfaceFunction, u: np.ndarray, v: np.ndarray, deflection: float
+) -> tuple[SurfaceMesh | None, float]:
+    """Triangles with columns at u and rows at v, places in 0..1, and the share of those inside that are to be split.
+
+    None where they do not fill the rectangle.
+    """
+    low, high = border.uv.min(axis=0), border.uv.max(axis=0)
+    between_two = len(ring.left) == len(ring.right) == 2 or len(ring.bottom) == len(ring.top) == 2
     if min(len(u), len(v)) == 2 and not between_two:  # a row or a column inside that meets the nodes of all sides
         u, v = (steps if len(steps) > 2 else np.array([0.0, 0.5, 1.0]) for steps in (u, v))
     grid = np.stack(np.meshgrid(u[1:-1], v[1:-1], indexing="ij"), axis=-1)
-    index = len(unit) + np.arange(grid.shape[0] * grid.shape[1]).reshape(grid.shape[:2])
-    flat = np.concatenate([unit, grid.reshape(-1, 2)])
-    triangles = _triangles(_Ring(left, right, bottom, top, unit), index, u, v)
+    index = len(ring.unit) + np.arange(grid.shape[0] * grid.shape[1]).reshape(grid.shape[:2])
+    flat = np.concatenate([ring.unit, grid.reshape(-1, 2)])
+    triangles = _triangles(ring, index, u, v)
     area = _doubled(flat[triangles])
     if (area <= 0).any() or abs(area.sum() - 2.0) > 1e-6:
-        return None
-    uv = low + flat * (high - low)
-    return SurfaceMesh(np.concatenate([border.nodes, surface(uv[len(unit) :])]), uv, triangles)
+        return None, 0.0
+    inner_u, inner_v = (low[k] + steps[1:-1] * (high[k] - low[k]) for k, steps in ((0, u), (1, v)))
+    nodes = surface.on_grid(inner_u, inner_v)
+    near = np.zeros(len(triangles), dtype=bool)
+    cells = _cells_near(surface, nodes, inner_u, inner_v, deflection)
+    near[: len(cells)] = cells
+    nodes = np.concatenate([border.nodes, nodes.reshape(-1, 3)])
+    mesh = SurfaceMesh(nodes, low + flat * (high - low), triangles, near)
+    return mesh, float(1.0 - cells.mean()) if len(cells) else 0.0
+
+
+def _cells_near(
+    surface: SurfaceFunction, nodes: np.ndarray, u: np.ndarray, v: np.ndarray, deflection: float
+) -> np.ndarray:
+    """(2 (n - 1) (m - 1),) bool: of the triangles between columns and rows, which lie near enough to the surface.
+
+    Parameters
+    ----------
+    nodes : (n, m, 3) mm at columns u (n,) and rows v (m,)
+
+    Notes
+    -----
+    Looked at are the places that ``refined`` looks at, and these lie on rows and columns themselves.
+    """
+    if min(nodes.shape[:2]) < 2:
+        return np.empty(0, dtype=bool)
+    a, b, c, d = nodes[:-1, :-1], nodes[1:, :-1], nodes[1:, 1:], nodes[:-1, 1:]
+    half_u, half_v = (u[1:] + u[:-1]) / 2, (v[1:] + v[:-1]) / 2
+    along, across = surface.on_grid(half_u, v), surface.on_grid(u, half_v)
+    diagonal = surface.on_grid(half_u, half_v)
+    first = surface.on_grid((u[:-1] + 2 * u[1:]) / 3, (2 * v[:-1] + v[1:]) / 3)
+    second = surface.on_grid((2 * u[:-1] + u[1:]) / 3, (v[:-1] + 2 * v[1:]) / 3)
+    found = []
+    for one, other, places in (
+        (b, c, (along[:, :-1], across[1:], diagonal, first)),
+        (c, d, (along[:, 1:], across[:-1], diagonal, second)),
+    ):
+        normal = np.cross(one - a, other - a)
+        size = np.maximum(np.sqrt((normal * normal).sum(axis=-1)), 1e-30)
+        away = [np.abs(((place - a) * normal).sum(axis=-1)) for place in places]
+        found.append((np.maximum.reduce(away) <= deflection * size).ravel())
+    return np.concatenate(found)
 
 
 def _unit(uv: np.ndarray) -> np.ndarray:
@@ -157,25 +221,33 @@ def _zip(low: np.ndarray, at_low: np.ndarray, high: np.ndarray, at_high: np.ndar
 
 
 def _steps(
-    surface: Function, low: np.ndarray, high: np.ndarray, axis: int, border: np.ndarray, deflection: float
+    surface: SurfaceFunction, low: np.ndarray, high: np.ndarray, axis: int, border: np.ndarray, deflection: float
 ) -> np.ndarray:
     """Places in 0..1 of columns (axis 0) or rows (1): a few even ones, or those of the border."""
     curves = _curves(surface, low, high, axis, np.linspace(0.0, 1.0, _FINE + 1))
-    fits = (count for count in _COUNTS if _sagitta(curves, _FINE // count) <= _SAFE * deflection)
-    even = next(fits, _FINE)
+
+    def fits(count: int) -> bool:
+        return _sagitta(curves, _FINE // count) <= _SAFE * deflection
+
+    is_dense = len(border) > _FINE // 2 and not fits(_FEW)
+    even = _FINE if is_dense else next(filter(fits, _COUNTS), _FINE)
     if even > _FEW or len(border) <= even + 1:
         middles = (border[:-1] + border[1:]) / 2
         both = np.sort(np.concatenate([border, middles]))
         if _sagitta(_curves(surface, low, high, axis, both), 2) <= deflection:
             return border
+    if is_dense:
+        even = next(filter(fits, _COUNTS), _FINE)
     return np.linspace(0.0, 1.0, even + 1)
 
 
-def _curves(surface: Function, low: np.ndarray, high: np.ndarray, axis: int, along: np.ndarray) -> np.ndarray:
+def _curves(surface: SurfaceFunction, low: np.ndarray, high: np.ndarray, axis: int, along: np.ndarray) -> np.ndarray:
     """(_TRIED, n, 3) points of some curves on the surface, at places (n,) in 0..1 along one parameter."""
-    unit = np.empty((_TRIED, len(along), 2))
-    unit[..., axis], unit[..., 1 - axis] = along, ((np.arange(_TRIED) + 0.5) / _TRIED)[:, None]
-    return surface((low + unit * (high - low)).reshape(-1, 2)).reshape(_TRIED, -1, 3)
+    along = low[axis] + along * (high - low)[axis]
+    beside = low[1 - axis] + (np.arange(_TRIED) + 0.5) / _TRIED * (high - low)[1 - axis]
+    if axis == 0:
+        return surface.on_grid(along, beside).transpose(1, 0, 2)
+    return surface.on_grid(beside, along)
 
 
 def _sagitta(curves: np.ndarray, step: int) -> float:

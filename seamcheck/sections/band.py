@@ -109,14 +109,15 @@ def zone_around(lines: Sequence[np.ndarray], reach: float) -> BaseGeometry:
 def _by_fineness(body: Body, faces: np.ndarray, owner: int, joint: Joint) -> list[tuple[np.ndarray, float]]:
     """Faces with the chord error they need.
 
-    Free-form ones, which mesh into far more facets, get twice as much; walls that reach far beyond any rib along the
-    light, as much more as they are higher than _TALL.
+    Free-form ones, which mesh into far more facets, get twice as much, and so do planes beside them, so that both
+    meet; walls that reach far beyond any rib along the light, as much more as they are higher than _TALL.
     """
     if owner == OTHER:
         return [(faces, 0.02)]
     boxes = body.boxes[faces]
+    is_free = body.is_free_form[faces] | body.beside_free_form(faces)
     height = np.nan_to_num((boxes[:, 3:] - boxes[:, :3]) @ np.abs(joint.frame.axes[2]))
-    times = np.clip(np.ceil(height / _TALL), 1.0, _MOST_TIMES) * np.where(body.is_free_form[faces], 2.0, 1.0)
+    times = np.clip(np.ceil(height / _TALL), 1.0, _MOST_TIMES) * np.where(is_free, 2.0, 1.0)
     return [(faces[times == some], DEFLECTION * some) for some in np.unique(times).tolist()]
 
 

@@ -60,6 +60,9 @@ def test_surfaces_are_where_the_kernel_says(bodies):
             np.testing.assert_allclose(
                 surface_function(surface)(uv), [(p.X(), p.Y(), p.Z()) for p in kernels], atol=1e-11
             )
+            u, v = uv[:6, 0], uv[6:10, 1]
+            kernels = [[surface.Value(*pair).Coord() for pair in zip([x] * len(v), v, strict=True)] for x in u]
+            np.testing.assert_allclose(surface_function(surface).on_grid(u, v), kernels, atol=1e-11)
             count += type(surface).__name__ == "Geom_BSplineSurface"
     assert count > 10
 
@@ -91,6 +94,14 @@ def test_an_edge_keeps_within_its_tolerance(bodies, tolerance):
             away = points - line.points[:-1, None] - along[..., None] * chord
             assert np.linalg.norm(away, axis=-1).max() <= 1.02 * tolerance
     assert splines > 10
+
+
+def test_an_edge_that_is_a_straight_spline_is_one_chord(bodies):
+    slant = math.hypot(12.0 - 7.0, 5.0)  # of a cone from 12 to 7 mm over 5 mm
+    lines = [edge_line(e, 0.001) for face in bodies[1].faces for e in edges(face) if bending(e) == 2]
+    axial = [line for line in lines if math.isclose(np.linalg.norm(line.points[-1] - line.points[0]), slant)]
+    assert axial
+    assert all(len(line.at) == 2 for line in axial)
 
 
 def test_an_edge_may_run_across_the_place_where_its_closed_curve_begins():
