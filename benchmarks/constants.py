@@ -36,7 +36,6 @@ from seamcheck.assembly.parts import Assembly
 from seamcheck.catalogue.message import Sentence
 from seamcheck.errors import NotReviewed
 from seamcheck.joint import candidates, constants, find_joints, join_pieces
-from seamcheck.joint.beam import pull_direction
 from seamcheck.joint.contact import coverage, directions, near_surface
 from seamcheck.joint.joint import Joint
 from seamcheck.joint.light import column, inside, light_side
@@ -52,7 +51,7 @@ from seamcheck.settings.settings import Settings
 
 STEPS: tuple[Callable[..., Any], ...] = (
     Body, near_surface, coverage, directions, find_patches, union_region, border_profile, light_side, column, inside,
-    pull_direction, covered, candidates._bridged, outline, shadow, shape_distance, common_volume,
+    covered, candidates._bridged, outline, shadow, shape_distance, common_volume,
 )  # fmt: skip
 """What takes long and hangs on its arguments and its module's constants alone."""
 TABLE = Path(__file__).with_name("constants.md")

@@ -20,6 +20,7 @@ from OCP.TopoDS import TopoDS
 from OCP.TopTools import TopTools_IndexedDataMapOfShapeListOfShape, TopTools_IndexedMapOfShape
 
 from seamcheck.assembly.kernel_reader import is_kernel_failure
+from seamcheck.assembly.mending import mended
 from seamcheck.assembly.shapes import explore
 from seamcheck.assembly.soundness import Faces, Flaws, corner_of
 from seamcheck.assembly.trial import faces_without_end
@@ -73,6 +74,51 @@ IsListed = Callable[[Any], bool]
 """Whether the file lists a shell (TopoDS_Shell) as that of a solid."""
 
 
+class NeedsRepairs(Exception):
+    """A body that is not sound as its file has it, its faces mended one by one."""
+
+
+def sound_solids(shape: Any, precision: float) -> list[Body]:
+    """The solids of a product's shape as its file has them, only faces mended that need it.
+
+    Parameters
+    ----------
+    shape : TopoDS_Shape of one product, of which the reader has mended no solid
+    precision : mm, the uncertainty of lengths that the file states
+
+    Raises
+    ------
+    NeedsRepairs : for anything but solids of one closed shell, sound from the first
+    """
+    shells = sum(1 for _ in explore(shape, TopAbs_SHELL))
+    solids = list(explore(shape, TopAbs_SOLID))
+    if shells != len(solids) or any(True for _ in explore(shape, TopAbs_FACE, TopAbs_SHELL)):
+        raise NeedsRepairs
+    try:
+        return [_mended(solid, precision) for solid in solids]
+    except Exception as error:
+        if not is_kernel_failure(error):
+            raise
+        raise NeedsRepairs from error
+
+
+def _mended(solid: Any, precision: float) -> Body:
+    """A solid of one shell."""
+    (shell,) = explore(solid, TopAbs_SHELL)
+    faces = Faces.of(solid)
+    has_surfaces = all(BRep_Tool.Surface_s(face) is not None for face in faces.every)
+    if not (has_surfaces and faces.face_one_way and _is_closed((shell,))):
+        raise NeedsRepairs
+    shape = mended(solid, faces.to_mend(precision), precision)
+    after, box = faces.of_mended(shape), box_of(shape)
+    if after is None or not _can_be_measured(box):
+        raise NeedsRepairs
+    body = _outward(Body("solid", shape, solid, (shell,), False, box), after)
+    if body.notes:
+        raise NeedsRepairs
+    return body
+
+
 def product_bodies(shape: Any, is_listed: IsListed) -> list[Body]:
     """The solids of a product's shape, then its shells outside solids, then its loose faces."""
     found = [_body("solid", solid, is_listed) for solid in explore(shape, TopAbs_SOLID)]
@@ -107,7 +153,7 @@ def _checked(kind: str, shape: Any, is_listed: IsListed) -> Body:
     box = box_of(shape)
     if box is None:
         return _other(body, say("part.no-faces"))
-    if not all(math.isfinite(value) and abs(value) < LARGEST_COORDINATE for value in box):
+    if not _can_be_measured(box):
         return _other(body, say("part.endless"))
     body = replace(body, box=box)
     if kind == "solid" or _is_closed(shells):
@@ -129,6 +175,10 @@ def box_of(shape: Any) -> tuple[float, ...] | None:
     return None if box.IsVoid() else tuple(box.Get())
 
 
+def _can_be_measured(box: tuple[float, ...] | None) -> bool:
+    return box is not None and all(math.isfinite(value) and abs(value) < LARGEST_COORDINATE for value in box)
+
+
 def _is_closed(shells: tuple[Any, ...]) -> bool:
     return all(shell.ShapeType() == TopAbs_SHELL and BRep_Tool.IsClosed_s(shell) for shell in shells)
 
@@ -141,7 +191,12 @@ def _solid(body: Body) -> Body:
     if shape.ShapeType() != TopAbs_SOLID:
         shape = BRepBuilderAPI_MakeSolid(TopoDS.Shell_s(shape)).Solid()
         body = replace(body, shape=shape, kind="solid")
-    faces = Faces.of(shape)
+    return _outward(body, Faces.of(shape))
+
+
+def _outward(body: Body, faces: Faces) -> Body:
+    """A closed solid with its faces outward, and what is wrong with it."""
+    shape = body.shape
     volume, doubt = _volume(shape, body.box, faces)
     if volume < 0.0:
         body = replace(body, shape=shape.Reversed(), notes=(*body.notes, say("part.inside-out")))

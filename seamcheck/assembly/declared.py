@@ -13,6 +13,7 @@ _SCHEMA = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'([^'{]*)")
 _CONTEXT = re.compile(rb"GLOBAL_UNIT_ASSIGNED_CONTEXT\s*\(\s*\(([^)]*)\)")
 _SI_METRE = re.compile(rb"SI_UNIT\s*\(\s*(\$|\.[A-Z]+\.)\s*,\s*\.METRE\.\s*\)")
 _NUMBER = re.compile(rb"(?<=\()\s*[-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?")
+_UNCERTAINTY = re.compile(rb"\(\s*LENGTH_MEASURE\s*\(\s*([-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?)\s*\)")
 _CONVERSION_RECORD = re.compile(rb"CONVERSION_BASED_UNIT\s*\(\s*'[^']*'\s*,\s*#\d+\s*\)")
 _CONVERSION = re.compile(rb"CONVERSION_BASED_UNIT\s*\(\s*'([^']*)'")
 
@@ -59,6 +60,23 @@ def length_units(text: StepText) -> list[LengthUnit]:
         found = next((unit for unit in declared if unit is not None), UNDECLARED)
         counts[found] = counts.get(found, 0) + 1
     return sorted(counts, key=lambda unit: (not unit.name, -counts[unit]))
+
+
+_NO_PLAIN_SOLIDS = (b"OPEN_SHELL", b"BREP_WITH_VOIDS", b"SHELL_BASED_SURFACE_MODEL")
+
+
+def holds_plain_solids(text: StepText) -> bool:
+    """Whether a file lists neither sheets nor solids of several shells (ISO 10303-42)."""
+    return all(next(text.records_of(keyword), None) is None for keyword in _NO_PLAIN_SOLIDS)
+
+
+def uncertainty(text: StepText, unit: LengthUnit) -> float | None:
+    """The uncertainty of lengths (ISO 10303-42) in mm; None unless the file states one, and one only."""
+    records = [text.record_at(offset) for _, offset in text.records_of(b"UNCERTAINTY_MEASURE_WITH_UNIT")]
+    found = [_UNCERTAINTY.search(record) for record in records]
+    stated = {None if number is None else float(number[1]) for number in found}
+    value = stated.pop() if len(stated) == 1 else None
+    return value * unit.mm if value is not None and value > 0.0 and math.isfinite(unit.mm) else None
 
 
 def unit_notes(name: str, units: list[LengthUnit]) -> list[str]:

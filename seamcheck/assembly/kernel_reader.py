@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from enum import Enum
 from io import BytesIO
 
 from OCP.IFSelect import IFSelect_RetDone
@@ -18,13 +19,23 @@ from seamcheck.catalogue.say import refused
 
 # Repairs that cost most of the transfer (quadratic in the inner wires of a face) and change nothing in a
 # sound model. A model that is not valid afterwards is read again with all repairs.
-_SKIPPED_REPAIRS = (
+SKIPPED_REPAIRS = (
     "FixShape.FixSelfIntersectionMode",
     "FixShape.FixIntersectingWiresMode",
     "FixShape.FixLoopWiresMode",
     "FixShape.FixSplitFaceMode",
     "FixShape.FixOrientationMode",
 )
+_REPAIRS_OF_SOLIDS = ("FixShape.FixSolidMode", "FixShape.FixSameParameterMode")
+LARGEST_TOLERANCE = 1.0  # mm, up to which the reader bridges what does not meet, unless a file states more
+
+
+class Repairs(Enum):
+    """What the reader mends: nothing of solids (see mending.py), what sound models need, or all that it can."""
+
+    NOT_SOLIDS = (*SKIPPED_REPAIRS, *_REPAIRS_OF_SOLIDS)
+    USUAL = SKIPPED_REPAIRS
+    ALL = ()
 
 
 def silence() -> None:
@@ -33,7 +44,7 @@ def silence() -> None:
 
 
 def transfer(
-    name: str, data: bytes, all_repairs: bool, progress: Callable[[str], None], colours: bool = True
+    name: str, data: bytes, repairs: Repairs, progress: Callable[[str], None], colours: bool = True
 ) -> TDocStd_Document:
     """The XCAF document of a STEP file; without bodies where the kernel found none.
 
@@ -41,7 +52,7 @@ def transfer(
     ----------
     name : for messages
     data : the bytes of the file
-    all_repairs : run every repair of the kernel, instead of those that sound models need
+    repairs : those of the kernel to run
     progress : called with 'reading' and 'transferring'
     colours : whether to read colours
     """
@@ -60,8 +71,8 @@ def transfer(
     progress("reading")
     if reader.ReadStream(name, BytesIO(data)) != IFSelect_RetDone:
         raise refused("unreadable", "unreadable.text", file=repr(name))
-    if not all_repairs:
-        reader.SetShapeFixParameters(_repairs())
+    if repairs is not Repairs.ALL:
+        reader.SetShapeFixParameters(_switched_off(repairs.value))
     progress("transferring")
     try:
         reader.Transfer(document)  # false also for a file without bodies: what came is counted afterwards
@@ -77,9 +88,9 @@ def is_kernel_failure(error: Exception) -> bool:
     return type(error).__module__.startswith("OCP")
 
 
-def _repairs() -> Resource_DataMapOfAsciiStringAsciiString:
-    """The repairs that are switched off; the reader takes this after reading only."""
+def _switched_off(names: tuple[str, ...]) -> Resource_DataMapOfAsciiStringAsciiString:
+    """Repairs that are switched off; the reader takes this after reading only."""
     repairs = Resource_DataMapOfAsciiStringAsciiString()
-    for name in _SKIPPED_REPAIRS:
+    for name in names:
         repairs.Bind(TCollection_AsciiString(name), TCollection_AsciiString("0"))
     return repairs

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field, replace
 from functools import partial
 from pathlib import Path
@@ -16,7 +17,7 @@ from OCP.gp import gp_Pnt, gp_Trsf
 from OCP.TopAbs import TopAbs_FACE
 from OCP.TopLoc import TopLoc_Location
 
-from seamcheck.assembly.bodies import Body, IsListed, product_bodies, same_solid
+from seamcheck.assembly.bodies import Body, NeedsRepairs, product_bodies, same_solid, sound_solids
 from seamcheck.assembly.callouts import call_outs
 from seamcheck.assembly.colours import Colour, Colours, damaged_colours
 from seamcheck.assembly.contents import nothing_exact, outside_files
@@ -24,13 +25,15 @@ from seamcheck.assembly.declared import (
     UNDECLARED,
     LengthUnit,
     damaged_units,
+    holds_plain_solids,
     length_units,
     misnamed_units,
     step_schema,
+    uncertainty,
     unit_notes,
 )
 from seamcheck.assembly.entities import FaceEntities
-from seamcheck.assembly.kernel_reader import transfer
+from seamcheck.assembly.kernel_reader import Repairs, transfer
 from seamcheck.assembly.losses import ListedSolids, damaged_records
 from seamcheck.assembly.names import readable, short
 from seamcheck.assembly.numbers import absurd_numbers
@@ -128,7 +131,8 @@ def _add_file(reading: _Reading, source: Source, progress: Callable[[str], None]
     for sentence in damage:
         _remark(progress, sentence)
     placing = partial(_placing, operators, unit.mm)
-    products, repaired = _products(source, text, unit, listed, progress, placing)
+    precision = uncertainty(text, unit) if len(units) == 1 and not damage and holds_plain_solids(text) else None
+    products, repaired = _products(source, text, unit, precision, listed, progress, placing)
     if repaired:
         sentence = say("file.repaired", file=repr(source.name))
         reading.notes.append(sentence)
@@ -173,20 +177,31 @@ def _products(
     source: Source,
     text: StepText,
     unit: LengthUnit,
+    precision: float | None,
     listed: ListedSolids,
     progress: Callable[[str], None],
     placing: Placing,
 ) -> tuple[list[tuple[Product, list[_Known]]], bool]:
-    """The placed products with their bodies; read with all repairs (true) where that leaves more sound bodies."""
+    """The placed products with their bodies; read with all repairs (true) where that leaves more sound bodies.
+
+    precision : mm, the uncertainty of lengths; with it solids that are sound already are mended face by face
+    """
     entities = FaceEntities(text, unit.mm)
 
     def is_listed(shell: Any) -> bool:
         return entities.belongs_to_one(shell, listed.faces)
 
-    first = _transferred(source, False, progress, is_listed, placing)
+    if precision is not None:
+        to_bodies = partial(sound_solids, precision=precision)
+        with suppress(NeedsRepairs):
+            mended = _transferred(source, Repairs.NOT_SOLIDS, progress, to_bodies, placing)
+            if not _unsound(mended, listed):
+                return _known(mended, entities), False
+    to_bodies = partial(product_bodies, is_listed=is_listed)
+    first = _transferred(source, Repairs.USUAL, progress, to_bodies, placing)
     if not _unsound(first, listed):
         return _known(first, entities), False
-    second = _transferred(source, True, progress, is_listed, placing)
+    second = _transferred(source, Repairs.ALL, progress, to_bodies, placing)
     if _unsound(second, listed) >= _unsound(first, listed):
         return _known(first, entities), False
     return _known(second, entities), True
@@ -200,15 +215,19 @@ class _Transferred:
 
 
 def _transferred(
-    source: Source, all_repairs: bool, progress: Callable[[str], None], is_listed: IsListed, placing: Placing
+    source: Source,
+    repairs: Repairs,
+    progress: Callable[[str], None],
+    to_bodies: Callable[[Any], list[Body]],
+    placing: Placing,
 ) -> _Transferred:
-    document = transfer(source.name, source.data, all_repairs, progress, source.colours)
+    document = transfer(source.name, source.data, repairs, progress, source.colours)
     progress("checking")
     products = list(placed_products(document, placing))
     bodies: dict[str, list[Body]] = {}
     for product in products:
         if product.key not in bodies:
-            bodies[product.key] = product_bodies(product.shape, is_listed)
+            bodies[product.key] = to_bodies(product.shape)
     return _Transferred(document, products, bodies)
 
 

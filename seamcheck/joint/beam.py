@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from weakref import WeakKeyDictionary
+
 import numpy as np
 
 from seamcheck.joint.constants import ON_NORMAL, PULL_SHOWN
@@ -13,11 +15,25 @@ _ONE_WAY = 0.999998  # cosine of 0.1 degrees: planes of one direction
 _RUNS_ALONG = 0.1  # |cosine| between a wall's normal and a pull along which it runs, with its draft
 _CLEARLY_MORE = 1.3  # times the area of flanks that run along the guess
 _MOST = 0.7  # of the flanks' area must run along a pull that is not square to the seam: chamfers don't
+_SAME_WAY = 12  # decimals of directions that are one
 _MOST_BENT = 100  # faces that are no planes, whose exact normals are worth computing; of more the facets average out
 
 
-def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np.ndarray | None:
-    """Unit vector along which the flanks beside the seam faces can be drawn from a mould.
+Pull = tuple[np.ndarray, np.ndarray, np.ndarray]
+_known: WeakKeyDictionary[Body, dict[tuple[tuple[int, ...], bytes], Pull | None]] = WeakKeyDictionary()
+
+
+def _pull(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> Pull | None:
+    """``_pull_of``, of every band once."""
+    known = _known.setdefault(body, {})
+    key = (seam_faces, (np.round(guess, _SAME_WAY) + 0.0).tobytes())
+    if key not in known:
+        known[key] = _pull_of(body, seam_faces, guess)
+    return known[key]
+
+
+def _pull_of(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> Pull | None:
+    """Unit vector (3,) along which the flanks beside the seam faces can be drawn from a mould, and these flanks.
 
     The flanks' normals n, weighted by area A, are all about square to it, so it is the eigenvector of
     sum A n n^T with the smallest eigenvalue (least squares). Opposite drafts cancel.
@@ -28,16 +44,9 @@ def pull_direction(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -
 
     Returns
     -------
-    (3,) unit vector, or None where the flanks leave it open (all parallel to one plane)
+    (3,) unit vector, normals (n, 3) and areas (n,) mm² of the flanks; or None where these leave it open (all parallel
+    to one plane)
     """
-    found = _pull(body, seam_faces, guess)
-    return None if found is None else found[0]
-
-
-def _pull(
-    body: Body, seam_faces: tuple[int, ...], guess: np.ndarray
-) -> tuple[np.ndarray, np.ndarray, np.ndarray] | None:
-    """The pull, and the flanks that show it: normals (n, 3) and areas (n,) mm²."""
     ring = set(seam_faces)
     beside: list[int] = []
     for _ in range(2):  # the flanks, also behind a fillet
@@ -75,7 +84,13 @@ def light_axis(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> np
     The normal is taken where the pull lies nearly along it, or where the flanks lean to the pull hardly less.
     Flanks of a slanted seam are steep to its normal: then the pull is taken from the part's own walls.
 
-    Parameters and result are those of ``pull_direction``.
+    Parameters
+    ----------
+    guess : (3,) unit vector; the result lies within 60 degrees of it and has its sense
+
+    Returns
+    -------
+    (3,) unit vector, or None where the flanks leave it open (all parallel to one plane)
     """
     found = _pull(body, seam_faces, _steepest_walls(body, seam_faces, guess))
     normal = _plane_normal(body, seam_faces)

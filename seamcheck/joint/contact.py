@@ -131,18 +131,43 @@ def coverage(side: Surface, other: Surface, frame: Frame, sign: float = 1.0) -> 
     if not len(mine) or not len(theirs):
         nothing = np.empty(0)
         return Coverage(nothing.astype(int), nothing, nothing, nothing, nothing)
-    points, owner = _samples(side.corners[mine], side.area[mine])
-    weight = (side.area[mine] / np.bincount(owner, minlength=len(mine)))[owner]
-    gap = surface_distance(frame.local(points), frame.local(other.corners[theirs]), sign)
+    area = side.area[mine]
+    faces, of = np.unique(side.face[mine], return_inverse=True)
+    above = frame.local(other.corners[theirs])
+    meets, met = _may_meet(frame.local(side.corners[mine]), above, sign)
+    points, owner = _samples(side.corners[mine], area, meets)
+    weight = (area / np.maximum(np.bincount(owner, minlength=len(mine)), 1))[owner]
+    gap = surface_distance(frame.local(points), above[met], sign)
     hit = np.isfinite(gap)
-    faces, place = np.unique(side.face[mine][owner], return_inverse=True)
-    area = np.bincount(place, weights=weight)
-    opposed = np.bincount(place, weights=weight * hit)
+    place = of[owner]
+    area = np.bincount(of, weights=area)
+    opposed = np.bincount(place, weights=weight * hit, minlength=len(faces))
     with np.errstate(invalid="ignore", divide="ignore"):
-        mean = np.bincount(place, weights=np.where(hit, weight * np.nan_to_num(gap), 0.0)) / opposed
+        mean = np.bincount(place[hit], weights=weight[hit] * gap[hit], minlength=len(faces)) / opposed
     least = np.full(len(faces), np.inf)
     np.minimum.at(least, place[hit], gap[hit])
     return Coverage(faces, opposed / area, mean, least, area)
+
+
+def _may_meet(mine: np.ndarray, theirs: np.ndarray, sign: float) -> tuple[np.ndarray, np.ndarray]:
+    """Which facets (n, 3, 3) of one side, in a frame, can be opposed at all by which of the other's (m, 3, 3).
+
+    Returns
+    -------
+    (n,) and (m,) bool: those within the bounds of what is left of the other side, which is looked at twice
+    """
+    low, high = mine.min(axis=1), mine.max(axis=1)
+    above, below = (LARGEST_GAP, LARGEST_OVERLAP) if sign > 0 else (LARGEST_OVERLAP, LARGEST_GAP)
+    reach = np.array([[0.0, 0.0, above], [0.0, 0.0, below]])
+    first, last = theirs.min(axis=1) - reach[0], theirs.max(axis=1) + reach[1]
+    some, met = np.ones(len(mine), dtype=bool), np.ones(len(theirs), dtype=bool)
+    for _ in range(2):
+        if not some.any() or not met.any():
+            return np.zeros_like(some), np.zeros_like(met)
+        some &= ((low <= last[met].max(axis=0)) & (high >= first[met].min(axis=0))).all(axis=1)
+        if some.any():
+            met &= ((first <= high[some].max(axis=0)) & (last >= low[some].min(axis=0))).all(axis=1)
+    return some, met
 
 
 def surface_distance(points: np.ndarray, triangles: np.ndarray, sign: float) -> np.ndarray:
@@ -165,15 +190,19 @@ def surface_distance(points: np.ndarray, triangles: np.ndarray, sign: float) -> 
     return out
 
 
-def _samples(corners: np.ndarray, area: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Points spread evenly in facets, in no rows: points (n, 3) and the facet each belongs to (n,).
+def _samples(corners: np.ndarray, area: np.ndarray, some: np.ndarray | None = None) -> tuple[np.ndarray, np.ndarray]:
+    """Points spread evenly in facets, or in some of them (m,) bool, in no rows: points (n, 3), the facet of each (n,).
 
     In rows they would lie alike in all facets of a ring, and a border between two rows would count a tenth wrong. Here
     each facet takes the next points of one sequence that fills a square evenly (two of them fold into a triangle).
     """
     count = np.clip(np.ceil(area / _PER_SAMPLE), 1, _MOST_SAMPLES).astype(int)
     owner = np.repeat(np.arange(len(count)), count)
-    u, v = (np.arange(len(owner))[:, None] * _EVEN + 0.5).T % 1.0
+    number = np.arange(len(owner))
+    if some is not None:
+        number = np.flatnonzero(some[owner])
+        owner = owner[number]
+    u, v = (number[:, None] * _EVEN + 0.5).T % 1.0
     over = u + v > 1.0
     u, v = np.where(over, 1.0 - u, u), np.where(over, 1.0 - v, v)
     a, b, c = corners[owner].transpose(1, 0, 2)

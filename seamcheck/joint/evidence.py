@@ -38,6 +38,7 @@ from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.outline import footprint_size, lie_close, lies_within, outline, shadow_area
 from seamcheck.joint.profile import FILLED, GROOVE, LEVEL, RISE, TRAP
 from seamcheck.joint.reading import Evidence, Reading
+from seamcheck.joint.sizes import Sizes
 from seamcheck.kernel import Body
 
 AGAINST, DOUBTFUL, WEAK = 0.2, 0.45, 0.8
@@ -170,9 +171,7 @@ def _inlay(reading: Reading, meetings: Sequence[Meeting]) -> Evidence:
 
 
 def _size(reading: Reading, bodies: Mapping[str, Body], named: bool) -> Evidence:
-    largest = max(body.own_box.diagonal for body in bodies.values())
-    smaller = min(bodies[i].own_box.diagonal for i in (reading.cover, reading.base))
-    if smaller < SMALL * largest and not named:
+    if not named and any(map(Sizes(bodies).is_small, reading.pair)):
         return Evidence(AGAINST, say("evidence.small"))
     return Evidence(1.0, say("evidence.size"))
 
@@ -214,10 +213,10 @@ def _closers(reading: Reading, bodies: Mapping[str, Body]) -> list[str]:
     """Ids of other parts of a housing's size that lie on one of the two away from the seam: a tube's other end."""
     candidate = reading.candidate
     pair = [bodies[i] for i in (reading.cover, reading.base)]
-    least = SMALL * max(body.own_box.diagonal for body in bodies.values())
+    sizes = Sizes(bodies)
     found = []
     for ident, body in bodies.items():
-        if ident in reading.pair or body.own_box.diagonal < least:
+        if ident in reading.pair or sizes.is_small(ident):
             continue
         seen = outline(body, candidate.frame)
         beyond = max(seen.low - candidate.level, candidate.level - seen.high) > candidate.width

@@ -9,22 +9,14 @@ import numpy as np
 from seamcheck.catalogue.say import Value, refused, say
 from seamcheck.errors import NotReviewed
 from seamcheck.joint.candidates import Candidate
-from seamcheck.joint.constants import (
-    CARRIES,
-    LARGEST_GAP,
-    ON_EACH_OTHER,
-    SMALL,
-    THIN,
-    THROUGH,
-    THROUGH_A_LITTLE,
-    TOUCHING,
-)
+from seamcheck.joint.constants import CARRIES, LARGEST_GAP, ON_EACH_OTHER, THIN, THROUGH, THROUGH_A_LITTLE, TOUCHING
 from seamcheck.joint.contact import face_all_round, near_surface
 from seamcheck.joint.evidence import ring_between
 from seamcheck.joint.meeting import Meeting
 from seamcheck.joint.names import Names
 from seamcheck.joint.outline import outline
 from seamcheck.joint.reading import Reading
+from seamcheck.joint.sizes import Sizes
 from seamcheck.joint.unseamed import amid, lies_flat, no_lid, pads, plug, side_by_side, side_play, strips
 from seamcheck.kernel import Body
 from seamcheck.kernel.common import common_volume
@@ -136,10 +128,10 @@ def _run_through_each_other(
     names: Names,
     least: float,
 ) -> NotReviewed | None:
-    largest = max(body.own_box.diagonal for body in bodies.values())
+    sizes = Sizes(bodies)
     for one, other in pairs[:_LOOKED_INTO]:
         a, b = bodies[one], bodies[other]
-        if min(a.own_box.diagonal, b.own_box.diagonal) < SMALL * largest:
+        if sizes.is_small(one) or sizes.is_small(other):
             continue  # a screw or a small part pressed into a large one
         volume, box = common_volume(a, b)
         if not volume > least * min(a.volume, b.volume):

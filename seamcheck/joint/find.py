@@ -16,7 +16,7 @@ from seamcheck.errors import NotReviewed, UsageError
 from seamcheck.joint.beam import light_axis
 from seamcheck.joint.candidates import is_free, read_pair
 from seamcheck.joint.choose import choose, doubtful
-from seamcheck.joint.constants import LARGEST_GAP, SAME_LEVEL, SMALL, TOUCHING
+from seamcheck.joint.constants import LARGEST_GAP, SAME_LEVEL, TOUCHING
 from seamcheck.joint.evidence import weigh
 from seamcheck.joint.explain import no_joint, too_far
 from seamcheck.joint.frame import Frame
@@ -26,6 +26,7 @@ from seamcheck.joint.names import Names, named_part
 from seamcheck.joint.pictured import pictured
 from seamcheck.joint.reading import Reading, readings_of
 from seamcheck.joint.regions import union_region
+from seamcheck.joint.sizes import Sizes
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.kernel.distance import shape_distance
@@ -94,16 +95,16 @@ def look(assembly: Assembly, settings: Settings) -> Enumerated:
     beam = None if settings.beam is None else np.asarray(settings.beam, dtype=float)
     if beam is not None:
         beam = beam / np.linalg.norm(beam)
-    least_cover = SMALL * max(body.own_box.diagonal for body in bodies.values())
-    if not cover and not base:  # two parts as small as components on a board are no housing
-        pairs = [p for p in pairs if max(bodies[i].own_box.diagonal for i in p) > least_cover] or pairs
+    sizes = Sizes(bodies)
+    if not cover and not base and len(pairs) > 1:  # two parts as small as components on a board are no housing
+        pairs = [pair for pair in pairs if not all(map(sizes.is_small, pair))] or pairs
     read = [read_pair(pair, bodies, bool(cover or base)) for pair in pairs]
     readings = [
         reading
         for candidates, _ in read
         for candidate in candidates
         for reading in readings_of(candidate, cover, base, beam)
-        if cover or base or reading.candidate.stands_out or bodies[reading.cover].own_box.diagonal > least_cover
+        if cover or base or reading.candidate.stands_out or not sizes.is_small(reading.cover)
     ]
     meetings = [meeting for _, found in read for meeting in found]
     parts = {part.id: part for part in assembly.parts}

@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, spans
+from seamcheck.joint.regions import points_along
 from seamcheck.kernel import Body
 
 
@@ -60,8 +61,7 @@ def inner_points(region: BaseGeometry, most: int = 150) -> np.ndarray:
             break
     border = inside.boundary
     count = int(np.clip(border.length / 0.5, 8, most))
-    on_border = shapely.line_interpolate_point(border, (np.arange(count) + 0.37) / count, normalized=True)
-    return np.asarray(shapely.get_coordinates(on_border))
+    return points_along(border, (np.arange(count) + 0.37) / count * border.length)
 
 
 def column(points: np.ndarray, sign: float, body: Body, frame: Frame) -> tuple[np.ndarray, np.ndarray]:

@@ -18,7 +18,8 @@ from seamcheck.kernel import Body
 
 _CHORD, _TURN, _SLIVER = 0.05, 0.35, 1e-3  # mm, radians, mm: facets of an outline, and what they leave open
 _LARGEST = 40  # faces that hide most others
-_AT_ONCE = (150, 600)  # of the largest facets
+_SAME_PLACE, _ON_BORDER = 9, 1e-7  # decimals of places that are one, and mm within which a line lies on a border
+_UPRIGHT = 1e-9  # mm²: twice what a facet covers that stands upright
 _SAME_AXIS = 9  # decimals of directions that are one
 
 _known: WeakKeyDictionary[Body, dict[tuple[str | float, ...], tuple[float, float]]] = WeakKeyDictionary()
@@ -101,21 +102,54 @@ def footprint(body: Body, frame: Frame) -> BaseGeometry:
 
 
 def _filled(body: Body, faces: np.ndarray, frame: Frame) -> BaseGeometry:
-    """Faces seen along z, joined, holes filled.
-
-    The largest facets first, and what looks the other way last: what lies within those before adds nothing.
-    """
+    """Faces seen along z, joined, holes filled."""
     facets = body.facets(faces, _CHORD, _TURN, near=lambda boxes: np.empty(0, dtype=int))  # holes need no triangles
-    flat = frame.local(facets.corners)[..., :2]
-    area = cross(flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0])
-    order = np.argsort(-np.abs(area), kind="stable")
+    return _joined([within_outline(frame.local(facets.corners)[..., :2]).buffer(_SLIVER)])
+
+
+def within_outline(corners: np.ndarray) -> BaseGeometry:
+    """Facets (n, 3, 2) mm seen along an axis, joined, holes filled; those that stand upright vanish.
+
+    Only the borders of what looks up and of what looks down can be outline: few of all edges. Most of these lie within
+    the largest rings that they make; only what is left is cut with each other.
+    """
+    corners = np.round(corners, _SAME_PLACE) + 0.0
+    area = cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
     seen: BaseGeometry = shapely.Polygon()
-    for some in (*np.split(order[area[order] > 0.0], _AT_ONCE), order[area[order] < 0.0]):
-        shapely.prepare(seen)
-        left = some[~shapely.covers(seen, shapely.polygons(flat[some]))]
-        if len(left):
-            seen = _joined([seen, seen_facets(flat[left])])
-    return _joined([seen.buffer(_SLIVER)])
+    borders = [shapely.linestrings(_border(corners[way * area > _UPRIGHT])) for way in (1.0, -1.0)]
+    for lines in borders:
+        if not len(_outside(lines, seen)):
+            continue
+        rings = shapely.polygons(shapely.get_exterior_ring(shapely.get_parts(shapely.polygonize(lines))))
+        rings = rings[shapely.is_valid(rings)]
+        if len(rings):
+            largest = rings[np.argmax(shapely.area(rings))]
+            shapely.prepare(largest)
+            seen = _joined([seen, largest, *rings[~shapely.covers(largest, rings)]])
+    left = _outside(np.concatenate(borders), seen)
+    if len(left):
+        cells = shapely.get_parts(shapely.polygonize([shapely.union_all([seen.boundary, *left])]))
+        seen = _joined([seen, *cells])
+    return seen
+
+
+def _border(corners: np.ndarray) -> np.ndarray:
+    """(k, 2, 2) mm, the edges of facets (n, 3, 2) that turn the same way round, but for those between two of them."""
+    places, at = np.unique(np.ascontiguousarray(corners).view(complex), return_inverse=True)
+    start = at.reshape(-1, 3)
+    end = np.roll(start, -1, axis=1)
+    pair = np.minimum(start, end) * len(places) + np.maximum(start, end)
+    pairs, which = np.unique(pair, return_inverse=True)
+    once = pairs[np.bincount(which.ravel(), weights=np.where(start < end, 1.0, -1.0).ravel()) != 0.0]
+    ends = places[np.stack(np.divmod(once, max(len(places), 1)), axis=1)]
+    return np.asarray(ends.view(float).reshape(-1, 2, 2))
+
+
+def _outside(lines: np.ndarray, region: BaseGeometry) -> np.ndarray:
+    """Of lines those that do not lie in a region or on its border."""
+    within = region.buffer(_ON_BORDER, join_style="mitre")
+    shapely.prepare(within)
+    return np.asarray(lines[~shapely.covers(within, lines)])
 
 
 def _joined(regions: list[BaseGeometry]) -> BaseGeometry:

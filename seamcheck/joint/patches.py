@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache, partial
 
 import numpy as np
 import shapely
@@ -15,8 +16,8 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.joint.constants import LEAST_SHARE, ON_EACH_OTHER
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import heights_at, tree_of
-from seamcheck.joint.regions import union_region
+from seamcheck.joint.heights import heights_at
+from seamcheck.joint.regions import points_along, union_region
 from seamcheck.kernel import Body
 
 SMOOTH = 0.9962  # cosine of 5 degrees: faces that meet more sharply are not one band
@@ -38,8 +39,7 @@ class Patch:
 
     faces : indices; region : its projection, mm; gap : mm, area-weighted mean; share : 0..1 opposed
     length, width : mm, half the perimeter and area over it (a band's length and mean width)
-    falls : 0..1 of its border beside which the own body's surface lies lower or is absent
-    shoulder : 0..1 of its border beside which that lower surface is near, as a trap floor is
+    beside : what ``falls`` and ``shoulder`` are read from; looked at for those that are asked for it
     rounded : its faces curve from top to flank (a rib top without a flat)
     rest : what of its faces is no part of it, mm
     """
@@ -50,10 +50,19 @@ class Patch:
     share: float
     length: float
     width: float
-    falls: float
-    shoulder: float
+    beside: Callable[[], tuple[float, float]]
     rounded: bool = False
     rest: BaseGeometry = EMPTY
+
+    @property
+    def falls(self) -> float:
+        """0..1 of its border beside which the own body's surface lies lower or is absent."""
+        return self.beside()[0]
+
+    @property
+    def shoulder(self) -> float:
+        """0..1 of its border beside which that lower surface is near, as a trap floor is."""
+        return self.beside()[1]
 
 
 def find_patches(body: Body, side: Surface, cover: Coverage, frame: Frame, sign: float) -> list[Patch]:
@@ -95,10 +104,10 @@ def rings_within(
             if part.geom_type != "Polygon" or not any(shapely.Polygon(i).area > part.area for i in part.interiors):
                 continue
             length = part.length / 2
-            beside = _beside(part, side, [face], frame, 1.0)
+            beside = cache(partial(_beside, part, side, [face], frame, 1.0))
             rest = whole.difference(part)
             found.append(
-                Patch((face,), part, float(gap), 1.0, length, part.area / length, *beside, rounded=False, rest=rest)
+                Patch((face,), part, float(gap), 1.0, length, part.area / length, beside, rounded=False, rest=rest)
             )
     return found
 
@@ -155,7 +164,7 @@ def _patch(
         float(np.sum(area * cover.share[mine]) / area.sum()),
         float(length),
         float(region.area / length),
-        *_beside(region, side, faces, frame, sign),
+        cache(partial(_beside, region, side, faces, frame, sign)),
         rounded,
     )
 
@@ -166,30 +175,25 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
     own = np.isin(side.face, faces) & (side.normal @ z > 0)
     facing = (side.normal @ z > 0.2) & ~np.isin(side.face, faces)
     surface = _around(frame.local(side.corners[facing]), region, _AWAY[-1])
-    tree = tree_of(surface)
     edge = region.buffer(_NEAREST, quad_segs=4).boundary
     count = int(np.clip(edge.length / 1.0, 16, 400))
-    spread = np.linspace(0, 1, count, endpoint=False)
-    at = shapely.get_coordinates(shapely.line_interpolate_point(edge, spread, normalized=True))
+    at = points_along(edge, np.linspace(0, edge.length, count, endpoint=False))
     foot = shapely.get_coordinates(shapely.shortest_line(shapely.points(at), region))[1::2]
     outward = (at - foot) / np.maximum(np.linalg.norm(at - foot, axis=1), 1e-9)[:, None]
     level = _level(foot - 0.02 * outward, frame.local(side.corners[own]), sign)
     width = 2 * region.area / region.length
     fallen_by, scale = min(FALLEN, FALLEN_WIDTHS * width), float(np.clip(width / _FULL, 0.25, 1.0))
-    falls, shoulder = np.zeros(count, dtype=bool), 0.0
-    descends = np.ones(count, dtype=bool)
-    for away in scale * np.array(_AWAY):  # a drafted or rounded flank hides the floor right beside it
-        beside = foot + away * outward
-        height, index, _ = heights_at(beside, surface, tree)
-        height = sign * height
-        near = height > level[index] - DEEPEST_FLOOR
-        highest = np.full(count, -np.inf)
-        np.maximum.at(highest, index[near], height[near])
-        fallen = highest < level - fallen_by
-        descends &= highest < level - _LOWER
-        if away <= scale * _WIDEST_ROUNDING + 1e-9:
-            falls |= fallen & descends
-        shoulder = max(shoulder, float(np.mean(fallen & np.isfinite(highest))))
+    away = scale * np.array(_AWAY)  # a drafted or rounded flank hides the floor right beside it
+    beside = foot + away[:, None, None] * outward
+    height, index, _ = heights_at(beside.reshape(-1, 2), surface)
+    height = sign * height
+    near = height > level[index % count] - DEEPEST_FLOOR
+    highest = np.full(beside.shape[:2], -np.inf)
+    np.maximum.at(highest.reshape(-1), index[near], height[near])
+    fallen = highest < level - fallen_by
+    descends = np.logical_and.accumulate(highest < level - _LOWER)
+    falls = (fallen & descends)[away <= scale * _WIDEST_ROUNDING + 1e-9].any(axis=0)
+    shoulder = float((fallen & np.isfinite(highest)).mean(axis=1).max())
     return float(np.mean(falls)), shoulder
 
 
@@ -207,6 +211,7 @@ def _level(points: np.ndarray, top: np.ndarray, sign: float) -> np.ndarray:
     level = np.full(len(points), -np.inf)
     np.maximum.at(level, index, sign * height)
     beside = np.flatnonzero(np.isinf(level))  # a coarse facet's chord leaves out the border of a round face
-    corners = top.reshape(-1, 3)
-    level[beside] = sign * corners[cKDTree(corners[:, :2]).query(points[beside])[1], 2]
+    if len(beside):
+        corners = top.reshape(-1, 3)
+        level[beside] = sign * corners[cKDTree(corners[:, :2]).query(points[beside])[1], 2]
     return level

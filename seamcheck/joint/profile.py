@@ -13,7 +13,7 @@ from seamcheck.joint.contact import Surface
 from seamcheck.joint.frame import Frame
 from seamcheck.joint.heights import heights_at, highest_at
 from seamcheck.joint.light import inside
-from seamcheck.joint.regions import rooms
+from seamcheck.joint.regions import points_along, rooms
 from seamcheck.kernel import Body
 
 EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL = range(6)
@@ -226,9 +226,7 @@ def _border_points(region: BaseGeometry, count: int) -> tuple[np.ndarray, np.nda
     border = region.boundary
     at = (np.arange(count) + 0.37) / count * border.length
     step = 0.01
-    foot, before, after = (
-        shapely.get_coordinates(shapely.line_interpolate_point(border, at + shift)) for shift in (0.0, -step, step)
-    )
+    foot, before, after = (points_along(border, at + shift) for shift in (0.0, -step, step))
     along = after - before
     length = np.linalg.norm(along, axis=1)
     straight = np.abs(length - 2 * step) < 1e-4

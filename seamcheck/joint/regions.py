@@ -83,6 +83,14 @@ def union_region(
     return joined.buffer(0.001, join_style="mitre").buffer(-0.001, join_style="mitre")
 
 
+def points_along(lines: BaseGeometry, at: np.ndarray) -> np.ndarray:
+    """Points (n, 2) mm of lines that are walked one after the other, after distances (n,) mm from their beginning."""
+    corners, line = shapely.get_coordinates(shapely.get_parts(lines), return_index=True)
+    step = np.where(np.diff(line) == 0, np.hypot(*np.diff(corners, axis=0).T), 0.0)
+    walked = np.append(0.0, np.cumsum(step))
+    return np.column_stack([np.interp(at, walked, along) for along in corners.T])
+
+
 def seen_facets(corners: np.ndarray) -> BaseGeometry:
     """Facets (n, 3, 2) mm seen along an axis, joined; those that stand upright vanish."""
     triangles = shapely.polygons(corners)

@@ -30,7 +30,7 @@ from seamcheck.kernel.ball import ball_triangles
 from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces, mesher_line
 from seamcheck.kernel.flat import fan, ring_of, triangles_of
 from seamcheck.kernel.mesh import FREE_FORM, RING, RULED, mesh, mesh_between
-from seamcheck.kernel.own_box import OwnBox, edges_spread, face_spread, hull_corners, own_box
+from seamcheck.kernel.own_box import Hull, OwnBox, edges_spread, ends_of, face_spread, hull_of, own_box
 from seamcheck.kernel.tube import tube_triangles
 
 _PLANE, _TUBE, _BALL, _RING = (
@@ -57,6 +57,8 @@ _RULED = (_PLANE, GeomAbs_SurfaceType.GeomAbs_Cylinder, GeomAbs_SurfaceType.Geom
 _LARGE = 10.0  # mm: a dome reaches further than this in two directions, and is nowhere bent in a smaller radius
 _FINEST, _COARSER = 15000.0, 4.0  # about 25 000 facets; at most so many times the chord error
 _MANY_OUTLINES = 6  # from which a plane's own outlines are quicker than the kernel's mesher
+_SOME_EDGES = 100  # whose ends tell how large a body is at least
+_LARGEST = 40  # faces whose hull holds most others
 _TOUCHING = 1e-3  # mm added to the boxes of faces, so that those of neighbours meet
 _FLAT_WITHIN = 1e-5  # mm: a free-form surface that stays this close to a plane is a plane
 
@@ -122,10 +124,25 @@ class Body:
         They are taken from the ends of its edges and points along them (33 on a bent one, within 0.5 % of a circle's
         radius), and from points inside faces that are bent in two directions.
         """
-        edges = (TopoDS.Edge_s(self._edges.FindKey(i)) for i in range(1, self._edges.Extent() + 1))
-        found = [edges_spread(edges)]
-        found += [face_spread(face) for face, bent in zip(self.faces, self._bent_twice, strict=True) if bent]
-        return hull_corners(np.concatenate(found))
+        return self._hull.corners
+
+    @cached_property
+    def _hull(self) -> Hull:
+        if len(self.faces) <= 2 * _LARGEST:
+            return hull_of(self._spread(range(len(self.faces))))
+        size = np.nan_to_num(self.boxes[:, 3:] - self.boxes[:, :3])
+        order = np.argsort(-np.linalg.norm(size, axis=1), kind="stable")
+        first = self._spread(order[:_LARGEST].tolist())
+        left = order[_LARGEST:]
+        beyond = left[~hull_of(first).holds(self.boxes[left])]
+        return hull_of(np.concatenate([first, self._spread(beyond.tolist())]))
+
+    def _spread(self, face_indices: Iterable[int]) -> np.ndarray:
+        """(n, 3) mm, points along the edges of faces, and inside of those that are bent in two directions."""
+        faces = list(face_indices)
+        edges = sorted(set().union(*(self.edge_indices(face) for face in faces)))
+        found = [edges_spread(TopoDS.Edge_s(self._edges.FindKey(i)) for i in edges)]
+        return np.concatenate([*found, *(face_spread(self.faces[i]) for i in faces if self._bent_twice[i])])
 
     @cached_property
     def classifier(self) -> BRepClass3d_SolidClassifier:
@@ -135,9 +152,23 @@ class Body:
     @cached_property
     def own_box(self) -> OwnBox:
         """The box that lies along the body itself, whichever way it is placed."""
-        return own_box(self.corners)
+        return own_box(self._hull)
 
-    @property
+    @cached_property
+    def diagonal_bounds(self) -> tuple[float, float]:
+        """mm, between which the diagonal of the own box lies, without looking for its hull; 0 and 0 of an empty body.
+
+        No body is longer than its own box, and no side of that is longer than the body.
+        """
+        if np.isnan(self.box).any():
+            return 0.0, 0.0
+        count = self._edges.Extent()
+        some = (TopoDS.Edge_s(self._edges.FindKey(i)) for i in range(1, count + 1, 1 + count // _SOME_EDGES))
+        places = ends_of(some)
+        low = float(np.ptp(places, axis=0).max()) if len(places) else 0.0
+        return low - _TOUCHING, float(np.sqrt(3.0) * np.linalg.norm(self.box[3:] - self.box[:3]))
+
+    @cached_property
     def _bent_twice(self) -> np.ndarray:
         kinds = np.array([surface.GetType() in (_BALL, _RING) for surface in self._surfaces], dtype=bool)
         return np.asarray(kinds | self.is_free_form)

@@ -12,10 +12,13 @@ from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve, BRepAdaptor_Surface
 from OCP.BRepTools import BRepTools
 from OCP.GeomAbs import GeomAbs_CurveType
+from OCP.TopExp import TopExp
 from scipy.spatial import ConvexHull, QhullError
 
 _LINE = GeomAbs_CurveType.GeomAbs_Line
 _ON_EDGE, _IN_FACE = 33, 11  # points along a bent edge; rows and columns of points in a face
+
+_SAME_PLANE, _INSIDE = 9, 1e-6  # decimals of planes that are one; mm that a box must lie within a hull
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -54,6 +57,13 @@ def edges_spread(edges: Iterable[Any]) -> np.ndarray:
     return np.array(found, dtype=float).reshape(-1, 3)
 
 
+def ends_of(edges: Iterable[Any]) -> np.ndarray:
+    """(n, 3) mm, both ends of edges."""
+    ends = (end(edge) for edge in edges for end in (TopExp.FirstVertex_s, TopExp.LastVertex_s))
+    found = [BRep_Tool.Pnt_s(vertex).Coord() for vertex in ends if not vertex.IsNull()]
+    return np.array(found, dtype=float).reshape(-1, 3)
+
+
 def face_spread(face: Any) -> np.ndarray:
     """(n, 3) mm, points spread inside a face, by its parameters."""
     u0, u1, v0, v1 = BRepTools.UVBounds_s(face)
@@ -64,21 +74,42 @@ def face_spread(face: Any) -> np.ndarray:
     )
 
 
-def hull_corners(points: np.ndarray) -> np.ndarray:
-    """The points (n, 3), mm, that are corners of their convex hull; all where they lie in a plane."""
+@dataclass(frozen=True, slots=True, eq=False)
+class Hull:
+    """Convex hull of points.
+
+    corners : (n, 3) mm, those of the points that are its corners; all of them where they lie in a plane
+    planes : (k, 4) its sides: unit vector n outward and offset d, mm, with n · x + d <= 0 inside; none in a plane
+    """
+
+    corners: np.ndarray
+    planes: np.ndarray
+
+    def holds(self, boxes: np.ndarray) -> np.ndarray:
+        """Which boxes (n, 6), mm, lie wholly inside: (n,) bool."""
+        if not len(self.planes):
+            return np.zeros(len(boxes), dtype=bool)
+        normal, offset = self.planes[:, :3].T, self.planes[:, 3]
+        furthest = (boxes[:, :3] + boxes[:, 3:]) / 2 @ normal + (boxes[:, 3:] - boxes[:, :3]) / 2 @ np.abs(normal)
+        return np.asarray((furthest + offset < -_INSIDE).all(axis=1))
+
+
+def hull_of(points: np.ndarray) -> Hull:
+    """The convex hull of points (n, 3), mm."""
     try:
-        return np.asarray(points[ConvexHull(points).vertices])
+        found = ConvexHull(points)
     except (QhullError, ValueError):
-        return points
+        return Hull(points, np.empty((0, 4)))
+    return Hull(points[found.vertices], np.unique(np.round(found.equations, _SAME_PLANE), axis=0))
 
 
-def own_box(corners: np.ndarray) -> OwnBox:
-    """The box round the corners (n, 3), mm, of a convex hull; without a size where there are none."""
+def own_box(hull: Hull) -> OwnBox:
+    """The box round a convex hull; without a size where it is empty."""
+    corners = hull.corners
     if not len(corners):
         return OwnBox(np.eye(3), np.zeros(3), np.zeros(3))
-    try:
-        normals = np.unique(np.round(ConvexHull(corners).equations[:, :3], 9), axis=0)
-    except (QhullError, ValueError):
+    normals = np.unique(hull.planes[:, :3], axis=0)
+    if not len(normals):
         spread = corners - corners.mean(axis=0)
         normals = np.linalg.svd(spread, full_matrices=False)[2][-1:]
     thickness = np.ptp(corners @ normals.T, axis=0)
