@@ -12,16 +12,15 @@ from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.Geom import Geom_Plane
 from OCP.GeomAbs import GeomAbs_Circle, GeomAbs_Line
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FORWARD, TopAbs_REVERSED, TopAbs_VERTEX
-from OCP.TopExp import TopExp
+from OCP.TopExp import TopExp, TopExp_Explorer
 from OCP.TopoDS import TopoDS
 
-from seamcheck.assembly.shapes import different, explore
+from seamcheck.assembly.shapes import different
 
 LOOSE_MM = 0.02  # a fifth of the smallest gap that matters in a seam
 CONFUSION_MM = 1e-7  # the kernel's own: points so near are one
 
 _Row = tuple[float, ...]
-_Along = tuple[int, bool]
 _NOWHERE = (math.nan, math.nan, math.nan)
 _STRAIGHT = (*_NOWHERE, 0.0, 0.0, 0.0, 0.0, 0.0)
 _COLUMNS = 14
@@ -151,69 +150,71 @@ def plain_faces(shape: Any, faces: list[Any]) -> tuple[PlainFaces, list[int], bo
     which, rows = _rows(edges, shape)
     table = np.full((len(edges), _COLUMNS + 1), np.nan)
     table[which] = rows
-    simple = set(which)
-    plain: list[int] = []
-    others: list[int] = []
-    owners: list[int] = []
-    plain_outlines: list[_Along] = []
-    other_outlines: list[_Along] = []
-    planes: list[tuple[float, ...]] = []
+    simple = np.zeros(len(edges), dtype=bool)
+    simple[which] = True
+    count, outlines, flat, planes = np.zeros(len(faces), dtype=int), [], [], []
     for index, face in enumerate(faces):
         outline = _outline(face, numbers)
+        count[index] = len(outline)
+        outlines += outline
         surface = BRep_Tool.Surface_s(face)
-        if type(surface) is not Geom_Plane or not outline or not all(number in simple for number, _ in outline):
-            others.append(index)
-            other_outlines += outline
-            continue
-        owners += [len(plain)] * len(outline)
-        plain_outlines += outline
-        plain.append(index)
-        axis = surface.Pln().Axis()
-        planes.append(axis.Location().Coord() + axis.Direction().Coord())
-    frames = np.array(planes, dtype=float).reshape(-1, 6)
-    number, backward = np.array(plain_outlines, dtype=int).reshape(-1, 2).T
-    along = Edges.of(table, number, backward == 1)
-    found = PlainFaces(np.array(plain, dtype=int), frames[:, :3], frames[:, 3:], np.array(owners, dtype=int), along)
-    both = np.array(plain_outlines + other_outlines, dtype=int).reshape(-1, 2)
-    ways = [np.bincount(both[both[:, 1] == way, 0], minlength=len(edges)) for way in (0, 1)]
+        if type(surface) is Geom_Plane:
+            flat.append(index)
+            axis = surface.Pln().Axis()
+            planes.append(axis.Location().Coord() + axis.Direction().Coord())
+    along = np.array(outlines, dtype=int)
+    number, backward, owner = np.abs(along) - 1, along < 0, np.repeat(np.arange(len(faces)), count)
+    is_plain = np.zeros(len(faces), dtype=bool)
+    is_plain[flat] = True
+    is_plain[owner[~simple[number]]] = False
+    is_plain &= count > 0
+    plain, mine = np.flatnonzero(is_plain), is_plain[owner]
+    frames = np.array(planes, dtype=float).reshape(-1, 6)[is_plain[flat]]
+    owners = np.searchsorted(plain, owner[mine])
+    found = PlainFaces(plain, frames[:, :3], frames[:, 3:], owners, Edges.of(table, number[mine], backward[mine]))
+    ways = [np.bincount(number[backward == way], minlength=len(edges)) for way in (False, True)]
     odd = np.flatnonzero((np.array(ways) != 1).any(axis=0))
-    return found, others, all(BRep_Tool.Degenerated_s(edges[number]) for number in odd)
+    one_way = all(BRep_Tool.Degenerated_s(edges[number]) for number in odd)
+    return found, np.flatnonzero(~is_plain).tolist(), one_way
 
 
-def _outline(face: Any, numbers: Any) -> list[_Along]:
-    """The edges of a face along its outlines, by number, and whether it runs them backward."""
+def _outline(face: Any, numbers: Any) -> list[int]:
+    """The edges of a face along its outlines, by number from 1, negative where it runs them backward."""
     outline = []
-    for edge in explore(face, TopAbs_EDGE):
+    explorer = TopExp_Explorer(face, TopAbs_EDGE)
+    while explorer.More():
+        edge = explorer.Current()
         orientation = edge.Orientation()
         if orientation == TopAbs_FORWARD:
-            outline.append((numbers.FindIndex(edge) - 1, False))
+            outline.append(numbers.FindIndex(edge))
         elif orientation == TopAbs_REVERSED:
-            outline.append((numbers.FindIndex(edge) - 1, True))
+            outline.append(-numbers.FindIndex(edge))
+        explorer.Next()
     return outline
 
 
 def _rows(edges: list[Any], shape: Any) -> tuple[list[int], np.ndarray]:
     """The straight edges and arcs of a body: which edges they are, and their rows (see ``Edges.of``)."""
     corners, known = different(shape, TopAbs_VERTEX)
-    points = np.array([*(BRep_Tool.Pnt_s(TopoDS.Vertex_s(corner)).Coord() for corner in known), _NOWHERE])
+    points = np.array([_NOWHERE, *(BRep_Tool.Pnt_s(TopoDS.Vertex_s(corner)).Coord() for corner in known)])
     which: list[int] = []
-    at: list[tuple[int, ...]] = []
+    at: list[int] = []
     rows: list[_Row] = []
     for number, edge in enumerate(edges):
         row = _row(edge)
         if row is not None:
             which.append(number)
-            ends = TopExp.FirstVertex_s(edge), TopExp.LastVertex_s(edge)
-            at.append(tuple(-1 if end.IsNull() else corners.FindIndex(end) - 1 for end in ends))
+            at.append(corners.FindIndex(TopExp.FirstVertex_s(edge)))  # 0 where there is none
+            at.append(corners.FindIndex(TopExp.LastVertex_s(edge)))
             rows.append(row)
     table = np.array(rows, dtype=float).reshape(-1, _COLUMNS)
     both = table[:, :6].reshape(-1, 2, 3)
     places = np.array(at, dtype=int).reshape(-1, 2)
-    away = np.linalg.norm(both - points[places], axis=2)  # NaN without a corner: the last is nowhere
+    away = np.linalg.norm(both - points[places], axis=2)
     both = np.where((away <= LOOSE_MM)[:, :, None], both, np.nan)
     tight = np.all(away <= CONFUSION_MM, axis=1)
     for place in np.flatnonzero(~tight & np.isfinite(both).all(axis=(1, 2))):
-        bounds = [BRep_Tool.Tolerance_s(TopoDS.Vertex_s(known[corner])) for corner in places[place]]
+        bounds = [BRep_Tool.Tolerance_s(TopoDS.Vertex_s(known[corner - 1])) for corner in places[place]]
         tight[place] = bool((away[place] <= bounds).all())
     return which, np.column_stack([both.reshape(-1, 6), table[:, 6:], tight])
 

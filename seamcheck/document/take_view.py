@@ -9,16 +9,13 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 import numpy as np
-import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.document.plain import numbers
 from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, different_rows, pack_view
 from seamcheck.joint import Joint
-from seamcheck.joint.light import flat_boxes
-from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.measure.table import PathSurvey, Shade, Survey
-from seamcheck.sections.band import near_facets, path_line, zone_around
+from seamcheck.sections.band import boxes_within, near_facets, path_line, zone_around
 from seamcheck.sections.slices import OTHER, Soup, cut
 
 MOST_SECTIONS = 3000
@@ -59,13 +56,9 @@ def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
     mine = measured.owner != OTHER
     corners, owners, faces = [measured.corners[mine]], [measured.owner[mine]], [measured.face[mine]]
     zone = zone_around([path_line(path) for path in contour.paths], reach)
-    shapely.prepare(zone)
     others = [body for part, body in joint.bodies.items() if part not in (joint.rib_part, joint.counter_part)]
     for owner, body in enumerate(others, FIRST_OTHER):
-        low, high = flat_boxes(body.boxes, joint.frame)
-        sound = np.flatnonzero(np.isfinite(low).all(axis=1) & np.isfinite(high).all(axis=1))
-        boxes = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
-        near = sound[shapely.intersects(zone, boxes)]
+        near = boxes_within(body.boxes, zone, joint)
         if len(near):
             facets = body.facets(near, _OTHER_DEFLECTION)
             corners.append(joint.frame.local(facets.corners))
@@ -177,19 +170,20 @@ def _closing(station: np.ndarray, owner: np.ndarray, at: np.ndarray, side: float
 
 def _near_seam(surveyed: Sequence[tuple[Joint, Contour, Survey]]) -> Callable[[np.ndarray], np.ndarray]:
     """Of boxes (n, 6) mm, which come near the mid-line, (n,) bool: all within _NEAR, and some up to twice as far."""
-    trees = []
-    for _, _, survey in surveyed:
-        points = np.concatenate([path.points for path in survey.paths]) if survey.paths else np.empty((0, 3))
-        points = points[np.isfinite(points).all(axis=1)]
-        # Every cell of the size of _NEAR that the mid-line runs through, as a box of its own.
-        trees.append(np.unique(np.floor(points / _NEAR), axis=0) * _NEAR)
-    cells = np.concatenate(trees) if trees else np.empty((0, 3))
+    lines = [path.points for _, _, survey in surveyed for path in survey.paths]
+    points = np.concatenate(lines) if lines else np.empty((0, 3))
+    # Every cell of the size of _NEAR that the mid-line runs through; of all axes the slabs that hold them.
+    cells = np.unique(np.floor(points[np.isfinite(points).all(axis=1)] / _NEAR), axis=0)
+    axes = [np.unique(cells[:, axis], return_inverse=True) for axis in range(3)]
 
     def is_near(boxes: np.ndarray) -> np.ndarray:
-        near = np.zeros(len(boxes), dtype=bool)
-        for cell in cells:
-            near |= boxes_meet(boxes, np.concatenate([cell, cell + _NEAR]), _NEAR)
-        return near
+        meet = np.ones((len(cells), len(boxes)), dtype=bool)
+        for axis, (slabs, which) in enumerate(axes):
+            low, high = slabs[:, None] * _NEAR, slabs[:, None] * _NEAR + _NEAR
+            with np.errstate(invalid="ignore"):  # of an empty box, which meets nothing
+                in_slab = (boxes[:, axis] - _NEAR <= high) & (boxes[:, axis + 3] + _NEAR >= low)
+            meet &= in_slab[which.reshape(-1)]
+        return np.asarray(meet.any(axis=0))
 
     return is_near
 

@@ -22,18 +22,21 @@ from OCP.gp import gp_Pnt, gp_Vec
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_EDGE, TopAbs_FACE, TopAbs_REVERSED
 from OCP.TopExp import TopExp
+from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS, TopoDS_Iterator
 from OCP.TopTools import TopTools_IndexedMapOfShape
 
 from seamcheck.assembly.shapes import explore
 from seamcheck.kernel.ball import ball_triangles
-from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces
+from seamcheck.kernel.curves import EdgeLine, EdgePieces, bending, edge_line, edge_pieces, mesher_line
 from seamcheck.kernel.flat import fan, ring_of, triangles_of
 from seamcheck.kernel.mesh import FREE_FORM, RING, RULED, mesh, mesh_between
 from seamcheck.kernel.own_box import Hull, OwnBox, edges_spread, ends_of, face_spread, hull_of, own_box
+from seamcheck.kernel.tube import tube_triangles
 
-_PLANE, _BALL, _RING = (
+_PLANE, _TUBE, _BALL, _RING = (
     GeomAbs_SurfaceType.GeomAbs_Plane,
+    GeomAbs_SurfaceType.GeomAbs_Cylinder,
     GeomAbs_SurfaceType.GeomAbs_Sphere,
     GeomAbs_SurfaceType.GeomAbs_Torus,
 )
@@ -85,6 +88,7 @@ class Body:
         self._edges = TopTools_IndexedMapOfShape()
         TopExp.MapShapes_s(shape, TopAbs_EDGE, self._edges)
         self._edge_lines: dict[tuple[int, float], EdgeLine] = {}
+        self._mesher_lines: dict[tuple[int, float, float], EdgeLine | None] = {}
         self._bending: dict[int, int] = {}
         self._known_edges: dict[int, set[int]] = {}
         self._bulges: dict[int, float] = {}
@@ -288,15 +292,24 @@ class Body:
     def _edge_line(self, index: int, edge: Any, tolerance: float) -> EdgeLine:
         key = (index, tolerance if self._bent(index, edge) else np.inf)
         if key not in self._edge_lines:
-            line = edge_line(edge, tolerance)
-            first, last = TopExp.FirstVertex_s(edge), TopExp.LastVertex_s(edge)
-            for place, vertex in ((0, first), (-1, last)):
-                if not vertex.IsNull():  # neighbours share the vertex, so their lines meet exactly
-                    p = BRep_Tool.Pnt_s(vertex)
-                    line.points[place] = (p.X(), p.Y(), p.Z())
-            line.points.setflags(write=False)
-            self._edge_lines[key] = line
+            self._edge_lines[key] = self._ending_in_vertices(edge_line(edge, tolerance), edge)
         return self._edge_lines[key]
+
+    def _mesher_line(self, index: int, edge: Any, deflection: float, angle: float) -> EdgeLine | None:
+        key = (index, deflection, angle)
+        if key not in self._mesher_lines:
+            line = None if BRep_Tool.Degenerated_s(edge) else mesher_line(edge, deflection, angle)
+            self._mesher_lines[key] = None if line is None else self._ending_in_vertices(line, edge)
+        return self._mesher_lines[key]
+
+    @staticmethod
+    def _ending_in_vertices(line: EdgeLine, edge: Any) -> EdgeLine:
+        """The line with its ends in the edge's vertices: neighbours share these, so their lines meet exactly."""
+        for place, vertex in ((0, TopExp.FirstVertex_s(edge)), (-1, TopExp.LastVertex_s(edge))):
+            if not vertex.IsNull():
+                line.points[place] = BRep_Tool.Pnt_s(vertex).Coord()
+        line.points.setflags(write=False)
+        return line
 
     def border_pieces(self, face_indices: Iterable[int], tolerance: float) -> list[EdgePieces]:
         """The edges round some faces together, those between two of them left out."""
@@ -334,8 +347,12 @@ class Body:
     def forget_facets(self, face_indices: Iterable[int]) -> None:
         """Throw away all facets, and the kernel's own meshes on some faces."""
         self._facets.clear()
+        place = TopLoc_Location()
         for index in face_indices:
-            BRepTools.Clean_s(self.faces[index])
+            if (
+                BRep_Tool.Triangulation_s(self.faces[index], place) is not None
+            ):  # to clean a face takes fifty times that
+                BRepTools.Clean_s(self.faces[index])
 
     def facets(
         self, face_indices: Iterable[int], deflection: float, angle: float = 0.3, near: Near | None = None,
@@ -361,7 +378,7 @@ class Body:
             if i in partly:
                 continue
             triangle = self._few_corners(i)
-            own = self._from_edges(i, fine[i], core) if triangle is None else triangle
+            own = self._from_edges(i, fine[i], angle, core) if triangle is None else triangle
             if own is None:
                 left.append(i)
             else:
@@ -387,12 +404,14 @@ class Body:
         ring = ring_of([(tuple(one), tuple(other)) for one, other in (line.points.tolist() for line in lines)])
         return None if ring is None else fan(ring, self.planes[face_index, :3].tolist())
 
-    def _from_edges(self, face_index: int, deflection: float, core: bool) -> np.ndarray | None:
+    def _from_edges(self, face_index: int, deflection: float, angle: float, core: bool) -> np.ndarray | None:
         """(m, 3, 3) triangles between the polylines of a face's edges.
 
         None where the kernel's mesher does better: on faces between lines and arcs, unless it is a plane with many
-        outlines; and where no triangles are found so.
+        outlines, or a cylinder or a torus in its simplest form; and where no triangles are found so.
         """
+        if self._surfaces[face_index].GetType() in (_TUBE, _RING) and self._most_bent(face_index) == 1:
+            return self._between_arcs(face_index, deflection, angle)
         if self._bulges.get(face_index, 0.0) > 0.0 and self._surfaces[face_index].GetType() == _BALL:
             return self._on_ball(face_index, deflection)
         many = self._has_many_outlines(face_index)
@@ -407,7 +426,34 @@ class Body:
         if any(BRep_Tool.Degenerated_s(edge) for edge in edges):
             return None
         between = [(edge, self._edge_line(self._edges.FindIndex(edge), edge, deflection)) for edge in edges]
-        return mesh_between(face, between, deflection)
+        return mesh_between(face, between, deflection, angle)
+
+    def _between_arcs(self, face_index: int, deflection: float, angle: float) -> np.ndarray | None:
+        """(m, 3, 3) triangles of a cylinder or torus between nodes as the kernel's mesher makes them.
+
+        So they fit the faces beside that it meshes. None where the face has another form than the simplest.
+        """
+        face, surface = self.faces[face_index], self._surfaces[face_index]
+        edges = [TopoDS.Edge_s(edge) for edge in explore(face, TopAbs_EDGE)]  # a seam twice, from each of its sides
+        if len(edges) != 4:
+            return None
+        numbers = [self._edges.FindIndex(edge) for edge in edges]
+        between = [
+            (edge, line)
+            for edge, number in zip(edges, numbers, strict=True)
+            if (line := self._mesher_line(number, edge, deflection, angle)) is not None
+        ]
+        if len(between) != 4:
+            return None
+        if surface.GetType() == _RING:
+            return mesh_between(face, between, deflection, angle)
+        position = surface.Cylinder().Position()
+        once = {number: line.points for number, (_, line) in zip(numbers, between, strict=True)}
+        centre, axis = np.array(position.Location().Coord()), np.array(position.Direction().Coord())
+        found = tube_triangles(list(once.values()), centre, axis)
+        is_direct = position.Direct() != face.Location().Transformation().IsNegative()  # as it was before its placing
+        is_outside = is_direct == (face.Orientation() != TopAbs_REVERSED)
+        return found if found is None or is_outside else found[:, ::-1]
 
     def _on_ball(self, face_index: int, deflection: float) -> np.ndarray | None:
         """(m, 3, 3) triangles of a large face on a ball; None where ball.py makes none."""

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.GCPnts import GCPnts_QuasiUniformDeflection
 from OCP.GeomAbs import GeomAbs_CurveType
 from OCP.gp import gp_Circ, gp_Pnt, gp_Vec
+from OCP.TopExp import TopExp
 
 from seamcheck.kernel.evaluate import Function, curve_function
 
@@ -17,6 +20,7 @@ _LINE, _CIRCLE = GeomAbs_CurveType.GeomAbs_Line, GeomAbs_CurveType.GeomAbs_Circl
 _SPLINES = (GeomAbs_CurveType.GeomAbs_BSplineCurve, GeomAbs_CurveType.GeomAbs_BezierCurve)
 _MOST_ROUNDS = 12
 _STRAIGHT = 1e-9  # mm
+_LEAST_SIDE = 0.1  # of the chord error: the mesher makes none shorter
 _WITHIN = np.array([1 / 6, 1 / 3, 1 / 2, 2 / 3, 5 / 6])  # places between two nodes where the distance is looked at
 
 
@@ -59,6 +63,43 @@ def edge_line(edge: Any, tolerance: float) -> EdgeLine:
     return _at(curve, [sampler.Parameter(i) for i in range(1, sampler.NbPoints() + 1)])
 
 
+def mesher_line(edge: Any, deflection: float, angle: float) -> EdgeLine | None:
+    """A straight edge or an arc with the nodes that the kernel's mesher gives it; None of any other edge.
+
+    Parameters
+    ----------
+    edge : TopoDS_Edge; deflection : mm; angle : radians, both as the mesher is asked for
+
+    Notes
+    -----
+    The mesher takes half of both for an edge, and at least three steps for an arc (``BRepMesh_CurveTessellator`` and
+    ``GCPnts_TangentialDeflection`` of Open CASCADE), more where the ends lie off the curve.
+    """
+    curve = BRepAdaptor_Curve(edge)
+    first, last, kind = curve.FirstParameter(), curve.LastParameter(), curve.GetType()
+    if kind == _LINE:
+        return _at(curve, [first, last])
+    if kind != _CIRCLE or any(_off(curve, *end) > deflection for end in _ends(edge, first, last)):
+        return None
+    circle = curve.Circle()
+    radius = circle.Radius()
+    step = min(2.0 * np.arccos(max(0.0, 1.0 - deflection / 2.0 / radius)), angle / 2.0)
+    step = max(step, _LEAST_SIDE * deflection / radius)
+    count = max(3, int(np.ceil((last - first) / step)))
+    steps = np.cumsum(np.append(first, np.full(count - 1, (last - first) / count)))
+    return _on_circle(circle, np.append(steps, last))
+
+
+def _ends(edge: Any, first: float, last: float) -> list[tuple[float, Any]]:
+    """Parameters and vertices of both ends of an edge, as far as it has them."""
+    found = (first, TopExp.FirstVertex_s(edge)), (last, TopExp.LastVertex_s(edge))
+    return [(at, vertex) for at, vertex in found if not vertex.IsNull()]
+
+
+def _off(curve: BRepAdaptor_Curve, at: float, vertex: Any) -> float:
+    return float(curve.Value(at).Distance(BRep_Tool.Pnt_s(vertex)))
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class EdgePieces:
     """An edge cut into pieces, and its first two derivatives in the middle of each.
@@ -95,12 +136,17 @@ def _arc(circle: gp_Circ, first: float, last: float, tolerance: float) -> EdgeLi
     radius = circle.Radius()
     largest = 2.0 * np.arccos(max(0.0, 1.0 - tolerance / radius)) if radius > tolerance else np.pi / 2
     count = max(2, int(np.ceil(abs(last - first) / min(largest, np.pi / 4))))
-    angle = np.linspace(first, last, count + 1)
-    frame = circle.Position()
-    centre, x, y = (
-        np.array((v.X(), v.Y(), v.Z())) for v in (circle.Location(), frame.XDirection(), frame.YDirection())
+    return _on_circle(circle, np.linspace(first, last, count + 1))
+
+
+def _on_circle(circle: gp_Circ, angle: np.ndarray) -> EdgeLine:
+    """Points of a circle to the last digit as the kernel has them, which looks up sine and cosine in the same place."""
+    frame, radius = circle.Position(), circle.Radius()
+    centre, x, y = (np.array(v.Coord()) for v in (circle.Location(), frame.XDirection(), frame.YDirection()))
+    along_x, along_y = (
+        radius * np.array([function(at) for at in angle.tolist()])[:, None] for function in (math.cos, math.sin)
     )
-    return EdgeLine(angle, centre + radius * (np.cos(angle)[:, None] * x + np.sin(angle)[:, None] * y))
+    return EdgeLine(angle, along_x * x + along_y * y + centre)
 
 
 def _knots(spline: Any, first: float, last: float) -> np.ndarray:

@@ -19,7 +19,7 @@ from OCP.TopoDS import TopoDS_Compound
 
 from seamcheck.kernel.curves import EdgeLine
 from seamcheck.kernel.evaluate import SurfaceFunction, curve_function, surface_function
-from seamcheck.kernel.patch import border_of, joined_border, patch
+from seamcheck.kernel.patch import Counts, border_of, joined_border, patch
 from seamcheck.kernel.refine import SurfaceMesh, refined
 from seamcheck.kernel.triangulations import Triangulation, triangulations
 from seamcheck.kernel.turned import ring_counts
@@ -68,20 +68,24 @@ def mesh(faces: Sequence[Any], deflection: float, angle: float, kinds: Sequence[
     ]
 
 
-def mesh_between(face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: float) -> np.ndarray | None:
+def mesh_between(
+    face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: float, angle: float
+) -> np.ndarray | None:
     """(m, 3, 3) triangles of a face between the given nodes of its edges, outward by the right hand.
 
     Parameters
     ----------
     edges : TopoDS_Edge of the face in their own sense, a seam from both its sides, and their polylines
     deflection : mm, largest distance between surface and triangles
+    angle : radians, largest turn between neighbouring triangles' edges, on tori
 
     Returns
     -------
     None where the face is no rectangle in its parameters, or its edges lie off its surface by the deflection
     """
     place = TopLoc_Location()
-    surface = _placed(surface_function(BRep_Tool.Surface_s(face, place)), place)
+    geometry = BRep_Tool.Surface_s(face, place)
+    surface = _placed(surface_function(geometry), place)
     lines = []
     for edge, line in edges:
         uv = curve_function(BRepAdaptor_Curve2d(edge, face).Curve())(line.at)
@@ -90,7 +94,7 @@ def mesh_between(face: Any, edges: Sequence[tuple[Any, EdgeLine]], deflection: f
         lines.append((line.points, uv))
     lines = _meeting(lines)
     border = joined_border(lines)
-    start = None if border is None else patch(border, surface, deflection)
+    start = None if border is None else patch(border, surface, deflection, _counts(geometry, deflection, angle))
     fine = None if start is None else refined(start, surface, deflection)
     return None if fine is None else _outward(fine.nodes, fine.index, place, face)
 
@@ -136,15 +140,20 @@ def _free_triangles(face: Any, found: Triangulation | None, deflection: float, a
         start = SurfaceMesh(found.nodes, found.uv, found.index)
         place = TopLoc_Location()
         geometry = BRep_Tool.Surface_s(face, place)
-        surface, counts = surface_function(geometry), None
-        if isinstance(geometry, Geom_ToroidalSurface):
-            counts = partial(ring_counts, geometry.MajorRadius(), geometry.MinorRadius(), deflection, angle)
+        surface, counts = surface_function(geometry), _counts(geometry, deflection, angle)
         fine = refined(patch(border_of(start), surface, deflection, counts) or start, surface, deflection)
         if fine is not None:
             return _outward(_moved(fine.nodes, place), fine.index, place, face)
     BRepTools.Clean_s(face)
     _run([face], deflection, angle)
     return _triangles(face, triangulations([face])[0], _Places())
+
+
+def _counts(geometry: Any, deflection: float, angle: float) -> Counts | None:
+    """Columns and rows that a torus needs; None of any other surface."""
+    if not isinstance(geometry, Geom_ToroidalSurface):
+        return None
+    return partial(ring_counts, geometry.MajorRadius(), geometry.MinorRadius(), deflection, angle)
 
 
 class _Places:

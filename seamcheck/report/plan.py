@@ -91,10 +91,10 @@ def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
     way = np.where(edges[:, 0] < edges[:, 1], 1, -1)
     edge, which = different_rows(np.sort(edges, axis=1))
     edge = edge[np.bincount(which, weights=way, minlength=len(edge)) != 0]
-    lines = shapely.union_all(shapely.linestrings(corners[edge]), grid_size=_GRID)
+    lines = shapely.union_all(shapely.linestrings(corners[edge]))
     areas = shapely.get_parts(shapely.polygonize([lines]))
     covered = shapely.STRtree(shapely.polygons(corners[facets])).query(shapely.point_on_surface(areas), "intersects")[0]
-    shape = shapely.union_all(areas[np.unique(covered)])
+    shape = shapely.coverage_union_all(areas[np.unique(covered)])
     return shape.buffer(_SLIT, join_style="mitre").buffer(-_SLIT, join_style="mitre").simplify(0.01)
 
 

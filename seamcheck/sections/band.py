@@ -20,6 +20,8 @@ _TALL = 100.0  # mm
 _MOST_TIMES = 10.0
 _SIMPLER, _QUADS = 0.05, 4  # share of the reach by which lines are simplified; segments in a quarter of an arc
 _MANY, _SMALL = 5000, 2.0  # facets; mm
+_MANY_BOXES, _SQUARES = 2000, 32  # boxes; squares to a side of the grid that sorts out most of them
+_EDGE = 1e-6  # of a square, by which a box counts as reaching further
 _BELOW = 1.0  # mm below the lowest node of the centre line that no station's rib top reaches
 
 
@@ -61,7 +63,7 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
         if not len(near):
             continue
         for some, deflection in _by_fineness(body, near, owner, joint):
-            facets = body.facets(some, deflection, _ANGLE, lambda boxes: _boxes_within(boxes, room, joint))
+            facets = body.facets(some, deflection, _ANGLE, lambda boxes: boxes_within(boxes, room, joint))
             local = joint.frame.local(facets.corners)
             kept = (joint.up * local[:, :, 2]).max(axis=1, initial=-np.inf) > level_of_part
             if len(local) > _MANY:
@@ -100,7 +102,7 @@ def zone_around(lines: Sequence[np.ndarray], reach: float) -> BaseGeometry:
     reach (the Hausdorff distance of a simplified line is its tolerance), and so is what the chords of the arcs cut off.
     """
     least = reach * _SIMPLER
-    simple = shapely.simplify([shapely.LineString(line) for line in lines], least)
+    simple = shapely.simplify([shapely.LineString(line) for line in lines], least, preserve_topology=False)
     return shapely.union_all(shapely.buffer(simple, (reach + least) / np.cos(np.pi / (4 * _QUADS)), quad_segs=_QUADS))
 
 
@@ -131,13 +133,32 @@ def _faces_within(body: Body, zone: BaseGeometry, joint: Joint) -> np.ndarray:
     low, high = flat_boxes(body.box[None], joint.frame)
     if not shapely.box(*low[0], *high[0]).intersects(zone):
         return np.empty(0, dtype=int)
-    return _boxes_within(body.boxes, zone, joint)
+    return boxes_within(body.boxes, zone, joint)
 
 
-def _boxes_within(boxes: np.ndarray, zone: BaseGeometry, joint: Joint) -> np.ndarray:
+def boxes_within(boxes: np.ndarray, zone: BaseGeometry, joint: Joint) -> np.ndarray:
     """Numbers of the boxes (n, 6) that meet a zone, seen along the press direction."""
     low, high = flat_boxes(boxes, joint.frame)
-    sound = np.flatnonzero(np.isfinite(low).all(axis=1))
+    sound = np.flatnonzero(np.isfinite(low).all(axis=1) & np.isfinite(high).all(axis=1))
+    if len(sound) > _MANY_BOXES:
+        sound = sound[_over_squares(zone, low[sound], high[sound])]
     shapely.prepare(zone)
     outlines = shapely.box(low[sound, 0], low[sound, 1], high[sound, 0], high[sound, 1])
     return np.asarray(sound[shapely.intersects(zone, outlines)])
+
+
+def _over_squares(zone: BaseGeometry, low: np.ndarray, high: np.ndarray) -> np.ndarray:
+    """(n,) bool: False for boxes, low to high (n, 2) mm, that lie beside all squares of a grid that a zone meets."""
+    if zone.is_empty:
+        return np.zeros(len(low), dtype=bool)
+    bounds = np.array(zone.bounds).reshape(2, 2)
+    size = (bounds[1] - bounds[0]) / _SQUARES
+    x, y = (bounds[0, axis] + size[axis] * np.arange(_SQUARES + 1) for axis in (0, 1))
+    taken = shapely.intersects(zone, shapely.box(x[:-1, None], y[:-1], x[1:, None], y[1:]))
+    before = np.zeros((_SQUARES + 1, _SQUARES + 1), dtype=int)  # taken squares below and left of each corner
+    before[1:, 1:] = taken.cumsum(axis=0).cumsum(axis=1)
+    first = np.clip(np.floor((low - bounds[0]) / size - _EDGE), 0, _SQUARES).astype(int)
+    last = np.clip(np.floor((high - bounds[0]) / size + _EDGE) + 1, 0, _SQUARES).astype(int)
+    right, top = last.T
+    left, bottom = np.minimum(first, last).T
+    return np.asarray(before[right, top] - before[left, top] - before[right, bottom] + before[left, bottom] > 0)

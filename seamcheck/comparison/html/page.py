@@ -19,10 +19,10 @@ from seamcheck.comparison.html.sections import walks
 from seamcheck.comparison.overlay import Overlay
 from seamcheck.report import facts
 from seamcheck.report.facts import mm
+from seamcheck.report.html.compiled import template
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.page import pack
 from seamcheck.report.html.skeleton import asset, policy
-from seamcheck.report.html.translated import environment
 
 Document = Mapping[str, Any]
 
@@ -103,4 +103,4 @@ def _scale() -> tuple[float, str]:
 @cache
 def _template(spoken: str) -> Any:
     """The page's template, compiled in a language: the one that holds."""
-    return environment().from_string(asset("seamcheck.comparison.html", "page.html"))
+    return template("seamcheck.comparison.html", "page.html")

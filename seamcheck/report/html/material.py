@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import cache
-from importlib import resources
 from typing import Any
 
 from jinja2 import Undefined
@@ -12,7 +11,7 @@ from markupsafe import Markup
 
 from seamcheck.catalogue.voice import Voice, localised, unit_in_voice, voice
 from seamcheck.report import facts
-from seamcheck.report.html.translated import environment
+from seamcheck.report.html.compiled import template
 from seamcheck.report.language import known_word, term
 from seamcheck.report.material_picture import window_picture
 from seamcheck.report.material_text import amount, corner_sentence, drawn, plain_length, plain_number, terms
@@ -53,5 +52,5 @@ def _place(bound: Mapping[str, Any]) -> str:
 @cache
 def _template(spoken: Voice) -> Any:
     """The chapter's template, compiled in a language: the one that holds."""
-    text = resources.files("seamcheck.report.html").joinpath("material.html").read_text("utf-8")
-    return environment(undefined=Undefined).from_string(text)  # a section carries only what was computed
+    # a section carries only what was computed
+    return template("seamcheck.report.html", "material.html", undefined=Undefined)

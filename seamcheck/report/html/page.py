@@ -26,6 +26,7 @@ from seamcheck.document.view import SectionSet, unpack_view
 from seamcheck.report import bands, facts, language, summary, where
 from seamcheck.report.facts import Document
 from seamcheck.report.fields import Fields, page_footer
+from seamcheck.report.html.compiled import template
 from seamcheck.report.html.fonts import font_style
 from seamcheck.report.html.glossary import glossary
 from seamcheck.report.html.material import material_chapter
@@ -33,7 +34,6 @@ from seamcheck.report.html.packing import page_view
 from seamcheck.report.html.script_voice import script_voice
 from seamcheck.report.html.skeleton import asset, policy
 from seamcheck.report.html.static import charts_svg, plan_svg, strip_svg
-from seamcheck.report.html.translated import environment
 from seamcheck.report.inputs import in_one_line, input_rows, origin_word
 from seamcheck.report.interface import interface_rows
 from seamcheck.report.joint_drawing import joint_drawing
@@ -331,4 +331,4 @@ def _plain(value: Any) -> Any:
 @cache
 def _template(spoken: Voice) -> Any:
     """The page's template, compiled in a language: the one that holds."""
-    return environment().from_string(asset(_HERE, "page.html"))
+    return template(_HERE, "page.html")
