@@ -135,7 +135,7 @@ def weighted_quantile(values: np.ndarray, weights: np.ndarray, share: float) -> 
 
 
 def weighted_quantiles(values: np.ndarray, weights: np.ndarray, shares: Sequence[float]) -> list[float]:
-    """``weighted_quantile`` for each of some shares.
+    """``weighted_quantile`` of values (n,) and weights (n,) mm for each of some shares; NaN where none is known.
 
     Notes
     -----
