@@ -135,18 +135,21 @@ def coverage(side: Surface, other: Surface, frame: Frame, sign: float = 1.0) -> 
     faces, of = np.unique(side.face[mine], return_inverse=True)
     above = frame.local(other.corners[theirs])
     meets, met = _may_meet(frame.local(side.corners[mine]), above, sign)
+    of_face = np.bincount(of, weights=area)
+    if not meets.any():
+        zero, nothing = np.zeros(len(faces)), np.full(len(faces), np.nan)
+        return Coverage(faces, zero, nothing, np.full(len(faces), np.inf), of_face)
     points, owner = _samples(side.corners[mine], area, meets)
     weight = (area / np.maximum(np.bincount(owner, minlength=len(mine)), 1))[owner]
     gap = surface_distance(frame.local(points), above[met], sign)
     hit = np.isfinite(gap)
     place = of[owner]
-    area = np.bincount(of, weights=area)
     opposed = np.bincount(place, weights=weight * hit, minlength=len(faces))
     with np.errstate(invalid="ignore", divide="ignore"):
         mean = np.bincount(place[hit], weights=weight[hit] * gap[hit], minlength=len(faces)) / opposed
     least = np.full(len(faces), np.inf)
     np.minimum.at(least, place[hit], gap[hit])
-    return Coverage(faces, opposed / area, mean, least, area)
+    return Coverage(faces, opposed / of_face, mean, least, of_face)
 
 
 def _may_meet(mine: np.ndarray, theirs: np.ndarray, sign: float) -> tuple[np.ndarray, np.ndarray]:

@@ -67,11 +67,11 @@ class Patch:
 
 def find_patches(body: Body, side: Surface, cover: Coverage, frame: Frame, sign: float) -> list[Patch]:
     """Bands among the opposed faces of one side; the side's top faces along sign * z."""
-    if not len(cover.face):
+    opposed = cover.face[cover.share >= LEAST_SHARE]
+    if not len(opposed):
         return []
     z = sign * frame.axes[2]
     flat_share = _flat_share(side, z)
-    opposed = cover.face[cover.share >= LEAST_SHARE]
     patches = []
     for rounded in (False, True):
         members = [int(f) for f in opposed if (flat_share[int(f)] < 0.95) == rounded]
