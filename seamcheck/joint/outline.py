@@ -170,7 +170,7 @@ def lie_close(one: Body, other: Body, reach: float) -> bool:
 def lies_within(inner: Body, outer: Body, play: float) -> bool:
     """Whether a body lies in the own box of another one, or sticks out of it by no more than some play (mm)."""
     box = outer.own_box
-    along = inner.corners @ box.axes.T
+    along = inner.outermost @ box.axes.T
     return bool(len(along) and (along >= box.low - play).all() and (along <= box.high + play).all())
 
 
