@@ -23,9 +23,9 @@ from seamcheck.catalogue.cautions import (
 )
 from seamcheck.catalogue.message import NOTE, Amount, Message, Sentence, message_of
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
-from seamcheck.catalogue.rule import OFF, Rule, slack_of
+from seamcheck.catalogue.rule import OFF, Check, Rule, slack_of
 from seamcheck.document import records
-from seamcheck.document.plain import numbers, plain
+from seamcheck.document.plain import DECIMALS, numbers, plain
 from seamcheck.errors import NotReviewed
 from seamcheck.judge.bounds import JudgedPath, JudgedSeam, in_force
 from seamcheck.judge.findings import NOT_REVIEWED, Face, Finding, JointResult, Judgement
@@ -271,10 +271,12 @@ def _summaries(
 ) -> dict[str, records.Summary | None]:
     """Of every column over all paths, with the share of its length that is beyond a limit."""
     weights = _weights(paths)
+    rules = [rule for rule in in_force(seam.settings) if seam.settings.severity(rule.key) != OFF]
+    checks = [(rule, check) for rule in rules if rule.for_flat_overlap or not is_flat for check in rule.checks]
     result = {}
     for key in keys:
         found = along[0][key] if len(paths) == 1 else _summary(seam.pooled(key), weights)
-        beyond = _beyond(seam, key, is_flat)
+        beyond = _beyond(seam, key, checks)
         if found is not None and beyond is not None:
             measured = weights[np.isfinite(seam.pooled(key))].sum()
             found = replace(found, outside=float(weights[beyond].sum() / measured) if measured else 0.0)
@@ -282,24 +284,20 @@ def _summaries(
     return result
 
 
-def _beyond(seam: JudgedSeam, key: str, is_flat: bool) -> np.ndarray | None:
-    """(n,) bool over all paths: where a column is beyond a limit of a rule in force; None where no rule limits it."""
+def _beyond(seam: JudgedSeam, key: str, checks: Sequence[tuple[Rule, Check]]) -> np.ndarray | None:
+    """(n,) bool over all paths: where a column is beyond a limit of some checks; None where none limits it."""
+    mine = [(rule, check) for rule, check in checks if key in (check.column, check.judged)]
     masks, limited = [], False
     slack = slack_of(key, QUANTITIES[key].unit) if key in QUANTITIES else 0.0
-    for view in seam.paths:
+    for view in seam.paths if mine else ():
         mask = np.zeros(len(view.path.s), dtype=bool)
-        for rule in in_force(seam.settings):
-            if seam.settings.severity(rule.key) == OFF or (is_flat and not rule.for_flat_overlap):
-                continue
-            for check in rule.checks:
-                if key not in (check.column, check.judged):
-                    continue
-                values = view.column(check.column)
-                for sign, bound in ((1.0, check.lower), (-1.0, check.upper)):
-                    for step in () if bound is None else view.steps(rule, check, bound):
-                        limited = True
-                        with np.errstate(invalid="ignore"):
-                            mask |= (values - step.limit) * sign < -slack
+        for rule, check in mine:
+            values = view.column(check.column)
+            for sign, bound in ((1.0, check.lower), (-1.0, check.upper)):
+                for step in () if bound is None else view.steps(rule, check, bound):
+                    limited = True
+                    with np.errstate(invalid="ignore"):
+                        mask |= (values - step.limit) * sign < -slack
         masks.append(mask)
     return np.concatenate(masks) if limited and masks else None
 
@@ -371,8 +369,9 @@ def _bounds(view: JudgedPath) -> list[records.Bounds]:
 
 
 def _constant_or_list(values: np.ndarray) -> Any:
-    plain = numbers(values)
-    return plain[0] if all(v == plain[0] for v in plain) else plain
+    rounded = np.round(values, DECIMALS)
+    alike = (rounded == rounded[0]).all() or not np.isfinite(values).any()
+    return numbers(values[:1])[0] if alike else numbers(values)
 
 
 def _finding(found: Finding, parts: Mapping[str, Part]) -> Finding:

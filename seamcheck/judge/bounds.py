@@ -53,6 +53,7 @@ class JudgedSeam:
         self.paths = [JudgedPath(path, self) for path in joint.survey.paths if len(path.s)]
         self._medians: dict[str, float] = {}
         self._main_spans: dict[tuple[str, float], tuple[float, float]] = {}
+        self._constants: dict[str, dict[str, float]] = {}
 
     def judges(self, rule: Rule) -> bool:
         """Whether a rule is in force and speaks of joints of this kind.
@@ -101,6 +102,11 @@ class JudgedSeam:
 
     def constants(self, rule: Rule) -> dict[str, float]:
         """What a bound can be made from without looking at a station."""
+        if rule.key not in self._constants:
+            self._constants[rule.key] = self._constants_of(rule)
+        return self._constants[rule.key]
+
+    def _constants_of(self, rule: Rule) -> dict[str, float]:
         own = {limit.name: self.settings.limit(rule.key, limit.name) for limit in rule.limits}
         if rule.key == "sink-travel":
             own["reserve"] = self._reserve_of_travel()
@@ -133,6 +139,7 @@ class JudgedPath:
         for key in _COVER_COLUMNS:
             gone |= np.isin(self.reason(key), _NO_COVER)
         self.uncovered = gone
+        self._limits: dict[tuple[str, str, str], np.ndarray] = {}
         """(n,) bool: no plastic of the cover over the rib."""
 
     def column(self, key: str) -> np.ndarray:
@@ -171,6 +178,12 @@ class JudgedPath:
 
     def limit(self, rule: Rule, check: Check, formula: str) -> np.ndarray:
         """(n,) a bound's formula at every station."""
+        key = (rule.key, check.judged, formula)
+        if key not in self._limits:
+            self._limits[key] = self._limit_of(rule, check, formula)
+        return self._limits[key]
+
+    def _limit_of(self, rule: Rule, check: Check, formula: str) -> np.ndarray:
         known: dict[str, object] = dict(self.seam.constants(rule))
         for name in names(formula):
             if name == "median":
