@@ -34,7 +34,9 @@ def heights_at(
     at_x, at_y = (np.ascontiguousarray(corners[:, :, axis].T) for axis in (0, 1))
     along_x, along_y = (np.roll(at, -1, axis=0) - at for at in (at_x, at_y))
     doubled = along_x[0] * (at_y[2] - at_y[0]) - along_y[0] * (at_x[2] - at_x[0])
-    turn = np.where(np.abs(doubled) > _LEAST, np.sign(doubled), np.nan)
+    turn = np.sign(doubled)
+    lies = np.abs(doubled) > _LEAST
+    index, facet = index[lies[facet]], facet[lies[facet]]
     for ox, oy, ax, ay in zip(at_x, at_y, turn * along_x, turn * along_y, strict=True):
         inside = ax[facet] * (y[index] - oy[facet]) - ay[facet] * (x[index] - ox[facet]) >= -1e-9
         index, facet = index[inside], facet[inside]  # each edge leaves out half

@@ -137,7 +137,7 @@ def _faces_within(body: Body, zone: BaseGeometry, joint: Joint) -> np.ndarray:
 
 
 def boxes_within(boxes: np.ndarray, zone: BaseGeometry, joint: Joint) -> np.ndarray:
-    """Numbers of the boxes (n, 6) that meet a zone, seen along the press direction."""
+    """Numbers of the boxes (n, 6) mm that meet a zone, seen along the press direction."""
     low, high = flat_boxes(boxes, joint.frame)
     sound = np.flatnonzero(np.isfinite(low).all(axis=1) & np.isfinite(high).all(axis=1))
     if len(sound) > _MANY_BOXES:
