@@ -15,8 +15,9 @@ from seamcheck.document.plain import numbers
 from seamcheck.document.view import FIRST_OTHER, Mesh, SectionSet, different_rows, pack_view
 from seamcheck.joint import Joint
 from seamcheck.measure.table import PathSurvey, Shade, Survey
+from seamcheck.sections.alike import cut_alike
 from seamcheck.sections.band import boxes_within, near_facets, path_line, zone_around
-from seamcheck.sections.slices import OTHER, Soup, cut
+from seamcheck.sections.slices import OTHER, Soup, box_tree
 
 MOST_SECTIONS = 3000
 """For each path; longer ones get every second, third ... station."""
@@ -53,6 +54,8 @@ def outlines(joint: Joint, contour: Contour, paths: Sequence[PathSurvey]) -> lis
 def _soup(joint: Joint, contour: Contour, reach: float) -> Soup:
     """Facets of all bodies near the seam; bodies beside cover and base have owners of their own."""
     measured = near_facets(joint, contour, reach, 0.0)
+    if len(joint.bodies) == 2:
+        return measured
     mine = measured.owner != OTHER
     corners, owners, faces = [measured.corners[mine]], [measured.owner[mine]], [measured.face[mine]]
     zone = zone_around([path_line(path) for path in contour.paths], reach)
@@ -73,16 +76,31 @@ def _sections(joint: Joint, path: PathSurvey, soup: Soup, shown: float) -> Secti
     stations = np.arange(0, len(path.s), step)
     points = joint.frame.local(path.points[stations])
     u = joint.frame.local_vectors(path.u[stations])[:, :2]
-    lines = cut(soup, points[:, :2], u / np.linalg.norm(u, axis=1, keepdims=True), shown)
-    height = points[lines.station, 2]
+    u = u / np.linalg.norm(u, axis=1, keepdims=True)
+    lines, of = cut_alike(soup, points[:, :2], u, shown, box_tree(soup), points[:, 2:])
+    height = points[np.unique(of, return_index=True)[1], 2][lines.station]
     segments = np.column_stack([lines.u0, joint.up * (lines.w0 - height), lines.u1, joint.up * (lines.w1 - height)])
-    station, segments, owner, face = closed_outlines(lines.station, segments, lines.owner, lines.face, shown)
+    section, segments, owner, face = closed_outlines(lines.station, segments, lines.owner, lines.face, shown)
     segments = np.round(segments * _STEPS) / _STEPS
+    station, line = _at_all_stations(section, of)
+    segments, owner, face = segments[line], owner[line], face[line]
     slope = np.zeros(len(path.s)) if path.slope is None else np.nan_to_num(path.slope)
     offsets = np.searchsorted(station, np.arange(len(stations) + 1))
     others = tuple(part for part in joint.bodies if part not in (joint.rib_part, joint.counter_part))
     shade = () if path.shade is None else _shade_rows(_stopped(path.shade, station, segments, owner, others))
     return SectionSet(joint.id, path.id, stations, offsets, segments, owner, face, slope[stations], shade, others)
+
+
+def _at_all_stations(section: np.ndarray, of: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Station and number of every line of all stations, from the section (k,) of each line and that of each station.
+
+    Parameters
+    ----------
+    section : (k,) int, ascending; of : (n,) int, ascending
+    """
+    first, last = np.searchsorted(section, of), np.searchsorted(section, of, side="right")
+    size = last - first
+    return np.repeat(np.arange(len(of)), size), np.arange(size.sum()) + np.repeat(last - np.cumsum(size), size)
 
 
 def _stopped(
