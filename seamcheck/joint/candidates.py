@@ -342,15 +342,17 @@ def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -
         grew = False
         joined = shapely.unary_union([p.region for p in seam])
         border = joined.buffer(0.03)
-        # filling every opening of up to six rib widths shows what lies between two ends of the rib
-        bridged = joined.buffer(3.0 * width, quad_segs=4).buffer(-3.0 * width, quad_segs=4)
+        bridged: BaseGeometry | None = None
         for patch in list(rest):
             shared = patch.region.boundary.intersection(border).length
             sides = patch.region.length / 2 - shared
-            if not _meets_an_end(joined, patch.region, width):
-                continue
             end_to_end = 0 < shared <= 4.0 * width and sides > 0.3 * width  # two ends, each as oblique as 60 degrees
-            between = shared > width and patch.region.intersection(bridged).area > 0.8 * patch.region.area
+            if not (end_to_end or shared > width) or not _meets_an_end(joined, patch.region, width):
+                continue
+            if not end_to_end and bridged is None:
+                # filling every opening of up to six rib widths shows what lies between two ends of the rib
+                bridged = joined.buffer(3.0 * width, quad_segs=4).buffer(-3.0 * width, quad_segs=4)
+            between = bridged is not None and patch.region.intersection(bridged).area > 0.8 * patch.region.area
             if end_to_end or between:
                 seam.append(patch)
                 rest.remove(patch)
@@ -358,7 +360,7 @@ def _with_low_stretches(seam: list[Patch], patches: list[Patch], level: float) -
     return seam
 
 
-_BEHIND = 2.2
+_DEEP = np.array([0.3, 0.9, 1.6, 2.2])
 """Rib widths that a rib continues behind its end; behind a flank it ends within 2 widths in any oblique direction."""
 _OBLIQUE = np.radians([0.0, 20.0, -20.0, 40.0, -40.0, 60.0, -60.0])
 """How far the direction into the rib may deviate from the perpendicular of its end; 1 / cos 60 degrees is 2 widths."""
@@ -375,15 +377,14 @@ def _meets_an_end(seam: BaseGeometry, patch: BaseGeometry, width: float) -> bool
         way = (ends[1] - ends[0]) / max(float(np.linalg.norm(ends[1] - ends[0])), 1e-9)
         beyond = np.array([ends[0] - 0.3 * width * way, ends[1] + 0.3 * width * way])
         turns = (shapely.distance(seam.boundary, shapely.points(beyond)) > 0.05 * width).any()
+        if not turns:
+            continue
         across = np.array([-way[1], way[0]])
         middle = shapely.get_coordinates(line.interpolate(0.5, normalized=True))[0]
         # behind an end face, even an oblique one, the rib continues; behind a flank it soon ends
-        ahead = [sign * (np.cos(a) * across + np.sin(a) * way) for a in _OBLIQUE for sign in (-1.0, 1.0)]
-        inward = [
-            all(shapely.contains_xy(seam, *(middle + depth * width * to)) for depth in (0.3, 0.9, 1.6, _BEHIND))
-            for to in ahead
-        ]
-        if turns and any(inward):
+        ahead = np.cos(_OBLIQUE)[:, None] * across + np.sin(_OBLIQUE)[:, None] * way
+        behind = middle + _DEEP[:, None] * width * np.concatenate([-ahead, ahead])[:, None]
+        if shapely.contains_xy(seam, behind[..., 0], behind[..., 1]).all(axis=1).any():
             return True
     return False
 
