@@ -139,8 +139,8 @@ class JudgedPath:
         for key in _COVER_COLUMNS:
             gone |= np.isin(self.reason(key), _NO_COVER)
         self.uncovered = gone
-        self._limits: dict[tuple[str, str, str], np.ndarray] = {}
         """(n,) bool: no plastic of the cover over the rib."""
+        self._limits: dict[tuple[str, str, str], np.ndarray] = {}
 
     def column(self, key: str) -> np.ndarray:
         """(n,) float; all NaN where the survey has no such column."""
