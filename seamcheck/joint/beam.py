@@ -7,7 +7,7 @@ from weakref import WeakKeyDictionary
 import numpy as np
 
 from seamcheck.joint.constants import ON_NORMAL, PULL_SHOWN
-from seamcheck.joint.heights import area_vectors
+from seamcheck.joint.heights import area_vectors, lengths
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
 
@@ -56,7 +56,7 @@ def _pull_of(body: Body, seam_faces: tuple[int, ...], guess: np.ndarray) -> Pull
         ring |= set(fresh)
     facets = body.facets(beside, 0.01, 0.2)
     across = area_vectors(facets.corners)
-    length = np.linalg.norm(across, axis=1)
+    length = lengths(across)
     sound = length > 1e-12
     normal, area, face = across[sound] / length[sound, None], length[sound] / 2, facets.face[sound]
     bent = np.array([f for f in np.unique(face) if np.isnan(body.planes[f, 0])], dtype=int)

@@ -12,7 +12,7 @@ from scipy.spatial import cKDTree
 
 from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, NEAR
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import area_vectors, heights_at
+from seamcheck.joint.heights import area_vectors, bounds_of, heights_at, lengths
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
@@ -56,7 +56,7 @@ def near_surface(body: Body, other_box: np.ndarray, reach: float | None = None) 
     near = np.flatnonzero(boxes_meet(body.boxes, other_box, NEAR if reach is None else reach))
     facets = body.facets(near, _DEFLECTION, _ANGLE)
     across = area_vectors(facets.corners)
-    length = np.linalg.norm(across, axis=1)
+    length = lengths(across)
     keep = length > 1e-9
     return Surface(facets.corners[keep], across[keep] / length[keep, None], length[keep] / 2, facets.face[keep])
 
@@ -159,10 +159,11 @@ def _may_meet(mine: np.ndarray, theirs: np.ndarray, sign: float) -> tuple[np.nda
     -------
     (n,) and (m,) bool: those within the bounds of what is left of the other side, which is looked at twice
     """
-    low, high = mine.min(axis=1), mine.max(axis=1)
+    low, high = bounds_of(mine)
     above, below = (LARGEST_GAP, LARGEST_OVERLAP) if sign > 0 else (LARGEST_OVERLAP, LARGEST_GAP)
     reach = np.array([[0.0, 0.0, above], [0.0, 0.0, below]])
-    first, last = theirs.min(axis=1) - reach[0], theirs.max(axis=1) + reach[1]
+    first, last = bounds_of(theirs)
+    first, last = first - reach[0], last + reach[1]
     some, met = np.ones(len(mine), dtype=bool), np.ones(len(theirs), dtype=bool)
     for _ in range(2):
         if not some.any() or not met.any():

@@ -31,7 +31,10 @@ class Frame:
 
     def local(self, points: np.ndarray) -> np.ndarray:
         """Assembly coordinates (n, 3) or (..., 3) to frame coordinates, mm."""
-        return np.asarray((np.asarray(points) - self.origin) @ self.axes.T)
+        moved = np.asarray(points) - self.origin
+        return np.asarray(
+            (moved.reshape(-1, 3) @ self.axes.T).reshape(moved.shape)
+        )  # threes of corners one by one: twice as long
 
     def world(self, points: np.ndarray) -> np.ndarray:
         """Frame coordinates (n, 3) or (..., 3) to assembly coordinates, mm."""

@@ -23,7 +23,7 @@ def heights_at(
     (k,) mm height, (k,) number of the place, (k,) number of the facet; upright facets have no height
     """
     if tree is None:
-        low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
+        low, high = bounds_of(corners[:, :, :2])
         first, last = points[:, :2].min(axis=0, initial=np.inf), points[:, :2].max(axis=0, initial=-np.inf)
         beside = np.flatnonzero(((low <= last) & (high >= first)).all(axis=1))
         index, facet = shapely.STRtree(spans(low[beside], high[beside])).query(shapely.points(points[:, :2]))
@@ -61,8 +61,20 @@ def highest_at(points: np.ndarray, corners: np.ndarray) -> np.ndarray:
 
 def tree_of(corners: np.ndarray) -> shapely.STRtree:
     """Tree of the boxes of facets (n, 3, 3) mm seen along z, for asking heights_at several times."""
-    low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
+    low, high = bounds_of(corners[:, :, :2])
     return shapely.STRtree(spans(low, high))
+
+
+def bounds_of(corners: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Least and largest coordinates, (n, d) mm each, of facets (n, 3, d): along so short an axis numpy is slow."""
+    a, b, c = corners[:, 0], corners[:, 1], corners[:, 2]
+    return np.minimum(np.minimum(a, b), c), np.maximum(np.maximum(a, b), c)
+
+
+def lengths(vectors: np.ndarray) -> np.ndarray:
+    """(n,) lengths of vectors (n, 3), in their unit: in a third of the time of numpy's norm."""
+    x, y, z = vectors.T
+    return np.asarray(np.sqrt(x * x + y * y + z * z))
 
 
 def spans(low: np.ndarray, high: np.ndarray) -> np.ndarray:

@@ -16,7 +16,7 @@ from shapely.geometry.base import BaseGeometry
 from seamcheck.joint.constants import LEAST_SHARE, ON_EACH_OTHER
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import heights_at
+from seamcheck.joint.heights import bounds_of, heights_at
 from seamcheck.joint.regions import points_along, union_region
 from seamcheck.kernel import Body
 
@@ -200,7 +200,7 @@ def _beside(region: BaseGeometry, side: Surface, faces: list[int], frame: Frame,
 def _around(corners: np.ndarray, region: BaseGeometry, reach: float) -> np.ndarray:
     """Of facets (n, 3, 3) those whose bounds, seen along z, come within reach (mm) of a region's."""
     x0, y0, x1, y1 = region.bounds
-    low, high = corners[:, :, :2].min(axis=1), corners[:, :, :2].max(axis=1)
+    low, high = bounds_of(corners[:, :, :2])
     near = (high >= (x0 - reach, y0 - reach)).all(axis=1) & (low <= (x1 + reach, y1 + reach)).all(axis=1)
     return np.asarray(corners[near])
 

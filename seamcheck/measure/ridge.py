@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint import Joint
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import heights_at, tree_of
+from seamcheck.joint.heights import area_vectors, heights_at, lengths, tree_of
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.measure.table import Survey
@@ -52,8 +52,8 @@ def ridge(body: Body, tops: tuple[int, ...], z: np.ndarray) -> np.ndarray:
         for edge in edges[face]:
             by_edge.setdefault(edge, []).append(face)
     facets = body.facets(near, 0.05, 0.35)
-    across = np.cross(facets.corners[:, 1] - facets.corners[:, 0], facets.corners[:, 2] - facets.corners[:, 0]) / 2
-    area = np.bincount(facets.face, np.linalg.norm(across, axis=1), len(body.faces))
+    across = area_vectors(facets.corners) / 2
+    area = np.bincount(facets.face, lengths(across), len(body.faces))
     normal = across[np.isin(facets.face, tops)].sum(axis=0)
     size = np.linalg.norm(normal)
     projected = np.bincount(facets.face, across @ (normal / size if size > 0.0 else z), len(body.faces))

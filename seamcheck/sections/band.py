@@ -10,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour, Path
 from seamcheck.joint import Joint
+from seamcheck.joint.heights import bounds_of
 from seamcheck.joint.light import flat_boxes
 from seamcheck.kernel import Body
 from seamcheck.sections.slices import BASE, COVER, OTHER, Soup
@@ -65,7 +66,8 @@ def _facets(joint: Joint, contour: Contour, reach: float, lowest: float, light: 
         for some, deflection in _by_fineness(body, near, owner, joint):
             facets = body.facets(some, deflection, _ANGLE, lambda boxes: boxes_within(boxes, room, joint))
             local = joint.frame.local(facets.corners)
-            kept = (joint.up * local[:, :, 2]).max(axis=1, initial=-np.inf) > level_of_part
+            low, high = bounds_of(local[:, :, 2:])
+            kept = (high if joint.up > 0 else -low)[:, 0] > level_of_part
             if len(local) > _MANY:
                 kept &= _reach_into(room, local)
             corners.append(local[kept])
@@ -78,7 +80,8 @@ def _reach_into(zone: BaseGeometry, corners: np.ndarray) -> np.ndarray:
     """(m,) bool: False for small facets (m, 3, 3) outside of a zone, such as those of a dome far from its edge."""
     wider = zone.buffer(_SMALL, quad_segs=_QUADS)
     shapely.prepare(wider)
-    middle, size = corners[:, :, :2].mean(axis=1), np.ptp(corners[:, :, :2], axis=1).max(axis=1)
+    low, high = bounds_of(corners[:, :, :2])
+    middle, size = (corners[:, 0, :2] + corners[:, 1, :2] + corners[:, 2, :2]) / 3, (high - low).max(axis=1)
     return np.asarray((size > _SMALL) | shapely.contains_xy(wider, middle))
 
 

@@ -15,7 +15,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import cross, plane_heights, spans
+from seamcheck.joint.heights import area_vectors, bounds_of, cross, lengths, plane_heights, spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 
@@ -87,8 +87,8 @@ class FaceList:
                 parts.append(np.full(len(found.face), i))
                 faces.append(found.face)
         all_corners = np.concatenate(corners)
-        normal = np.cross(all_corners[:, 1] - all_corners[:, 0], all_corners[:, 2] - all_corners[:, 0])
-        length = np.linalg.norm(normal, axis=1)
+        normal = area_vectors(all_corners)
+        length = lengths(normal)
         with np.errstate(invalid="ignore", divide="ignore"):
             keep = length > 1e-12
             if sense is not None:
@@ -125,7 +125,7 @@ class Sheet:
 
     def boxes(self) -> tuple[np.ndarray, np.ndarray]:
         """Least and largest coordinates of the facets, (n, 3) mm each."""
-        return self.corners.min(axis=1), self.corners.max(axis=1)
+        return bounds_of(self.corners)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -40,8 +40,10 @@ class Soup:
     @staticmethod
     def of(corners: np.ndarray, owner: np.ndarray, face: np.ndarray) -> Soup:
         """The facets with corners (n, 3, 3) mm, owner (n,) and face index (n,); those without area are left out."""
-        across = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
-        length = np.linalg.norm(across, axis=1)
+        from seamcheck.joint.heights import area_vectors, lengths
+
+        across = area_vectors(corners)
+        length = lengths(across)
         keep = length > 1e-12
         corners, owner, face, area = corners[keep], owner[keep], face[keep], length[keep]
         normal = across[keep] / area[:, None]
@@ -124,12 +126,12 @@ class Segments:
 
 def box_tree(soup: Soup) -> shapely.STRtree:
     """Boxes of facets, seen along z, to be found by place."""
-    low, high = soup.corners[:, :, :2].min(axis=1) - 1e-6, soup.corners[:, :, :2].max(axis=1) + 1e-6
     import shapely  # here: who reads kept sections cuts none
 
-    from seamcheck.joint.heights import spans
+    from seamcheck.joint.heights import bounds_of, spans
 
-    return shapely.STRtree(spans(low, high))
+    low, high = bounds_of(soup.corners[:, :, :2])
+    return shapely.STRtree(spans(low - 1e-6, high + 1e-6))
 
 
 def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shapely.STRtree | None = None) -> Segments:
