@@ -6,7 +6,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.heights import spans
+from seamcheck.joint.facets import spans
 
 _ASIDE = 0.35  # a border point counts for the side on which it lies at least this much square to the path
 _ROUNDS = 5  # of moving a point to the middle; the second already moves by less than is measured

@@ -7,7 +7,7 @@ from weakref import WeakKeyDictionary
 import numpy as np
 
 from seamcheck.joint.constants import ON_NORMAL, PULL_SHOWN
-from seamcheck.joint.heights import area_vectors, lengths
+from seamcheck.joint.facets import area_vectors, lengths
 from seamcheck.kernel import Body
 from seamcheck.kernel.normals import spread_normals
 

@@ -11,8 +11,9 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, NEAR
+from seamcheck.joint.facets import area_vectors, bounds_of, lengths
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import area_vectors, bounds_of, heights_at, lengths
+from seamcheck.joint.heights import heights_at
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 

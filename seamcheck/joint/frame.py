@@ -32,9 +32,8 @@ class Frame:
     def local(self, points: np.ndarray) -> np.ndarray:
         """Assembly coordinates (n, 3) or (..., 3) to frame coordinates, mm."""
         moved = np.asarray(points) - self.origin
-        return np.asarray(
-            (moved.reshape(-1, 3) @ self.axes.T).reshape(moved.shape)
-        )  # threes of corners one by one: twice as long
+        rows = moved.reshape(-1, 3) @ self.axes.T  # facet by facet it takes twice as long
+        return np.asarray(rows.reshape(moved.shape))
 
     def world(self, points: np.ndarray) -> np.ndarray:
         """Frame coordinates (n, 3) or (..., 3) to assembly coordinates, mm."""

@@ -8,8 +8,9 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.joint.facets import cross, spans
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import cross, heights_at, spans
+from seamcheck.joint.heights import heights_at
 from seamcheck.joint.regions import points_along
 from seamcheck.kernel import Body
 

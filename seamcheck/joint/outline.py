@@ -10,8 +10,8 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.joint.facets import cross
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import cross
 from seamcheck.joint.light import flat_boxes
 from seamcheck.joint.regions import seen_facets
 from seamcheck.kernel import Body

@@ -15,8 +15,9 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.constants import LEAST_SHARE, ON_EACH_OTHER
 from seamcheck.joint.contact import STEEPEST, Coverage, Surface
+from seamcheck.joint.facets import bounds_of
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import bounds_of, heights_at
+from seamcheck.joint.heights import heights_at
 from seamcheck.joint.regions import points_along, union_region
 from seamcheck.kernel import Body
 

@@ -8,7 +8,7 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from seamcheck.joint.heights import cross, spans
+from seamcheck.joint.facets import cross, spans
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -9,8 +9,8 @@ import shapely
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
+from seamcheck.joint.facets import cross, spans
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import cross, spans
 from seamcheck.kernel.distance import line_hits
 from seamcheck.measure.material.optics import entry_points, refract
 from seamcheck.measure.path import Course, field_circle

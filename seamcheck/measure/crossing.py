@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import shapely
 
-from seamcheck.joint.heights import spans
+from seamcheck.joint.facets import spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.body import Facets
 from seamcheck.kernel.boxes import boxes_meet

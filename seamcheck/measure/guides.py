@@ -10,8 +10,8 @@ import shapely
 
 from seamcheck.catalogue.kinds import PLAIN_WALL
 from seamcheck.joint import Joint
+from seamcheck.joint.facets import spans
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import spans
 from seamcheck.measure.depth import Overlap
 from seamcheck.measure.overlap import are_near
 from seamcheck.measure.ridge import rib_faces, ridge

@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 
 from seamcheck.joint import Joint
-from seamcheck.joint.heights import spans
+from seamcheck.joint.facets import spans
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.kernel.distance import shape_distance

@@ -11,8 +11,9 @@ from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint import Joint
+from seamcheck.joint.facets import area_vectors, lengths
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import area_vectors, heights_at, lengths, tree_of
+from seamcheck.joint.heights import heights_at, tree_of
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 from seamcheck.measure.table import Survey

@@ -12,7 +12,7 @@ from dataclasses import replace
 import numpy as np
 import shapely
 
-from seamcheck.joint.heights import spans
+from seamcheck.joint.facets import spans
 from seamcheck.sections.slices import Segments, Soup, cut
 
 _STRAIGHT = 1e-10  # mm that a station lies off the line through another, and of u, so that they lie on one line

@@ -10,7 +10,7 @@ from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import Contour, Path
 from seamcheck.joint import Joint
-from seamcheck.joint.heights import bounds_of
+from seamcheck.joint.facets import bounds_of
 from seamcheck.joint.light import flat_boxes
 from seamcheck.kernel import Body
 from seamcheck.sections.slices import BASE, COVER, OTHER, Soup

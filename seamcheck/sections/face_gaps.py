@@ -14,8 +14,9 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from seamcheck.joint.facets import area_vectors, bounds_of, cross, lengths, spans
 from seamcheck.joint.frame import Frame
-from seamcheck.joint.heights import area_vectors, bounds_of, cross, lengths, plane_heights, spans
+from seamcheck.joint.heights import plane_heights
 from seamcheck.kernel import Body
 from seamcheck.kernel.boxes import boxes_meet
 

@@ -40,7 +40,7 @@ class Soup:
     @staticmethod
     def of(corners: np.ndarray, owner: np.ndarray, face: np.ndarray) -> Soup:
         """The facets with corners (n, 3, 3) mm, owner (n,) and face index (n,); those without area are left out."""
-        from seamcheck.joint.heights import area_vectors, lengths
+        from seamcheck.joint.facets import area_vectors, lengths
 
         across = area_vectors(corners)
         length = lengths(across)
@@ -128,7 +128,7 @@ def box_tree(soup: Soup) -> shapely.STRtree:
     """Boxes of facets, seen along z, to be found by place."""
     import shapely  # here: who reads kept sections cuts none
 
-    from seamcheck.joint.heights import bounds_of, spans
+    from seamcheck.joint.facets import bounds_of, spans
 
     low, high = bounds_of(soup.corners[:, :, :2])
     return shapely.STRtree(spans(low - 1e-6, high + 1e-6))
@@ -292,7 +292,7 @@ def _near(
     The lines of stations that run askew to the frame are taken in pieces, so that their boxes stay narrow: a share
     of _NARROW mm; of runs along an axis, as most are, in one piece.
     """
-    from seamcheck.joint.heights import spans
+    from seamcheck.joint.facets import spans
 
     askew = 2.0 * reach * np.maximum.reduceat(np.abs(u).min(axis=1), runs) > _NARROW if len(runs) else runs > 0
     size = np.diff(np.append(runs, len(points)))
