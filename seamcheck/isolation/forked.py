@@ -9,9 +9,12 @@ from __future__ import annotations
 import os
 import signal
 import sys
+import threading
+import time
 from contextlib import suppress
 from typing import IO
 
+_THREAD_ENDS_S = 0.2  # a thousand times what it takes; threads that a library keeps are waited for in vain
 _allowed = False
 
 
@@ -22,8 +25,16 @@ def allow_forks() -> None:
 
 
 def can_fork() -> bool:
-    """Whether a child may be forked from this process now."""
-    return _allowed and len(os.listdir("/proc/self/task")) == 1
+    """Whether a child may be forked from this process now: it has one thread, also by the system's count.
+
+    A thread that Python knows no more may take the system a moment to end; that is waited for.
+    """
+    if not _allowed or threading.active_count() > 1:
+        return False
+    until = time.monotonic() + _THREAD_ENDS_S
+    while (many := len(os.listdir("/proc/self/task")) > 1) and time.monotonic() < until:
+        time.sleep(0.001)
+    return not many
 
 
 class ForkedChild:

@@ -18,6 +18,7 @@ MOST_BYTES = 1 << 30
 """of one message of a child; the document of 20 000 faces with its pictures takes some 20 MB"""
 
 _PIECE = 1 << 20
+_READER_ENDS_S = 1.0  # at once, unless something that the child started still holds its stream
 _PLAIN = {
     "builtins": {"complex", "set", "frozenset", "slice", "range", "bytearray"},
     "collections": {"Counter", "OrderedDict", "deque"},
@@ -101,21 +102,27 @@ def _exactly(stream: Readable, count: int) -> bytes:
     return bytes(pieces)
 
 
-def messages_from(stream: Readable) -> queue.Queue[Any]:
-    """A queue that a thread fills with what a child writes; None marks its end."""
-    messages: queue.Queue[Any] = queue.Queue()
+class Messages(queue.Queue[Any]):
+    """What a child writes, read by a thread of its own; None marks the end."""
 
-    def fill() -> None:
+    def __init__(self, stream: Readable) -> None:
+        super().__init__()
+        self._stream = stream
+        self._reader = threading.Thread(target=self._fill, daemon=True)
+        self._reader.start()
+
+    def join_reader(self) -> None:
+        """Wait for the thread that reads; the child must have ended."""
+        self._reader.join(_READER_ENDS_S)
+
+    def _fill(self) -> None:
         try:
             while True:
-                messages.put(read_answer(stream))
+                self.put(read_answer(self._stream))
         except NotTaken as why:
-            messages.put(("unexpected", "NotTaken", f"its process sent {why}", ""))
+            self.put(("unexpected", "NotTaken", f"its process sent {why}", ""))
         except Exception:  # the stream ended, or a dying child left half a message
-            messages.put(None)
-
-    threading.Thread(target=fill, daemon=True).start()
-    return messages
+            self.put(None)
 
 
 def tail(chatter: IO[bytes], size: int = 20_000) -> str:

@@ -9,7 +9,7 @@ from collections.abc import Callable, Sequence
 from typing import IO, TYPE_CHECKING, Any
 
 from seamcheck.isolation.forked import ForkedChild, can_fork
-from seamcheck.isolation.frames import messages_from, tail, write_message
+from seamcheck.isolation.frames import Messages, tail, write_message
 from seamcheck.isolation.imports import child_command, child_environment
 from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
 from seamcheck.isolation.outcome import Watch
@@ -58,6 +58,7 @@ def run_isolated(
         child = ForkedChild(chatter) if can_fork() else _fresh_child(chatter)
         assert child.stdin is not None
         assert child.stdout is not None
+        messages = Messages(child.stdout)
         try:
             job = {
                 "function": function,
@@ -66,13 +67,13 @@ def run_isolated(
                 "time_limit_s": time_limit_s,
                 "writable": writable,
             }
-            messages = messages_from(child.stdout)
             with contextlib.suppress(OSError):  # the child is gone already: the watch says how
                 write_message(child.stdin, job)
             return watch.follow(messages, child.pid, child.wait, lambda: tail(chatter))
         finally:
             child.kill()
             child.wait()
+            messages.join_reader()  # the next child may be forked only from a process of one thread
             child.stdout.close()
             with contextlib.suppress(OSError):
                 child.stdin.close()

@@ -17,7 +17,7 @@ from typing import Any
 
 from seamcheck.catalogue.say import refused
 from seamcheck.isolation.fork_server import END, FORK
-from seamcheck.isolation.frames import messages_from, tail, write_message
+from seamcheck.isolation.frames import Messages, tail, write_message
 from seamcheck.isolation.fresh import run_isolated
 from seamcheck.isolation.imports import child_command, child_environment
 from seamcheck.isolation.limits import MEMORY_LIMIT_MB, TIME_LIMIT_S
@@ -210,7 +210,7 @@ class _Server:
                 job["writable"] = limits["writable"]
                 with suppress(OSError):  # the child is gone already: the watch says how
                     write_message(_Sender(ours), job)
-                return watch.follow(messages_from(answers), pid, lambda: _number(ends), lambda: tail(chatter))
+                return watch.follow(Messages(answers), pid, lambda: _number(ends), lambda: tail(chatter))
             finally:
                 with suppress(_ServerGone):
                     self._ask(END, number, [])
