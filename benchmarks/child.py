@@ -77,7 +77,7 @@ def _review(model: str, spacing: float, with_view: bool) -> dict[str, Any]:
 
 def survey(model: str, spacing: float) -> dict[str, Any]:
     """All columns of the sections at one station spacing (mm), without the interface; then with it."""
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     joint, contour, settings = _traced(model)
     from seamcheck.measure import survey_joint

@@ -15,7 +15,6 @@ import time
 from collections.abc import Callable, Hashable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from contextlib import contextmanager
-from dataclasses import fields, is_dataclass, replace
 from functools import partial, wraps
 from multiprocessing import get_context
 from pathlib import Path
@@ -24,6 +23,8 @@ from typing import Any
 
 import click
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import asdict, replace
 from shapely.geometry.base import BaseGeometry
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "tests"))
@@ -142,8 +143,8 @@ def _key(value: Any) -> Hashable:
         return value.wkb
     if isinstance(value, list | tuple):
         return tuple(map(_key, value))
-    if is_dataclass(value):
-        return tuple(_key(getattr(value, one.name)) for one in fields(value))
+    if isinstance(value, Struct):
+        return tuple(map(_key, asdict(value).values()))
     return value if isinstance(value, str | int | float | None) else id(value)
 
 

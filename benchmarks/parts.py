@@ -174,7 +174,7 @@ def _middle_samples() -> list[Path]:
 
 _FILL = """
 import json, os, sys, time
-from dataclasses import replace
+from msgspec.structs import replace
 from pathlib import Path
 sys.path[:0] = [{root!r}, {root!r} + "/tests", {root!r} + "/tests/scanning"]
 from scan_fakes import Fakes, canned

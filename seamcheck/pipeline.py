@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from importlib import import_module
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
+
+from msgspec.structs import replace
 
 from seamcheck.assembly.source import Given, file_facts
 from seamcheck.catalogue.say import refused, say

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from typing import Any
 
+from msgspec import Struct
+from msgspec.structs import replace
 from OCP.Bnd import Bnd_Box
 from OCP.BRep import BRep_Tool
 from OCP.BRepBndLib import BRepBndLib
@@ -33,8 +34,7 @@ _OPEN_SHARE = 0.1  # a shell with fewer free edges than this share is a solid wi
 _OPEN_SHARE_OF_SOLIDS = 0.5  # the same for what the file lists as a solid: a box without its lid has a third
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Body:
+class Body(Struct, frozen=True, eq=False):
     """One body as it stands in its product, unplaced, mm.
 
     Attributes

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from seamcheck.assembly.text import StepText, without_strings
 from seamcheck.catalogue.say import Value, say
@@ -33,8 +34,7 @@ _NAMED = {
 }  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class LengthUnit:
+class LengthUnit(Struct, frozen=True):
     """A length unit: its name, '' where the file declares none, and its size in mm."""
 
     name: str

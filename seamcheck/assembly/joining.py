@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
 from typing import Any
 
+from msgspec import Struct
+from msgspec.structs import replace
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Fuse
 from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
 from OCP.BRepCheck import BRepCheck_Analyzer
@@ -24,8 +25,7 @@ _BRIDGED = (0.0, 5e-4)  # mm: how far faces that are meant to touch may miss eac
 _SAME_VOLUME = 1e-3  # share of a volume that may get lost: BRepGProp integrates splines to about this
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Joined:
+class Joined(Struct, frozen=True, eq=False):
     """A part made of pieces.
 
     Attributes

@@ -6,7 +6,8 @@ The kernel reads NaN as some number, and a size of 1e300 can cost it all the mem
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from seamcheck.assembly.owners import owner_name
 from seamcheck.assembly.text import StepText
@@ -29,8 +30,7 @@ _LEVELS = 12  # a point of a B-spline's knot lies nine records below its solid
 _MOST = 20  # places that are traced to their body, each at the cost of some searches through the text
 
 
-@dataclass(frozen=True, slots=True)
-class AbsurdNumbers:
+class AbsurdNumbers(Struct, frozen=True):
     """Where a file has numbers that can't be meant.
 
     Attributes

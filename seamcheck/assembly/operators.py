@@ -10,9 +10,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.assembly.owners import decoded
 from seamcheck.assembly.text import StepText, without_strings
@@ -27,8 +27,7 @@ _SCALE = re.compile(rb"#\d+\s*,\s*([-+]?\d+\.?\d*(?:[Ee][-+]?\d+)?)\s*[,)]")
 _OPERATORS = (b"CARTESIAN_TRANSFORMATION_OPERATOR", b"CARTESIAN_TRANSFORMATION_OPERATOR_3D")
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Operator:
+class Operator(Struct, frozen=True, eq=False):
     """One placement that mirrors or scales.
 
     Attributes

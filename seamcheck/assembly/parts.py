@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from typing import Any
 
+from msgspec import Struct, field
 
-@dataclass(frozen=True, slots=True)
-class Entity:
+
+class Entity(Struct, frozen=True):
     """Where a face stands in the STEP file: the record ``#number`` on the line ``line`` (1-based)."""
 
     number: int
     line: int
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Part:
+class Part(Struct, frozen=True, eq=False):
     """One placed body (solid, or sheet body) of the assembly.
 
     Attributes
@@ -52,8 +51,7 @@ class Part:
     joined_to: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class ModelFile:
+class ModelFile(Struct, frozen=True):
     """One file as read: name without folders, SHA-256, schema and length unit as declared."""
 
     name: str
@@ -62,8 +60,7 @@ class ModelFile:
     length_unit: str
 
 
-@dataclass(frozen=True, slots=True)
-class CallOut:
+class CallOut(Struct, frozen=True):
     """A tolerance that a file states on faces, as data.
 
     Attributes
@@ -81,8 +78,7 @@ class CallOut:
     faces: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Assembly:
+class Assembly(Struct, frozen=True, eq=False):
     """All placed bodies of the model, in mm, in one frame.
 
     Attributes

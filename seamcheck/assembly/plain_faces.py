@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.Geom import Geom_Plane
@@ -27,8 +27,7 @@ _COLUMNS = 14
 _ENDLESS = 1e10  # mm; a line without ends has parameters beyond
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Edges:
+class Edges(Struct, frozen=True, eq=False):
     """Straight edges and arcs of circles, as tables: one row for each edge of each face, along its outline.
 
     Attributes
@@ -82,8 +81,7 @@ class Edges:
         return away
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PlainFaces:
+class PlainFaces(Struct, frozen=True, eq=False):
     """Planes between straight edges and arcs of circles: most faces, checked together in a fraction of the time.
 
     Attributes

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from typing import Any
 
+from msgspec import Struct
 from OCP.TCollection import TCollection_AsciiString
 from OCP.TDataStd import TDataStd_Name
 from OCP.TDF import TDF_Label, TDF_LabelSequence, TDF_Tool
@@ -16,8 +16,7 @@ from seamcheck.assembly.colours import Colour, Colours
 from seamcheck.assembly.owners import KERNEL_NAME
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Product:
+class Product(Struct, frozen=True, eq=False):
     """A product placed once in the assembly.
 
     Attributes
@@ -68,8 +67,7 @@ def placed_products(document: Any, placing: Placing = lambda name, place: (name,
         waiting.append(inside)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Place:
+class _Place(Struct, frozen=True, eq=False):
     """A label, with path and location of its parent and the colours above it: of an instance, of a product."""
 
     label: TDF_Label

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, field, replace
 from functools import partial
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+from msgspec import Struct, field
+from msgspec.structs import replace
 from OCP.Bnd import Bnd_Box
 from OCP.BRepBuilderAPI import BRepBuilderAPI_Transform
 from OCP.gp import gp_Pnt, gp_Trsf
@@ -53,8 +54,7 @@ from seamcheck.errors import NotReviewed
 _KERNEL_WORDS = ("SOLID", "SHELL", "FACE", "COMPOUND", "COMPSOLID")  # how the kernel calls a shape without a product
 
 
-@dataclass(slots=True)
-class _Reading:
+class _Reading(Struct):
     """What has been read so far."""
 
     files: list[ModelFile] = field(default_factory=list)
@@ -68,8 +68,7 @@ class _Reading:
     callouts: list[CallOut] = field(default_factory=list)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Known:
+class _Known(Struct, frozen=True, eq=False):
     """A body of a product, prepared once for all instances."""
 
     body: Body
@@ -207,8 +206,7 @@ def _products(
     return _known(second, entities), True
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Transferred:
+class _Transferred(Struct, frozen=True, eq=False):
     document: Any  # keeps the labels alive
     products: list[Product]
     bodies: dict[str, list[Body]]  # by the label's entry

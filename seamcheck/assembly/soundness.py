@@ -8,10 +8,11 @@ it in faces with many holes.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 from OCP.BRep import BRep_Tool
 from OCP.BRepCheck import BRepCheck_Analyzer
 from OCP.BRepGProp import BRepGProp_Domain, BRepGProp_Face, BRepGProp_Vinert
@@ -30,8 +31,7 @@ _MOST_OUTLINES = 8  # the check of one face is quadratic in its outlines; others
 _WORST = 1  # ShapeAnalysis_ShapeTolerance: mode > 0 asks for the largest
 
 
-@dataclass(frozen=True, slots=True)
-class Flaws:
+class Flaws(Struct, frozen=True):
     """What is wrong with a body's faces.
 
     Attributes
@@ -59,8 +59,7 @@ class Flaws:
         return tuple(found)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Faces:
+class Faces(Struct, frozen=True, eq=False):
     """The different faces of a body.
 
     Attributes

@@ -8,9 +8,10 @@ import os
 import re
 import stat
 from contextlib import suppress
-from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path
+
+from msgspec import Struct
 
 from seamcheck.assembly.disguise import what_it_is
 from seamcheck.assembly.names import readable
@@ -29,8 +30,7 @@ _RECORD = re.compile(rb"#\d+\s*=")
 _BYTE_ORDER_MARK = b"\xef\xbb\xbf"
 
 
-@dataclass(frozen=True, slots=True)
-class Source:
+class Source(Struct, frozen=True):
     """One file as it was read.
 
     Attributes
@@ -49,8 +49,7 @@ class Source:
     colours: bool = True
 
 
-@dataclass(frozen=True, slots=True)
-class Given:
+class Given(Struct, frozen=True):
     """A model file as its bytes, for what lies in no file: a member of an archive, what was sent to another machine."""
 
     name: str

@@ -14,8 +14,9 @@ import stat
 import tempfile
 import time
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 VARIABLE = "SEAMCHECK_CACHE"
 """Environment variable: a folder for the cache; empty for none."""
@@ -42,8 +43,7 @@ def default_folder() -> Path | None:
     return user_cache_path("seamcheck", appauthor=False)
 
 
-@dataclass(frozen=True, slots=True)
-class Folder:
+class Folder(Struct, frozen=True):
     """Entries of bytes under keys of hex text.
 
     Attributes

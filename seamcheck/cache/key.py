@@ -6,9 +6,10 @@ import hashlib
 import os
 import sys
 from collections.abc import Sequence
-from dataclasses import fields, replace
 from functools import cache
 from pathlib import Path
+
+from msgspec.structs import asdict, replace
 
 from seamcheck.assembly.parts import ModelFile
 from seamcheck.catalogue.rule import OFF
@@ -43,8 +44,8 @@ def key_of(files: Sequence[ModelFile], settings: Settings) -> str:
     for file in files:
         digest.update(f"{file.name}\0{file.sha256}\0".encode("utf-8", "surrogatepass"))
     asked = measuring(settings)
-    for field in fields(asked):
-        digest.update(f"{field.name}={getattr(asked, field.name)!r}\0".encode("utf-8", "surrogatepass"))
+    for name, value in asdict(asked).items():
+        digest.update(f"{name}={value!r}\0".encode("utf-8", "surrogatepass"))
     digest.update(code().encode())
     return digest.hexdigest()
 

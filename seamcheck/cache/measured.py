@@ -5,8 +5,10 @@ from __future__ import annotations
 import json
 import zlib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from typing import Any
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from seamcheck.assembly.parts import Assembly, CallOut, Entity, ModelFile, Part
 from seamcheck.cache.folder import Folder
@@ -34,8 +36,7 @@ _MOST_RATIO = 100  # unpacked bytes for a packed one
 _ANY_RATIO_BYTES = 20_000_000  # below so many unpacked bytes the ratio does no harm
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Measured:
+class Measured(Struct, frozen=True, eq=False):
     """A model as read, found and surveyed, before any limit and any material.
 
     Attributes

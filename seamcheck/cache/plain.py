@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import base64
 from collections.abc import Mapping
-from dataclasses import fields, is_dataclass
 from typing import Any
 
 import msgspec
@@ -23,8 +22,8 @@ def plain(value: Any, things: Mapping[str, type]) -> Any:
 
     Parameters
     ----------
-    value : None, numbers, text, lists, tuples, mappings with text as keys, arrays, and dataclasses in ``things``
-    things : name -> dataclass
+    value : None, numbers, text, lists, tuples, mappings with text as keys, arrays, and records in ``things``
+    things : name -> class of a record
 
     Raises
     ------
@@ -50,8 +49,8 @@ def plain(value: Any, things: Mapping[str, type]) -> Any:
             raise TypeError(f"a mapping with keys such as {next(iter(value))!r} can't be kept")
         return {key: plain(item, things) for key, item in value.items()}
     name = type(value).__name__
-    if is_dataclass(value) and things.get(name) is type(value):
-        return {_KIND: name, **{f.name: plain(getattr(value, f.name), things) for f in fields(value)}}
+    if isinstance(value, msgspec.Struct) and things.get(name) is type(value):
+        return {_KIND: name, **{field: plain(item, things) for field, item in msgspec.structs.asdict(value).items()}}
     raise TypeError(f"a {name} can't be kept")
 
 

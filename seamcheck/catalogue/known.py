@@ -8,8 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from typing import Any, SupportsFloat
+
+from msgspec import Struct
+from msgspec.structs import force_setattr, replace
 
 STANDINGS: dict[str, str] = {
     "measured": "from the model",
@@ -33,8 +35,7 @@ def standing_sentence(standing: str) -> str:
     return f"{text[0].upper()}{text[1:]}."
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(Struct, frozen=True):
     """One number, its unit, its range and its standing.
 
     Attributes
@@ -57,9 +58,9 @@ class Known:
         if self.standing not in STANDINGS:
             raise ValueError(f"unknown standing {self.standing!r}")
         if self.low != self.low:  # not a number: no range given
-            object.__setattr__(self, "low", self.value)
+            force_setattr(self, "low", self.value)
         if self.high != self.high:
-            object.__setattr__(self, "high", self.value)
+            force_setattr(self, "high", self.value)
         if not self.low <= self.value <= self.high:
             raise ValueError(f"{self.value} does not lie in its range {self.low} to {self.high}")
 

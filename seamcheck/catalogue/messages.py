@@ -8,7 +8,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from seamcheck.catalogue.kind_words import base_of, worded
 from seamcheck.catalogue.kinds import KINDS
@@ -39,8 +40,7 @@ def lap_kind(kind: str) -> str:
     return f"rib-missing.{kind}"
 
 
-@dataclass(frozen=True, slots=True)
-class Wording:
+class Wording(Struct, frozen=True):
     """English texts with {places}: what is said, what to do about it, and what goes wrong otherwise."""
 
     says: str

@@ -5,10 +5,11 @@ from __future__ import annotations
 import math
 import tomllib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from typing import Any
+
+from msgspec import Struct
 
 from seamcheck.catalogue.known import rounded
 from seamcheck.catalogue.material_notes import MATERIAL_NOTES
@@ -50,8 +51,7 @@ def interface_width(chi: float, segment: float = SEGMENT) -> float:
     return math.inf if chi <= 0.0 else 2.0 * segment / math.sqrt(6.0 * chi)
 
 
-@dataclass(frozen=True, slots=True)
-class PairCheck:
+class PairCheck(Struct, frozen=True):
     """Outcome of the pair check.
 
     Attributes

@@ -6,10 +6,11 @@ import difflib
 import re
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from typing import Any
+
+from msgspec import Struct
 
 from seamcheck.catalogue.known import Known, assumed, given, remembered
 from seamcheck.catalogue.say import say
@@ -55,8 +56,7 @@ FILLER_CONDUCTIVITY = remembered(1.0, "W/(m·K)", say("known.glass"))
 FILLER_HEAT = remembered(0.8, "J/(g·K)", say("known.filler"))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Polymer:
+class Polymer(Struct, frozen=True, eq=False):
     """One row of the table.
 
     Attributes
@@ -124,8 +124,7 @@ class Polymer:
         return assumed(value, "1", source, value * 0.95, value * 1.05)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Compound:
+class Compound(Struct, frozen=True, eq=False):
     """A polymer with its fillers: what a part is moulded from.
 
     Attributes
@@ -255,8 +254,7 @@ class Compound:
         )
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PolymerTable:
+class PolymerTable(Struct, frozen=True, eq=False):
     """All polymers that are known, by symbol."""
 
     polymers: Mapping[str, Polymer]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from msgspec import Struct, field
 
 from seamcheck.catalogue.formula import names
 from seamcheck.catalogue.quantities import QUANTITIES
@@ -53,8 +53,7 @@ ACCEPTED_EVERYWHERE = {
 """Reasons for which no quantity is reported as not measured, and why."""
 
 
-@dataclass(frozen=True, slots=True)
-class Bound:
+class Bound(Struct, frozen=True):
     """One side on which a value can fail.
 
     Attributes
@@ -109,8 +108,7 @@ class Bound:
         return bool(self.below_zero) and value < -slack
 
 
-@dataclass(frozen=True, slots=True)
-class Check:
+class Check(Struct, frozen=True):
     """One column judged by a rule.
 
     Attributes
@@ -140,8 +138,7 @@ class Check:
         return self.quantity or self.column
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(Struct, frozen=True):
     """One rule, declared once; help, documents, reports and schema take their words from here.
 
     Attributes

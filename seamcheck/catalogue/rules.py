@@ -8,7 +8,7 @@ limit on ``rib_width_root / wall_width`` would therefore flag sound ribs and mis
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from seamcheck.catalogue.interface_rules import INTERFACE_RULES
 from seamcheck.catalogue.material_rules import MATERIAL_RULES

@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
-from dataclasses import dataclass
 from functools import cache
 from string import Formatter
 from typing import Any
+
+from msgspec import Struct
 
 from seamcheck.catalogue.kind_words import worded
 
@@ -34,8 +35,7 @@ _FINEST = 4
 """Decimals of an inch that say enough: 0.0001 in are 0.0025 mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Voice:
+class Voice(Struct, frozen=True):
     """How a report speaks.
 
     Attributes

@@ -8,11 +8,11 @@ from __future__ import annotations
 import importlib
 import sys
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
+from msgspec import Struct
 
 from seamcheck.catalogue.voice import LANGUAGES, LENGTHS, Voice, speaking, tr
 from seamcheck.cli.ci import shown
@@ -35,8 +35,7 @@ _SHOW = "Show"
 _SECTION = "Write to files ('-' is standard output)"
 
 
-@dataclass(frozen=True, slots=True)
-class Output:
+class Output(Struct, frozen=True):
     """One kind of file.
 
     Attributes

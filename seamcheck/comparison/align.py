@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.comparison.nearest import NearestPoints, find_nearest
 from seamcheck.comparison.paths import SeamPath
@@ -14,8 +14,7 @@ from seamcheck.comparison.paths import SeamPath
 _SIDES = (("inner", "outer"), ("outer", "inner"))
 
 
-@dataclass(frozen=True, eq=False)
-class JointPair:
+class JointPair(Struct, frozen=True, eq=False, dict=True):
     """One joint of both reviews, its old seam brought into the new model's coordinates.
 
     Attributes
@@ -43,8 +42,7 @@ class JointPair:
         return mark
 
 
-@dataclass(frozen=True, eq=False)
-class Alignment:
+class Alignment(Struct, frozen=True, eq=False, dict=True):
     """All joints of both reviews: pairs, and those without a counterpart."""
 
     pairs: tuple[JointPair, ...]

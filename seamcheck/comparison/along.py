@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.rule import ACCEPTED_EVERYWHERE
@@ -20,8 +20,7 @@ LEAST = 2 * PAD
 UP, DOWN, MEASURED, LOST = "more", "less", "measured now", "no longer measured"
 
 
-@dataclass(frozen=True, eq=False)
-class Change:
+class Change(Struct, frozen=True, eq=False, dict=True):
     """One contiguous stretch of a path of the new seam on which a quantity changed in one way.
 
     Attributes
@@ -52,8 +51,7 @@ class Change:
         return None if self.old is None or self.new is None else self.new - self.old
 
 
-@dataclass(frozen=True, eq=False)
-class Places:
+class Places(Struct, frozen=True, eq=False, dict=True):
     """Where a path of the new seam is compared: at its own stations, and at those of the old seam that lie on it.
 
     All arrays have one entry for each place, in the order of ``s``.

@@ -7,10 +7,10 @@ one rule can exchange names when one of them goes. So the place decides, and the
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
+from msgspec import Struct, field
 from scipy.spatial import cKDTree
 
 from seamcheck.catalogue.quantities import QUANTITIES
@@ -32,8 +32,7 @@ NEW, WORSE, SAME, BETTER, FIXED = "new", "worse", "same", "better", "fixed"
 Finding = Mapping[str, Any]
 
 
-@dataclass(frozen=True, eq=False)
-class Match:
+class Match(Struct, frozen=True, eq=False, dict=True):
     """One finding of the new review and what it was before.
 
     Attributes
@@ -52,8 +51,7 @@ class Match:
     is_piece: bool = False
 
 
-@dataclass(frozen=True, eq=False)
-class Matching:
+class Matching(Struct, frozen=True, eq=False, dict=True):
     """All findings of both reviews: ``now`` in the order of the new review, ``fixed`` in that of the old."""
 
     now: tuple[Match, ...]

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.comparison.nearest import find_nearest
 from seamcheck.comparison.paths import SeamPath
@@ -23,8 +23,7 @@ _POINTS = 120
 _BEAM = 1.0  # degrees between the beams after the motion
 
 
-@dataclass(frozen=True, eq=False)
-class Found:
+class Found(Struct, frozen=True, eq=False, dict=True):
     """The motion that takes the old seam onto the new one.
 
     Attributes

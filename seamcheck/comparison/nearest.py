@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 from scipy.spatial import cKDTree
 
 from seamcheck.comparison.paths import SeamPath
@@ -26,8 +26,7 @@ SMOOTH = 0.966
 _NEIGHBOURS = 12
 
 
-@dataclass(frozen=True, eq=False)
-class NearestPoints:
+class NearestPoints(Struct, frozen=True, eq=False, dict=True):
     """For each of m points its nearest place on some paths.
 
     Attributes

@@ -6,10 +6,10 @@ Outlines and stations are those of the documents' part "view"; nothing is measur
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.comparison.align import JointPair, align
 from seamcheck.comparison.along import changes_of
@@ -25,8 +25,7 @@ MOST = 150
 """So many places of a path are shown, and those where a quantity changed most."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Place:
+class Place(Struct, frozen=True, eq=False):
     """One place of the new seam and its counterpart on the old one.
 
     Attributes
@@ -42,8 +41,7 @@ class Place:
     old: tuple[np.ndarray, np.ndarray]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Overlay:
+class Overlay(Struct, frozen=True, eq=False):
     """The places of one path of the new seam; ``worst`` is the one where most changed."""
 
     joint: str

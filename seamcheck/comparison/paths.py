@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Any
 
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.comparison.rigid import Rigid
 from seamcheck.report.review import ContourReview
 
 
-@dataclass(frozen=True, eq=False)
-class SeamPath(ContourReview):
+class SeamPath(ContourReview, frozen=True, eq=False, dict=True):
     """One path of a seam as a document holds it, with what comparing it needs."""
 
     def moved(self, motion: Rigid) -> SeamPath:

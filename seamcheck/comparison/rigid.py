@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 
-@dataclass(frozen=True, eq=False)
-class Rigid:
+class Rigid(Struct, frozen=True, eq=False, dict=True):
     """x -> turn @ x + shift.
 
     Attributes

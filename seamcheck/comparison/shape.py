@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.comparison.align import JointPair
 from seamcheck.comparison.nearest import NearestPoints
@@ -16,8 +16,7 @@ LEAST = 0.5
 """mm: shorter stretches of seam without a counterpart are the ends of others, not added or removed."""
 
 
-@dataclass(frozen=True, eq=False)
-class Piece:
+class Piece(Struct, frozen=True, eq=False, dict=True):
     """A stretch of one seam that the other does not have.
 
     Attributes
@@ -32,8 +31,7 @@ class Piece:
     at: np.ndarray
 
 
-@dataclass(frozen=True, eq=False)
-class Shift:
+class Shift(Struct, frozen=True, eq=False, dict=True):
     """Distances between the two centre lines, after the motion of the whole.
 
     Attributes

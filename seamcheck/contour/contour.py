@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Path:
+class Path(Struct, frozen=True, eq=False):
     """One stretch of the mid-line, densely sampled, in the joint's press frame.
 
     Attributes
@@ -34,8 +33,7 @@ class Path:
     end_room: tuple[float, float] = (0.0, 0.0)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Contour:
+class Contour(Struct, frozen=True, eq=False):
     """All paths of one joint; junctions "J1" -> (3,) mm in the press frame; rib_width : mm, typical.
 
     untraced : mm of the band along which no path runs

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
 from scipy.spatial import Voronoi
@@ -17,8 +17,7 @@ _SPLINTER = 0.1  # of the longest connected part: shorter ones are what a narrow
 _SPUR = 2.2  # a side branch shorter than this many local half-widths only leads into a corner
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Chain:
+class Chain(Struct, frozen=True, eq=False):
     """A stretch of the skeleton: points (n, 2) mm; closed; ends: node numbers of junctions, None for an open end."""
 
     points: np.ndarray

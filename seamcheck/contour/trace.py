@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.catalogue.say import refused
 from seamcheck.contour.contour import Contour, Path
@@ -78,8 +78,7 @@ def _typical_width(polygons: list[shapely.Polygon]) -> float:
     return float(2 * sum(p.area for p in polygons) / sum(p.length for p in polygons))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Run:
+class _Run(Struct, frozen=True, eq=False):
     """A chain whose nodes lie on the exact middle: points (n, 2), closed, junction number (or None) at each end."""
 
     points: np.ndarray

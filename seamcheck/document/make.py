@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict
 from importlib import resources
 from typing import Any, cast
 
 import numpy as np
 from msgspec import UNSET
-from msgspec.structs import replace
+from msgspec.structs import asdict, replace
 
 from seamcheck.assembly.parts import Assembly, ModelFile, Part
 from seamcheck.catalogue.cautions import (

@@ -21,10 +21,11 @@ import base64
 import binascii
 import math
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import force_setattr
 
 from seamcheck.errors import SeamcheckError
 
@@ -42,8 +43,7 @@ SHADE = ("station", "low", "high", "share", "u", "v", "along", "part", "leans")
 """Fields of one strip of the rib top in the shade: numbers in mm, None where not known."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class SectionSet:
+class SectionSet(Struct, frozen=True, eq=False):
     """Section outlines along one path.
 
     Attributes
@@ -101,7 +101,7 @@ class SectionSet:
             ("face", face),
             ("slope", slope),
         ):
-            object.__setattr__(self, name, value)
+            force_setattr(self, name, value)
 
     def slope_at(self, station: int) -> float:
         """Slope of the rib top at a station; 0 where it has no section."""
@@ -121,8 +121,7 @@ class SectionSet:
         return self.segments[part], self.owner[part]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Mesh:
+class Mesh(Struct, frozen=True, eq=False):
     """Display mesh of one part.
 
     Attributes
@@ -150,9 +149,9 @@ class Mesh:
             raise ViewDamaged(f"Mesh of part {self.part!r}: {len(triangles)} triangles, {len(face)} face numbers.")
         if not np.all(np.isfinite(positions)):
             raise ViewDamaged(f"Mesh of part {self.part!r}: a position is not a number.")
-        object.__setattr__(self, "positions", positions)
-        object.__setattr__(self, "triangles", triangles)
-        object.__setattr__(self, "face", face)
+        force_setattr(self, "positions", positions)
+        force_setattr(self, "triangles", triangles)
+        force_setattr(self, "face", face)
 
 
 def pack_view(sections: Iterable[SectionSet] = (), meshes: Iterable[Mesh] = ()) -> dict[str, Any]:

@@ -6,7 +6,6 @@ it takes plain values, arrays, and seamcheck's own records and errors. Nothing e
 
 from __future__ import annotations
 
-import dataclasses
 import io
 import os
 import pickle
@@ -89,7 +88,7 @@ class _Values(pickle.Unpickler):
 
 def _is_record(kind: type) -> bool:
     """Whether objects of a class only hold values: errors, sentences, data classes, records of the document."""
-    return issubclass(kind, Exception | str) or dataclasses.is_dataclass(kind) or hasattr(kind, "__struct_fields__")
+    return issubclass(kind, Exception | str) or hasattr(kind, "__struct_fields__")
 
 
 def _exactly(stream: Readable, count: int) -> bytes:

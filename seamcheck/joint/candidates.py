@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import cached_property, partial
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.kinds import WELD_RIB
@@ -39,8 +39,7 @@ _LONG = 0.25  # of the longest level of bands: a shorter one is none of its own
 _ALONG = 0.9986  # cosine of 3 degrees: a direction further from the pull is not the light's
 
 
-@dataclass(frozen=True, eq=False)
-class Candidate:
+class Candidate(Struct, frozen=True, eq=False, dict=True):
     """One reading of one pair.
 
     carrier, counter : part ids; frame : z from carrier into counter

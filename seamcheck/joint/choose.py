@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.assembly.parts import Part
 from seamcheck.catalogue.kinds import STEPPED_LAP
@@ -24,8 +25,7 @@ from seamcheck.kernel.boxes import boxes_meet
 _WORTH_A_WORD = 0.2  # share of the seam's length from which on another rib is mentioned
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Chosen:
+class Chosen(Struct, frozen=True, eq=False):
     """Joints, and what was left out.
 
     Attributes

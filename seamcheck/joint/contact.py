@@ -5,9 +5,8 @@ Everything here works on coarse facets: it finds, it does not measure.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 from scipy.spatial import cKDTree
 
 from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, NEAR
@@ -25,8 +24,7 @@ _ON_AXIS = 0.95  # cosine
 _MOST_DIRECTIONS = 60  # directions tried; a cluster spans 25 degrees
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Surface:
+class Surface(Struct, frozen=True, eq=False):
     """Coarse facets of the faces of one body that lie near the other body.
 
     corners (m, 3, 3) mm; normal (m, 3) unit, outward; area (m,) mm²; face (m,) index
@@ -38,8 +36,7 @@ class Surface:
     face: np.ndarray
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Coverage:
+class Coverage(Struct, frozen=True, eq=False):
     """How much of each face of one side is opposed by the other side.
 
     face (k,) index; share (k,) 0..1 of the face's area; gap (k,) mm mean; gap_min (k,) mm; area (k,) mm²

@@ -2,16 +2,23 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, fields
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.catalogue.kinds import WELD_RIB
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class JointFacts:
+class _Weighed(Struct, frozen=True, eq=False, kw_only=True):
+    kind: str = WELD_RIB
+    confidence: float | None = None
+    left_out: tuple[str, ...] = ()
+    band_width: float = float("nan")
+    step: float = float("nan")
+
+
+class JointFacts(_Weighed, frozen=True, eq=False):
     """One cover, one base, and how they are joined.
 
     Attributes
@@ -35,12 +42,7 @@ class JointFacts:
     beam: np.ndarray
     modelled_state: str
     why: tuple[str, ...]
-    kind: str = field(default=WELD_RIB, kw_only=True)
-    confidence: float | None = field(default=None, kw_only=True)
-    left_out: tuple[str, ...] = field(default=(), kw_only=True)
-    band_width: float = field(default=float("nan"), kw_only=True)
-    step: float = field(default=float("nan"), kw_only=True)
 
     def facts(self) -> dict[str, Any]:
         """These attributes by name."""
-        return {one.name: getattr(self, one.name) for one in fields(JointFacts)}
+        return {name: getattr(self, name) for name in JointFacts.__struct_fields__}

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Container, Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.catalogue.kinds import PLAIN_WALL, WELD_RIB
@@ -37,8 +38,7 @@ _NEAREST = 3  # pairs of parts whose exact distance is taken where none comes ne
 _SAME_WAY = 0.99  # cosine between two directions that are one
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Enumerated:
+class Enumerated(Struct, frozen=True, eq=False):
     """What there is to choose from.
 
     Attributes

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.assembly.parts import Part
@@ -12,8 +10,7 @@ from seamcheck.joint.frame import Frame
 from seamcheck.kernel import Body
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Joint(JointFacts):
+class Joint(JointFacts, frozen=True, eq=False):
     """A seam between two parts.
 
     Attributes
@@ -34,8 +31,8 @@ class Joint(JointFacts):
     region: BaseGeometry
     rounded: bool
     gap: float
-    bodies: dict[str, Body] = field(repr=False)
-    parts: dict[str, Part] = field(repr=False)
+    bodies: dict[str, Body]
+    parts: dict[str, Part]
     other_ribs: tuple[tuple[str, tuple[int, ...]], ...] = ()
 
     @property

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.facets import cross, spans
@@ -15,8 +14,7 @@ from seamcheck.joint.regions import points_along
 from seamcheck.kernel import Body
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class LightSide:
+class LightSide(Struct, frozen=True, eq=False):
     """What lies over the seam on one side.
 
     thickness : mm, median of the part's plastic over the seam; NaN where nothing covers it

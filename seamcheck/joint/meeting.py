@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.constants import LARGEST_GAP, LARGEST_OVERLAP, ON_EACH_OTHER, WIDEST
@@ -24,8 +24,7 @@ ALL_OPPOSED = 0.97
 """Share of a band that is opposed, from which nothing counts as uncovered."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Meeting:
+class Meeting(Struct, frozen=True, eq=False):
     """The faces of one part that face another one along a direction.
 
     one, other : part ids; frame : z from one into the other

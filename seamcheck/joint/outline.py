@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from weakref import WeakKeyDictionary
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.facets import cross
@@ -25,8 +25,7 @@ _SAME_AXIS = 9  # decimals of directions that are one
 _known: WeakKeyDictionary[Body, dict[tuple[str | float, ...], tuple[float, float]]] = WeakKeyDictionary()
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Outline:
+class Outline(Struct, frozen=True, eq=False):
     """A body seen along z of a frame.
 
     around : smallest rectangle round it, in the frame; area : of that, mm²; short, long : its sides, mm

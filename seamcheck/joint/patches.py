@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import cache, partial
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
 from scipy.spatial import cKDTree
@@ -34,8 +34,7 @@ _FULL = 0.6  # mm: beside narrower bands it is tested nearer
 EMPTY = shapely.Polygon()
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Patch:
+class Patch(Struct, frozen=True, eq=False):
     """A connected band of faces of one body that the other body opposes.
 
     faces : indices; region : its projection, mm; gap : mm, area-weighted mean; share : 0..1 opposed

@@ -8,11 +8,11 @@ the product tells nothing; then only solids that share a whole face are pieces: 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from itertools import combinations
 from typing import TYPE_CHECKING
 
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.assembly.parts import Assembly, Part
 from seamcheck.catalogue.message import message_of

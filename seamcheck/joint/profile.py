@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.constants import FREE_ENOUGH, OVERLAPS
@@ -38,8 +38,7 @@ _AGAINST, _HALF = 0.06, 0.5  # mm beside a band where a wall against it has begu
 _INSIDE = 0.02  # mm within the border, where the band's own height is read
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class BorderProfile:
+class BorderProfile(Struct, frozen=True, eq=False):
     """Shares (0 to 1) of a band's border by what lies beside it, and the depth of the floors there.
 
     share : (6,) by EDGE, TRAP, FILLED, GROOVE, RISE, LEVEL

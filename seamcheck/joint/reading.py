@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
-
 import numpy as np
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from seamcheck.assembly.parts import Part
 from seamcheck.catalogue.say import say
@@ -13,8 +13,7 @@ from seamcheck.joint.constants import CLEARLY_THINNER, OPAQUE, THIN
 from seamcheck.joint.light import LightSide
 
 
-@dataclass(frozen=True, slots=True)
-class Evidence:
+class Evidence(Struct, frozen=True):
     """One thing that was measured on a reading.
 
     Attributes
@@ -27,8 +26,7 @@ class Evidence:
     says: str
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Reading:
+class Reading(Struct, frozen=True, eq=False):
     """A way to read a pair of parts.
 
     Attributes

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.catalogue.formula import evaluate, names
 from seamcheck.catalogue.interface_rules import NEEDS
@@ -31,8 +31,7 @@ _NO_COVER = ("hole", "no-cover")
 _COVER_COLUMNS = ("cover_thickness", "cover_thickness_min", "cover_thickness_max")
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Step:
+class Step(Struct, frozen=True, eq=False):
     """One bound at every station of a path: (n,) ``limit``, and the severity of a value beyond it."""
 
     limit: np.ndarray

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from msgspec.structs import replace
 
 from seamcheck.catalogue.formula import evaluate
@@ -51,8 +51,7 @@ def broken_stretches(judging: JointJudge, rule: Rule, check: Check, view: Judged
             yield replace(draft, finding=replace(draft.finding, quantity=check.judged, column=check.column))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Case:
+class _Case(Struct, frozen=True, eq=False):
     """One side of one check on one path: (n,) values, and the column that each comes from."""
 
     judging: JointJudge

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
 from typing import Annotated, Final, Literal
 
 import msgspec
-from msgspec import Meta
+from msgspec import Meta, Struct, field
 
 from seamcheck.catalogue.field_types import LARGEST_COUNT, Count, Point, Real
 from seamcheck.catalogue.keys import QuantityKey, RuleKey
@@ -22,8 +21,7 @@ AT_RISK: Final = "at risk"
 OUTSIDE: Final = "outside"
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class JointResult(JointFacts):
+class JointResult(JointFacts, frozen=True, eq=False):
     """One joint as found and surveyed; everything that judging and the document need of it.
 
     Attributes
@@ -141,8 +139,7 @@ class Finding(msgspec.Struct, frozen=True, forbid_unknown_fields=True, kw_only=T
     places: Annotated[tuple[Place, ...], Meta(description="further places where the same holds")] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Judgement:
+class Judgement(Struct, frozen=True):
     """All findings of a model, in order, and the state of each waiver.
 
     waivers : plain values of each waiver with "state" ('used', 'unused' or 'expired'), and the ids of the

@@ -10,9 +10,9 @@ from __future__ import annotations
 import cmath
 import hashlib
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 CELL = 10.0
 """mm: edge of the cells into which places are sorted."""
@@ -22,8 +22,7 @@ _LONG, _LOPSIDED, _SQUARE = 0.1, 0.05, 0.1  # moments of the seam's shape beyond
 _HEAVIER = 0.01  # lopsidedness along a known direction that tells its two ends apart
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class JointFrame:
+class JointFrame(Struct, frozen=True, eq=False):
     """A frame that moves and rotates with its joint.
 
     Attributes

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from OCP.Bnd import Bnd_Box
 from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Surface
@@ -67,8 +67,7 @@ Near = Callable[[np.ndarray], np.ndarray]
 """Of boxes (n, 6) mm, the numbers (k,) of those that reach into some room."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Facets:
+class Facets(Struct, frozen=True, eq=False):
     """Triangles of some faces: corners (m, 3, 3) mm, outward by the right hand; face (m,) face index."""
 
     corners: np.ndarray

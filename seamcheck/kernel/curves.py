@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.GCPnts import GCPnts_QuasiUniformDeflection
@@ -24,8 +24,7 @@ _LEAST_SIDE = 0.1  # of the chord error: the mesher makes none shorter
 _WITHIN = np.array([1 / 6, 1 / 3, 1 / 2, 2 / 3, 5 / 6])  # places between two nodes where the distance is looked at
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class EdgeLine:
+class EdgeLine(Struct, frozen=True, eq=False):
     """An edge as a polyline: at (k,) parameters ascending, points (k, 3) mm; k >= 2."""
 
     at: np.ndarray
@@ -100,8 +99,7 @@ def _off(curve: BRepAdaptor_Curve, at: float, vertex: Any) -> float:
     return float(curve.Value(at).Distance(BRep_Tool.Pnt_s(vertex)))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class EdgePieces:
+class EdgePieces(Struct, frozen=True, eq=False):
     """An edge cut into pieces, and its first two derivatives in the middle of each.
 
     start, end, first, second : (k, 3); ends : (2, 3) unit tangents at both ends of the edge

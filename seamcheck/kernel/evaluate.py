@@ -8,10 +8,10 @@ longer to load than a review takes to evaluate); whatever else there is, the ker
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from OCP.Geom import Geom_BezierSurface, Geom_BSplineCurve, Geom_BSplineSurface, Geom_TrimmedCurve
 from OCP.Geom2d import Geom2d_BSplineCurve, Geom2d_Line, Geom2d_TrimmedCurve
 from OCP.GeomConvert import GeomConvert
@@ -22,8 +22,7 @@ Function = Callable[[np.ndarray], np.ndarray]
 """Of parameters (n,) or (n, 2) the points (n, dimension)."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class SurfaceFunction:
+class SurfaceFunction(Struct, frozen=True, eq=False):
     """Points (n, 3) mm of a surface at parameters (n, 2).
 
     at : these; grid : at all pairs of parameters (n,) and (m,) the points (n, m, 3), where there is a quicker way

@@ -6,10 +6,9 @@ where the constrained Delaunay triangulation of GEOS takes 0.4 s.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely import Polygon
 
 _SAME = 7  # decimals of a mm to which shared corners of edges agree
@@ -108,8 +107,7 @@ def fan(ring: list[Corner], normal: list[float]) -> np.ndarray | None:
     return corners[[(0, k, k + 1) for k in range(1, len(ring) - 1)]]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Nodes:
+class _Nodes(Struct, frozen=True, eq=False):
     """Where the nodes of the plane lie in space, so that faces side by side share theirs to the last digit.
 
     flat (n,) complex, ascending; points (n, 3) mm

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from OCP.BOPAlgo import BOPAlgo_PaveFiller
 from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.BRepAlgoAPI import BRepAlgoAPI_Common, BRepAlgoAPI_Cut, BRepAlgoAPI_Fuse
@@ -60,8 +60,7 @@ class NotCut(SeamcheckError):
         return f"The joint could not be cut into the part: {self.why}."
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Axes:
+class Axes(Struct, frozen=True, eq=False):
     """A right-handed frame: origin (3,) mm, axes (3, 3) rows x, y, z."""
 
     origin: np.ndarray
@@ -79,8 +78,7 @@ Line = Sequence[tuple[tuple[float, float], tuple[float, float], float]]
 """A closed chain of (start, end, bulge): bulge 0 a straight line, else the tangent of a quarter of an arc's angle."""
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """A region of the frame's plane, with holes, carried along z from ``low`` to ``high`` (mm).
 
     outline_low, outline_high : the outline at both heights, piece by piece the same; holes_low, holes_high alike

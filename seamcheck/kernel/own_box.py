@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from OCP.BRep import BRep_Tool
 from OCP.BRepAdaptor import BRepAdaptor_Curve, BRepAdaptor_Surface
 from OCP.BRepTools import BRepTools
@@ -21,8 +21,7 @@ _ON_EDGE, _IN_FACE = 33, 11  # points along a bent edge; rows and columns of poi
 _SAME_PLANE, _INSIDE = 9, 1e-6  # decimals of planes that are one; mm that a box must lie within a hull
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class OwnBox:
+class OwnBox(Struct, frozen=True, eq=False):
     """The box round a body with its shortest side along the direction in which the body is thinnest.
 
     axes : (3, 3) rows are unit vectors in assembly coordinates, along the thinnest, the short and the long side
@@ -86,8 +85,7 @@ def face_spread(face: Any) -> np.ndarray:
     )
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Hull:
+class Hull(Struct, frozen=True, eq=False):
     """Convex hull of points.
 
     corners : (n, 3) mm, those of the points that are its corners; all of them where they lie in a plane

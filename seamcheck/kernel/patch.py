@@ -7,9 +7,9 @@ tens of thousands where rows and columns need some thousand.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.kernel.evaluate import SurfaceFunction
 from seamcheck.kernel.refine import SurfaceMesh
@@ -28,8 +28,7 @@ Counts = Callable[[np.ndarray, np.ndarray], tuple[int, int]]
 """Of the lowest and the highest parameters (2,) the columns and rows between them."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Border:
+class Border(Struct, frozen=True, eq=False):
     """Nodes on the border of a face, each once: nodes (k, 3) mm, uv (k, 2) their parameters."""
 
     nodes: np.ndarray
@@ -177,8 +176,7 @@ def _unit(uv: np.ndarray) -> np.ndarray:
     return np.where(unit < _ON_SIDE, 0.0, np.where(unit > 1 - _ON_SIDE, 1.0, unit))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Ring:
+class _Ring(Struct, frozen=True, eq=False):
     """The border: nodes along u = 0, u = 1, v = 0 and v = 1, corners included; unit (k, 2) of all nodes."""
 
     left: np.ndarray

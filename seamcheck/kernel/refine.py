@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.kernel.evaluate import Function
 
@@ -13,8 +12,7 @@ _MOST_TRIANGLES = 300_000
 _MOST_NODES = 1 << 31
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class SurfaceMesh:
+class SurfaceMesh(Struct, frozen=True, eq=False):
     """nodes (n, 3) mm on the surface; uv (n, 2) their parameters; index (m, 3) of the triangles' corners.
 
     near (m,) bool : triangles that are known to lie near enough to the surface; None: of none it is known

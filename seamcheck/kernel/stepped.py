@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from OCP.BRep import BRep_Builder
 from OCP.BRepBuilderAPI import BRepBuilderAPI_MakeFace, BRepBuilderAPI_MakePolygon, BRepBuilderAPI_Sewing
 from OCP.BRepCheck import BRepCheck_Analyzer
@@ -25,8 +25,7 @@ SEWN = 1e-5
 """mm within which edges of neighbouring faces are one."""
 
 
-@dataclass(frozen=True, slots=True)
-class Wall:
+class Wall(Struct, frozen=True):
     """A wall between the same line at two heights (mm): upright, or leaning with arcs that stay concentric."""
 
     low: float
@@ -35,8 +34,7 @@ class Wall:
     line_high: Line
 
 
-@dataclass(frozen=True, slots=True)
-class Flat:
+class Flat(Struct, frozen=True):
     """A level face at a height (mm), with holes."""
 
     height: float

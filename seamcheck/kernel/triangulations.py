@@ -7,10 +7,10 @@ from __future__ import annotations
 
 import io
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from OCP.BinTools import BinTools
 from OCP.BRep import BRep_Builder, BRep_Tool
 from OCP.TopLoc import TopLoc_Location
@@ -20,8 +20,7 @@ _FORMAT = b"Open CASCADE Topology V4,"
 _SECTION = b"\nTriangulations "
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Triangulation:
+class Triangulation(Struct, frozen=True, eq=False):
     """nodes (n, 3) mm in the frame of the face's surface; uv (n, 2) their parameters, None without; index (m, 3)."""
 
     nodes: np.ndarray

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy as np
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from seamcheck.measure.table import PathSurvey, Shade, Survey
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Column:
+class Column(Struct, frozen=True, eq=False):
     """One quantity along one path.
 
     Attributes
@@ -51,8 +51,7 @@ def value_of(value: float | None, at: np.ndarray | Sequence[float] | None = None
     return {"value": value, "at": None if at is None else [float(c) for c in at], "why": why, **more}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Additions:
+class Additions(Struct, frozen=True, eq=False):
     """What one module adds to the survey of a joint.
 
     Attributes

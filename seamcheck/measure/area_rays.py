@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.facets import cross, spans
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class AreaBorders:
+class AreaBorders(Struct, frozen=True, eq=False):
     """An area, and its borders as segments: start, end (m, 2) mm, with their tree."""
 
     area: BaseGeometry

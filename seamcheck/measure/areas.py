@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.sections.integrals import Strips, centre_of_area, positive_area
 
 _REACHED = 1e-6  # mm between the lowered opposite part and a wall that it has reached
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class RibSide:
+class RibSide(Struct, frozen=True, eq=False):
     """One side of the rib in n sections.
 
     above : heights of the rib over its top, from P to the floor; sections : n
@@ -30,8 +28,7 @@ class RibSide:
         return positive_area(self.above, depth, np.arange(len(ended)) < first[self.above.row], self.sections)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class TrapRoom:
+class TrapRoom(Struct, frozen=True, eq=False):
     """The room of the flash trap on one side of n sections, whatever the opposite part is lowered by.
 
     Attributes
@@ -77,8 +74,7 @@ class TrapRoom:
         return np.asarray(self.gaps.a < end[self.gaps.row] - 1e-6)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class SideAreas:
+class SideAreas(Struct, frozen=True, eq=False):
     """One side of all sections: rib and trap; unknown : (stations,) bool, at which the trap has no area."""
 
     rib: RibSide
@@ -86,8 +82,7 @@ class SideAreas:
     unknown: np.ndarray
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Areas:
+class Areas(Struct, frozen=True, eq=False):
     """Areas at a collapse; called with mm from initial contact: melt, inner and outer trap, mm² at each station.
 
     Attributes

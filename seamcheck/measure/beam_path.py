@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.contour import Contour
 from seamcheck.joint import Joint
@@ -24,24 +23,21 @@ SIDES = {"inner": -1.0, "outer": 1.0}
 _TOP = 0.02  # mm: how far the entry may lie off the cover's top face
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Top:
+class Top(Struct, frozen=True, eq=False):
     """The cover's top over stations: place (n, 3) and normal (n, 3) in the model's coordinates, NaN for none."""
 
     place: np.ndarray
     normal: np.ndarray
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Source:
+class Source(Struct, frozen=True, eq=False):
     """Pivot (3,) mm, or None and a direction (3,) for a parallel beam."""
 
     pivot: np.ndarray | None
     direction: np.ndarray
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Entries:
+class Entries(Struct, frozen=True, eq=False):
     """Where both edges of the beam enter the cover on their way to the level of the rib top.
 
     inner, outer : (n, 3) mm, NaN where it is not known; way : (n,) mm in the plastic, the longer one; width : (n,) mm

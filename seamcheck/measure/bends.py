@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from scipy.spatial import cKDTree
 
 from seamcheck.joint import Joint
@@ -19,8 +19,7 @@ _SAME = 1e-3  # mm between ends of edges that meet
 _CORNER = 1.5  # mm round a corner within which edges do not tell how the line bends
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Bends:
+class Bends(Struct, frozen=True, eq=False):
     """Edges of the rib's top seen along the press direction.
 
     tree : of the pieces; curvature (m, 2) 1/mm, vector from each piece toward its centre of curvature

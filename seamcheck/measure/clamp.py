@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.say import say
@@ -53,16 +53,14 @@ def clamp_values(
     return Additions({**found, "clamp_share": _share(survey, view, land, tilted, clamp, margin)})
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Tilted:
+class _Tilted(Struct, frozen=True, eq=False):
     """Faces of the cover that would be land if they were square to the beam: where, and their tilt in degrees."""
 
     area: BaseGeometry
     degrees: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Above:
+class _Above(Struct, frozen=True, eq=False):
     """Facets that may rise above a land: triangles (m,) as seen along the beam, begins (m,) mm, their body's lowest."""
 
     sheet: Sheet

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.measure.additions import Column, Columns
 from seamcheck.sections.levels import crossings, nearest_end
@@ -23,8 +23,7 @@ _JOINED = 1e-5  # mm between the ends of two lines that continue each other
 _FAR = 1e5  # mm: distance between stations on the common axis of ends
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Land:
+class Land(Struct, frozen=True, eq=False):
     """width (n,) mm; tilt (n,) degrees; why (n,) reason, '' where measured"""
 
     width: np.ndarray
@@ -32,8 +31,7 @@ class Land:
     why: np.ndarray
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Lines:
+class _Lines(Struct, frozen=True, eq=False):
     """Cut lines of all stations as seen from P outward with the light above.
 
     station (k,) ascending; a, b (k,) mm from P, a < b; wa, wb (k,) mm, heights against the beam; face (k,)
@@ -57,8 +55,7 @@ class _Lines:
         return np.asarray(self.wa + (at - self.a) / np.maximum(self.b - self.a, 1e-12) * (self.wb - self.wa))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Walk:
+class _Walk(Struct, frozen=True, eq=False):
     """The topmost lines of every station from the corridor's edge outward, as far as they continue.
 
     station (m,) where there is a line at the edge; count (m,) lines; first (m,) place of the first one; along, height
@@ -86,8 +83,7 @@ class _Walk:
         return np.asarray(self.height[line] + part * (self.height[line + 1] - self.height[line]))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class AtSeam:
+class AtSeam(Struct, frozen=True, eq=False):
     """What the clamp land begins from, at each section.
 
     level (n,) mm, height of the rib top in the press frame; plastic (n,) mm of cover over P; light_side (n,) mm from
@@ -273,7 +269,7 @@ def _stopped(walk: _Walk, lines: _Lines, begin: np.ndarray, end: np.ndarray, sta
     mine = of[lines.station]
     beside = np.flatnonzero((mine >= 0) & (lines.b > begin[mine] + 1e-9) & (lines.a < end[mine] - 1e-6))
     mine = mine[beside]
-    lines = _Lines(*(getattr(lines, name)[beside] for name in _Lines.__slots__))
+    lines = _Lines(*(getattr(lines, name)[beside] for name in _Lines.__struct_fields__))
     over = np.zeros(len(mine), dtype=bool)
     for edge in (lines.a, lines.b):
         at = np.clip(edge, begin[mine], end[mine])

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.kernel import Body
 from seamcheck.kernel.distance import contains, line_hits
@@ -17,8 +17,7 @@ _PLACES, _WAYS = 10, 6  # of each overlap at which, and directions in which its 
 _SAME_WAY, _SQUARE = np.cos(np.radians(15.0)), np.cos(np.radians(18.0))
 
 
-@dataclass(frozen=True, slots=True)
-class Overlap:
+class Overlap(Struct, frozen=True):
     """One place where a cover part and another part interpenetrate.
 
     depth : mm; at : (3,) mm in it; along : unit vector in which the depth lies
@@ -83,8 +82,7 @@ def _in_both(one: Body, other: Body, points: np.ndarray) -> np.ndarray:
     return held
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Spot:
+class _Spot(Struct, frozen=True, eq=False):
     """A place (3,) just inside both bodies; the faces that cross there, and their outward normals (3,)."""
 
     inside: np.ndarray

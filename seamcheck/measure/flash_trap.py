@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.measure.additions import Column, Columns
 from seamcheck.measure.areas import RibSide, TrapRoom
@@ -20,8 +21,7 @@ _NO_AREA = 1e-6  # mm²: of a trap that is none, because the opposite part ends 
 _AS_NEAR = 0.01  # mm: a lip's top is reached where the gap is within this of its smallest
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Trap:
+class Trap(Struct, frozen=True, eq=False):
     """The flash trap on one side.
 
     area : (n,) mm²; lip_gap : (n,) mm, NaN where open or closed by another rib; is_open : (n,) 1.0 or 0.0, NaN without
@@ -40,7 +40,7 @@ class Trap:
 
     def at(self, rows: np.ndarray) -> Trap:
         """The traps, mm² and mm, of rows (k,), numbers of some of the (n,)."""
-        columns = (name for name in Trap.__slots__ if name != "room")
+        columns = (name for name in Trap.__struct_fields__ if name != "room")
         return replace(self, **{name: getattr(self, name)[rows] for name in columns})
 
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.sections.intervals import Side
 from seamcheck.sections.rows import first_true, shifted, take
@@ -20,8 +19,7 @@ _AS_FAR = 0.01  # mm beyond the edge that the rib has elsewhere, up to which a l
 _ROOT = 0.5  # mm: a flat right behind a slope of less than 30 degrees still is the floor
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Floor:
+class Floor(Struct, frozen=True, eq=False):
     """The trap floor beside the rib.
 
     height : (n,) mm from the floor up to the rib top; NaN where the flank has no shoulder

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.catalogue.kinds import PLAIN_WALL
 from seamcheck.joint import Joint
@@ -25,8 +25,7 @@ OFF = 1e-3  # mm from the ends of a flank at which it is cut
 _BEHIND = 0.1  # mm that flanks may overlap; what lies further behind is something else
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Cut:
+class Cut(Struct, frozen=True, eq=False):
     """A flank cut level: ends (k, 2, 2) mm in the view, normal (k, 2) unit vectors out of the material."""
 
     ends: np.ndarray
@@ -86,8 +85,7 @@ def play_between(one: Cut, other: Cut, near: float = NEAR) -> tuple[float, np.nd
     return float(sign[k] * size[k]), at[k]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Flank:
+class Flank(Struct, frozen=True, eq=False):
     """The steep facets of one face: corners (m, 3, 3) mm and normal (m, 3) in the view; low, high mm."""
 
     part: str
@@ -104,8 +102,7 @@ class Flank:
         return float(self.corners[:, :, 2].max())
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Guide:
+class Guide(Struct, frozen=True, eq=False):
     """Two flanks that pass each other.
 
     play : mm at the end of the travel, at (3,) mm in the view; depth : mm of common height at initial contact, negative

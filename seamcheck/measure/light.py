@@ -7,9 +7,9 @@ the way.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
@@ -83,8 +83,7 @@ def _shadows(
             yield _shadow(path, share, blockers, int(a + np.nanargmin(share[a:b])), joint), np.arange(a, b)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Moved:
+class _Moved(Struct, frozen=True, eq=False):
     """Rays from a stretch of the cover's top to the source, among obstacles of which one part is moved aside.
 
     start, out : (n, 3) in the view; reach : (n,) mm

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
@@ -30,8 +29,7 @@ _HOLD_EVERYWHERE = frozenset((
 """Quantities that need no section across the rib."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class RibTop:
+class RibTop(Struct, frozen=True, eq=False):
     """The rib's top seen along the press direction.
 
     region : polygons, holes filled; holes : polygons; junctions (k, 2) mm; width : mm, typical; median : mm, of the

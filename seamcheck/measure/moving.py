@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.joint import Joint
 from seamcheck.joint.facets import spans
@@ -20,8 +20,7 @@ _CHORD, _ANGLE = 0.05, 0.35  # mm and radians of the facets by which it is first
 _SAME = 1e-3  # of the normals of planes that are parallel
 
 
-@dataclass(frozen=True, slots=True)
-class Moving:
+class Moving(Struct, frozen=True):
     """Part ids: with_cover: the cover and what is connected to it alone; on_both: what touches cover and base."""
 
     with_cover: tuple[str, ...]

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.say import say
@@ -22,8 +21,7 @@ _LOOK = 10.0  # mm from the spot within which other parts are measured
 _TURNS, _STILL = 30, 1e-7  # steps of the search for the nearest place, and mm that it may still move
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Lit:
+class Lit(Struct, frozen=True, eq=False):
     """The strip of the beam where it meets the rib.
 
     Attributes

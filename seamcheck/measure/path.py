@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 from scipy.spatial import cKDTree
 
 from seamcheck.contour import Contour, Path
@@ -19,8 +18,7 @@ _RUN, _MOST_RUNS = 8, 512  # nodes whose common box is looked at first, and how 
 _EQUAL = 1e-6  # mm, and of a slope: of places that differ by less the first one is named, not one that noise picks
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Course:
+class Course(Struct, frozen=True, eq=False):
     """All paths of a contour in the view.
 
     points (n, 3) mm; path (n,) index; s (n,) mm along its path

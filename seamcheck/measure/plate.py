@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 _FINE, _MOST = 160, 6000.0  # nodes round the outline; inner nodes at most
 _ACROSS = 12.0  # elements at least over the narrowest extent, in terms of area over half the perimeter
@@ -14,8 +14,7 @@ _OFF = 0.6  # of the spacing that inner nodes keep from the outline
 _WHOLE = 1e-3  # share of the area by which the elements may miss the outline
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Edge:
+class Edge(Struct, frozen=True, eq=False):
     """What a plate does to its support, at even places along its outline.
 
     s : (n,) mm from the outline's start; moment : (n,) N (N·mm for each mm) where it is clamped; load_clamped,

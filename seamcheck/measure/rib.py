@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.contour import Path
 from seamcheck.measure.additions import Column, Columns
@@ -18,8 +18,7 @@ from seamcheck.sections.stretches import cell_lengths, weighted_median
 _SHARES = (0.4, 0.5, 0.6)  # of the rib's height, at which its flanks are met
 
 
-@dataclass(frozen=True, slots=True)
-class Usual:
+class Usual(Struct, frozen=True):
     """Medians of the whole seam, mm: width of the rib's top, and height above its floors."""
 
     width: float

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import deque
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from scipy.spatial import cKDTree
 from shapely.geometry.base import BaseGeometry
 
@@ -136,8 +136,7 @@ def missing_width(width: np.ndarray, median: float) -> np.ndarray:
     return np.where(off > _TAKEN, off, 0.0)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class LoweredTop:
+class LoweredTop(Struct, frozen=True, eq=False):
     """Where the rib's top is narrower than elsewhere: what lies there, not far below it, is the rib's own.
 
     zone, holes : in the view; places : (n, 3) mm, stations in the view; depth : mm below the top that is the rib's own

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.catalogue.say import say
 from seamcheck.contour import Contour
@@ -69,8 +69,7 @@ def support_values(joint: Joint, contour: Contour, survey: Survey) -> Additions:
     return Additions(values, columns)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Below:
+class _Below(Struct, frozen=True, eq=False):
     """What lies straight below stations.
 
     depth : (n,) mm to where the material first ends, NaN unknown; again : (n,) bool, whether more comes below that;
@@ -102,8 +101,7 @@ def _below(points: np.ndarray, under: Sheet, over: Sheet) -> _Below:
     return _Below(depth, np.isfinite(air), air, facet)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Opening:
+class Opening(Struct, frozen=True, eq=False):
     """An opening below a stretch of the seam.
 
     Attributes

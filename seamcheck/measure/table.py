@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
+from msgspec import Struct, field
 
 AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
 """collapse from initial contact, mm -> melt, inner and outer trap area, each (n,) mm², NaN where not measured."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Shade:
+class Shade(Struct, frozen=True, eq=False):
     """Strips of the rib top that some or all of the light does not reach, for pictures.
 
     Attributes
@@ -36,7 +35,7 @@ class Shade:
 
     def joined(self, other: Shade) -> Shade:
         """Both, one after the other."""
-        return Shade(*(np.concatenate([getattr(self, f), getattr(other, f)]) for f in Shade.__slots__))
+        return Shade(*(np.concatenate([getattr(self, f), getattr(other, f)]) for f in Shade.__struct_fields__))
 
     def at(self, sections: np.ndarray) -> Shade:
         """The strips of all stations, from those of their sections: (n,) the number of each station's section."""
@@ -45,12 +44,11 @@ class Shade:
         begin, times = (np.cumsum(count) - count)[self.station], count[self.station]
         strip = np.repeat(np.arange(len(times)), times)
         nth = np.arange(len(strip)) - np.repeat(np.cumsum(times) - times, times)
-        rest = (getattr(self, name)[strip] for name in Shade.__slots__[1:])
+        rest = (getattr(self, name)[strip] for name in Shade.__struct_fields__[1:])
         return Shade(order[begin[strip] + nth], *rest)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PathSurvey:
+class PathSurvey(Struct, frozen=True, eq=False):
     """One path of the contour with its stations.
 
     Attributes
@@ -90,8 +88,7 @@ class PathSurvey:
     shade: Shade | None = None
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Interruption:
+class Interruption(Struct, frozen=True, eq=False):
     """A stretch where the rib is missing between two open ends that face each other.
 
     length : mm along the missing stretch; at : (3,) its middle; ends : ((path id, 0 or -1), ...)
@@ -102,8 +99,7 @@ class Interruption:
     ends: tuple[tuple[str, int], ...]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Survey:
+class Survey(Struct, frozen=True, eq=False):
     """All that was measured on one joint.
 
     paths : one table each

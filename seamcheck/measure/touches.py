@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.catalogue.say import say, together
 from seamcheck.joint import Joint
@@ -24,8 +24,7 @@ _SLIM = 0.02  # mm: overlaps of facets narrower than this are looked at exactly
 _INTO = -1e-3  # mm: parts that are nearer than this are drawn into each other
 
 
-@dataclass(frozen=True, slots=True)
-class Touch:
+class Touch(Struct, frozen=True):
     """Something that the cover meets while it sinks.
 
     gap : mm along the beam as drawn; at : (3,) mm on the lower face, in the model's coordinates
@@ -38,8 +37,7 @@ class Touch:
     other: tuple[str, int]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Sinking:
+class Sinking(Struct, frozen=True, eq=False):
     """What moves, from where, and what of the rib melts: all that is needed to look for touches.
 
     joint; survey : widths and heights say which faces are the rib's own; moving : parts; contact : mm that the cover

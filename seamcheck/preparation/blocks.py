@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.assembly import read_assembly
 from seamcheck.joint import join_pieces
@@ -36,8 +36,7 @@ _COLOURS = {CLAMP: (0.55, 0.58, 0.62, 1.0), NEST: (0.45, 0.40, 0.33, 1.0), PLATE
 Ring = tuple[tuple[float, float, float], ...]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Drawn:
+class Drawn(Struct, frozen=True, eq=False):
     """What was drawn for one joint; rings are of (x, y, z) mm in the model's coordinates.
 
     Attributes

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -26,8 +27,7 @@ LEVEL = 0.05
 """mm: a cover's top that differs less than this in height along the seam is level."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Tool:
+class Tool(Struct, frozen=True, eq=False):
     """One body: name, solid, rings of its foot (n, 2) mm in the frame, and mm² of land below it."""
 
     name: str
@@ -36,8 +36,7 @@ class Tool:
     area: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Site:
+class Site(Struct, frozen=True, eq=False):
     """What a clamp is drawn by.
 
     Attributes

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -30,8 +30,7 @@ def press_frame(joint: Mapping[str, Any]) -> Frame:
     return Frame(frame.world(np.array([at[0], at[1], float(np.median(local[:, 2]))])), frame.axes)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Lamp:
+class Lamp(Struct, frozen=True, eq=False):
     """Where the beam comes from, in the frame.
 
     Attributes
@@ -128,8 +127,7 @@ def _strip(one: np.ndarray, other: np.ndarray, closed: bool) -> list[BaseGeometr
     return [hull for hull in hulls if isinstance(hull, Polygon)]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Foot:
+class Foot(Struct, frozen=True, eq=False):
     """Where one body of a clamp stands at the level, in the frame.
 
     Attributes

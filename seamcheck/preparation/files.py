@@ -6,10 +6,10 @@ import csv
 import io
 import json
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.catalogue.cautions import CAUTION_TEXTS, CAUTIONS, SHORT_CAUTION
 from seamcheck.catalogue.voice import tr, translated
@@ -29,8 +29,7 @@ NEED = {True: "energy_j_per_mm", False: "energy_share"}
 """Whether the need is in J/mm -> name of its column."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Program:
+class Program(Struct, frozen=True, eq=False):
     """The strokes of one joint in the order of welding, and what stands at the head of their files.
 
     Attributes

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
+
+from msgspec import Struct
 
 from seamcheck.catalogue.voice import tr
 from seamcheck.preparation.path import Drive
@@ -13,8 +14,7 @@ from seamcheck.settings.declared import USUAL_SPEED
 from seamcheck.settings.settings import Settings
 
 
-@dataclass(frozen=True, slots=True)
-class Sourced:
+class Sourced(Struct, frozen=True):
     """A number and where it comes from, in words; None where nothing gives one."""
 
     value: float | None

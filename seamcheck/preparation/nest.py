@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely import Polygon
 
 from seamcheck.joint.frame import Frame
@@ -27,8 +27,7 @@ FLOOR, WALL = 10.0, 8.0
 """mm: how far the block goes on below the pocket's floor and beside its walls. Assumption."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Nest:
+class Nest(Struct, frozen=True, eq=False):
     """The block; low : mm in the frame, its floor; grip : mm, its depth; rings of the pocket and of what it carries
     (n, 2) mm."""
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.preparation.strokes import Stroke
 
@@ -23,8 +24,7 @@ HEAT, MELT, AREA = "heat model", "energy to melt", "melted area"
 """Where a need comes from, the best first."""
 
 
-@dataclass(frozen=True, slots=True)
-class Drive:
+class Drive(Struct, frozen=True):
     """How the path is welded.
 
     Attributes
@@ -41,8 +41,7 @@ class Drive:
     clockwise: bool = False
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Need:
+class Need(Struct, frozen=True, eq=False):
     """Energy (n,) that each millimetre of a stroke asks for, and where that comes from.
 
     energy : J/mm on the cover's top, or as a share of the mean where ``of`` is AREA
@@ -55,8 +54,7 @@ class Need:
     between: float = 0.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class WeldPath:
+class WeldPath(Struct, frozen=True, eq=False):
     """One stroke in the order of welding; a closed one runs on over the overlap.
 
     Attributes

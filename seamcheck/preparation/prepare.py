@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.catalogue.voice import Voice
 from seamcheck.isolation import run_isolated, written_by_child
@@ -29,8 +30,7 @@ if TYPE_CHECKING:
     from seamcheck.report.review import Review
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Preparation:
+class Preparation(Struct, frozen=True, eq=False):
     """What was written: file names -> bytes; the weld paths; reviews with the clamp on the cover, one for each seam."""
 
     files: Mapping[str, bytes]

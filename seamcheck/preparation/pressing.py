@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.measure.flattening import stiffness
 from seamcheck.preparation.corridor import column
 from seamcheck.settings.settings import Settings
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Pressing:
+class Pressing(Struct, frozen=True, eq=False):
     """What presses at every station (n,) of a contour; NaN where it is not known.
 
     Attributes

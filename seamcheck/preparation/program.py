@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.joint.frame import Frame
 from seamcheck.preparation.corridor import Lamp, press_frame, tops_of
@@ -18,8 +18,7 @@ from seamcheck.preparation.strokes import strokes_of
 from seamcheck.settings.settings import Settings
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Site:
+class Site(Struct, frozen=True, eq=False):
     """Frame of a joint, where its beam comes from, and the scanner over it."""
 
     frame: Frame

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.catalogue.voice import decimal_sign, localised, tr
 from seamcheck.joint.frame import Frame
@@ -34,8 +34,7 @@ NEAR = 0.3
 """mm that a supporting face may lie beside the mid-line or below the material that it supports."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Trial:
+class Trial(Struct, frozen=True, eq=False):
     """All that the sheet of one joint is made from.
 
     Attributes

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.joint.frame import Frame
 from seamcheck.measure.material.optics import refract
@@ -19,8 +19,7 @@ Tops = Callable[[np.ndarray], tuple[np.ndarray, np.ndarray]]
 """Places (n, 3) near the cover's top -> a place on it (n, 3) and the unit normal there (n, 3), all in the frame."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Field:
+class Field(Struct, frozen=True, eq=False):
     """A scanner over a seam.
 
     Attributes

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 STRAIGHT_ON = 75.0
 """Degrees: where paths meet, the two that turn least into each other are one stroke, up to this turn. Assumption."""
@@ -17,8 +17,7 @@ Half = tuple[int, int]
 _AHEAD = 2.0  # mm from a junction within which the direction of a path is taken
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Stroke:
+class Stroke(Struct, frozen=True, eq=False):
     """A line along the middle of the rib's top; a closed one does not repeat its first row.
 
     Attributes

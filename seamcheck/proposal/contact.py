@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.contour import trace_contour
@@ -24,8 +25,7 @@ DEPTH_SPACING = 3.0
 """mm along the seam between the places where the wall's depth is taken."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Contact:
+class Contact(Struct, frozen=True, eq=False):
     """A flat contact as a joint can use it: base's frame with z out of the base, faces, region, lines, heights."""
 
     joint: Joint
@@ -87,8 +87,7 @@ def _height_reach(joint: Joint, frame: Frame) -> float:
     return float(np.abs(frame.local(corners)[:, 2]).max()) + 0.1
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Depth:
+class Depth(Struct, frozen=True, eq=False):
     """Material below the contact along the beam: at places s (n,) mm of a mid-line, xy (n, 2), depth (n,) mm."""
 
     line: Line

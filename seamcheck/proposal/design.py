@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy as np
+from msgspec import Struct, field
+from msgspec.structs import replace
 from scipy.optimize import minimize, minimize_scalar
 
 from seamcheck.catalogue.formula import evaluate, names
@@ -36,8 +37,7 @@ _BY_LOWERING = ("free_travel", "lip_gap_inner", "lip_gap_outer")
 _STARTS = (0.8, 1.0, 1.3, 1.7)
 
 
-@dataclass(frozen=True, slots=True)
-class Space:
+class Space(Struct, frozen=True):
     """What a section may take at its scarcest place along the seam, mm.
 
     Attributes
@@ -54,8 +54,7 @@ class Space:
     radius_outer: float = math.inf
 
 
-@dataclass(frozen=True, slots=True)
-class Choices:
+class Choices(Struct, frozen=True):
     """What is fixed beforehand.
 
     Attributes
@@ -77,8 +76,7 @@ class Choices:
     rib_on: str = "base"
 
 
-@dataclass(frozen=True, slots=True)
-class Margin:
+class Margin(Struct, frozen=True):
     """How far a value lies inside one bound: ``share`` of the bound's size, negative outside."""
 
     rule: str
@@ -88,8 +86,7 @@ class Margin:
     share: float
 
 
-@dataclass(frozen=True, slots=True)
-class Design:
+class Design(Struct, frozen=True):
     """A section with its margins; ``fits`` where no bound and no room is missed."""
 
     section: Section

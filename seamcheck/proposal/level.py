@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.say import say
@@ -42,8 +42,7 @@ CLEAR = 0.1
 """mm beside and below the traps in which no other face of the part may lie where they are built in."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Trap:
+class Trap(Struct, frozen=True, eq=False):
     """The flash trap on one side of a rib, and the lowered land beyond it.
 
     Attributes

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
 from itertools import combinations, product
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.proposal.design import LEAST_FLOOR, LEAST_LIP, LEAST_RISE, LEAST_TRAP
 
@@ -44,8 +45,7 @@ _GRIDS = {1: (1.5, 0.01), 2: (1.0, 0.02), 3: (0.8, 0.1)}
 """How many dimensions move -> how far is looked, and in which steps, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Side:
+class Side(Struct, frozen=True):
     """One side of an existing rib, lengths in mm from the mid-line or below the contact plane.
 
     Attributes
@@ -66,8 +66,7 @@ class Side:
     lip: float | None
 
 
-@dataclass(frozen=True, slots=True)
-class Present:
+class Present(Struct, frozen=True):
     """The section of an existing rib as its review measured it.
 
     Attributes
@@ -93,8 +92,7 @@ class Present:
         return self.inner if name == "inner" else self.outer
 
 
-@dataclass(frozen=True, slots=True)
-class Bounds:
+class Bounds(Struct, frozen=True):
     """(lowest, highest) value that a column may take, each None where it has none."""
 
     column: str

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import msgspec
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.assembly import read_assembly
 from seamcheck.assembly.parts import Assembly, Part

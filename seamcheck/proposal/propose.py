@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.assembly.names import readable
 from seamcheck.catalogue.cautions import CAUTIONS
@@ -36,8 +38,7 @@ SIDES = ("inner", "outer")
 CARRIERS = ("base", "cover")
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Proposal:
+class Proposal(Struct, frozen=True, eq=False):
     """A proposal for one model.
 
     Attributes
@@ -49,11 +50,14 @@ class Proposal:
     """
 
     document: ProposalDocument
-    step: bytes = field(default=b"", repr=False)
-    tools: bytes = field(default=b"", repr=False)
-    review: Review | None = field(default=None, repr=False)
-    before: Review | None = field(default=None, repr=False)
-    as_drawn: Mapping[str, Any] | None = field(default=None, repr=False)
+    step: bytes = b""
+    tools: bytes = b""
+    review: Review | None = None
+    before: Review | None = None
+    as_drawn: Mapping[str, Any] | None = None
+
+    def __repr__(self) -> str:
+        return f"Proposal({self.outcome!r})"
 
     @property
     def outcome(self) -> str:

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely import LinearRing, LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
@@ -24,8 +24,7 @@ SPACING = 0.5
 """mm between the places along the mid-line where room is taken."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Line:
+class Line(Struct, frozen=True, eq=False):
     """One mid-line in the plane of the press frame.
 
     Attributes
@@ -44,8 +43,7 @@ class Line:
         return LinearRing(self.points) if self.closed else LineString(self.points)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Room:
+class Room(Struct, frozen=True, eq=False):
     """Room along one mid-line, station by station.
 
     Attributes
@@ -72,8 +70,7 @@ class Room:
         return 1.0 / most if most > 1e-5 else np.inf
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Net:
+class Net(Struct, frozen=True, eq=False):
     """One loop and the dividing walls inside it, whose mid-lines end on the loop or on each other."""
 
     outline: Line

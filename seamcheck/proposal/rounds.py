@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import tempfile
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import msgspec
+from msgspec import Struct
 
 from seamcheck.catalogue.say import say
 from seamcheck.isolation import run_isolated, written_by_child
@@ -27,8 +27,7 @@ ROUNDS = 3
 """So many times a rib that stands is mended and reviewed before what remains is left."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Drawn:
+class Drawn(Struct, frozen=True, eq=False):
     """A model as it was drawn: per joint what was done, its review, the model and the bodies added or cut away."""
 
     joints: tuple[JointProposal, ...]

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 
 from seamcheck.proposal.contact import Contact, depths_below
 from seamcheck.proposal.design import Choices, Design, Space, design, narrowest, on_grid
@@ -26,8 +26,7 @@ AWAY_STEPS, FINER = (0.5, 0.1), 4
 """mm, steps in which that distance is tried, and so many fine ones on both sides of the best coarse one."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Route:
+class Route(Struct, frozen=True, eq=False):
     """A mid-line with its corner radius (mm), the room along it, the scarcest of it, and the design for that."""
 
     design: Design

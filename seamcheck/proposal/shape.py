@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
+from msgspec.structs import replace
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.say import say
@@ -34,8 +35,7 @@ DRAFTED = 0.03
 """Share by which the draft of flanks and walls may change the volume of a cutting body."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Cut:
+class Cut(Struct, frozen=True, eq=False):
     """The part with the joint, and the named bodies that were taken out of it; they reach above the contact."""
 
     part: Any

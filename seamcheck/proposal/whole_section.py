@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.say import say
@@ -43,8 +43,7 @@ LIP_GAP = 0.2
 """mm that a new lip leaves after the collapse: the middle of what the rule lip-gap allows."""
 
 
-@dataclass(frozen=True, eq=False)
-class Band:
+class Band(Struct, frozen=True, eq=False, dict=True):
     """Mid-lines of the rib in the plane of its frame, and the height of the contact in it, mm."""
 
     frame: Frame

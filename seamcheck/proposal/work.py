@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
+from msgspec import Struct, field
 
 from seamcheck.catalogue.say import TEXTS, say
 from seamcheck.joint import Joint
@@ -14,8 +14,7 @@ from seamcheck.proposal.records import Change, Left
 from seamcheck.settings.settings import Settings
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Mending:
+class Mending(Struct, frozen=True, eq=False):
     """What is being moved of one joint; ``shapes`` changes as moves succeed."""
 
     joint: Joint

@@ -6,10 +6,11 @@ Drawing only: a station counts as broken where a finding of the document says so
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.voice import tr
@@ -37,8 +38,7 @@ NEAR_SHARE = 0.05
 """A value within this share of a bound is drawn as close to it; this changes no verdict."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Edge:
+class Edge(Struct, frozen=True, eq=False):
     """Bounds of one column: contour id -> (n,) float; empty on the side where there is none.
 
     ``judged`` is the quantity that a finding names, ``column`` the one compared (an edge of the strip).
@@ -50,8 +50,7 @@ class Edge:
     high: dict[str, np.ndarray]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Band:
+class Band(Struct, frozen=True, eq=False):
     """One rule of the document for one joint: its limit in words and its edges."""
 
     rule: str
@@ -217,8 +216,7 @@ def worst_state(states: list[np.ndarray], count: int) -> np.ndarray:
     return np.asarray(stack[np.array(GRAVITY)[stack].argmax(axis=0), np.arange(count)])
 
 
-@dataclass(frozen=True, slots=True)
-class Tight:
+class Tight(Struct, frozen=True):
     """Where a rule comes closest to its limit: share of the bound left, value, place; along most of the seam or there.
 
     Of a rule with a finding, what lies apart from its stretches.

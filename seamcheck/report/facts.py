@@ -9,8 +9,9 @@ import math
 import shlex
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
+
+from msgspec import Struct
 
 from seamcheck.catalogue.cautions import CAUTIONS, PRE_CHECK
 from seamcheck.catalogue.quantities import QUANTITIES, REASONS
@@ -43,8 +44,7 @@ def pre_check() -> str:
     return tr(PRE_CHECK)
 
 
-@dataclass(frozen=True, slots=True)
-class Numbered:
+class Numbered(Struct, frozen=True):
     """A finding with its number in the order of harm and its worst station (None: not on a path)."""
 
     number: int

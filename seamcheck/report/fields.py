@@ -7,9 +7,10 @@ from __future__ import annotations
 
 import base64
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
+
+from msgspec import Struct, field
 
 from seamcheck.errors import UsageError
 from seamcheck.settings.answers import Answers
@@ -32,8 +33,7 @@ LONGEST, LARGEST = 120, 400_000
 """Signs of a field, bytes of a logo."""
 
 
-@dataclass(frozen=True, slots=True)
-class Fields:
+class Fields(Struct, frozen=True):
     """Values by the keys of NAMES, in their order, the logo as a data URI ('' for none), and answers given before."""
 
     values: Mapping[str, str] = field(default_factory=dict)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 import msgspec
+from msgspec.structs import replace
 
 from seamcheck.catalogue.kind_words import base_of, word_of, worded
 from seamcheck.catalogue.known import STANDINGS

@@ -5,11 +5,11 @@ from __future__ import annotations
 import io
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
@@ -55,8 +55,7 @@ def render_pictures(document: Document, dpi: int = 150) -> dict[str, bytes]:
     return result
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Place:
+class _Place(Struct, frozen=True, eq=False):
     """What is drawn: the joint, the path and the station, with its values."""
 
     joint: Mapping[str, Any]

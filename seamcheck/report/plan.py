@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.document.view import Mesh, SectionSet, different_rows
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class PlanFrame:
+class PlanFrame(Struct, frozen=True, eq=False):
     """Axes of the plan; the origin is the model's.
 
     right, up : (3,) unit vectors in the plane; toward : (3,) against the beam, towards the reader

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, Self
+
+from msgspec import Struct
 
 if TYPE_CHECKING:
     import numpy as np
@@ -17,8 +18,7 @@ if TYPE_CHECKING:
 EXIT_CODES = {"pass": 0, "attention": 0, "fail": 1, "not-reviewed": 2}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class ContourReview:
+class ContourReview(Struct, frozen=True, eq=False):
     """One path of a seam as measured.
 
     Attributes

@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Any
 
+from msgspec import Struct
 from rich.console import RenderableType
 from rich.text import Text
 
@@ -36,8 +36,7 @@ FEW = 3
 _TONE = {"must-fix": "bold red", "attention": "bold yellow", "note": "cyan"}
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """One paragraph: its text, style, indent of the first and of further lines; ``lead`` signs are bold in ``tone``."""
 
     text: str

@@ -7,11 +7,11 @@ is measured from it (trap, melt, heights) is drawn along it, by a shear v - slop
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
 import shapely
+from msgspec import Struct, field
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.catalogue.voice import tr
@@ -22,8 +22,7 @@ from seamcheck.report.plan import land_side
 from seamcheck.report.section_target import Point, Site, Target, targets, travel
 
 
-@dataclass(frozen=True, slots=True)
-class Dimension:
+class Dimension(Struct, frozen=True):
     """A length between two points, mm; where it shows a finding with its severity, limit and what it should become."""
 
     column: str
@@ -59,8 +58,7 @@ class Dimension:
         return f"{self.title} {self.measure}" + (f" ({self.limit})" if self.limit else "")
 
 
-@dataclass(frozen=True, slots=True)
-class Pin:
+class Pin(Struct, frozen=True):
     """A finding tied to a point of the section, mm."""
 
     number: int
@@ -68,8 +66,7 @@ class Pin:
     tone: str
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class SectionShapes:
+class SectionShapes(Struct, frozen=True, eq=False):
     """What is drawn of one station; every shape in mm, u outward and v against the beam.
 
     torn : break lines, where a part goes on beyond the window

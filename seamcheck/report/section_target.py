@@ -6,10 +6,10 @@ Nothing is decided here: limits, changes and targets are the finding's own, plac
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.report import facts
@@ -22,8 +22,7 @@ _LIP = 0.8
 """How wide a missing lip is drawn at most, mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Target:
+class Target(Struct, frozen=True):
     """Lines where edges should lie, and from where to where they move, mm; in the tone of its finding.
 
     label : what is written beside the start of a move whose length no dimension tells
@@ -35,8 +34,7 @@ class Target:
     label: str = ""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Site:
+class Site(Struct, frozen=True, eq=False):
     """What a section is drawn from at one station; lengths in mm.
 
     value : column -> its value, None where not measured

@@ -7,16 +7,16 @@ carries them as its subfolder of the same name.
 from __future__ import annotations
 
 import os
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from seamcheck.errors import UsageError
 
 __all__ = ["Sample", "samples", "write_samples"]
 
 
-@dataclass(frozen=True, slots=True)
-class Sample:
+class Sample(Struct, frozen=True):
     """One sample model.
 
     Attributes

@@ -5,9 +5,10 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Mapping
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
+
+from msgspec import Struct
 
 from seamcheck.errors import UsageError
 from seamcheck.scanning.pairs import MOST_BYTES
@@ -27,8 +28,7 @@ _NO = ("no", "none", "0", "false")
 _YES = ("", "yes", "1", "true")
 
 
-@dataclass(frozen=True, slots=True)
-class Answer:
+class Answer(Struct, frozen=True):
     """What the table says of one model.
 
     Attributes
@@ -104,8 +104,7 @@ def _direction(cell: str, place: str) -> tuple[float, float, float]:
     return x, y, z
 
 
-@dataclass(frozen=True, slots=True)
-class Answers:
+class Answers(Struct, frozen=True):
     """The table, laid over the settings of the scan."""
 
     table: Mapping[tuple[str, str], Answer]

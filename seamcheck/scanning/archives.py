@@ -12,9 +12,10 @@ import io
 import zipfile
 import zlib
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
 from typing import IO
+
+from msgspec import Struct
 
 from seamcheck.scanning.patterns import ARCHIVE_ENDINGS, GZIP_ENDINGS, Patterns
 
@@ -42,8 +43,7 @@ class Refused(Exception):
         self.code, self.reason = code, reason
 
 
-@dataclass(frozen=True, slots=True)
-class Member:
+class Member(Struct, frozen=True):
     """One model in an archive.
 
     Attributes

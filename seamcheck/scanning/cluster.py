@@ -12,9 +12,11 @@ from collections import deque
 from collections.abc import Callable
 from concurrent.futures import Future
 from contextlib import suppress
-from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.errors import SeamcheckError, UsageError
 from seamcheck.isolation import WarmWorkers
@@ -29,8 +31,7 @@ NO_WORKER_S = 120.0
 """So long a scan waits for a worker when there is none left."""
 
 
-@dataclass(slots=True)
-class _Running:
+class _Running(Struct):
     answer: Future[Outcome]
     worker: str
     remote: Any

@@ -5,8 +5,9 @@ from __future__ import annotations
 import json
 import zlib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
+
+from msgspec import Struct
 
 from seamcheck.report import facts
 from seamcheck.report.facts import Document
@@ -15,8 +16,7 @@ from seamcheck.scanning.picture import seam_picture
 Row = dict[str, Any]
 
 
-@dataclass(frozen=True, slots=True)
-class Digest:
+class Digest(Struct, frozen=True):
     """Rows for the tables of the store, without their key, and the packed document.
 
     Attributes

@@ -8,9 +8,10 @@ import stat
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
 from typing import IO, Any
+
+from msgspec import Struct
 
 from seamcheck.scanning.archives import Refused
 from seamcheck.scanning.errors import cannot_write
@@ -26,8 +27,7 @@ _SETTLED_NS = 2_000_000_000
 _TELLS_CHANGES = os.name == "posix"  # elsewhere st_ctime is when a file was made
 
 
-@dataclass(frozen=True, slots=True)
-class Content:
+class Content(Struct, frozen=True):
     """What a file holds: SHA-256 (hex text) and size of its bytes, and the stamp under which they can be known again.
 
     The stamp is '' where the file may have changed since.

@@ -6,8 +6,9 @@ import os
 import stat
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field
 from pathlib import Path
+
+from msgspec import Struct, field
 
 from seamcheck.assembly.names import readable
 from seamcheck.scanning.archives import Member, Refused
@@ -34,8 +35,7 @@ SKIPPED: dict[str, str] = {
 LookInto = Callable[[Path], "list[Member] | Refused"]
 
 
-@dataclass(frozen=True, slots=True)
-class FoundFile:
+class FoundFile(Struct, frozen=True):
     """One file of a model.
 
     Attributes
@@ -56,8 +56,7 @@ class FoundFile:
     stamp: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Struct, frozen=True):
     """One model, or what stands in the place of one.
 
     Attributes
@@ -90,8 +89,7 @@ def _is_in_archive_at_top(found: Found, first: str) -> bool:
     return file.member is not None and file.place.parent == Path(found.folder) and readable(file.place.name) == first
 
 
-@dataclass(slots=True)
-class OtherFiles:
+class OtherFiles(Struct):
     """What else lay in the folders."""
 
     settings: list[tuple[str, str]] = field(default_factory=list)

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.assembly.names import readable
 from seamcheck.assembly.parts import ModelFile
@@ -30,8 +32,7 @@ PRELOAD = ("seamcheck.scanning.warm_up",)
 """What a warm process loads for reviews of a scan."""
 
 
-@dataclass(frozen=True, slots=True)
-class JobFile:
+class JobFile(Struct, frozen=True):
     """One file of a model: where it lies, or its bytes (for workers that can't see it)."""
 
     name: str
@@ -41,8 +42,7 @@ class JobFile:
     data: bytes | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Job:
+class Job(Struct, frozen=True):
     """One review to do.
 
     Attributes
@@ -66,8 +66,7 @@ class Job:
     kept: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
+class Outcome(Struct, frozen=True):
     """What came of a job.
 
     Attributes

@@ -5,8 +5,9 @@ from __future__ import annotations
 import csv
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from seamcheck.errors import UsageError
 from seamcheck.scanning.patterns import stem
@@ -16,8 +17,7 @@ MOST_BYTES = 20_000_000
 """Of a list of files; a line has some 100."""
 
 
-@dataclass(frozen=True, slots=True)
-class PairRule:
+class PairRule(Struct, frozen=True):
     """Two words by which the names of two files differ: 'ws-7-lid.step' and 'ws-7-case.step'."""
 
     cover: str

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fnmatch import translate
 from functools import cache
 from re import Pattern, compile
+
+from msgspec import Struct
 
 from seamcheck.errors import UsageError
 
@@ -17,8 +18,7 @@ ARCHIVE_ENDINGS = (".zip", ".stpz", ".gz")
 DEFAULT = ("*.step", "*.stp", "*.p21", "*.stpz", "*.step.gz", "*.stp.gz", "*.p21.gz", "*.zip")
 
 
-@dataclass(frozen=True, slots=True)
-class Patterns:
+class Patterns(Struct, frozen=True):
     """Patterns for the names of files, upper and lower case alike; ``*``, ``?`` and ``[...]`` as in a shell."""
 
     patterns: tuple[str, ...] = DEFAULT

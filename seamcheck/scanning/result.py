@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from seamcheck.errors import REASONS, UsageError
 from seamcheck.scanning.answers import NO_SEAM
@@ -19,8 +20,7 @@ ANY = "any"
 """Stands for every reason."""
 
 
-@dataclass(frozen=True, slots=True)
-class ScanResult:
+class ScanResult(Struct, frozen=True):
     """Numbers of one scan.
 
     Attributes

@@ -5,10 +5,12 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict
 from datetime import date
 from pathlib import Path
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import asdict
 
 from seamcheck.settings.file import NAME, first_in, read_found, read_settings
 from seamcheck.settings.settings import Settings
@@ -57,6 +59,8 @@ def review_key(files: Sequence[tuple[str, str]], settings: str, version: str) ->
 def _plain(value: Any) -> Any:
     if isinstance(value, Mapping):
         return {str(key): _plain(item) for key, item in value.items()}
+    if isinstance(value, Struct):
+        return _plain(asdict(value))
     if isinstance(value, list | tuple):
         return [_plain(item) for item in value]
     if value is None or isinstance(value, bool | int | str):

@@ -8,12 +8,14 @@ import tempfile
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, wait
-from dataclasses import dataclass, field, replace
 from datetime import date
 from itertools import islice
 from os import PathLike, fsencode, fspath, scandir
 from pathlib import Path
 from typing import Any
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from seamcheck.assembly.names import readable
 from seamcheck.cache.folder import UNFINISHED
@@ -56,8 +58,7 @@ WRITTEN = (LOCK, STORE, f"{STORE}-wal", f"{STORE}-shm", f"{STORE}-journal", "pag
 _BATCH = 200
 
 
-@dataclass(slots=True)
-class Progress:
+class Progress(Struct):
     """Where a scan is; given to ``on_progress`` now and then, the same object each time.
 
     Attributes
@@ -193,8 +194,7 @@ def scan(
             return ScanResult.of(store, target, progress.reviewed, file)
 
 
-@dataclass(frozen=True, slots=True)
-class Limits:
+class Limits(Struct, frozen=True):
     """Of every review: s, MB, and MB that one member of an archive may unpack to."""
 
     time_s: float

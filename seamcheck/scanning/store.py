@@ -13,11 +13,13 @@ import sqlite3
 import time
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from importlib import resources
 from pathlib import Path
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.assembly.names import readable
 from seamcheck.scanning.digest import Digest, text, unpack
@@ -36,8 +38,7 @@ _BUSY_S = 600.0
 _SQLITE_LEAST = (3, 37, 0)  # STRICT tables
 
 
-@dataclass(frozen=True, slots=True)
-class Listed:
+class Listed(Struct, frozen=True):
     """A model as it goes into the list.
 
     Attributes

@@ -7,10 +7,10 @@ stations between two corners, the first and the last have equal sections, all of
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 
 import numpy as np
 import shapely
+from msgspec.structs import replace
 
 from seamcheck.joint.facets import spans
 from seamcheck.sections.slices import Segments, Soup, cut

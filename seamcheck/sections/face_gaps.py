@@ -7,11 +7,11 @@ polygon: a vertex of one facet over the other, or a crossing of two edges. No ra
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import partial
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 from seamcheck.joint.facets import area_vectors, bounds_of, cross, lengths, spans
@@ -33,8 +33,7 @@ _ROUNDED_UP = 1.0 + 1e-9  # of an area that bounds others
 _MOST_FACES = 10_000_000
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class FaceList:
+class FaceList(Struct, frozen=True, eq=False):
     """Faces of several bodies: part (n,) index into ``ids``, face (n,), box (n, 6) in the view."""
 
     ids: tuple[str, ...]
@@ -102,8 +101,7 @@ class FaceList:
         )
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Sheet:
+class Sheet(Struct, frozen=True, eq=False):
     """Facets in the view: corners (m, 3, 3), normal (m, 3), part (m,) index, face (m,)."""
 
     corners: np.ndarray
@@ -129,8 +127,7 @@ class Sheet:
         return bounds_of(self.corners)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Gaps:
+class Gaps(Struct, frozen=True, eq=False):
     """Places where two facets come nearest: one entry per pair of facets.
 
     upper, lower (k,) facets; gap (k,) mm, the smallest over the overlap; at (k, 2) where; area (k,) mm² and
@@ -206,12 +203,12 @@ def gaps(
             most = min(most, max(enough, known.least))
             left = left[(bound[left] <= most) & known.may_change(left, bound[left], room[left])]
         few, many = (4 * few, many) if len(soon) else (few, 2 * many)
-    every = Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__slots__))
+    every = Gaps(*(np.concatenate([getattr(some, name) for some in found]) for name in Gaps.__struct_fields__))
     pair = one * len(lower.face) + other
     asked = np.argsort(pair)
     met = every.upper * len(lower.face) + every.lower
     order = np.argsort(asked[np.searchsorted(pair[asked], met)])  # least bound first
-    return Gaps(*(getattr(every, name)[order] for name in Gaps.__slots__))
+    return Gaps(*(getattr(every, name)[order] for name in Gaps.__struct_fields__))
 
 
 class _Known:

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.sections.intervals import Side
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Strips:
+class Strips(Struct, frozen=True, eq=False):
     """Intervals of some sections, and a height at both ends of each: only those that something is measured of.
 
     row (k,) number of the section, ascending; a, b (k,) mm from P, a < b; value_a, value_b (k,) mm

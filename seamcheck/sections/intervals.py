@@ -5,9 +5,9 @@ All sections at once, as flat arrays; from them dense tables (stations x interva
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields, replace
-
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.sections.slices import BASE, COVER, OTHER, Segments
 
@@ -20,8 +20,7 @@ SLIVER = 0.02  # mm: neighbouring faces may be this far apart and still count as
 DEEPEST_OVERLAP = 1.5  # mm: how deep the parts may overlap as drawn before their surfaces would be confused
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Layers:
+class Layers(Struct, frozen=True, eq=False):
     """What lies over and under elementary intervals across the rib.
 
     a, b : u at both ends, mm
@@ -45,8 +44,7 @@ class Layers:
     blocked: np.ndarray
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Intervals(Layers):
+class Intervals(Layers, frozen=True, eq=False):
     """Elementary intervals of all sections; every array has one entry per interval, in order; station : index."""
 
     station: np.ndarray
@@ -78,7 +76,7 @@ def decompose(
         parts.append(replace(found, station=found.station + start))
     if len(parts) == 1:
         return parts[0]
-    names = [each.name for each in fields(Intervals)]
+    names = Intervals.__struct_fields__
     return Intervals(*(np.concatenate([getattr(part, name) for part in parts]) for name in names))
 
 
@@ -251,8 +249,7 @@ def _outermost(
     return chosen, height
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Side(Layers):
+class Side(Layers, frozen=True, eq=False):
     """Intervals on one side of P as dense tables (stations, most intervals), going outward from P.
 
     a, b : distance from P, a < b; NaN behind the last one. Of the other fields end a is the one nearer to P.

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.sections.slices import Segments
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Crossings:
+class Crossings(Struct, frozen=True, eq=False):
     """Outlines of one part crossed at one height per station.
 
     station (k,) index; u (k,) mm; out (k,) +1 where the material ends toward +u, -1 where toward -u

@@ -4,18 +4,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
 import shapely
+from msgspec import Struct
 from shapely.geometry.base import BaseGeometry
 
 DIVIDED = 0.25
 """mm, longest side of a closed curve's points before lines and arcs are fitted."""
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """A straight line, or an arc: its bulge is the tangent of a quarter of its angle, + counter-clockwise."""
 
     start: tuple[float, float]
@@ -130,8 +129,7 @@ def _bulge(run: np.ndarray, tolerance: float) -> float | None:
     return math.tan(sweep / 4)
 
 
-@dataclass(frozen=True, slots=True)
-class Ring:
+class Ring(Struct, frozen=True):
     """A closed chain of pieces, counter-clockwise: the end of each is the start of the next."""
 
     pieces: tuple[Piece, ...]

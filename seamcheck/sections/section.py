@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
+from msgspec import Struct
 from scipy.spatial import cKDTree
 
 from seamcheck.contour import Contour, Path
@@ -24,8 +23,7 @@ _JUMP = 0.02  # mm between neighbours from which the stretch between them is loo
 _EDGE = 0.005  # mm at the edge of the rib top within which the facets of two faces may part
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Cut:
+class _Cut(Struct, frozen=True, eq=False):
     """What is known of each station by itself.
 
     s (n,) mm; flat, u (n, 2); inner_edge, outer_edge (n,) mm; of (n,) number of its section, first of all that of the
@@ -57,8 +55,7 @@ class _Cut:
         return _Cut(both("s"), both("flat"), both("u"), both("inner_edge"), both("outer_edge"), of, segments)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Section:
+class Section(Struct, frozen=True, eq=False):
     """Sections of one path at some stations, no two neighbours of them equal: everything is measured from these.
 
     Attributes
@@ -102,8 +99,7 @@ class Section:
         return {"inner": self.inner_edge, "outer": self.outer_edge}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Sections:
+class Sections(Struct, frozen=True, eq=False):
     """All stations of one path, and the section that each has.
 
     s : (n,) mm along the path; points : (n, 3) mm, u : (n, 2) unit, outward, in the press frame

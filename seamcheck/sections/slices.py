@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 import numpy as np
+from msgspec import Struct
 
 if TYPE_CHECKING:
     import shapely
@@ -23,8 +23,7 @@ _MOST_FACES = 10_000_000
 _PLUMB = 5e-4  # mean of the facets' normals along z below which (0.03 degrees) a face is upright
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Soup:
+class Soup(Struct, frozen=True, eq=False):
     """Facets near the seam, in the press frame.
 
     corners (m, 3, 3) mm; normal (m, 3) unit, outward; owner (m,) BASE, COVER or OTHER; face (m,) index; plane (m,)
@@ -87,8 +86,7 @@ def _planes(
     return order, np.cumsum(np.append(0, (run[after] != run[here]) | apart)[: len(of)])
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Segments:
+class Segments(Struct, frozen=True, eq=False):
     """Cut lines of all stations; u ascends along each.
 
     station (k,) index, ascending; u0, w0, u1, w1 (k,) mm in the station's plane, w along the frame's z;
@@ -107,7 +105,7 @@ class Segments:
 
     def only(self, which: np.ndarray | slice) -> Segments:
         """The lines of an index or mask (k,), or of a slice."""
-        return Segments(*(getattr(self, name)[which] for name in self.__slots__))
+        return Segments(*(getattr(self, name)[which] for name in self.__struct_fields__))
 
     def joined(self, other: Segments, stations: int, order: np.ndarray) -> Segments:
         """The lines of further stations among these.
@@ -120,7 +118,7 @@ class Segments:
         place[order] = np.arange(len(order))
         station = place[np.concatenate([self.station, other.station + stations])]
         sorting = np.argsort(station, kind="stable")
-        rest = (np.concatenate([getattr(self, n), getattr(other, n)])[sorting] for n in self.__slots__[1:])
+        rest = (np.concatenate([getattr(self, n), getattr(other, n)])[sorting] for n in self.__struct_fields__[1:])
         return Segments(station[sorting], *rest)
 
 
@@ -162,7 +160,7 @@ def cut(soup: Soup, points: np.ndarray, u: np.ndarray, reach: float, tree: shape
             lines, size = [], 0
     if lines or not parts:
         parts.append(_cut_some(soup, corners, lines or [_NONE], points, u, reach))
-    return Segments(*(np.concatenate([getattr(part, name) for part in parts]) for name in Segments.__slots__))
+    return Segments(*(np.concatenate([getattr(part, name) for part in parts]) for name in Segments.__struct_fields__))
 
 
 def _runs(points: np.ndarray) -> np.ndarray:

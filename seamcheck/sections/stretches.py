@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 
 MERGE = 1.0
 """mm: stretches of one path closer than this are one."""
@@ -14,8 +14,7 @@ BRIDGE = 10.0
 """mm: so much that could not be measured (a corner, a hole in the cover) parts no stretch that goes on behind it."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Stretch:
+class Stretch(Struct, frozen=True, eq=False):
     """One stretch.
 
     Attributes

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, field, replace
 from typing import Any
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from seamcheck.catalogue.known import Known, assumed, given
 from seamcheck.catalogue.pairs import own_pairs
@@ -29,8 +31,7 @@ _FROM_TOLERANCES = {
 """Number of the material side -> entry of ``[tolerance]`` that it is taken from."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class MaterialSettings:
+class MaterialSettings(Struct, frozen=True, eq=False):
     """What the user says of the materials and the process of a joint.
 
     Attributes

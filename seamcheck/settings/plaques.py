@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+
+from msgspec import Struct
 
 from seamcheck.catalogue.setting import Setting
 from seamcheck.errors import UsageError
 from seamcheck.settings.reading import number
 
 
-@dataclass(frozen=True, slots=True)
-class Plaque:
+class Plaque(Struct, frozen=True):
     """One measured plaque: thickness in mm, total transmission at the weld wavelength as a share 0..1."""
 
     thickness: float

@@ -5,8 +5,10 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
 from typing import Any, TypeVar
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.catalogue.former import FORMER_QUANTITIES, FORMER_RULES, FORMER_RULES_UNTIL
 from seamcheck.catalogue.known import Known
@@ -42,8 +44,7 @@ def blamed_on(path: Path, names: Iterable[str] = ()) -> Iterator[None]:
         raise SettingFault((*path, *below[:1]), str(why)) from None
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """A table of the settings and where it stands: ``path`` leads to it, ``name`` is what people are told."""
 
     values: Mapping[str, Any]

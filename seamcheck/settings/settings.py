@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
+
+from msgspec import Struct, field
+from msgspec.structs import force_setattr, replace
 
 from seamcheck.catalogue.rule import SEVERITIES
 from seamcheck.catalogue.rules import RULES
@@ -56,8 +58,7 @@ def default_limits() -> dict[str, float]:
     return {key: default for key, default in limits if default is not None}
 
 
-@dataclass(frozen=True, slots=True)
-class Settings:
+class Settings(Struct, frozen=True):
     """What a review goes by; frozen, picklable, without anything of the model.
 
     Attributes
@@ -110,7 +111,7 @@ class Settings:
             if self.scanner is None:  # light along the beam is not refracted
                 found = {joint: (spot, None) for joint, (spot, _) in found.items()}
             is_told = any(value is not None for own in found.values() for value in own)
-            object.__setattr__(self, "optics", found if is_told else {})
+            force_setattr(self, "optics", found if is_told else {})
         for setting in NUMBERS.values():
             with blamed_on((setting.name,)):
                 check(setting.name, getattr(self, setting.attribute), setting)

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass
 from pathlib import Path
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import asdict
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.setting import Setting
@@ -33,8 +35,7 @@ _EXAMPLES = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Written:
+class Written(Struct, frozen=True):
     """What a table of the settings holds."""
 
     def as_table(self) -> dict[str, Any]:
@@ -42,8 +43,7 @@ class Written:
         return {key.replace("_", "-"): value for key, value in asdict(self).items() if value is not None}
 
 
-@dataclass(frozen=True, slots=True)
-class Scanner(Written):
+class Scanner(Written, frozen=True):
     """Where the light comes from.
 
     Attributes
@@ -65,11 +65,10 @@ class Scanner(Written):
 
     def as_table(self) -> dict[str, Any]:
         """The table that it is read from."""
-        return {**super(Scanner, self).as_table(), **({"telecentric": True} if self.is_telecentric else {})}
+        return {**super().as_table(), **({"telecentric": True} if self.is_telecentric else {})}
 
 
-@dataclass(frozen=True, slots=True)
-class Light:
+class Light(Struct, frozen=True):
     """What measuring goes by of the light onto one joint.
 
     Attributes
@@ -86,8 +85,7 @@ class Light:
     margin: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Clamp(Written):
+class Clamp(Written, frozen=True):
     """The clamp tool: height mm, reach mm, least width of land mm; pressure, modulus of the cover MPa or None."""
 
     height: float = 20.0
@@ -97,8 +95,7 @@ class Clamp(Written):
     modulus: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Load(Written):
+class Load(Written, frozen=True):
     """What the weld has to hold: pressure MPa inside, or force N; strength MPa, weld factor; None where not given."""
 
     pressure: float | None = None
@@ -107,8 +104,7 @@ class Load(Written):
     weld_factor: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Trial(Written):
+class Trial(Written, frozen=True):
     """What tools, path and cycle of a trial go by, see declared.TRIAL; mm, degrees, s, W; None where not given."""
 
     speed: float | None = None

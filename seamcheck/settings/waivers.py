@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from datetime import date, datetime
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.voice import tr
@@ -16,8 +18,7 @@ from seamcheck.settings.reading import SettingFault, Table, point, text, unknown
 _KEYS = ("rule", "reason", "at", "radius", "contour", "from", "to", "joint", "until")
 
 
-@dataclass(frozen=True, slots=True)
-class Waiver:
+class Waiver(Struct, frozen=True):
     """One accepted deviation.
 
     Attributes

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import dataclasses
 import re
 
 import cadquery as cq
+import msgspec
 import pytest
 from builder import Spec, rounded_rectangle
 from builder.pair import draw
@@ -135,5 +135,5 @@ def test_a_box_without_a_lid_is_a_solid_with_an_opening_where_the_file_lists_a_s
 def test_what_a_large_model_costs_is_said_of_its_parts_with_most_faces(drawn, tmp_path):
     assembly = read_assembly([write_step(tmp_path / "pair.step", [("lid", drawn[0], None), ("case", drawn[1], None)])])
     assert costs(assembly) is None
-    many = dataclasses.replace(assembly, parts=tuple(dataclasses.replace(p, faces=900) for p in assembly.parts))
+    many = msgspec.structs.replace(assembly, parts=tuple(msgspec.structs.replace(p, faces=900) for p in assembly.parts))
     assert f"2 bodies with 1800 faces; most are those of '{many.parts[0].name}' (p1)" in (costs(many) or "")

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 from builder.hard import HardModel, Node, write_model
 from builder.hard.strangers import HERE, PLAIN, common
@@ -11,6 +9,7 @@ from builder.hard.truth import moved_by
 from builder.ops import compound, cut, cylinder
 from builder.pair import draw
 from builder.solid import moved, volume
+from msgspec.structs import replace
 
 from seamcheck.assembly import read_assembly
 from seamcheck.errors import NotReviewed

@@ -5,7 +5,6 @@ import os
 import shutil
 import subprocess
 import sys
-from dataclasses import fields, replace
 from datetime import date
 from pathlib import Path
 
@@ -13,6 +12,7 @@ import pytest
 from hypothesis import HealthCheck, given
 from hypothesis import settings as run
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from seamcheck import pipeline
 from seamcheck.assembly.parts import ModelFile
@@ -141,7 +141,7 @@ OTHER = {
 }  # fmt: skip
 
 
-@pytest.mark.parametrize("name", [field.name for field in fields(Settings)])
+@pytest.mark.parametrize("name", Settings.__struct_fields__)
 def test_every_setting_is_part_of_the_key_unless_it_comes_in_afterwards(name):
     # a new setting must be named here: with what other value, and whether measuring may know it
     files = [ModelFile("a.step", "00", "AP214", "mm")]

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import copy
 import math
-from dataclasses import replace
 
 import pytest
 from comparison.compare_models import HOSTILE, file_of, renumbered, restarted, review_here, reviewed
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
+from msgspec.structs import replace
 
 import seamcheck
 from seamcheck.comparison.document import compare_documents, worse

@@ -71,7 +71,7 @@ def test_an_entry_without_a_joint_is_no_pass_even_with_the_secret(kept, tmp_path
 def test_nothing_is_judged_that_was_not_measured(kept):
     _, entry = kept
     measured = from_bytes(entry.read_bytes()[len(_MAGIC) + 32 :])
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     with pytest.raises(NotReviewed):
         _judged(replace(measured, joints=()), Settings(), False, lambda stage: None)

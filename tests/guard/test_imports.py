@@ -95,7 +95,8 @@ def test_modules_beside_a_model_are_never_run(hostile, called):
     assert done.returncode == 0, done.stderr.decode()
 
 
-# the parent has loaded everything before the folder comes onto its path, so what runs of it is run by a child
+# The parent has loaded everything before the folder comes onto its path, so what runs of it is run by a child.
+# Python itself loads unicodedata, where it compiles a module with a letter by name in it for the first time.
 LOADED_FIRST = (
     "path = sys.path[:2]; del sys.path[:2]\n"
     "import importlib\n"
@@ -107,7 +108,7 @@ LOADED_FIRST = (
     "             'seamcheck.cli.propose', 'seamcheck.proposal.propose', 'seamcheck.proposal.text',\n"
     "             'seamcheck.cli.prepare', 'seamcheck.preparation.prepare', 'ezdxf', 'seamcheck.preparation.files',\n"
     "             'rich.console', 'rich.text', 'rich.table', 'rich.padding', 'rich.panel', 'sqlite3', 'tomlkit',\n"
-    "             'tomllib', 'seamcheck.document.plain'):\n"
+    "             'tomllib', 'seamcheck.document.plain', 'unicodedata'):\n"
     "    importlib.import_module(name)\n"
     "sys.path[:0] = path\n"
     "seamcheck.cli.main()\n"

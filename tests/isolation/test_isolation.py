@@ -177,7 +177,7 @@ said = []
 assert forked.can_fork()
 said.append(run_isolated("isolation_jobs:add", (1, 2)))
 said.append(run_isolated("isolation_jobs:what_it_has"))
-said[-1]["kept"] &= all(run_isolated("isolation_jobs:what_it_has")["kept"] for _ in range(20))  # one right after another
+said[-1]["kept"] &= all(run_isolated("isolation_jobs:what_it_has")["kept"] for _ in range(20))  # each at once
 for job in ("crash", "refuse", "leave", "killed"):
     try:
         run_isolated("isolation_jobs:" + job)

@@ -1,10 +1,9 @@
 """Ids of findings: not changed by renamed parts, by the order of parts, or by a model that is moved as a whole."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from limits_surveys import joint, path_survey
+from msgspec.structs import replace
 from scipy.spatial.transform import Rotation
 
 from seamcheck.judge.identity import JointFrame

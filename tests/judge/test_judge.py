@@ -1,7 +1,6 @@
 """Judging on arrays typed here: each rule, where it is broken, and what is said."""
 
 import math
-from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -9,6 +8,7 @@ from hypothesis import given
 from hypothesis import settings as hypothesis_settings
 from hypothesis import strategies as st
 from limits_surveys import circle, joint, path_survey
+from msgspec.structs import replace
 
 from seamcheck.catalogue.rules import RULES
 from seamcheck.errors import NotReviewed

@@ -1,10 +1,10 @@
 """Waivers: which findings they cover, when they end, and that none is lost silently."""
 
-from dataclasses import replace
 from datetime import date
 
 import numpy as np
 from limits_surveys import circle, joint, path_survey
+from msgspec.structs import replace
 
 from seamcheck.judge.judge import judge
 from seamcheck.measure.table import Interruption

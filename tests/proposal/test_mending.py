@@ -1,9 +1,9 @@
 """Moves of an existing rib's dimensions against plane geometry; numbers typed in."""
 
 import math
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 from shapely import Polygon
 
 from seamcheck.proposal.mending import Bounds, Present, Side, closed, columns, fewest_moves

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 import json
 import math
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from seamcheck.assembly.parts import Assembly, Entity, ModelFile, Part
 from seamcheck.catalogue.rules import RULES

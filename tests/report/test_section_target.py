@@ -1,10 +1,9 @@
 """What a section draws as the place where an edge should lie, and labels that don't touch."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 import shapely
+from msgspec.structs import replace
 
 from seamcheck.report import facts
 from seamcheck.report.facts import Numbered

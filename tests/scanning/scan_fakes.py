@@ -7,9 +7,10 @@ import signal
 import sqlite3
 import sys
 from concurrent.futures import Future
-from dataclasses import replace
 from functools import cache, lru_cache
 from pathlib import Path
+
+from msgspec.structs import replace
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "report"))
 import report_documents

@@ -1,10 +1,10 @@
 """A scan under other limits takes what was measured from the scan before."""
 
 import hashlib
-from dataclasses import replace
 from datetime import date
 
 import pytest
+from msgspec.structs import replace
 
 from seamcheck.samples import samples
 from seamcheck.scanning.job import Job, JobFile, Outcome, review_job

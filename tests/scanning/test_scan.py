@@ -120,7 +120,7 @@ def test_suppliers_are_the_first_folder_below(place):
 
     class Unpacking(Fakes):
         def outcome(self, job):
-            from dataclasses import replace
+            from msgspec.structs import replace
 
             target = place / "unpacked.step"
             if job.files[0].member is not None:
@@ -224,8 +224,9 @@ def test_a_page_that_is_missing_is_made_again(place):
 
 
 def test_settings_that_change_a_review_change_its_key():
-    from dataclasses import replace
     from datetime import date
+
+    from msgspec.structs import replace
 
     from seamcheck.scanning.review_settings import settings_hash
     from seamcheck.settings.material import MaterialSettings
@@ -251,7 +252,7 @@ def test_settings_that_change_a_review_change_its_key():
 
 
 def test_time_and_memory_that_ran_out_are_tried_again_with_more(place):
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     class Slow(Fakes):
         def outcome(self, job):
@@ -284,7 +285,8 @@ def test_a_lost_review_is_tried_twice_and_again_by_the_next_scan(place):
 
 def test_a_model_that_changes_while_it_is_reviewed_counts_as_what_was_read(place):
     import hashlib
-    from dataclasses import replace
+
+    from msgspec.structs import replace
 
     file = model(place / "in", "a.step", "fail", 1)
 
@@ -302,7 +304,8 @@ def test_a_model_that_changes_while_it_is_reviewed_counts_as_what_was_read(place
 
 def test_a_copy_of_a_model_that_changes_meanwhile_is_reviewed_all_the_same(place):
     import hashlib
-    from dataclasses import replace
+
+    from msgspec.structs import replace
 
     first = model(place / "in", "a/same.step", "fail", 1)
     model(place / "in", "b/same.step", "fail", 1)
@@ -320,7 +323,7 @@ def test_a_copy_of_a_model_that_changes_meanwhile_is_reviewed_all_the_same(place
 
 
 def test_a_review_that_the_store_does_not_take_costs_its_own_row(place):
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     class Odd(Fakes):
         def outcome(self, job):

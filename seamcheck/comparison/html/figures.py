@@ -7,8 +7,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
+
+from msgspec import Struct
 
 from seamcheck.catalogue.quantities import QUANTITIES
 from seamcheck.catalogue.voice import in_voice, localised, tr, unit_in_voice
@@ -25,16 +26,14 @@ CHART_HIGH, CHART_TOP, CHART_BOTTOM = 168.0, 12.0, 28.0
 ROW = 22.0
 
 
-@dataclass(frozen=True)
-class Tick:
+class Tick(Struct, frozen=True, dict=True):
     """A mark on an axis: where, and what it says."""
 
     at: float
     text: str
 
 
-@dataclass(frozen=True)
-class Bar:
+class Bar(Struct, frozen=True, dict=True):
     """A stretch of the seam: from, how long, which kind, and what it says."""
 
     x: float
@@ -43,8 +42,7 @@ class Bar:
     text: str
 
 
-@dataclass(frozen=True)
-class Chart:
+class Chart(Struct, frozen=True, dict=True):
     """One quantity along one path, old and new."""
 
     title: str
@@ -59,8 +57,7 @@ class Chart:
     y: tuple[Tick, ...]
 
 
-@dataclass(frozen=True)
-class Strip:
+class Strip(Struct, frozen=True, dict=True):
     """The unrolled seam of one path: rows of bars under a ruler."""
 
     contour: str
@@ -70,8 +67,7 @@ class Strip:
     rows: tuple[tuple[str, float, tuple[Bar, ...]], ...]
 
 
-@dataclass(frozen=True)
-class Plan:
+class Plan(Struct, frozen=True, dict=True):
     """Both centre lines seen along the beam."""
 
     box: str

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from typing import Any
 
 import numpy as np
+from msgspec import field
+from msgspec.structs import replace
 
 from seamcheck.catalogue.known import Known, assumed, rounded
 from seamcheck.catalogue.pairs import RISKY, PairCheck, check_pair
@@ -35,8 +36,7 @@ CAUTIONS = ("material.caution.orders", "material.caution.laser", "material.cauti
 """Keys of what is reported beside light, melt, energy and time."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class MaterialResult(Additions):
+class MaterialResult(Additions, frozen=True, eq=False):
     """What the materials add to the survey of one joint.
 
     Attributes

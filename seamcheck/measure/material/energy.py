@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 Numbers = float | np.ndarray
 """One number, or an array of them."""
@@ -52,8 +53,7 @@ def first_pass_rise(
     return power * share / (speed * np.asarray(width, dtype=float) * depth * density * 1e-3 * heat)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class EnergyInputs:
+class EnergyInputs(Struct, frozen=True, eq=False):
     """What the estimate is made from; arrays per station, over all paths of the joint.
 
     Attributes

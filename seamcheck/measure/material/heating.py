@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.catalogue.known import Known, rounded, weakest
 from seamcheck.catalogue.material_results import OF_HEAT
@@ -21,8 +22,7 @@ from seamcheck.measure.material.track import Track
 from seamcheck.settings.material import MaterialSettings
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class HeatFound:
+class HeatFound(Struct, frozen=True, eq=False):
     """Outcome: the document's "heat" section, results as entries, and values of the whole interface."""
 
     section: dict[str, Any]

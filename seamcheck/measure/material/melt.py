@@ -7,9 +7,9 @@ same at every station; where the gap is larger by ``late``, the rib collapses on
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import ArrayLike
 
 AreasAt = Callable[[float], tuple[np.ndarray, np.ndarray, np.ndarray]]
@@ -19,8 +19,7 @@ FULL = 99.0
 """Highest trap fill that is reported; stands for a trap that has no area left at all."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class RibSection:
+class RibSection(Struct, frozen=True, eq=False):
     """The rib's section: straight flanks with draft and fillets at the top; arrays broadcast over stations.
 
     Attributes
@@ -72,8 +71,7 @@ def rib_section(
     return RibSection(np.where(radius > 0.0, virtual, top), tan_inner, tan_outer, radius)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class TrapSection:
+class TrapSection(Struct, frozen=True, eq=False):
     """One flash trap: flat floor, upright wall, the rib's flank; closed by the cover's underside.
 
     ``wall`` (mm) is how far the wall stands from the flank line at the rib's top, ``height`` (mm) the floor
@@ -154,8 +152,7 @@ def largest_holding(collapses: np.ndarray, surplus: np.ndarray) -> np.ndarray:
     return held
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class AreaGrid:
+class AreaGrid(Struct, frozen=True, eq=False):
     """Melt and trap areas of all stations at a row of collapses; straight between the rows.
 
     collapses : (m,) mm from initial contact, ascending

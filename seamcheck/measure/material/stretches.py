@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.measure.material.track import Track
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(Struct, frozen=True):
     """One stretch: arc lengths (mm) of its ends, its length, and the index of its worst station.
 
     On a closed path a stretch over the start has ``start`` greater than ``end``.

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.catalogue.known import rounded
 from seamcheck.measure.additions import Column
 from seamcheck.measure.table import PathSurvey
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Track:
+class Track(Struct, frozen=True, eq=False):
     """One path of the contour.
 
     Attributes

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
+from msgspec import Struct
 from numpy.typing import ArrayLike
 from scipy.optimize import brentq
 
@@ -25,8 +25,7 @@ SURFACE_SCATTER = 0.03
 NINETY = 1.6448536269514722  # standard deviations from the middle to the 5th and 95th percentile
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class TransmissionFit:
+class TransmissionFit(Struct, frozen=True, eq=False):
     """T(l) = T0 e^(-K l), fitted to plaques; beside it the diffuse form T(l) = D0 / (1 + S l).
 
     Attributes

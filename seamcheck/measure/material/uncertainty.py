@@ -9,10 +9,11 @@ proven.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.catalogue.known import Known, rounded
 from seamcheck.measure.material.energy import EnergyInputs, estimate
@@ -25,8 +26,7 @@ _AT_ONCE = 200_000  # stations of combinations computed together: as many as fit
 CRITICAL = 48  # stations with the smallest reserve, tried in every combination
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Chances:
+class Chances(Struct, frozen=True, eq=False):
     """What the combinations gave.
 
     ranges : name -> (5th, 50th, 95th percentile)
@@ -57,8 +57,7 @@ class Chances:
         }
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Joint:
+class Joint(Struct, frozen=True, eq=False):
     """What is drawn for one joint; all arrays over the stations of all its paths.
 
     path : (n,) mm light path, or None; fit : of the cover, or None

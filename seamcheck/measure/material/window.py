@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.catalogue.known import Known, given, is_proven, rounded
 from seamcheck.catalogue.quantities import REASONS
@@ -22,8 +22,7 @@ AS_GOOD = 1e-4
 """mm by which a collapse may miss an end of the window and still lie in it: less than any measurement is off."""
 
 
-@dataclass(frozen=True, slots=True)
-class Bound:
+class Bound(Struct, frozen=True):
     """One end of the collapse window: mm, its cause in words, and the station or the place that causes it."""
 
     value: float
@@ -33,8 +32,7 @@ class Bound:
     at: tuple[float, ...] | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class CollapseWindow:
+class CollapseWindow(Struct, frozen=True):
     """Smallest and largest collapse that this geometry allows.
 
     lowest : what gap and flatness require

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
 from pathlib import PurePath
 from typing import Any
+
+from msgspec import Struct, field
 
 from seamcheck.catalogue.cautions import SHORT_CAUTION
 from seamcheck.catalogue.rules import RULES
@@ -22,8 +23,7 @@ BASELINE = "baseline"
 NEW, WORSE, SAME, BETTER = "new", "worse", "same", "better"
 
 
-@dataclass(frozen=True)
-class Reviewed:
+class Reviewed(Struct, frozen=True, dict=True):
     """One review document with the paths of its files as they were named.
 
     Attributes

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from markupsafe import Markup
+from msgspec import Struct
 
 from seamcheck.catalogue.voice import tr
 from seamcheck.report.language import definition, detail, quantity_title
@@ -15,8 +14,7 @@ _JOINT = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(Struct, frozen=True):
     """One entry: the word, what it means, a drawing (SVG elements in a 120 x 84 window) and what else is to know."""
 
     title: str

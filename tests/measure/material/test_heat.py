@@ -1,10 +1,9 @@
 """The heat model against closed forms of conduction, a reference computation, and its own finer grids."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 import skfem
+from msgspec.structs import replace
 from scipy.optimize import brentq
 from scipy.sparse.linalg import factorized
 from scipy.special import erf, erfc, erfcx

@@ -1,7 +1,6 @@
 """One joint as a whole: columns, places, collapse window, ranges, and what stays out when inputs lack."""
 
 import json
-from dataclasses import replace
 
 import msgspec
 import numpy as np
@@ -9,6 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from material_surveys import ring, run, survey
+from msgspec.structs import replace
 
 from seamcheck.catalogue.material_quantities import MATERIAL_QUANTITIES, MATERIAL_REASONS
 from seamcheck.catalogue.quantities import REASONS
@@ -203,7 +203,7 @@ def test_an_empty_window():
 
 
 def test_a_fitted_section_is_named_where_the_sections_themselves_are_not_at_hand():
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     made = survey(run())
     assert any("simple sections fitted" in note for note in assess(made, material(), 0.4).document["notes"])

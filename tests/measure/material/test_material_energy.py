@@ -1,11 +1,10 @@
 """Energy, time and force: the worked examples by hand, scipy where it has the integral, scaling laws."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from scipy.integrate import quad, solve_bvp
 from scipy.special import erfc
 

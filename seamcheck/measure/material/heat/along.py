@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-
 import numpy as np
+from msgspec import Struct
+from msgspec.structs import replace
 
 from seamcheck.measure.material.heat.grid import Body, Section, Surroundings
 from seamcheck.measure.material.heat.weld import Model, Process, Weld, plane_time, response, weld
@@ -19,8 +19,7 @@ DEEP = 10.0
 """How far the wall extends below the rib, mm; heat gets no farther in a weld."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Heating:
+class Heating(Struct, frozen=True, eq=False):
     """What the seam is heated with; arrays (n,) over all stations.
 
     Attributes
@@ -53,8 +52,7 @@ class Heating:
     longest: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Course:
+class Course(Struct, frozen=True, eq=False):
     """The weld along the seam at constant power and speed: the cover sinks as a whole.
 
     Attributes
@@ -80,8 +78,7 @@ class Course:
     responses: Responses
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Responses:
+class Responses(Struct, frozen=True, eq=False):
     """How the interface's mean warms up at 1 W/mm, for a few rib widths with the other lengths at their medians.
 
     Attributes

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 from scipy import sparse
 from scipy.sparse.linalg import splu
 
 from seamcheck.measure.material.heat.grid import Grid
 
 
-@dataclass(slots=True, eq=False)
-class Field:
+class Field(Struct, eq=False):
     """State of a section.
 
     Attributes

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 from scipy import sparse
 
 
-@dataclass(frozen=True, slots=True)
-class Body:
+class Body(Struct, frozen=True):
     """What one part is made of, in W, J, mm, K.
 
     conductivity : W/(mm·K); heat : J/(mm³·K), density times specific heat
@@ -21,8 +19,7 @@ class Body:
     latent: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Struct, frozen=True):
     """The section of the seam, all mm.
 
     width, height : of the rib
@@ -39,8 +36,7 @@ class Section:
     cover_width: float
 
 
-@dataclass(frozen=True, slots=True)
-class Surroundings:
+class Surroundings(Struct, frozen=True):
     """Heat that leaves the section, W/(mm²·K): from free surfaces, from the cover's top, from below the wall."""
 
     free: float = 0.0
@@ -48,8 +44,7 @@ class Surroundings:
     bottom: float = 0.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Grid:
+class Grid(Struct, frozen=True, eq=False):
     """The cells that hold material; every array over them, (n,).
 
     area : mm²; heat, latent : J/mm³; x, y : mm of the middle, y upward from the rib's top as drawn

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
+from msgspec import Struct
 
 from seamcheck.measure.material.heat import field as fd
 from seamcheck.measure.material.heat.grid import Body, Grid, Section, Surroundings, lines, make_grid
 
 
-@dataclass(frozen=True, slots=True)
-class Process:
+class Process(Struct, frozen=True):
     """What the section is exposed to; temperatures are K above the surroundings.
 
     Attributes
@@ -34,8 +32,7 @@ class Process:
     longest: float = 600.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Weld:
+class Weld(Struct, frozen=True, eq=False):
     """What happened; NaN where it did not happen.
 
     start : s until the mean of the interface reaches the higher of the two melting points
@@ -56,8 +53,7 @@ class Weld:
     steady: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Model:
+class Model(Struct, frozen=True, eq=False):
     """A section with its materials, cut into cells.
 
     fine : mm, height of the rows beside the interface; columns : over half the rib
@@ -178,8 +174,7 @@ def weld(model: Model, process: Process, sink: tuple[np.ndarray, np.ndarray] | N
     return Weld(start, finish, np.array(times), np.array(sunk), run.peak, run.cover_top, cooling, steady)
 
 
-@dataclass(frozen=True, slots=True)
-class Pass:
+class Pass(Struct, frozen=True):
     """One pass of the spot over a section.
 
     highest : K, of the interface's mean; peak : K, of any cell; cover_top : K
