@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import accumulate
 from typing import Any
 
 import numpy as np
@@ -82,11 +83,11 @@ def mesher_line(edge: Any, deflection: float, angle: float) -> EdgeLine | None:
         return None
     circle = curve.Circle()
     radius = circle.Radius()
-    step = min(2.0 * np.arccos(max(0.0, 1.0 - deflection / 2.0 / radius)), angle / 2.0)
+    step = min(2.0 * math.acos(max(0.0, 1.0 - deflection / 2.0 / radius)), angle / 2.0)
     step = max(step, _LEAST_SIDE * deflection / radius)
-    count = max(3, int(np.ceil((last - first) / step)))
-    steps = np.cumsum(np.append(first, np.full(count - 1, (last - first) / count)))
-    return _on_circle(circle, np.append(steps, last))
+    count = max(3, math.ceil((last - first) / step))
+    steps = accumulate([(last - first) / count] * (count - 1), initial=first)
+    return _on_circle(circle, np.array([*steps, last]))
 
 
 def _ends(edge: Any, first: float, last: float) -> list[tuple[float, Any]]:
@@ -139,12 +140,12 @@ def _arc(circle: gp_Circ, first: float, last: float, tolerance: float) -> EdgeLi
 
 def _on_circle(circle: gp_Circ, angle: np.ndarray) -> EdgeLine:
     """Points of a circle to the last digit as the kernel has them, which looks up sine and cosine in the same place."""
-    frame, radius = circle.Position(), circle.Radius()
-    centre, x, y = (np.array(v.Coord()) for v in (circle.Location(), frame.XDirection(), frame.YDirection()))
-    along_x, along_y = (
-        radius * np.array([function(at) for at in angle.tolist()])[:, None] for function in (math.cos, math.sin)
-    )
-    return EdgeLine(angle, along_x * x + along_y * y + centre)
+    frame, radius, every = circle.Position(), circle.Radius(), angle.tolist()
+    along = [(radius * math.cos(at), radius * math.sin(at)) for at in every]
+    axes = zip(circle.Location().Coord(), frame.XDirection().Coord(), frame.YDirection().Coord(), strict=True)
+    (ax, bx, cx), (ay, by, cy), (az, bz, cz) = axes
+    points = [(p * bx + q * cx + ax, p * by + q * cy + ay, p * bz + q * cz + az) for p, q in along]
+    return EdgeLine(angle, np.array(points))
 
 
 def _knots(spline: Any, first: float, last: float) -> np.ndarray:
@@ -171,11 +172,10 @@ def _spline(function: Function, at: np.ndarray, tolerance: float) -> EdgeLine:
         length = np.maximum((chord * chord).sum(axis=-1, keepdims=True), 1e-30)
         share = np.clip(((between - first) * chord).sum(axis=-1, keepdims=True) / length, 0.0, 1.0)
         away = np.linalg.norm(between - first - share * chord, axis=-1).max(axis=1)
-        if _is_straight(found):
-            return EdgeLine(at[[0, -1]], points[[0, -1]])
         pieces = np.ceil(np.sqrt(away / tolerance)).astype(int)
         if (pieces <= 1).all():
-            return EdgeLine(at, points.copy())
+            ends = [0, -1] if _is_straight(found) else slice(None)
+            return EdgeLine(at[ends], points[ends].copy())
         pieces = np.clip(pieces, 1, 64)
         start, nth = np.repeat(at[:-1], pieces), np.arange(pieces.sum()) - np.repeat(np.cumsum(pieces) - pieces, pieces)
         at = np.append(start + nth * np.repeat(step / pieces, pieces), at[-1])
@@ -186,5 +186,6 @@ def _is_straight(points: np.ndarray) -> bool:
     """Whether points (n, 3), some of which are the ends, lie on one line between two of them."""
     away = points - points[0]
     chord = away[int(np.argmax((away * away).sum(axis=1)))]
-    length = np.linalg.norm(chord)
-    return bool(np.linalg.norm(np.cross(away, chord), axis=1).max() <= _STRAIGHT * length)
+    across = (away[:, i] * chord[j] - away[:, j] * chord[i] for i, j in ((1, 2), (2, 0), (0, 1)))
+    squared: np.ndarray = sum(part * part for part in across)
+    return bool(squared.max() <= _STRAIGHT * _STRAIGHT * (chord @ chord))

@@ -149,7 +149,7 @@ def basis(knots: np.ndarray, degree: int, t: np.ndarray) -> tuple[np.ndarray, np
     -----
     Recurrence of Cox and de Boor (Piegl and Tiller, The NURBS Book, algorithm A2.2).
     """
-    span = np.clip(np.searchsorted(knots, t, "right") - 1, degree, len(knots) - degree - 2)
+    span = np.minimum(np.maximum(np.searchsorted(knots, t, "right") - 1, degree), len(knots) - degree - 2)
     near = knots[span + np.arange(1 - degree, degree + 1)[:, None]]  # the knots on both sides of each parameter
     ahead, behind = near - t, t - near
     shares = np.ones((1, len(t)))
@@ -159,7 +159,7 @@ def basis(knots: np.ndarray, degree: int, t: np.ndarray) -> tuple[np.ndarray, np
         shares = np.zeros((d + 1, len(t)))
         shares[:-1] = ahead[high] * part
         shares[1:] += behind[low] * part
-    return span[:, None] + np.arange(-degree, 1), np.ascontiguousarray(shares.T)
+    return span[:, None] + np.arange(-degree, 1), shares.T
 
 
 def _wrap(is_periodic: bool, first: float, last: float) -> Function:

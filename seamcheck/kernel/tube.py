@@ -30,12 +30,18 @@ def tube_triangles(lines: list[np.ndarray], centre: np.ndarray, axis: np.ndarray
             return None
     a, b, c, d = one[:-1], one[1:], other[1:], other[:-1]
     away = a[0] + b[0] - 2.0 * centre
-    if np.cross(b[0] - a[0], d[0] - a[0]) @ (away - (away @ axis) * axis) < 0.0:
+    outward = away - (away @ axis) * axis
+    if np.linalg.det(np.array([b[0] - a[0], d[0] - a[0], outward])) < 0.0:
         b, d = d, b
-    return np.concatenate([np.stack([a, b, c], axis=1), np.stack([a, c, d], axis=1)])
+    triangles = np.empty((2, len(a), 3, 3))
+    for half, corners in zip(triangles, ((a, b, c), (a, c, d)), strict=True):
+        for place, points in enumerate(corners):
+            half[:, place] = points
+    return triangles.reshape(-1, 3, 3)
 
 
 def _lie_opposite(one: np.ndarray, other: np.ndarray, axis: np.ndarray) -> bool:
     """Whether nodes (k, 3) lie all as far along the axis from others (k, 3), and nowhere else."""
-    along = (other - one) @ axis
-    return bool(abs(along[0]) > _SAME and np.abs(other - one - along[0] * axis).max() < _SAME)
+    apart = other - one
+    along = float(apart[0] @ axis)
+    return bool(abs(along) > _SAME and np.abs(apart - along * axis).max() < _SAME)

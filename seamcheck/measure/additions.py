@@ -32,6 +32,8 @@ class Column(Struct, frozen=True, eq=False):
 
     def without(self, where: np.ndarray, reason: str | np.ndarray) -> Column:
         """The same column, NaN where the mask (n,) is true, for one reason or (n,) reasons."""
+        if not np.any(where):
+            return self
         return Column(np.where(where, np.nan, self.values), np.where(where, reason, self.reasons).astype(str))
 
     def at(self, rows: np.ndarray) -> Column:

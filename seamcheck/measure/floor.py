@@ -93,12 +93,13 @@ def _groove(side: Side, beyond: np.ndarray, deepest: np.ndarray) -> np.ndarray:
 
 def _steepest_of_face(face: np.ndarray, slope: np.ndarray) -> np.ndarray:
     """For every interval the largest slope that its face shows anywhere in the section."""
-    rows = np.repeat(np.arange(len(face)), face.shape[1])
-    keys = rows * (int(face.max(initial=0)) + 2) + face.ravel() + 1
-    _, place = np.unique(keys, return_inverse=True)
-    most = np.zeros(place.max() + 1)
-    np.maximum.at(most, place, np.where(np.isfinite(slope), slope, 0.0).ravel())
-    return most[place].reshape(face.shape)
+    number = face + 1  # of none: 0
+    is_there = np.zeros(int(number.max(initial=0)) + 1, dtype=bool)
+    is_there[number] = True
+    place = np.cumsum(is_there)[number] - 1 + np.count_nonzero(is_there) * np.arange(len(face))[:, None]
+    most = np.zeros(np.count_nonzero(is_there) * len(face))
+    np.maximum.at(most, place.ravel(), np.where(np.isfinite(slope), slope, 0.0).ravel())
+    return np.asarray(most[place])
 
 
 def other_ribs(side: Side, floor: Floor, rib_faces: tuple[int, ...]) -> np.ndarray:

@@ -93,7 +93,8 @@ def mesh_outline(mesh: Mesh, frame: PlanFrame) -> BaseGeometry:
     lines = shapely.union_all(shapely.linestrings(corners[edge]))
     areas = shapely.get_parts(shapely.polygonize([lines]))
     covered = shapely.STRtree(shapely.polygons(corners[facets])).query(shapely.point_on_surface(areas), "intersects")[0]
-    shape = shapely.coverage_union_all(areas[np.unique(covered)])
+    is_covered = np.isin(np.arange(len(areas)), covered)
+    shape = shapely.coverage_union_all(areas[is_covered])
     return shape.buffer(_SLIT, join_style="mitre").buffer(-_SLIT, join_style="mitre").simplify(0.01)
 
 

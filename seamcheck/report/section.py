@@ -252,11 +252,11 @@ class _Values:
 def solids(segments: np.ndarray, owner: np.ndarray) -> dict[int, BaseGeometry]:
     """Owner -> its material in the section plane, from unordered segments (m, 4), mm."""
     result = {}
-    for number in np.unique(owner):
+    for number in sorted(set(owner.tolist())):
         rows = np.round(segments[owner == number].astype(float), 3).reshape(-1, 2, 2)
         rows = rows[np.any(rows[:, 0] != rows[:, 1], axis=1)]
         if len(rows):
-            result[int(number)] = shapely.build_area(shapely.node(shapely.multilinestrings(shapely.linestrings(rows))))
+            result[number] = shapely.build_area(shapely.node(shapely.multilinestrings(shapely.linestrings(rows))))
     return result
 
 

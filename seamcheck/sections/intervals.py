@@ -268,10 +268,12 @@ def side_of(intervals: Intervals, stations: int, outer: bool) -> Side:
     column = np.arange(len(mine)) - start[row]
     most = int(column.max()) + 1 if len(mine) else 1
 
+    place = row * most + column
+
     def dense(values: np.ndarray, empty: float) -> np.ndarray:
-        out = np.full((stations, most), empty, dtype=float)
-        out[row, column] = values[mine]
-        return out
+        out = np.full(stations * most, empty, dtype=np.result_type(values, empty))
+        out[place] = values[mine]
+        return out.reshape(stations, most)
 
     near, far = ("a", "b") if outer else ("b", "a")
     sign = 1.0 if outer else -1.0
@@ -280,12 +282,12 @@ def side_of(intervals: Intervals, stations: int, outer: bool) -> Side:
         dense(sign * getattr(intervals, far), np.nan),
         dense(getattr(intervals, f"floor_{near}"), np.nan),
         dense(getattr(intervals, f"floor_{far}"), np.nan),
-        dense(intervals.floor_face, -1).astype(int),
+        dense(intervals.floor_face, -1),
         dense(getattr(intervals, f"roof_{near}"), np.nan),
         dense(getattr(intervals, f"roof_{far}"), np.nan),
-        dense(intervals.roof_face, -1).astype(int),
+        dense(intervals.roof_face, -1),
         dense(getattr(intervals, f"plastic_{near}"), 0.0),
         dense(getattr(intervals, f"plastic_{far}"), 0.0),
-        dense(intervals.stretches, 0).astype(int),
-        dense(intervals.blocked, 0).astype(bool),
+        dense(intervals.stretches, 0),
+        dense(intervals.blocked, False),
     )

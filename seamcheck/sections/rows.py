@@ -20,7 +20,8 @@ def shifted(values: np.ndarray, first: float) -> np.ndarray:
 
 def first_true(mask: np.ndarray) -> np.ndarray:
     """(n,) index of the first true column in each row, -1 where none is."""
-    return np.where(mask.any(axis=1), np.argmax(mask, axis=1), -1)
+    index = np.argmax(mask, axis=1)
+    return np.where(take(mask, index), index, -1)
 
 
 def take(values: np.ndarray, index: np.ndarray) -> np.ndarray:

@@ -105,6 +105,8 @@ class Segments(Struct, frozen=True, eq=False):
 
     def only(self, which: np.ndarray | slice) -> Segments:
         """The lines of an index or mask (k,), or of a slice."""
+        if isinstance(which, np.ndarray) and which.dtype == bool:
+            which = np.flatnonzero(which)
         return Segments(*(getattr(self, name)[which] for name in self.__struct_fields__))
 
     def joined(self, other: Segments, stations: int, order: np.ndarray) -> Segments:
