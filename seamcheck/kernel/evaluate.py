@@ -100,9 +100,14 @@ def _spline_surface(surface: Any) -> SurfaceFunction:
         weights = np.array([[surface.Weight(i, j) for j in columns] for i in rows])
     knots = _array(surface.UKnotSequence()), _array(surface.VKnotSequence())
     degrees, poles = (surface.UDegree(), surface.VDegree()), _weighted(poles, weights)
+    is_one_piece = poles.shape[1] == degrees[1] + 1  # across, as on ruled faces and fillets: all columns count
+    lines = poles.reshape(len(poles), -1)
 
     def at(uv: np.ndarray) -> np.ndarray:
         (rows, along), (columns, across) = (basis(knots[k], degrees[k], wrap(uv[:, k])) for k, wrap in enumerate(wraps))
+        if is_one_piece:
+            first = sum(along[:, i, None] * lines[rows[:, i]] for i in range(rows.shape[1])).reshape(len(uv), -1, 4)
+            return _unweighted(sum(across[:, j, None] * first[:, j] for j in range(columns.shape[1])))
         near = poles[rows[:, :, None], columns[:, None, :]]  # (n, along, across, 4)
         first = along[:, None, :] @ near.reshape(*rows.shape, 4 * columns.shape[1])
         return _unweighted((across[:, None, :] @ first.reshape(*columns.shape, 4))[:, 0])
@@ -149,8 +154,11 @@ def basis(knots: np.ndarray, degree: int, t: np.ndarray) -> tuple[np.ndarray, np
     -----
     Recurrence of Cox and de Boor (Piegl and Tiller, The NURBS Book, algorithm A2.2).
     """
-    span = np.minimum(np.maximum(np.searchsorted(knots, t, "right") - 1, degree), len(knots) - degree - 2)
-    near = knots[span + np.arange(1 - degree, degree + 1)[:, None]]  # the knots on both sides of each parameter
+    if len(knots) == 2 * degree + 2:  # one piece
+        span, near = np.full(len(t), degree), knots[1:-1, None]
+    else:
+        span = np.minimum(np.maximum(np.searchsorted(knots, t, "right") - 1, degree), len(knots) - degree - 2)
+        near = knots[span + np.arange(1 - degree, degree + 1)[:, None]]  # the knots on both sides of each parameter
     ahead, behind = near - t, t - near
     shares = np.ones((1, len(t)))
     for d in range(1, degree + 1):

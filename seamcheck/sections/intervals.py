@@ -146,10 +146,7 @@ def _decompose(
     blocked = np.bincount(place[strange | beyond], minlength=size) > 0
 
     def pick(which: np.ndarray, values: np.ndarray, empty: float) -> np.ndarray:
-        out = np.full(size, empty)
-        known = which >= 0
-        out[known] = values[which[known]]
-        return out
+        return np.where(which >= 0, values[which], empty) if len(values) else np.full(size, empty)
 
     floor_a, floor_b, floor_face = (pick(floor, left, np.nan), pick(floor, right, np.nan), pick(floor, face, -1))
     roof_a, roof_b, roof_face = pick(roof, left, np.nan), pick(roof, right, np.nan), pick(roof, face, -1)
