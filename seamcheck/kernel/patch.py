@@ -46,12 +46,12 @@ def border_of(mesh: SurfaceMesh) -> Border:
 def joined_border(lines: list[tuple[np.ndarray, np.ndarray]]) -> Border | None:
     """The border from nodes (k, 3), mm, and parameters (k, 2) of its edges; None where it is not closed."""
     nodes, uv = (np.concatenate(parts) for parts in zip(*lines, strict=True))
-    place = np.round(_unit(uv), _SAME)
+    place = np.rint(_unit(uv) * 10**_SAME).astype(np.int64) @ [10**_SAME + 1, 1]  # of every place one number
     last = np.cumsum([len(line) for line, _ in lines]) - 1
     ends = np.concatenate([place[last], place[np.append(0, last[:-1] + 1)]])
-    if (np.unique(ends, axis=0, return_counts=True)[1] != 2).any():
+    if (np.unique(ends, return_counts=True)[1] != 2).any():
         return None
-    _, first = np.unique(place, axis=0, return_index=True)
+    _, first = np.unique(place, return_index=True)
     first.sort()
     return Border(nodes[first], uv[first])
 

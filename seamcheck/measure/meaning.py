@@ -84,8 +84,9 @@ def blank_without_meaning(columns: Columns, mark: np.ndarray, nothing: np.ndarra
     nothing : (n,) bool, where not even what needs no section has a value: see at_open_end
     """
     out = {}
+    is_marked = np.asarray(mark != "")
     for key, column in columns.items():
-        hit = mark != ""
+        hit = is_marked
         if key in _HOLD_EVERYWHERE:
             hit = hit & ((np.isnan(column.values) & (column.reasons != "hole")) | nothing)
         out[key] = column.without(hit, mark)

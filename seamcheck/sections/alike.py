@@ -61,7 +61,7 @@ def cut_alike(
     if len(rest):
         found = found.joined(cut(soup, points[rest], u[rest], reach, tree), len(ends), np.argsort(both, kind="stable"))
     kept = alone[np.sort(both)]
-    lines = found.only(kept[found.station])
+    lines = found if kept.all() else found.only(kept[found.station])
     return replace(lines, station=(np.cumsum(kept) - 1)[lines.station]), np.cumsum(alone) - 1
 
 

@@ -47,10 +47,12 @@ def _different(corners: np.ndarray, group: np.ndarray) -> tuple[np.ndarray, np.n
 
     Parameters
     ----------
-    group : (m,) number of each facet's face
+    group : (m,) number of each facet's face; a face's facets stand side by side
     """
+    place = corners.reshape(-1, 2) @ _ANY_WAY
+    run = np.repeat(np.cumsum(np.append(False, group[1:] != group[:-1])[: len(group)]), 3)
+    order = np.argsort(run * (np.ptp(place) + 1.0 if len(place) else 1.0) + place)
     points, group = corners.reshape(-1, 2), np.repeat(group, 3)
-    order = np.lexsort((points @ _ANY_WAY, group))
     points, group = points[order], group[order]
     new = np.append(True, (points[1:] != points[:-1]).any(axis=1) | (group[1:] != group[:-1]))[: len(order)]
     return points[new], group[new]
