@@ -64,14 +64,20 @@ def test_every_module_says_what_it_is_for():
 
 
 def test_what_the_rooms_hand_on_is_frozen():
-    """Dataclasses are frozen; those that are filled while something runs stand here by name."""
+    """Structs are frozen; those that are filled while something runs stand here by name."""
     open_ones = set()
     for tree in trees().values():
         for node in ast.walk(tree):
-            made = [d for d in getattr(node, "decorator_list", ()) if ast.unparse(d).startswith("dataclass")]
-            if isinstance(node, ast.ClassDef) and made and "frozen=True" not in ast.unparse(made[0]):
-                open_ones.add(node.name)
-    assert open_ones <= FILLED
+            bases = [ast.unparse(base) for base in getattr(node, "bases", ())]
+            if isinstance(node, ast.ClassDef) and {"Struct", "msgspec.Struct"} & set(bases):
+                options = {keyword.arg: ast.unparse(keyword.value) for keyword in node.keywords}
+                open_ones |= {node.name} if options.get("frozen") != "True" else set()
+    assert open_ones == FILLED
+
+
+def test_records_come_into_being_quickly():
+    # Python compiles five functions for every frozen dataclass: with 130 of them a tenth of a second a review
+    assert [name_of(path) for path in MODULES if "dataclasses" in imports(path)] == []
 
 
 def test_every_library_that_is_imported_is_declared():

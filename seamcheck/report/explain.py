@@ -17,7 +17,6 @@ from seamcheck.catalogue.rules import RULES
 from seamcheck.catalogue.units import shown
 from seamcheck.errors import REASONS as REFUSALS
 from seamcheck.errors import UsageError
-from seamcheck.report.joint_drawing import letters_in
 from seamcheck.report.terminal import heading, indented, table
 from seamcheck.settings.declared import SETTINGS
 from seamcheck.settings.reading import unknown
@@ -130,6 +129,8 @@ def _rule(rule: Rule, settings: Settings) -> Iterator[RenderableType]:
 
 
 def _quantity(key: str, settings: Settings) -> Iterator[RenderableType]:
+    from seamcheck.report.joint_drawing import letters_in  # needed for this page alone
+
     q = QUANTITIES[key]
     yield Text(f"{q.key}: {q.title}{'' if q.unit == '1' else f', {q.unit}'}", style="bold")
     yield Text(q.definition)
