@@ -19,11 +19,12 @@ REVIEW_MODULES = (
     "seamcheck.pipeline", "seamcheck.assembly.read", "seamcheck.assembly.explain", "seamcheck.cache.key",
     "seamcheck.cache.measured", "seamcheck.joint.find", "seamcheck.joint.pieces", "seamcheck.contour",
     "seamcheck.measure.called_out", "seamcheck.measure.seam", "seamcheck.measure.interface", "seamcheck.judge.judge",
-    "seamcheck.measure.material", "seamcheck.document.make", "numpy.ma",
+    "seamcheck.measure.material", "seamcheck.document.make",
 )  # fmt: skip
 """What every review loads: later it would be loaded anew in each forked child, and a failure be laid to the model."""
 
 _PARTS: Mapping[str, Mapping[str, str]] = {
+    "numpy.ma": {},
     "scipy.linalg": {},
     "scipy.spatial": {
         "cKDTree": "_ckdtree", "ConvexHull": "_qhull", "Delaunay": "_qhull", "QhullError": "_qhull",
@@ -32,7 +33,7 @@ _PARTS: Mapping[str, Mapping[str, str]] = {
     "scipy.sparse.linalg": {},
     "scipy.sparse.csgraph": {"connected_components": "_traversal"},
 }  # fmt: skip
-"""Packages of scipy of which a review needs a few names -> the module that holds each."""
+"""Packages of which a review needs a few names -> the module that holds each."""
 
 _DOUBLE_OF_NUMPY = "scipy._lib.array_api_compat.numpy"
 
@@ -65,8 +66,8 @@ def begin_review_process(forks: bool = False) -> None:
 def load_little() -> None:
     """From now on load of the libraries what a review needs, and the rest when it is asked for.
 
-    Of scipy the few modules that are needed come without the packages around them, which take 0.2 s: whoever asks for
-    more of a package gets all of it. Nothing is loaded here.
+    Of numpy come no masked arrays. Of scipy come the few modules that are needed without the packages around them,
+    which take 0.2 s. Whoever asks for more of a package gets all of it. Nothing is loaded here.
     """
     if not any(isinstance(finder, _Finder) for finder in sys.meta_path):
         sys.meta_path.insert(0, _Finder())
@@ -99,7 +100,7 @@ def give_back_memory() -> None:
 
 
 class _Finder:
-    """Finds what others find, and has some packages of scipy loaded by little."""
+    """Finds what others find, and has some packages of numpy and scipy loaded by little."""
 
     def find_spec(
         self, fullname: str, path: Sequence[str] | None, target: ModuleType | None = None
@@ -135,6 +136,8 @@ class _StandIn(ModuleType):
     """A package that was not run yet: it gives single names of its modules, and runs when asked for another."""
 
     def __getattr__(self, name: str) -> Any:
+        if self.__name__ == "numpy.ma" and name in ("is_masked", "isMaskedArray"):  # asked by numpy.unique and median
+            return _is_masked
         where = _PARTS[self.__name__].get(name)
         if where is not None:
             with suppress(ImportError, AttributeError):  # another version of scipy: then as everybody loads it
@@ -146,6 +149,11 @@ class _StandIn(ModuleType):
         self.__class__ = ModuleType  # type: ignore[assignment]
         self.__loader__.exec_module(self)  # type: ignore[union-attr]
         return getattr(self, name)
+
+
+def _is_masked(_: object) -> bool:
+    """Whether an array has masked values, as long as ``numpy.ma`` was not run: there are none."""
+    return False
 
 
 def _run_double_of_numpy(module: ModuleType, loader: Loader) -> None:

@@ -6,7 +6,6 @@ from contextlib import suppress
 from seamcheck.isolation.loading import REVIEW_MODULES
 
 _OTHERS = (
-    "numpy.ma",
     "platformdirs",
     "seamcheck.document.take_view",
     "seamcheck.kernel.display",

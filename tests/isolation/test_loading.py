@@ -19,6 +19,12 @@ heavy = ("scipy.special", "scipy.linalg._basic", "scipy.spatial.distance", "nump
 loaded = [name for name in heavy if name in sys.modules]
 assert not loaded, loaded
 
+assert np.unique([2, 1, 2]).tolist() == [1, 2] and np.median([3.0, 1.0, 2.0]) == 2.0
+assert "numpy.ma.core" not in sys.modules
+masked = np.ma.masked_array([3, 1, 1], mask=[True, False, False])
+assert np.unique(masked).tolist() == [1, None] and np.ma.is_masked(masked) and not np.ma.is_masked(np.ones(2))
+assert np.ma.median(masked) == 1.0 and np.ma.isMaskedArray(masked)
+
 points = np.random.default_rng(7).random((60, 3))
 brute = np.linalg.norm(points[:, None] - points[None], axis=2)
 assert np.allclose(cKDTree(points).query(points, k=2)[0], np.sort(brute, axis=1)[:, :2])
