@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
-from benchmarks.measure import Row, factor, job, loads_no_kernel, shell, within
+from benchmarks.measure import Row, factor, in_pairs, job, loads_no_kernel, shell, within
 from benchmarks.models import FREE_FORM, Kind, housing
 from benchmarks.parts import memory
 
@@ -113,8 +113,9 @@ def _stations(models: dict[tuple[int, str], Path], tell: Tell) -> Iterator[Row]:
         behind = f"{few['stations']} to {many['stations']} stations, with the interface"
         each /= factor()
         yield Row(f"another station, {name}", each, "ms", "<= 0.4", each <= 0.4, behind)
-        rate, bar = many["stations"] / many["cpu"] * factor(), 10_000 if name == "prismatic" else 4_000
-        behind = f"{many['stations']} stations in {many['cpu']:.2f} s here, meshing included"
+        seconds, behind = in_pairs(lambda kind=kind: float(job("survey", models[SMALL, kind], 0.125)["cpu"]))
+        rate, bar = many["stations"] / seconds, 10_000 if name == "prismatic" else 4_000
+        behind = f"{many['stations']} stations in {behind}, meshing included"
         yield Row(f"sections surveyed, {name}", rate, "1/s", f">= {bar}", rate >= bar, behind)
 
 
@@ -142,9 +143,9 @@ def _sections(models: dict[tuple[int, str], Path], tell: Tell) -> Iterator[Row]:
 def _commands(tell: Tell) -> Iterator[Row]:
     tell("commands from the shell")
     for arguments in _COMMANDS:
-        wall, cpu = shell(*arguments, times=7)
-        free, cpu = loads_no_kernel(*arguments), cpu / factor()
-        behind = f"{wall:.2f} s wall here; " + ("no kernel loaded" if free else "THE KERNEL IS LOADED")
+        cpu, behind = in_pairs(lambda arguments=arguments: shell(*arguments, times=2)[1])
+        free = loads_no_kernel(*arguments)
+        behind += "; no kernel loaded" if free else "; THE KERNEL IS LOADED"
         yield Row(f"seamcheck {' '.join(arguments)}", cpu, "s", "< 0.15", cpu < 0.15 and free, behind)
 
 

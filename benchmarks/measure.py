@@ -8,9 +8,11 @@ import resource
 import subprocess
 import sys
 import time
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 from pathlib import Path
+from statistics import median
 from types import MappingProxyType
 from typing import Any
 
@@ -50,6 +52,26 @@ def factor(times: int = 2) -> float:
     Asked for every row anew: a machine that others use too is slower at one time than at another.
     """
     return float(job("kernel", Path(), times=times)["cpu"]) / KERNEL_S
+
+
+PAIRS = 5
+"""Measurements of a row that is told by their median, each between two imports of the kernel."""
+
+
+def in_pairs(measure: Callable[[], float]) -> tuple[float, str]:
+    """Median of several measurements in seconds of the machine that the bars mean, and what lies behind it.
+
+    Each is divided by the factor of the imports right before and after it: on a machine that others use too, both are
+    slowed by the same.
+    """
+    factors, found = [factor(1)], []
+    for _ in range(PAIRS):
+        found.append(measure())
+        factors.append(factor(1))
+    beside = [(before + after) / 2 for before, after in pairwise(factors)]
+    values = sorted(value / times for value, times in zip(found, beside, strict=True))
+    told = f"{values[0]:.3g} to {values[-1]:.3g} s in {PAIRS} pairs, factor {min(beside):.2f} to {max(beside):.2f}"
+    return median(values), told
 
 
 def within(what: str, value: float, bar: float, behind: str = "", unit: str = "s") -> Row:
