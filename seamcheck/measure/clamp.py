@@ -213,6 +213,7 @@ def _why_none(length: float, tilt: float | None) -> str:
 def _crosses(land: AreaBorders, start: np.ndarray, ahead: np.ndarray, length: float, width: float) -> np.ndarray:
     """(n,) bool: which rays from start (n, 2) ahead (n, 2) unit of one length run over a width of land at least."""
     if length <= 2 * width:
+        shapely.prepare(land.area)
         rays = shapely.linestrings(np.stack([start, start + length * ahead], axis=1))
         return np.asarray((length >= width) & shapely.covers(land.area, rays))
     return np.asarray(land.along(start, ahead, length) >= width - 1e-6)
