@@ -19,7 +19,7 @@ REVIEW_MODULES = (
     "seamcheck.pipeline", "seamcheck.assembly.read", "seamcheck.assembly.explain", "seamcheck.cache.key",
     "seamcheck.cache.measured", "seamcheck.joint.find", "seamcheck.joint.pieces", "seamcheck.contour",
     "seamcheck.measure.called_out", "seamcheck.measure.seam", "seamcheck.measure.interface", "seamcheck.judge.judge",
-    "seamcheck.measure.material", "seamcheck.document.make",
+    "seamcheck.measure.material", "seamcheck.document.make", "numpy.ma",
 )  # fmt: skip
 """What every review loads: later it would be loaded anew in each forked child, and a failure be laid to the model."""
 
