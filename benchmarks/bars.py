@@ -49,7 +49,7 @@ def propose(folder: Path, tell: Tell) -> Iterator[Row]:
     """A joint proposed for a flat contact, from the shell: review, cut, review, compare."""
     tell("a joint proposed for a seam of 201 mm")
     shell("samples", str(folder))
-    _, cpu = shell("propose", str(folder / "rib-missing.step"), "--step", str(folder / "proposed.step"), times=2)
+    cpu = shell("propose", str(folder / "rib-missing.step"), "--step", str(folder / "proposed.step"), times=2)
     yield within("propose a joint, seam of 201 mm", cpu, 20.0)
 
 
@@ -143,7 +143,7 @@ def _sections(models: dict[tuple[int, str], Path], tell: Tell) -> Iterator[Row]:
 def _commands(tell: Tell) -> Iterator[Row]:
     tell("commands from the shell")
     for arguments in _COMMANDS:
-        cpu, behind = in_pairs(lambda arguments=arguments: shell(*arguments, times=2)[1])
+        cpu, behind = in_pairs(lambda arguments=arguments: shell(*arguments, times=2))
         free = loads_no_kernel(*arguments)
         behind += "; no kernel loaded" if free else "; THE KERNEL IS LOADED"
         yield Row(f"seamcheck {' '.join(arguments)}", cpu, "s", "< 0.15", cpu < 0.15 and free, behind)
@@ -158,8 +158,8 @@ def _page(model: Path, faces: int, folder: Path, tell: Tell) -> Iterator[Row]:
     page, kept = folder / "page.html", str(folder / "kept-for-the-page")
     drawn = job("drawing", model)["cpu"]
     shell("review", str(model), "--html", str(page), cache=kept)
-    _, without = shell("review", str(model), times=3, cache=kept)
-    _, with_page = shell("review", str(model), "--html", str(page), times=3, cache=kept)
+    without = shell("review", str(model), times=3, cache=kept)
+    with_page = shell("review", str(model), "--html", str(page), times=3, cache=kept)
     size = page.stat().st_size / 1e6
     behind = f"drawing {drawn:.2f} s, the page {with_page - without:.2f} s"
     yield within(f"more for the page, {faces} faces", drawn + with_page - without, 0.5, behind)

@@ -141,7 +141,7 @@ def start(_: Path, tell: Tell) -> Iterator[Row]:
     with tempfile.TemporaryDirectory() as kept:
         shell("review", sample, cache=kept)
         for what, bar, more, cache in (("cold", 1.2, ["--no-cache"], ""), ("with a kept measurement", 0.3, [], kept)):
-            cpu, behind = in_pairs(lambda more=more, cache=cache: shell("review", sample, *more, cache=cache)[1])
+            cpu, behind = in_pairs(lambda more=more, cache=cache: shell("review", sample, *more, cache=cache))
             yield Row(f"sample from the shell, {what}", cpu, "s", f"<= {bar:g}", cpu <= bar, behind)
 
 
@@ -161,7 +161,7 @@ def scan(_: Path, tell: Tell) -> Iterator[Row]:
                 for k in range(times * 6):
                     data = files[k % len(files)].read_bytes()
                     (folder / f"{k}.step").write_bytes(data.replace(b"HEADER;", b"HEADER;\n/* copy %d */" % k, 1))
-                _, costs[times] = shell("scan", str(folder), "--out", f"{folder}-out", "--jobs", "1")
+                costs[times] = shell("scan", str(folder), "--out", f"{folder}-out", "--jobs", "1")
             yield within(f"one more model in a scan, {what}", (costs[4] - costs[1]) / 18, bar)
 
 

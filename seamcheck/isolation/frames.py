@@ -87,7 +87,7 @@ class _Values(pickle.Unpickler):
 
 
 def _is_record(kind: type) -> bool:
-    """Whether objects of a class only hold values: errors, sentences, data classes, records of the document."""
+    """Whether objects of a class only hold values: errors, sentences, records."""
     return issubclass(kind, Exception | str) or hasattr(kind, "__struct_fields__")
 
 

@@ -58,7 +58,7 @@ def run_isolated(
         child = ForkedChild(chatter) if can_fork() else _fresh_child(chatter)
         assert child.stdin is not None
         assert child.stdout is not None
-        messages = Messages(child.stdout)
+        messages: Messages | None = None
         try:
             job = {
                 "function": function,
@@ -67,13 +67,15 @@ def run_isolated(
                 "time_limit_s": time_limit_s,
                 "writable": writable,
             }
+            messages = Messages(child.stdout)
             with contextlib.suppress(OSError):  # the child is gone already: the watch says how
                 write_message(child.stdin, job)
             return watch.follow(messages, child.pid, child.wait, lambda: tail(chatter))
         finally:
             child.kill()
             child.wait()
-            messages.join_reader()  # the next child may be forked only from a process of one thread
+            if messages is not None:
+                messages.join_reader()  # the next child may be forked only from a process of one thread
             child.stdout.close()
             with contextlib.suppress(OSError):
                 child.stdin.close()

@@ -11,6 +11,8 @@ from seamcheck.catalogue.kinds import WELD_RIB
 
 
 class _Weighed(Struct, frozen=True, eq=False, kw_only=True):
+    """What is told of a joint by keyword only, described with JointFacts, whose own fields are given in order."""
+
     kind: str = WELD_RIB
     confidence: float | None = None
     left_out: tuple[str, ...] = ()

@@ -33,11 +33,7 @@ def tube_triangles(lines: list[np.ndarray], centre: np.ndarray, axis: np.ndarray
     outward = away - (away @ axis) * axis
     if np.linalg.det(np.array([b[0] - a[0], d[0] - a[0], outward])) < 0.0:
         b, d = d, b
-    triangles = np.empty((2, len(a), 3, 3))
-    for half, corners in zip(triangles, ((a, b, c), (a, c, d)), strict=True):
-        for place, points in enumerate(corners):
-            half[:, place] = points
-    return triangles.reshape(-1, 3, 3)
+    return np.concatenate([np.stack([a, b, c], axis=1), np.stack([a, c, d], axis=1)])
 
 
 def _lie_opposite(one: np.ndarray, other: np.ndarray, axis: np.ndarray) -> bool:

@@ -51,7 +51,8 @@ def _different(corners: np.ndarray, group: np.ndarray) -> tuple[np.ndarray, np.n
     """
     place = corners.reshape(-1, 2) @ _ANY_WAY
     run = np.repeat(np.cumsum(np.append(False, group[1:] != group[:-1])[: len(group)]), 3)
-    order = np.argsort(run * (np.ptp(place) + 1.0 if len(place) else 1.0) + place)
+    span = np.ptp(place) + 1.0 if len(place) else 1.0
+    order = np.argsort(run * span + place)  # one key: a place that is told twice changes no face's ends
     points, group = corners.reshape(-1, 2), np.repeat(group, 3)
     points, group = points[order], group[order]
     new = np.append(True, (points[1:] != points[:-1]).any(axis=1) | (group[1:] != group[:-1]))[: len(order)]

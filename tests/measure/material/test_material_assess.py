@@ -203,8 +203,6 @@ def test_an_empty_window():
 
 
 def test_a_fitted_section_is_named_where_the_sections_themselves_are_not_at_hand():
-    from msgspec.structs import replace
-
     made = survey(run())
     assert any("simple sections fitted" in note for note in assess(made, material(), 0.4).document["notes"])
     one = np.ones(801)
